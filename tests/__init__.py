@@ -1,0 +1,1 @@
+"""Tests of Cellarslate. `python -m tests` finds a browser and runs them all."""
