@@ -1,0 +1,91 @@
+"""Fields and figures that several kinds share, so that one reading has one name everywhere."""
+
+from __future__ import annotations
+
+from webapp.kinds.spec import Field, Figure, Rule
+
+CHECKS_MD = "common practice, no source"
+
+
+def glass(required: bool = True, usual: tuple[float, float] = (0.0, 90.0)) -> Field:
+    """Return the raw hydrometer indication: % vol or proof as the glass shows it. [pct_glass or proof_glass], 0 to 100."""
+    return Field(
+        "glass",
+        "Glass reading",
+        units=("pct_glass", "proof_glass"),
+        usual=usual,
+        possible=(0.0, 100.0),
+        required=required,
+        instrument="alcoholmeter",
+        decimals=1,
+        help="As the glass shows it, not corrected.",
+    )
+
+
+def spirit_temp(required: bool = True, usual: tuple[float, float] = (8.0, 20.0)) -> Field:
+    """Return the temperature of the spirit the glass floats in. [degC or degF], -20 to 40 degC."""
+    return Field(
+        "temp",
+        "Spirit temperature",
+        units=("degC", "degF"),
+        usual=usual,
+        possible=(-20.0, 40.0),
+        required=required,
+        instrument="thermometer",
+        decimals=1,
+        help="Read it at the same moment as the glass.",
+        source="OIML R 22 formula limits; usual range common practice, no source",
+    )
+
+
+def strength(required: bool = False) -> Field:
+    """Return a strength that is already corrected: density meter or tables. [pct_vol at 20 degC or proof at 60 degF], 0 to 97.2."""
+    return Field(
+        "strength",
+        "Strength, already corrected",
+        units=("pct_vol", "proof"),
+        usual=(0.0, 90.0),
+        possible=(0.0, 97.2),
+        required=required,
+        instrument="density meter",
+        decimals=1,
+        help="Only if a density meter or the tables gave it. Leave empty for a glass.",
+        source="ethanol-water azeotrope, 97.2 % vol",
+    )
+
+
+TRUE_STRENGTH = Figure(
+    "true_strength",
+    "true at 20 °C",
+    "pct_vol",
+    "true_strength",
+    {"glass": ("glass",), "temp": ("temp",)},
+    given="strength",
+    big=True,
+)
+
+GLASS_OR_STRENGTH = Rule(
+    "some_strength",
+    "any_of",
+    "glass",
+    "strength",
+    "refuse",
+    "Type the glass reading and its temperature, or a strength that is already corrected.",
+)
+GLASS_NEEDS_TEMP = Rule(
+    "glass_needs_temp",
+    "needs",
+    "glass",
+    "temp",
+    "refuse",
+    "A glass reading needs the temperature of the spirit. Type it too.",
+)
+RAW_IS_NOT_TRUE = Rule(
+    "raw_equals_corrected",
+    "differ_unless",
+    "glass",
+    "strength",
+    "ask",
+    "{glass} stands in both boxes at {temp}. That is what the glass shows; true would be {true_strength}.",
+    near=("temp", 20.0, 0.5),
+)

@@ -1,0 +1,47 @@
+"""The moment the stream moves to another receiver, or another event of the run."""
+
+from webapp.kinds import effects
+from webapp.kinds.common import GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.spec import Field, Kind, Rule
+
+KIND = Kind(
+    name="cut",
+    version=1,
+    title="Cut or run event",
+    short="Cut",
+    icon="cut",
+    about="A cut with the receiver now open, or heat on, first drop, still opened. The minute is taken at the tap.",
+    vessels=("still",),
+    role="still hand",
+    run=True,
+    fields=(
+        Field("event", "Event", "choice", required=True, ghost=False, choices=(
+            ("heat_on", "heat on"), ("first_drop", "first drop"), ("heads_cut", "heads cut, hearts begin"),
+            ("hearts_cut", "hearts cut, tails begin"), ("still_opened", "still opened"), ("other", "other"))),
+        Field("receiver", "Receiver now open", "mark", vessels=("receiver", "tank", "can")),
+        Field("reason", "Why now", "choice", ghost=False, choices=(
+            ("nose", "nose"), ("taste", "taste"), ("strength", "strength"), ("vapour", "vapour temperature"),
+            ("time", "time"))),
+        glass(required=False),
+        spirit_temp(required=False),
+        Field("vapour_temp", "Vapour temperature", units=("degC", "degF"), usual=(77, 99), possible=(70, 101),
+              decimals=1, instrument="thermometer"),
+        Field("flow", "Flow", units=("L_h", "gal_h"), usual=(1, 40), possible=(0, None), decimals=1),
+        Field("nose", "Nose and taste", "text", ghost=False, help="Your own words."),
+        strength(),
+    ),
+    rules=(
+        Rule("cut_needs_receiver", "needs", "event=heads_cut|hearts_cut", "receiver", "refuse",
+             "A cut needs the receiver that is open now. Scan or pick it."),
+        GLASS_NEEDS_TEMP,
+        RAW_IS_NOT_TRUE,
+    ),
+    figures=(TRUE_STRENGTH,),
+    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "strength_slope", "run_order", "glass_scale",
+            "distillate_warm"),
+    effect=effects.cut,
+    summary="{event}, {true_strength}",
+    cautions=("fire_zone", "methanol"),
+    account="production",
+    feeds=("run log", "cuts"),
+)

@@ -1,0 +1,41 @@
+"""A look into a fermenter: temperature, gravity, pH, cap."""
+
+from webapp.kinds import effects
+from webapp.kinds.spec import Field, Figure, Kind
+
+KIND = Kind(
+    name="ferment_reading",
+    version=1,
+    title="Ferment reading",
+    short="Reading",
+    icon="thermometer",
+    about="Temperature, gravity of strained juice, pH and cap of one fermenter.",
+    vessels=("fermenter",),
+    role="cellar hand",
+    fields=(
+        Field("temp", "Mash temperature", units=("degC", "degF"), usual=(12, 20), possible=(0, 45), required=True,
+              instrument="thermometer", decimals=1, help="Probe in the middle, not at the wall."),
+        Field("gravity", "Gravity, strained juice", units=("SG", "Bx_hydrometer"), usual=(0.998, 1.08),
+              possible=(0.985, 1.15), required=True, instrument="saccharometer", decimals=3, falls=0.001,
+              help="By hydrometer. A refractometer reads wrong once there is alcohol."),
+        Field("ph", "pH", units=("pH",), usual=(2.8, 3.6), possible=(2, 7), instrument="pH meter", decimals=2),
+        Field("cap", "Cap", "choice", choices=(
+            ("none", "none"), ("thin", "thin"), ("thick", "thick"), ("fallen", "fallen")), ghost=True),
+        Field("volatile_acid", "Volatile acid", units=("g_L",), usual=(0, 0.5), possible=(0, 20), decimals=2),
+        Field("room_co2", "Room CO₂ checked", units=("ppm",), usual=(0, 5000), possible=(0, 1_000_000), decimals=0,
+              help="From the meter. At 5000 ppm leave, ventilate, tell the supervisor.",
+              source="29 CFR 1910.1000 Table Z-1: 5000 ppm over 8 h"),
+    ),
+    figures=(
+        Figure("alcohol_so_far", "alcohol so far, from gravity", "pct_vol", "alcohol_so_far",
+               {"og": ("@og",), "gravity": ("gravity",)}),
+    ),
+    checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
+            "ferment_heat", "ferment_temp_sense", "vessel_empty"),
+    effect=effects.ferment_reading,
+    summary="{gravity} at {temp}",
+    curve=("gravity", "temp"),
+    cautions=("co2",),
+    account="production",
+    feeds=("ferment curve", "predicted end"),
+)

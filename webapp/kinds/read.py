@@ -1,0 +1,284 @@
+"""From an entry as handed in to canonical figures and problems: pure, the same on the phone (static/kinds/read.js).
+
+As read: `values[field] = {"raw": "14,6", "unit": "degC", "instrument": "TH-2"}` with raw always the text as typed.
+As computed: floats in the canonical unit of the field, and the kind's figures.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Any
+
+from webapp.kinds.slips import likely_slips
+from webapp.kinds.spec import Field, Figure, Kind, Range, Rule
+from webapp.trade import sums, units
+from webapp.trade.errors import OutOfDomain
+
+TEXT_MAX = 2000
+
+
+@dataclass(frozen=True, slots=True)
+class Suggestion:
+    """A likely figure to tap: what the field would hold, as it would be typed."""
+
+    field: str
+    raw: str
+    unit: str
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """What is wrong or odd with an entry. `refuse`: no number at all; `stop`, `ask`, `note`: kept, and queried."""
+
+    code: str
+    weight: str
+    field: str
+    words: str
+    suggestions: tuple[Suggestion, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Read:
+    """One entry, read: canonical values, figures, problems. `context` is what the book knew of the vessel."""
+
+    entry: Mapping[str, Any]
+    kind: Kind
+    values: Mapping[str, Any]
+    figures: Mapping[str, float]
+    problems: tuple[Problem, ...]
+    context: Mapping[str, Any] = field(default_factory=dict)
+
+    @property
+    def mark(self) -> str:
+        """The vessel's mark, or an empty text."""
+        return self.entry.get("mark") or ""
+
+    def get(self, name: str) -> Any:
+        """Return a canonical value or a figure by name, or None."""
+        return self.figures[name] if name in self.figures else self.values.get(name)
+
+    def raw(self, name: str) -> Mapping[str, Any]:
+        """Return the field as it was read: raw, unit, instrument. Empty where it was not."""
+        value: Mapping[str, Any] = self.entry["values"].get(name) or {}
+        return value
+
+    def shown(self, name: str) -> str:
+        """Return a field as typed with its unit, or a figure rounded with its unit, for sentences."""
+        raw = self.raw(name)
+        if raw.get("raw"):
+            spec = self.kind.field(name)
+            if spec and spec.sort in ("choice", "yes_no"):
+                return dict(spec.choices).get(raw["raw"], raw["raw"])
+            return f"{raw['raw']} {units.symbol(raw['unit'])}".strip() if raw.get("unit") else str(raw["raw"])
+        for figure in self.kind.figures:
+            if figure.name == name and name in self.figures:
+                return f"{self.figures[name]:.{figure.decimals}f} {units.symbol(figure.unit)}"
+        return "–"
+
+
+def read_entry(kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any] | None = None) -> Read:
+    """Return the entry read by its kind: values and figures in canonical units, and every problem found.
+
+    `context` holds what the card knows of the vessel: `og`, `tare_kg`, `last` (field -> canonical), `limits`
+    (field -> {"usual": [lo, hi], "possible": [lo, hi]}), which replace the kind's own ranges.
+    """
+    context = context or {}
+    problems: list[Problem] = []
+    values: dict[str, Any] = {}
+    for spec in kind.fields:
+        value = _read_field(spec, entry["values"].get(spec.name) or {}, context, problems)
+        if value is not None:
+            values[spec.name] = value
+    figures = _figures(kind, entry, values, context, problems)
+    known = Read(entry, kind, values, figures, (), context)
+    problems.extend(p for rule in kind.rules if (p := _check_rule(rule, known)))
+    return Read(entry, kind, values, figures, tuple(problems), context)
+
+
+def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem]) -> Any:
+    raw = str(given.get("raw") or "").strip()
+    if not raw:
+        if spec.required:
+            problems.append(Problem("missing", "refuse", spec.name, f"{spec.label} is missing. Type it."))
+        return None
+    if spec.sort == "number":
+        return _read_number(spec, raw, given.get("unit") or "", context, problems)
+    if spec.sort == "choice" and raw not in dict(spec.choices):
+        problems.append(Problem("no_such_choice", "refuse", spec.name, f"{spec.label}: pick one of the choices."))
+        return None
+    if spec.sort == "yes_no" and raw not in ("yes", "no"):
+        problems.append(Problem("no_such_choice", "refuse", spec.name, f"{spec.label}: yes or no."))
+        return None
+    if spec.sort == "date" and not _is_date(raw):
+        problems.append(Problem("no_date", "refuse", spec.name, f"{spec.label}: {raw[:20]} is no date. Pick the day."))
+        return None
+    if len(raw) > TEXT_MAX:
+        words = f"{spec.label} is longer than {TEXT_MAX} characters. Shorten it; the rest can go into a note."
+        problems.append(Problem("too_long", "refuse", spec.name, words))
+        return None
+    return raw
+
+
+def _read_number(
+    spec: Field, raw: str, unit: str, context: Mapping[str, Any], problems: list[Problem]
+) -> float | None:
+    if unit not in spec.units:
+        named = ", ".join(units.symbol(u) for u in spec.units)
+        problems.append(Problem("no_such_unit", "refuse", spec.name, f"{spec.label} is read in {named}. Pick one."))
+        return None
+    try:
+        typed = units.parse_number(raw)
+    except ValueError as error:
+        problems.append(Problem("no_number", "refuse", spec.name, f"{spec.label}: {error}"))
+        return None
+    try:
+        value = units.to_canonical(typed, unit)
+    except OutOfDomain as error:
+        problems.append(Problem("impossible", "stop", spec.name, f"{spec.label}: {error}"))
+        return None
+    problem = _check_range(spec, value, typed, unit, context)
+    if problem:
+        problems.append(problem)
+    return value
+
+
+def limits_of(spec: Field, context: Mapping[str, Any]) -> tuple[Range, Range]:
+    """Return the usual and the possible range that hold here: the vessel's own before the kind's. [canonical unit]"""
+    own = (context.get("limits") or {}).get(spec.name) or {}
+    usual, possible = own.get("usual") or spec.usual, own.get("possible") or spec.possible
+    return (usual[0], usual[1]), (possible[0], possible[1])
+
+
+def _outside(value: float, limits: Range) -> bool:
+    low, high = limits
+    return (low is not None and value < low) or (high is not None and value > high)
+
+
+def _check_range(
+    spec: Field, value: float, typed: float, unit: str, context: Mapping[str, Any]
+) -> Problem | None:
+    usual, possible = limits_of(spec, context)
+    # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
+    measured = value / 2 if unit == "proof_glass" else value
+    last = (context.get("last") or {}).get(spec.name)
+    shown = f"{units.format_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
+    suggestions = tuple(
+        Suggestion(spec.name, slip.raw, slip.unit, slip.words) for slip in likely_slips(spec, typed, unit, usual, last)
+    )
+    if _outside(measured, possible):
+        words = f"{spec.label} {shown} cannot be: {_span(possible, spec)} is possible. Look again, or keep it as read."
+        return Problem("impossible", "stop", spec.name, words, suggestions)
+    if _outside(measured, usual):
+        words = f"{spec.label} {shown} is unusual: {_span(usual, spec)} is usual here. Look again."
+        return Problem("unusual", "ask", spec.name, words, suggestions)
+    return None
+
+
+def _span(limits: Range, spec: Field) -> str:
+    low, high = limits
+    symbol = units.symbol(spec.units[0])
+    show = [units.format_number(x, None) for x in limits if x is not None]
+    if low is None:
+        text = f"up to {show[0]}"
+    elif high is None:
+        text = f"{show[0]} or more"
+    else:
+        text = f"{show[0]} to {show[1]}"
+    return f"{text} {symbol}".strip()
+
+
+def _figures(
+    kind: Kind,
+    entry: Mapping[str, Any],
+    values: Mapping[str, Any],
+    context: Mapping[str, Any],
+    problems: list[Problem],
+) -> dict[str, float]:
+    figures: dict[str, float] = {}
+    for figure in kind.figures:
+        if figure.given and figure.given in values:
+            figures[figure.name] = values[figure.given]
+            continue
+        inputs = {name: _input(sources, entry, values, figures, context) for name, sources in figure.inputs.items()}
+        try:
+            found = sums.compute(figure.sum, {k: v for k, v in inputs.items() if v is not None})
+        except OutOfDomain as error:
+            at = _first_field(kind, figure)
+            problems.append(Problem("outside_tables", "stop", at, f"{figure.label}: {error}"))
+            continue
+        if found is not None:
+            figures[figure.name] = found
+    return figures
+
+
+def _input(
+    sources: tuple[str, ...],
+    entry: Mapping[str, Any],
+    values: Mapping[str, Any],
+    figures: Mapping[str, float],
+    context: Mapping[str, Any],
+) -> sums.Quantity | None:
+    for source in sources:
+        if source.startswith("@"):
+            value, unit = context.get(source[1:]), ""
+        elif source in figures:
+            value, unit = figures[source], ""
+        else:
+            value, unit = values.get(source), (entry["values"].get(source) or {}).get("unit") or ""
+        if isinstance(value, int | float):
+            return sums.Quantity(float(value), unit)
+    return None
+
+
+def _first_field(kind: Kind, figure: Figure) -> str:
+    names = [source for sources in figure.inputs.values() for source in sources]
+    return next((name for name in names if kind.field(name)), "")
+
+
+def _check_rule(rule: Rule, read: Read) -> Problem | None:
+    left, right = _side(rule.left, read), _side(rule.right, read)
+    if rule.op == "any_of":
+        broken = left is None and right is None
+    elif rule.op == "needs":
+        broken = left not in (None, False) and right is None and left != 0
+    elif left is None or right is None:
+        broken = False
+    elif rule.op == "lt":
+        broken = not left < right
+    elif rule.op == "le":
+        broken = not left <= right
+    else:
+        broken = left == right and not _near(rule, read)
+    return Problem(rule.code, rule.weight, rule.right, fill(rule.words, read)) if broken else None
+
+
+def _side(name: str, read: Read) -> Any:
+    if "=" in name:  # `event=heads_cut|hearts_cut`: true where the field holds one of these
+        field_name, wanted = name.split("=", 1)
+        return read.values.get(field_name) in wanted.split("|") or None
+    return read.get(name)
+
+
+def _near(rule: Rule, read: Read) -> bool:
+    if not rule.near:
+        return False
+    name, centre, half = rule.near
+    value = read.get(name)
+    return value is None or abs(value - centre) <= half
+
+
+def fill(words: str, read: Read) -> str:
+    """Return the sentence with `{field}` replaced by what was read, or by the figure."""
+    return re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
+
+
+def _is_date(raw: str) -> bool:
+    try:
+        date.fromisoformat(raw)
+    except ValueError:
+        return False
+    return len(raw) == 10

@@ -1,0 +1,36 @@
+"""The run ends."""
+
+from webapp.kinds import effects
+from webapp.kinds.common import GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.spec import Field, Kind
+
+KIND = Kind(
+    name="run_end",
+    version=1,
+    title="End of run",
+    short="End the run",
+    icon="stop",
+    about="The last of a run: why it ended and what it ran at.",
+    vessels=("still",),
+    role="still hand",
+    run=True,
+    fields=(
+        Field("reason", "Why now", "choice", required=True, ghost=False, choices=(
+            ("strength", "strength"), ("vapour", "vapour temperature"), ("time", "time"), ("nose", "nose"),
+            ("trouble", "trouble"))),
+        glass(required=False),
+        spirit_temp(required=False),
+        Field("vapour_temp", "Vapour temperature", units=("degC", "degF"), usual=(77, 101), possible=(70, 101),
+              decimals=1, instrument="thermometer"),
+        Field("flow", "Flow", units=("L_h", "gal_h"), usual=(0, 40), possible=(0, None), decimals=1),
+        strength(),
+    ),
+    rules=(GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
+    figures=(TRUE_STRENGTH,),
+    checks=("time_order", "clock", "late", "twice", "strength_slope", "run_order", "glass_scale"),
+    effect=effects.run_end,
+    summary="ended, {reason}",
+    cautions=("still_heat",),
+    account="production",
+    feeds=("run log",),
+)

@@ -1,0 +1,39 @@
+"""A reading at the spirit safe while the run goes."""
+
+from webapp.kinds import effects
+from webapp.kinds.common import GLASS_NEEDS_TEMP, GLASS_OR_STRENGTH, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.spec import Field, Kind
+
+KIND = Kind(
+    name="run_reading",
+    version=1,
+    title="Run reading",
+    short="Reading",
+    icon="glass",
+    about="Glass and spirit temperature at the safe, with vapour temperature and flow.",
+    vessels=("still",),
+    role="still hand",
+    run=True,
+    fields=(
+        glass(required=False),
+        spirit_temp(required=False),
+        Field("vapour_temp", "Vapour temperature", units=("degC", "degF"), usual=(77, 99), possible=(70, 101),
+              decimals=1, instrument="thermometer"),
+        Field("flow", "Flow", units=("L_h", "gal_h"), usual=(1, 40), possible=(0, None), decimals=1,
+              help="Jug and watch."),
+        Field("plates", "Plates in", units=("count",), usual=(0, 8), possible=(0, 40), decimals=0),
+        Field("cooling_temp", "Dephlegmator water", units=("degC", "degF"), usual=(20, 80), possible=(0, 99),
+              decimals=1, instrument="thermometer"),
+        strength(),
+    ),
+    rules=(GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
+    figures=(TRUE_STRENGTH,),
+    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "strength_slope", "run_order", "glass_scale",
+            "distillate_warm"),
+    effect=effects.run_reading,
+    summary="{true_strength} true",
+    curve=("true_strength",),
+    cautions=("fire_zone", "methanol"),
+    account="production",
+    feeds=("run log", "strength check"),
+)

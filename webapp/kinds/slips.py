@@ -1,0 +1,83 @@
+"""Likely slips of the thumb: swapped digits, a slipped point, degF typed as degC. Same rules in static/kinds/slips.js."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from webapp.kinds.spec import Field, Range
+from webapp.trade import units
+from webapp.trade.errors import OutOfDomain
+
+MOST = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Slip:
+    """A figure that may have been meant: as typed, its unit, and what might have happened."""
+
+    raw: str
+    unit: str
+    words: str
+    value: float  # canonical
+
+
+def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float | None) -> list[Slip]:
+    """Return at most two likely figures, the likeliest first; only such as are usual and not above a falling last.
+
+    `typed` is the figure in `unit`; `usual` and `last` are in the canonical unit of the field.
+    Without a last value the middle of the usual range stands in for it.
+    """
+    text = units.format_number(abs(typed), spec.decimals)
+    sign = "-" if typed < 0 else ""
+    found: dict[str, Slip] = {}
+    for raw, as_unit, words in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
+        slip = _slip(spec, sign + raw, as_unit, words)
+        if slip and _fits(spec, slip.value, usual, last) and slip.raw != sign + text:
+            found.setdefault(slip.raw + slip.unit, slip)
+        elif slip and as_unit != unit and _fits(spec, slip.value, usual, last):
+            found.setdefault(slip.raw + slip.unit, slip)
+    centre = last if last is not None else _middle(usual)
+    ranked = sorted(found.values(), key=lambda slip: abs(slip.value - centre) if centre is not None else 0.0)
+    return ranked[:MOST]
+
+
+def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
+    """Swap each pair of neighbouring digits, over the point too; leading zeros are let be."""
+    swapped = []
+    places = [i for i, char in enumerate(text) if char.isdigit()]
+    for a, b in zip(places, places[1:], strict=False):
+        chars = list(text)
+        chars[a], chars[b] = chars[b], chars[a]
+        raw = "".join(chars)
+        if raw != text:
+            swapped.append((raw, unit, "two digits swapped"))
+    return swapped
+
+
+def _points(typed: float, unit: str, decimals: int | None) -> list[tuple[str, str, str]]:
+    value = abs(typed)
+    return [(units.format_number(value * f, decimals), unit, "the point slipped") for f in (0.1, 10.0, 0.01, 100.0)]
+
+
+def _senses(spec: Field, text: str, unit: str) -> list[tuple[str, str, str]]:
+    others = [u for u in spec.units if u != unit and {u, unit} <= {"degC", "degF"}]
+    return [(text, other, f"{units.symbol(other)}, not {units.symbol(unit)}") for other in others]
+
+
+def _slip(spec: Field, raw: str, unit: str, words: str) -> Slip | None:
+    try:
+        return Slip(raw, unit, words, units.to_canonical(units.parse_number(raw), unit))
+    except (OutOfDomain, ValueError):
+        return None
+
+
+def _fits(spec: Field, value: float, usual: Range, last: float | None) -> bool:
+    low, high = usual
+    if (low is not None and value < low) or (high is not None and value > high):
+        return False
+    return not (spec.falls is not None and last is not None and value > last + spec.falls)
+
+
+def _middle(limits: Range) -> float | None:
+    low, high = limits
+    return (low + high) / 2 if low is not None and high is not None else None

@@ -1,0 +1,131 @@
+"""What a kind of entry is made of: plain data, declared once, read by every room.
+
+A `Kind` is frozen and dumps to JSON. The form, the schema, the phone's checks, the API description, the list
+columns, the CSV heads and the reference page are all derived from it. Nothing here knows a request or a database.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from typing import Any, Literal
+
+Sort = Literal["number", "choice", "text", "date", "time", "mark", "yes_no"]
+Weight = Literal["stop", "ask", "note"]
+Range = tuple[float | None, float | None]
+OPEN: Range = (None, None)
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One box on the form. Ranges are in the canonical unit, that is `units[0]`.
+
+    A `usual` range that is left draws a second look; a `possible` range that is left may still be kept "as read".
+    """
+
+    name: str
+    label: str
+    sort: Sort = "number"
+    units: tuple[str, ...] = ()
+    usual: Range = OPEN
+    possible: Range = OPEN
+    required: bool = False
+    choices: tuple[tuple[str, str], ...] = ()
+    instrument: str | None = None  # the sort of instrument that is read, if its id should be kept
+    decimals: int | None = None
+    vessels: tuple[str, ...] = ()  # for a mark: the sorts of vessel it may name; empty means any
+    ghost: bool = True  # show the last value beside the new one
+    falls: float | None = None  # the value can only fall; by how much it may rise before we ask [canonical unit]
+    help: str = ""
+    source: str = "common practice, no source"  # of the ranges
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A check between fields of one entry that the phone and the book make alike.
+
+    ops: `lt`, `le` (left against right, both present), `differ_unless` (left and right may be equal only if `near` says
+    so), `any_of` (at least one of `left`, `right` is there), `needs` (if left is there, right must be).
+    """
+
+    code: str
+    op: Literal["lt", "le", "any_of", "needs", "differ_unless"]
+    left: str
+    right: str
+    weight: Literal["refuse", "stop", "ask"]
+    words: str
+    near: tuple[str, float, float] | None = None  # (field, centre, half width), canonical units
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A computed figure: `sum` names an entry of trade.sums.SUMS, `inputs` maps its inputs to fields or earlier figures.
+
+    Several names for one input are tried in order. `given` names a field that, when filled in, is the figure itself.
+    """
+
+    name: str
+    label: str
+    unit: str
+    sum: str
+    inputs: Mapping[str, tuple[str, ...]]
+    decimals: int = 1
+    given: str | None = None
+    big: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Flow:
+    """Pure alcohol, volume and mass moved between two accounts by one entry; whole units so that sums are exact.
+
+    Accounts are `v:<mark>` for vessels, `r:<run>` for a run under way and `out:<name>` for the world outside.
+    """
+
+    source: str
+    target: str
+    lpa_ul: int = 0  # pure alcohol [uL at 20 degC]
+    volume_ml: int = 0  # liquid [mL at 20 degC]
+    mass_g: int = 0  # [g]
+
+
+@dataclass(frozen=True, slots=True)
+class Effect:
+    """What one entry does to the fold: new states by key, and flows. Both may be empty."""
+
+    states: Mapping[str, dict[str, Any]] = field(default_factory=dict)
+    flows: tuple[Flow, ...] = ()
+
+
+NOTHING = Effect()
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """A sort of entry. One module in this folder declares one, and the registry in __init__ lists it."""
+
+    name: str
+    version: int
+    title: str
+    fields: tuple[Field, ...]
+    about: str  # one sentence for the reference page
+    short: str = ""  # on buttons; the title where empty
+    icon: str = "pen"
+    vessels: tuple[str, ...] = ()  # sorts of vessel whose card offers it
+    needs_mark: bool = True
+    role: str = ""  # the trade role that usually makes it
+    rules: tuple[Rule, ...] = ()
+    figures: tuple[Figure, ...] = ()
+    checks: tuple[str, ...] = ()  # names of history checks in book.checks
+    keys: Callable[[Any], tuple[str, ...]] | None = None  # state keys beside the vessel's own; see effects.py
+    effect: Callable[[Any, Any], Effect] | None = None  # (read, view) -> Effect, pure
+    summary: str = ""  # one line for lists, e.g. "{gravity} at {temp}"
+    curve: tuple[str, ...] = ()  # figures or fields drawn over time on the vessel's card
+    cautions: tuple[str, ...] = ()  # keys into the cautions file
+    account: str = ""  # production, storage, processing, any
+    feeds: tuple[str, ...] = ()
+    run: bool = False  # belongs to the run now on the still
+    floor: bool = True  # offered on the floor (offline)
+
+    def field(self, name: str) -> Field | None:
+        """Return the field of that name, or None."""
+        return next((f for f in self.fields if f.name == name), None)
