@@ -1,0 +1,221 @@
+"""A small certificate authority of our own, so that phones on the local network can trust this computer.
+
+Browsers allow service workers and the camera over https only. The authority is name-constrained: whoever
+steals its key can pretend to be a machine on a private network, and nothing else.
+"""
+
+import ipaddress
+import os
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+from cryptography import x509
+from cryptography.hazmat.primitives import hashes, serialization
+from cryptography.hazmat.primitives.asymmetric import ec
+from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
+
+AUTHORITY_DAYS = 3652
+# Phones refuse leaves that are valid longer than 398 days (CA/Browser Forum Baseline Requirements, 6.3.2).
+LEAF_DAYS = 397
+RENEW_BEFORE_DAYS = 60
+# A clock that is a little behind must not see a certificate from tomorrow.
+_BACKDATE = timedelta(days=1)
+
+PERMITTED_NETWORKS = (
+    "10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "169.254.0.0/16", "127.0.0.0/8",
+    "fc00::/7", "fe80::/10", "::1/128",
+)  # fmt: skip
+PERMITTED_DOMAINS = ("local", "home.arpa", "localhost")
+
+
+@dataclass(frozen=True)
+class Authority:
+    """The authority's certificate and key, as read from the data folder."""
+
+    certificate: x509.Certificate
+    key: ec.EllipticCurvePrivateKey
+
+
+@dataclass(frozen=True)
+class LeafFiles:
+    """The files the server reads: its certificate (with the authority's behind it) and its key."""
+
+    certificate_path: Path
+    key_path: Path
+
+
+def get_authority(
+    data_dir: Path, names: list[str] | None = None, *, now: datetime | None = None
+) -> Authority:
+    """Return the authority of this data folder, making it at the first call.
+
+    `names` are host names of the site that the authority may vouch for beside private addresses, .local and
+    .home.arpa. They are fixed when the authority is made, since phones trust exactly that certificate.
+    """
+    certificate_path, key_path = _paths(data_dir, "authority")
+    if not certificate_path.exists() or not key_path.exists():
+        authority = _make_authority(names or [], now or datetime.now(UTC))
+        _write_pair(certificate_path, [authority.certificate], key_path, authority.key)
+        return authority
+    certificate = x509.load_pem_x509_certificate(certificate_path.read_bytes())
+    return Authority(certificate, _load_key(key_path))
+
+
+def get_leaf(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -> LeafFiles:
+    """Return the server's certificate files for these hosts, renewing them when they are due.
+
+    Hosts outside the authority's permitted names are left out: no phone would accept them.
+    """
+    now = now or datetime.now(UTC)
+    authority = get_authority(data_dir, now=now)
+    certificate_path, key_path = _paths(data_dir, "server")
+    if leaf_is_due(data_dir, hosts, now=now):
+        key = ec.generate_private_key(ec.SECP256R1())
+        leaf = sign_leaf(authority, key, [host for host in hosts if is_permitted(authority, host)], now)
+        _write_pair(certificate_path, [leaf, authority.certificate], key_path, key)
+    return LeafFiles(certificate_path, key_path)
+
+
+def leaf_is_due(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -> bool:
+    """Say whether the leaf is missing, near its end, from another authority, or lacks one of the hosts."""
+    now = now or datetime.now(UTC)
+    certificate_path, key_path = _paths(data_dir, "server")
+    if not certificate_path.exists() or not key_path.exists():
+        return True
+    authority = get_authority(data_dir, now=now)
+    leaf = x509.load_pem_x509_certificate(certificate_path.read_bytes())
+    if leaf.not_valid_after_utc - now < timedelta(days=RENEW_BEFORE_DAYS):
+        return True
+    try:
+        leaf.verify_directly_issued_by(authority.certificate)
+    except Exception:  # Another authority made it; the library raises several kinds.
+        return True
+    named = set(leaf.extensions.get_extension_for_class(x509.SubjectAlternativeName).value)
+    wanted = {_general_name(host) for host in hosts if is_permitted(authority, host)}
+    return not wanted <= named
+
+
+def sign_leaf(
+    authority: Authority, key: ec.EllipticCurvePrivateKey, hosts: list[str], now: datetime
+) -> x509.Certificate:
+    """Return a server certificate for the hosts, signed by the authority."""
+    not_after = min(now - _BACKDATE + timedelta(days=LEAF_DAYS), authority.certificate.not_valid_after_utc)
+    issuer_key_id = authority.certificate.extensions.get_extension_for_class(x509.SubjectKeyIdentifier).value
+    return (
+        x509.CertificateBuilder()
+        .subject_name(_name("Cellarslate server"))
+        .issuer_name(authority.certificate.subject)
+        .public_key(key.public_key())
+        .serial_number(x509.random_serial_number())
+        .not_valid_before(now - _BACKDATE)
+        .not_valid_after(not_after)
+        .add_extension(x509.SubjectAlternativeName([_general_name(host) for host in hosts]), critical=False)
+        .add_extension(x509.BasicConstraints(ca=False, path_length=None), critical=True)
+        .add_extension(_key_usage(digital_signature=True), critical=True)
+        .add_extension(x509.ExtendedKeyUsage([ExtendedKeyUsageOID.SERVER_AUTH]), critical=False)
+        .add_extension(x509.SubjectKeyIdentifier.from_public_key(key.public_key()), critical=False)
+        .add_extension(
+            x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(issuer_key_id), critical=False
+        )
+        .sign(authority.key, hashes.SHA256())
+    )
+
+
+def is_permitted(authority: Authority, host: str) -> bool:
+    """Say whether the authority may vouch for the host."""
+    permitted = authority.certificate.extensions.get_extension_for_class(x509.NameConstraints).value
+    wanted = _general_name(host)
+    for subtree in permitted.permitted_subtrees or ():
+        if isinstance(subtree, x509.IPAddress) and isinstance(wanted, x509.IPAddress):
+            # The library's type allows networks in both; ours holds one address.
+            if ipaddress.ip_address(str(wanted.value)) in ipaddress.ip_network(str(subtree.value)):
+                return True
+        if isinstance(subtree, x509.DNSName) and isinstance(wanted, x509.DNSName):
+            is_below = wanted.value.endswith("." + subtree.value)
+            if is_below or wanted.value == subtree.value:
+                return True
+    return False
+
+
+def get_ca_pem(data_dir: Path) -> bytes | None:
+    """Return the authority's certificate (PEM), or None where there is none yet."""
+    path = _paths(data_dir, "authority")[0]
+    return path.read_bytes() if path.exists() else None
+
+
+def _make_authority(names: list[str], now: datetime) -> Authority:
+    key = ec.generate_private_key(ec.SECP256R1())
+    domains = dict.fromkeys([*PERMITTED_DOMAINS, *(name.lower().rstrip(".") for name in names)])
+    permitted: list[x509.GeneralName] = [x509.DNSName(domain) for domain in domains]
+    permitted += [x509.IPAddress(ipaddress.ip_network(network)) for network in PERMITTED_NETWORKS]
+    # The date tells two authorities apart in a phone's list.
+    subject = _name(f"Cellarslate local authority {now:%Y-%m-%d}")
+    certificate = (
+        x509.CertificateBuilder()
+        .subject_name(subject)
+        .issuer_name(subject)
+        .public_key(key.public_key())
+        .serial_number(x509.random_serial_number())
+        .not_valid_before(now - _BACKDATE)
+        .not_valid_after(now + timedelta(days=AUTHORITY_DAYS))
+        .add_extension(x509.BasicConstraints(ca=True, path_length=0), critical=True)
+        .add_extension(_key_usage(key_cert_sign=True, crl_sign=True), critical=True)
+        .add_extension(x509.NameConstraints(permitted, excluded_subtrees=None), critical=True)
+        .add_extension(x509.SubjectKeyIdentifier.from_public_key(key.public_key()), critical=False)
+        .sign(key, hashes.SHA256())
+    )
+    return Authority(certificate, key)
+
+
+def _general_name(host: str) -> x509.GeneralName:
+    try:
+        return x509.IPAddress(ipaddress.ip_address(host))
+    except ValueError:
+        return x509.DNSName(host.lower().rstrip("."))
+
+
+def _name(common_name: str) -> x509.Name:
+    return x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, common_name)])
+
+
+def _key_usage(**wanted: bool) -> x509.KeyUsage:
+    uses = (
+        "digital_signature", "content_commitment", "key_encipherment", "data_encipherment", "key_agreement",
+        "key_cert_sign", "crl_sign", "encipher_only", "decipher_only",
+    )  # fmt: skip
+    return x509.KeyUsage(**{use: wanted.get(use, False) for use in uses})
+
+
+def _paths(data_dir: Path, stem: str) -> tuple[Path, Path]:
+    folder = data_dir / "tls"
+    return folder / f"{stem}.pem", folder / f"{stem}.key"
+
+
+def _load_key(path: Path) -> ec.EllipticCurvePrivateKey:
+    key = serialization.load_pem_private_key(path.read_bytes(), password=None)
+    assert isinstance(key, ec.EllipticCurvePrivateKey)
+    return key
+
+
+def _write_pair(
+    certificate_path: Path, chain: list[x509.Certificate], key_path: Path, key: ec.EllipticCurvePrivateKey
+) -> None:
+    certificate_path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    key_bytes = key.private_bytes(
+        serialization.Encoding.PEM, serialization.PrivateFormat.PKCS8, serialization.NoEncryption()
+    )
+    chain_bytes = b"".join(item.public_bytes(serialization.Encoding.PEM) for item in chain)
+    _replace_file(key_path, key_bytes, 0o600)
+    _replace_file(certificate_path, chain_bytes, 0o644)
+
+
+def _replace_file(path: Path, content: bytes, mode: int) -> None:
+    """Write the file whole or not at all, readable to nobody else from its first moment."""
+    draft = path.with_suffix(path.suffix + ".new")
+    draft.unlink(missing_ok=True)
+    with os.fdopen(os.open(draft, os.O_WRONLY | os.O_CREAT | os.O_EXCL, mode), "wb") as file:
+        file.write(content)
+        file.flush()
+        os.fsync(file.fileno())
+    draft.replace(path)

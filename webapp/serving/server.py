@@ -1,0 +1,178 @@
+"""The web server: one worker process that owns the book, and a parent that watches over it.
+
+Why this server and this shape: docs/decisions/0002-server.md.
+"""
+
+import logging
+import multiprocessing
+import os
+import socket
+import sys
+import threading
+from collections.abc import Callable
+from contextlib import closing
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+import click
+from granian import Granian
+from granian.constants import Interfaces, SSLProtocols
+from granian.log import LogLevels
+
+from webapp.serving.addresses import is_loopback
+from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
+from webapp.serving.one_server import AlreadyServed, hold_folder
+
+# The book has one writer; more threads would only queue for it. Readers (desk pages, cards) share the rest.
+THREADS = 8
+# How long requests under way may take to end after a stop is asked. [s]
+STOP_WAIT_S = 15
+_RENEWAL_LOOK_EVERY_S = 6 * 3600.0
+_LOCK_WAIT_S = 10.0
+
+
+class CannotServe(Exception):
+    """A sentence for the person who started the server."""
+
+
+def serve(
+    data_dir: Path, host: str, port: int, tls_hosts: Callable[[], list[str]] | None, *, config: dict[str, Any]
+) -> None:
+    """Serve the book in `data_dir` until asked to stop.
+
+    With `tls_hosts` the server speaks https under a certificate for those hosts, and starts a fresh worker
+    whenever the certificate must be renewed; without it, plain http.
+    """
+    check_port(host, port)
+    _check_folder(data_dir)
+    # A forked child would inherit locks and open books; a spawned one starts clean, and as on Windows.
+    multiprocessing.set_start_method("spawn", force=True)
+    while True:
+        leaf = None if tls_hosts is None else get_leaf(data_dir, tls_hosts())
+        server = _build_server(host, port, leaf)
+        is_renewal = threading.Event()
+        if tls_hosts is not None:
+            _watch_certificate(data_dir, tls_hosts, server, is_renewal)
+        load = partial(_load_app, str(data_dir), config)
+        server.serve(target_loader=load, wrap_loader=False)
+        if not is_renewal.is_set():
+            return
+
+
+def check_port(host: str, port: int) -> None:
+    """Raise CannotServe if the address cannot be had.
+
+    Asked first, since the server itself shares ports with a second copy of itself without a word.
+    """
+    family = socket.AF_INET6 if ":" in host else socket.AF_INET
+    with closing(socket.socket(family, socket.SOCK_STREAM)) as sock:
+        if sys.platform != "win32":
+            # Only past connections still winding down; a listener in the way is still refused.
+            sock.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            sock.bind((host, port))
+        except OSError as error:
+            raise CannotServe(_explain_bind(host, port, error)) from error
+
+
+def find_free_port(host: str = "127.0.0.1") -> int:
+    """Return a port that is free at this moment."""
+    with closing(socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET)) as sock:
+        sock.bind((host, 0))
+        return int(sock.getsockname()[1])
+
+
+def _explain_bind(host: str, port: int, error: OSError) -> str:
+    if isinstance(error, PermissionError):
+        return f"Port {port} needs an administrator on this computer. Choose one above 1024 with --port."
+    if isinstance(error, socket.gaierror):
+        return f"This computer knows no address {host}. Check --host."
+    if is_loopback(host) or "in use" in str(error) or error.errno in (48, 98, 10013, 10048):
+        return f"Port {port} is in use. Stop the program that has it, or choose another with --port."
+    return f"This computer cannot listen at {host}. Check --host: {error.strerror}."
+
+
+def _check_folder(data_dir: Path) -> None:
+    try:
+        hold_folder(data_dir).close()
+    except AlreadyServed as error:
+        raise CannotServe(
+            f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
+        ) from error
+    except OSError as error:
+        raise CannotServe(
+            f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data."
+        ) from error
+
+
+def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Granian:
+    return Granian(
+        "webapp",  # Shown in its log only: the loader below makes the app.
+        address=host,
+        port=port,
+        interface=Interfaces.WSGI,
+        workers=1,
+        blocking_threads=THREADS,
+        workers_kill_timeout=STOP_WAIT_S,
+        websockets=False,
+        log_level=LogLevels.warning,
+        ssl_cert=leaf.certificate_path if leaf else None,
+        ssl_key=leaf.key_path if leaf else None,
+        # Phones from 2014 on speak 1.2; newer ones take 1.3.
+        ssl_protocol_min=SSLProtocols.tls12,
+    )
+
+
+def _watch_certificate(
+    data_dir: Path, tls_hosts: Callable[[], list[str]], server: Granian, is_renewal: threading.Event
+) -> None:
+    """End the server's round when its certificate nears its end or the addresses have changed."""
+
+    def look() -> None:
+        while not threading.Event().wait(_RENEWAL_LOOK_EVERY_S):
+            if leaf_is_due(data_dir, tls_hosts()):
+                is_renewal.set()
+                server.signal_handler_interrupt()
+                return
+
+    threading.Thread(target=look, name="certificate watch", daemon=True).start()
+
+
+def _load_app(data_dir: str, config: dict[str, Any]) -> Any:
+    """Make the app inside the worker process. Ends the worker with a sentence where it cannot."""
+    _end_with_parent()
+    try:
+        # Kept for the life of the process. A worker whose parent was killed takes a moment to go.
+        lock = hold_folder(Path(data_dir), wait_s=_LOCK_WAIT_S)
+        from webapp import create_app
+
+        app = create_app(Path(data_dir), **config)
+        app.extensions["serving_lock"] = lock
+        return app
+    except Exception as error:
+        if _is_plain_sentence(error):
+            click.echo(f"Error: {error}", err=True)
+        else:
+            logging.getLogger("webapp").exception("The app could not start.")
+        sys.stderr.flush()
+        os._exit(2)
+
+
+def _end_with_parent() -> None:
+    """End this worker the moment its parent is gone: left alone it would keep the port and the book."""
+    parent = multiprocessing.parent_process()
+    if parent is None:
+        return
+
+    def wait() -> None:
+        parent.join()
+        # No tidy ending: the parent was killed, and the book survives a kill at any point.
+        os._exit(1)
+
+    threading.Thread(target=wait, name="parent watch", daemon=True).start()
+
+
+def _is_plain_sentence(error: Exception) -> bool:
+    """Say whether the error was raised to be read by the person who runs the program."""
+    return isinstance(error, AlreadyServed | CannotServe) or getattr(error, "is_plain_sentence", False)
