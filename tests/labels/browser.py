@@ -49,7 +49,9 @@ class _Handler(http.server.SimpleHTTPRequestHandler):
 def serve(extra: dict[str, tuple[str, bytes]]) -> Iterator[str]:
     """Serve the repository and the extra pages {path: (content type, body)} on a free port; gives the origin."""
     handler = type("Handler", (_Handler,), {"extra": extra})
-    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(handler, directory=str(ROOT)))
+    server = http.server.ThreadingHTTPServer(
+        ("127.0.0.1", 0), functools.partial(handler, directory=str(ROOT))
+    )
     thread = threading.Thread(target=server.serve_forever, daemon=True)
     thread.start()
     try:
@@ -62,7 +64,9 @@ def serve(extra: dict[str, tuple[str, bytes]]) -> Iterator[str]:
 
 def launch(playwright: Playwright, args: list[str] | None = None) -> Browser:
     """Launch Chromium: the one named by CELLARSLATE_CHROMIUM, else the machine's own, else Playwright's."""
-    path = os.environ.get("CELLARSLATE_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
+    path = (
+        os.environ.get("CELLARSLATE_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
+    )
     return playwright.chromium.launch(executable_path=path, args=args or [], chromium_sandbox=False)
 
 

@@ -1,0 +1,143 @@
+"""Layouts: the page and the grid of labels on it. Presets are named by their dimensions alone."""
+
+from dataclasses import dataclass
+
+PAGE_MM_MAX = 1200.0
+TOLERANCE_MM = 0.05  # Two makers round the same inch differently; less than a printer can hold.
+
+
+class BadLayout(ValueError):
+    """A layout, or a label on it, that cannot be printed. `str(error)` says what to change."""
+
+
+@dataclass(frozen=True)
+class Layout:
+    """A page with a grid of labels. Lengths are millimetres; a label that is its own page has one column and one row.
+
+    `pitch` is the distance from one label's left (top) edge to the next one's. `hole_mm` is the diameter of a hole at
+    the middle of the left edge of a tag: nothing is printed there, and `hole_mm` more on its right.
+    """
+
+    name: str
+    page_width_mm: float
+    page_height_mm: float
+    label_width_mm: float
+    label_height_mm: float
+    columns: int = 1
+    rows: int = 1
+    margin_left_mm: float = 0.0
+    margin_top_mm: float = 0.0
+    pitch_x_mm: float = 0.0
+    pitch_y_mm: float = 0.0
+    hole_mm: float = 0.0
+
+    @property
+    def labels_per_page(self) -> int:
+        return self.columns * self.rows
+
+    @property
+    def is_sheet(self) -> bool:
+        return self.labels_per_page > 1
+
+    @property
+    def hole_band_mm(self) -> float:
+        """The width at the left edge that a hole keeps free of print. [mm]"""
+        return 2.5 * self.hole_mm
+
+    def check(self) -> None:
+        """Raise BadLayout with what to change, if the labels do not fit the page or each other."""
+        lengths = (self.page_width_mm, self.page_height_mm, self.label_width_mm, self.label_height_mm)
+        # Written so that not-a-number fails too.
+        if not all(0 < length <= PAGE_MM_MAX for length in lengths):
+            raise BadLayout(f"Give page and label sizes in millimetres, above 0 and up to {PAGE_MM_MAX:.0f}.")
+        if not (1 <= self.columns <= 50 and 1 <= self.rows <= 100):
+            raise BadLayout("Give 1 to 50 columns and 1 to 100 rows.")
+        if not (self.margin_left_mm >= 0 and self.margin_top_mm >= 0 and 0 <= self.hole_mm <= 20):
+            raise BadLayout("Margins cannot be below 0, and a hole is at most 20 mm wide.")
+        for label_mm, pitch_mm, count, margin_mm, page_mm, across in (
+            (
+                self.label_width_mm,
+                self.pitch_x_mm,
+                self.columns,
+                self.margin_left_mm,
+                self.page_width_mm,
+                "across",
+            ),
+            (
+                self.label_height_mm,
+                self.pitch_y_mm,
+                self.rows,
+                self.margin_top_mm,
+                self.page_height_mm,
+                "down",
+            ),
+        ):
+            if count > 1 and not pitch_mm >= label_mm - TOLERANCE_MM:
+                raise BadLayout(
+                    f"The labels overlap {across} the page: the pitch is {pitch_mm:g} mm and a label is {label_mm:g} mm. "
+                    "Make the pitch at least as long as the label."
+                )
+            needed_mm = margin_mm + label_mm + (count - 1) * pitch_mm
+            if not needed_mm <= page_mm + TOLERANCE_MM:
+                raise BadLayout(
+                    f"The labels need {needed_mm:.1f} mm {across} the page, which has {page_mm:g} mm. "
+                    "Check the margin, the pitch and the number of labels."
+                )
+
+    def corner_mm(self, place: int) -> tuple[float, float]:
+        """Return the left and top edge of the label at a place on the page, counted in rows from 0. [mm]"""
+        row, column = divmod(place, self.columns)
+        return self.margin_left_mm + column * self.pitch_x_mm, self.margin_top_mm + row * self.pitch_y_mm
+
+
+def roll(width_mm: float, height_mm: float) -> Layout:
+    """Return the layout for a roll printer: one label a page."""
+    return Layout(f"Roll, {width_mm:g} x {height_mm:g} mm", width_mm, height_mm, width_mm, height_mm)
+
+
+def tag(width_mm: float, height_mm: float, hole_mm: float) -> Layout:
+    """Return the layout of a tag with a hole at the middle of its left edge, one a page."""
+    name = f"Tag, {width_mm:g} x {height_mm:g} mm, {hole_mm:g} mm hole"
+    return Layout(name, width_mm, height_mm, width_mm, height_mm, hole_mm=hole_mm)
+
+
+def _centred(
+    paper: str,
+    page_mm: tuple[float, float],
+    grid: tuple[int, int],
+    label_mm: tuple[float, float],
+    gap_mm: float,
+) -> Layout:
+    """Return a sheet of labels centred on its page, with a gap between columns and none between rows."""
+    (width, height), (columns, rows) = label_mm, grid
+    return Layout(
+        f"{paper}, {columns} x {rows}, {width:g} x {height:g} mm",
+        *page_mm,
+        width,
+        height,
+        columns,
+        rows,
+        margin_left_mm=round((page_mm[0] - columns * width - (columns - 1) * gap_mm) / 2, 3),
+        margin_top_mm=round((page_mm[1] - rows * height) / 2, 3),
+        pitch_x_mm=width + gap_mm,
+        pitch_y_mm=height,
+    )
+
+
+_A4 = (210.0, 297.0)
+_LETTER = (215.9, 279.4)
+PRESETS: dict[str, Layout] = {
+    layout.name: layout
+    for layout in (
+        _centred("A4", _A4, (3, 8), (64.0, 34.0), 2.0),
+        _centred("A4", _A4, (2, 7), (99.0, 38.0), 2.5),
+        _centred("A4", _A4, (2, 4), (99.0, 67.0), 2.5),
+        _centred("US letter", _LETTER, (2, 7), (101.6, 33.9), 4.8),
+        _centred("US letter", _LETTER, (2, 5), (101.6, 50.8), 4.8),
+        _centred("US letter", _LETTER, (2, 3), (101.6, 84.7), 4.8),
+        roll(62.0, 60.0),
+        roll(76.0, 51.0),
+        roll(100.0, 60.0),
+        tag(120.0, 70.0, 8.0),
+    )
+}
