@@ -1,5 +1,7 @@
 """Where the files that ship with the program lie, in an installed wheel and in a checkout."""
 
+import os
+import sys
 from pathlib import Path
 
 _PACKAGE_DIR = Path(__file__).resolve().parent
@@ -13,3 +15,15 @@ def _find_folder(name: str) -> Path:
 
 STATIC_DIR = _find_folder("static")
 DEMO_DIR = _find_folder("demo_data")
+
+
+def get_user_data_dir() -> Path:
+    """Return where this person's programs keep their data on this system, in a folder of our own."""
+    home = Path.home()
+    if sys.platform == "win32":
+        base = Path(os.environ.get("LOCALAPPDATA") or home / "AppData" / "Local")
+    elif sys.platform == "darwin":
+        base = home / "Library" / "Application Support"
+    else:
+        base = Path(os.environ.get("XDG_DATA_HOME") or home / ".local" / "share")
+    return base / "cellarslate"

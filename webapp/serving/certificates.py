@@ -126,16 +126,16 @@ def is_permitted(authority: Authority, host: str) -> bool:
     """Say whether the authority may vouch for the host."""
     permitted = authority.certificate.extensions.get_extension_for_class(x509.NameConstraints).value
     wanted = _general_name(host)
-    for subtree in permitted.permitted_subtrees or ():
-        if isinstance(subtree, x509.IPAddress) and isinstance(wanted, x509.IPAddress):
-            # The library's type allows networks in both; ours holds one address.
-            if ipaddress.ip_address(str(wanted.value)) in ipaddress.ip_network(str(subtree.value)):
-                return True
-        if isinstance(subtree, x509.DNSName) and isinstance(wanted, x509.DNSName):
-            is_below = wanted.value.endswith("." + subtree.value)
-            if is_below or wanted.value == subtree.value:
-                return True
-    return False
+    return any(_covers(subtree, wanted) for subtree in permitted.permitted_subtrees or ())
+
+
+def list_site_names(authority: Authority) -> list[str]:
+    """Return the site's own host names that the authority was made for."""
+    permitted = authority.certificate.extensions.get_extension_for_class(x509.NameConstraints).value
+    names = [
+        subtree.value for subtree in permitted.permitted_subtrees or () if isinstance(subtree, x509.DNSName)
+    ]
+    return [name for name in names if name not in PERMITTED_DOMAINS]
 
 
 def get_ca_pem(data_dir: Path) -> bytes | None:
@@ -166,6 +166,14 @@ def _make_authority(names: list[str], now: datetime) -> Authority:
         .sign(key, hashes.SHA256())
     )
     return Authority(certificate, key)
+
+
+def _covers(subtree: x509.GeneralName, wanted: x509.GeneralName) -> bool:
+    if isinstance(subtree, x509.IPAddress) and isinstance(wanted, x509.IPAddress):
+        return ipaddress.ip_address(str(wanted.value)) in ipaddress.ip_network(str(subtree.value))
+    if isinstance(subtree, x509.DNSName) and isinstance(wanted, x509.DNSName):
+        return wanted.value == subtree.value or wanted.value.endswith("." + subtree.value)
+    return False
 
 
 def _general_name(host: str) -> x509.GeneralName:

@@ -1,0 +1,118 @@
+"""What all tests share: the header, the browsers, and a real server process."""
+
+import platform
+import sqlite3
+from collections.abc import Callable, Iterator
+from importlib import metadata
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.find_browsers import WebKit, find_chromium, find_webkit, read_chromium_version
+from tests.server_process import ServerProcess
+
+_BY_FLAG = ("soak", "bench")
+_NO_CHROMIUM = "No Chromium was found. Run the tests with `python -m tests`, which finds or fetches one."
+
+# No page may reach beyond this computer, and the browser itself must keep quiet.
+CHROMIUM_FLAGS = [
+    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-domain-reliability",
+    "--disable-sync",
+    "--no-first-run",
+    "--no-pings",
+]
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    for name in _BY_FLAG:
+        parser.addoption(f"--{name}", action="store_true", help=f"run the tests marked {name} as well")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    left_out = {name for name in _BY_FLAG if not config.getoption(f"--{name}")}
+    dropped = [item for item in items if any(item.get_closest_marker(name) for name in left_out)]
+    if dropped:
+        config.hook.pytest_deselected(items=dropped)
+        items[:] = [item for item in items if item not in set(dropped)]
+
+
+def pytest_report_header() -> list[str]:
+    chromium = find_chromium()
+    webkit = find_webkit()
+    return [
+        f"Cellarslate {_read_version()}, Python {platform.python_version()}, SQLite {sqlite3.sqlite_version}",
+        f"Chromium: {f'{read_chromium_version(chromium)} ({chromium})' if chromium else 'not found'}",
+        f"WebKitGTK: {webkit.browser_path if webkit else 'not found, its tests are skipped'}",
+    ]
+
+
+@pytest.fixture(scope="session")
+def chromium_path() -> Path:
+    """The Chromium to drive."""
+    path = find_chromium()
+    if path is None:
+        pytest.fail(_NO_CHROMIUM)
+    return path
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Any]:
+    """Playwright's own handle, one a session."""
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as handle:
+        yield handle
+
+
+@pytest.fixture(scope="session")
+def browser_options(chromium_path: Path) -> dict[str, Any]:
+    """How to launch Chromium; for tests that need a browser, profile or flags of their own."""
+    # Inside containers and as root Chromium's own sandbox cannot start.
+    options = {"executable_path": chromium_path, "headless": True, "chromium_sandbox": False}
+    return {**options, "args": list(CHROMIUM_FLAGS)}
+
+
+@pytest.fixture(scope="session")
+def browser(playwright: Any, browser_options: dict[str, Any]) -> Iterator[Any]:
+    """One Chromium for the session; make a context of your own in each test, and close it."""
+    handle = playwright.chromium.launch(**browser_options)
+    yield handle
+    handle.close()
+
+
+@pytest.fixture(scope="session")
+def webkit_parts() -> WebKit:
+    """The programs that drive WebKitGTK; skips where they are missing."""
+    parts = find_webkit()
+    if parts is None:
+        pytest.skip("WebKitGTK's driver is not installed (Debian: webkit2gtk-driver and xvfb).")
+    return parts
+
+
+@pytest.fixture
+def make_server(tmp_path: Path) -> Iterator[Callable[..., ServerProcess]]:
+    """A function that starts a real server; all are ended with the test.
+
+    Without a data folder it takes `tmp_path / "book"`. Options as of ServerProcess.
+    """
+    started: list[ServerProcess] = []
+
+    def start(data_dir: Path | None = None, **options: Any) -> ServerProcess:
+        server = ServerProcess(data_dir or tmp_path / "book", **options)
+        started.append(server)
+        return server.start()
+
+    yield start
+    for server in started:
+        server.close()
+
+
+def _read_version() -> str:
+    try:
+        return metadata.version("cellarslate")
+    except metadata.PackageNotFoundError:
+        return "(checkout, not installed)"

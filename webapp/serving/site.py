@@ -1,0 +1,121 @@
+"""One running site: where it listens, what it is called, and what is said about it when it starts."""
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import click
+
+from webapp.serving.addresses import is_loopback, list_lan_addresses, list_own_names, write_url
+from webapp.serving.certificates import get_authority, is_permitted, list_site_names
+from webapp.serving.phone_trust import TRUST_PATH, start_trust_listener, write_fingerprint
+from webapp.serving.server import CannotServe, check_port, find_free_port, serve
+from webapp.serving.terminal import print_qr
+
+HTTPS_PORT = 8443
+HTTP_PORT = 8080
+_EVERY_ADDRESS = ("0.0.0.0", "::")  # noqa: S104
+
+
+@dataclass(frozen=True)
+class Site:
+    """Where the server listens; `trust_port` 0 means that no trust page is served."""
+
+    data_dir: Path
+    host: str
+    port: int
+    is_tls: bool
+    trust_port: int = 0
+
+    def list_hosts(self) -> list[str]:
+        """Return the names and addresses that reach this server, the one to show first."""
+        if self.host not in _EVERY_ADDRESS:
+            return [self.host]
+        return [*list_lan_addresses(), *self._list_names(), "localhost", "127.0.0.1"]
+
+    @property
+    def url(self) -> str:
+        """The address to type or scan."""
+        return write_url(self.list_hosts()[0], self.port, is_tls=self.is_tls)
+
+    @property
+    def trust_url(self) -> str | None:
+        """Where a new phone fetches the certificate, if it can."""
+        if not self.trust_port:
+            return None
+        return write_url(self.list_hosts()[0], self.trust_port, is_tls=False).rstrip("/") + TRUST_PATH
+
+    def _list_names(self) -> list[str]:
+        return [*list_site_names(get_authority(self.data_dir)), *list_own_names()] if self.is_tls else []
+
+
+def choose_site(data_dir: Path, host: str, port: int | None, *, is_tls: bool | None, trust_port: int) -> Site:
+    """Return the site for the options given; raise CannotServe where they do not go together.
+
+    Plain http is for this computer alone: elsewhere phones refuse to work offline and to open the camera,
+    and figures and passwords could be read on the way.
+    """
+    is_local = is_loopback(host)
+    if is_tls is False and not is_local:
+        raise CannotServe("Plain http is for this computer only. Leave --plain out, or use --host 127.0.0.1.")
+    is_tls = not is_local if is_tls is None else is_tls
+    if port is None:
+        port = HTTPS_PORT if is_tls else HTTP_PORT
+    return Site(
+        data_dir, host, port or find_free_port(), is_tls, trust_port if is_tls and not is_local else 0
+    )
+
+
+def prepare_names(data_dir: Path, names: tuple[str, ...]) -> None:
+    """Make the site's authority for these names, or see that the one it has knows them."""
+    authority = get_authority(data_dir, list(names))
+    unknown = [name for name in names if not is_permitted(authority, name)]
+    if unknown:
+        raise CannotServe(
+            f"This site's certificate authority was made without the name {unknown[0]}. To add it, move the"
+            f" folder {data_dir / 'tls'} away and start again; each phone must then trust the new one."
+        )
+
+
+def run_site(site: Site, **config: Any) -> None:
+    """Say where the site is, then serve it until asked to stop."""
+    check_port(site.host, site.port)
+    listener = None
+    if site.trust_port:
+        try:
+            listener = start_trust_listener(site.data_dir, site.url, site.host, site.trust_port)
+        except OSError as error:
+            raise CannotServe(
+                f"Port {site.trust_port} for the trust page is in use."
+                " Choose another with --trust-port, or 0 for none."
+            ) from error
+    announce(site)
+    config = {
+        "SESSION_COOKIE_SECURE": site.is_tls,
+        "SITE_URL": site.url,
+        "TRUST_URL": site.trust_url,
+        **config,
+    }
+    try:
+        serve(site.data_dir, site.host, site.port, site.list_hosts if site.is_tls else None, config=config)
+    finally:
+        if listener is not None:
+            listener.shutdown()
+            listener.server_close()
+
+
+def announce(site: Site) -> None:
+    """Print where the site answers, and for phones a QR code to begin with."""
+    click.echo(f"Book:    {site.data_dir}")
+    click.echo(f"Address: {site.url}")
+    others = [write_url(host, site.port, is_tls=site.is_tls) for host in site.list_hosts()[1:]]
+    if others:
+        click.echo(f"Also:    {' '.join(others)}")
+    if site.trust_url:
+        click.echo(
+            "A phone that is new here scans this first, trusts the certificate, then opens the address:"
+        )
+        print_qr(site.trust_url)
+        click.echo(site.trust_url)
+        click.echo(f"Fingerprint to compare: {write_fingerprint(site.data_dir)}")
+    click.echo("Stop with Ctrl+C.")
