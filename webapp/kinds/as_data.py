@@ -1,0 +1,87 @@
+"""Kind -> plain data: what the phone reads, the columns of lists, the heads and rows of CSV files."""
+
+from __future__ import annotations
+
+import dataclasses
+import hashlib
+import json
+from collections.abc import Mapping
+from typing import Any
+
+import webapp.kinds
+from webapp.kinds.read import Read
+from webapp.kinds.spec import Kind
+from webapp.trade import units
+
+_CODE = ("keys", "effect")  # not data
+ENTRY_HEADS = (
+    "book_no", "id", "kind", "mark", "mark_by", "read_at", "typed_at", "received_at", "skew_s", "person", "role",
+    "seen_by", "device", "seq", "remark", "amends", "reason", "settled", "queries",
+)  # fmt: skip
+
+
+def kind_data(kind: Kind) -> dict[str, Any]:
+    """Return the kind as JSON-able data, without its functions."""
+    data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in _CODE}
+    data["fields"] = [dataclasses.asdict(spec) for spec in kind.fields]
+    data["rules"] = [dataclasses.asdict(rule) for rule in kind.rules]
+    data["figures"] = [dataclasses.asdict(figure) for figure in kind.figures]
+    data["short"] = kind.short or kind.title
+    plain: dict[str, Any] = json.loads(json.dumps(data, default=list))
+    return plain
+
+
+def kinds_data() -> dict[str, Any]:
+    """Return every kind for the phone, with a version that changes whenever any of them does."""
+    kinds = [kind_data(kind) for kind in webapp.kinds.ALL]
+    version = hashlib.sha256(json.dumps(kinds, sort_keys=True).encode()).hexdigest()[:16]
+    return {"version": version, "kinds": kinds}
+
+
+def list_columns(kind: Kind) -> list[tuple[str, str, str]]:
+    """Return (name, label, unit symbol) of the columns a list of this kind shows: fields, then figures."""
+    fields = [(f.name, f.label, units.symbol(f.units[0]) if f.units else "") for f in kind.fields]
+    return fields + [(g.name, g.label, units.symbol(g.unit)) for g in kind.figures]
+
+
+def csv_heads(kind: Kind) -> list[str]:
+    """Return the heads of the CSV of one kind: as read first, canonical with its unit in the head after it."""
+    heads = list(ENTRY_HEADS)
+    for spec in kind.fields:
+        heads.append(spec.name if spec.sort != "number" else f"{spec.name}_as_read")
+        if spec.units:
+            heads += [f"{spec.name}_unit", f"{spec.name}_{spec.units[0]}"]
+        if spec.instrument:
+            heads.append(f"{spec.name}_instrument")
+    return heads + [f"{figure.name}_{figure.unit}" for figure in kind.figures]
+
+
+def csv_row(kind: Kind, read: Read, meta: Mapping[str, Any]) -> list[str]:
+    """Return one row under `csv_heads`: `meta` holds what the book knows of the entry (book_no, settled, ...)."""
+    row = [_cell(meta.get(head, read.entry.get(head))) for head in ENTRY_HEADS]
+    for spec in kind.fields:
+        given = read.raw(spec.name)
+        row.append(_cell(given.get("raw")))
+        if spec.units:
+            row += [_cell(given.get("unit")), _cell(read.values.get(spec.name))]
+        if spec.instrument:
+            row.append(_cell(given.get("instrument")))
+    return row + [_cell(read.figures.get(figure.name)) for figure in kind.figures]
+
+
+def _cell(value: Any) -> str:
+    """Return text that no spreadsheet takes for a formula; numbers stay numbers."""
+    if value is None:
+        return ""
+    if isinstance(value, float):
+        return repr(round(value, 6))
+    text = str(value)
+    is_number = text.lstrip("+-").replace(",", ".", 1).replace(".", "", 1).isdigit()
+    return f"'{text}" if text[:1] in "=+-@\t\r" and not is_number else text
+
+
+def summary(read: Read) -> str:
+    """Return the one line a list shows of an entry."""
+    from webapp.kinds.read import fill
+
+    return fill(read.kind.summary, read) if read.kind.summary else read.kind.title

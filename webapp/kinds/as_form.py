@@ -1,0 +1,81 @@
+"""Kind -> Flask-WTF form. The same form is cached by the phone as a shell and posted by a browser without script.
+
+Whether a figure is usual or possible is read.py's to say; the form only asks that what is required is there.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask_wtf import FlaskForm
+from wtforms import RadioField, SelectField, StringField, TextAreaField
+from wtforms.validators import InputRequired, Length, Optional
+
+from webapp.kinds.spec import Field, Kind
+from webapp.trade import units
+
+TEXT_MOST = 2000
+
+
+def form_class(kind: Kind) -> type[FlaskForm]:
+    """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what every entry carries."""
+    made: dict[str, Any] = {"kind": kind}
+    for spec in kind.fields:
+        made[spec.name] = _box(spec)
+        if spec.units:
+            choices = [(unit, units.symbol(unit)) for unit in spec.units]
+            made[f"{spec.name}_unit"] = SelectField(f"Unit of {spec.label.lower()}", choices=choices)
+        if spec.instrument:
+            made[f"{spec.name}_instrument"] = StringField(
+                f"{spec.instrument.capitalize()} used", [Optional(), Length(max=40)]
+            )
+    made["read_at"] = StringField("Read at", [Optional(), Length(max=40)], render_kw={"type": "datetime-local"})
+    made["person"] = StringField("Who", [Optional(), Length(max=40)])
+    made["role"] = StringField("Role", [Optional(), Length(max=40)])
+    made["seen_by"] = StringField("Seen by", [Optional(), Length(max=40)])
+    made["remark"] = TextAreaField("Remark", [Optional(), Length(max=TEXT_MOST)])
+    return type(f"{kind.name.title().replace('_', '')}Form", (FlaskForm,), made)
+
+
+def _box(spec: Field) -> Any:
+    needed = [InputRequired(f"{spec.label} is missing. Type it.")] if spec.required else [Optional()]
+    about = {"data-field": spec.name, "data-sort": spec.sort}
+    if spec.sort == "choice":
+        # No choice is made beforehand: an untouched field logs nothing.
+        return RadioField(
+            spec.label, needed, choices=list(spec.choices), description=spec.help, validate_choice=False, render_kw=about
+        )
+    if spec.sort == "yes_no":
+        return RadioField(
+            spec.label, needed, choices=[("yes", "yes"), ("no", "no")], description=spec.help, validate_choice=False,
+            render_kw=about,
+        )
+    more = dict(about)
+    if spec.sort == "number":
+        # type=number swallows a comma on some phones; text with a decimal keypad does not.
+        more |= {"inputmode": "decimal", "autocomplete": "off", "data-units": " ".join(spec.units)}
+    elif spec.sort == "date":
+        more |= {"type": "date"}
+    elif spec.sort == "time":
+        more |= {"type": "time"}
+    elif spec.sort == "mark":
+        more |= {"autocapitalize": "characters", "autocomplete": "off", "data-vessels": " ".join(spec.vessels)}
+    elif spec.name in ("text", "nose", "words"):
+        return TextAreaField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=about)
+    return StringField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=more)
+
+
+def entry_values(form: Any) -> dict[str, dict[str, str]]:
+    """Return what was filled in, as an entry's `values`; untouched fields are left out."""
+    values: dict[str, dict[str, str]] = {}
+    for spec in form.kind.fields:
+        raw = (form[spec.name].data or "").strip()
+        if not raw:
+            continue
+        value = {"raw": raw}
+        if spec.units:
+            value["unit"] = form[f"{spec.name}_unit"].data or spec.units[0]
+        if spec.instrument and (used := (form[f"{spec.name}_instrument"].data or "").strip()):
+            value["instrument"] = used
+        values[spec.name] = value
+    return values

@@ -1,0 +1,83 @@
+"""Kinds -> OpenAPI 3.1 description of the API, by apispec from the same marshmallow schemas."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from apispec import APISpec
+from apispec.ext.marshmallow import MarshmallowPlugin
+
+import webapp.kinds
+from webapp.kinds import as_schema
+
+
+def spec(version: str = "1") -> dict[str, Any]:
+    """Return the API description as JSON-able data, every kind's values among its schemas."""
+    api = APISpec(
+        title="Cellarslate",
+        version=version,
+        openapi_version="3.1.0",
+        plugins=[MarshmallowPlugin()],
+        info={"description": "Hand-in of entries and cards back to the phones. In words: docs/hand-in.md."},
+    )
+    schemas = api.components
+    for name, schema in [
+        ("Entry", as_schema.EntrySchema), ("HandIn", as_schema.HandInSchema),
+        ("Receipt", as_schema.ReceiptSchema), ("Error", as_schema.ErrorSchema),
+    ]:  # fmt: skip
+        schemas.schema(name, schema=schema)
+    for kind in webapp.kinds.ALL:
+        schemas.schema(f"{as_schema._camel(kind.name)}Values", schema=as_schema.values_schema(kind))
+    schemas.security_scheme("device", {"type": "apiKey", "in": "cookie", "name": "cellarslate_device"})
+    _paths(api)
+    described = api.to_dict()
+    described["components"]["schemas"]["HandIn"]["properties"]["entries"]["items"] = _ref("Entry")
+    described["components"]["schemas"]["Entry"]["properties"]["kind"]["enum"] = [k.name for k in webapp.kinds.ALL]
+    return described
+
+
+def _ref(name: str) -> dict[str, str]:
+    return {"$ref": f"#/components/schemas/{name}"}
+
+
+def _json(schema: dict[str, Any], words: str) -> dict[str, Any]:
+    return {"description": words, "content": {"application/json": {"schema": schema}}}
+
+
+def _errors(*statuses: int) -> dict[str, Any]:
+    words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages.", 404: "No such thing.",
+             413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}  # fmt: skip
+    return {str(status): _json(_ref("Error"), words[status]) for status in statuses}
+
+
+def _paths(api: APISpec) -> None:
+    device = [{"device": []}]
+    api.path("/api/hand-in", operations={"post": {
+        "operationId": "handIn", "security": device, "summary": "Hand in a batch of entries.",
+        "requestBody": {"required": True, **_json(_ref("HandIn"), "The batch.")},
+        "responses": {"200": _json(_ref("Receipt"), "One result per entry."),
+                      **_errors(400, 401, 403, 413, 415, 422, 429)},
+    }})  # fmt: skip
+    since = {"name": "since", "in": "query", "required": False,
+             "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}}  # fmt: skip
+    api.path("/api/cards", operations={"get": {
+        "operationId": "cards", "security": device, "summary": "Cards changed since a cursor.", "parameters": [since],
+        "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "cursor", "cards"]}, "Cards."),
+                      **_errors(400, 401)},
+    }})  # fmt: skip
+    api.path("/api/session", operations={"get": {
+        "operationId": "session", "summary": "Who is asking.",
+        "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "Device and person.")},
+    }})  # fmt: skip
+    token = {"type": "object", "required": ["token"],
+             "properties": {"token": {"type": "string"}, "name": {"type": "string"}}}  # fmt: skip
+    api.path("/api/enrol", operations={"post": {
+        "operationId": "enrol", "summary": "Let a phone in by its one-time token.",
+        "requestBody": {"required": True, **_json(token, "Token and name.")},
+        "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "The device."),
+                      **_errors(400, 401, 403, 413, 415, 422, 429)},
+    }})  # fmt: skip
+    api.path("/api/openapi.json", operations={"get": {
+        "operationId": "describe", "summary": "This description.",
+        "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},
+    }})  # fmt: skip

@@ -1,0 +1,184 @@
+"""Kind -> marshmallow schema: the shape of what travels. Values stay text as read; their meaning is read.py's."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime
+from typing import Any
+from uuid import UUID
+
+from marshmallow import INCLUDE, Schema, ValidationError, fields, validate
+
+from webapp.kinds.spec import Kind
+
+BATCH_MOST = 200
+TEXT_MOST = 2000
+SEQ_MOST = 2**53 - 1
+_STAMP = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:\d\d)\Z", re.ASCII)
+
+
+def _check_uuid(value: str) -> None:
+    try:
+        good = str(UUID(value)) == value
+    except ValueError:
+        good = False
+    if not good:
+        raise ValidationError("The id is no UUID in lower case.")
+
+
+def _check_instant(value: str) -> None:
+    try:
+        good = bool(_STAMP.match(value)) and 1970 <= datetime.fromisoformat(value).year <= 9000
+    except ValueError:
+        good = False
+    if not good:
+        raise ValidationError("A time needs date, hour and offset, such as 2025-09-24T08:05:00+02:00.")
+
+
+def _check_printable(value: str) -> None:
+    # Lone surrogates cannot be kept as UTF-8, and a NUL would cut the text short in SQLite.
+    if "\x00" in value or any("\ud800" <= char <= "\udfff" for char in value):
+        raise ValidationError("This text holds characters that cannot be kept.")
+
+
+def _text(most: int = TEXT_MOST, **more: Any) -> fields.String:
+    return fields.String(validate=[validate.Length(max=most), _check_printable], **more)
+
+
+def _instant(**more: Any) -> fields.String:
+    return fields.String(validate=_check_instant, **more)
+
+
+class ValueSchema(Schema):
+    """One field as read: the text as typed, its unit, its instrument."""
+
+    raw = _text(required=True)
+    unit = _text(24, load_default="")
+    instrument = _text(40, load_default="")
+
+
+class EntrySchema(Schema):
+    """One entry as handed in. What is not known here is kept, for phones newer than this book."""
+
+    class Meta:
+        unknown = INCLUDE
+
+    id = fields.String(required=True, validate=_check_uuid)
+    kind = _text(40, required=True)
+    kind_version = fields.Integer(required=True, strict=True, validate=validate.Range(1, 1000))
+    mark = _text(16, load_default="")
+    mark_by = fields.String(load_default="", validate=validate.OneOf(["", "scanned", "typed", "picked"]))
+    read_at = _instant(required=True)
+    typed_at = _instant(required=True)
+    person = _text(40, required=True)
+    role = _text(40, load_default="")
+    seen_by = _text(40, load_default="")
+    device = _text(40, required=True)
+    seq = fields.Integer(required=True, strict=True, validate=validate.Range(1, SEQ_MOST))
+    values = fields.Dict(
+        keys=_text(40), values=fields.Nested(ValueSchema), required=True, validate=validate.Length(max=60)
+    )
+    as_read = fields.List(_text(40), load_default=list, validate=validate.Length(max=60))
+    looked_again = fields.List(_text(40), load_default=list, validate=validate.Length(max=60))
+    remark = _text(load_default="")
+    amends = fields.String(load_default=None, allow_none=True, validate=_check_uuid)
+    reason = _text(load_default="")
+
+
+class HandInSchema(Schema):
+    """A batch. Entries are checked one by one later, so that a bad one never blocks its neighbours."""
+
+    class Meta:
+        unknown = INCLUDE
+
+    now = _instant(required=True)
+    device = _text(40, required=True)
+    entries = fields.List(fields.Raw(), required=True, validate=validate.Length(max=BATCH_MOST))
+
+
+class QuerySchema(Schema):
+    """A question of the book to an entry."""
+
+    id = fields.String()
+    code = fields.String()
+    weight = fields.String(validate=validate.OneOf(["stop", "ask", "note"]))
+    field = fields.String()
+    words = fields.String()
+    suggestions = fields.List(fields.Dict())
+
+
+class ResultSchema(Schema):
+    """What became of one entry of a batch."""
+
+    id = fields.String(required=True, allow_none=True)
+    settled = fields.String(
+        required=True, validate=validate.OneOf(["entered", "known", "queried", "clash", "refused"])
+    )
+    book_no = fields.Integer()
+    received_at = fields.String()
+    digest = fields.String()
+    queries = fields.List(fields.Nested(QuerySchema))
+    problems = fields.List(fields.Dict())
+
+
+class ReceiptSchema(Schema):
+    """The answer to a hand-in."""
+
+    marker = fields.String(required=True)
+    ok = fields.Boolean(required=True)
+    book_id = fields.String(required=True)
+    server_now = fields.String(required=True)
+    skew_s = fields.Float(required=True)
+    results = fields.List(fields.Nested(ResultSchema), required=True)
+    devices = fields.Dict(required=True)
+    cursor = fields.Integer(required=True)
+
+
+class ErrorSchema(Schema):
+    """The one shape of every error."""
+
+    marker = fields.String(required=True)
+    ok = fields.Boolean(required=True)
+    error = fields.String(required=True)
+    problems = fields.List(fields.Dict(), required=True)
+    status = fields.Integer(required=True)
+
+
+def entry_schema() -> Schema:
+    """Return the schema of one entry, whatever its kind."""
+    return EntrySchema()
+
+
+def hand_in_schema() -> Schema:
+    """Return the schema of a batch."""
+    return HandInSchema()
+
+
+def values_schema(kind: Kind) -> type[Schema]:
+    """Return the schema class of the `values` of one kind, for the API description and for tests."""
+    made: dict[str, Any] = {}
+    for spec in kind.fields:
+        inner: dict[str, fields.Field] = {"raw": _raw_field(spec)}
+        if spec.units:
+            inner["unit"] = fields.String(required=True, validate=validate.OneOf(spec.units))
+        if spec.instrument:
+            inner["instrument"] = _text(40)
+        schema = Schema.from_dict(inner, name=f"{_camel(kind.name)}{_camel(spec.name)}")  # type: ignore[arg-type]
+        made[spec.name] = fields.Nested(schema, required=spec.required, metadata={"description": _describe(spec)})
+    return Schema.from_dict(made, name=f"{_camel(kind.name)}Values")
+
+
+def _raw_field(spec: Any) -> fields.Field:
+    if spec.sort == "choice":
+        return fields.String(required=True, validate=validate.OneOf([value for value, _ in spec.choices]))
+    if spec.sort == "yes_no":
+        return fields.String(required=True, validate=validate.OneOf(["yes", "no"]))
+    return _text(required=True)
+
+
+def _describe(spec: Any) -> str:
+    return f"{spec.label}. {spec.help}".strip()
+
+
+def _camel(name: str) -> str:
+    return "".join(part.capitalize() for part in name.split("_"))
