@@ -53,7 +53,7 @@ def _box(spec: Field) -> Any:
     more = dict(about)
     if spec.sort == "number":
         # type=number swallows a comma on some phones; text with a decimal keypad does not.
-        more |= {"inputmode": "decimal", "autocomplete": "off", "data-units": " ".join(spec.units)}
+        more |= {"inputmode": "decimal", "autocomplete": "off", "data-unit-codes": " ".join(spec.units)}
     elif spec.sort == "date":
         more |= {"type": "date"}
     elif spec.sort == "time":

@@ -1,0 +1,45 @@
+"""Cellarslate: an offline-first floor log for craft fruit distilleries."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from flask import Flask
+
+__version__ = "0.1.0"
+
+
+def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) -> Flask:
+    """Return the Flask app over the book in `data_dir`, which is made if it is not there.
+
+    `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels).
+    Raises BookError with a sentence if the book cannot be opened.
+    """
+    # Imported here so that webapp.trade and webapp.kinds can be used without Flask.
+    from flask import Flask
+
+    from webapp import access, desk, floor
+    from webapp.book.store import open_book
+    from webapp.places import STATIC_DIR
+
+    data_dir = Path(data_dir)
+    data_dir.mkdir(parents=True, exist_ok=True)
+    app = Flask("webapp", static_folder=str(STATIC_DIR), static_url_path="/static")
+    app.config.update(
+        TESTING=testing,
+        DATA_DIR=data_dir,
+        TLS=False,
+        PUBLIC_HOST=None,
+        MAX_CONTENT_LENGTH=512 * 1024,
+        MAX_FORM_MEMORY_SIZE=256 * 1024,
+        SEND_FILE_MAX_AGE_DEFAULT=0,
+    )
+    app.config.update(config)
+    app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
+    app.extensions["book"] = open_book(data_dir / "book.sqlite")
+    access.init_app(app)
+    app.register_blueprint(floor.bp)
+    app.register_blueprint(desk.bp)
+    return app

@@ -1,0 +1,35 @@
+"""Who may do what: people with passwords at the desk, enrolled phones on the floor, headers on every answer."""
+
+from __future__ import annotations
+
+from flask import Flask
+from flask_wtf.csrf import CSRFError, CSRFProtect
+
+from webapp.access import errors, headers, pages, secret
+from webapp.access.guard import current, load_current, needs
+
+__all__ = ["csrf", "current", "init_app", "needs"]
+
+csrf = CSRFProtect()
+
+
+def init_app(app: Flask) -> None:
+    """Set up keys, cookies, request guards, headers and the access pages on this app."""
+    app.config["SECRET_KEY"] = secret.load(app.config["DATA_DIR"])
+    app.config.update(
+        SESSION_COOKIE_NAME="cellarslate",
+        SESSION_COOKIE_HTTPONLY=True,
+        SESSION_COOKIE_SAMESITE="Lax",
+        SESSION_COOKIE_SECURE=bool(app.config["TLS"]),
+        PERMANENT_SESSION_LIFETIME=12 * 3600,
+        # The token lives as long as the session: a form left open over lunch is still good.
+        WTF_CSRF_TIME_LIMIT=None,
+        WTF_CSRF_SSL_STRICT=False,
+    )
+    # The API is guarded by origin instead (guard.py): a token in a cached form would be stale at hand-in.
+    app.config["WTF_CSRF_CHECK_DEFAULT"] = False
+    csrf.init_app(app)
+    app.before_request(load_current)
+    app.after_request(headers.add)
+    app.register_blueprint(pages.bp)
+    errors.init_app(app, CSRFError)

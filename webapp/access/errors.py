@@ -1,0 +1,64 @@
+"""One shape for every error: JSON under /api, a page with one sentence elsewhere."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Flask, Response, current_app, jsonify, render_template
+from werkzeug.exceptions import HTTPException
+
+from webapp.access.guard import is_api
+
+WORDS = {
+    400: "This could not be read. Go back, look at what was typed, and send it again.",
+    403: "You may not do this here. Ask someone in the office.",
+    404: "There is nothing at this address. Go back and pick from the list.",
+    405: "This address does not take that. Go back and use the page's own button.",
+    413: "This is too large. Send less at once.",
+    415: "Send JSON, with Content-Type: application/json.",
+    429: "Too many tries. Wait a minute, then try again.",
+    500: "The book stumbled. Nothing handed in was lost; try again, and tell whoever runs the server.",
+    503: "The book is busy. Try again in a moment.",
+}
+
+
+def answer(status: int, words: str, problems: list[dict[str, Any]] | None = None) -> Response:
+    """Return an error in the API's one shape."""
+    body = {"marker": "cellarslate", "ok": False, "error": words, "problems": problems or [], "status": status}
+    response = jsonify(body)
+    response.status_code = status
+    return response
+
+
+def init_app(app: Flask, csrf_error: type[Exception]) -> None:
+    """Register the handlers on this app."""
+
+    def on_http(error: HTTPException) -> Any:
+        status = error.code or 500
+        own = error.description if error.description and error.description != type(error).description else None
+        words = own or WORDS.get(status) or WORDS[400 if status < 500 else 500]
+        return _shown(status, words, error)
+
+    def on_csrf(error: Exception) -> Any:
+        words = "This page was open too long, or was opened before you signed in. Go back, load it again, send it again."
+        return _shown(400, words, None)
+
+    def on_crash(error: Exception) -> Any:
+        current_app.logger.exception("unhandled", exc_info=error)
+        return _shown(500, WORDS[500], None)
+
+    app.register_error_handler(csrf_error, on_csrf)
+    app.register_error_handler(HTTPException, on_http)
+    if not app.config.get("PROPAGATE_EXCEPTIONS"):
+        app.register_error_handler(Exception, on_crash)
+
+
+def _shown(status: int, words: str, error: HTTPException | None) -> Any:
+    if error is not None and error.response is not None:
+        return error.response
+    shown = answer(status, words) if is_api() else Response(render_template("access/error.html", words=words), status)
+    if error is not None:
+        for name, value in error.get_headers():
+            if name.lower() in ("allow", "retry-after"):
+                shown.headers[name] = value
+    return shown

@@ -1,0 +1,141 @@
+"""Who is asking, and whether they may: loaded once per request, asked by every view."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable
+from functools import wraps
+from typing import Any
+
+from flask import abort, current_app, g, redirect, request, session, url_for
+from flask_wtf.csrf import validate_csrf
+from werkzeug.wrappers import Response
+
+from webapp.book import devices, people
+from webapp.book.store import Book
+
+COOKIE = "cellarslate_device"
+COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
+SAFE = ("GET", "HEAD", "OPTIONS")
+RANK = {"floor": 0, "distiller": 1, "office": 2}
+
+
+class _Current:
+    """What a view may ask about this request."""
+
+    @property
+    def book(self) -> Book:
+        """The book of this app."""
+        book: Book = current_app.extensions["book"]
+        return book
+
+    @property
+    def person(self) -> dict[str, Any] | None:
+        """The person signed in on this browser, or None."""
+        return g.get("person")
+
+    @property
+    def device(self) -> dict[str, Any] | None:
+        """The enrolled phone that asks, or None."""
+        return g.get("device")
+
+    def may(self, access: str) -> bool:
+        """Say whether the signed-in person has this access or more."""
+        return self.person is not None and RANK[self.person["access"]] >= RANK[access]
+
+
+current = _Current()
+
+
+def is_api() -> bool:
+    """Say whether the request is for the API, whose errors are JSON."""
+    return request.path.startswith("/api/")
+
+
+def load_current() -> Response | None:
+    """Before each request: find the person and the device, and refuse writes that other sites sent."""
+    g.person = _person()
+    g.device = _device()
+    if request.method in SAFE or request.endpoint == "static":
+        return None
+    if not _from_us():
+        abort(403, "This was not sent from one of our own pages. Open the page again and send it from there.")
+    if not is_api():
+        validate_csrf_of_page()
+    return None
+
+
+def validate_csrf_of_page() -> None:
+    """Check the token of a page's form; raises CSRFError, whose page keeps what was typed."""
+    from flask_wtf.csrf import CSRFError
+    from wtforms import ValidationError
+
+    if not current_app.config.get("WTF_CSRF_ENABLED", True):
+        return
+    try:
+        validate_csrf(request.form.get("csrf_token") or request.headers.get("X-CSRFToken"))
+    except ValidationError as error:
+        raise CSRFError(str(error)) from error
+
+
+def _from_us() -> bool:
+    """Browsers say where a write comes from; a tool that says nothing carries no cookies of somebody else's."""
+    site = request.headers.get("Sec-Fetch-Site")
+    if site is not None and site not in ("same-origin", "none"):
+        return False
+    origin = request.headers.get("Origin")
+    if origin is None:
+        return True
+    return origin == request.host_url.rstrip("/")
+
+
+def stamp(person: dict[str, Any]) -> str:
+    """Return what ties a session to the password of its day: a changed password ends every session."""
+    return hashlib.sha256(str(person.get("password_hash")).encode()).hexdigest()[:24]
+
+
+def sign_in(person: dict[str, Any]) -> None:
+    """Begin a fresh session for this person; whatever stood in the old one is gone."""
+    session.clear()
+    session.permanent = True
+    session["person"] = person["code"]
+    session["stamp"] = stamp(person)
+
+
+def _person() -> dict[str, Any] | None:
+    code = session.get("person")
+    if not code:
+        return None
+    person = people.person(current.book, code)
+    if not person or person.get("left") or session.get("stamp") != stamp(person):
+        session.clear()
+        return None
+    return person
+
+
+def _device() -> dict[str, Any] | None:
+    secret = request.cookies.get(COOKIE)
+    return devices.by_secret(current.book, secret) if secret else None
+
+
+def needs(access: str) -> Callable[[Callable[..., Any]], Callable[..., Any]]:
+    """Guard a view: a signed-in person with this access or more. `floor` also lets an enrolled phone in at the API."""
+    assert access in RANK
+
+    def guard(view: Callable[..., Any]) -> Callable[..., Any]:
+        @wraps(view)
+        def guarded(*args: Any, **kwargs: Any) -> Any:
+            if access == "floor" and current.device and is_api():
+                return view(*args, **kwargs)
+            if current.person is None:
+                if is_api():
+                    abort(401, "This phone is not let in. Open the office's one-time code on it; nothing is lost.")
+                return redirect(url_for("access.sign_in", next=request.full_path.rstrip("?")))
+            if not current.may(access):
+                abort(403, f"This needs the {access} role. Ask someone in the office.")
+            return view(*args, **kwargs)
+
+        guarded.needs_access = access  # type: ignore[attr-defined]
+        return guarded
+
+    return guard

@@ -1,0 +1,142 @@
+"""Sign in, sign out, first-run set-up, and the page that helps a phone to trust the server."""
+
+from __future__ import annotations
+
+import hmac
+from typing import Any
+from urllib.parse import urlsplit
+
+from flask import Blueprint, Response, abort, current_app, make_response, redirect, render_template, request, session, url_for
+
+from webapp.access.forms import SetUpForm, SignInForm
+from webapp.access.guard import current
+from webapp.access.guard import sign_in as begin_session
+from webapp.access.tries import Tries
+from webapp.book import people, registry
+from webapp.serving import phone_trust
+
+bp = Blueprint("access", __name__)
+by_name = Tries(most=5, window_s=60)
+by_address = Tries(most=30, window_s=60)
+
+
+def setup_code(app: Any) -> str | None:
+    """Return the code that opens the set-up page, or None once there are people in the book."""
+    book = app.extensions["book"]
+    if people.people(book):
+        return None
+    if "SETUP_CODE" not in app.config:
+        import secrets
+
+        app.config["SETUP_CODE"] = "-".join(secrets.token_hex(2) for _ in range(3))
+    code: str = app.config["SETUP_CODE"]
+    return code
+
+
+@bp.route("/sign-in", methods=["GET", "POST"], endpoint="sign_in")
+def sign_in_page() -> Any:
+    """Show the sign-in form; let in, or say what to do."""
+    if setup_code(current_app):
+        return redirect(url_for("access.set_up"))
+    form = SignInForm()
+    if request.method == "GET":
+        form.next.data = request.args.get("next", "")
+    elif form.validate():
+        person = _tried(str(form.code.data).strip(), str(form.password.data))
+        if person:
+            begin_session(person)
+            return redirect(_inside(form.next.data) or url_for("desk.queries"))
+        form.password.errors = ["Code or password is wrong. Type them again."]
+    return render_template("access/sign_in.html", form=form), 200 if request.method == "GET" else 401
+
+
+def _tried(code: str, password: str) -> dict[str, Any] | None:
+    address = request.remote_addr or "?"
+    wait_s = max(by_name.wait_s(code.upper()), by_address.wait_s(address))
+    if wait_s:
+        response = make_response(render_template("access/error.html", words=f"Too many tries. Wait {wait_s} s."), 429)
+        response.headers["Retry-After"] = str(wait_s)
+        abort(response)
+    person = people.check_password(current.book, code, password)
+    if person is None:
+        by_name.failed(code.upper())
+        by_address.failed(address)
+        return None
+    by_name.passed(code.upper())
+    return person
+
+
+def _inside(target: str | None) -> str | None:
+    """Return the path to go on to if it is one of ours; never another site."""
+    parts = urlsplit(target or "")
+    if not target or parts.scheme or parts.netloc or not target.startswith("/") or target[1:2] in ("/", "\\"):
+        return None
+    return target
+
+
+@bp.post("/sign-out")
+def sign_out() -> Any:
+    """End the session. The slate on this phone stays as it is."""
+    session.clear()
+    return redirect(url_for("access.sign_in"))
+
+
+@bp.route("/set-up", methods=["GET", "POST"])
+def set_up() -> Any:
+    """The first run: the house, and the first person, who may then do everything."""
+    wanted = setup_code(current_app)
+    if wanted is None:
+        return redirect(url_for("access.sign_in"))
+    form = SetUpForm()
+    if request.method == "GET":
+        form.setup_code.data = request.args.get("code", "")
+    elif form.validate():
+        address = request.remote_addr or "?"
+        if by_address.wait_s(address):
+            abort(429)
+        if hmac.compare_digest(str(form.setup_code.data).strip().lower().encode(), wanted.encode()):
+            return _first_person(form)
+        by_address.failed(address)
+        form.setup_code.errors = ["That is not the code the server printed at its start. Type it again."]
+    return render_template("access/set_up.html", form=form), 200 if request.method == "GET" else 422
+
+
+def _first_person(form: SetUpForm) -> Any:
+    code = str(form.code.data).upper()
+    registry.set_site(current.book, {"name": form.site.data, "units": form.units.data}, by=code)
+    row = {"code": code, "name": form.name.data, "roles": ["master distiller"], "access": "office"}
+    people.put_person(current.book, row, by=code)
+    people.set_password(current.book, code, str(form.password.data))
+    person = people.person(current.book, code)
+    assert person
+    begin_session(person)
+    return redirect(url_for("desk.queries"))
+
+
+@bp.get("/trust")
+def trust() -> Any:
+    """Say how a phone comes to trust this server's own certificate authority."""
+    folder = current_app.config["DATA_DIR"]
+    has_authority = phone_trust.ca_pem(folder) is not None
+    fingerprint = phone_trust.write_fingerprint(folder) if has_authority else ""
+    return render_template(
+        "access/trust.html", fingerprint=fingerprint, pem=phone_trust.PEM_PATH, profile=phone_trust.PROFILE_PATH
+    )
+
+
+@bp.get(phone_trust.PEM_PATH)
+def trust_certificate() -> Response:
+    """Hand out the public certificate of the house's own authority."""
+    return _handed(phone_trust.ca_pem(current_app.config["DATA_DIR"]), "application/x-x509-ca-cert")
+
+
+@bp.get(phone_trust.PROFILE_PATH)
+def trust_profile() -> Response:
+    """Hand out the same certificate as a profile for iPhones and iPads."""
+    return _handed(phone_trust.ca_mobileconfig(current_app.config["DATA_DIR"]), "application/x-apple-aspen-config")
+
+
+def _handed(body: bytes | None, mimetype: str) -> Response:
+    if body is None:
+        abort(404, "This server has no authority of its own: it runs without TLS, or with a certificate you gave it.")
+    return Response(body, mimetype=mimetype)

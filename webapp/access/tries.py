@@ -1,0 +1,46 @@
+"""Rate limits for guesses: a few tries a minute for one name, more for one address. In memory: one server process."""
+
+from __future__ import annotations
+
+import threading
+import time
+from collections import OrderedDict, deque
+
+KEYS_MOST = 10_000
+
+
+class Tries:
+    """Counts failed tries in a sliding window and says how long to wait. Bounded: the oldest keys are forgotten."""
+
+    def __init__(self, most: int, window_s: float, clock: object = time.monotonic) -> None:
+        """Allow `most` failures per `window_s` for each key."""
+        self._most, self._window_s, self._clock = most, window_s, clock
+        self._failed: OrderedDict[str, deque[float]] = OrderedDict()
+        self._lock = threading.Lock()
+
+    def wait_s(self, key: str) -> int:
+        """Return the seconds to wait before this key may try again; 0 if it may now."""
+        with self._lock:
+            times = self._kept(key)
+            if len(times) < self._most:
+                return 0
+            return max(1, int(times[0] + self._window_s - self._clock()) + 1)  # type: ignore[operator]
+
+    def failed(self, key: str) -> None:
+        """Count one failure."""
+        with self._lock:
+            self._kept(key).append(self._clock())  # type: ignore[operator]
+
+    def passed(self, key: str) -> None:
+        """Forget the failures of a key that got in."""
+        with self._lock:
+            self._failed.pop(key, None)
+
+    def _kept(self, key: str) -> deque[float]:
+        times = self._failed.setdefault(key, deque())
+        self._failed.move_to_end(key)
+        while len(self._failed) > KEYS_MOST:
+            self._failed.popitem(last=False)
+        while times and times[0] <= self._clock() - self._window_s:  # type: ignore[operator]
+            times.popleft()
+        return times
