@@ -1,0 +1,31 @@
+// @ts-check
+import { html } from "../vendor/lit-html/lit-html.js";
+
+const SPRITE = "/static/icons/sprite.svg";
+
+/**
+ * One icon of the sprite, drawn in the colour of the words beside it. It is silent for screen readers:
+ * the word stands beside it, or the button has an aria-label.
+ * @param {string} name a symbol's id in sprite.svg
+ * @param {string} [variant] "large" for 40 px
+ * @returns {import("../vendor/lit-html/lit-html.js").TemplateResult}
+ */
+export function icon(name, variant = "") {
+  const className = variant ? `icon icon--${variant}` : "icon";
+  return html`<svg class=${className} aria-hidden="true" focusable="false"><use href=${`${SPRITE}#${name}`}></use></svg>`;
+}
+
+/**
+ * The same icon as an element, for code that builds without templates.
+ * @param {string} name
+ * @returns {SVGSVGElement}
+ */
+export function iconElement(name) {
+  const svg = document.createElementNS("http://www.w3.org/2000/svg", "svg");
+  svg.setAttribute("class", "icon");
+  svg.setAttribute("aria-hidden", "true");
+  const use = document.createElementNS("http://www.w3.org/2000/svg", "use");
+  use.setAttribute("href", `${SPRITE}#${name}`);
+  svg.append(use);
+  return svg;
+}

@@ -1,0 +1,137 @@
+// @ts-check
+/** What is drawn on a chart beside its lines: bands, cuts, levels, and the words on the lines themselves. */
+
+/**
+ * @typedef {import("./charts.js").Band} Band
+ * @typedef {import("./charts.js").Mark} Mark
+ * @typedef {import("./charts.js").Level} Level
+ * @typedef {{colour: (token: string) => string, font: string, labels: Labels}} Ink
+ * @typedef {{left: number, top: number, right: number, bottom: number}} Box [canvas px]
+ */
+
+/** Words already written, so that the next do not lie over them. */
+export class Labels {
+  /** @type {Box[]} */
+  #taken = [];
+
+  clear() {
+    this.#taken = [];
+  }
+
+  /**
+   * Write at the first place that is free and inside the plot; not at all where none is (the table has it).
+   * @param {any} u @param {Ink} ink @param {string} text @param {string} token @param {[x: number, y: number][]} places left, middle [canvas px]
+   */
+  write(u, ink, text, token, places) {
+    const { ctx, bbox } = u;
+    const ratio = devicePixelRatio;
+    ctx.save();
+    ctx.font = ink.font.replace(/^[\d.]+px/, `${13 * ratio}px`);
+    ctx.textAlign = "left";
+    ctx.textBaseline = "middle";
+    const width = ctx.measureText(text).width;
+    for (const [x, y] of places) {
+      const left = Math.max(bbox.left + 2, Math.min(x, bbox.left + bbox.width - width));
+      const box = { left, top: y - 9 * ratio, right: left + width + 6 * ratio, bottom: y + 9 * ratio };
+      const isInside = box.top >= bbox.top - ratio && box.bottom <= bbox.top + bbox.height + ratio;
+      if (!isInside || this.#taken.some((other) => overlaps(box, other))) continue;
+      this.#taken.push(box);
+      ctx.fillStyle = ink.colour(token);
+      ctx.fillText(text, left, y);
+      break;
+    }
+    ctx.restore();
+  }
+
+  /** Ground on which no word may be written. @param {Box} box */
+  take(box) {
+    this.#taken.push(box);
+  }
+}
+
+/** @param {Box} a @param {Box} b */
+function overlaps(a, b) {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+/** Rows under the upper edge, for the words of bands and marks. @param {any} u @param {number} x @returns {[number, number][]} */
+function topRows(u, x) {
+  const row = 18 * devicePixelRatio;
+  return [0.6, 1.6, 2.6].map((rows) => [x + 6 * devicePixelRatio, u.bbox.top + rows * row]);
+}
+
+/** @param {any} u @param {Band[]} bands @param {Ink} ink */
+export function drawBands(u, bands, ink) {
+  for (const { from, to, weight } of bands) {
+    const left = u.valToPos(from, "x", true);
+    u.ctx.save();
+    u.ctx.globalAlpha = 0.16;
+    u.ctx.fillStyle = ink.colour(`--${weight}`);
+    u.ctx.fillRect(left, u.bbox.top, u.valToPos(to, "x", true) - left, u.bbox.height);
+    u.ctx.restore();
+  }
+  for (const { from, label } of bands) ink.labels.write(u, ink, label, "--chalk", topRows(u, u.valToPos(from, "x", true)));
+}
+
+/** @param {any} u @param {Level[]} levels @param {Ink} ink */
+export function drawLevels(u, levels, ink) {
+  for (const { y, label } of levels) {
+    const at = u.valToPos(y, "y", true);
+    line(u, ink.colour("--dust"), 1.5, [0.1, 6], [u.bbox.left, at], [u.bbox.left + u.bbox.width, at]);
+    ink.labels.write(u, ink, label, "--dust", [[u.bbox.left + 4, at - 10 * devicePixelRatio], [u.bbox.left + 4, at + 10 * devicePixelRatio]]);
+  }
+}
+
+/** @param {any} u @param {Mark[]} marks @param {Ink} ink */
+export function drawMarks(u, marks, ink) {
+  for (const { x, label, weight } of marks) {
+    const at = u.valToPos(x, "x", true);
+    const token = weight ? `--${weight}` : "--dust";
+    line(u, ink.colour(token), 2, [], [at, u.bbox.top], [at, u.bbox.top + u.bbox.height]);
+    ink.labels.write(u, ink, label, token, topRows(u, at));
+  }
+}
+
+/**
+ * Each line says its name near its end, over or under itself.
+ * @param {any} u @param {{label: string, points: import("./charts.js").Point[], ink: string}[]} lines @param {Ink} ink
+ */
+export function drawLineLabels(u, lines, ink) {
+  const ratio = devicePixelRatio;
+  for (const { points } of lines) {
+    for (const [x, y] of points) {
+      if (y === null) continue;
+      const [left, top] = [u.valToPos(x, "x", true), u.valToPos(y, "y", true)];
+      ink.labels.take({ left: left - 2 * ratio, top: top - 2 * ratio, right: left + 2 * ratio, bottom: top + 2 * ratio });
+    }
+  }
+  for (const { label, points, ink: token } of [...lines].reverse()) {
+    if (!label) continue;
+    const known = points.filter((point) => point[1] !== null);
+    /** @type {[number, number][]} */
+    const places = [];
+    for (const share of [1, 0.85, 0.65, 0.4, 0.2]) {
+      const point = known[Math.round((known.length - 1) * share)];
+      if (!point) break;
+      const [x, y] = [u.valToPos(point[0], "x", true), u.valToPos(point[1], "y", true)];
+      places.push([x + 8 * ratio, y - 8 * ratio], [x - 40 * ratio, y + 22 * ratio], [x + 4 * ratio, y - 18 * ratio]);
+    }
+    ink.labels.write(u, ink, label, token, places);
+  }
+}
+
+/** @param {any} u @param {string} colour @param {number} width @param {number[]} dash @param {[number, number]} from @param {[number, number]} to */
+function line(u, colour, width, dash, from, to) {
+  const { ctx } = u;
+  const ratio = devicePixelRatio;
+  ctx.save();
+  ctx.strokeStyle = colour;
+  ctx.lineWidth = width * ratio;
+  ctx.lineCap = "round";
+  ctx.setLineDash(dash.map((length) => length * ratio));
+  ctx.beginPath();
+  ctx.moveTo(...from);
+  ctx.lineTo(...to);
+  ctx.stroke();
+  ctx.restore();
+}

@@ -1,0 +1,85 @@
+// @ts-check
+/** How figures and times are written: the site's decimal mark, thin-spaced thousands, 24-hour times. */
+
+const THIN = "\u202f";
+const MINUS = "\u2212";
+const NO_BREAK = "\u00a0";
+
+/** The site's decimal mark, from `<html data-decimal>`, else from the browser's language. */
+export function decimalMark() {
+  const set = globalThis.document?.documentElement.dataset.decimal;
+  if (set === "," || set === ".") return set;
+  const parts = new Intl.NumberFormat().formatToParts(1.5);
+  return parts.find((part) => part.type === "decimal")?.value === "," ? "," : ".";
+}
+
+/** The site's time zone, from `<html data-zone>` (an IANA name), else the phone's own. */
+function zone() {
+  return globalThis.document?.documentElement.dataset.zone || undefined;
+}
+
+/**
+ * @param {number|null|undefined} value
+ * @param {number} [decimals] fixed number of decimals
+ * @returns {string} "1 610", "0.998", "−3.5"; a dash for nothing
+ */
+export function formatNumber(value, decimals = 0) {
+  if (value === null || value === undefined || !Number.isFinite(value)) return "–";
+  const written = { minusSign: MINUS, group: THIN, decimal: decimalMark() };
+  const isZero = Math.abs(value) < 0.5 * 10 ** -decimals; // Else "−0.0" is written.
+  return new Intl.NumberFormat("en-GB", { minimumFractionDigits: decimals, maximumFractionDigits: decimals })
+    .formatToParts(isZero ? 0 : value)
+    .map((part) => written[part.type] ?? part.value)
+    .join("");
+}
+
+/** A figure and its unit, kept on one line. @param {number|null|undefined} value @param {number} decimals @param {string} unit */
+export function formatQuantity(value, decimals, unit) {
+  return `${formatNumber(value, decimals)}${NO_BREAK}${unit}`;
+}
+
+/**
+ * Read a typed figure. Comma and point both serve as the decimal mark; spaces may part thousands.
+ * @param {string} text
+ * @returns {number} NaN where the text is no plain number ("", "1.2.3", "1e999", "seven")
+ */
+export function parseNumber(text) {
+  const plain = text.trim().replace(/[\s\u00a0\u202f]/g, "").replace(MINUS, "-").replace(",", ".");
+  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : NaN;
+}
+
+/** @param {Date|number|string} when @returns {string} "08:11" */
+export function formatTime(when) {
+  return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: zone() }).format(new Date(when));
+}
+
+/** @param {Date|number|string} when @returns {string} "4 Sept 2025" */
+export function formatDate(when) {
+  return new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: zone() }).format(new Date(when));
+}
+
+/** Midnight UTC of the local calendar day, so that days can be counted through changes of the clock. @param {Date|number|string} when */
+function dayNumber(when) {
+  const parts = new Intl.DateTimeFormat("en-CA", { year: "numeric", month: "2-digit", day: "2-digit", timeZone: zone() }).format(new Date(when));
+  return Date.parse(`${parts}T00:00:00Z`) / 86_400_000;
+}
+
+/** The day of a ferment, counted from 1. @param {Date|number|string} start @param {Date|number|string} [now] @returns {string} "day 6" */
+export function formatDay(start, now = new Date()) {
+  return `day ${dayNumber(now) - dayNumber(start) + 1}`;
+}
+
+/** @param {number} seconds @returns {string} "3 h 19", "12 min" */
+export function formatDuration(seconds) {
+  const minutes = Math.max(0, Math.round(seconds / 60));
+  if (minutes < 60) return `${minutes}${NO_BREAK}min`;
+  return `${Math.floor(minutes / 60)}${NO_BREAK}h${NO_BREAK}${String(minutes % 60).padStart(2, "0")}`;
+}
+
+/** How long ago, for "yesterday 14.0". @param {Date|number|string} when @param {Date|number|string} [now] */
+export function formatAgo(when, now = new Date()) {
+  const days = dayNumber(now) - dayNumber(when);
+  if (days === 0) return formatTime(when);
+  if (days === 1) return "yesterday";
+  return days > 1 && days < 60 ? `${days} days ago` : formatDate(when);
+}

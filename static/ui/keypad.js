@@ -1,0 +1,185 @@
+// @ts-check
+import { decimalMark } from "./format.js";
+
+/**
+ * Our own keypad: `<slate-keypad hidden></slate-keypad>` once in a page edits whichever `<input data-keypad>` has the
+ * focus. The keys never take the focus from the field, so its caret and selection stay in use; reached by Tab or a screen reader they
+ * edit the field that had it last. The field keeps working with a hardware keyboard.
+ *
+ * Events on the input, all bubbling: `input` after each edit; `keypad:unit` {unit} after a unit swap; `keypad:remark` and `keypad:next`
+ * (both cancelable: what the keypad does of itself is to go to the form's `[data-remark]`, or to its next field or button).
+ * Units: the field's `<select data-unit-for="ID">`, as drawn by `_fields.html`. A swap never converts what was typed.
+ */
+
+const STORED = "keypad";
+
+/** @returns {"own"|"system"} */
+export function getKeypadChoice() {
+  try {
+    return localStorage.getItem(STORED) === "system" ? "system" : "own";
+  } catch {
+    return "own"; // Storage may be barred altogether; the keypad still works.
+  }
+}
+
+/** @param {"own"|"system"} choice */
+export function setKeypadChoice(choice) {
+  try {
+    localStorage.setItem(STORED, choice);
+  } catch {
+    // The choice then lasts for this page only.
+  }
+  document.querySelectorAll("slate-keypad").forEach((pad) => /** @type {SlateKeypad} */ (pad).apply(choice));
+}
+
+/** @type {[key: string, name: string][]} */
+const KEYS = [
+  ["1", ""], ["2", ""], ["3", ""], ["erase", "Erase"],
+  ["4", ""], ["5", ""], ["6", ""], ["unit", ""],
+  ["7", ""], ["8", ""], ["9", ""], ["remark", ""],
+  ["sign", "Plus or minus"], ["0", ""], ["mark", ""], ["next", ""],
+];
+const FACES = { erase: "⌫", unit: "unit", remark: "remark", sign: "±", next: "next" };
+
+export class SlateKeypad extends HTMLElement {
+  /** @type {HTMLInputElement|null} */
+  #field = null;
+  /** @type {"own"|"system"} */
+  #choice = "own";
+  #listening = new AbortController();
+
+  connectedCallback() {
+    this.setAttribute("role", "group");
+    this.setAttribute("aria-label", "Keypad");
+    if (!this.childElementCount) this.append(...KEYS.map(([key, name]) => this.#key(key, name)));
+    this.#listening = new AbortController();
+    const { signal } = this.#listening;
+    document.addEventListener("focusin", (event) => this.#follow(event.target), { signal });
+    document.addEventListener("change", () => this.#showUnit(), { signal });
+    // A field drawn after us must be told before it takes the focus, or the system keyboard flashes up.
+    document.addEventListener("pointerdown", ({ target }) => {
+      if (target instanceof HTMLInputElement && "keypad" in target.dataset) this.#prepare(target);
+    }, { signal, capture: true });
+    // A press must not take the focus (and with it the caret) out of the field.
+    this.addEventListener("pointerdown", (event) => event.preventDefault(), { signal });
+    this.addEventListener("mousedown", (event) => event.preventDefault(), { signal });
+    this.addEventListener("click", (event) => this.#press(event), { signal });
+    this.apply(getKeypadChoice());
+  }
+
+  disconnectedCallback() {
+    this.#listening.abort();
+  }
+
+  /** @param {"own"|"system"} choice */
+  apply(choice) {
+    this.#choice = choice;
+    document.querySelectorAll("input[data-keypad]").forEach((input) => this.#prepare(/** @type {HTMLInputElement} */ (input)));
+    if (choice === "system") this.hidden = true;
+    else this.#follow(document.activeElement);
+  }
+
+  /** @param {HTMLInputElement} input */
+  #prepare(input) {
+    input.inputMode = this.#choice === "own" ? "none" : "decimal";
+  }
+
+  /** @param {EventTarget|null} target */
+  #follow(target) {
+    if (!(target instanceof HTMLElement) || this.contains(target)) return;
+    if (target instanceof HTMLInputElement && "keypad" in target.dataset) {
+      this.#field = target;
+      this.#prepare(target);
+      this.hidden = this.#choice === "system";
+      this.#showUnit();
+      if (!this.hidden) (target.closest(".field") ?? target).scrollIntoView({ block: "nearest" });
+    } else if (target.matches("input:not([type=radio], [type=checkbox]), textarea")) {
+      this.hidden = true; // The system keyboard is coming up.
+    }
+  }
+
+  /** @param {string} key @param {string} name */
+  #key(key, name) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.dataset.key = key;
+    button.className = key.length > 1 && !["sign", "mark"].includes(key) ? "key key--side" : "key";
+    button.textContent = key === "mark" ? decimalMark() : FACES[key] ?? key;
+    if (key === "mark") button.setAttribute("aria-label", decimalMark() === "," ? "Decimal comma" : "Decimal point");
+    if (name) button.setAttribute("aria-label", name);
+    return button;
+  }
+
+  /** @returns {HTMLSelectElement|null} */
+  #units() {
+    return this.#field?.id ? document.querySelector(`select[data-unit-for="${CSS.escape(this.#field.id)}"]`) : null;
+  }
+
+  #showUnit() {
+    const button = /** @type {HTMLButtonElement} */ (this.querySelector("[data-key=unit]"));
+    const units = this.#units();
+    const other = units && units.options[(units.selectedIndex + 1) % units.options.length];
+    button.disabled = !units || units.options.length < 2;
+    button.textContent = button.disabled ? this.#field?.dataset.unit || "–" : `swap ${other?.text}`;
+    if (button.disabled) button.setAttribute("aria-label", "No other unit");
+    else button.removeAttribute("aria-label");
+  }
+
+  /** @param {Event} event */
+  #press(event) {
+    const key = /** @type {HTMLElement} */ (event.target).closest("button")?.dataset.key;
+    const field = this.#field;
+    if (!key || !field?.isConnected || field.disabled || field.readOnly) return;
+    if (key === "unit") this.#swapUnit(field);
+    else if (key === "remark") this.#goTo(field, "keypad:remark", field.form?.querySelector("[data-remark]"));
+    else if (key === "next") this.#goTo(field, "keypad:next", nextControl(field));
+    else this.#edit(field, key);
+  }
+
+  /** @param {HTMLInputElement} field @param {string} key */
+  #edit(field, key) {
+    const { value } = field;
+    let start = field.selectionStart ?? value.length;
+    let end = field.selectionEnd ?? value.length;
+    let text = key === "mark" ? decimalMark() : key;
+    let caret = /** @type {"end"|"preserve"} */ ("end");
+    if (key === "erase") {
+      if (start === end) start = Math.max(0, start - 1);
+      text = "";
+    } else if (key === "sign") {
+      const isNegative = /^[-−]/.test(value);
+      [start, end, text, caret] = isNegative ? [0, 1, "", "preserve"] : [0, 0, "-", value ? "preserve" : "end"];
+    } else if (key === "mark" && /[.,]/.test(value.slice(0, start) + value.slice(end))) {
+      return; // A figure has one decimal mark.
+    }
+    const grown = value.length - (end - start) + text.length;
+    if (field.maxLength > 0 && grown > field.maxLength) return;
+    field.setRangeText(text, start, end, caret);
+    field.dispatchEvent(new InputEvent("input", { bubbles: true, inputType: text ? "insertText" : "deleteContentBackward", data: text || null }));
+  }
+
+  /** @param {HTMLInputElement} field */
+  #swapUnit(field) {
+    const units = this.#units();
+    if (!units) return;
+    units.selectedIndex = (units.selectedIndex + 1) % units.options.length;
+    units.dispatchEvent(new Event("change", { bubbles: true }));
+    field.dispatchEvent(new CustomEvent("keypad:unit", { bubbles: true, detail: { unit: units.value } }));
+  }
+
+  /** @param {HTMLInputElement} field @param {string} name @param {Element|null|undefined} target */
+  #goTo(field, name, target) {
+    const goesOn = field.dispatchEvent(new CustomEvent(name, { bubbles: true, cancelable: true }));
+    if (goesOn && target instanceof HTMLElement) target.focus();
+  }
+}
+
+/** The next field of the same form, or its button after the last one. @param {HTMLInputElement} field */
+function nextControl(field) {
+  const all = [...(field.form?.elements ?? document.querySelectorAll("input[data-keypad]"))].filter((element) => !element.closest("slate-keypad"));
+  const after = all.slice(all.indexOf(field) + 1);
+  return after.find((element) => element.matches("input:not([type=hidden]):enabled, select:not([data-unit-for]):enabled, textarea:enabled")) ??
+    after.find((element) => element.matches("button:not([type=button]):enabled")) ?? null;
+}
+
+if (!customElements.get("slate-keypad")) customElements.define("slate-keypad", SlateKeypad);
