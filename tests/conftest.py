@@ -3,7 +3,6 @@
 import platform
 import sqlite3
 from collections.abc import Callable, Iterator
-from importlib import metadata
 from pathlib import Path
 from typing import Any
 
@@ -11,6 +10,7 @@ import pytest
 
 from tests.find_browsers import WebKit, find_chromium, find_webkit, read_chromium_version
 from tests.server_process import ServerProcess
+from webapp import __version__
 
 _BY_FLAG = ("soak", "bench")
 _NO_CHROMIUM = "No Chromium was found. Run the tests with `python -m tests`, which finds or fetches one."
@@ -44,7 +44,7 @@ def pytest_report_header() -> list[str]:
     chromium = find_chromium()
     webkit = find_webkit()
     return [
-        f"Cellarslate {_read_version()}, Python {platform.python_version()}, SQLite {sqlite3.sqlite_version}",
+        f"Cellarslate {__version__}, Python {platform.python_version()}, SQLite {sqlite3.sqlite_version}",
         f"Chromium: {f'{read_chromium_version(chromium)} ({chromium})' if chromium else 'not found'}",
         f"WebKitGTK: {webkit.browser_path if webkit else 'not found, its tests are skipped'}",
     ]
@@ -109,10 +109,3 @@ def make_server(tmp_path: Path) -> Iterator[Callable[..., ServerProcess]]:
     yield start
     for server in started:
         server.close()
-
-
-def _read_version() -> str:
-    try:
-        return metadata.version("cellarslate")
-    except metadata.PackageNotFoundError:
-        return "(checkout, not installed)"

@@ -5,6 +5,7 @@ from typing import Any
 
 import click
 
+from webapp import __version__
 from webapp.places import get_user_data_dir
 
 _PATH = click.Path(path_type=Path)
@@ -45,13 +46,11 @@ class Commands(click.Group):
         except (CannotServe, AlreadyServed) as error:
             raise Sentence(str(error)) from error
         except PermissionError as error:
-            raise Sentence(
-                f"No permission to write {error.filename}. Choose another folder with --data."
-            ) from error
+            raise Sentence(f"No permission to write {error.filename}. Choose another folder with --data.") from error
 
 
 @click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
-@click.version_option(package_name="cellarslate", prog_name="cellarslate")
+@click.version_option(__version__, prog_name="cellarslate")
 def main() -> None:
     """Cellarslate: a floor log for fruit distilleries that works where there is no signal."""
 
@@ -72,7 +71,7 @@ def serve(
     site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port)
     make_folder(data_dir)
     if site.is_tls:
-        prepare_names(data_dir, names)
+        prepare_names(site, names)
     run_site(site)
 
 
@@ -81,6 +80,4 @@ def make_folder(data_dir: Path) -> None:
     try:
         data_dir.mkdir(parents=True, exist_ok=True, mode=0o700)
     except OSError as error:
-        raise Sentence(
-            f"Cannot make the folder {data_dir}: {error.strerror}. Choose another with --data."
-        ) from error
+        raise Sentence(f"Cannot make the folder {data_dir}: {error.strerror}. Choose another with --data.") from error

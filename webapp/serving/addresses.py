@@ -4,6 +4,12 @@ import ipaddress
 import socket
 from contextlib import closing
 
+# RFC 1918, RFC 6598 (also used by private overlays), RFC 3927, RFC 4193, RFC 4291, and loopback.
+PRIVATE_NETWORKS = (
+    "10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "100.64.0.0/10", "169.254.0.0/16", "127.0.0.0/8",
+    "fc00::/7", "fe80::/10", "::1/128",
+)  # fmt: skip
+
 # A route look-up toward each private range names the interface that serves it. Nothing is sent.
 _PROBES = ("10.255.255.254", "172.31.255.254", "192.168.255.254", "192.0.2.1")
 
@@ -27,12 +33,12 @@ def list_own_names() -> list[str]:
 
 
 def is_lan_address(address: str) -> bool:
-    """Say whether the address is private and can be reached from another machine."""
+    """Say whether another machine on a private network can reach the address."""
     parsed = ipaddress.ip_address(address)
     # Link-local IPv6 needs a zone and so fits in no web address.
-    if parsed.is_loopback or parsed.is_unspecified or (parsed.version == 6 and parsed.is_link_local):
+    if parsed.is_loopback or (parsed.version == 6 and parsed.is_link_local):
         return False
-    return parsed.is_private
+    return any(parsed in ipaddress.ip_network(network) for network in PRIVATE_NETWORKS)
 
 
 def is_loopback(host: str) -> bool:

@@ -15,6 +15,8 @@ from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
+from webapp.serving.addresses import PRIVATE_NETWORKS
+
 AUTHORITY_DAYS = 3652
 # Phones refuse leaves that are valid longer than 398 days (CA/Browser Forum Baseline Requirements, 6.3.2).
 LEAF_DAYS = 397
@@ -22,10 +24,6 @@ RENEW_BEFORE_DAYS = 60
 # A clock that is a little behind must not see a certificate from tomorrow.
 _BACKDATE = timedelta(days=1)
 
-PERMITTED_NETWORKS = (
-    "10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "169.254.0.0/16", "127.0.0.0/8",
-    "fc00::/7", "fe80::/10", "::1/128",
-)  # fmt: skip
 PERMITTED_DOMAINS = ("local", "home.arpa", "localhost")
 
 
@@ -45,9 +43,7 @@ class LeafFiles:
     key_path: Path
 
 
-def get_authority(
-    data_dir: Path, names: list[str] | None = None, *, now: datetime | None = None
-) -> Authority:
+def get_authority(data_dir: Path, names: list[str] | None = None, *, now: datetime | None = None) -> Authority:
     """Return the authority of this data folder, making it at the first call.
 
     `names` are host names of the site that the authority may vouch for beside private addresses, .local and
@@ -115,9 +111,7 @@ def sign_leaf(
         .add_extension(_key_usage(digital_signature=True), critical=True)
         .add_extension(x509.ExtendedKeyUsage([ExtendedKeyUsageOID.SERVER_AUTH]), critical=False)
         .add_extension(x509.SubjectKeyIdentifier.from_public_key(key.public_key()), critical=False)
-        .add_extension(
-            x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(issuer_key_id), critical=False
-        )
+        .add_extension(x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(issuer_key_id), critical=False)
         .sign(authority.key, hashes.SHA256())
     )
 
@@ -132,9 +126,7 @@ def is_permitted(authority: Authority, host: str) -> bool:
 def list_site_names(authority: Authority) -> list[str]:
     """Return the site's own host names that the authority was made for."""
     permitted = authority.certificate.extensions.get_extension_for_class(x509.NameConstraints).value
-    names = [
-        subtree.value for subtree in permitted.permitted_subtrees or () if isinstance(subtree, x509.DNSName)
-    ]
+    names = [subtree.value for subtree in permitted.permitted_subtrees or () if isinstance(subtree, x509.DNSName)]
     return [name for name in names if name not in PERMITTED_DOMAINS]
 
 
@@ -148,7 +140,7 @@ def _make_authority(names: list[str], now: datetime) -> Authority:
     key = ec.generate_private_key(ec.SECP256R1())
     domains = dict.fromkeys([*PERMITTED_DOMAINS, *(name.lower().rstrip(".") for name in names)])
     permitted: list[x509.GeneralName] = [x509.DNSName(domain) for domain in domains]
-    permitted += [x509.IPAddress(ipaddress.ip_network(network)) for network in PERMITTED_NETWORKS]
+    permitted += [x509.IPAddress(ipaddress.ip_network(network)) for network in PRIVATE_NETWORKS]
     # The date tells two authorities apart in a phone's list.
     subject = _name(f"Cellarslate local authority {now:%Y-%m-%d}")
     certificate = (

@@ -55,7 +55,11 @@ def serve(
         if tls_hosts is not None:
             _watch_certificate(data_dir, tls_hosts, server, is_renewal)
         load = partial(_load_app, str(data_dir), config)
-        server.serve(target_loader=load, wrap_loader=False)
+        try:
+            server.serve(target_loader=load, wrap_loader=False)
+        except SystemExit as error:
+            # The worker could not start or ended on its own, and has said why.
+            raise SystemExit(2) from error
         if not is_renewal.is_set():
             return
 
@@ -101,9 +105,7 @@ def _check_folder(data_dir: Path) -> None:
             f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
         ) from error
     except OSError as error:
-        raise CannotServe(
-            f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data."
-        ) from error
+        raise CannotServe(f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data.") from error
 
 
 def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Granian:
@@ -116,7 +118,7 @@ def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Granian:
         blocking_threads=THREADS,
         workers_kill_timeout=STOP_WAIT_S,
         websockets=False,
-        log_level=LogLevels.warning,
+        log_level=LogLevels.error,
         ssl_cert=leaf.certificate_path if leaf else None,
         ssl_key=leaf.key_path if leaf else None,
         # Phones from 2014 on speak 1.2; newer ones take 1.3.

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
+from urllib.parse import urlsplit
 
 import click
 
@@ -61,19 +62,23 @@ def choose_site(data_dir: Path, host: str, port: int | None, *, is_tls: bool | N
     is_tls = not is_local if is_tls is None else is_tls
     if port is None:
         port = HTTPS_PORT if is_tls else HTTP_PORT
-    return Site(
-        data_dir, host, port or find_free_port(), is_tls, trust_port if is_tls and not is_local else 0
-    )
+    return Site(data_dir, host, port or find_free_port(), is_tls, trust_port if is_tls and not is_local else 0)
 
 
-def prepare_names(data_dir: Path, names: tuple[str, ...]) -> None:
+def prepare_names(site: Site, names: tuple[str, ...]) -> None:
     """Make the site's authority for these names, or see that the one it has knows them."""
-    authority = get_authority(data_dir, list(names))
+    authority = get_authority(site.data_dir, list(names))
+    if site.host not in _EVERY_ADDRESS and not is_permitted(authority, site.host):
+        raise CannotServe(
+            f"The site's own certificate covers private networks, and {site.host} is none."
+            " For a public address put a web server that has a public certificate in front, and use"
+            " --host 127.0.0.1 here."
+        )
     unknown = [name for name in names if not is_permitted(authority, name)]
     if unknown:
         raise CannotServe(
             f"This site's certificate authority was made without the name {unknown[0]}. To add it, move the"
-            f" folder {data_dir / 'tls'} away and start again; each phone must then trust the new one."
+            f" folder {site.data_dir / 'tls'} away and start again; each phone must then trust the new one."
         )
 
 
@@ -86,13 +91,12 @@ def run_site(site: Site, **config: Any) -> None:
             listener = start_trust_listener(site.data_dir, site.url, site.host, site.trust_port)
         except OSError as error:
             raise CannotServe(
-                f"Port {site.trust_port} for the trust page is in use."
-                " Choose another with --trust-port, or 0 for none."
+                f"Port {site.trust_port} for the trust page is in use. Choose another with --trust-port, or 0 for none."
             ) from error
     announce(site)
     config = {
-        "SESSION_COOKIE_SECURE": site.is_tls,
-        "SITE_URL": site.url,
+        "TLS": site.is_tls,
+        "PUBLIC_HOST": None if is_loopback(site.host) else urlsplit(site.url).netloc,
         "TRUST_URL": site.trust_url,
         **config,
     }
@@ -112,9 +116,7 @@ def announce(site: Site) -> None:
     if others:
         click.echo(f"Also:    {' '.join(others)}")
     if site.trust_url:
-        click.echo(
-            "A phone that is new here scans this first, trusts the certificate, then opens the address:"
-        )
+        click.echo("A phone that is new here scans this first, trusts the certificate, then opens the address:")
         print_qr(site.trust_url)
         click.echo(site.trust_url)
         click.echo(f"Fingerprint to compare: {write_fingerprint(site.data_dir)}")
