@@ -40,7 +40,7 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         return _shown(status, words, error)
 
     def on_csrf(error: Exception) -> Any:
-        words = "This page was open too long, or was opened before you signed in. Go back, load it again, send it again."
+        words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
         return _shown(400, words, None)
 
     def on_crash(error: Exception) -> Any:

@@ -7,6 +7,8 @@ from wtforms import HiddenField, PasswordField, RadioField, StringField
 from wtforms.validators import EqualTo, InputRequired, Length, Regexp
 
 PASSWORD_LEAST = 10
+UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
+UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
 
 
 class SignInForm(FlaskForm):
@@ -22,14 +24,20 @@ class SetUpForm(FlaskForm):
 
     setup_code = StringField("Set-up code", [InputRequired("Type the set-up code that the server printed.")])
     site = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
-    units = RadioField("Units", choices=[("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")], default="metric")
+    units = RadioField("Units", choices=UNITS, default="metric")
     code = StringField(
         "Your short code",
-        [InputRequired("Type a short code, such as your initials."), Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits.")],
+        [
+            InputRequired("Type a short code, such as your initials."),
+            Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits."),
+        ],
     )
     name = StringField("Your name", [InputRequired("Type your name."), Length(max=80)])
     password = PasswordField(
         "Password",
-        [InputRequired("Type a password."), Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do.")],
+        [
+            InputRequired("Type a password."),
+            Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do."),
+        ],
     )
     again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])

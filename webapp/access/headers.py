@@ -1,4 +1,4 @@
-"""Headers on every answer: nothing foreign is loaded, nothing of ours is framed, no script or style stands in a page."""
+"""Headers on every answer: nothing foreign loads, nothing of ours is framed, no script or style stands in a page."""
 
 from __future__ import annotations
 

@@ -6,7 +6,18 @@ import hmac
 from typing import Any
 from urllib.parse import urlsplit
 
-from flask import Blueprint, Response, abort, current_app, make_response, redirect, render_template, request, session, url_for
+from flask import (
+    Blueprint,
+    Response,
+    abort,
+    current_app,
+    make_response,
+    redirect,
+    render_template,
+    request,
+    session,
+    url_for,
+)
 
 from webapp.access.forms import SetUpForm, SignInForm
 from webapp.access.guard import current

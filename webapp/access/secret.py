@@ -23,6 +23,6 @@ def load(data_dir: Path) -> bytes:
             pass
         except OSError:  # a file system without links
             if not path.exists():
-                os.replace(fresh, path)
+                fresh.replace(path)
         fresh.unlink(missing_ok=True)
     return path.read_bytes()

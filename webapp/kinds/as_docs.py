@@ -8,8 +8,9 @@ from webapp.trade import units
 
 HEAD = """# Kinds of entry
 
-Made from the declarations in `webapp/kinds/` by `cellarslate write-docs`; do not edit by hand. Ranges are the kinds' own and are editable
-per site and vessel: outside *usual* draws a second look and a query *ask*, outside *possible* is kept as read with a query *stop*.
+Made from the declarations in `webapp/kinds/` by `cellarslate write-docs`; do not edit by hand. Ranges are the kinds'
+own and are editable per site and vessel: outside *usual* draws a second look and a query *ask*, outside *possible*
+is kept as read with a query *stop*.
 """
 
 

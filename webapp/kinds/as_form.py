@@ -18,7 +18,7 @@ TEXT_MOST = 2000
 
 
 def form_class(kind: Kind) -> type[FlaskForm]:
-    """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what every entry carries."""
+    """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what all entries carry."""
     made: dict[str, Any] = {"kind": kind}
     for spec in kind.fields:
         made[spec.name] = _box(spec)
@@ -42,14 +42,9 @@ def _box(spec: Field) -> Any:
     about = {"data-field": spec.name, "data-sort": spec.sort}
     if spec.sort == "choice":
         # No choice is made beforehand: an untouched field logs nothing.
-        return RadioField(
-            spec.label, needed, choices=list(spec.choices), description=spec.help, validate_choice=False, render_kw=about
-        )
+        return _radio(spec, needed, list(spec.choices), about)
     if spec.sort == "yes_no":
-        return RadioField(
-            spec.label, needed, choices=[("yes", "yes"), ("no", "no")], description=spec.help, validate_choice=False,
-            render_kw=about,
-        )
+        return _radio(spec, needed, [("yes", "yes"), ("no", "no")], about)
     more = dict(about)
     if spec.sort == "number":
         # type=number swallows a comma on some phones; text with a decimal keypad does not.
@@ -63,6 +58,18 @@ def _box(spec: Field) -> Any:
     elif spec.name in ("text", "nose", "words"):
         return TextAreaField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=about)
     return StringField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=more)
+
+
+def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
+    # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
+    return RadioField(
+        spec.label, needed, choices=choices, description=spec.help, validate_choice=False, render_kw=about
+    )
+
+
+def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
+    # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
+    return RadioField(spec.label, needed, choices=choices, description=spec.help, validate_choice=False, render_kw=about)
 
 
 def entry_values(form: Any) -> dict[str, dict[str, str]]:

@@ -1,7 +1,15 @@
 """A cask weighed and proved again where it lies."""
 
 from webapp.kinds import effects
-from webapp.kinds.common import GLASS_NEEDS_TEMP, GLASS_OR_STRENGTH, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_OR_STRENGTH,
+    RAW_IS_NOT_TRUE,
+    TRUE_STRENGTH,
+    glass,
+    spirit_temp,
+    strength,
+)
 from webapp.kinds.spec import Field, Figure, Kind
 
 KIND = Kind(
@@ -27,9 +35,9 @@ KIND = Kind(
         TRUE_STRENGTH,
         Figure("net", "net weight", "kg", "net_mass", {"gross": ("gross",), "tare": ("@tare_kg",)}),
         Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
-               {"mass": ("net",), "strength": ("true_strength",)}),
-        Figure("lpa", "pure alcohol", "L", "lpa", {"volume": ("volume_20",), "strength": ("true_strength",)},
-               decimals=2, big=True),
+               {"net": ("net",), "strength": ("true_strength",)}),
+        Figure("lpa", "pure alcohol", "LPA", "lpa_volume",
+               {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "two_people", "strength_ceiling", "glass_scale", "cask_grew",
             "cask_strength_slip", "cask_loss"),

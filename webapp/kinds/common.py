@@ -8,7 +8,7 @@ CHECKS_MD = "common practice, no source"
 
 
 def glass(required: bool = True, usual: tuple[float, float] = (0.0, 90.0)) -> Field:
-    """Return the raw hydrometer indication: % vol or proof as the glass shows it. [pct_glass or proof_glass], 0 to 100."""
+    """Return the raw hydrometer indication, as the glass shows it. [pct_glass or proof_glass], 0 to 100."""
     return Field(
         "glass",
         "Glass reading",
@@ -39,7 +39,7 @@ def spirit_temp(required: bool = True, usual: tuple[float, float] = (8.0, 20.0))
 
 
 def strength(required: bool = False) -> Field:
-    """Return a strength that is already corrected: density meter or tables. [pct_vol at 20 degC or proof at 60 degF], 0 to 97.2."""
+    """Return a strength that is already corrected. [pct_vol at 20 degC or proof at 60 degF], 0 to 97.2."""
     return Field(
         "strength",
         "Strength, already corrected",

@@ -5,7 +5,8 @@ State of a vessel, key `v:<mark>`:
     recent: {kind: [{entry, at, person, device, seq, values, figures}, ...]} the last RECENT of each kind, oldest first
     run: id of the run now on this still, or None; runs: the last RUNS run ids, oldest first
 State of a run, key `r:<run>` (a run's id is the id of its charge entry):
-    still, name, from, charge {...}, started_at, receivers {heads, hearts, tails}, receiver, readings, cuts, fractions, ended_at
+    still, name, from, charge {...}, started_at, receivers {heads, hearts, tails}, receiver, readings, cuts,
+    fractions, ended_at
 """
 
 from __future__ import annotations

@@ -28,7 +28,7 @@ KIND = Kind(
     ),
     figures=(
         Figure("alcohol_so_far", "alcohol so far, from gravity", "pct_vol", "alcohol_so_far",
-               {"og": ("@og",), "gravity": ("gravity",)}),
+               {"original_gravity": ("@og",), "gravity": ("gravity",), "juice_share": ("=80",)}),
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
             "ferment_heat", "ferment_temp_sense", "vessel_empty"),

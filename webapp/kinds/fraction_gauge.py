@@ -1,7 +1,15 @@
 """What one receiver got from a run."""
 
 from webapp.kinds import effects
-from webapp.kinds.common import GLASS_NEEDS_TEMP, GLASS_OR_STRENGTH, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_OR_STRENGTH,
+    RAW_IS_NOT_TRUE,
+    TRUE_STRENGTH,
+    glass,
+    spirit_temp,
+    strength,
+)
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 KIND = Kind(
@@ -40,13 +48,14 @@ KIND = Kind(
     ),
     figures=(
         TRUE_STRENGTH,
-        Figure("volume_20", "volume at 20 °C", "L", "volume_20_any",
-               {"volume": ("volume",), "mass": ("net_weight",), "strength": ("true_strength",), "temp": ("temp",)},
-               decimals=1),
-        Figure("lpa", "pure alcohol", "L", "lpa", {"volume": ("volume_20",), "strength": ("true_strength",)},
-               decimals=2, big=True),
-        Figure("remnant_lpa", "of which remnant", "L", "lpa",
-               {"volume": ("remnant",), "strength": ("remnant_strength",)}, decimals=2),
+        Figure("volume_20", "volume at 20 °C", "L", "volume_20",
+               {"volume": ("volume",), "strength": ("true_strength",), "temp": ("temp",)}),
+        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
+               {"net": ("net_weight",), "strength": ("true_strength",)}),
+        Figure("lpa", "pure alcohol", "LPA", "lpa_volume",
+               {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True),
+        Figure("remnant_lpa", "of which remnant", "LPA", "lpa_volume",
+               {"volume": ("remnant",), "strength": ("remnant_strength",), "temp": ("=20",)}, decimals=2),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale"),
     effect=effects.fraction_gauge,

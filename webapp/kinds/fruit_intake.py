@@ -38,8 +38,8 @@ KIND = Kind(
     ),
     figures=(
         Figure("net", "net fruit", "kg", "net_mass", {"gross": ("gross",), "tare": ("tare",)}, big=True),
-        Figure("potential", "pure alcohol it may give", "L", "presumptive_yield",
-               {"mass": ("net",), "brix": ("sugar",)}),
+        Figure("potential", "pure alcohol it may give", "LPA", "presumptive_lpa",
+               {"net": ("net",), "sugar": ("sugar",), "juice_share": ("=85",)}),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity"),
     effect=effects.fruit_intake,

@@ -200,6 +200,8 @@ def _figures(
 ) -> dict[str, float]:
     figures: dict[str, float] = {}
     for figure in kind.figures:
+        if figure.name in figures:
+            continue
         if figure.given and figure.given in values:
             figures[figure.name] = values[figure.given]
             continue
@@ -221,16 +223,20 @@ def _input(
     values: Mapping[str, Any],
     figures: Mapping[str, float],
     context: Mapping[str, Any],
-) -> sums.Quantity | None:
+) -> sums.Quantity | float | None:
+    """Return the first source that is there: a bare number is canonical, a field keeps its (canonical) unit."""
     for source in sources:
+        if source.startswith("="):
+            return float(source[1:])
+        unit = ""
         if source.startswith("@"):
-            value, unit = context.get(source[1:]), ""
+            value = context.get(source[1:])
         elif source in figures:
-            value, unit = figures[source], ""
+            value = figures[source]
         else:
             value, unit = values.get(source), (entry["values"].get(source) or {}).get("unit") or ""
         if isinstance(value, int | float):
-            return sums.Quantity(float(value), unit)
+            return sums.Quantity(float(value), units.canonical_unit(unit)) if unit else float(value)
     return None
 
 

@@ -1,7 +1,15 @@
 """A reading at the spirit safe while the run goes."""
 
 from webapp.kinds import effects
-from webapp.kinds.common import GLASS_NEEDS_TEMP, GLASS_OR_STRENGTH, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_OR_STRENGTH,
+    RAW_IS_NOT_TRUE,
+    TRUE_STRENGTH,
+    glass,
+    spirit_temp,
+    strength,
+)
 from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(

@@ -1,8 +1,9 @@
-"""Likely slips of the thumb: swapped digits, a slipped point, degF typed as degC. Same rules in static/kinds/slips.js."""
+"""Likely slips of the thumb: swapped digits, a slipped point, degF typed as degC. Twin of static/kinds/slips.js."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from webapp.kinds.spec import Field, Range
 from webapp.trade import units
@@ -32,9 +33,8 @@ def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float
     found: dict[str, Slip] = {}
     for raw, as_unit, words in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
         slip = _slip(spec, sign + raw, as_unit, words)
-        if slip and _fits(spec, slip.value, usual, last) and slip.raw != sign + text:
-            found.setdefault(slip.raw + slip.unit, slip)
-        elif slip and as_unit != unit and _fits(spec, slip.value, usual, last):
+        is_other = slip is not None and (slip.raw, slip.unit) != (sign + text, unit)
+        if slip and is_other and _fits(spec, slip.value, usual, last):
             found.setdefault(slip.raw + slip.unit, slip)
     centre = last if last is not None else _middle(usual)
     ranked = sorted(found.values(), key=lambda slip: abs(slip.value - centre) if centre is not None else 0.0)
@@ -45,7 +45,7 @@ def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
     """Swap each pair of neighbouring digits, over the point too; leading zeros are let be."""
     swapped = []
     places = [i for i, char in enumerate(text) if char.isdigit()]
-    for a, b in zip(places, places[1:], strict=False):
+    for a, b in pairwise(places):
         chars = list(text)
         chars[a], chars[b] = chars[b], chars[a]
         raw = "".join(chars)

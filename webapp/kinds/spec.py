@@ -59,9 +59,11 @@ class Rule:
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """A computed figure: `sum` names an entry of trade.sums.SUMS, `inputs` maps its inputs to fields or earlier figures.
+    """A computed figure: `sum` names one of trade.sums.SUMS, `inputs` maps its inputs to fields or earlier figures.
 
-    Several names for one input are tried in order. `given` names a field that, when filled in, is the figure itself.
+    Several sources of one input are tried in order: a figure, a field, `@name` of the vessel's context, `=20` for a
+    fixed figure in the input's canonical unit. Of two figures with one name the first that can be computed counts.
+    `given` names a field that, when filled in, is the figure itself.
     """
 
     name: str
