@@ -1,0 +1,143 @@
+// @ts-check
+/**
+ * US gauging by weight and volume: Table 6 gravities, gallons, reduction, obscuration (27 CFR part 30).
+ * Twin of webapp/trade/gauging.py, which has units, ranges and sources.
+ */
+import { data } from "./datafiles.js";
+import { OutOfDomain } from "./errors.js";
+import { checkRange, interpolate, roundHalfUp } from "./numeric.js";
+
+const PROOFS = Array.from({ length: 201 }, (_, proof) => proof);
+
+/**
+ * @param {number} proof 0 to 200
+ * @param {boolean} [inAir]
+ * @returns {number} specific gravity 60/60 °F
+ */
+export function gravityOfProof(proof, inAir = true) {
+  checkProof(proof);
+  return interpolate(proof, PROOFS, data("gauging")[inAir ? "gravity_air" : "gravity_vacuum"]);
+}
+
+/**
+ * @param {number} proof 0 to 200
+ * @returns {number} lb/gal
+ */
+export function poundsPerWineGallon(proof) {
+  return roundHalfUp(poundsPerGallon(proof), 5);
+}
+
+/**
+ * @param {number} proof 0 to 200
+ * @returns {number} gal/lb
+ */
+export function wineGallonsPerPound(proof) {
+  return roundHalfUp(1 / poundsPerGallon(proof), 5);
+}
+
+/**
+ * @param {number} proof 0 to 200
+ * @returns {number} proof gal/lb
+ */
+export function proofGallonsPerPound(proof) {
+  return roundHalfUp((wineGallonsPerPound(proof) * proof) / 100, 5);
+}
+
+/**
+ * @param {number} netLb
+ * @param {number} proof
+ * @returns {number} gal, to 0.1
+ */
+export function wineGallonsFromPounds(netLb, proof) {
+  checkPounds(netLb);
+  return roundHalfUp(netLb * wineGallonsPerPound(proof), 1);
+}
+
+/**
+ * @param {number} netLb
+ * @param {number} proof
+ * @returns {number} proof gal, to 0.1
+ */
+export function proofGallonsFromPounds(netLb, proof) {
+  checkPounds(netLb);
+  return roundHalfUp(netLb * proofGallonsPerPound(proof), 1);
+}
+
+/**
+ * @param {number} wineGallons at 60 °F
+ * @param {number} proof
+ * @returns {number} proof gal, to 0.1
+ */
+export function proofGallonsFromWineGallons(wineGallons, proof) {
+  checkGallons(wineGallons);
+  checkProof(proof);
+  return roundHalfUp((wineGallons * proof) / 100, 1);
+}
+
+/**
+ * @param {number} netLb
+ * @param {number} fromProof
+ * @param {number} toProof
+ * @returns {number} lb of water
+ */
+export function waterToReduceByWeightLb(netLb, fromProof, toProof) {
+  checkPounds(netLb);
+  checkReduction(fromProof, toProof);
+  return netLb * (proofGallonsPerPound(fromProof) / proofGallonsPerPound(toProof)) - netLb;
+}
+
+/**
+ * @param {number} wineGallons at 60 °F
+ * @param {number} fromProof
+ * @param {number} toProof
+ * @returns {number} gal of water at 60 °F
+ */
+export function waterToReduceByVolumeGal(wineGallons, fromProof, toProof) {
+  checkGallons(wineGallons);
+  checkReduction(fromProof, toProof);
+  const waterParts = data("gauging").water_parts;
+  const parts = (fromProof / toProof) * interpolate(toProof, PROOFS, waterParts);
+  return (wineGallons * (parts - interpolate(fromProof, PROOFS, waterParts))) / 100;
+}
+
+/**
+ * @param {number} solidsG100mL 0 to 0.6
+ * @returns {number} proof hidden by the solids
+ */
+export function obscurationProof(solidsG100mL) {
+  const advice = "Distil the sample and take the distillate's proof.";
+  checkRange("Solids", solidsG100mL, 0, 0.6, "g/100 mL", advice);
+  return solidsG100mL * 4;
+}
+
+/** @param {number} proof */
+function poundsPerGallon(proof) {
+  return data("gauging").water_lb_per_gallon * gravityOfProof(proof);
+}
+
+/** @param {number} proof */
+function checkProof(proof) {
+  checkRange("Proof", proof, 0, 200, "proof", "Check the figure and its unit.");
+}
+
+/** @param {number} netLb */
+function checkPounds(netLb) {
+  checkRange("Net weight", netLb, 0, 1e9, "lb", "Check gross and tare.");
+}
+
+/** @param {number} gallons */
+function checkGallons(gallons) {
+  checkRange("Volume", gallons, 0, 1e9, "gal", "Check the dip and its unit.");
+}
+
+/**
+ * @param {number} fromProof
+ * @param {number} toProof
+ */
+function checkReduction(fromProof, toProof) {
+  checkProof(fromProof);
+  checkProof(toProof);
+  if (toProof > 0 && fromProof >= toProof) return;
+  throw new OutOfDomain("Proof wanted", toProof, 0, fromProof,
+    "Water only makes spirit weaker. Give a proof wanted above 0 and not above the proof now.");
+}

@@ -1,0 +1,135 @@
+// @ts-check
+/**
+ * Gravity, sugar scales and the alcohol that sugar has made or may make.
+ * Twin of webapp/trade/sugar.py, which has units, ranges and sources.
+ */
+import { data } from "./datafiles.js";
+import { OutOfDomain } from "./errors.js";
+import { checkRange, invert, polynomial } from "./numeric.js";
+
+const WATER_20C_KG_L = 0.99820123;
+const ADVICE = "Check the figure and which scale the instrument has.";
+const TABLE_ENDS = "The published table ends there.";
+
+/**
+ * @param {number} gravity SG 20/20
+ * @returns {number} °Bx by hydrometer
+ */
+export function brixFromGravity(gravity) {
+  checkGravity(gravity);
+  return polynomial(data("sugar").brix, gravity);
+}
+
+/**
+ * @param {number} brix °Bx by hydrometer
+ * @returns {number} SG 20/20
+ */
+export function gravityFromBrix(brix) {
+  return invertScale(brix, data("sugar").brix, data("sugar").gravity, "Brix", "°Bx");
+}
+
+/**
+ * @param {number} gravity SG 20/20
+ * @returns {number} °P
+ */
+export function platoFromGravity(gravity) {
+  const [low, high] = data("sugar").plato_gravity;
+  checkRange("Gravity", gravity, low, high, "SG", ADVICE);
+  return polynomial(data("sugar").plato, gravity);
+}
+
+/**
+ * @param {number} plato °P
+ * @returns {number} SG 20/20
+ */
+export function gravityFromPlato(plato) {
+  return invertScale(plato, data("sugar").plato, data("sugar").plato_gravity, "Plato", "°P");
+}
+
+/**
+ * @param {number} gravity SG 20/20
+ * @returns {number} °Oe
+ */
+export function oechsleFromGravity(gravity) {
+  checkGravity(gravity);
+  return (gravity - 1) * 1000;
+}
+
+/**
+ * @param {number} brix by refractometer, before the ferment, 10 to 30
+ * @returns {number} % vol
+ */
+export function potentialAlcoholFromBrix(brix) {
+  const sugar = data("sugar");
+  const [least, most] = sugar.must_brix;
+  checkRange("Sugar", brix, least, most, "°Bx", TABLE_ENDS);
+  return polynomial(sugar.must_sugar_from_brix, brix) / sugar.sugar_g_l_per_pct;
+}
+
+/**
+ * @param {number} gravity SG 20/20 before the ferment
+ * @returns {number} % vol
+ */
+export function potentialAlcoholFromGravity(gravity) {
+  const sugar = data("sugar");
+  const density = gravity * WATER_20C_KG_L;
+  const [least, most] = sugar.must_density_kg_l;
+  checkRange("Density", density, least, most, "kg/L", TABLE_ENDS);
+  return polynomial(sugar.must_sugar_from_density, density - 1) / sugar.sugar_g_l_per_pct;
+}
+
+/**
+ * @param {number} originalGravity SG
+ * @param {number} gravity SG now
+ * @param {number} juiceShare above 0, up to 1
+ * @returns {number} % vol
+ */
+export function alcoholFromGravityFall(originalGravity, gravity, juiceShare) {
+  checkGravity(originalGravity);
+  checkGravity(gravity);
+  checkShare(juiceShare);
+  if (gravity > originalGravity) {
+    throw new OutOfDomain("Gravity", gravity, 0.98, originalGravity,
+      "Gravity is above that at the start. Check both, the tank, and whether sugar was added.");
+  }
+  return (originalGravity - gravity) * data("sugar").alcohol_per_gravity * juiceShare;
+}
+
+/**
+ * @param {number} fruitKg
+ * @param {number} brix by refractometer, 0 to 40
+ * @param {number} juiceShare above 0, up to 1
+ * @param {number} [unfermentableBrix] 0 to 10
+ * @returns {number} LPA to expect
+ */
+export function presumptiveLpa(fruitKg, brix, juiceShare, unfermentableBrix = 3.5) {
+  checkRange("Fruit", fruitKg, 0, 1e9, "kg", "Check gross and tare.");
+  checkRange("Sugar", brix, 0, 40, "°Bx", ADVICE);
+  checkRange("Unfermentable part", unfermentableBrix, 0, 10, "°Bx", "3 to 5 is usual.");
+  checkShare(juiceShare);
+  const fermentable = Math.max(brix - unfermentableBrix, 0);
+  return ((fruitKg * juiceShare * fermentable) / 100) * data("sugar").litres_per_kg_sugar;
+}
+
+/** @param {number} gravity */
+function checkGravity(gravity) {
+  const [low, high] = data("sugar").gravity;
+  checkRange("Gravity", gravity, low, high, "SG", ADVICE);
+}
+
+/** @param {number} juiceShare */
+function checkShare(juiceShare) {
+  checkRange("Juice share", juiceShare, 1e-6, 1, "of one", "Whole-fruit mash is 0.75 to 0.9.");
+}
+
+/**
+ * @param {number} value
+ * @param {number[]} coefficients
+ * @param {[number, number]} limits
+ * @param {string} what
+ * @param {string} unit
+ */
+function invertScale(value, coefficients, [low, high], what, unit) {
+  checkRange(what, value, polynomial(coefficients, low), polynomial(coefficients, high), unit, ADVICE);
+  return invert(coefficients, value, low, high);
+}

@@ -1,0 +1,153 @@
+// @ts-check
+/**
+ * The live sums by name: what a form shows at once and the book computes again.
+ * Twin of webapp/trade/sums.py. Sums on a proof glass need loadTable1() first.
+ */
+import { litresFromMass, litresPureAlcohol, trueStrengthFromGlass, volumeAt20 } from "./alcoholometry.js";
+import { OutOfDomain } from "./errors.js";
+import { proofGallonsFromPounds, wineGallonsFromPounds } from "./gauging.js";
+import { proofFromStrength, proofGallonsFromLpa, strengthFromProof, volume60fFrom20c } from "./proof.js";
+import {
+  alcoholFromGravityFall, potentialAlcoholFromBrix, potentialAlcoholFromGravity, presumptiveLpa,
+} from "./sugar.js";
+import { trueProof } from "./table1.js";
+import { fromCanonical, quantityOf, toCanonical } from "./units.js";
+
+/** @typedef {{value: number, unit: string}} Quantity a value as read, with its unit */
+/**
+ * @typedef {object} Sum
+ * @property {string} name
+ * @property {string[]} inputs
+ * @property {string} unit of the answer
+ * @property {number} decimals worth showing
+ * @property {(...inputs: any[]) => number} run
+ */
+
+/** The unit in which an input is handed to its sum, and which a bare number is taken to have.
+ * @type {Record<string, string | null>} */
+export const INPUT_UNITS = {
+  glass: null, temp: "degC", volume: "L", strength: "pct_vol", gross: "kg", tare: "kg", net: "kg", lpa: "LPA",
+  original_gravity: "SG", gravity: "SG", juice_share: "pct", sugar: null,
+};
+
+/**
+ * @param {string} name
+ * @param {Record<string, Quantity | number | null | undefined>} values
+ * @returns {number | null} null while an input is missing
+ */
+export function compute(name, values) {
+  if (!Object.hasOwn(SUMS, name)) throw new TypeError(`no such sum: ${name}`);
+  const { inputs, run } = SUMS[name];
+  const given = inputs.map((input) => values[input] ?? null);
+  if (given.some((value) => value === null)) return null;
+  return run(...inputs.map((input, i) => inInputUnit(input, /** @type {Quantity | number} */ (given[i]))));
+}
+
+/**
+ * @param {string} input
+ * @param {Quantity | number} given
+ */
+function inInputUnit(input, given) {
+  const unit = INPUT_UNITS[input];
+  if (typeof given === "number") {
+    if (unit === null) throw new TypeError(`${input} needs its unit`);
+    return given;
+  }
+  if (unit === null || input === "temp") return given; // the sum itself looks at the unit
+  if (quantityOf(given.unit) !== quantityOf(unit)) throw new TypeError(`${given.unit} does not fit ${input}`);
+  return toCanonical(given.value, given.unit);
+}
+
+/**
+ * A temperature in the unit wanted, untouched if it was read in it: Table 1 counts hundredths.
+ * @param {Quantity | number} temp
+ * @param {string} unit
+ */
+function tempIn(temp, unit) {
+  const given = typeof temp === "number" ? { value: temp, unit: "degC" } : temp;
+  if (quantityOf(given.unit) !== "temperature") throw new TypeError(`${given.unit} does not fit temp`);
+  return given.unit === unit ? given.value : fromCanonical(toCanonical(given.value, given.unit), unit);
+}
+
+/**
+ * @param {Quantity} glass
+ * @param {Quantity | number} temp
+ */
+function trueStrengthOf(glass, temp) {
+  if (glass.unit === "proof_glass") return strengthFromProof(trueProofOf(glass, temp));
+  if (glass.unit === "pct_glass") return trueStrengthFromGlass(glass.value, tempIn(temp, "degC"));
+  throw new TypeError(`${glass.unit} is no glass reading`);
+}
+
+/**
+ * @param {Quantity} glass
+ * @param {Quantity | number} temp
+ */
+function trueProofOf(glass, temp) {
+  if (glass.unit === "proof_glass") return trueProof(glass.value, tempIn(temp, "degF"));
+  return proofFromStrength(trueStrengthOf(glass, temp));
+}
+
+/**
+ * @param {number} volume
+ * @param {number} strength
+ * @param {Quantity | number} temp
+ */
+const volume20 = (volume, strength, temp) => volumeAt20(volume, strength, tempIn(temp, "degC"));
+
+/**
+ * @param {number} gross
+ * @param {number} tare
+ */
+function net(gross, tare) {
+  if (tare >= 0 && tare <= gross && gross < Infinity) return gross - tare;
+  throw new OutOfDomain("Tare", tare, 0, gross,
+    "Tare must lie between nothing and the gross weight. Weigh again.");
+}
+
+/** @param {Quantity} reading */
+function potentialAlcohol(reading) {
+  if (reading.unit === "Bx") return potentialAlcoholFromBrix(reading.value);
+  if (quantityOf(reading.unit) !== "gravity") throw new TypeError(`${reading.unit} is no measure of sugar`);
+  return potentialAlcoholFromGravity(toCanonical(reading.value, reading.unit));
+}
+
+/**
+ * @param {number} netKg
+ * @param {Quantity} reading
+ * @param {number} juicePct
+ */
+function presumptive(netKg, reading, juicePct) {
+  if (reading.unit !== "Bx") throw new TypeError("presumptive_lpa needs a refractometer reading in Bx");
+  return presumptiveLpa(netKg, reading.value, juicePct / 100);
+}
+
+/** @param {number} kg */
+const pounds = (kg) => fromCanonical(kg, "lb");
+
+/** @type {[string, string[], string, number, (...inputs: any[]) => number][]} */
+const LIST = [
+  ["true_strength", ["glass", "temp"], "pct_vol", 1, trueStrengthOf],
+  ["true_proof", ["glass", "temp"], "proof", 1, trueProofOf],
+  ["volume_20", ["volume", "strength", "temp"], "L", 1, volume20],
+  ["lpa_volume", ["volume", "strength", "temp"], "LPA", 2, (v, s, t) => litresPureAlcohol(volume20(v, s, t), s)],
+  ["net_mass", ["gross", "tare"], "kg", 1, net],
+  ["net_fruit", ["gross", "tare"], "kg", 0, net],
+  ["volume_from_mass", ["net", "strength"], "L", 1, (m, s) => litresFromMass(m, s)],
+  ["lpa_mass", ["net", "strength"], "LPA", 2, (m, s) => litresPureAlcohol(litresFromMass(m, s), s)],
+  ["proof_gallons", ["lpa"], "proof_gal", 1, proofGallonsFromLpa],
+  ["wine_gallons", ["volume", "strength"], "gal", 1, (v, s) => fromCanonical(volume60fFrom20c(v, s), "gal")],
+  ["wine_gallons_weighed", ["net", "strength"], "gal", 1,
+    (m, s) => wineGallonsFromPounds(pounds(m), proofFromStrength(s))],
+  ["proof_gallons_weighed", ["net", "strength"], "proof_gal", 1,
+    (m, s) => proofGallonsFromPounds(pounds(m), proofFromStrength(s))],
+  ["alcohol_so_far", ["original_gravity", "gravity", "juice_share"], "pct_vol", 1,
+    (og, g, pct) => alcoholFromGravityFall(og, g, pct / 100)],
+  ["potential_alcohol", ["sugar"], "pct_vol", 1, potentialAlcohol],
+  ["presumptive_lpa", ["net", "sugar", "juice_share"], "LPA", 1, presumptive],
+];
+
+/** @type {Record<string, Sum>} */
+export const SUMS = Object.fromEntries(
+  LIST.map(([name, inputs, unit, decimals, run]) => [name, { name, inputs, unit, decimals, run }]),
+);

@@ -1,0 +1,121 @@
+// @ts-check
+/**
+ * Units: what each code means, the way to the canonical unit and back, and typed numbers.
+ * Twin of webapp/trade/units.py; both read units.json.
+ */
+import { data } from "./datafiles.js";
+import { NotANumber } from "./errors.js";
+import { roundHalfUp } from "./numeric.js";
+import { lpaFromProofGallons, proofFromStrength, proofGallonsFromLpa, strengthFromProof } from "./proof.js";
+import { brixFromGravity, gravityFromBrix } from "./sugar.js";
+
+/**
+ * @typedef {object} UnitFacts
+ * @property {string} symbol
+ * @property {string} quantity
+ * @property {string} canonical
+ * @property {number} [shift]
+ * @property {number} [factor]
+ * @property {string} [via]
+ * @property {number} [range_factor]
+ */
+
+const MOST_CHARACTERS = 15;
+const MOST_PASTED = 200;
+const BLANKS = /[ \u00a0\u2009\u202f]/g;
+// The blanks above and line ends, at either end only: other white space is no part of a figure.
+const ENDS = /^[ \u00a0\u2009\u202f\t\r\n]+|[ \u00a0\u2009\u202f\t\r\n]+$/g;
+const TYPED = /^[+-]?(?:(?:[0-9]+|[0-9]{1,3}(?: [0-9]{3})+)(?:[.,][0-9]*)?|[.,][0-9]+)$/;
+
+/** Curves named by "via": to the canonical unit, and back.
+ * @type {Record<string, [(value: number) => number, (value: number) => number]>} */
+const CURVES = {
+  brix: [gravityFromBrix, brixFromGravity],
+  proof: [strengthFromProof, proofFromStrength],
+  proof_gallon: [lpaFromProofGallons, proofGallonsFromLpa],
+};
+
+/**
+ * @param {number} value as read
+ * @param {string} unit
+ * @returns {number} in canonicalUnit(unit)
+ */
+export function toCanonical(value, unit) {
+  const facts = factsOf(unit);
+  if (facts.via) return CURVES[facts.via][0](value);
+  return (value + (facts.shift ?? 0)) * (facts.factor ?? 1);
+}
+
+/**
+ * @param {number} value in canonicalUnit(unit)
+ * @param {string} unit
+ * @returns {number} in the unit
+ */
+export function fromCanonical(value, unit) {
+  const facts = factsOf(unit);
+  if (facts.via) return CURVES[facts.via][1](value);
+  return value / (facts.factor ?? 1) - (facts.shift ?? 0);
+}
+
+/**
+ * The value that usual and possible ranges are checked against: a raw proof glass counts as half.
+ * @param {number} value as read
+ * @param {string} unit
+ */
+export function rangeValue(value, unit) {
+  return toCanonical(value, unit) * (factsOf(unit).range_factor ?? 1);
+}
+
+/** @param {string} unit */
+export const canonicalUnit = (unit) => factsOf(unit).canonical;
+
+/** @param {string} unit */
+export const quantityOf = (unit) => factsOf(unit).quantity;
+
+/** @param {string} unit */
+export const symbol = (unit) => factsOf(unit).symbol;
+
+/**
+ * The number that a person typed, with point or comma. One separator, standing once, is the decimal point.
+ * @param {string} text
+ * @returns {number}
+ */
+export function parseNumber(text) {
+  // A pasted page is told off before anything looks at it closely.
+  let typed = text.length <= MOST_PASTED ? text.replace(ENDS, "") : text;
+  if (!typed) throw new NotANumber("Nothing is typed here. Type the figure as the instrument shows it.");
+  // Code points, as Python counts them: an emoji is one character, not two.
+  if ([...typed.slice(0, MOST_PASTED)].length > MOST_CHARACTERS) {
+    throw new NotANumber("That is too long for a figure. Type at most 15 characters.");
+  }
+  typed = typed.replace(BLANKS, " ").replace(/\u2212/g, "-");
+  if ((typed.match(/[.,]/g) ?? []).length > 1) {
+    throw new NotANumber("Type one point or comma, once, before the decimals: 1234.5 or 1234,5.");
+  }
+  if (!TYPED.test(typed)) {
+    throw new NotANumber("That is no plain number. Type digits with one point or comma: 14.6 or 14,6.");
+  }
+  return Number(typed.replace(/ /g, "").replace(",", ".")) + 0;
+}
+
+/**
+ * A figure for the screen, rounded half up, with a point and no grouping.
+ * @param {number} value finite, within 1e9 either way
+ * @param {number} decimals 0 to 6
+ */
+export function formatNumber(value, decimals) {
+  if (!(Math.abs(value) <= 1e9 && decimals >= 0 && decimals <= 6)) {
+    throw new RangeError(`cannot show ${value} with ${decimals} decimals`);
+  }
+  return roundHalfUp(value, decimals).toFixed(decimals);
+}
+
+/**
+ * @param {string} unit
+ * @returns {UnitFacts}
+ */
+function factsOf(unit) {
+  const units = data("units");
+  if (!Object.hasOwn(units, unit)) throw new TypeError(`no such unit: ${unit}`);
+  return units[unit];
+}

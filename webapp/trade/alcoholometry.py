@@ -1,0 +1,324 @@
+"""From what the instruments say to strength, litres at 20 °C and litres of pure alcohol (LPA)."""
+
+from typing import Any
+
+import numpy as np
+
+from webapp.trade.datafiles import load_data
+from webapp.trade.density import (
+    TEMP_ADVICE,
+    check_liquid,
+    coefficients_at,
+    density_from_strength,
+    mass_fraction_from_density,
+    mass_fraction_from_strength,
+    strength_from_mass_fraction,
+)
+from webapp.trade.errors import OutOfDomain
+from webapp.trade.numeric import Number, as_number, check_range, invert, polynomial
+
+GLASS_EXPANSION_PER_C = 25e-6  # soda-lime glass; OIML R 22, tables VIII and IX
+MOST_LITRES = 1e9
+MOST_KG = 1e9
+
+
+def true_strength_from_glass(
+    indication_pct: Number, temp_c: Number, alpha_per_c: float = GLASS_EXPANSION_PER_C
+) -> Number:
+    """Return the strength of spirit from a glass alcoholometer's reading and the spirit's temperature.
+
+    For instruments marked in % vol at 20 degC. A warm glass is larger and floats higher: that is included.
+
+    Parameters
+    ----------
+    indication_pct : float or array
+        What the glass shows, uncorrected. [% on the glass, made for 20 degC], 0 to 100
+    temp_c : float or array
+        Temperature of the spirit round the glass. [degC], -20 to 40
+    alpha_per_c : float
+        Cubic expansion of the glass; 10e-6 for borosilicate. [1/degC], 0 to 1e-4
+
+    Returns
+    -------
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        If no liquid mixture floats the glass at this mark: weak readings when warm (water itself shows 1.5 at
+        30 degC), strong ones when cold, and mixtures that may be part ice.
+
+    Notes
+    -----
+    The mark stands for density rho(indication, 20). At t the glass floats at that times (1 - alpha (t - 20)),
+    from which the mass fraction is solved at t. At one temperature a reading has one answer.
+    Expected error: that of the glass and the thermometer; 1 degC is worth about 0.35 % vol near 60 % vol.
+
+    Source
+    ------
+    OIML R 22 (1975), tables VIII and IX; the glass term from memory, supported by 27 CFR 30.61 Table 1, which
+    25e-6 fits best of 20 to 30e-6 (docs/numbers.md).
+    """
+    indication_pct, temp_c = as_number(indication_pct), as_number(temp_c)
+    _check_alpha(alpha_per_c)
+    check_range(
+        "Glass reading", indication_pct, 0, 100, "%", "Check the figure; a proof glass has its own unit."
+    )
+    check_range("Temperature", temp_c, -20, 40, "°C", TEMP_ADVICE)
+    mark_density = polynomial(coefficients_at(20.0), mass_fraction_from_strength(indication_pct))
+    density = mark_density * (1.0 - alpha_per_c * (temp_c - 20.0))
+    coefficients = coefficients_at(temp_c)
+    mass_fraction = invert(coefficients, density, 0.0, 1.0)
+    beyond = np.isnan(mass_fraction)
+    if np.any(beyond):
+        _refuse_glass(indication_pct, temp_c, density, coefficients, beyond, alpha_per_c)
+    check_liquid(mass_fraction, temp_c)
+    return strength_from_mass_fraction(mass_fraction)
+
+
+def glass_indication(
+    strength_pct: Number, temp_c: Number, alpha_per_c: float = GLASS_EXPANSION_PER_C
+) -> Number:
+    """Return what a glass alcoholometer would show in spirit of a given strength and temperature.
+
+    Parameters
+    ----------
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100
+    temp_c : float or array
+        Temperature of the spirit. [degC], -20 to 40
+    alpha_per_c : float
+        Cubic expansion of the glass. [1/degC], 0 to 1e-4
+
+    Returns
+    -------
+    indication_pct : float or array
+        Reading on a glass made for 20 degC. [% on the glass], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        If the glass would stand off its scale: below 0 in cold weak spirit, above 100 in warm strong spirit;
+        and for mixtures that may be part ice.
+
+    Source
+    ------
+    As true_strength_from_glass, turned round.
+    """
+    strength_pct, temp_c = as_number(strength_pct), as_number(temp_c)
+    _check_alpha(alpha_per_c)
+    mark_density = density_from_strength(strength_pct, temp_c) / (1.0 - alpha_per_c * (temp_c - 20.0))
+    mass_fraction = invert(coefficients_at(20.0), mark_density, 0.0, 1.0)
+    off = np.isnan(mass_fraction)
+    if np.any(off):
+        strength, temp = _first(off, strength_pct, temp_c)
+        raise OutOfDomain(
+            "Glass reading",
+            float("nan"),
+            0,
+            100,
+            f"At {temp:.1f} °C spirit of {strength:.2f} % vol stands off the glass's scale. "
+            "Bring it nearer to 20 °C, or use a density meter.",
+        )
+    return strength_from_mass_fraction(mass_fraction)
+
+
+def strength_from_density_meter(density_kg_m3: Number, temp_c: Number) -> Number:
+    """Return the strength of spirit from its true density at the temperature of the meter's cell.
+
+    Parameters
+    ----------
+    density_kg_m3 : float or array
+        True density, as an oscillating-tube meter gives it. [kg/m3], from that of ethanol to that of water
+    temp_c : float or array
+        Temperature at which the density holds. [degC], -20 to 40
+
+    Returns
+    -------
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        If no liquid mixture has this density at this temperature. Sugar and wood solids raise density and so
+        hide strength; the sum cannot see them.
+
+    Source
+    ------
+    OIML R 22 (1975), general formula, solved.
+    """
+    return strength_from_mass_fraction(mass_fraction_from_density(density_kg_m3, temp_c))
+
+
+def volume_at_20(volume_l: Number, strength_pct: Number, temp_c: Number) -> Number:
+    """Return the volume that spirit dipped at some temperature has at 20 degC.
+
+    Parameters
+    ----------
+    volume_l : float or array
+        Volume as dipped. [L at temp_c], 0 to 1e9
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100
+    temp_c : float or array
+        Temperature of the spirit when dipped. [degC], -20 to 40, and not below freezing_limit_c
+
+    Returns
+    -------
+    volume_20_l : float or array
+        Volume at 20 degC. [L at 20 degC], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Notes
+    -----
+    volume * density(temp) / density(20): mass does not change. Growth of the vessel is not included (a steel
+    tank: 36e-6 per degC, 0.05 % over 15 degC).
+
+    Source
+    ------
+    OIML R 22 (1975), densities.
+    """
+    volume_l = _check_litres(volume_l)
+    return volume_l * density_from_strength(strength_pct, temp_c) / density_from_strength(strength_pct, 20.0)
+
+
+def litres_from_mass(net_kg: Number, strength_pct: Number, in_air: bool = False) -> Number:
+    """Return the volume at 20 degC of a net weight of spirit.
+
+    Parameters
+    ----------
+    net_kg : float or array
+        Net weight. [kg], 0 to 1e9
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100
+    in_air : bool
+        True if net_kg is what the scale showed and buoyancy is to be allowed for; False takes it for mass.
+        [true or false], either. Air makes spirit about 0.12 % lighter on a scale.
+
+    Returns
+    -------
+    volume_20_l : float or array
+        Volume at 20 degC. [L at 20 degC], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    OIML R 22 (1975): density at 20 degC; air 1.2 kg/m3 and weights 8000 kg/m3 as its table XII (from memory).
+    """
+    net_kg = as_number(net_kg)
+    check_range("Net weight", net_kg, 0, MOST_KG, "kg", "Check gross and tare.")
+    density = density_from_strength(strength_pct, 20.0)
+    return net_kg / (density * _scale_share(density) if in_air else density) * 1000.0
+
+
+def mass_from_litres(volume_20_l: Number, strength_pct: Number, in_air: bool = False) -> Number:
+    """Return the net weight of a volume of spirit at 20 degC.
+
+    Parameters
+    ----------
+    volume_20_l : float or array
+        Volume at 20 degC. [L at 20 degC], 0 to 1e9
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100
+    in_air : bool
+        True for what a scale in air would show, False for mass. [true or false], either
+
+    Returns
+    -------
+    net_kg : float or array
+        Net weight. [kg], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    As litres_from_mass.
+    """
+    volume_20_l = _check_litres(volume_20_l)
+    density = density_from_strength(strength_pct, 20.0)
+    return volume_20_l * (density * _scale_share(density) if in_air else density) / 1000.0
+
+
+def litres_pure_alcohol(volume_20_l: Number, strength_pct: Number) -> Number:
+    """Return the litres of pure alcohol (LPA) in a volume of spirit, both at 20 degC.
+
+    Parameters
+    ----------
+    volume_20_l : float or array
+        Volume at 20 degC. [L at 20 degC], 0 to 1e9
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100
+
+    Returns
+    -------
+    lpa : float or array
+        Pure alcohol. [L at 20 degC], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    The definition of strength by volume: OIML R 22 (1975), terms.
+    """
+    volume_20_l, strength_pct = _check_litres(volume_20_l), as_number(strength_pct)
+    check_range("Strength", strength_pct, 0, 100, "% vol", "Check the figure and its unit.")
+    return volume_20_l * strength_pct / 100.0
+
+
+def _scale_share(density: Any) -> Any:
+    """What a scale in air shows of a mass of this density: buoyancy of goods against that of weights."""
+    data = load_data("spirit")
+    air, weights = data["air_kg_m3"], data["weights_kg_m3"]
+    return (1.0 - air / density) / (1.0 - air / weights)
+
+
+def _check_litres(volume_l: Any) -> Any:
+    volume_l = as_number(volume_l)
+    check_range("Volume", volume_l, 0, MOST_LITRES, "L", "Check the dip and its unit.")
+    return volume_l
+
+
+def _check_alpha(alpha_per_c: float) -> None:
+    check_range("Glass expansion", float(alpha_per_c), 0, 1e-4, "per °C", "Soda-lime glass is 0.000025.")
+
+
+def _first(where: Any, *values: Any) -> tuple[float, ...]:
+    """The first element at which a check failed, of each value."""
+    shape = np.shape(where)
+    return tuple(float(np.broadcast_to(value, shape)[where][0]) for value in values)
+
+
+def _refuse_glass(
+    indication: Any, temp_c: Any, density: Any, coefficients: Any, beyond: Any, alpha_per_c: float
+) -> None:
+    reading, temp, floats_at, least, most = _first(
+        beyond, indication, temp_c, density, polynomial(coefficients, 1.0), polynomial(coefficients, 0.0)
+    )
+    meant = "no alcohol at all" if floats_at > most else "more than pure alcohol"
+    end = most if floats_at > most else least
+    mark = invert(coefficients_at(20.0), end / (1.0 - alpha_per_c * (temp - 20.0)), 0.0, 1.0)
+    limit = float(strength_from_mass_fraction(mark)) if mark == mark else float("nan")
+    low, high = (limit, 100.0) if floats_at > most else (0.0, limit)
+    raise OutOfDomain(
+        "Glass reading",
+        reading,
+        low,
+        high,
+        f"A reading of {reading:.1f} at {temp:.1f} °C would mean {meant}. "
+        f"At that temperature a glass can show {low:.1f} to {high:.1f}: read glass and thermometer again.",
+    )

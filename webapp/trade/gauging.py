@@ -1,0 +1,337 @@
+"""US gauging by weight and volume: Table 6 gravities, gallons, reduction, obscuration (27 CFR part 30).
+
+The constants are the rule's own. For proof against % vol and proof gallons against LPA see proof.py.
+"""
+
+from typing import Any
+
+import numpy as np
+
+from webapp.trade.datafiles import load_data
+from webapp.trade.errors import OutOfDomain
+from webapp.trade.numeric import Number, as_number, check_range, interpolate, round_half_up
+
+PROOFS = tuple(float(proof) for proof in range(201))
+PROOF_ADVICE = "Check the figure and its unit."
+MOST_POUNDS = 1e9
+
+
+def gravity_of_proof(proof: Number, in_air: bool = True) -> Number:
+    """Return the specific gravity of spirit at 60 degF by Table 6, straight lines between whole proofs.
+
+    Parameters
+    ----------
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+    in_air : bool
+        True for gravity in air (weighing), False in vacuo. [true or false], either
+
+    Returns
+    -------
+    gravity : float or array
+        Specific gravity 60/60 degF. [1]
+
+    Raises
+    ------
+    OutOfDomain
+        If proof is outside 0 to 200.
+
+    Source
+    ------
+    27 CFR 30.66, Table 6 (a copy; 46 proof in vacuo breaks the column and is kept as printed).
+    """
+    proof = _check_proof(proof)
+    return interpolate(proof, PROOFS, load_data("gauging")["gravity_air" if in_air else "gravity_vacuum"])
+
+
+def pounds_per_wine_gallon(proof: Number) -> Number:
+    """Return the weight of a wine gallon (Table 5).
+
+    Parameters
+    ----------
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+
+    Returns
+    -------
+    pounds : float or array
+        Pounds in air a wine gallon. [lb/gal], to five decimals
+
+    Raises
+    ------
+    OutOfDomain
+        If proof is outside 0 to 200.
+
+    Source
+    ------
+    27 CFR 30.65: 8.32823 lb (21.161) times gravity in air.
+    """
+    return round_half_up(_pounds_per_gallon(proof), 5)
+
+
+def wine_gallons_per_pound(proof: Number) -> Number:
+    """Return the wine gallons in a pound of spirit (Table 4).
+
+    Parameters
+    ----------
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+
+    Returns
+    -------
+    gallons : float or array
+        Wine gallons at 60 degF a pound in air. [gal/lb], to five decimals
+
+    Raises
+    ------
+    OutOfDomain
+        If proof is outside 0 to 200.
+
+    Source
+    ------
+    27 CFR 30.64, Table 4, as 1/(8.32823 * gravity in air): gives every figure of it seen, to the last digit.
+    """
+    return round_half_up(1.0 / _pounds_per_gallon(proof), 5)
+
+
+def proof_gallons_per_pound(proof: Number) -> Number:
+    """Return the proof gallons in a pound of spirit (Table 4).
+
+    Parameters
+    ----------
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+
+    Returns
+    -------
+    gallons : float or array
+        Proof gallons a pound in air. [proof gal/lb], to five decimals
+
+    Raises
+    ------
+    OutOfDomain
+        If proof is outside 0 to 200.
+
+    Source
+    ------
+    27 CFR 30.64, Table 4, as the rounded wine gallons a pound times proof/100: only so does the printed
+    example of 302.58 proof gallons in 1000 lb of 200 proof come out.
+    """
+    return round_half_up(wine_gallons_per_pound(proof) * as_number(proof) / 100.0, 5)
+
+
+def wine_gallons_from_pounds(net_lb: Number, proof: Number) -> Number:
+    """Return the wine gallons in a net weight of spirit, rounded as prescribed.
+
+    Parameters
+    ----------
+    net_lb : float or array
+        Net weight in air. [lb], 0 to 1e9
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+
+    Returns
+    -------
+    gallons : float or array
+        Wine gallons at 60 degF. [gal], to 0.1, hundredths of 5 and over going up
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    27 CFR 30.64.
+    """
+    return round_half_up(_check_pounds(net_lb) * wine_gallons_per_pound(proof), 1)
+
+
+def proof_gallons_from_pounds(net_lb: Number, proof: Number) -> Number:
+    """Return the proof gallons in a net weight of spirit, rounded as prescribed.
+
+    Parameters
+    ----------
+    net_lb : float or array
+        Net weight in air. [lb], 0 to 1e9
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+
+    Returns
+    -------
+    gallons : float or array
+        Proof gallons. [proof gal], to 0.1, hundredths of 5 and over going up
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    27 CFR 30.64.
+    """
+    return round_half_up(_check_pounds(net_lb) * proof_gallons_per_pound(proof), 1)
+
+
+def proof_gallons_from_wine_gallons(wine_gallons: Number, proof: Number) -> Number:
+    """Return the proof gallons in a volume of spirit at 60 degF, rounded as prescribed.
+
+    Parameters
+    ----------
+    wine_gallons : float or array
+        Volume at 60 degF. [gal], 0 to 1e9
+    proof : float or array
+        True proof at 60 degF. [proof], 0 to 200
+
+    Returns
+    -------
+    gallons : float or array
+        Proof gallons. [proof gal], to 0.1, hundredths of 5 and over going up
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    27 CFR 30.51.
+    """
+    return round_half_up(_check_gallons(wine_gallons) * _check_proof(proof) / 100.0, 1)
+
+
+def water_to_reduce_by_weight_lb(net_lb: Number, from_proof: Number, to_proof: Number) -> Number:
+    """Return the pounds of water that bring a weight of spirit down to a lower proof.
+
+    Parameters
+    ----------
+    net_lb : float or array
+        Net weight of the stronger spirit in air. [lb], 0 to 1e9
+    from_proof : float or array
+        Its true proof at 60 degF. [proof], above to_proof, up to 200
+    to_proof : float or array
+        Proof wanted. [proof], above 0, below from_proof
+
+    Returns
+    -------
+    water_lb : float or array
+        Water to add. [lb], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges, or if the spirit is already weaker than wanted.
+
+    Source
+    ------
+    27 CFR 30.64: proof gallons over the proof gallons a pound at the proof wanted, less the weight.
+    """
+    net_lb = _check_pounds(net_lb)
+    from_proof, to_proof = _check_reduction(from_proof, to_proof)
+    return net_lb * (proof_gallons_per_pound(from_proof) / proof_gallons_per_pound(to_proof)) - net_lb
+
+
+def water_to_reduce_by_volume_gal(wine_gallons: Number, from_proof: Number, to_proof: Number) -> Number:
+    """Return the gallons of water that bring a volume of spirit down to a lower proof, all at 60 degF.
+
+    Parameters
+    ----------
+    wine_gallons : float or array
+        Volume of the stronger spirit at 60 degF. [gal], 0 to 1e9
+    from_proof : float or array
+        Its true proof at 60 degF. [proof], above to_proof, up to 200
+    to_proof : float or array
+        Proof wanted. [proof], above 0, below from_proof
+
+    Returns
+    -------
+    water_gal : float or array
+        Water to add. [gal at 60 degF], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges, or if the spirit is already weaker than wanted.
+
+    Notes
+    -----
+    alcohol parts of the stronger over alcohol parts of the weaker, times water parts of the weaker, less
+    water parts of the stronger. The rule's printed example cuts the quotient by hand; here it is not cut.
+
+    Source
+    ------
+    27 CFR 30.66, Table 6.
+    """
+    wine_gallons = _check_gallons(wine_gallons)
+    from_proof, to_proof = _check_reduction(from_proof, to_proof)
+    water_parts = load_data("gauging")["water_parts"]
+    parts = from_proof / to_proof * interpolate(to_proof, PROOFS, water_parts)
+    return wine_gallons * (parts - interpolate(from_proof, PROOFS, water_parts)) / 100.0
+
+
+def obscuration_proof(solids_g_100ml: Number) -> Number:
+    """Return the proof that dissolved solids hide.
+
+    For spirit of 80 to 100 proof with up to 0.6 g of solids in 100 mL. The rule adds it from 0.4 g on; below
+    that the hydrometer's proof may stand.
+
+    Parameters
+    ----------
+    solids_g_100ml : float or array
+        Residue after evaporation. [g/100 mL], 0 to 0.6
+
+    Returns
+    -------
+    proof : float or array
+        To be added to the proof found. [proof], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Over 0.6 g/100 mL: distil the sample and take the proof of the distillate.
+
+    Source
+    ------
+    27 CFR 30.32(b): 0.1 g of solids in 100 mL hides 0.4 proof; limits 30.31.
+    """
+    solids_g_100ml = as_number(solids_g_100ml)
+    check_range(
+        "Solids", solids_g_100ml, 0, 0.6, "g/100 mL", "Distil the sample and take the distillate's proof."
+    )
+    return solids_g_100ml * 4.0
+
+
+def _pounds_per_gallon(proof: Any) -> Any:
+    return load_data("gauging")["water_lb_per_gallon"] * gravity_of_proof(proof)
+
+
+def _check_proof(proof: Any) -> Any:
+    proof = as_number(proof)
+    check_range("Proof", proof, 0, 200, "proof", PROOF_ADVICE)
+    return proof
+
+
+def _check_pounds(net_lb: Any) -> Any:
+    net_lb = as_number(net_lb)
+    check_range("Net weight", net_lb, 0, MOST_POUNDS, "lb", "Check gross and tare.")
+    return net_lb
+
+
+def _check_gallons(gallons: Any) -> Any:
+    gallons = as_number(gallons)
+    check_range("Volume", gallons, 0, 1e9, "gal", "Check the dip and its unit.")
+    return gallons
+
+
+def _check_reduction(from_proof: Any, to_proof: Any) -> tuple[Any, Any]:
+    from_proof, to_proof = _check_proof(from_proof), _check_proof(to_proof)
+    if np.any(to_proof <= 0) or np.any(from_proof < to_proof):
+        raise OutOfDomain(
+            "Proof wanted",
+            float(np.max(to_proof)),
+            0,
+            float(np.min(from_proof)),
+            "Water only makes spirit weaker. Give a proof wanted above 0 and not above the proof now.",
+        )
+    return from_proof, to_proof

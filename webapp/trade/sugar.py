@@ -1,0 +1,324 @@
+"""Gravity, sugar scales and the alcohol that sugar has made or may make."""
+
+from typing import Any
+
+import numpy as np
+
+from webapp.trade.datafiles import load_data
+from webapp.trade.errors import OutOfDomain
+from webapp.trade.numeric import Number, as_number, check_range, invert, polynomial
+
+WATER_20C_KG_L = 0.99820123  # OIML R 22, A1
+ADVICE = "Check the figure and which scale the instrument has."
+
+
+def brix_from_gravity(gravity: Number) -> Number:
+    """Return degrees Brix of a hydrometer from specific gravity.
+
+    Below 1.000 there is no sugar scale; hydrometers marked below zero follow the same line (common
+    practice, no source), so readings there are taken to 0.980.
+
+    Parameters
+    ----------
+    gravity : float or array
+        Apparent specific gravity 20/20 degC. [1], 0.98 to 1.17874
+
+    Returns
+    -------
+    brix : float or array
+        [degBx by hydrometer]
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the range.
+
+    Source
+    ------
+    Cubic fitted to the table of NBS Circular 440, rms 0.0009 Bx; read in an encyclopaedia.
+    """
+    return polynomial(load_data("sugar")["brix"], _check_gravity(gravity))
+
+
+def gravity_from_brix(brix: Number) -> Number:
+    """Return specific gravity from degrees Brix of a hydrometer.
+
+    Parameters
+    ----------
+    brix : float or array
+        What a Brix hydrometer shows. [degBx by hydrometer], -5.3 to 40
+
+    Returns
+    -------
+    gravity : float or array
+        Apparent specific gravity 20/20 degC. [1]
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the range.
+
+    Source
+    ------
+    As brix_from_gravity, solved.
+    """
+    return _invert_scale(brix, "brix", "gravity", "Brix", "°Bx")
+
+
+def plato_from_gravity(gravity: Number) -> Number:
+    """Return degrees Plato from specific gravity.
+
+    Parameters
+    ----------
+    gravity : float or array
+        Apparent specific gravity 20/20 degC. [1], 0.98 to 1.13
+
+    Returns
+    -------
+    plato : float or array
+        [degP]
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the range (the end of the table it was fitted to is from memory).
+
+    Source
+    ------
+    Cubic fitted to the ASBC table; read in an encyclopaedia, not in the table.
+    """
+    gravity = as_number(gravity)
+    low, high = load_data("sugar")["plato_gravity"]
+    check_range("Gravity", gravity, low, high, "SG", ADVICE)
+    return polynomial(load_data("sugar")["plato"], gravity)
+
+
+def gravity_from_plato(plato: Number) -> Number:
+    """Return specific gravity from degrees Plato.
+
+    Parameters
+    ----------
+    plato : float or array
+        Extract. [degP], -5.3 to 30
+
+    Returns
+    -------
+    gravity : float or array
+        Apparent specific gravity 20/20 degC. [1]
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the range.
+
+    Source
+    ------
+    As plato_from_gravity, solved.
+    """
+    return _invert_scale(plato, "plato", "plato_gravity", "Plato", "°P")
+
+
+def oechsle_from_gravity(gravity: Number) -> Number:
+    """Return degrees Oechsle from specific gravity.
+
+    Parameters
+    ----------
+    gravity : float or array
+        Apparent specific gravity 20/20 degC. [1], 0.98 to 1.17874
+
+    Returns
+    -------
+    oechsle : float or array
+        [degOe]
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the range.
+
+    Source
+    ------
+    The definition: thousandths above 1 of the gravity 20/20 (common practice, no source).
+    """
+    return (_check_gravity(gravity) - 1.0) * 1000.0
+
+
+def potential_alcohol_from_brix(brix: Number) -> Number:
+    """Return the alcohol that a juice may make, from its sugar by refractometer.
+
+    Parameters
+    ----------
+    brix : float or array
+        Refractometer reading of unfermented juice. [degBx by refractometer], 10 to 30
+
+    Returns
+    -------
+    potential_pct : float or array
+        Potential alcohol. [% vol], by 16.83 g of sugar in a litre for each % vol
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the table.
+
+    Notes
+    -----
+    The table is for grape must; other fruit holds more sorbitol and acid, so the true figure is lower.
+    A quadratic stands for the table: within 0.04 g/L of every row read; 15.5 to 28.6 were not read.
+
+    Source
+    ------
+    French order of 14 September 2011 (EFII1125161A), annex IV, after OIV Oeno 21/2004, table II.
+    """
+    brix, data = as_number(brix), load_data("sugar")
+    least, most = data["must_brix"]
+    check_range(
+        "Sugar",
+        brix,
+        least,
+        most,
+        "°Bx",
+        "The published table ends there.",
+    )
+    return polynomial(data["must_sugar_from_brix"], brix) / data["sugar_g_l_per_pct"]
+
+
+def potential_alcohol_from_gravity(gravity: Number) -> Number:
+    """Return the alcohol that a juice may make, from its gravity.
+
+    Parameters
+    ----------
+    gravity : float or array
+        Specific gravity 20/20 degC of unfermented juice. [1], 1.04098 to 1.13072
+
+    Returns
+    -------
+    potential_pct : float or array
+        Potential alcohol. [% vol], by 16.83 g of sugar in a litre for each % vol
+
+    Raises
+    ------
+    OutOfDomain
+        Outside the table.
+
+    Notes
+    -----
+    As potential_alcohol_from_brix; here the quadratic is within 0.15 g/L of every row, 0.01 % vol.
+
+    Source
+    ------
+    As potential_alcohol_from_brix, by the table's density at 20 degC; water 0.99820123 kg/L (OIML R 22).
+    """
+    data = load_data("sugar")
+    density = as_number(gravity) * WATER_20C_KG_L
+    least, most = data["must_density_kg_l"]
+    check_range(
+        "Density",
+        density,
+        least,
+        most,
+        "kg/L",
+        "The published table ends there.",
+    )
+    return polynomial(data["must_sugar_from_density"], density - 1.0) / data["sugar_g_l_per_pct"]
+
+
+def alcohol_from_gravity_fall(original_gravity: Number, gravity: Number, juice_share: Number) -> Number:
+    """Return the alcohol that a ferment has made so far, from the fall of its gravity.
+
+    Parameters
+    ----------
+    original_gravity : float or array
+        Specific gravity 20/20 degC when set. [1], 0.98 to 1.17874
+    gravity : float or array
+        Specific gravity now. [1], 0.98 to original_gravity
+    juice_share : float or array
+        Litres of juice in a litre of mash; 0.75 to 0.9 for whole fruit. [L/L], above 0, up to 1
+
+    Returns
+    -------
+    strength_pct : float or array
+        Alcohol of the mash. [% vol], expected error 0.5
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges, or if gravity has risen.
+
+    Source
+    ------
+    Common practice, no source: 131 % vol for each unit of gravity lost.
+    """
+    original_gravity, gravity = _check_gravity(original_gravity), _check_gravity(gravity)
+    juice_share = _check_share(juice_share)
+    if np.any(gravity > original_gravity):
+        raise OutOfDomain(
+            "Gravity",
+            float(np.max(gravity)),
+            0.98,
+            float(np.min(original_gravity)),
+            "Gravity is above that at the start. Check both, the tank, and whether sugar was added.",
+        )
+    return (original_gravity - gravity) * load_data("sugar")["alcohol_per_gravity"] * juice_share
+
+
+def presumptive_lpa(
+    fruit_kg: Number, brix: Number, juice_share: Number, unfermentable_brix: Number = 3.5
+) -> Number:
+    """Return the litres of pure alcohol that fruit should give, from its sugar.
+
+    Parameters
+    ----------
+    fruit_kg : float or array
+        Net fruit. [kg], 0 to 1e9
+    brix : float or array
+        Refractometer reading of its juice. [degBx by refractometer], 0 to 40
+    juice_share : float or array
+        Kilograms of juice in a kilogram of fruit. [kg/kg], above 0, up to 1
+    unfermentable_brix : float or array
+        Part of the reading that is not fermentable sugar. [degBx], 0 to 10; 3 to 5 usual
+
+    Returns
+    -------
+    lpa : float or array
+        Pure alcohol to expect. [L at 20 degC], expected error 10 %; zero where all is unfermentable
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    Common practice, no source: 0.61 L from a kilogram of sugar (0.648 at most, from molar masses).
+    """
+    fruit_kg, brix, unfermentable = as_number(fruit_kg), as_number(brix), as_number(unfermentable_brix)
+    check_range("Fruit", fruit_kg, 0, 1e9, "kg", "Check gross and tare.")
+    check_range("Sugar", brix, 0, 40, "°Bx", ADVICE)
+    check_range("Unfermentable part", unfermentable, 0, 10, "°Bx", "3 to 5 is usual.")
+    fermentable = brix - unfermentable
+    fermentable = fermentable * (fermentable > 0)
+    return (
+        fruit_kg * _check_share(juice_share) * fermentable / 100.0 * load_data("sugar")["litres_per_kg_sugar"]
+    )
+
+
+def _check_gravity(gravity: Any) -> Any:
+    gravity = as_number(gravity)
+    low, high = load_data("sugar")["gravity"]
+    check_range("Gravity", gravity, low, high, "SG", ADVICE)
+    return gravity
+
+
+def _check_share(juice_share: Any) -> Any:
+    juice_share = as_number(juice_share)
+    check_range("Juice share", juice_share, 1e-6, 1, "of one", "Whole-fruit mash is 0.75 to 0.9.")
+    return juice_share
+
+
+def _invert_scale(value: Any, scale: str, limits: str, what: str, unit: str) -> Any:
+    coefficients, (low, high) = load_data("sugar")[scale], load_data("sugar")[limits]
+    value = as_number(value)
+    least, most = polynomial(coefficients, low), polynomial(coefficients, high)
+    check_range(what, value, least, most, unit, ADVICE)
+    return invert(coefficients, value, low, high)

@@ -1,0 +1,187 @@
+"""The live sums by name: what a form shows at once and the book computes again.
+
+A kind names a sum and says which of its fields feeds which input. ``static/trade/sums.js`` is its twin.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+from webapp.trade import alcoholometry, proof, sugar, table1
+from webapp.trade.errors import OutOfDomain
+from webapp.trade.gauging import proof_gallons_from_pounds, wine_gallons_from_pounds
+from webapp.trade.units import from_canonical, quantity_of, to_canonical
+
+
+class Quantity(NamedTuple):
+    """A value as read, with its unit."""
+
+    value: float
+    unit: str
+
+
+@dataclass(frozen=True)
+class Sum:
+    """One named sum: the inputs it needs, the unit of its answer, and the figures worth showing."""
+
+    name: str
+    inputs: tuple[str, ...]
+    unit: str
+    decimals: int
+    run: Callable[..., float]
+
+
+# The unit in which an input is handed to its sum, and which a bare number is taken to have. A glass reading
+# has none: without the unit nobody can know which glass it was.
+INPUT_UNITS: dict[str, str | None] = {
+    "glass": None, "temp": "degC", "volume": "L", "strength": "pct_vol", "gross": "kg", "tare": "kg",
+    "net": "kg", "lpa": "LPA", "original_gravity": "SG", "gravity": "SG", "juice_share": "pct", "sugar": None,
+}  # fmt: skip
+
+
+def compute(name: str, values: Mapping[str, Quantity | float | None]) -> float | None:
+    """Return a named sum of the given inputs.
+
+    Parameters
+    ----------
+    name : str
+        Name of the sum. [text], any key of SUMS
+    values : mapping
+        Input name to Quantity(value, unit), or to a bare number in the input's canonical unit. [as each unit
+        says], range as each function says. More inputs than needed do no harm.
+
+    Returns
+    -------
+    answer : float or None
+        [SUMS[name].unit], not rounded unless the source prescribes it; None while an input is missing
+
+    Raises
+    ------
+    OutOfDomain
+        If an input lies outside what the sum's source covers.
+    KeyError
+        If there is no such sum.
+    TypeError
+        If a unit does not fit its input, or a glass reading or sugar comes without a unit.
+
+    Source
+    ------
+    As each function that the sum calls.
+    """
+    wanted = SUMS[name]
+    given = [values.get(input_name) for input_name in wanted.inputs]
+    if any(value is None for value in given):
+        return None
+    return wanted.run(*(_in_input_unit(n, v) for n, v in zip(wanted.inputs, given, strict=True)))
+
+
+def _in_input_unit(input_name: str, value: Any) -> Any:
+    unit = INPUT_UNITS[input_name]
+    if not isinstance(value, tuple):
+        if unit is None:
+            raise TypeError(f"{input_name} needs its unit")
+        return float(value)
+    value = Quantity(*value)
+    if unit is None or input_name == "temp":
+        return value  # the sum itself looks at the unit
+    if quantity_of(value.unit) != quantity_of(unit):
+        raise TypeError(f"{value.unit} does not fit {input_name}")
+    return to_canonical(float(value.value), value.unit)
+
+
+def _temp_in(temp: Quantity | float, unit: str) -> float:
+    """A temperature in the unit wanted, untouched if it was read in it: Table 1 counts hundredths."""
+    given = temp if isinstance(temp, Quantity) else Quantity(temp, "degC")
+    if quantity_of(given.unit) != "temperature":
+        raise TypeError(f"{given.unit} does not fit temp")
+    return (
+        float(given.value)
+        if given.unit == unit
+        else from_canonical(to_canonical(given.value, given.unit), unit)
+    )
+
+
+def _true_strength(glass: Quantity, temp: Quantity | float) -> float:
+    if glass.unit == "proof_glass":
+        return proof.strength_from_proof(_true_proof(glass, temp))
+    if glass.unit == "pct_glass":
+        return alcoholometry.true_strength_from_glass(float(glass.value), _temp_in(temp, "degC"))
+    raise TypeError(f"{glass.unit} is no glass reading")
+
+
+def _true_proof(glass: Quantity, temp: Quantity | float) -> float:
+    if glass.unit == "proof_glass":
+        return table1.true_proof(float(glass.value), _temp_in(temp, "degF"))
+    return proof.proof_from_strength(_true_strength(glass, temp))
+
+
+def _volume_20(volume: float, strength: float, temp: Quantity | float) -> float:
+    return alcoholometry.volume_at_20(volume, strength, _temp_in(temp, "degC"))
+
+
+def _lpa_volume(volume: float, strength: float, temp: Quantity | float) -> float:
+    return alcoholometry.litres_pure_alcohol(_volume_20(volume, strength, temp), strength)
+
+
+def _lpa_mass(net: float, strength: float) -> float:
+    return alcoholometry.litres_pure_alcohol(alcoholometry.litres_from_mass(net, strength), strength)
+
+
+def _net(gross: float, tare: float) -> float:
+    if not (0 <= tare <= gross < float("inf")):
+        raise OutOfDomain(
+            "Tare", tare, 0, gross, "Tare must lie between nothing and the gross weight. Weigh again."
+        )
+    return gross - tare
+
+
+def _wine_gallons(volume: float, strength: float) -> float:
+    return from_canonical(proof.volume_60f_from_20c(volume, strength), "gal")
+
+
+def _wine_gallons_weighed(net: float, strength: float) -> float:
+    return wine_gallons_from_pounds(from_canonical(net, "lb"), proof.proof_from_strength(strength))
+
+
+def _proof_gallons_weighed(net: float, strength: float) -> float:
+    return proof_gallons_from_pounds(from_canonical(net, "lb"), proof.proof_from_strength(strength))
+
+
+def _alcohol_so_far(original_gravity: float, gravity: float, juice_share: float) -> float:
+    return sugar.alcohol_from_gravity_fall(original_gravity, gravity, juice_share / 100.0)
+
+
+def _potential_alcohol(reading: Quantity) -> float:
+    if reading.unit == "Bx":
+        return sugar.potential_alcohol_from_brix(float(reading.value))
+    if quantity_of(reading.unit) == "gravity":
+        return sugar.potential_alcohol_from_gravity(to_canonical(float(reading.value), reading.unit))
+    raise TypeError(f"{reading.unit} is no measure of sugar")
+
+
+def _presumptive_lpa(net: float, reading: Quantity, juice_share: float) -> float:
+    if reading.unit != "Bx":
+        raise TypeError("presumptive_lpa needs a refractometer reading in Bx")
+    return sugar.presumptive_lpa(net, float(reading.value), juice_share / 100.0)
+
+
+SUMS: dict[str, Sum] = {
+    each.name: each
+    for each in (
+        Sum("true_strength", ("glass", "temp"), "pct_vol", 1, _true_strength),
+        Sum("true_proof", ("glass", "temp"), "proof", 1, _true_proof),
+        Sum("volume_20", ("volume", "strength", "temp"), "L", 1, _volume_20),
+        Sum("lpa_volume", ("volume", "strength", "temp"), "LPA", 2, _lpa_volume),
+        Sum("net_mass", ("gross", "tare"), "kg", 1, _net),
+        Sum("net_fruit", ("gross", "tare"), "kg", 0, _net),
+        Sum("volume_from_mass", ("net", "strength"), "L", 1, alcoholometry.litres_from_mass),
+        Sum("lpa_mass", ("net", "strength"), "LPA", 2, _lpa_mass),
+        Sum("proof_gallons", ("lpa",), "proof_gal", 1, proof.proof_gallons_from_lpa),
+        Sum("wine_gallons", ("volume", "strength"), "gal", 1, _wine_gallons),
+        Sum("wine_gallons_weighed", ("net", "strength"), "gal", 1, _wine_gallons_weighed),
+        Sum("proof_gallons_weighed", ("net", "strength"), "proof_gal", 1, _proof_gallons_weighed),
+        Sum("alcohol_so_far", ("original_gravity", "gravity", "juice_share"), "pct_vol", 1, _alcohol_so_far),
+        Sum("potential_alcohol", ("sugar",), "pct_vol", 1, _potential_alcohol),
+        Sum("presumptive_lpa", ("net", "sugar", "juice_share"), "LPA", 1, _presumptive_lpa),
+    )
+}

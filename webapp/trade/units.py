@@ -1,0 +1,261 @@
+"""Units: what each code means, the way to the canonical unit and back, and typed numbers.
+
+``data/units.json`` is read by the book and the phone. canonical = (value + shift) * factor, or a named curve.
+"""
+
+import math
+import re
+from collections.abc import Callable
+from typing import Any
+
+from webapp.trade.datafiles import load_data
+from webapp.trade.errors import NotANumber
+from webapp.trade.numeric import Number, as_number, round_half_up
+from webapp.trade.proof import (
+    lpa_from_proof_gallons,
+    proof_from_strength,
+    proof_gallons_from_lpa,
+    strength_from_proof,
+)
+from webapp.trade.sugar import brix_from_gravity, gravity_from_brix
+
+MOST_CHARACTERS = 15
+MOST_PASTED = 200
+# Blanks that keyboards and pasted figures put between groups of three digits.
+BLANKS = " \u00a0\u2009\u202f"
+# At least one digit; groups of three may stand apart; one point or one comma.
+TYPED = re.compile(r"[+-]?(?:(?:[0-9]+|[0-9]{1,3}(?: [0-9]{3})+)(?:[.,][0-9]*)?|[.,][0-9]+)")
+
+# Curves named by "via" in units.json: to the canonical unit, and back.
+CURVES: dict[str, tuple[Callable[[Any], Any], Callable[[Any], Any]]] = {
+    "brix": (gravity_from_brix, brix_from_gravity),
+    "proof": (strength_from_proof, proof_from_strength),
+    "proof_gallon": (lpa_from_proof_gallons, proof_gallons_from_lpa),
+}
+
+
+def to_canonical(value: Number, unit: str) -> Number:
+    """Return a value in the canonical unit of its quantity.
+
+    Parameters
+    ----------
+    value : float or array
+        As read. [the given unit], any; curves have the range of their own function
+    unit : str
+        Code. [text], any key of data/units.json
+
+    Returns
+    -------
+    value : float or array
+        [canonical_unit(unit)]; a raw glass reading stays as it is
+
+    Raises
+    ------
+    OutOfDomain
+        If a curve (Brix, proof) does not reach the value.
+    KeyError
+        If the code is not a unit.
+
+    Source
+    ------
+    data/units.json: pound, US gallon and inch by definition; curves as sugar.py and proof.py.
+    """
+    value, facts = as_number(value), _facts(unit)
+    if "via" in facts:
+        return CURVES[facts["via"]][0](value)
+    return (value + facts.get("shift", 0)) * facts.get("factor", 1)
+
+
+def from_canonical(value: Number, unit: str) -> Number:
+    """Return a canonical value in another unit of the same quantity.
+
+    Parameters
+    ----------
+    value : float or array
+        [canonical_unit(unit)], any; curves have the range of their own function
+    unit : str
+        Code of the unit wanted. [text], any key of data/units.json
+
+    Returns
+    -------
+    value : float or array
+        [the given unit], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        If a curve (Brix, proof) does not reach the value.
+    KeyError
+        If the code is not a unit.
+
+    Source
+    ------
+    As to_canonical.
+    """
+    value, facts = as_number(value), _facts(unit)
+    if "via" in facts:
+        return CURVES[facts["via"]][1](value)
+    return value / facts.get("factor", 1) - facts.get("shift", 0)
+
+
+def range_value(value: Number, unit: str) -> Number:
+    """Return the value that usual and possible ranges are checked against.
+
+    Parameters
+    ----------
+    value : float or array
+        As read. [the given unit], any
+    unit : str
+        Code. [text], any key of data/units.json
+
+    Returns
+    -------
+    value : float or array
+        [canonical_unit(unit)]; half the reading of a raw proof glass, so that one range in %
+        serves both glasses
+
+    Raises
+    ------
+    OutOfDomain
+        As to_canonical.
+
+    Source
+    ------
+    data/units.json.
+    """
+    return to_canonical(value, unit) * _facts(unit).get("range_factor", 1)
+
+
+def canonical_unit(unit: str) -> str:
+    """Return the code of the unit in which a quantity is kept.
+
+    Parameters
+    ----------
+    unit : str
+        Code. [text], any key of data/units.json
+
+    Returns
+    -------
+    unit : str
+        Code of the canonical unit.
+
+    Source
+    ------
+    data/units.json.
+    """
+    return str(_facts(unit)["canonical"])
+
+
+def quantity_of(unit: str) -> str:
+    """Return the quantity that a unit measures; only units of one quantity convert into one another.
+
+    Parameters
+    ----------
+    unit : str
+        Code. [text], any key of data/units.json
+
+    Returns
+    -------
+    quantity : str
+        Its name.
+
+    Source
+    ------
+    data/units.json.
+    """
+    return str(_facts(unit)["quantity"])
+
+
+def symbol(unit: str) -> str:
+    """Return how a unit is written after a figure.
+
+    Parameters
+    ----------
+    unit : str
+        Code. [text], any key of data/units.json
+
+    Returns
+    -------
+    symbol : str
+        Short text; empty for a count.
+
+    Source
+    ------
+    data/units.json.
+    """
+    return str(_facts(unit)["symbol"])
+
+
+def parse_number(text: str) -> float:
+    """Return the number that a person typed, with point or comma.
+
+    One rule: one separator, standing once, is the decimal point ("1.234" is a little over one). Both
+    together, or one of them twice, are refused. Digits may stand in groups of three with blanks between.
+
+    Parameters
+    ----------
+    text : str
+        As typed. [text], at most 15 characters without the blanks at its ends
+
+    Returns
+    -------
+    number : float
+        [no unit]
+
+    Raises
+    ------
+    NotANumber
+        With a sentence that says what to type.
+
+    Source
+    ------
+    The house's own rule; docs/numbers.md.
+    """
+    # A pasted page is told off before anything looks at it closely.
+    typed = text.strip(BLANKS + "\t\r\n") if len(text) <= MOST_PASTED else text
+    if not typed:
+        raise NotANumber("Nothing is typed here. Type the figure as the instrument shows it.")
+    if len(typed) > MOST_CHARACTERS:
+        raise NotANumber("That is too long for a figure. Type at most 15 characters.")
+    for blank in BLANKS[1:]:
+        typed = typed.replace(blank, " ")
+    typed = typed.replace("\N{MINUS SIGN}", "-")
+    if typed.count(".") + typed.count(",") > 1:
+        raise NotANumber("Type one point or comma, once, before the decimals: 1234.5 or 1234,5.")
+    if not TYPED.fullmatch(typed):
+        raise NotANumber("That is no plain number. Type digits with one point or comma: 14.6 or 14,6.")
+    return float(typed.replace(" ", "").replace(",", ".")) + 0.0
+
+
+def format_number(value: float, decimals: int) -> str:
+    """Return a figure for the screen, rounded half up, with a point and no grouping.
+
+    Parameters
+    ----------
+    value : float
+        [any unit], finite, within 1e9 either way
+    decimals : int
+        Figures after the point. [1], 0 to 6
+
+    Returns
+    -------
+    text : str
+        Never "-0".
+
+    Raises
+    ------
+    ValueError
+        If the value is not such a number.
+
+    Source
+    ------
+    The house's own rule; halves as 27 CFR 30.23.
+    """
+    if not (math.isfinite(value) and abs(value) <= 1e9 and 0 <= decimals <= 6):
+        raise ValueError(f"cannot show {value!r} with {decimals!r} decimals")
+    return f"{round_half_up(float(value), decimals):.{decimals}f}"
+
+
+def _facts(unit: str) -> dict[str, Any]:
+    facts: dict[str, Any] = load_data("units")[unit]
+    return facts
