@@ -4,6 +4,7 @@ from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
+    GLASS_TRUE,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
     glass,
@@ -33,6 +34,7 @@ KIND = Kind(
     rules=(GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(
         TRUE_STRENGTH,
+        GLASS_TRUE,
         Figure("net", "net weight", "kg", "net_mass", {"gross": ("gross",), "tare": ("@tare_kg",)}),
         Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
                {"net": ("net",), "strength": ("true_strength",)}),

@@ -54,6 +54,11 @@ def strength(required: bool = False) -> Field:
     )
 
 
+# What the glass says once corrected, even where a corrected strength was typed beside it.
+GLASS_TRUE = Figure(
+    "glass_true", "glass, corrected", "pct_vol", "true_strength", {"glass": ("glass",), "temp": ("temp",)}
+)
+
 TRUE_STRENGTH = Figure(
     "true_strength",
     "true at 20 °C",
@@ -86,6 +91,6 @@ RAW_IS_NOT_TRUE = Rule(
     "glass",
     "strength",
     "ask",
-    "{glass} stands in both boxes at {temp}. That is what the glass shows; true would be {true_strength}.",
+    "{glass} stands in both boxes at {temp}. That is what the glass shows; true would be {glass_true}.",
     near=("temp", 20.0, 0.5),
 )

@@ -1,7 +1,15 @@
 """The moment the stream moves to another receiver, or another event of the run."""
 
 from webapp.kinds import effects
-from webapp.kinds.common import GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_TRUE,
+    RAW_IS_NOT_TRUE,
+    TRUE_STRENGTH,
+    glass,
+    spirit_temp,
+    strength,
+)
 from webapp.kinds.spec import Field, Kind, Rule
 
 KIND = Kind(
@@ -36,7 +44,7 @@ KIND = Kind(
         GLASS_NEEDS_TEMP,
         RAW_IS_NOT_TRUE,
     ),
-    figures=(TRUE_STRENGTH,),
+    figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "strength_slope", "run_order", "glass_scale",
             "distillate_warm"),
     effect=effects.cut,

@@ -4,6 +4,7 @@ from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
+    GLASS_TRUE,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
     glass,
@@ -40,6 +41,7 @@ KIND = Kind(
     ),
     figures=(
         TRUE_STRENGTH,
+        GLASS_TRUE,
         Figure("volume_20", "volume at 20 °C", "L", "volume_20",
                {"volume": ("volume",), "strength": ("true_strength",), "temp": ("temp",)}),
         Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",

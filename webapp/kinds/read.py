@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
 
-from webapp.kinds.slips import likely_slips
+from webapp.kinds.slips import likely_slips, show_number
 from webapp.kinds.spec import Field, Figure, Kind, Range, Rule
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
@@ -165,7 +165,7 @@ def _check_range(
     # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
     measured = value / 2 if unit == "proof_glass" else value
     last = (context.get("last") or {}).get(spec.name)
-    shown = f"{units.format_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
+    shown = f"{show_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
     suggestions = tuple(
         Suggestion(spec.name, slip.raw, slip.unit, slip.words) for slip in likely_slips(spec, typed, unit, usual, last)
     )
@@ -181,7 +181,7 @@ def _check_range(
 def _span(limits: Range, spec: Field) -> str:
     low, high = limits
     symbol = units.symbol(spec.units[0])
-    show = [units.format_number(x, None) for x in limits if x is not None]
+    show = [show_number(x, None) for x in limits if x is not None]
     if low is None:
         text = f"up to {show[0]}"
     elif high is None:

@@ -1,7 +1,15 @@
 """The run ends."""
 
 from webapp.kinds import effects
-from webapp.kinds.common import GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_TRUE,
+    RAW_IS_NOT_TRUE,
+    TRUE_STRENGTH,
+    glass,
+    spirit_temp,
+    strength,
+)
 from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
@@ -26,7 +34,7 @@ KIND = Kind(
         strength(),
     ),
     rules=(GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
-    figures=(TRUE_STRENGTH,),
+    figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "run_order", "glass_scale"),
     effect=effects.run_end,
     summary="ended, {reason}",

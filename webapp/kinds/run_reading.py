@@ -4,6 +4,7 @@ from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
+    GLASS_TRUE,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
     glass,
@@ -35,7 +36,7 @@ KIND = Kind(
         strength(),
     ),
     rules=(GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
-    figures=(TRUE_STRENGTH,),
+    figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "strength_slope", "run_order", "glass_scale",
             "distillate_warm"),
     effect=effects.run_reading,

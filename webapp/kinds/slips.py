@@ -10,6 +10,7 @@ from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
 
 MOST = 2
+SHOWN_MOST = 1e9
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +29,7 @@ def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float
     `typed` is the figure in `unit`; `usual` and `last` are in the canonical unit of the field.
     Without a last value the middle of the usual range stands in for it.
     """
-    text = units.format_number(abs(typed), spec.decimals)
+    text = show_number(abs(typed), spec.decimals)
     sign = "-" if typed < 0 else ""
     found: dict[str, Slip] = {}
     for raw, as_unit, words in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
@@ -39,6 +40,16 @@ def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float
     centre = last if last is not None else _middle(usual)
     ranked = sorted(found.values(), key=lambda slip: abs(slip.value - centre) if centre is not None else 0.0)
     return ranked[:MOST]
+
+
+def show_number(value: float, decimals: int | None) -> str:
+    """Return a figure as it would be typed; without decimals given, at most three and no trailing zeros."""
+    if not abs(value) <= SHOWN_MOST:
+        return f"{value:.0f}"
+    if decimals is not None:
+        return units.format_number(value, decimals)
+    text = units.format_number(value, 3)
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
@@ -56,7 +67,7 @@ def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
 
 def _points(typed: float, unit: str, decimals: int | None) -> list[tuple[str, str, str]]:
     value = abs(typed)
-    return [(units.format_number(value * f, decimals), unit, "the point slipped") for f in (0.1, 10.0, 0.01, 100.0)]
+    return [(show_number(value * f, decimals), unit, "the point slipped") for f in (0.1, 10.0, 0.01, 100.0)]
 
 
 def _senses(spec: Field, text: str, unit: str) -> list[tuple[str, str, str]]:
