@@ -1,0 +1,95 @@
+// @ts-check
+/** The vessels' cards as the book last told them, with people, instruments and the site: all a phone needs offline. */
+import { ask } from "./ask.js";
+import { CARDS, META, getMeta, read, write } from "./db.js";
+import { listen, tell } from "./news.js";
+
+/**
+ * @typedef {{
+ *   mark: string, rev: number, name: string, title: string, sort: string, place: string, capacity_l: number | null,
+ *   working_l: number | null, tare_kg: number | null, in_zone: boolean, curved: boolean, holds: any,
+ *   context: {og: number | null, tare_kg: number | null}, last: Record<string, Record<string, any>>,
+ *   limits: Record<string, Record<string, any>>, recent: any[], curves: Record<string, [number, number][]>,
+ *   queries: any[], run: any, past_runs: any[], forms: string[],
+ * }} Card
+ * @typedef {{code: string, name: string, roles: string[], access: string, pin: any}} Person
+ */
+
+const WHOLE = ["people", "instruments", "site", "notes"];
+const ROUNDS_MAX = 1000; // of 300 cards each
+
+/** @type {Promise<void> | null} */
+let refreshing = null;
+
+/**
+ * Fetch what has changed since the last time. One round at a time; a second call joins the first.
+ * @returns {Promise<void>}
+ * @throws {import("./ask.js").NoAnswer}
+ */
+export function refresh() {
+  refreshing ??= refreshAll().finally(() => {
+    refreshing = null;
+  });
+  return refreshing;
+}
+
+async function refreshAll() {
+  const begunAt = new Date().toISOString();
+  let hasNews = false;
+  for (let round = 0; round < ROUNDS_MAX; round += 1) {
+    const cursor = await getMeta("cursor");
+    const answer = await ask(`/api/cards?since=${cursor?.at ?? 0}`);
+    // Another book, or the same one restored from a backup, has a past of its own: begin afresh.
+    const isOtherPast = cursor && (cursor.book_id !== answer.book_id || answer.cursor < cursor.at);
+    if (isOtherPast) await forget();
+    else await keep(answer, begunAt);
+    hasNews ||= isOtherPast || answer.cards.length > 0 || cursor?.at !== answer.cursor;
+    if (!isOtherPast && !answer.more) break;
+  }
+  if (hasNews) tell("cards");
+}
+
+/** @param {any} answer @param {string} begunAt */
+async function keep(answer, begunAt) {
+  await write([CARDS, META], async (tx) => {
+    const [cards, meta] = [tx.objectStore(CARDS), tx.objectStore(META)];
+    for (const card of answer.cards) await cards.put(card);
+    for (const mark of answer.gone ?? []) await cards.delete(mark);
+    for (const name of WHOLE) if (answer[name] !== undefined) await meta.put(answer[name], name);
+    await meta.put({ at: answer.cursor, book_id: answer.book_id }, "cursor");
+    if (!answer.more) await meta.put(begunAt, "cards_fresh_at");
+  });
+}
+
+async function forget() {
+  await write([CARDS, META], async (tx) => {
+    await tx.objectStore(CARDS).clear();
+    await tx.objectStore(META).delete("cursor");
+  });
+}
+
+/** @param {string} mark in stored form @returns {Promise<Card | undefined>} */
+export const getCard = (mark) => read([CARDS], (tx) => tx.objectStore(CARDS).get(mark));
+
+/** @returns {Promise<Card[]>} by mark */
+export const allCards = () => read([CARDS], (tx) => tx.objectStore(CARDS).getAll());
+
+/** @returns {Promise<Person[]>} */
+export const people = async () => (await getMeta("people")) ?? [];
+
+/** @returns {Promise<any[]>} */
+export const instruments = async () => (await getMeta("instruments")) ?? [];
+
+/** @returns {Promise<any>} the site, or an empty one before the first cards came */
+export const site = async () => (await getMeta("site")) ?? { name: "", units: "metric", decimal_mark: ".", areas: [] };
+
+/** @returns {Promise<any[]>} what is handed over from shift to shift */
+export const notes = async () => (await getMeta("notes")) ?? [];
+
+/** @returns {Promise<string | null>} when the cards were last brought up to date, UTC */
+export const freshAt = async () => (await getMeta("cards_fresh_at")) ?? null;
+
+/** @param {() => void} callback called when cards have come @returns {() => void} stops it */
+export const onCards = (callback) => listen("cards", callback);
+
+export { withWaiting } from "./overlay.js";

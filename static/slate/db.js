@@ -1,0 +1,153 @@
+// @ts-check
+/**
+ * The phone's one database, and the only file that names its object stores. Its layout only ever grows: a store or an
+ * index is added under a new version number, none is taken away, so that an older entry stays readable.
+ */
+import { openDB } from "../vendor/idb/idb.js";
+
+export const ENTRIES = "entries"; // by id; index `state`, index `device_seq`
+export const CARDS = "cards"; // by mark
+export const META = "meta"; // by name, any plain value
+export const DRAFTS = "drafts"; // by name: a form that was begun
+
+const NAME = "cellarslate";
+const VERSION = 1;
+const FULL = "This phone's storage is full, so nothing was kept. Free some space, or save the slate to a file and hand it in.";
+const NEWER = "A newer Cellarslate has the slate open. Close the other tabs, then open this page again.";
+
+/** The phone cannot keep more. `message` says what to do; the form must keep its values. */
+export class SlateFull extends Error {
+  constructor() {
+    super(FULL);
+    this.name = "SlateFull";
+  }
+}
+
+/** The slate cannot be opened or read. `message` says what to do. */
+export class SlateClosed extends Error {
+  /** @param {string} message @param {unknown} [cause] */
+  constructor(message, cause) {
+    super(message, { cause });
+    this.name = "SlateClosed";
+  }
+}
+
+/** @type {Promise<any> | null} */
+let opening = null;
+/** @type {Set<(words: string) => void>} */
+const blockedCallbacks = new Set();
+
+/** @param {(words: string) => void} callback called when another tab's version stands in the way */
+export function onBlocked(callback) {
+  blockedCallbacks.add(callback);
+}
+
+function open() {
+  opening ??= openDB(NAME, VERSION, {
+    upgrade: grow,
+    blocked: () => say("An older Cellarslate is open in another tab. Close it; the slate opens then."),
+    blocking: (_current, _wanted, event) => {
+      // A newer page wants to add to the layout: stand aside at once, nothing of ours is half done.
+      /** @type {any} */ (event.target).close();
+      opening = null;
+      say(NEWER);
+    },
+    terminated: () => {
+      opening = null;
+    },
+  }).catch((error) => {
+    opening = null;
+    throw new SlateClosed(error?.name === "VersionError" ? NEWER : cannotOpen(error), error);
+  });
+  return opening;
+}
+
+/** @param {any} db @param {number} from */
+function grow(db, from) {
+  if (from < 1) {
+    const entries = db.createObjectStore(ENTRIES, { keyPath: "id" });
+    entries.createIndex("state", "state");
+    entries.createIndex("device_seq", ["device", "seq"]); // not unique: a copied phone may count twice
+    db.createObjectStore(CARDS, { keyPath: "mark" });
+    db.createObjectStore(META);
+    db.createObjectStore(DRAFTS);
+  }
+}
+
+/**
+ * Run `work` in one transaction and return what it returned, once the transaction is on the disk.
+ * `work` must await nothing but the transaction's own requests.
+ * @template T
+ * @param {string[]} stores @param {(tx: any) => Promise<T>} work
+ * @returns {Promise<T>}
+ * @throws {SlateFull | SlateClosed}
+ */
+export async function write(stores, work) {
+  // "strict": the browser reports completion only after the operating system has been told to write it out.
+  return run(stores, "readwrite", work, { durability: "strict" });
+}
+
+/**
+ * Run `work` in one reading transaction.
+ * @template T
+ * @param {string[]} stores @param {(tx: any) => Promise<T>} work
+ * @returns {Promise<T>}
+ */
+export async function read(stores, work) {
+  return run(stores, "readonly", work, {});
+}
+
+/** @param {string} name @returns {Promise<any>} undefined where there is none */
+export const getMeta = (name) => read([META], (tx) => tx.objectStore(META).get(name));
+
+/** @param {string} name @param {any} value */
+export const setMeta = (name, value) => write([META], (tx) => tx.objectStore(META).put(value, name));
+
+/** @param {string[]} stores @param {"readonly" | "readwrite"} mode @param {(tx: any) => Promise<any>} work @param {object} options */
+async function run(stores, mode, work, options) {
+  const tx = await begin(stores, mode, options);
+  const done = tx.done;
+  done.catch(() => {}); // its failure is thrown below, once
+  try {
+    const result = await work(tx);
+    await done;
+    return result;
+  } catch (error) {
+    abort(tx);
+    throw translate(tx.error ?? error);
+  }
+}
+
+/** @param {string[]} stores @param {"readonly" | "readwrite"} mode @param {object} options */
+async function begin(stores, mode, options) {
+  try {
+    return (await open()).transaction(stores, mode, options);
+  } catch (error) {
+    if (/** @type {any} */ (error)?.name !== "InvalidStateError") throw error;
+    opening = null; // some phones drop the connection in the background: open it again, once
+    return (await open()).transaction(stores, mode, options);
+  }
+}
+
+/** @param {any} tx */
+function abort(tx) {
+  try {
+    tx.abort();
+  } catch {
+    // it has ended already
+  }
+}
+
+/** @param {any} error */
+function translate(error) {
+  return error?.name === "QuotaExceededError" ? new SlateFull() : error;
+}
+
+/** @param {any} error */
+const cannotOpen = (error) =>
+  `This browser does not let the slate keep anything (${error?.name ?? "unknown"}). Leave private browsing, or use another browser.`;
+
+/** @param {string} words */
+function say(words) {
+  for (const callback of blockedCallbacks) callback(words);
+}

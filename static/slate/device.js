@@ -1,0 +1,106 @@
+// @ts-check
+/** This phone: its name in the book, its counter, its clock against the book's, and whether its storage is safe. */
+import { ask } from "./ask.js";
+import { META, getMeta, read, setMeta, write } from "./db.js";
+import { tell } from "./news.js";
+
+/** @typedef {{id: string, name: string, enrolled: boolean}} Device */
+
+const PERSIST_ASKED = "persist_asked_at";
+const SKEW_SHOWN_FROM_S = 300;
+
+/** @returns {Promise<Device | null>} null before the first entry and the first enrolment */
+export const device = async () => (await getMeta("device")) ?? null;
+
+/** @returns {Promise<number>} the phone's clock minus the book's, at the last hand-in [s]; 0 where not known */
+export const skewS = async () => (await getMeta("skew_s")) ?? 0;
+
+/** @returns {Promise<string>} a sentence where the clock is off by more than five minutes, else "" */
+export async function clockWords() {
+  const skew = await skewS();
+  if (Math.abs(skew) < SKEW_SHOWN_FROM_S) return "";
+  return `This phone's clock is ${span(Math.abs(skew))} ${skew > 0 ? "ahead of" : "behind"} the book's. Set it right; what is logged keeps its times.`;
+}
+
+/**
+ * Let this phone in by the one-time code of its QR. Entries logged before keep the name and counter they have.
+ * @param {string} token @param {string} name such as PH-2
+ * @returns {Promise<Device>}
+ * @throws {import("./ask.js").NoAnswer}
+ */
+export async function enrol(token, name) {
+  const answer = await ask("/api/enrol", { body: { token, name } });
+  await become(answer.device);
+  return { ...answer.device, enrolled: true };
+}
+
+/** @returns {Promise<{device: any, person: any, version: string}>} who the book takes us for @throws {import("./ask.js").NoAnswer} */
+export const session = () => ask("/api/session");
+
+/** @param {{id: string, name: string}} known as the book calls this phone */
+export async function become(known) {
+  await setMeta("device", { id: known.id, name: known.name, enrolled: true });
+  tell("device");
+}
+
+/**
+ * Keep what an answer says about this phone: its clock, and how far the book has seen its counter.
+ * @param {{skew_s: number, devices: Record<string, {seen: number}>}} answer
+ */
+export async function noteAnswer(answer) {
+  await write([META], async (tx) => {
+    const meta = tx.objectStore(META);
+    if (Number.isFinite(answer.skew_s)) await meta.put(answer.skew_s, "skew_s");
+    for (const [id, { seen }] of Object.entries(answer.devices ?? {})) {
+      // A phone restored from an older copy would count the same numbers twice: go on above what the book has seen.
+      const counted = await meta.get(`seq:${id}`);
+      if (Number.isInteger(seen) && seen > (counted ?? 0)) await meta.put(seen, `seq:${id}`);
+    }
+  });
+}
+
+/** Ask the browser, once a day at most, to keep the slate when storage runs short. Call it after the first log. */
+export async function askToPersist() {
+  const storage = navigator.storage;
+  if (!storage?.persist) return;
+  const asked = await getMeta(PERSIST_ASKED);
+  if (asked && Date.now() - asked < 86_400_000) return;
+  const isKept = (await storage.persisted()) || (await storage.persist());
+  await setMeta(PERSIST_ASKED, Date.now());
+  await setMeta("persisted", isKept);
+}
+
+/**
+ * @returns {Promise<{persisted: boolean | null, used_bytes: number | null, quota_bytes: number | null, words: string}>}
+ *   `persisted` is null where the browser does not say
+ */
+export async function storageStatus() {
+  const storage = navigator.storage;
+  const persisted = storage?.persisted ? await storage.persisted() : null;
+  const estimate = storage?.estimate ? await storage.estimate() : {};
+  const words = persisted
+    ? "The browser has promised to keep the slate."
+    : "The browser may clear the slate when storage runs short or the app lies unused. Install the app, and hand in often.";
+  return { persisted, used_bytes: estimate.usage ?? null, quota_bytes: estimate.quota ?? null, words };
+}
+
+/** @returns {Promise<{seq: number, handed_in_at: string | null, book_id: string | null}>} for the slate page */
+export async function standing() {
+  return read([META], async (tx) => {
+    const meta = tx.objectStore(META);
+    const self = await meta.get("device");
+    return {
+      seq: (self && (await meta.get(`seq:${self.id}`))) ?? 0,
+      handed_in_at: (await meta.get("handed_in_at")) ?? null,
+      book_id: (await meta.get("book_id")) ?? null,
+    };
+  });
+}
+
+/** @param {number} seconds */
+function span(seconds) {
+  const steps = /** @type {[number, string][]} */ ([[31_557_600, "year"], [86_400, "day"], [3600, "hour"], [60, "minute"]]);
+  const [size, word] = steps.find(([size]) => seconds >= size) ?? [1, "second"];
+  const count = Math.round(seconds / size);
+  return `${count} ${word}${count === 1 ? "" : "s"}`;
+}

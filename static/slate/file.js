@@ -1,0 +1,90 @@
+// @ts-check
+/** The slate as a file: a second way to the book, from any phone and at any later time. */
+import { ENTRIES, write } from "./db.js";
+import { device } from "./device.js";
+import { localStamp } from "./entry.js";
+import { tell } from "./news.js";
+import { all, asKept } from "./queue.js";
+
+const MARKER = "cellarslate-slate";
+const BYTES_MAX = 50 * 1024 * 1024;
+const AGAIN = "Save it again on the phone it came from, or fetch it once more.";
+const STATES = ["waiting", "entered", "known", "queried", "clash", "refused"];
+
+/** @returns {Promise<File>} `cellarslate-slate-<device>-<date>.json` with every entry on the slate and their SHA-256 */
+export async function saveSlate() {
+  const own = await device();
+  const entries = (await all()).reverse().map(({ entry, state, logged_at, settled_at, receipt }) => ({
+    state, logged_at, settled_at, receipt, entry,
+  }));
+  const saved_at = localStamp();
+  const content = { marker: MARKER, version: 1, device: own?.id ?? "", saved_at, sha256: await digest(entries), entries };
+  const name = `${MARKER}-${own?.id ?? "phone"}-${saved_at.slice(0, 10)}.json`;
+  return new File([`${JSON.stringify(content, null, 1)}\n`], name, { type: "application/json" });
+}
+
+/** @param {File} file handed to the phone's share sheet where there is one, else to its downloads */
+export async function giveFile(file) {
+  if (navigator.canShare?.({ files: [file] }) && matchMedia("(pointer: coarse)").matches) {
+    await navigator.share({ files: [file], title: file.name });
+    return;
+  }
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(file);
+  link.download = file.name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/**
+ * Put a saved slate onto this phone's. Entries keep the device and counter they were logged with, so that the book
+ * takes each once, whichever phone hands it in.
+ * @param {Blob} file
+ * @returns {Promise<{added: number, known: number}>} how many were new here, how many were here already
+ * @throws {Error} a sentence, where the file is damaged; nothing is changed then
+ */
+export async function loadSlate(file) {
+  if (file.size > BYTES_MAX) throw new Error("This file is too large for a slate. Pick the file that Cellarslate has saved.");
+  const content = parse(await file.text());
+  if ((await digest(content.entries)) !== content.sha256) throw new Error(`This file is damaged: its checksum does not fit. ${AGAIN}`);
+  const counted = await write([ENTRIES], async (tx) => {
+    const store = tx.objectStore(ENTRIES);
+    let [added, known] = [0, 0];
+    for (const { entry, ...about } of content.entries) {
+      if (await store.get(entry.id)) {
+        known += 1;
+        continue;
+      }
+      const state = STATES.includes(about.state) ? about.state : "waiting";
+      await store.add({ ...asKept(entry), ...about, state });
+      added += 1;
+    }
+    return { added, known };
+  });
+  if (counted.added) tell("slate", { id: "from a file" });
+  return counted;
+}
+
+/** @param {string} text */
+function parse(text) {
+  let content = null;
+  try {
+    content = JSON.parse(text);
+  } catch {
+    throw new Error(`This file is damaged: it breaks off or is no slate. ${AGAIN}`);
+  }
+  if (content?.marker !== MARKER) throw new Error("This file is no slate. Pick one named cellarslate-slate-….json.");
+  if (content.version !== 1) throw new Error("This slate was saved by a newer Cellarslate. Update this phone first.");
+  const isWhole = (/** @type {any} */ line) =>
+    typeof line?.entry?.id === "string" && typeof line.entry.device === "string" && Number.isInteger(line.entry.seq) &&
+    typeof line.entry.values === "object" && typeof line.entry.kind === "string";
+  if (!Array.isArray(content.entries) || !content.entries.every(isWhole)) throw new Error(`This file is damaged: entries are missing parts. ${AGAIN}`);
+  return content;
+}
+
+/** @param {any} entries @returns {Promise<string>} SHA-256 of their JSON without spaces, in hex */
+async function digest(entries) {
+  const bytes = new TextEncoder().encode(JSON.stringify(entries));
+  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  return [...hash].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+}

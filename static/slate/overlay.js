@@ -1,0 +1,127 @@
+// @ts-check
+/** What the book does not know yet, laid over its cards: readings that wait here, and the run they belong to. */
+import { loadKinds } from "../kinds/kinds.js";
+import { readEntry, summary } from "../kinds/read.js";
+
+/**
+ * @typedef {import("./cards.js").Card} Card
+ * @typedef {import("./queue.js").Kept} Kept
+ */
+
+const RECENT_MAX = 20;
+const RUN_KEEPS = ["vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp"];
+
+/**
+ * Return the card as it stands with this phone's own entries: last values, recent lines, curves, and the run. What the
+ * book took after the card was fetched counts as well, until the next card brings it.
+ * @param {Card} card @param {Kept[]} entries from the slate, in any order @param {string | null} [freshAt] when cards came
+ * @returns {Promise<Card>} a new card; lines that are not in the book yet carry `waiting: true`
+ */
+export async function withWaiting(card, entries, freshAt = null) {
+  const { byName } = await loadKinds();
+  const own = entries.filter((kept) => isNews(kept, card, freshAt)).sort(byRead);
+  const replaced = new Set(own.map((kept) => kept.entry.amends).filter(Boolean));
+  let shown = without(structuredClone(card), replaced);
+  for (const { entry, id } of own) {
+    const kind = byName.get(entry.kind);
+    if (!kind || replaced.has(id)) continue;
+    const read = readEntry(kind, entry, { ...card.context, limits: card.limits?.[entry.kind] });
+    if (entry.mark === card.mark) shown = withLine(shown, read);
+    shown = withRun(shown, read);
+  }
+  return shown;
+}
+
+/** @param {Kept} kept @param {Card} card @param {string | null} freshAt */
+function isNews(kept, card, freshAt) {
+  const isHere = kept.entry.mark === card.mark || kept.entry.values.still?.raw === card.mark;
+  if (!isHere || kept.state === "refused" || kept.state === "clash") return false;
+  if (kept.state === "waiting") return true;
+  return freshAt !== null && kept.settled_at !== null && kept.settled_at > freshAt;
+}
+
+/** @param {Card} card @param {Set<string | null>} ids entries that a waiting one replaces */
+function without(card, ids) {
+  const stays = (/** @type {any} */ line) => !ids.has(line.entry);
+  card.recent = card.recent.filter(stays);
+  if (card.run) {
+    card.run.readings = card.run.readings.filter(stays);
+    card.run.cuts = card.run.cuts.filter(stays);
+    card.run.fractions = card.run.fractions.filter(stays);
+  }
+  return card;
+}
+
+/** @param {Card} card @param {any} read */
+function withLine(card, read) {
+  const { entry, kind, values } = read;
+  if (card.recent.some((line) => line.entry === entry.id)) return card;
+  const last = { ...card.last[kind.name] };
+  for (const [name, value] of Object.entries(values)) {
+    last[name] = { value, raw: entry.values[name].raw, unit: entry.values[name].unit ?? "", at: at(entry) };
+  }
+  card.last = { ...card.last, [kind.name]: last };
+  const line = { entry: entry.id, kind: kind.name, at: at(entry), person: entry.person, summary: summary(read), waiting: true };
+  card.recent = [line, ...card.recent].slice(0, RECENT_MAX);
+  for (const name of kind.curve ?? []) {
+    const value = read.figures[name] ?? values[name];
+    if (typeof value !== "number") continue;
+    const point = /** @type {[number, number]} */ ([Math.round(Date.parse(entry.read_at) / 1000), value]);
+    card.curves = { ...card.curves, [name]: [...(card.curves[name] ?? []), point].sort((a, b) => a[0] - b[0]) };
+  }
+  return card;
+}
+
+/** @param {Card} card @param {any} read the same steps as the book's fold takes, as far as the run sheet shows them */
+function withRun(card, read) {
+  const { entry, kind, values, figures } = read;
+  if (kind.name === "charge") return withCharge(card, read);
+  const run = kind.name === "fraction_gauge" ? (card.run ?? card.past_runs[0]) : card.run;
+  if (!run) return card;
+  const line = { entry: entry.id, at: at(entry), waiting: true, true_strength: figures.true_strength ?? null };
+  for (const name of RUN_KEEPS) if (name in values) Object.assign(line, { [name]: values[name] });
+  const isKnown = [...run.readings, ...run.cuts, ...run.fractions].some((known) => known.entry === entry.id);
+  if (isKnown) return card;
+  if (kind.name === "run_reading" || ((kind.name === "cut" || kind.name === "run_end") && line.true_strength !== null)) {
+    run.readings = [...run.readings, line].sort((a, b) => (a.at < b.at ? -1 : 1));
+  }
+  if (kind.name === "cut") {
+    run.cuts = [...run.cuts, line].sort((a, b) => (a.at < b.at ? -1 : 1));
+    run.receiver = values.receiver ?? run.receiver;
+  }
+  if (kind.name === "fraction_gauge") run.fractions = [...run.fractions, asFraction(line, read)];
+  if (kind.name === "run_end") {
+    card.past_runs = [{ ...run, ended_at: at(entry), end: line }, ...card.past_runs].slice(0, 3);
+    card.run = null;
+  }
+  return card;
+}
+
+/** @param {Card} card @param {any} read a run's id is the id of its charge */
+function withCharge(card, { entry, values, figures }) {
+  if (entry.mark !== card.mark || card.run?.id === entry.id || card.past_runs.some((run) => run.id === entry.id)) return card;
+  const receivers = { heads: values.heads_to ?? null, hearts: values.hearts_to ?? null, tails: values.tails_to ?? null };
+  card.run = {
+    id: entry.id, still: entry.mark, name: values.run_name ?? "", from: values.from_vessel ?? "", what: "", batch: "",
+    started_at: at(entry), waiting: true, receivers, receiver: receivers.heads, readings: [], cuts: [], fractions: [],
+    charge: {
+      volume_l: (values.wash ?? 0) + (values.feints ?? 0), wash_l: values.wash ?? null, feints_l: values.feints ?? null,
+      lpa_l: figures.charge_lpa ?? null,
+    },
+    ended_at: null,
+  };
+  return card;
+}
+
+/** @param {any} line @param {any} read */
+const asFraction = (line, { entry, values, figures }) => ({
+  ...line, fraction: values.fraction, receiver: entry.mark, strength_pct: figures.true_strength ?? null,
+  volume_l: Math.max((figures.volume_20 ?? 0) - (values.remnant ?? 0), 0),
+  lpa_l: Math.max((figures.lpa ?? 0) - (figures.remnant_lpa ?? 0), 0),
+});
+
+/** @param {any} entry @returns {string} UTC, as the cards have it */
+const at = (entry) => new Date(entry.read_at).toISOString();
+
+/** @param {Kept} a @param {Kept} b */
+const byRead = (a, b) => Date.parse(a.entry.read_at) - Date.parse(b.entry.read_at) || a.seq - b.seq;

@@ -1,0 +1,159 @@
+// @ts-check
+/**
+ * The slate: entries that this phone holds. An entry is durable here before anybody says so, and it is let go only
+ * after the book has answered for it, by id; settled ones stay for 30 days as a second copy.
+ */
+import { ENTRIES, META, SlateFull, read, write } from "./db.js";
+import { keepDraft } from "./drafts.js";
+import { makeEntry } from "./entry.js";
+import { listen, tell } from "./news.js";
+
+/**
+ * @typedef {import("./entry.js").Entry} Entry
+ * @typedef {"waiting" | "entered" | "known" | "queried" | "clash" | "refused"} State
+ * @typedef {{
+ *   id: string, device: string, seq: number, state: State, entry: Entry, logged_at: string, settled_at: string | null,
+ *   receipt: any, words: string, seen: boolean, offered: number,
+ * }} Kept one entry on the slate: `receipt` is the book's result (queries, problems, book_no) with its `book_id`;
+ *   `words` is said of it where it could not be handed in; `seen` once a person has dealt with a refusal or clash
+ */
+
+export const KEPT_DAYS = 30;
+const SETTLED = ["entered", "known", "queried", "clash", "refused"];
+const MAKE_ID = "abcdefghjkmnpqrstuvwxyz23456789";
+
+/**
+ * Keep an entry. Resolves once it is on the disk; then, and not before, it is "on the slate".
+ * @param {import("./entry.js").Draft} draft
+ * @returns {Promise<Kept>}
+ * @throws {SlateFull} with words; the draft's values are kept beside the slate where that is still possible
+ */
+export async function log(draft) {
+  try {
+    const kept = await write([ENTRIES, META], (tx) => add(tx, draft));
+    tell("slate", { id: kept.id });
+    return kept;
+  } catch (error) {
+    if (error instanceof SlateFull) await keepDraft(`full:${draft.kind}:${draft.mark ?? ""}`, draft).catch(() => {});
+    throw error;
+  }
+}
+
+/** @param {any} tx @param {import("./entry.js").Draft} draft */
+async function add(tx, draft) {
+  const meta = tx.objectStore(META);
+  let device = await meta.get("device");
+  if (!device) {
+    // Logged before the book let this phone in: it names itself until then.
+    device = { id: makeDeviceId(), name: "", enrolled: false };
+    await meta.put(device, "device");
+  }
+  const seq = ((await meta.get(`seq:${device.id}`)) ?? 0) + 1;
+  const kept = asKept(makeEntry(draft, { device: device.id, seq }));
+  // In one transaction: a counter without its entry would be a gap that nobody can fill.
+  await meta.put(seq, `seq:${device.id}`);
+  await tx.objectStore(ENTRIES).add(kept);
+  return kept;
+}
+
+/** @param {Entry} entry @returns {Kept} */
+export function asKept(entry) {
+  return {
+    id: entry.id, device: entry.device, seq: entry.seq, state: "waiting", entry, logged_at: new Date().toISOString(),
+    settled_at: null, receipt: null, words: "", seen: false, offered: 0,
+  };
+}
+
+/** @returns {Promise<Kept[]>} what the book has not answered for, in the order logged */
+export async function waiting() {
+  const found = await read([ENTRIES], (tx) => tx.objectStore(ENTRIES).index("state").getAll("waiting"));
+  return found.sort(byLogged);
+}
+
+/** @returns {Promise<Kept[]>} everything on the slate, newest first */
+export async function all() {
+  const found = await read([ENTRIES], (tx) => tx.objectStore(ENTRIES).getAll());
+  return found.sort(byLogged).reverse();
+}
+
+/** @param {string} id @returns {Promise<Kept | undefined>} */
+export const get = (id) => read([ENTRIES], (tx) => tx.objectStore(ENTRIES).get(id));
+
+/** @returns {Promise<{waiting: number, refused: number, queried: number, clash: number, oldest_at: string | null}>} what wants doing */
+export async function counts() {
+  const found = await all();
+  const unseen = (/** @type {State} */ state) => found.filter((kept) => kept.state === state && !kept.seen).length;
+  const still = found.filter((kept) => kept.state === "waiting");
+  return {
+    waiting: still.length, refused: unseen("refused"), queried: unseen("queried"), clash: unseen("clash"),
+    oldest_at: still.at(-1)?.logged_at ?? null,
+  };
+}
+
+/**
+ * Write down the book's results. Only this lets an entry go, and only by its id.
+ * @param {any[]} results of one answer @param {string} bookId
+ * @returns {Promise<number>} how many were settled
+ */
+export async function settle(results, bookId) {
+  const now = new Date().toISOString();
+  const count = await write([ENTRIES], async (tx) => {
+    const store = tx.objectStore(ENTRIES);
+    let settled = 0;
+    for (const result of results) {
+      const kept = SETTLED.includes(result?.settled) ? await store.get(result.id) : undefined;
+      if (!kept) continue;
+      // "known" repeats the first receipt: an entry with open queries stays queried.
+      const state = result.settled === "known" && result.queries?.length ? "queried" : result.settled;
+      const words = (result.problems ?? []).map((/** @type {any} */ problem) => problem.words).join(" ");
+      await store.put({ ...kept, state, settled_at: now, receipt: { ...result, book_id: bookId }, words });
+      settled += 1;
+    }
+    return settled;
+  });
+  if (count) tell("slate");
+  return count;
+}
+
+/**
+ * Note on one entry what came of trying, without the book's answer. It stays on the slate.
+ * @param {string} id @param {Partial<Kept>} note
+ */
+export async function note(id, note) {
+  await write([ENTRIES], async (tx) => {
+    const kept = await tx.objectStore(ENTRIES).get(id);
+    if (kept) await tx.objectStore(ENTRIES).put({ ...kept, ...note });
+  });
+  tell("slate");
+}
+
+/** @param {string} id a refusal, clash or query that a person has dealt with; it stays, but no longer asks for attention */
+export const markSeen = (id) => note(id, { seen: true });
+
+/**
+ * Try a refused entry again, for instance after its vessel has been put into the book.
+ * @param {string} id
+ */
+export const tryAgain = (id) => note(id, { state: "waiting", seen: false, words: "" });
+
+/** Let settled entries go that are older than 30 days. Refused and clashing ones only once somebody has seen them. */
+export async function prune(nowMs = Date.now()) {
+  const before = new Date(nowMs - KEPT_DAYS * 86_400_000).toISOString();
+  const gone = (/** @type {Kept} */ kept) =>
+    kept.state !== "waiting" && kept.settled_at !== null && kept.settled_at < before &&
+    (kept.seen || kept.state === "entered" || kept.state === "known" || kept.state === "queried");
+  await write([ENTRIES], async (tx) => {
+    for (const kept of await tx.objectStore(ENTRIES).getAll()) if (gone(kept)) await tx.objectStore(ENTRIES).delete(kept.id);
+  });
+}
+
+/** @param {() => void} callback called after every change of the slate, in any tab @returns {() => void} stops it */
+export const onChange = (callback) => listen("slate", callback);
+
+export function makeDeviceId() {
+  const bytes = crypto.getRandomValues(new Uint8Array(8));
+  return `d-${[...bytes].map((byte) => MAKE_ID[byte % MAKE_ID.length]).join("")}`;
+}
+
+/** @param {Kept} a @param {Kept} b */
+const byLogged = (a, b) => (a.logged_at < b.logged_at ? -1 : a.logged_at > b.logged_at ? 1 : a.seq - b.seq);

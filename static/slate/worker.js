@@ -1,0 +1,64 @@
+// @ts-check
+/** The page's side of the service worker: register it, notice a newer one, and change over when a person says so. */
+
+const LOOK_EVERY_MS = 30 * 60_000;
+
+/**
+ * @param {{onNewer: (accept: () => void) => void, onReady?: () => void}} callbacks `onNewer`: a newer version stands by;
+ *   `accept` puts it to use. `onReady`: this phone can work offline from now on
+ */
+export async function registerWorker({ onNewer, onReady = () => {} }) {
+  if (!("serviceWorker" in navigator)) return;
+  const container = navigator.serviceWorker;
+  const hadOne = Boolean(container.controller);
+  let isReloading = false;
+  container.addEventListener("controllerchange", () => {
+    // The first worker takes a page over quietly; a newer one needs the page's newer half as well.
+    if (!hadOne || isReloading) return;
+    isReloading = true;
+    location.reload();
+  });
+  try {
+    const registration = await container.register("/sw.js", { updateViaCache: "none" });
+    watch(registration, onNewer);
+    const look = () => document.visibilityState === "visible" && registration.update().catch(() => {});
+    document.addEventListener("visibilitychange", look);
+    setInterval(look, LOOK_EVERY_MS);
+    await container.ready;
+    onReady();
+    keepAhead(registration);
+  } catch (error) {
+    console.warn("This page works only with signal:", error);
+  }
+}
+
+/** @returns {Promise<string>} the version that serves this page, or "" without a worker */
+export async function workerVersion() {
+  const worker = navigator.serviceWorker?.controller;
+  if (!worker) return "";
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((resolve) => {
+    port1.onmessage = ({ data }) => resolve(data);
+    setTimeout(() => resolve(""), 1000);
+    worker.postMessage({ type: "VERSION" }, [port2]);
+  });
+}
+
+/** @param {ServiceWorkerRegistration} registration @param {(accept: () => void) => void} onNewer */
+function watch(registration, onNewer) {
+  const tellOf = (/** @type {ServiceWorker} */ worker) => onNewer(() => worker.postMessage({ type: "SKIP_WAITING" }));
+  if (registration.waiting && registration.active) tellOf(registration.waiting);
+  registration.addEventListener("updatefound", () => {
+    const worker = registration.installing;
+    worker?.addEventListener("statechange", () => {
+      if (worker.state === "installed" && registration.active && registration.active !== worker) tellOf(worker);
+    });
+  });
+}
+
+/** The scanner is large: fetched when all else stands, so that it is there at the first label without signal. @param {ServiceWorkerRegistration} registration */
+function keepAhead(registration) {
+  const isSparing = /** @type {any} */ (navigator).connection?.saveData;
+  const whenIdle = globalThis.requestIdleCallback ?? ((/** @type {() => void} */ work) => setTimeout(work, 2000));
+  if (!isSparing) whenIdle(() => registration.active?.postMessage({ type: "KEEP_AHEAD" }));
+}
