@@ -46,7 +46,7 @@ KIND = Kind(
     ),
     figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "strength_slope", "run_order", "glass_scale",
-            "distillate_warm"),
+            "distillate_warm", "vapour_strength"),
     effect=effects.cut,
     summary="{event}, {true_strength}",
     cautions=("fire_zone", "methanol"),

@@ -62,7 +62,7 @@ def fruit_intake(read: Read, view: Any) -> Effect:
     net = read.get("net") or 0.0
     what = read.values.get("variety") or read.values.get("material") or "fruit"
     held = state["holds"]
-    if held and held.get("lpa_l"):  # spirit or charged wash is no place for fruit: a new fill begins
+    if held and (held.get("lpa_l") or held.get("charged")):  # spirit or charged wash takes no fruit: a new fill begins
         held = None
     if held:
         held = {**held, "mass_kg": (held["mass_kg"] or 0.0) + net, "sources": [*held["sources"], read.entry["id"]]}
