@@ -1,0 +1,179 @@
+"""Every entry, with filters, one page each, and the files that leave the house."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import Response, abort, flash, redirect, render_template, request, url_for
+
+import webapp.kinds
+from webapp.access import current, needs
+from webapp.book import intake, log, queries
+from webapp.desk import bp
+from webapp.desk.forms import AnswerForm
+from webapp.desk.shown import body_of, fields_of, figures_of, line, read_of
+from webapp.kinds import as_data, as_form
+
+PAGE = 100
+EXPORT_MOST = 100_000
+FILTERS = ("kind", "mark", "person", "device", "since", "until")
+
+
+def _filters() -> dict[str, Any]:
+    wanted: dict[str, Any] = {name: request.args.get(name, "").strip() or None for name in FILTERS}
+    for name in ("since", "until"):
+        if wanted[name]:
+            try:
+                datetime.fromisoformat(wanted[name])
+            except ValueError:
+                abort(400, f"{wanted[name][:20]} is no day. Pick one, such as 2025-09-24.")
+    return wanted
+
+
+@bp.get("/entries")
+@needs("floor")
+def entries_page() -> Any:
+    """Show entries, newest first, a page at a time."""
+    wanted = _filters()
+    before = request.args.get("before", type=int)
+    rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
+    more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
+    lines = [line(current.book, row) for row in rows[:PAGE]]
+    states = queries.by_entry(current.book, [row["id"] for row in rows[:PAGE]])
+    return render_template(
+        "desk/entries.html", lines=lines, states=states, wanted=wanted, more=more, kinds=webapp.kinds.ALL
+    )
+
+
+@bp.get("/entries/<entry_id>")
+@needs("floor")
+def entry_page(entry_id: str) -> Any:
+    """Show one entry as read and as computed, what it amends, what amended it, its queries and answers."""
+    row = log.get(current.book, entry_id)
+    if row is None:
+        abort(404, "The book has no such entry. It may still wait on a phone.")
+    read = read_of(current.book, row)
+    return render_template(
+        "desk/entry.html",
+        row=line(current.book, row),
+        body=body_of(row),
+        read=read,
+        fields=fields_of(read) if read else [],
+        figures=figures_of(read) if read else [],
+        family=[line(current.book, other) for other in log.family(current.book, entry_id)],
+        asked=queries.for_entry(current.book, entry_id),
+        form=AnswerForm(),
+    )
+
+
+@bp.route("/entries/<entry_id>/amend", methods=["GET", "POST"])
+@needs("distiller")
+def amend(entry_id: str) -> Any:
+    """Show the entry's own form filled in; what is sent becomes a new entry that amends it, with the reason."""
+    row = log.get(current.book, entry_id)
+    kind = webapp.kinds.get(row["kind"]) if row else None
+    if row is None or kind is None or kind.name == "answer":
+        abort(404, "There is no such entry to amend.")
+    body = body_of(row)
+    form = as_form.form_class(kind)()
+    problems: list[dict[str, Any]] = []
+    reason = request.form.get("reason", "").strip()
+    if request.method == "GET":
+        _fill(form, body, request.args)
+    elif form.validate() and reason:
+        result = _enter(row, body, form, reason)
+        if result["settled"] != "refused":
+            flash("Amended. The original stays legible.", "entered")
+            return redirect(url_for("desk.entry_page", entry_id=result["id"]))
+        problems = result["problems"]
+    elif not reason:
+        problems = [{"field": "reason", "words": "Say why it is amended, in a few words."}]
+    return render_template(
+        "desk/amend.html", form=form, kind=kind, row=line(current.book, row), problems=problems, reason=reason
+    ), 200 if request.method == "GET" else 422
+
+
+def _fill(form: Any, body: dict[str, Any], suggested: Any) -> None:
+    for name, value in body["values"].items():
+        if name not in form:
+            continue
+        form[name].data = value.get("raw")
+        if f"{name}_unit" in form:
+            form[f"{name}_unit"].data = value.get("unit")
+        if f"{name}_instrument" in form:
+            form[f"{name}_instrument"].data = value.get("instrument")
+    # A likely figure that was tapped in the list of queries: `?field=gravity&raw=1.034&unit=SG`.
+    name = suggested.get("field", "")
+    if name in form and name in [spec.name for spec in form.kind.fields]:
+        form[name].data = suggested.get("raw", "")
+        if f"{name}_unit" in form:
+            form[f"{name}_unit"].data = suggested.get("unit", "")
+    form.read_at.data = body["read_at"][:16]
+    form.remark.data = body.get("remark", "")
+
+
+def _enter(row: dict[str, Any], body: dict[str, Any], form: Any, reason: str) -> dict[str, Any]:
+    assert current.person
+    read_at = body["read_at"]
+    if form.read_at.data and form.read_at.data != read_at[:16]:
+        read_at = form.read_at.data + read_at[19:] if len(read_at) > 19 else form.read_at.data
+    return intake.enter_page_entry(
+        current.book,
+        kind=row["kind"],
+        mark=row["mark"],
+        values=as_form.entry_values(form),
+        person=current.person["code"],
+        role=(current.person.get("roles") or [""])[0],
+        read_at=read_at,
+        remark=form.remark.data or "",
+        amends=row["id"],
+        reason=reason,
+        now=datetime.now(UTC),
+    )
+
+
+@bp.get("/entries.json")
+@needs("floor")
+def entries_json() -> Response:
+    """Send the filtered entries as JSON lines: each as handed in, with what the book added."""
+
+    def lines() -> Iterator[str]:
+        for row in log.find(current_book, **wanted, limit=EXPORT_MOST):
+            kept = {name: row[name] for name in ("book_no", "received_at", "skew_s", "digest", "via")}
+            yield json.dumps({**body_of(row), "book": kept}, ensure_ascii=False) + "\n"
+
+    current_book, wanted = current.book, _filters()
+    name = f"cellarslate-entries-{datetime.now(UTC):%Y-%m-%d}.jsonl"
+    return Response(lines(), mimetype="application/jsonl", headers=_attached(name))
+
+
+@bp.get("/entries.csv")
+@needs("floor")
+def entries_csv() -> Response:
+    """Send the filtered entries of one kind as CSV: as read, canonical, computed, side by side."""
+    wanted = _filters()
+    kind = webapp.kinds.get(wanted["kind"] or "")
+    if kind is None:
+        abort(400, "Pick one kind first: each has its own columns.")
+    out = io.StringIO()
+    writer = csv.writer(out)
+    writer.writerow(as_data.csv_heads(kind))
+    rows = log.find(current.book, **wanted, limit=EXPORT_MOST)
+    asked = queries.by_entry(current.book, [row["id"] for row in rows])
+    for row in rows:
+        read = read_of(current.book, row)
+        assert read
+        meta = {**row, "queries": " ".join(query["code"] for query in asked.get(row["id"], []))}
+        writer.writerow(as_data.csv_row(kind, read, meta))
+    name = f"cellarslate-{kind.name}-{datetime.now(UTC):%Y-%m-%d}.csv"
+    # The byte order mark makes office programs read it as UTF-8.
+    return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(name))
+
+
+def _attached(name: str) -> dict[str, str]:
+    return {"Content-Disposition": f'attachment; filename="{name}"'}

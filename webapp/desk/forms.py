@@ -1,0 +1,125 @@
+"""The desk's own forms. Forms of entries come from the kinds (webapp.kinds.as_form)."""
+
+from __future__ import annotations
+
+from flask_wtf import FlaskForm
+from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, RadioField, SelectField, StringField
+from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
+
+from webapp.access.forms import PASSWORD_LEAST, UNITS
+from webapp.trade import units
+
+SORTS = [
+    (sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")
+]  # fmt: skip
+ACCESS = [("floor", "floor: log and look"), ("distiller", "distiller: also answer and amend"), ("office", "office: all")]
+
+
+def is_figure(form: FlaskForm, field: StringField) -> None:
+    """Refuse what is no figure; comma or point."""
+    if field.data and field.data.strip():
+        try:
+            units.parse_number(field.data)
+        except ValueError as error:
+            raise ValidationError(str(error)) from error
+
+
+def figure(field: StringField) -> float | None:
+    """Return the figure in a box, or None where it is empty."""
+    return units.parse_number(field.data) if field.data and field.data.strip() else None
+
+
+class AnswerForm(FlaskForm):
+    """An answer to one query."""
+
+    query = HiddenField()
+    verdict = RadioField(
+        "Answer", [InputRequired("Pick: it stands, or strike.")], choices=[("stands", "It stands"), ("struck", "Strike")]
+    )
+    reason = StringField("Reason", [InputRequired("Say why, in a few words."), Length(max=500)])
+
+
+class VesselForm(FlaskForm):
+    """A vessel: a place that holds spirit, wash or fruit."""
+
+    base = StringField(
+        "Code",
+        [InputRequired("Type its code, such as F3 or C031."), Regexp(r"^[A-Za-z0-9]{1,7}\Z", message="1 to 7 letters or digits.")],
+    )
+    title = StringField("What it is", [Optional(), Length(max=80)])
+    sort = SelectField("Sort", choices=SORTS)
+    place = StringField("Place", [Optional(), Length(max=40)])
+    capacity_l = StringField("Capacity [L]", [is_figure])
+    working_l = StringField("Working level [L]", [is_figure])
+    tare_kg = StringField("Tare [kg]", [is_figure])
+    wood = StringField("Wood", [Optional(), Length(max=40)])
+    toast = StringField("Toast or char", [Optional(), Length(max=40)])
+    in_zone = BooleanField("Stands inside a fire zone")
+    curved = BooleanField("Label goes on a curve (bare mark)")
+    note = StringField("Note", [Optional(), Length(max=200)])
+    retired = BooleanField("Out of use")
+
+
+class LimitForm(FlaskForm):
+    """A range that replaces a kind's own, for the site, a material, a sort of vessel, or one vessel."""
+
+    scope = SelectField("For", choices=[("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")])  # noqa: E501
+    key = StringField("Which", [Optional(), Length(max=40)])
+    target = SelectField("Kind and field")
+    usual_low = StringField("Usual from", [is_figure])
+    usual_high = StringField("Usual to", [is_figure])
+    possible_low = StringField("Possible from", [is_figure])
+    possible_high = StringField("Possible to", [is_figure])
+
+
+class PersonForm(FlaskForm):
+    """A person who logs or answers."""
+
+    code = StringField("Short code", [InputRequired("Type a short code."), Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits.")])  # noqa: E501
+    name = StringField("Name", [InputRequired("Type the name."), Length(max=80)])
+    roles = StringField("Trade roles, the usual one first", [Optional(), Length(max=200)])
+    access = SelectField("May", choices=ACCESS)
+    pin = StringField("Floor code (4 to 8 digits; empty keeps the old one)", [Optional(), Regexp(r"^\d{4,8}\Z", message="4 to 8 digits.")])  # noqa: E501
+    password = PasswordField(
+        "Desk password (empty keeps the old one)",
+        [Optional(), Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters.")],
+    )
+    left = BooleanField("Has left the house")
+
+
+class PhoneForm(FlaskForm):
+    """A phone to let in."""
+
+    name = StringField("Name of the phone", [InputRequired("Name it, such as PH-3."), Length(max=40)])
+
+
+class SiteForm(FlaskForm):
+    """The house."""
+
+    name = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
+    units = RadioField("Units", choices=UNITS)
+    decimal_mark = RadioField("Decimal mark", choices=[(".", "point: 14.6"), (",", "comma: 14,6")])
+    height_m = StringField("Height above the sea [m]", [is_figure])
+    time_zone = StringField("Time zone", [Optional(), Length(max=60)])
+
+
+class InstrumentForm(FlaskForm):
+    """An instrument that is read."""
+
+    id = StringField("Number", [InputRequired("Type its number, such as TH-2."), Regexp(r"^[A-Za-z0-9-]{1,20}\Z", message="Letters, digits, hyphen.")])  # noqa: E501
+    sort = StringField("Sort", [InputRequired("Type what it is, such as thermometer."), Length(max=40)])
+    title = StringField("Description", [Optional(), Length(max=120)])
+    low = StringField("Scale from", [is_figure])
+    high = StringField("Scale to", [is_figure])
+    unit = StringField("Unit", [Optional(), Length(max=20)])
+    due_on = StringField("Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"})  # noqa: E501
+    state = SelectField("State", choices=[("in use", "in use"), ("out of use", "out of use")])
+
+
+class LabelForm(FlaskForm):
+    """Which labels, on what."""
+
+    layout = SelectField("On")
+    start_at = IntegerField("First free label on the sheet", [Optional(), NumberRange(1, 200)], default=1)
+    with_address = BooleanField("Flat labels carry the address, so that a phone's own camera opens the vessel")
+    standoff = BooleanField("Also a stand-off label for vessels inside a fire zone", default=True)

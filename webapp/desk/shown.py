@@ -1,0 +1,69 @@
+"""How the desk shows entries, times and figures. Read once from the book's row, for every page alike."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any
+
+import webapp.kinds
+from webapp.book import context as book_context
+from webapp.book.store import Book
+from webapp.kinds import as_data
+from webapp.kinds.read import Read, read_entry
+
+
+def body_of(row: Mapping[str, Any]) -> dict[str, Any]:
+    """Return the entry as it was handed in."""
+    body = row["body"]
+    parsed: dict[str, Any] = json.loads(body) if isinstance(body, str) else dict(body)
+    return parsed
+
+
+def read_of(book: Book, row: Mapping[str, Any]) -> Read | None:
+    """Return the entry read by its kind with what the book knew of its vessel then, or None for a kind now unknown."""
+    body = body_of(row)
+    kind = webapp.kinds.get(body["kind"])
+    if kind is None:
+        return None
+    return read_entry(kind, body, book_context.context_at(book, body))
+
+
+def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
+    """Return what a list shows of an entry: its title, one line, times as local text."""
+    read = read_of(book, row)
+    kind = read.kind if read else None
+    return {
+        **row,
+        "title": kind.title if kind else row["kind"],
+        "icon": kind.icon if kind else "note",
+        "summary": as_data.summary(read) if read else "",
+        "read_local": local(row["read_at"]),
+    }
+
+
+def local(stamp: str | None) -> str:
+    """Return a time as it stood on the phone's clock, to the minute."""
+    if not stamp:
+        return ""
+    return datetime.fromisoformat(stamp).strftime("%Y-%m-%d %H:%M")
+
+
+def fields_of(read: Read) -> list[dict[str, str]]:
+    """Return the rows of an entry's page: label, as read, instrument; computed figures after them, apart."""
+    rows = [
+        {"label": spec.label, "shown": read.shown(spec.name), "instrument": read.raw(spec.name).get("instrument", "")}
+        for spec in read.kind.fields
+        if read.raw(spec.name)
+    ]
+    return rows
+
+
+def figures_of(read: Read) -> list[dict[str, str]]:
+    """Return the computed figures of an entry with label and unit."""
+    seen: dict[str, dict[str, str]] = {}
+    for figure in read.kind.figures:
+        if figure.name in read.figures:
+            seen.setdefault(figure.name, {"label": figure.label, "shown": read.shown(figure.name)})
+    return list(seen.values())
