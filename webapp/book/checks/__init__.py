@@ -1,0 +1,69 @@
+"""History checks: pure functions (read, view) -> queries. A kind names its checks; this table finds them.
+
+A check sees the entry as read and the fold just before it, nothing else. So the same entries give the same queries, in
+whatever order they arrive. A new check is one function and one line below.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+
+from webapp.book.checks import cask, clock, ferment, run, strength, twice, vessel
+from webapp.book.view import Query, View
+from webapp.kinds.read import Read
+
+Check = Callable[[Read, View], Iterable[Query]]
+
+CHECKS: dict[str, Check] = {
+    "clock": clock.clock,
+    "late": clock.late,
+    "time_order": clock.time_order,
+    "twice": twice.twice,
+    "two_people": twice.two_people,
+    "ferment_gravity_rose": ferment.gravity_rose,
+    "ferment_stuck": ferment.stuck,
+    "ferment_ended": ferment.ended,
+    "ferment_heat": ferment.heat,
+    "ferment_temp_sense": ferment.temp_sense,
+    "run_still_open": run.run_still_open,
+    "run_order": run.run_order,
+    "strength_slope": run.strength_slope,
+    "distillate_warm": run.distillate_warm,
+    "vapour_strength": run.vapour_strength,
+    "strength_ceiling": strength.strength_ceiling,
+    "glass_scale": strength.glass_scale,
+    "over_capacity": vessel.over_capacity,
+    "vessel_empty": vessel.vessel_empty,
+    "source_empty": vessel.source_empty,
+    "wash_strength": vessel.wash_strength,
+    "cask_grew": cask.cask_grew,
+    "cask_strength_slip": cask.cask_strength_slip,
+    "cask_loss": cask.cask_loss,
+}
+
+RANGE_CODES = ("unusual", "impossible")
+
+
+def questions(read: Read, view: View) -> list[Query]:
+    """Return every question to an entry: its own problems first, then its history, one question for one cause.
+
+    Where a check has a reason of its own about a field, the plain range question about that field gives way; if the
+    range called the figure impossible, the reason weighs `stop` too.
+    """
+    found = [query for name in read.kind.checks for query in CHECKS[name](read, view)]
+    reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
+    stopped = {p.field for p in read.problems if p.code == "impossible"}
+    own = [
+        Query(p.code, p.weight, p.field, p.words, p.suggestions)
+        for p in read.problems
+        if p.weight != "refuse" and not (p.code in RANGE_CODES and p.field in reasons)
+    ]
+    return own + [_as_heavy(q, "stop") if q.field in stopped & reasons else q for q in found]
+
+
+def _about_figure(query: Query) -> bool:
+    return query.code != "glass_scale"
+
+
+def _as_heavy(query: Query, weight: str) -> Query:
+    return Query(query.code, weight, query.field, query.words, query.suggestions)

@@ -1,0 +1,154 @@
+"""Checks of a cask against its own past: nothing grows in wood, it loses little, and its strength hardly moves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.run import MOST_BELOW, strength_slips
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, like_typed, month, plain, slips, typed, when
+from webapp.book.view import Query, View, seconds_between
+from webapp.kinds.read import Read, Suggestion
+from webapp.trade import sums, units
+from webapp.trade.errors import OutOfDomain
+
+Line = Mapping[str, Any]
+NEAR_20_C = 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class Past:
+    """One earlier gauge of this fill: when, pure alcohol [L], strength [% vol], net and gross mass [kg] or None."""
+
+    at: str
+    lpa: float
+    strength: float
+    net: float | None
+    gross: float | None
+
+
+def past_gauges(read: Read, view: View) -> list[Past]:
+    """Return the gauges and regauges of what the cask now holds, oldest first."""
+    held = view.state(read.mark)["holds"]
+    if not held:
+        return []
+    lines = [*view.recent(read.mark, "gauge"), *view.recent(read.mark, "cask_regauge")]
+    found = []
+    for line in lines:
+        lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
+        if line["at"] >= held["since"] and lpa is not None and strength is not None:
+            net = line["figures"].get("net", line["values"].get("net_weight"))
+            found.append(Past(line["at"], lpa, strength, net, line["values"].get("gross")))
+    return sorted(found, key=lambda past: past.at)
+
+
+def _at(read: Read) -> str:
+    return "strength" if "strength" in read.values else "glass"
+
+
+def cask_grew(read: Read, view: View) -> Iterable[Query]:
+    """Pure alcohol or weight above the last gauge."""
+    past = past_gauges(read, view)
+    if not past:
+        return
+    last, lpa, gross = past[-1], read.figures.get("lpa"), read.values.get("gross")
+    if lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100):
+        words = (
+            f"Pure alcohol {plain(lpa, 1)} L ({plain(read.figures['true_strength'], 1)} %) is above "
+            f"{plain(last.lpa, 1)} L ({plain(last.strength, 1)} %) of {when(last.at, read, view)}; a cask cannot gain."
+        )
+        at, found = _what_slipped(read, last, view)
+        yield Query("cask_grew", "stop", at, words, found)
+    elif gross is not None and last.gross is not None and gross > last.gross + limit("gross_step_kg", view) + 1e-9:
+        words = (
+            f"Gross {typed(read, 'gross')} is above {like_typed(read, 'gross', last.gross)} of "
+            f"{when(last.at, read, view)}; it can only fall, unless the cask was topped up."
+        )
+        found = slips(read, "gross", last.gross * 0.85, last.gross, last.gross)
+        yield Query("cask_grew", "ask", "gross", words, found)
+
+
+def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Suggestion, ...]]:
+    """Look for a likelier strength first where the strength is odd, else for a likelier weight."""
+    odd = limit("drift_pct", view) + limit("drift_pct_year", view) * _years(last, view)
+    if abs(read.figures["true_strength"] - last.strength) > odd:
+        return _at(read), _strength_slips(read, last, odd)
+    reach = last.gross if last.gross is not None else None
+    if reach is None:
+        return "gross", ()
+    return "gross", slips(read, "gross", reach * 0.85, reach, reach)
+
+
+def _years(last: Past, view: View) -> float:
+    return seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
+
+
+def cask_strength_slip(read: Read, view: View) -> Iterable[Query]:
+    """A strength far from the last one: a misread glass, swapped digits, or a raw reading taken for a true one."""
+    past, now, lpa = past_gauges(read, view), read.figures.get("true_strength"), read.figures.get("lpa")
+    if not past or now is None or any(p.code == "raw_equals_corrected" for p in read.problems):
+        return
+    last = past[-1]
+    odd = limit("drift_pct", view) + limit("drift_pct_year", view) * _years(last, view)
+    grew = lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100)
+    if grew or abs(now - last.strength) <= odd:  # what grew is asked about already, with the same suggestion
+        return
+    side = "below" if now < last.strength else "above"
+    found = _strength_slips(read, last, odd)
+    raw = next((s for s in found if s.field == "glass" and _at(read) == "strength"), None)
+    hint = f" {raw.words}" if raw else ""
+    words = (
+        f"Strength {plain(now, 1)} % is {plain(abs(now - last.strength), 1)} points {side} {plain(last.strength, 1)} % "
+        f"of {when(last.at, read, view)}; less than a point a year is usual.{hint}"
+    )
+    yield Query("cask_strength_slip", "ask", _at(read), words, found)
+
+
+def _strength_slips(read: Read, last: Past, odd: float) -> tuple[Suggestion, ...]:
+    at = _at(read)
+    low, high = max(last.strength - min(odd, MOST_BELOW), 0), last.strength + odd
+    found = list(strength_slips(read, at, low, high, last.strength))
+    temp = read.values.get("temp")
+    if at == "strength" and temp is not None and abs(temp - 20) > NEAR_20_C:
+        raw = read.raw("strength")
+        unit = "proof_glass" if raw["unit"] == "proof" else "pct_glass"
+        given = {"glass": sums.Quantity(units.parse_number(raw["raw"]), unit), "temp": sums.Quantity(temp, "degC")}
+        try:
+            true = sums.compute("true_strength", given)
+        except OutOfDomain:
+            true = None
+        if true is not None and abs(true - last.strength) <= odd:
+            words = f"As a glass reading at {typed(read, 'temp')} it is {plain(true, 1)} % true."
+            found.insert(0, Suggestion("glass", raw["raw"], unit, words))
+    return tuple(found)
+
+
+def cask_loss(read: Read, view: View) -> Iterable[Query]:
+    """Pure alcohol lost a year since the last gauge, against what casks of this size lose."""
+    past, lpa, now = past_gauges(read, view), read.figures.get("lpa"), read.figures.get("true_strength")
+    old = [p for p in past if seconds_between(p.at, view.at) >= limit("loss_days", view) * DAY_S]
+    if not old or lpa is None or now is None:
+        return
+    last = old[-1]
+    years, lost_pct = _years(last, view), (last.lpa - lpa) / last.lpa * 100
+    vessel = view.vessel(read.mark) or {}
+    size = vessel.get("capacity_l") or 0
+    small = 0 < size < limit("small_l", view)
+    most = limit("loss_small_pct" if small else "loss_large_pct", view)
+    if "new" in str(vessel.get("use") or "") and seconds_between(past[0].at, view.at) < 1.2 * YEAR_DAYS * DAY_S:
+        most += limit("loss_new_pct", view)
+    if lost_pct <= most * years + limit("loss_noise_pct", view):
+        return
+    drift = (now - last.strength) / years
+    usual = abs(now - last.strength) <= limit("drift_pct", view) + limit("drift_pct_year", view) * years
+    if usual:
+        end = f"Its strength is usual ({drift:+.1f} points a year): a leak? Look at hoops, heads, bung and the floor."
+    else:
+        end = "Its strength is odd too: is it the right cask? Weigh and read it again."
+    words = (
+        f"{lost_pct / years:.0f} % a year lost since {month(last.at, read, view)}: {plain(last.lpa, 1)} L of pure "
+        f"alcohol then, {plain(lpa, 1)} L now. Casks of this size lose {'5 to 8' if small else '2 to 4'} %. {end}"
+    )
+    yield Query("cask_loss", "ask", "gross", words)

@@ -1,0 +1,67 @@
+"""Checks of time: the phone's clock, late typing, times that cannot be. All times are kept as they came."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from datetime import datetime
+from typing import Any
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import span
+from webapp.book.view import Query, View
+from webapp.kinds.read import Read
+
+
+def _written_after_reading_s(read: Read) -> float:
+    """Seconds from reading to typing, both by the same clock, so a wrong clock does not matter."""
+    entry = read.entry
+    typed_at, read_at = datetime.fromisoformat(entry["typed_at"]), datetime.fromisoformat(entry["read_at"])
+    return (typed_at - read_at).total_seconds()
+
+
+def device_key(device: str) -> str:
+    """Return the state key under which a phone's last known clock error lies."""
+    return f"d:{device}"
+
+
+def device_state(read: Read, view: View) -> dict[str, Mapping[str, Any]]:
+    """Return the state the fold keeps of a phone's clock, only where it changed: {key: {"skew_s": ...}} or {}. [s]"""
+    key = device_key(read.entry["device"])
+    known = (view.get(key) or {}).get("skew_s", 0.0)
+    if abs(view.skew_s - known) <= limit("clock_note_s", view):
+        return {}
+    return {key: {"skew_s": view.skew_s}}
+
+
+def clock(read: Read, view: View) -> Iterable[Query]:
+    """The phone's clock against the book's at hand-in: said once for each size of error, not with every entry."""
+    skew, device = view.skew_s, read.entry["device"]
+    known = view.get(device_key(device)) or {}
+    if abs(skew) <= limit("clock_note_s", view) or abs(skew - known.get("skew_s", 0.0)) <= limit("clock_note_s", view):
+        return
+    way = "slow" if skew < 0 else "fast"
+    words = f"The clock of {device} was {span(skew)} {way} when it handed this in."
+    if abs(skew) <= limit("clock_ask_s", view):
+        yield Query("clock", "note", "read_at", words)
+    else:
+        then = read.entry["read_at"]
+        words += (
+            f" By that clock it was read on {then[:10]} at {then[11:16]}; the book takes it in order as {view.at[:10]} "
+            f"{view.at[11:16]} UTC, and keeps both. Set the clock right, and say whether the day is right."
+        )
+        yield Query("clock", "ask", "read_at", words)
+
+
+def late(read: Read, view: View) -> Iterable[Query]:
+    """Typed well after it was read. Opening stock comes from older papers and is never late."""
+    after_s = _written_after_reading_s(read)
+    if after_s > limit("late_note_min", view) * 60 and read.values.get("purpose") != "opening":
+        yield Query("late", "note", "read_at", f"Typed {span(after_s)} after it was read.")
+
+
+def time_order(read: Read, view: View) -> Iterable[Query]:
+    """Read later than it was typed."""
+    early_s = -_written_after_reading_s(read)
+    if early_s > limit("future_min", view) * 60:
+        words = f"Read {span(early_s)} after it was typed: that cannot be. Set the time of reading right."
+        yield Query("time_order", "stop", "read_at", words)

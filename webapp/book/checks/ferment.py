@@ -1,0 +1,142 @@
+"""Checks of a ferment against its own past: risen, stuck, ended, hot, fast, or read in the other scale."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from webapp.book.checks.limits import end_gravity, is_grain, limit
+from webapp.book.checks.words import DAY_S, like_typed, plain, slips, span, typed, when
+from webapp.book.view import Query, View, seconds_between
+from webapp.kinds.read import Read, Suggestion
+from webapp.trade import units
+
+Line = Mapping[str, Any]
+FITS_C = 4.0  # how near to the last temperature a guess must lie to be said to fit
+
+
+def _lines(read: Read, view: View) -> list[Line]:
+    """Readings with a gravity since this fill began, oldest first; fruit that came later began the fall anew."""
+    state = view.state(read.mark)
+    held = state["holds"]
+    since = held["since"] if held else ""
+    fruit = view.recent(read.mark, "fruit_intake")
+    since = max(since, fruit[-1]["at"]) if fruit else since
+    lines = view.recent(read.mark, "ferment_reading")
+    return [line for line in lines if line["at"] >= since and line["values"].get("gravity") is not None]
+
+
+def _material(read: Read, view: View) -> tuple[str, str]:
+    held = view.state(read.mark)["holds"] or {}
+    return held.get("material") or "", held.get("what") or ""
+
+
+def gravity_rose(read: Read, view: View) -> Iterable[Query]:
+    """A gravity above the last one."""
+    now, lines = read.values.get("gravity"), _lines(read, view)
+    if now is None or not lines:
+        return
+    last = lines[-1]["values"]["gravity"]
+    if now > last + limit("gravity_rise", view) + 1e-9:
+        words = (
+            f"Gravity {typed(read, 'gravity')} is above {like_typed(read, 'gravity', last)} of "
+            f"{when(lines[-1]['at'], read, view)}; it can only fall."
+        )
+        found = slips(read, "gravity", last - 0.02, last + limit("gravity_rise", view), last)
+        yield Query("ferment_gravity_rose", "ask", "gravity", words, found)
+
+
+def stuck(read: Read, view: View) -> Iterable[Query]:
+    """Hardly a fall in two days, and well above where this fruit ends."""
+    now = read.values.get("gravity")
+    hours = limit("stuck_hours", view)
+    older = [line for line in _lines(read, view) if seconds_between(line["at"], view.at) >= (hours - 3) * 3600]
+    if now is None or not older:
+        return
+    then, end = older[-1], end_gravity(*_material(read, view))
+    fell = then["values"]["gravity"] - now
+    if abs(fell) < limit("stuck_fall", view) - 1e-9 and now > end + limit("stuck_above_end", view) + 1e-9:
+        apart = f"{seconds_between(then['at'], view.at) / 3600:.0f} h"
+        moved = "has not moved" if abs(fell) < 1e-9 else f"has moved by {plain(abs(fell), 4).rstrip('0')}"
+        mash = f" Mash {typed(read, 'temp')}." if read.values.get("temp") is not None else ""
+        words = (
+            f"Gravity {typed(read, 'gravity')} {moved} in {apart} and stands {plain(now - end, 3)} above the "
+            f"{plain(end, 3)} where {_material(read, view)[0] or 'such fruit'} usually ends: "
+            f"not moving and not finished.{mash} "
+            "Look at temperature, acid and yeast food."
+        )
+        yield Query("ferment_stuck", "ask", "gravity", words)
+
+
+def ended(read: Read, view: View) -> Iterable[Query]:
+    """Three equal gravities near the expected end: said once."""
+    now, lines = read.values.get("gravity"), _lines(read, view)
+    if now is None:
+        return
+    series = [(line["at"], line["values"]["gravity"]) for line in lines] + [(view.at, now)]
+    if not _at_rest(series, view) or _at_rest(series[:-1], view):
+        return
+    end = end_gravity(*_material(read, view))
+    if now <= end + limit("stuck_above_end", view):
+        days = seconds_between(series[-3][0], view.at)
+        at = typed(read, "gravity")
+        words = f"Three equal gravities at {at} in {span(days)}: the ferment has ended. Book the still."
+        yield Query("ferment_ended", "note", "gravity", words)
+
+
+def _at_rest(series: list[tuple[str, float]], view: View) -> bool:
+    last = series[-3:]
+    if len(last) < 3 or seconds_between(last[0][0], last[-1][0]) < limit("ended_span_h", view) * 3600:
+        return False
+    gravities = [gravity for _, gravity in last]
+    return max(gravities) - min(gravities) < limit("ended_equal", view) - 1e-9
+
+
+def heat(read: Read, view: View) -> Iterable[Query]:
+    """Too hot for the yeast, or too fast for the fruit."""
+    grain = is_grain(" ".join(_material(read, view)))
+    temp, hot = read.values.get("temp"), limit("hot_grain_c" if grain else "hot_fruit_c", view)
+    if temp is not None and hot < temp < limit("sense_low_c", view):
+        what = "grain" if grain else "fruit"
+        words = f"Mash {typed(read, 'temp')} is above {like_typed(read, 'temp', hot)}: too hot for {what}. Cool it now."
+        yield Query("ferment_heat", "ask", "temp", words)
+    now, lines = read.values.get("gravity"), _lines(read, view)
+    if now is None or not lines or grain:
+        return
+    days = seconds_between(lines[-1]["at"], view.at) / DAY_S
+    last = lines[-1]["values"]["gravity"]
+    if days >= 0.4 and (last - now) / days > limit("fast_per_day", view) + 1e-9:
+        words = (
+            f"Gravity fell {plain(last - now, 3)} since {when(lines[-1]['at'], read, view)}, that is "
+            f"{plain((last - now) / days, 3)} a day; {plain(limit('fast_per_day', view), 3)} is much for fruit. "
+            "Look again, and cool the mash."
+        )
+        found = slips(read, "gravity", last - limit("fast_per_day", view) * days, last, last)
+        yield Query("ferment_fast", "ask", "gravity", words, found)
+
+
+def temp_sense(read: Read, view: View) -> Iterable[Query]:
+    """degF typed as degC, or the other way round."""
+    value, raw = read.values.get("temp"), read.raw("temp")
+    if value is None:
+        return
+    number, unit = units.parse_number(raw["raw"]), raw["unit"]
+    if unit == "degC" and number >= limit("sense_low_c", view):
+        other, meant = "degF", (number - 32) / 1.8
+        why = f"Mash {typed(read, 'temp')} would kill the yeast."
+    elif unit == "degF" and limit("sense_low_f", view) <= number <= limit("sense_high_f", view):
+        other, meant = "degC", number
+        why = f"Mash {typed(read, 'temp')} is at or below freezing ({plain(float(value), 1)} °C)."
+    else:
+        return
+    if not 0 <= meant <= limit("hot_grain_c", view) + 5:
+        return
+    shown = f"{plain(meant, 1)} °C" if other == "degC" else f"{plain(meant, 1)} °C ({typed(read, 'temp')[:-2]}°F)"
+    last = [line for line in view.recent(read.mark, "ferment_reading") if line["values"].get("temp") is not None]
+    fits = ""
+    if last and abs(last[-1]["values"]["temp"] - meant) <= FITS_C:
+        near = plain(last[-1]["values"]["temp"], 1)
+        fits = f", which fits {near} °C of {when(last[-1]['at'], read, view)}"
+    scale = "Fahrenheit" if other == "degF" else "Celsius"
+    words = f"{why} Read as {scale} it is {shown}{fits}. Did you mean that?"
+    yield Query("ferment_temp_sense", "ask", "temp", words, (Suggestion("temp", raw["raw"], other, shown),))

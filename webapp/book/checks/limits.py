@@ -1,0 +1,81 @@
+"""Every limit the history checks use, in one place, by name; a site may set its own for any of them.
+
+All are common practice without a source unless a line says otherwise. A site's own values lie in its settings under
+`checks`, e.g. {"checks": {"clock_ask_s": 300}}.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+LIMITS: dict[str, float] = {
+    # time
+    "clock_note_s": 60,  # a phone's clock off by more is shown
+    "clock_ask_s": 600,  # off by more is asked about
+    "late_note_min": 30,  # typed later after reading than this
+    "future_min": 5,  # read at a time later than it was typed
+    "twice_min": 10,  # the same figures again within this time
+    "two_people_h": 24,  # two gauges of one vessel by two people
+    # ferment
+    "gravity_rise": 0.001,  # [SG] a gravity may seem to rise by
+    "stuck_hours": 48,
+    "stuck_fall": 0.001,  # [SG] a ferment that moves falls at least this much in stuck_hours
+    "stuck_above_end": 0.006,  # [SG] above the expected end it is not finished
+    "ended_span_h": 40,  # three equal gravities must span this
+    "ended_equal": 0.0005,  # [SG]
+    "hot_fruit_c": 24,
+    "hot_grain_c": 35,
+    "fast_per_day": 0.020,  # [SG a day], fruit
+    "sense_low_c": 45,  # typed as degC from here up a mash may be degF
+    "sense_low_f": 4,  # typed as degF between these two a mash may be degC
+    "sense_high_f": 35,
+    # still
+    "ceiling_pct": 97.2,  # ethanol-water azeotrope
+    "fruit_class_pct": 86.0,  # Regulation (EU) 2019/787, Annex I, fruit spirit: distilled at less than 86 % vol
+    "brandy_us_pct": 95.0,  # 27 CFR 5.145: brandy under 190 degrees proof
+    "grain_us_pct": 80.0,  # 27 CFR 5.143: rye whisky at not over 160 degrees proof
+    "slope_pct": 1.0,  # a strength in hearts and tails may seem to rise by
+    "warm_c": 25,  # distillate
+    "vapour_off_c": 2.0,  # vapour temperature against strength
+    "wash_ask_pct": 10,  # a ferment seldom gives more
+    "wash_stop_pct": 18,  # a ferment cannot give more
+    # casks and tanks
+    "mash_kg_l": 1.05,  # kg of fruit mash in a litre
+    "cask_brim": 1.02,  # a cask holds at most this much of its rated size
+    "cask_grew_pct": 1.0,  # pure alcohol may seem to grow by, within the reading of scale and glass
+    "gross_step_kg": 0.2,  # gross weight may seem to grow by
+    "loss_days": 60,  # a loss rate needs this much time between two gauges
+    "loss_noise_pct": 1.0,  # what scale and glass alone may pretend
+    "loss_small_pct": 20,  # pure alcohol a year, casks under small_l
+    "loss_large_pct": 12,
+    "loss_new_pct": 5,  # more in the first year of new wood, which drinks
+    "small_l": 100,
+    "drift_pct": 1.5,  # strength of a cask may differ from its last by this
+    "drift_pct_year": 1.2,  # and by this for each year between
+}
+
+# Gravity at which a ferment of this fruit usually ends [SG]: stone and pip fruit hold sorbitol, which yeast leaves.
+END_GRAVITY: dict[str, float] = {
+    "plum": 1.011, "mirabelle": 1.011, "cherry": 1.010, "apricot": 1.006, "pear": 1.009, "quince": 1.008,
+    "apple": 1.000, "grape": 0.996, "raspberry": 1.003, "rye": 1.003,
+}  # fmt: skip
+END_GRAVITY_ELSE = 1.008
+GRAIN = ("rye", "grain", "barley", "wheat", "malt")
+
+
+def limit(name: str, view: Any) -> float:
+    """Return the limit of that name: the site's own where it set one. [as the table says], any; KeyError if unknown."""
+    own: Mapping[str, Any] = view.site().get("checks") or {}
+    return float(own.get(name, LIMITS[name]))
+
+
+def is_grain(what: str | None) -> bool:
+    """Return whether a material or the name of a spirit speaks of grain."""
+    return any(grain in (what or "").lower() for grain in GRAIN)
+
+
+def end_gravity(material: str | None, what: str | None) -> float:
+    """Return the gravity at which this material usually ends. [SG], 0.996 to 1.011."""
+    text = f"{material or ''} {what or ''}".lower()
+    return next((end for name, end in END_GRAVITY.items() if name in text), END_GRAVITY_ELSE)

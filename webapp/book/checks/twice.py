@@ -1,0 +1,79 @@
+"""The same reading twice, and two people at one vessel."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import span, when
+from webapp.book.view import Query, View, seconds_between
+from webapp.kinds.read import Read
+
+
+def _name(code: str, view: View) -> str:
+    person = view.person(code)
+    return str(person["name"]) if person else code
+
+
+def _nearly_equal(read: Read, before: Mapping[str, Any]) -> bool:
+    shared = read.values.keys() & before.keys()
+    numbers = 0
+    for name in shared:
+        one, other = read.values[name], before[name]
+        spec = read.kind.field(name)
+        if isinstance(one, int | float) and isinstance(other, int | float):
+            numbers += 1
+            step = 10 ** -(spec.decimals if spec and spec.decimals is not None else 1)
+            if abs(one - other) > 0.51 * step:
+                return False
+        elif one != other:
+            return False
+    return numbers > 0
+
+
+def _asked_as_two_people(read: Read, line: Mapping[str, Any]) -> bool:
+    return "two_people" in read.kind.checks and line["person"] != read.entry["person"]
+
+
+def twice(read: Read, view: View) -> Iterable[Query]:
+    """Another entry of this kind with the same figures, minutes before."""
+    for line in reversed(view.recent(read.mark, read.kind.name) if read.mark else ()):
+        apart_s = seconds_between(line["at"], view.at)
+        if apart_s > limit("twice_min", view) * 60:
+            return
+        if _nearly_equal(read, line["values"]) and not _asked_as_two_people(read, line):
+            ago = f"{span(apart_s)} before" if apart_s >= 1 else "at the same moment"
+            by = "" if line["person"] == read.entry["person"] else f", by {_name(line['person'], view)}"
+            at = when(line["at"], read, view)
+            words = f"The same figures stand at {at} ({ago}{by}). Is it one reading, entered twice?"
+            yield Query("twice", "ask", "", words)
+            return
+
+
+def two_people(read: Read, view: View) -> Iterable[Query]:
+    """One vessel gauged by two people within a day: both are kept."""
+    for line in reversed(view.recent(read.mark, read.kind.name)):
+        if seconds_between(line["at"], view.at) > limit("two_people_h", view) * 3600:
+            return
+        if line["person"] != read.entry["person"]:
+            other, me = _name(line["person"], view), _name(read.entry["person"], view)
+            words = (
+                f"{other} gauged this vessel too, {when(line['at'], read, view)}: {_figures(read, line)}. "
+                f"{me} has {_own(read)}. Both are kept; which one counts?"
+            )
+            yield Query("two_people", "ask", "", words)
+            return
+
+
+def _figures(read: Read, line: Mapping[str, Any]) -> str:
+    return _said({**line["values"], **line["figures"]})
+
+
+def _own(read: Read) -> str:
+    return _said({**read.values, **read.figures})
+
+
+def _said(found: Mapping[str, Any]) -> str:
+    parts = [("gross", "kg"), ("net_weight", "kg"), ("volume", "L"), ("true_strength", "%")]
+    return ", ".join(f"{found[name]:.1f} {unit}" for name, unit in parts if isinstance(found.get(name), int | float))
