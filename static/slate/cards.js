@@ -3,6 +3,7 @@
 import { ask } from "./ask.js";
 import { CARDS, META, getMeta, read, write } from "./db.js";
 import { listen, tell } from "./news.js";
+import { all } from "./queue.js";
 
 /**
  * @typedef {{
@@ -88,6 +89,18 @@ export const notes = async () => (await getMeta("notes")) ?? [];
 
 /** @returns {Promise<string | null>} when the cards were last brought up to date, UTC */
 export const freshAt = async () => (await getMeta("cards_fresh_at")) ?? null;
+
+/**
+ * What the cards on this phone cannot show yet: entries that wait, and those settled after the cards came.
+ * @returns {Promise<import("./queue.js").Kept[]>}
+ */
+export async function unknownToCards() {
+  const fresh = await freshAt();
+  const isTaken = (/** @type {string} */ state) => state !== "refused" && state !== "clash";
+  return (await all()).filter(
+    (kept) => kept.state === "waiting" || (isTaken(kept.state) && fresh !== null && (kept.settled_at ?? "") > fresh),
+  );
+}
 
 /** @param {() => void} callback called when cards have come @returns {() => void} stops it */
 export const onCards = (callback) => listen("cards", callback);

@@ -1,30 +1,31 @@
 // @ts-check
 /** What the book does not know yet, laid over its cards: readings that wait here, and the run they belong to. */
-import { loadKinds } from "../kinds/kinds.js";
+import { kindNamed } from "../kinds/kinds.js";
 import { readEntry, summary } from "../kinds/read.js";
 
 /**
  * @typedef {import("./cards.js").Card} Card
  * @typedef {import("./queue.js").Kept} Kept
+ * @typedef {import("./queue.js").Entry} Entry
  */
 
 const RECENT_MAX = 20;
 const RUN_KEEPS = ["vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp"];
 
 /**
- * Return the card as it stands with this phone's own entries: last values, recent lines, curves, and the run. What the
- * book took after the card was fetched counts as well, until the next card brings it.
- * @param {Card} card @param {Kept[]} entries from the slate, in any order @param {string | null} [freshAt] when cards came
- * @returns {Promise<Card>} a new card; lines that are not in the book yet carry `waiting: true`
+ * Return the card as it stands with this phone's own entries: last values, recent lines, curves, and the run.
+ * `loadKinds` first; an entry of a kind this phone does not know is left out.
+ * @param {Card} card @param {(Kept | Entry)[]} entries those the card cannot hold yet, in any order: `unknownToCards()`
+ * @returns {Card} a new card; lines that are not in the book yet carry `waiting: true`
  */
-export async function withWaiting(card, entries, freshAt = null) {
-  const { byName } = await loadKinds();
-  const own = entries.filter((kept) => isNews(kept, card, freshAt)).sort(byRead);
-  const replaced = new Set(own.map((kept) => kept.entry.amends).filter(Boolean));
+export function withWaiting(card, entries) {
+  const own = entries.map((one) => ("entry" in one ? one.entry : one)).filter((entry) => isHere(entry, card)).sort(byRead);
+  if (!own.length) return card;
+  const replaced = new Set(own.map((entry) => entry.amends).filter(Boolean));
   let shown = without(structuredClone(card), replaced);
-  for (const { entry, id } of own) {
-    const kind = byName.get(entry.kind);
-    if (!kind || replaced.has(id)) continue;
+  for (const entry of own) {
+    const kind = kindNamed(entry.kind);
+    if (!kind || replaced.has(entry.id)) continue;
     const read = readEntry(kind, entry, { ...card.context, limits: card.limits?.[entry.kind] });
     if (entry.mark === card.mark) shown = withLine(shown, read);
     shown = withRun(shown, read);
@@ -32,13 +33,8 @@ export async function withWaiting(card, entries, freshAt = null) {
   return shown;
 }
 
-/** @param {Kept} kept @param {Card} card @param {string | null} freshAt */
-function isNews(kept, card, freshAt) {
-  const isHere = kept.entry.mark === card.mark || kept.entry.values.still?.raw === card.mark;
-  if (!isHere || kept.state === "refused" || kept.state === "clash") return false;
-  if (kept.state === "waiting") return true;
-  return freshAt !== null && kept.settled_at !== null && kept.settled_at > freshAt;
-}
+/** @param {Entry} entry @param {Card} card a fraction's gauge belongs to its still's run as well */
+const isHere = (entry, card) => entry.mark === card.mark || entry.values.still?.raw === card.mark;
 
 /** @param {Card} card @param {Set<string | null>} ids entries that a waiting one replaces */
 function without(card, ids) {
@@ -123,5 +119,5 @@ const asFraction = (line, { entry, values, figures }) => ({
 /** @param {any} entry @returns {string} UTC, as the cards have it */
 const at = (entry) => new Date(entry.read_at).toISOString();
 
-/** @param {Kept} a @param {Kept} b */
-const byRead = (a, b) => Date.parse(a.entry.read_at) - Date.parse(b.entry.read_at) || a.seq - b.seq;
+/** @param {Entry} a @param {Entry} b */
+const byRead = (a, b) => Date.parse(a.read_at) - Date.parse(b.read_at) || a.seq - b.seq;

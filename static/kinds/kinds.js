@@ -1,0 +1,55 @@
+// @ts-check
+/** The kinds of entry as declared in webapp/kinds, and the tables their figures need; both lie in the worker's cache. */
+import { initTrade } from "../trade/datafiles.js";
+
+/**
+ * @typedef {[number | null, number | null]} Range
+ * @typedef {{
+ *   name: string, label: string, sort: "number" | "choice" | "text" | "date" | "time" | "mark" | "yes_no", units: string[],
+ *   usual: Range, possible: Range, required: boolean, choices: [string, string][], instrument: string | null,
+ *   decimals: number | null, vessels: string[], ghost: boolean, falls: number | null, help: string,
+ * }} Field
+ * @typedef {{
+ *   code: string, op: "lt" | "le" | "any_of" | "needs" | "differ_unless", left: string, right: string, weight: string,
+ *   words: string, near: [string, number, number] | null,
+ * }} Rule
+ * @typedef {{
+ *   name: string, label: string, unit: string, sum: string, inputs: Record<string, string[]>, decimals: number,
+ *   given: string | null, big: boolean,
+ * }} Figure
+ * @typedef {{
+ *   name: string, version: number, title: string, short: string, icon: string, about: string, fields: Field[],
+ *   vessels: string[], needs_mark: boolean, role: string, rules: Rule[], figures: Figure[], summary: string,
+ *   curve: string[], cautions: string[], run: boolean, floor: boolean,
+ * }} Kind
+ */
+
+/** @type {Kind[]} */
+let kinds = [];
+/** @type {Promise<Kind[]> | null} */
+let loading = null;
+
+/** Load the declarations and the tables of the sums, once. @returns {Promise<Kind[]>} in the registry's order */
+export function loadKinds() {
+  loading ??= loadAll().catch((error) => {
+    loading = null;
+    throw error;
+  });
+  return loading;
+}
+
+/** @param {string} name @returns {Kind | undefined} undefined before `loadKinds`, and for a kind newer than this phone */
+export const kindNamed = (name) => kinds.find((kind) => kind.name === name);
+
+async function loadAll() {
+  const [{ kinds: declared }] = await Promise.all([fetchData("kinds.json"), initTrade(fetchData)]);
+  kinds = declared;
+  return declared;
+}
+
+/** @param {string} name of a file under /data @returns {Promise<any>} */
+async function fetchData(name) {
+  const response = await fetch(`/data/${name}`);
+  if (!response.ok) throw new Error(`The ${name} of this version is not on the phone. Open the app once with signal.`);
+  return response.json();
+}

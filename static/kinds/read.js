@@ -1,0 +1,194 @@
+// @ts-check
+/**
+ * From an entry as typed to canonical figures and problems. Twin of webapp/kinds/read.py: the same values, figures,
+ * problems and words (tests/kinds/test_read_agreement.py). `loadKinds` first; `loadTable1` before a proof glass.
+ */
+import { hasTable1 } from "../trade/datafiles.js";
+import { NotANumber, OutOfDomain } from "../trade/errors.js";
+import { compute } from "../trade/sums.js";
+import { canonicalUnit, parseNumber, symbol, toCanonical } from "../trade/units.js";
+import { checkRule, fill } from "./rules.js";
+import { likelySlips, showNumber } from "./slips.js";
+
+/**
+ * @typedef {import("./kinds.js").Kind} Kind
+ * @typedef {import("./kinds.js").Field} Field
+ * @typedef {import("./kinds.js").Range} Range
+ * @typedef {{field: string, raw: string, unit: string, words: string}} Suggestion
+ * @typedef {{code: string, weight: "refuse" | "stop" | "ask" | "note", field: string, words: string, suggestions: Suggestion[]}} Problem
+ * @typedef {{
+ *   og?: number | null, tare_kg?: number | null, last?: Record<string, number>,
+ *   limits?: Record<string, {usual?: Range | null, possible?: Range | null}>,
+ * }} Context what the card knows of the vessel, for this kind
+ * @typedef {{
+ *   entry: any, kind: Kind, values: Record<string, any>, figures: Record<string, number>, problems: Problem[],
+ *   context: Context, mark: string,
+ * }} Read values and figures are canonical
+ */
+
+const TEXT_MAX = 2000;
+// White space is spelt out: Python and JavaScript disagree about it.
+const OUTER_SPACES = /^[\t-\r\x1c-\x20\x85\xa0\u1680\u2000-\u200a\u2028\u2029\u202f\u205f\u3000]+|[\t-\r\x1c-\x20\x85\xa0\u1680\u2000-\u200a\u2028\u2029\u202f\u205f\u3000]+$/g;
+
+/**
+ * @param {Kind} kind @param {any} entry at least `values`: field -> {raw, unit, instrument} @param {Context} [context]
+ * @returns {Read}
+ */
+export function readEntry(kind, entry, context = {}) {
+  /** @type {Problem[]} */
+  const problems = [];
+  /** @type {Record<string, any>} */
+  const values = {};
+  for (const spec of kind.fields) {
+    const value = readField(spec, entry.values[spec.name] ?? {}, context, problems);
+    if (value !== null) values[spec.name] = value;
+  }
+  const figures = readFigures(kind, entry, values, context, problems);
+  const read = { entry, kind, values, figures, problems, context, mark: entry.mark ?? "" };
+  for (const rule of kind.rules) {
+    const problem = checkRule(rule, read);
+    if (problem) problems.push(problem);
+  }
+  return read;
+}
+
+/** @param {Read} read @returns {string} the one line a list shows of an entry */
+export const summary = (read) => (read.kind.summary ? fill(read.kind.summary, read) : read.kind.title);
+
+/** @param {Field} spec @param {Context} context @returns {[Range, Range]} usual and possible: the vessel's own before the kind's */
+export function limitsOf(spec, context) {
+  const own = context.limits?.[spec.name] ?? {};
+  return [own.usual ?? spec.usual, own.possible ?? spec.possible];
+}
+
+/** @param {Field} spec @param {any} given @param {Context} context @param {Problem[]} problems */
+function readField(spec, given, context, problems) {
+  const refuse = (/** @type {string} */ code, /** @type {string} */ words) => {
+    problems.push({ code, weight: "refuse", field: spec.name, words, suggestions: [] });
+    return null;
+  };
+  const raw = String(given.raw || "").replace(OUTER_SPACES, "");
+  if (!raw) return spec.required ? refuse("missing", `${spec.label} is missing. Type it.`) : null;
+  if (spec.sort === "number") return readNumber(spec, raw, given.unit || "", context, problems);
+  if (spec.sort === "choice" && !spec.choices.some(([value]) => value === raw)) {
+    return refuse("no_such_choice", `${spec.label}: pick one of the choices.`);
+  }
+  if (spec.sort === "yes_no" && raw !== "yes" && raw !== "no") return refuse("no_such_choice", `${spec.label}: yes or no.`);
+  if (spec.sort === "date" && !isDate(raw)) {
+    return refuse("no_date", `${spec.label}: ${[...raw].slice(0, 20).join("")} is no date. Pick the day.`);
+  }
+  if (raw.length > TEXT_MAX && [...raw].length > TEXT_MAX) {
+    return refuse("too_long", `${spec.label} is longer than ${TEXT_MAX} characters. Shorten it; the rest can go into a note.`);
+  }
+  return raw;
+}
+
+/** @param {Field} spec @param {string} raw @param {string} unit @param {Context} context @param {Problem[]} problems */
+function readNumber(spec, raw, unit, context, problems) {
+  const found = (/** @type {string} */ code, /** @type {any} */ weight, /** @type {string} */ words) => {
+    problems.push({ code, weight, field: spec.name, words, suggestions: [] });
+    return null;
+  };
+  if (!spec.units.includes(unit)) {
+    return found("no_such_unit", "refuse", `${spec.label} is read in ${spec.units.map(symbol).join(", ")}. Pick one.`);
+  }
+  try {
+    const typed = parseNumber(raw);
+    const value = toCanonical(typed, unit);
+    const problem = checkRange(spec, value, typed, unit, context);
+    if (problem) problems.push(problem);
+    return value;
+  } catch (error) {
+    if (error instanceof NotANumber) return found("no_number", "refuse", `${spec.label}: ${error.message}`);
+    if (error instanceof OutOfDomain) return found("impossible", "stop", `${spec.label}: ${error.message}`);
+    throw error;
+  }
+}
+
+/** @param {Field} spec @param {number} value @param {number} typed @param {string} unit @param {Context} context @returns {Problem | null} */
+function checkRange(spec, value, typed, unit, context) {
+  const [usual, possible] = limitsOf(spec, context);
+  // A proof reading is about twice the percentage: good enough to ask, never used as a strength.
+  const measured = unit === "proof_glass" ? value / 2 : value;
+  const isImpossible = isOutside(measured, possible);
+  if (!isImpossible && !isOutside(measured, usual)) return null;
+  const suggestions = likelySlips(spec, typed, unit, usual, context.last?.[spec.name]).map((slip) => ({
+    field: spec.name, raw: slip.raw, unit: slip.unit, words: slip.words,
+  }));
+  const shown = `${spec.label} ${`${showNumber(typed, spec.decimals)} ${symbol(unit)}`.trim()}`;
+  if (isImpossible) {
+    const words = `${shown} cannot be: ${span(possible, spec)} is possible. Look again, or keep it as read.`;
+    return { code: "impossible", weight: "stop", field: spec.name, words, suggestions };
+  }
+  const words = `${shown} is unusual: ${span(usual, spec)} is usual here. Look again.`;
+  return { code: "unusual", weight: "ask", field: spec.name, words, suggestions };
+}
+
+/** @param {number} value @param {Range} range */
+const isOutside = (value, [low, high]) => (low !== null && value < low) || (high !== null && value > high);
+
+/** @param {Range} range @param {Field} spec */
+function span([low, high], spec) {
+  const text =
+    low === null ? `up to ${showNumber(/** @type {number} */ (high), null)}`
+    : high === null ? `${showNumber(low, null)} or more`
+    : `${showNumber(low, null)} to ${showNumber(high, null)}`;
+  return `${text} ${symbol(spec.units[0])}`.trim();
+}
+
+/** @param {Kind} kind @param {any} entry @param {Record<string, any>} values @param {Context} context @param {Problem[]} problems */
+function readFigures(kind, entry, values, context, problems) {
+  /** @type {Record<string, number>} */
+  const figures = {};
+  for (const figure of kind.figures) {
+    if (figure.name in figures) continue;
+    if (figure.given && figure.given in values) {
+      figures[figure.name] = values[figure.given];
+      continue;
+    }
+    /** @type {Record<string, any>} */
+    const inputs = {};
+    for (const [name, sources] of Object.entries(figure.inputs)) inputs[name] = inputOf(sources, entry, values, figures, context);
+    // Table 1 comes on demand; until then the figure is simply not there yet.
+    if (!hasTable1() && Object.values(inputs).some((input) => input?.unit === "proof_glass")) continue;
+    try {
+      const found = compute(figure.sum, inputs);
+      if (found !== null) figures[figure.name] = found;
+    } catch (error) {
+      if (!(error instanceof OutOfDomain)) throw error;
+      const words = `${figure.label}: ${error.message}`;
+      problems.push({ code: "outside_tables", weight: "stop", field: firstField(kind, figure), words, suggestions: [] });
+    }
+  }
+  return figures;
+}
+
+/** @param {string[]} sources @param {any} entry @param {Record<string, any>} values @param {Record<string, number>} figures @param {any} context */
+function inputOf(sources, entry, values, figures, context) {
+  for (const source of sources) {
+    if (source.startsWith("=")) return Number(source.slice(1));
+    if (source.startsWith("@")) {
+      if (typeof context[source.slice(1)] === "number") return context[source.slice(1)];
+    } else if (source in figures) {
+      return figures[source];
+    } else if (typeof values[source] === "number") {
+      const unit = entry.values[source].unit || "";
+      return unit ? { value: values[source], unit: canonicalUnit(unit) } : values[source];
+    }
+  }
+  return null;
+}
+
+/** @param {Kind} kind @param {import("./kinds.js").Figure} figure */
+function firstField(kind, figure) {
+  const names = Object.values(figure.inputs).flat();
+  return names.find((name) => kind.fields.some((field) => field.name === name)) ?? "";
+}
+
+/** @param {string} raw */
+function isDate(raw) {
+  const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(raw);
+  if (!parts) return false;
+  const [year, month, day] = parts.slice(1).map(Number);
+  return year > 0 && month >= 1 && month <= 12 && day >= 1 && day <= new Date(Date.UTC(2000 + (year % 400), month, 0)).getUTCDate();
+}

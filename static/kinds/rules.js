@@ -1,0 +1,63 @@
+// @ts-check
+/** Checks between the fields of one entry, and sentences that name what was read. With read.js the twin of webapp/kinds/read.py. */
+import { symbol } from "../trade/units.js";
+import { fixedEven } from "./slips.js";
+
+/**
+ * @typedef {import("./read.js").Read} Read
+ * @typedef {import("./kinds.js").Rule} Rule
+ */
+
+/** @param {Rule} rule @param {Read} read @returns {import("./read.js").Problem | null} */
+export function checkRule(rule, read) {
+  const [left, right] = [sideOf(rule.left, read), sideOf(rule.right, read)];
+  if (!isBroken(rule, left, right, read)) return null;
+  const weight = /** @type {any} */ (rule.weight);
+  return { code: rule.code, weight, field: rule.right, words: fill(rule.words, read), suggestions: [] };
+}
+
+/** @param {Rule} rule @param {any} left @param {any} right @param {Read} read */
+function isBroken(rule, left, right, read) {
+  if (rule.op === "any_of") return left === null && right === null;
+  if (rule.op === "needs") return left !== null && left !== 0 && right === null;
+  if (left === null || right === null) return false;
+  if (rule.op === "lt") return !(left < right);
+  if (rule.op === "le") return !(left <= right);
+  return left === right && !isNear(rule, read);
+}
+
+/** @param {string} name a field or figure; `event=heads_cut|hearts_cut` is true where the field holds one of these @param {Read} read */
+function sideOf(name, read) {
+  const [field, wanted] = name.split("=", 2);
+  if (wanted === undefined) return valueOf(name, read);
+  return wanted.split("|").includes(read.values[field]) || null;
+}
+
+/** @param {Rule} rule @param {Read} read */
+function isNear(rule, read) {
+  if (!rule.near) return false;
+  const [name, centre, half] = rule.near;
+  const value = valueOf(name, read);
+  return value === null || Math.abs(value - centre) <= half;
+}
+
+/** @param {string} name @param {Read} read */
+const valueOf = (name, read) => read.figures[name] ?? read.values[name] ?? null;
+
+/** The sentence with `{field}` replaced by what was read, or by the figure. @param {string} words @param {Read} read */
+export const fill = (words, read) => words.replace(/\{(\w+)\}/g, (_, name) => shown(name, read));
+
+/** A field as typed with its unit, or a figure rounded with its unit, for sentences. @param {string} name @param {Read} read */
+export function shown(name, read) {
+  const given = read.entry.values[name];
+  if (given?.raw) {
+    const spec = read.kind.fields.find((field) => field.name === name);
+    if (spec?.sort === "choice" || spec?.sort === "yes_no") {
+      return spec.choices.find(([value]) => value === given.raw)?.[1] ?? given.raw;
+    }
+    return given.unit ? `${given.raw} ${symbol(given.unit)}`.trim() : String(given.raw);
+  }
+  const figure = read.kind.figures.find((one) => one.name === name);
+  if (!figure || !(name in read.figures)) return "–";
+  return `${fixedEven(read.figures[name], figure.decimals)} ${symbol(figure.unit)}`;
+}
