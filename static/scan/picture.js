@@ -19,7 +19,6 @@ export function greyOf({ data, width, height }) {
 export function imageOf({ data, width, height }) {
   const image = new ImageData(width, height);
   const words = new Uint32Array(image.data.buffer);
-  // Three equal bytes and a full alpha, so the byte order does not matter but for the alpha, which the reader ignores.
   for (let at = 0; at < data.length; at += 1) words[at] = 0xff000000 | (data[at] * 0x010101);
   return image;
 }

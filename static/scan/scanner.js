@@ -1,0 +1,96 @@
+// @ts-check
+/**
+ * Looks through the camera for a mark of ours. A code counts only by the mark in it, with a right check character;
+ * whatever else a code says, it is reported as foreign and never followed.
+ *
+ * @typedef {{stop: () => void, torch: import("./camera.js").Torch}} Scan
+ * @typedef {object} ScanEvents
+ * @property {(mark: string) => void} onMark a mark in stored form; the same mark is told once until it left the view
+ * @property {(sentence: string) => void} [onForeign] a code that is not one of ours; told once until it left the view
+ * @property {(sentence: string) => void} [onStatus] what the scanner does, or why it stopped and what to do next
+ */
+import { parseMark } from "../trade/marks.js";
+import { openCamera } from "./camera.js";
+import { createDecoder } from "./decoder.js";
+
+const FOREIGN = "This code is not one of ours. Scan the label on the vessel, or type its mark.";
+const SEVERAL = "Several marks are in view. Go nearer, so that only one is seen.";
+const LOOKING = "Hold the label in view.";
+const NUDGE = "Nothing found yet. Go nearer, tilt the phone against glare, or type the mark.";
+const NUDGE_AFTER_MS = 5000;
+const FORGET_AFTER_MS = 2000;
+
+/**
+ * @param {HTMLVideoElement} video
+ * @param {ScanEvents & {wasmUrl?: string, decoder?: Pick<ReturnType<typeof createDecoder>, "decode">}} options
+ * @returns {Promise<Scan>}
+ * @throws {import("./camera.js").CameraError} its message says what to do; it was told to `onStatus` as well
+ */
+export async function startScan(video, { onMark, onForeign, onStatus, wasmUrl, decoder }) {
+  const eyes = decoder ?? createDecoder({ wasmUrl });
+  let status = "";
+  /** @param {string} sentence */
+  const tell = (sentence) => {
+    if (sentence !== status) onStatus?.((status = sentence));
+  };
+  const camera = await openCamera(video, { onEnd: (reason) => tell(reason.message) }).catch((reason) => {
+    tell(reason.message);
+    throw reason;
+  });
+  let isStopped = false;
+  const stop = () => {
+    isStopped = true;
+    camera.stop();
+  };
+
+  let told = "";
+  let lastSeenAt = -Infinity;
+  let lastFindAt = performance.now();
+  tell(LOOKING);
+  camera.frames(async (frame) => {
+    let found;
+    try {
+      found = await eyes.decode(frame);
+    } catch (reason) {
+      stop();
+      tell(reason instanceof Error ? reason.message : String(reason));
+      return;
+    }
+    if (isStopped) return;
+    const now = performance.now();
+    if (now - lastSeenAt > FORGET_AFTER_MS) told = "";
+    if (found.length === 0) {
+      if (now - lastFindAt > NUDGE_AFTER_MS) tell(NUDGE);
+      return;
+    }
+    lastSeenAt = lastFindAt = now;
+    const { marks, sentence } = sortOut(found.map(({ text }) => text));
+    if (marks.length > 1) {
+      tell(SEVERAL); // Which vessel is meant is not for us to guess.
+    } else if (marks.length === 1) {
+      tell(LOOKING);
+      if (told !== marks[0]) onMark((told = marks[0]));
+    } else if (told !== sentence) {
+      onForeign?.((told = sentence));
+    }
+  });
+  return { stop, torch: camera.torch };
+}
+
+/**
+ * @param {string[]} texts what the codes in one picture say
+ * @returns {{marks: string[], sentence: string}} our marks, each once; and why the first of the others is none
+ */
+export function sortOut(texts) {
+  /** @type {Set<string>} */ const marks = new Set();
+  let sentence = "";
+  for (const text of texts) {
+    try {
+      marks.add(parseMark(text));
+    } catch {
+      // Our own label with a wrong check character is as foreign as any other code: it was printed by someone else.
+      sentence ||= FOREIGN;
+    }
+  }
+  return { marks: [...marks], sentence };
+}
