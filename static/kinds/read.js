@@ -156,6 +156,7 @@ function readFigures(kind, entry, values, context, problems) {
       if (found !== null) figures[figure.name] = found;
     } catch (error) {
       if (!(error instanceof OutOfDomain)) throw error;
+      if (figure.only_shown) continue;
       const words = `${figure.label}: ${error.message}`;
       problems.push({ code: "outside_tables", weight: "stop", field: firstField(kind, figure), words, suggestions: [] });
     }

@@ -28,7 +28,7 @@ KIND = Kind(
     ),
     figures=(
         Figure("alcohol_so_far", "alcohol so far, from gravity", "pct_vol", "alcohol_so_far",
-               {"original_gravity": ("@og",), "gravity": ("gravity",), "juice_share": ("=80",)}),
+               {"original_gravity": ("@og",), "gravity": ("gravity",), "juice_share": ("=80",)}, only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
             "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty"),

@@ -39,7 +39,7 @@ KIND = Kind(
     figures=(
         Figure("net", "net fruit", "kg", "net_mass", {"gross": ("gross",), "tare": ("tare",)}, big=True),
         Figure("potential", "pure alcohol it may give", "LPA", "presumptive_lpa",
-               {"net": ("net",), "sugar": ("sugar",), "juice_share": ("=85",)}),
+               {"net": ("net",), "sugar": ("sugar",), "juice_share": ("=85",)}, only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity"),
     effect=effects.fruit_intake,

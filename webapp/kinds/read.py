@@ -209,8 +209,9 @@ def _figures(
         try:
             found = sums.compute(figure.sum, {k: v for k, v in inputs.items() if v is not None})
         except OutOfDomain as error:
-            at = _first_field(kind, figure)
-            problems.append(Problem("outside_tables", "stop", at, f"{figure.label}: {error}"))
+            if not figure.only_shown:
+                at = _first_field(kind, figure)
+                problems.append(Problem("outside_tables", "stop", at, f"{figure.label}: {error}"))
             continue
         if found is not None:
             figures[figure.name] = found
