@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Any
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from flask import Blueprint
 
 from webapp.access import current
+from webapp.trade import units
 
 bp = Blueprint("desk", __name__, url_prefix="/desk")
 
@@ -38,6 +41,34 @@ def for_every_page() -> dict[str, Any]:
         "person": current.person,
         "may": current.may,
     }
+
+
+@bp.app_template_filter("unit_symbol")
+def unit_symbol(unit: str) -> str:
+    """Return the sign of a unit code, or the code itself where it has none."""
+    return units.symbol(unit) if unit in units.UNITS else unit
+
+
+@bp.app_template_filter("local_time")
+def local_time(stamp: str | None) -> str:
+    """Return a UTC time as the house's clock shows it, to the minute."""
+    return _at_house(stamp).strftime("%Y-%m-%d %H:%M") if stamp else ""
+
+
+@bp.app_template_filter("local_clock")
+def local_clock(stamp: str | None) -> str:
+    """Return the minute of a UTC time as the house's clock shows it."""
+    return _at_house(stamp).strftime("%H:%M") if stamp else ""
+
+
+def _at_house(stamp: str) -> datetime:
+    from webapp.book import registry
+
+    zone = registry.site(current.book).get("time_zone") or "UTC"
+    try:
+        return datetime.fromisoformat(stamp).astimezone(ZoneInfo(zone))
+    except (ZoneInfoNotFoundError, ValueError):
+        return datetime.fromisoformat(stamp)
 
 
 # The rooms register their views on bp; imported last because they need it.

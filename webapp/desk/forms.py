@@ -9,9 +9,9 @@ from wtforms.validators import InputRequired, Length, NumberRange, Optional, Reg
 from webapp.access.forms import PASSWORD_LEAST, UNITS
 from webapp.trade import units
 
-SORTS = [
-    (sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")
-]  # fmt: skip
+SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
+ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
+SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
 ACCESS = [("floor", "floor: log and look"), ("distiller", "distiller: also answer and amend"), ("office", "office: all")]
 
 
@@ -33,9 +33,7 @@ class AnswerForm(FlaskForm):
     """An answer to one query."""
 
     query = HiddenField()
-    verdict = RadioField(
-        "Answer", [InputRequired("Pick: it stands, or strike.")], choices=[("stands", "It stands"), ("struck", "Strike")]
-    )
+    verdict = RadioField("Answer", [InputRequired("Pick: it stands, or strike.")], choices=ANSWERS)
     reason = StringField("Reason", [InputRequired("Say why, in a few words."), Length(max=500)])
 
 
@@ -44,7 +42,10 @@ class VesselForm(FlaskForm):
 
     base = StringField(
         "Code",
-        [InputRequired("Type its code, such as F3 or C031."), Regexp(r"^[A-Za-z0-9]{1,7}\Z", message="1 to 7 letters or digits.")],
+        [
+            InputRequired("Type its code, such as F3 or C031."),
+            Regexp(r"^[A-Za-z0-9]{1,7}\Z", message="1 to 7 letters or digits."),
+        ],
     )
     title = StringField("What it is", [Optional(), Length(max=80)])
     sort = SelectField("Sort", choices=SORTS)
@@ -63,7 +64,7 @@ class VesselForm(FlaskForm):
 class LimitForm(FlaskForm):
     """A range that replaces a kind's own, for the site, a material, a sort of vessel, or one vessel."""
 
-    scope = SelectField("For", choices=[("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")])  # noqa: E501
+    scope = SelectField("For", choices=SCOPES)
     key = StringField("Which", [Optional(), Length(max=40)])
     target = SelectField("Kind and field")
     usual_low = StringField("Usual from", [is_figure])

@@ -10,7 +10,7 @@ from webapp.access import current, needs
 from webapp.book import registry
 from webapp.desk import bp
 from webapp.desk.forms import LabelForm
-from webapp.labels import LAYOUTS, LabelItem, render_labels
+from webapp.labels import PRESETS, LabelItem, render_labels
 
 LABELS_MOST = 1000
 
@@ -27,7 +27,7 @@ def labels_page() -> Any:
 
 def _form() -> LabelForm:
     form = LabelForm()
-    form.layout.choices = [(name, layout.title) for name, layout in LAYOUTS.items()]
+    form.layout.choices = [(name, layout.title) for name, layout in PRESETS.items()]
     return form
 
 
@@ -49,5 +49,5 @@ def labels_pdf() -> Response:
             items.append(LabelItem(mark=row["mark"], **about, curved=False, standoff=True))
     host = (current_app.config["PUBLIC_HOST"] or request.host) if form.with_address.data else None
     start_at = (form.start_at.data or 1) - 1
-    body = render_labels(items, LAYOUTS[str(form.layout.data)], host=host, start_at=start_at)
+    body = render_labels(items, PRESETS[str(form.layout.data)], host=host, start_at=start_at)
     return Response(body, mimetype="application/pdf", headers={"Content-Disposition": 'inline; filename="labels.pdf"'})

@@ -52,12 +52,11 @@ def local(stamp: str | None) -> str:
 
 def fields_of(read: Read) -> list[dict[str, str]]:
     """Return the rows of an entry's page: label, as read, instrument; computed figures after them, apart."""
-    rows = [
+    return [
         {"label": spec.label, "shown": read.shown(spec.name), "instrument": read.raw(spec.name).get("instrument", "")}
         for spec in read.kind.fields
         if read.raw(spec.name)
     ]
-    return rows
 
 
 def figures_of(read: Read) -> list[dict[str, str]]:

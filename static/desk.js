@@ -1,0 +1,53 @@
+// @ts-check
+/** The desk's only script: it draws the curves of a vessel or a run. Everything else works without script. */
+import { drawCurve } from "./ui/charts.js";
+
+/** @type {Record<string, [title: string, unit: string, decimals: number]>} */
+const CURVES = {
+  gravity: ["Gravity", "SG", 3],
+  temp: ["Temperature", "°C", 1],
+  true_strength: ["True strength", "% vol", 1],
+  lpa: ["Pure alcohol", "L", 1],
+};
+const CUT_WORDS = { heads_cut: "hearts", hearts_cut: "tails", first_drop: "first drop" };
+
+/** @param {string} at */
+const seconds = (at) => Date.parse(at) / 1000;
+
+/** @param {HTMLElement} place */
+function drawVessel(place) {
+  const curves = JSON.parse(place.dataset.curves ?? "{}");
+  for (const [name, points] of Object.entries(curves)) {
+    if (points.length < 2) continue;
+    const [title, unit, decimals] = CURVES[name] ?? [name, "", 1];
+    const el = document.createElement("div");
+    el.className = "chart";
+    place.append(el);
+    drawCurve(el, { title, yLabel: unit, yDecimals: decimals, xIsTime: true, height: 220, series: [{ label: title, points }] });
+  }
+}
+
+/** @param {HTMLElement} place */
+function drawRun(place) {
+  const run = JSON.parse(place.dataset.run ?? "{}");
+  if (!run.points?.length) return;
+  const points = run.points.map((/** @type {[string, number]} */ [at, value]) => [seconds(at), value]);
+  const cuts = run.cuts.filter((/** @type {any} */ cut) => cut.event in CUT_WORDS);
+  const end = points.at(-1)[0];
+  const from = (/** @type {string} */ event) => cuts.find((/** @type {any} */ cut) => cut.event === event)?.at;
+  const [heads, tails] = [from("heads_cut"), from("hearts_cut")].map((at) => (at ? seconds(at) : undefined));
+  /** @type {import("./ui/charts.js").Band[]} */
+  const bands = [{ from: points[0][0], to: heads ?? end, weight: "heads", label: "heads" }];
+  if (heads) bands.push({ from: heads, to: tails ?? end, weight: "hearts", label: "hearts" });
+  if (tails) bands.push({ from: tails, to: end, weight: "tails", label: "tails" });
+  const el = document.createElement("div");
+  el.className = "chart";
+  place.append(el);
+  drawCurve(el, {
+    title: "True strength through the run", yLabel: "% vol", xIsTime: true, height: 320, bands,
+    series: [{ label: "true strength", points }],
+  });
+}
+
+document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
+document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));
