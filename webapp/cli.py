@@ -1,12 +1,22 @@
 """The command line: set up, serve, and look after the book."""
 
+from __future__ import annotations
+
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from webapp import __version__
 from webapp.places import get_user_data_dir
+
+if TYPE_CHECKING:
+    from flask import Flask
+
+    from webapp.book.store import Book
+
+# Who stands beside a change that was made at the command line.
+BY_COMMAND_LINE = "command line"
 
 _PATH = click.Path(path_type=Path)
 _data_option = click.option(
@@ -19,6 +29,9 @@ _data_option = click.option(
     help="The folder that holds the book.",
 )
 _port_option = click.option("--port", type=click.IntRange(0, 65535), help="0 takes any free port.")
+_name_option = click.option(
+    "--name", "names", multiple=True, help="A further host name of this computer; repeat for more."
+)
 _trust_port_option = click.option(
     "--trust-port",
     type=click.IntRange(0, 65535),
@@ -38,15 +51,16 @@ class Commands(click.Group):
     """Commands whose foreseen errors end in one sentence and exit code 2."""
 
     def invoke(self, ctx: click.Context) -> Any:
+        from webapp.book.errors import BookError
         from webapp.serving.one_server import AlreadyServed
         from webapp.serving.server import CannotServe
 
         try:
             return super().invoke(ctx)
-        except (CannotServe, AlreadyServed) as error:
+        except (AlreadyServed, BookError, CannotServe) as error:
             raise Sentence(str(error)) from error
         except PermissionError as error:
-            raise Sentence(f"No permission to write {error.filename}. Choose another folder with --data.") from error
+            raise Sentence(f"No permission for {error.filename}. Choose another place.") from error
 
 
 @click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
@@ -60,7 +74,7 @@ def main() -> None:
 @click.option("--host", default="0.0.0.0", show_default=True, help="Address to listen at.")  # noqa: S104
 @_port_option
 @click.option("--tls/--plain", "is_tls", default=None, help="TLS, unless only this computer can reach it.")
-@click.option("--name", "names", multiple=True, help="A further host name of this computer; repeat for more.")
+@_name_option
 @_trust_port_option
 def serve(
     data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int
@@ -69,15 +83,205 @@ def serve(
     from webapp.serving.site import choose_site, prepare_names, run_site
 
     site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port)
-    make_folder(data_dir)
+    _make_folder(data_dir)
     if site.is_tls:
         prepare_names(site, names)
-    run_site(site)
+    run_site(site, _greet)
 
 
-def make_folder(data_dir: Path) -> None:
-    """Make the data folder, for this person's eyes only; end with a sentence where that cannot be."""
+@main.command()
+@click.option(
+    "--data",
+    "data_dir",
+    type=_PATH,
+    default=lambda: get_user_data_dir() / "demo",
+    show_default="a demo folder of its own",
+    help="The folder for the demo's book.",
+)
+@_port_option
+@click.option("--lan", "is_lan", is_flag=True, help="Let phones on this network in, over TLS.")
+@_trust_port_option
+def demo(data_dir: Path, port: int | None, is_lan: bool, trust_port: int) -> None:
+    """Open an invented distillery, two seasons in, to look around and try."""
+    from webapp.serving.server import check_folder, check_port
+    from webapp.serving.site import choose_site, run_site
+
+    host = "0.0.0.0" if is_lan else "127.0.0.1"  # noqa: S104
+    site = choose_site(data_dir, host, port, is_tls=None, trust_port=trust_port)
+    _make_folder(data_dir)
+    # Said before the minute of loading, not after it.
+    check_port(site.host, site.port)
+    check_folder(data_dir)
+    click.echo(_load_demo(data_dir))
+    if not is_lan:
+        click.echo("With --lan at the end, phones on this network can try it too.")
+    run_site(site, None, DEMO=True)
+
+
+@main.command(name="set-up")
+@_data_option
+@_name_option
+def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
+    """Begin a book: the house, the first person, and the certificate that phones will trust."""
+    from webapp.book import people, registry
+    from webapp.serving.certificates import get_authority
+
+    _make_folder(data_dir)
+    with _open(data_dir, must_exist=False) as book:
+        if people.people(book):
+            raise Sentence(f"The book in {data_dir} is set up already. Serve it with `cellarslate serve`.")
+        house = click.prompt("Name of the distillery")
+        units = click.prompt("Units", type=click.Choice(["metric", "us"]), default="metric")
+        name = click.prompt("Your name")
+        code = click.prompt("Your code, as it stands beside entries (2 to 4 letters)").strip().upper()
+        password = click.prompt("Password", hide_input=True, confirmation_prompt=True)
+        with book.write():
+            registry.set_site(book, {"name": house, "units": units}, by=code)
+            row = {"code": code, "name": name, "roles": ["master distiller"], "access": "office"}
+            people.put_person(book, row, by=code)
+            people.set_password(book, code, password)
+    get_authority(data_dir, list(names))
+    click.echo(f"The book is in {data_dir}. Next: cellarslate serve --data {data_dir}")
+
+
+@main.command(name="new-phone")
+@_data_option
+@click.option("--url", help="The server's address; left out: where it last ran.")
+@click.argument("phone_name")
+def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
+    """Make a one-time code that lets a phone in; scan it with that phone."""
+    from webapp.book import devices
+    from webapp.serving.site import read_last_url
+    from webapp.serving.terminal import print_qr
+
+    url = url or read_last_url(data_dir)
+    if url is None:
+        raise Sentence("This book was not served yet. Start `cellarslate serve` first, or give --url.")
+    with _open(data_dir) as book:
+        token = devices.new_token(book, by=BY_COMMAND_LINE, name=phone_name)
+    address = f"{url.rstrip('/')}/enrol/{token}"
+    click.echo("Scan this once, with the phone itself:")
+    print_qr(address)
+    click.echo(address)
+
+
+@main.command()
+@_data_option
+def phones(data_dir: Path) -> None:
+    """List the phones: when each was last heard, and what it has not handed in."""
+    from rich.console import Console
+    from rich.table import Table
+
+    from webapp.book import devices
+
+    with _open(data_dir) as book:
+        rows = devices.report(book)
+    table = Table("phone", "name", "last heard", "clock", "not handed in")
+    for row in rows:
+        table.add_row(*_write_phone(row))
+    Console().print(table)
+
+
+@main.command()
+@_data_option
+def verify(data_dir: Path) -> None:
+    """Walk the chain of digests: has anything in the book been changed?"""
+    from webapp.book import log
+
+    with _open(data_dir) as book:
+        troubles = log.verify(book)
+        entry_count, digest = log.head(book)
+    if troubles:
+        raise Sentence("\n".join(troubles))
+    click.echo(f"{entry_count} entries, the chain holds. Last digest: {digest}")
+
+
+@main.command()
+@_data_option
+def rebuild(data_dir: Path) -> None:
+    """Fold the whole book anew from its entries; stop the server first."""
+    from webapp.book import fold
+    from webapp.serving.one_server import hold_folder
+
+    with _open(data_dir) as book, hold_folder(data_dir):
+        fold.rebuild(book)
+    click.echo("Folded anew.")
+
+
+@main.command()
+@_data_option
+@click.argument("file_path", metavar="FILE", type=_PATH)
+def backup(data_dir: Path, file_path: Path) -> None:
+    """Write the book and its keys to one zip FILE, and verify it. The server may go on."""
+    from webapp.backups import write_backup
+
+    entry_count = write_backup(data_dir, file_path)
+    click.echo(f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept.")
+
+
+@main.command()
+@_data_option
+@click.argument("file_path", metavar="FILE", type=_PATH)
+def restore(data_dir: Path, file_path: Path) -> None:
+    """Put a backup FILE into a new data folder, and verify it there."""
+    from webapp.backups import restore_backup
+
+    entry_count = restore_backup(file_path, data_dir)
+    click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
+
+
+@main.command(name="write-docs")
+@click.option("--check", "is_check", is_flag=True, help="Write nothing; fail if the page is not as it should be.")
+def write_docs(is_check: bool) -> None:
+    """Write docs/kinds.md from the declarations; for a checkout of the source."""
+    from webapp.kinds.as_docs import kinds_page
+
+    path = Path(__file__).resolve().parent.parent / "docs" / "kinds.md"
+    if not path.parent.is_dir():
+        raise Sentence("There is no docs folder here: this is for a checkout of the source.")
+    page = kinds_page()
+    if is_check and (not path.exists() or path.read_text("utf-8") != page):
+        raise Sentence("docs/kinds.md is not what the declarations say. Run `cellarslate write-docs`.")
+    if not is_check:
+        path.write_text(page, "utf-8", newline="\n")
+        click.echo(f"Written: {path}")
+
+
+def _open(data_dir: Path, *, must_exist: bool = True) -> Book:
+    from webapp.backups import BOOK_NAME
+    from webapp.book.store import open_book
+
+    if must_exist and not (data_dir / BOOK_NAME).is_file():
+        raise Sentence(f"There is no book in {data_dir}. Name its folder with --data.")
+    return open_book(data_dir / BOOK_NAME)
+
+
+def _make_folder(data_dir: Path) -> None:
+    """Make the data folder, for this person's eyes only."""
     try:
         data_dir.mkdir(parents=True, exist_ok=True, mode=0o700)
     except OSError as error:
         raise Sentence(f"Cannot make the folder {data_dir}: {error.strerror}. Choose another with --data.") from error
+
+
+def _greet(app: Flask) -> None:
+    """In the server's worker: say how to begin where the book knows nobody yet."""
+    from webapp.access.pages import setup_code
+
+    code = setup_code(app)
+    if code:
+        click.echo(f"Nobody is in this book yet. Open {app.config['SITE_URL']}set-up?code={code}")
+
+
+def _load_demo(data_dir: Path) -> str:
+    """Load the invented distillery if the folder has no book yet; return how to sign in."""
+    from rich.progress import Progress
+
+    from webapp import demo
+
+    with Progress(transient=True) as progress:
+        return demo.load(data_dir, progress)
+
+
+def _write_phone(row: dict[str, Any]) -> tuple[str, ...]:
+    return tuple(str(value) for value in row.values())

@@ -20,6 +20,7 @@ from granian import Granian
 from granian.constants import Interfaces, SSLProtocols
 from granian.log import LogLevels
 
+from webapp.book.errors import BookError
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
 from webapp.serving.one_server import AlreadyServed, hold_folder
@@ -37,15 +38,21 @@ class CannotServe(Exception):
 
 
 def serve(
-    data_dir: Path, host: str, port: int, tls_hosts: Callable[[], list[str]] | None, *, config: dict[str, Any]
+    data_dir: Path,
+    host: str,
+    port: int,
+    tls_hosts: Callable[[], list[str]] | None,
+    greet: Callable[[Any], None] | None,
+    *,
+    config: dict[str, Any],
 ) -> None:
     """Serve the book in `data_dir` until asked to stop.
 
     With `tls_hosts` the server speaks https under a certificate for those hosts, and starts a fresh worker
-    whenever the certificate must be renewed; without it, plain http.
+    whenever the certificate must be renewed; without it, plain http. `greet` is called with the app in the worker.
     """
     check_port(host, port)
-    _check_folder(data_dir)
+    check_folder(data_dir)
     # A forked child would inherit locks and open books; a spawned one starts clean, and as on Windows.
     multiprocessing.set_start_method("spawn", force=True)
     while True:
@@ -54,7 +61,7 @@ def serve(
         is_renewal = threading.Event()
         if tls_hosts is not None:
             _watch_certificate(data_dir, tls_hosts, server, is_renewal)
-        load = partial(_load_app, str(data_dir), config)
+        load = partial(_load_app, str(data_dir), greet, config)
         try:
             server.serve(target_loader=load, wrap_loader=False)
         except SystemExit as error:
@@ -80,6 +87,18 @@ def check_port(host: str, port: int) -> None:
             raise CannotServe(_explain_bind(host, port, error)) from error
 
 
+def check_folder(data_dir: Path) -> None:
+    """Raise CannotServe if another server has the folder or nothing can be written there."""
+    try:
+        hold_folder(data_dir).close()
+    except AlreadyServed as error:
+        raise CannotServe(
+            f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
+        ) from error
+    except OSError as error:
+        raise CannotServe(f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data.") from error
+
+
 def find_free_port(host: str = "127.0.0.1") -> int:
     """Return a port that is free at this moment."""
     with closing(socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET)) as sock:
@@ -97,18 +116,7 @@ def _explain_bind(host: str, port: int, error: OSError) -> str:
     return f"This computer cannot listen at {host}. Check --host: {error.strerror}."
 
 
-def _check_folder(data_dir: Path) -> None:
-    try:
-        hold_folder(data_dir).close()
-    except AlreadyServed as error:
-        raise CannotServe(
-            f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
-        ) from error
-    except OSError as error:
-        raise CannotServe(f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data.") from error
-
-
-def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Granian:
+def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Any:
     return Granian(
         "webapp",  # Shown in its log only: the loader below makes the app.
         address=host,
@@ -127,7 +135,7 @@ def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Granian:
 
 
 def _watch_certificate(
-    data_dir: Path, tls_hosts: Callable[[], list[str]], server: Granian, is_renewal: threading.Event
+    data_dir: Path, tls_hosts: Callable[[], list[str]], server: Any, is_renewal: threading.Event
 ) -> None:
     """End the server's round when its certificate nears its end or the addresses have changed."""
 
@@ -141,7 +149,7 @@ def _watch_certificate(
     threading.Thread(target=look, name="certificate watch", daemon=True).start()
 
 
-def _load_app(data_dir: str, config: dict[str, Any]) -> Any:
+def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[str, Any]) -> Any:
     """Make the app inside the worker process. Ends the worker with a sentence where it cannot."""
     _end_with_parent()
     try:
@@ -151,14 +159,15 @@ def _load_app(data_dir: str, config: dict[str, Any]) -> Any:
 
         app = create_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
+        if greet is not None:
+            greet(app)
         return app
-    except Exception as error:
-        if _is_plain_sentence(error):
-            click.echo(f"Error: {error}", err=True)
-        else:
-            logging.getLogger("webapp").exception("The app could not start.")
-        sys.stderr.flush()
-        os._exit(2)
+    except (AlreadyServed, BookError) as error:
+        click.echo(f"Error: {error}", err=True)
+    except Exception:
+        logging.getLogger("webapp").exception("The app could not start.")
+    sys.stderr.flush()
+    os._exit(2)
 
 
 def _end_with_parent() -> None:
@@ -173,8 +182,3 @@ def _end_with_parent() -> None:
         os._exit(1)
 
     threading.Thread(target=wait, name="parent watch", daemon=True).start()
-
-
-def _is_plain_sentence(error: Exception) -> bool:
-    """Say whether the error was raised to be read by the person who runs the program."""
-    return isinstance(error, AlreadyServed | CannotServe) or getattr(error, "is_plain_sentence", False)

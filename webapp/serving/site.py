@@ -1,5 +1,6 @@
 """One running site: where it listens, what it is called, and what is said about it when it starts."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -15,6 +16,7 @@ from webapp.serving.terminal import print_qr
 
 HTTPS_PORT = 8443
 HTTP_PORT = 8080
+_URL_NAME = "served-at.txt"
 _EVERY_ADDRESS = ("0.0.0.0", "::")  # noqa: S104
 
 
@@ -82,7 +84,7 @@ def prepare_names(site: Site, names: tuple[str, ...]) -> None:
         )
 
 
-def run_site(site: Site, **config: Any) -> None:
+def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> None:
     """Say where the site is, then serve it until asked to stop."""
     check_port(site.host, site.port)
     listener = None
@@ -94,18 +96,26 @@ def run_site(site: Site, **config: Any) -> None:
                 f"Port {site.trust_port} for the trust page is in use. Choose another with --trust-port, or 0 for none."
             ) from error
     announce(site)
+    (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
     config = {
         "TLS": site.is_tls,
         "PUBLIC_HOST": None if is_loopback(site.host) else urlsplit(site.url).netloc,
+        "SITE_URL": site.url,
         "TRUST_URL": site.trust_url,
         **config,
     }
     try:
-        serve(site.data_dir, site.host, site.port, site.list_hosts if site.is_tls else None, config=config)
+        serve(site.data_dir, site.host, site.port, site.list_hosts if site.is_tls else None, greet, config=config)
     finally:
         if listener is not None:
             listener.shutdown()
             listener.server_close()
+
+
+def read_last_url(data_dir: Path) -> str | None:
+    """Return where the book was last served, or None if it never was."""
+    path = data_dir / _URL_NAME
+    return path.read_text("utf-8").strip() if path.exists() else None
 
 
 def announce(site: Site) -> None:
