@@ -114,7 +114,7 @@ export function drawLineLabels(u, lines, ink) {
       const point = known[Math.round((known.length - 1) * share)];
       if (!point) break;
       const [x, y] = [u.valToPos(point[0], "x", true), u.valToPos(point[1], "y", true)];
-      places.push([x + 8 * ratio, y - 8 * ratio], [x - 40 * ratio, y + 22 * ratio], [x + 4 * ratio, y - 18 * ratio]);
+      places.push([x + 8 * ratio, y - 10 * ratio], [x - 30 * ratio, y + 14 * ratio], [x + 4 * ratio, y - 18 * ratio], [x - 50 * ratio, y + 20 * ratio]);
     }
     ink.labels.write(u, ink, label, token, places);
   }

@@ -84,12 +84,12 @@ function build(el, curve) {
       height: curve.height ?? 210,
       legend: { show: false },
       cursor: { show: false },
-      padding: [4, 8, 0, 0],
+      padding: [4, 22, 0, 0],
       tzDate: siteDate,
       scales: { x: { time: Boolean(curve.xIsTime), range: xRange(curve) }, y: { range: yRange(curve) } },
       axes: [
         { ...axis, size: 26, gap: 4, space: 64, values: (_, values) => writeX(values, curve) },
-        { ...axis, size: 46, gap: 6, space: 36, values: (_, values) => values.map((y) => formatNumber(y, decimalsOf(values))) },
+        { ...axis, size: (_, values) => 14 + 7.5 * Math.max(1, ...(values ?? []).map((text) => text.length)), gap: 6, space: 36, values: (_, values) => values.map((y) => formatNumber(y, decimalsOf(values))) },
       ],
       series: [{}, ...lines.map(({ label, ink: token, width, dash }) => ({
         label, width, dash, cap: /** @type {"round"} */ ("round"), stroke: () => colour(token), spanGaps: true, points: { show: false },

@@ -1,5 +1,8 @@
 // @ts-check
+import { iconElement } from "../icons/icons.js";
 import { decimalMark } from "./format.js";
+import { editFigure, nextControl } from "./keyedit.js";
+import { getKeypadChoice } from "./keypadchoice.js";
 
 /**
  * Our own keypad: `<slate-keypad hidden></slate-keypad>` once in a page edits whichever `<input data-keypad>` has the
@@ -11,27 +14,6 @@ import { decimalMark } from "./format.js";
  * Units: the field's `<select data-unit-for="ID">`, as drawn by `_fields.html`. A swap never converts what was typed.
  */
 
-const STORED = "keypad";
-
-/** @returns {"own"|"system"} */
-export function getKeypadChoice() {
-  try {
-    return localStorage.getItem(STORED) === "system" ? "system" : "own";
-  } catch {
-    return "own"; // Storage may be barred altogether; the keypad still works.
-  }
-}
-
-/** @param {"own"|"system"} choice */
-export function setKeypadChoice(choice) {
-  try {
-    localStorage.setItem(STORED, choice);
-  } catch {
-    // The choice then lasts for this page only.
-  }
-  document.querySelectorAll("slate-keypad").forEach((pad) => /** @type {SlateKeypad} */ (pad).apply(choice));
-}
-
 /** @type {[key: string, name: string][]} */
 const KEYS = [
   ["1", ""], ["2", ""], ["3", ""], ["erase", "Erase"],
@@ -39,7 +21,7 @@ const KEYS = [
   ["7", ""], ["8", ""], ["9", ""], ["remark", ""],
   ["sign", "Plus or minus"], ["0", ""], ["mark", ""], ["next", ""],
 ];
-const FACES = { erase: "⌫", unit: "unit", remark: "remark", sign: "±", next: "next" };
+const FACES = { unit: "unit", remark: "remark", sign: "±", next: "next" };
 
 export class SlateKeypad extends HTMLElement {
   /** @type {HTMLInputElement|null} */
@@ -64,7 +46,8 @@ export class SlateKeypad extends HTMLElement {
     this.addEventListener("pointerdown", (event) => event.preventDefault(), { signal });
     this.addEventListener("mousedown", (event) => event.preventDefault(), { signal });
     this.addEventListener("click", (event) => this.#press(event), { signal });
-    this.apply(getKeypadChoice());
+    document.addEventListener("keypadchoice", (event) => this.#apply(/** @type {CustomEvent} */ (event).detail), { signal });
+    this.#apply(getKeypadChoice());
   }
 
   disconnectedCallback() {
@@ -72,7 +55,7 @@ export class SlateKeypad extends HTMLElement {
   }
 
   /** @param {"own"|"system"} choice */
-  apply(choice) {
+  #apply(choice) {
     this.#choice = choice;
     document.querySelectorAll("input[data-keypad]").forEach((input) => this.#prepare(/** @type {HTMLInputElement} */ (input)));
     if (choice === "system") this.hidden = true;
@@ -104,7 +87,8 @@ export class SlateKeypad extends HTMLElement {
     button.type = "button";
     button.dataset.key = key;
     button.className = key.length > 1 && !["sign", "mark"].includes(key) ? "key key--side" : "key";
-    button.textContent = key === "mark" ? decimalMark() : FACES[key] ?? key;
+    if (key === "erase") button.append(iconElement("erase"));
+    else button.textContent = key === "mark" ? decimalMark() : FACES[key] ?? key;
     if (key === "mark") button.setAttribute("aria-label", decimalMark() === "," ? "Decimal comma" : "Decimal point");
     if (name) button.setAttribute("aria-label", name);
     return button;
@@ -139,22 +123,13 @@ export class SlateKeypad extends HTMLElement {
   /** @param {HTMLInputElement} field @param {string} key */
   #edit(field, key) {
     const { value } = field;
-    let start = field.selectionStart ?? value.length;
-    let end = field.selectionEnd ?? value.length;
-    let text = key === "mark" ? decimalMark() : key;
-    let caret = /** @type {"end"|"preserve"} */ ("end");
-    if (key === "erase") {
-      if (start === end) start = Math.max(0, start - 1);
-      text = "";
-    } else if (key === "sign") {
-      const isNegative = /^[-−]/.test(value);
-      [start, end, text, caret] = isNegative ? [0, 1, "", "preserve"] : [0, 0, "-", value ? "preserve" : "end"];
-    } else if (key === "mark" && /[.,]/.test(value.slice(0, start) + value.slice(end))) {
-      return; // A figure has one decimal mark.
-    }
+    const [from, to] = [field.selectionStart ?? value.length, field.selectionEnd ?? value.length];
+    const edit = editFigure(value, from, to, key, decimalMark());
+    if (!edit) return;
+    const { text, start, end, keepsCaret } = edit;
     const grown = value.length - (end - start) + text.length;
     if (field.maxLength > 0 && grown > field.maxLength) return;
-    field.setRangeText(text, start, end, caret);
+    field.setRangeText(text, start, end, keepsCaret ? "preserve" : "end");
     field.dispatchEvent(new InputEvent("input", { bubbles: true, inputType: text ? "insertText" : "deleteContentBackward", data: text || null }));
   }
 
@@ -174,12 +149,6 @@ export class SlateKeypad extends HTMLElement {
   }
 }
 
-/** The next field of the same form, or its button after the last one. @param {HTMLInputElement} field */
-function nextControl(field) {
-  const all = [...(field.form?.elements ?? document.querySelectorAll("input[data-keypad]"))].filter((element) => !element.closest("slate-keypad"));
-  const after = all.slice(all.indexOf(field) + 1);
-  return after.find((element) => element.matches("input:not([type=hidden]):enabled, select:not([data-unit-for]):enabled, textarea:enabled")) ??
-    after.find((element) => element.matches("button:not([type=button]):enabled")) ?? null;
-}
-
 if (!customElements.get("slate-keypad")) customElements.define("slate-keypad", SlateKeypad);
+
+export { getKeypadChoice, setKeypadChoice } from "./keypadchoice.js";

@@ -6,9 +6,10 @@ const SVG = "http://www.w3.org/2000/svg";
  * A small line without axes, for a table's row or a card. Only an ornament of figures that stand beside it, unless it has a label.
  * @param {HTMLElement} el emptied first
  * @param {[x: number, y: number][]} points
- * @param {string} [label] spoken in place of the picture
+ * @param {{label?: string, low?: number, high?: number}} [options] label: spoken in place of the picture; low, high: one range for
+ *   neighbours, so that lines under each other can be compared
  */
-export function sparkline(el, points, label = "") {
+export function sparkline(el, points, { label = "", low, high } = {}) {
   const svg = document.createElementNS(SVG, "svg");
   svg.setAttribute("class", "spark");
   svg.setAttribute("viewBox", "0 0 100 32");
@@ -19,13 +20,13 @@ export function sparkline(el, points, label = "") {
   } else {
     svg.setAttribute("aria-hidden", "true");
   }
-  if (points.length) svg.append(...paths(points));
+  if (points.length) svg.append(...paths(points, [low, high].filter(Number.isFinite)));
   el.replaceChildren(svg);
 }
 
-/** @param {[number, number][]} points */
-function paths(points) {
-  const [xs, ys] = [points.map((point) => point[0]), points.map((point) => point[1])];
+/** @param {[number, number][]} points @param {any[]} range */
+function paths(points, range) {
+  const [xs, ys] = [points.map((point) => point[0]), [...points.map((point) => point[1]), ...range]];
   const place = (/** @type {number} */ value, /** @type {number[]} */ all, /** @type {number} */ low, /** @type {number} */ high) => {
     const [least, most] = [Math.min(...all), Math.max(...all)];
     return (most > least ? low + ((value - least) / (most - least)) * (high - low) : (low + high) / 2).toFixed(1);

@@ -27,7 +27,7 @@ if (el) {
     levels: [{ y: 58, label: "58" }],
   });
 }
-document.querySelectorAll("[data-spark]").forEach((cell, row) => sparkline(/** @type {HTMLElement} */ (cell), [[0, 200], [1, 196], [2, row === 2 ? 152 : 192]]));
+document.querySelectorAll("[data-spark]").forEach((cell, row) => sparkline(/** @type {HTMLElement} */ (cell), [[0, 200], [1, 196], [2, row === 2 ? 152 : 192]], { low: 150, high: 200 }));
 const badges = document.getElementById("badges");
 if (badges) render(html`${badge("stop")} ${badge("entered", "entered, book no. 4 187")}`, badges);
 const answers = [{ value: "keep", word: "Keep it" }, { value: "strike", word: "Strike", weight: /** @type {"strike"} */ ("strike") }];

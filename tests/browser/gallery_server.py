@@ -22,6 +22,7 @@ from wtforms import (
     StringField,
     TextAreaField,
 )
+from wtforms.fields.choices import SelectChoice
 from wtforms.validators import InputRequired
 
 ROOT = Path(__file__).parents[2]
@@ -43,9 +44,18 @@ class GalleryForm(Form):
     ph = DecimalField("pH")
     strength = DecimalField("Strength by the glass", [InputRequired("Type the strength as the glass shows it.")])
     mark = StringField("Mark on the label", [InputRequired("Scan the label, or type the mark under it.")])
-    basis = RadioField("Strength is given as", choices=[("glass", "as the glass shows"), ("true", "true at 20 °C")])
-    fruit = SelectField("Fruit", choices=[("plum", "plum"), ("pear", "pear"), ("quince", "quince")])
-    reason = SelectField("Reason", choices=[("slip", "slip of the pen"), ("other", "another instrument")])
+    basis = RadioField(
+        "Strength is given as",
+        choices=[SelectChoice("glass", "as the glass shows"), SelectChoice("true", "true at 20 °C")],
+    )
+    fruit = SelectField(
+        "Fruit",
+        choices=[SelectChoice("plum", "plum"), SelectChoice("pear", "pear"), SelectChoice("quince", "quince")],
+    )
+    reason = SelectField(
+        "Reason",
+        choices=[SelectChoice("slip", "slip of the pen"), SelectChoice("other", "another instrument")],
+    )
     read_at = DateTimeLocalField("Read at", render_kw={"data-last-when": "now 11:30"})
     is_rinsed = BooleanField("Jar rinsed with the sample first")
     remark = TextAreaField("Remark", render_kw={"data-remark": True, "rows": 1})
