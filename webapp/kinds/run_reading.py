@@ -37,7 +37,7 @@ KIND = Kind(
     ),
     rules=(GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(TRUE_STRENGTH, GLASS_TRUE),
-    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "strength_slope", "run_order", "glass_scale",
+    checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_ceiling", "run_order", "glass_scale",
             "distillate_warm", "vapour_strength"),
     effect=effects.run_reading,
     summary="{true_strength} true",
