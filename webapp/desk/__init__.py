@@ -46,7 +46,10 @@ def for_every_page() -> dict[str, Any]:
 @bp.app_template_filter("unit_symbol")
 def unit_symbol(unit: str) -> str:
     """Return the sign of a unit code, or the code itself where it has none."""
-    return units.symbol(unit) if unit in units.UNITS else unit
+    try:
+        return units.symbol(unit)
+    except ValueError:
+        return unit
 
 
 @bp.app_template_filter("local_time")

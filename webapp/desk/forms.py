@@ -12,7 +12,11 @@ from webapp.trade import units
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
 SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
-ACCESS = [("floor", "floor: log and look"), ("distiller", "distiller: also answer and amend"), ("office", "office: all")]
+ACCESS = [
+    ("floor", "floor: log and look"),
+    ("distiller", "distiller: also answer and amend"),
+    ("office", "office: all"),
+]
 
 
 def is_figure(form: FlaskForm, field: StringField) -> None:
