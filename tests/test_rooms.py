@@ -1,0 +1,42 @@
+"""Dependencies run one way: desk, floor, access, labels -> book -> kinds -> trade."""
+
+import ast
+from pathlib import Path
+
+import webapp
+
+ROOMS = Path(webapp.__file__).parent
+MAY_NOT = {
+    "trade": ("webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask", "sqlite3", "sqlite_utils", "wtforms"),
+    "kinds": ("webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "sqlite3", "sqlite_utils"),
+    "labels": ("webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask"),
+    "book": ("webapp.floor", "webapp.desk", "webapp.access", "flask", "wtforms"),
+    "floor": ("webapp.desk",),
+    "desk": ("webapp.floor",),
+}  # fmt: skip
+
+
+def imports_of(path):
+    """Return the names of the modules a file imports, wherever in it."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            yield node.module
+
+
+def test_no_room_imports_what_stands_above_it():
+    wrong = [
+        f"{path.relative_to(ROOMS)} imports {name}"
+        for room, forbidden in MAY_NOT.items()
+        for path in sorted((ROOMS / room).rglob("*.py"))
+        for name in imports_of(path)
+        if any(name == bad or name.startswith(bad + ".") for bad in forbidden)
+    ]
+    assert not wrong
+
+
+def test_declarations_need_no_web_and_no_database():
+    for name in ("spec", "effects", "read", "slips", "common"):
+        found = set(imports_of(ROOMS / "kinds" / f"{name}.py"))
+        assert not any(module.split(".")[0] in ("flask", "flask_wtf", "wtforms", "marshmallow") for module in found)
