@@ -48,9 +48,9 @@ def questions(read: Read, view: View) -> list[Query]:
     """Return every question to an entry: its own problems first, then its history, one question for one cause.
 
     Where a check has a reason of its own about a field, the plain range question about that field gives way; if the
-    range called the figure impossible, the reason weighs `stop` too.
+    range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
     """
-    found = [query for name in read.kind.checks for query in CHECKS[name](read, view)]
+    found = _one_for_one_slip([query for name in read.kind.checks for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [
@@ -58,12 +58,21 @@ def questions(read: Read, view: View) -> list[Query]:
         for p in read.problems
         if p.weight != "refuse" and not (p.code in RANGE_CODES and p.field in reasons)
     ]
-    return own + [_as_heavy(q, "stop") if q.field in stopped & reasons else q for q in found]
+    return own + [_as_stop(query) if query.field in stopped & reasons else query for query in found]
+
+
+def _one_for_one_slip(found: list[Query]) -> list[Query]:
+    kept: dict[object, Query] = {}
+    for n, query in enumerate(found):
+        key: object = (query.field, query.suggestions) if query.suggestions else n
+        if key not in kept or (query.weight == "stop" and kept[key].weight != "stop"):
+            kept[key] = query
+    return list(kept.values())
 
 
 def _about_figure(query: Query) -> bool:
     return query.code != "glass_scale"
 
 
-def _as_heavy(query: Query, weight: str) -> Query:
-    return Query(query.code, weight, query.field, query.words, query.suggestions)
+def _as_stop(query: Query) -> Query:
+    return Query(query.code, "stop", query.field, query.words, query.suggestions)

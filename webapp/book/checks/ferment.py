@@ -12,6 +12,7 @@ from webapp.kinds.read import Read, Suggestion
 from webapp.trade import units
 
 Line = Mapping[str, Any]
+ROUND_H = 3  # a round of readings comes this much earlier or later
 FITS_C = 4.0  # how near to the last temperature a guess must lie to be said to fit
 
 
@@ -50,12 +51,14 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
     """Hardly a fall in two days, and well above where this fruit ends."""
     now = read.values.get("gravity")
     hours = limit("stuck_hours", view)
-    older = [line for line in _lines(read, view) if seconds_between(line["at"], view.at) >= (hours - 3) * 3600]
+    lines = _lines(read, view)
+    older = [line for line in lines if seconds_between(line["at"], view.at) >= (hours - ROUND_H) * 3600]
     if now is None or not older:
         return
     then, end = older[-1], end_gravity(*_material(read, view))
+    window = [line["values"]["gravity"] for line in lines[len(older) - 1 :]] + [now]
     fell = then["values"]["gravity"] - now
-    if abs(fell) < limit("stuck_fall", view) - 1e-9 and now > end + limit("stuck_above_end", view) + 1e-9:
+    if max(window) - min(window) < limit("stuck_fall", view) - 1e-9 and now > end + limit("stuck_above_end", view) + 1e-9:
         apart = f"{seconds_between(then['at'], view.at) / 3600:.0f} h"
         moved = "has not moved" if abs(fell) < 1e-9 else f"has moved by {plain(abs(fell), 4).rstrip('0')}"
         mash = f" Mash {typed(read, 'temp')}." if read.values.get("temp") is not None else ""

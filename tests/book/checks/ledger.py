@@ -1,0 +1,104 @@
+"""A book in memory for tests of checks: entries in the order they were read, one line each, and what was asked."""
+
+from collections.abc import Mapping
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import webapp.kinds
+from webapp.book.checks import clock, questions
+from webapp.book.view import Query, View
+from webapp.kinds.read import read_entry
+from webapp.trade import units
+from webapp.trade.marks import make_mark
+
+ZONE = "+02:00"
+VESSELS = {
+    "F1": {"sort": "fermenter", "capacity_l": 2000, "working_l": 1700},
+    "S1": {"sort": "still", "capacity_l": 650, "working_l": 530},
+    "R1": {"sort": "receiver", "capacity_l": 30, "working_l": 28},
+    "R2": {"sort": "receiver", "capacity_l": 150, "working_l": 145},
+    "R3": {"sort": "receiver", "capacity_l": 150, "working_l": 145},
+    "C1": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "used"},
+    "C2": {"sort": "cask", "capacity_l": 30.0, "tare_kg": 10.6, "use": "used"},
+    "C3": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "new"},
+}
+INSTRUMENTS = {
+    "AH-1": {"sort": "alcoholmeter", "low": 60, "high": 80, "unit": "pct_glass"},
+    "SG-1": {"sort": "saccharometer", "low": 0.990, "high": 1.100, "unit": "SG"},
+}
+
+
+class Ledger:
+    """`enter` reads, asks, and folds one entry, as the book does; a stop keeps the entry out of the fold."""
+
+    def __init__(self, **site: Any) -> None:
+        self.site_values = {"height_m": 310, "units": "metric", **site}
+        self.states: dict[str, Any] = {}
+        self.count = 0
+
+    def vessel(self, mark: str) -> Mapping[str, Any] | None:
+        name = mark.split("-")[0]
+        return {"mark": mark, "name": name, **VESSELS[name]} if name in VESSELS else None
+
+    def instrument(self, instrument_id: str) -> Mapping[str, Any] | None:
+        return INSTRUMENTS.get(instrument_id)
+
+    def person(self, code: str) -> Mapping[str, Any] | None:
+        return {"NS": {"name": "Noor S."}, "PR": {"name": "Pavel R."}}.get(code)
+
+    def site(self) -> Mapping[str, Any]:
+        return self.site_values
+
+    def enter(
+        self, kind_name: str, vessel: str, at: str, *, person: str = "NS", typed_min: float = 0, skew_s: float = 0,
+        device: str = "d-1", **values: str,
+    ) -> list[Query]:  # fmt: skip
+        """Enter one reading; `at` is local time, values as "19.2", "66.6 degF" or "78.6 pct_glass AH-1"."""
+        kind = webapp.kinds.get(kind_name)
+        assert kind is not None
+        self.count += 1
+        read_at = datetime.fromisoformat(f"{at.replace(' ', 'T')}:00{ZONE}")
+        typed_at = read_at + timedelta(minutes=typed_min)
+        given = {name: _given(kind.field(name), text) for name, text in values.items()}
+        entry = {
+            "id": f"e{self.count}", "kind": kind_name, "mark": make_mark(vessel), "person": person, "device": device,
+            "seq": self.count, "read_at": read_at.isoformat(), "typed_at": typed_at.isoformat(), "values": given,
+        }  # fmt: skip
+        view = View(
+            at=_utc(read_at - timedelta(seconds=skew_s)), typed_at=_utc(typed_at - timedelta(seconds=skew_s)),
+            received_at=_utc(typed_at), skew_s=skew_s, root=entry["id"], registry=self, look_up=self.states.get,
+        )  # fmt: skip
+        read = read_entry(kind, entry, self._context(entry["mark"]))
+        assert not [p for p in read.problems if p.weight == "refuse"], read.problems
+        asked = questions(read, view)
+        self.states.update(clock.device_state(read, view))
+        if kind.effect and not any(q.weight == "stop" for q in asked):
+            self.states.update(kind.effect(read, view).states)
+        return asked
+
+    def _context(self, mark: str) -> dict[str, Any]:
+        held = (self.states.get(f"v:{mark}") or {}).get("holds") or {}
+        return {"og": held.get("og"), "tare_kg": VESSELS[mark.split("-")[0]].get("tare_kg"), "last": {}, "limits": {}}
+
+
+def only(asked: list[Query], code: str) -> Query:
+    """Return the one query there is, which must have this code."""
+    assert [q.code for q in asked] == [code], asked
+    return asked[0]
+
+
+def codes(asked: list[Query]) -> list[str]:
+    return [q.code for q in asked]
+
+
+def _given(spec: Any, text: str) -> dict[str, str]:
+    parts = text.split(" ")
+    if not spec.units:
+        return {"raw": make_mark(text) if spec.sort == "mark" else text}
+    unit = parts[1] if len(parts) > 1 else spec.units[0]
+    assert units.symbol(unit) is not None
+    return {"raw": parts[0], "unit": unit, "instrument": parts[2] if len(parts) > 2 else ""}
+
+
+def _utc(moment: datetime) -> str:
+    return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")

@@ -1,0 +1,189 @@
+"""Checks of a still run. The run is plum on a plated pot still at 310 m; limits: common practice, no source, if not cited.
+
+Vapour temperature against strength: vapour-liquid data from memory, 0.7 degC either way, 1 degC lower for 300 m.
+"""
+
+from tests.book.checks.ledger import Ledger, codes, only
+
+DAY = "2025-09-25"
+
+
+def started(**site) -> Ledger:
+    """A run charged at 08:05 with its heads running into R1."""
+    book = Ledger(**site)
+    book.enter("fruit_intake", "F1", "2025-09-04 10:40", gross="1652", tare="32", material="plum", grower_lot="x",
+               temp="21.4", rot="2")  # fmt: skip
+    asked = book.enter("charge", "S1", f"{DAY} 08:05", run_name="R-25-02", from_vessel="F1", wash="482",
+                       wash_strength="5.1", feints="14.9", feints_strength="28.8", heads_to="R1", hearts_to="R2",
+                       tails_to="R3")  # fmt: skip
+    assert asked == []
+    return book
+
+
+def cut(book: Ledger, at: str, event: str, **values: str):
+    return book.enter("cut", "S1", f"{DAY} {at}", event=event, **values)
+
+
+def read(book: Ledger, at: str, glass: str, temp: str, **values: str):
+    return book.enter("run_reading", "S1", f"{DAY} {at}", glass=glass, temp=temp, **values)
+
+
+def in_hearts() -> Ledger:
+    """The same run after its heads cut at 09:21; last true strength 70.8 at 10:45."""
+    book = started()
+    assert cut(book, "08:11", "heat_on") == []
+    assert cut(book, "09:03", "first_drop", vapour_temp="79.4") == []
+    assert read(book, "09:15", "78.0", "15.8", vapour_temp="82.9") == []
+    assert cut(book, "09:21", "heads_cut", receiver="R2", reason="nose", glass="77.5", temp="15.4") == []
+    assert read(book, "10:45", "69.2", "15.2", vapour_temp="87.4") == []
+    return book
+
+
+def test_a_run_in_order_is_quiet():
+    book = in_hearts()
+    assert cut(book, "11:47", "hearts_cut", receiver="R3", glass="56.5", temp="16.3") == []
+    assert read(book, "12:53", "8.4", "18.6", vapour_temp="98.3") == []
+    assert book.enter("run_end", "S1", f"{DAY} 13:01", reason="strength", glass="8.7", temp="18.8") == []
+    assert cut(book, "14:00", "still_opened") == []
+
+
+def test_strength_that_rises_in_hearts_with_its_slip():
+    query = only(read(in_hearts(), "11:10", "86.5", "15.5"), "strength_slope")
+    assert query.weight == "ask"
+    assert query.words.startswith("True strength 87.")
+    assert "is above 70.8 % of 10:45; after the heads cut it can only fall" in query.words
+    # 65.8 was read: swapped digits of 86.5 give 68.5, whose true strength is still below the last one.
+    assert [(s.raw, s.words) for s in query.suggestions] == [("68.5", "two digits swapped")]
+
+
+def test_strength_may_rise_when_plates_or_water_were_changed():
+    book = in_hearts()
+    read(book, "11:00", "68.0", "15.2", plates="2")
+    assert codes(read(book, "11:10", "71.5", "15.5", plates="3")) == []
+
+
+def test_strength_may_rise_in_the_heads():
+    book = started()
+    read(book, "09:07", "74.0", "16.2")
+    assert read(book, "09:15", "78.0", "15.8") == []
+
+
+def test_events_out_of_order_and_twice():
+    book = in_hearts()
+    assert only(cut(book, "10:50", "first_drop"), "run_order").words == (
+        "First drop was logged at 09:03 already. Which one counts?"
+    )
+    book = started()
+    cut(book, "09:21", "heads_cut", receiver="R2")
+    query = only(cut(book, "09:30", "heat_on"), "run_order")
+    assert query.words == "Heat on comes after heads cut, hearts begin of 09:21. Look at the times."
+    book = started()
+    assert only(cut(book, "09:30", "hearts_cut", receiver="R3"), "run_order").words.startswith("Hearts are cut but")
+
+
+def test_a_cut_must_change_the_receiver():
+    query = only(cut(started(), "09:21", "heads_cut", receiver="R1"), "run_receiver_same")
+    assert query.words.startswith("R1 was open before this cut already. Which receiver is open now?")
+
+
+def test_a_run_that_ends_in_hearts():
+    query = only(in_hearts().enter("run_end", "S1", f"{DAY} 13:01", reason="strength"), "run_order")
+    assert query.words.startswith("The run ends but no hearts cut is logged; hearts began 09:21.")
+
+
+def test_reading_and_end_without_a_run():
+    book = Ledger()
+    assert only(read(book, "09:15", "78.0", "15.8"), "run_not_open").words.startswith("No run is open on S1")
+    assert codes(book.enter("run_end", "S1", f"{DAY} 13:01", reason="time")) == ["run_not_open"]
+
+
+def test_a_charge_on_a_still_that_runs():
+    query = only(
+        in_hearts().enter("charge", "S1", f"{DAY} 11:00", from_vessel="F1", wash="480", wash_strength="5.1"),
+        "run_still_open",
+    )
+    assert query.words.startswith("S1 already has R-25-02 open since 08:05.")
+
+
+def test_wash_that_no_ferment_gives_and_a_vessel_without_wash():
+    book = started()
+    book.enter("run_end", "S1", f"{DAY} 13:01", reason="time")
+    asked = book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="480", wash_strength="41")
+    query = only(asked, "wash_strength")
+    assert query.weight == "stop"
+    assert [(s.raw, s.words) for s in query.suggestions] == [("4.1", "the point slipped")]
+    asked = book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="480", wash_strength="12")
+    assert (only(asked, "wash_strength").weight, asked[0].field) == ("ask", "wash_strength")
+    asked = book.enter("charge", "S1", f"{DAY} 18:00", from_vessel="R3", wash="90", wash_strength="24")
+    assert codes(asked) == ["run_still_open", "source_empty"]  # 24 % is usual out of a receiver
+
+
+def test_overfilled_still():
+    book = started()
+    book.enter("run_end", "S1", f"{DAY} 13:01", reason="time")
+    query = only(
+        book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="530", wash_strength="5.1", feints="20",
+                   feints_strength="28"),
+        "over_working_level",
+    )  # fmt: skip
+    assert query.words.startswith("A charge of 550.0 L (530.0 wash and 20.0 feints) is above the working level of S1, 530 L.")
+    book.enter("run_end", "S1", f"{DAY} 15:00", reason="time")
+    query = only(
+        book.enter("charge", "S1", f"{DAY} 15:30", from_vessel="F1", wash="4820", wash_strength="5.1"), "over_capacity"
+    )
+    assert query.weight == "stop"
+    assert (query.suggestions[0].raw, query.suggestions[0].words) == ("482.0", "the point slipped")
+
+
+def test_warm_distillate():
+    query = only(read(in_hearts(), "11:10", "69.0", "26.1"), "distillate_warm")
+    assert query.words.startswith("Spirit runs at 26.1 °C, above 25.0 °C. Look at the condenser water now")
+
+
+def test_vapour_and_strength_do_not_go_together():
+    book = in_hearts()
+    # 68.4 % true condenses near 89.4 - 1.0 = 88.4 at 310 m; 86.4 would be near 80.3 - 1.0.
+    query = only(read(book, "11:00", "67.0", "15.2", vapour_temp="98.4"), "vapour_strength")
+    assert query.words.startswith("Vapour 98.4 °C and spirit of 68.")
+    assert [(s.field, s.raw) for s in query.suggestions] == [("vapour_temp", "89.4")]
+    assert read(book, "11:00", "67.0", "15.2", vapour_temp="89.0") == []
+
+
+def test_above_the_azeotrope_is_a_stop():
+    # Ethanol-water azeotrope 97.2 % vol (95.6 % by mass).
+    asked = in_hearts().enter("run_reading", "S1", f"{DAY} 11:10", strength="98.1", plates="9", temp="15")
+    query = next(q for q in asked if q.code == "strength_impossible")
+    assert query.weight == "stop"
+    assert "impossible" not in codes(asked)
+
+
+def test_class_of_a_fruit_spirit_is_lost_at_86():
+    # Regulation (EU) 2019/787, Annex I, fruit spirit: distilled at less than 86 % vol.
+    query = only(started().enter("run_reading", "S1", f"{DAY} 09:10", strength="87.5"), "strength_class")
+    assert query.weight == "ask"
+    assert query.words.startswith("True strength 87.5 % off plum: at 86 % or more it is no fruit spirit in the EU")
+    assert started().enter("run_reading", "S1", f"{DAY} 09:10", strength="85.9") == []
+
+
+def test_class_in_the_us_is_by_proof():
+    # 27 CFR 5.145: brandy under 190 degrees proof.
+    book = started(units="us")
+    assert book.enter("run_reading", "S1", f"{DAY} 09:10", strength="87.5") == []
+    asked = book.enter("run_reading", "S1", f"{DAY} 09:12", strength="95.5")
+    assert codes(asked) == ["strength_class"]
+    assert "no brandy in the US (27 CFR 5.145)" in asked[0].words
+
+
+def test_glass_out_of_its_scale():
+    book = in_hearts()
+    query = only(read(book, "11:47", "56.5 pct_glass AH-1", "16.3"), "glass_scale")
+    assert query.weight == "ask"
+    assert query.words == "AH-1 shows 60.0 to 80.0; 56.5 % (glass) cannot be read on it. Which instrument was it?"
+    assert read(in_hearts(), "11:10", "65.8 pct_glass AH-1", "15.5") == []
+
+
+def test_raw_reading_typed_as_true_names_what_true_would_be():
+    query = only(read(in_hearts(), "11:10", "65.8", "15.5", strength="65.8"), "raw_equals_corrected")
+    # 65.8 on the glass at 15.5 degC is 67.3 % vol at 20 degC (OIML R 22, computed).
+    assert query.words == "65.8 % (glass) stands in both boxes at 15.5 °C. That is what the glass shows; true would be 67.3 % vol."
+    assert read(in_hearts(), "11:10", "67.1", "19.8", strength="67.1") == []
