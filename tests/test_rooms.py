@@ -7,7 +7,10 @@ import webapp
 
 ROOMS = Path(webapp.__file__).parent
 MAY_NOT = {
-    "trade": ("webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask", "sqlite3", "sqlite_utils", "wtforms"),
+    "trade": (
+        "webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask", "sqlite3",
+        "sqlite_utils", "wtforms",
+    ),
     "kinds": ("webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "sqlite3", "sqlite_utils"),
     "labels": ("webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask"),
     "book": ("webapp.floor", "webapp.desk", "webapp.access", "flask", "wtforms"),

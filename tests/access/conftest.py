@@ -14,10 +14,16 @@ def app(tmp_path):
     app = create_app(tmp_path, testing=True)
     book = app.extensions["book"]
     registry.set_site(book, {"name": "Tarrowdene Orchard Stills", "units": "metric"}, by="OL")
-    for code, name, access in (("WK", "Wim K.", "floor"), ("IM", "Ilka M.", "distiller"), ("OL", "Odette L.", "office")):
+    for code, name, access in (
+        ("WK", "Wim K.", "floor"),
+        ("IM", "Ilka M.", "distiller"),
+        ("OL", "Odette L.", "office"),
+    ):
         people.put_person(book, {"code": code, "name": name, "roles": ["hand"], "access": access}, by="OL")
         people.set_password(book, code, PASSWORD)
-    registry.put_vessel(book, {"mark": make_mark("F1"), "name": "F1", "title": "Fermenter 1", "sort": "fermenter"}, by="OL")
+    registry.put_vessel(
+        book, {"mark": make_mark("F1"), "name": "F1", "title": "Fermenter 1", "sort": "fermenter"}, by="OL"
+    )
     yield app
     book.close()
 

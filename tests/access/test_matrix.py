@@ -29,7 +29,9 @@ def test_every_other_address_is_known_to_be_open_or_guarded(app):
     wrong = [
         rule.endpoint
         for rule in app.url_map.iter_rules()
-        if not rule.endpoint.startswith("desk.") and rule.endpoint not in PUBLIC and not rule.endpoint.startswith(OPEN_FLOOR)
+        if not rule.endpoint.startswith("desk.")
+        and rule.endpoint not in PUBLIC
+        and not rule.endpoint.startswith(OPEN_FLOOR)
     ]
     assert not wrong
 
@@ -99,4 +101,6 @@ def test_errors_under_the_api_have_one_shape(app, phone):
     for answer in tries:
         body = answer.json
         assert answer.status_code >= 400 and set(body) == {"marker", "ok", "error", "problems", "status"}, answer.text
-        assert body["status"] == answer.status_code and body["ok"] is False and body["error"]
+        assert body["status"] == answer.status_code
+        assert body["ok"] is False
+        assert body["error"]

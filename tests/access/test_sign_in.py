@@ -35,7 +35,8 @@ def test_the_session_is_new_after_sign_in(app):
         session["planted"] = "by somebody else"
     try_in(client, "OL", PASSWORD)
     with client.session_transaction() as session:
-        assert "planted" not in session and session["person"] == "OL"
+        assert "planted" not in session
+        assert session["person"] == "OL"
 
 
 def test_guessing_is_slowed_down_for_the_name_and_the_wait_is_told(app):
@@ -43,7 +44,9 @@ def test_guessing_is_slowed_down_for_the_name_and_the_wait_is_told(app):
     for _ in range(5):
         assert try_in(client, "OL", "guess").status_code == 401
     answer = try_in(client, "OL", PASSWORD)
-    assert answer.status_code == 429 and int(answer.headers["Retry-After"]) > 0 and "Wait" in answer.text
+    assert answer.status_code == 429
+    assert int(answer.headers["Retry-After"]) > 0
+    assert "Wait" in answer.text
     assert try_in(client, "IM", PASSWORD).status_code == 302, "others are not shut out by it"
 
 
@@ -62,7 +65,9 @@ def test_signing_out_needs_the_pages_own_token(app, sign_in):
     assert client.get("/desk/").status_code == 302
 
 
-@pytest.mark.parametrize("target", ["https://elsewhere.example/", "//elsewhere.example", "/\\elsewhere.example", "desk"])
+@pytest.mark.parametrize(
+    "target", ["https://elsewhere.example/", "//elsewhere.example", "/\\elsewhere.example", "desk"]
+)
 def test_after_sign_in_nobody_is_sent_to_another_site(app, target):
     client = app.test_client()
     token = csrf_of(client.get("/sign-in").text)
@@ -75,7 +80,8 @@ def test_writes_from_other_sites_are_refused(app, sign_in):
     for headers in ({"Sec-Fetch-Site": "cross-site"}, {"Origin": "https://elsewhere.example"}, {"Origin": "null"}):
         assert client.post("/desk/settings", data={}, headers=headers).status_code == 403
         answer = client.post("/api/hand-in", json={}, headers=headers)
-        assert answer.status_code == 403 and answer.json["ok"] is False
+        assert answer.status_code == 403
+        assert answer.json["ok"] is False
 
 
 def test_the_first_run_wants_the_code_the_server_printed(tmp_path):
@@ -85,10 +91,18 @@ def test_the_first_run_wants_the_code_the_server_printed(tmp_path):
     client = app.test_client()
     assert client.get("/sign-in").headers["Location"] == "/set-up"
     code = pages.setup_code(app)
-    filled = {"site": "The House", "units": "metric", "code": "OL", "name": "Odette L.", "password": PASSWORD, "again": PASSWORD}
+    filled = {
+        "site": "The House",
+        "units": "metric",
+        "code": "OL",
+        "name": "Odette L.",
+        "password": PASSWORD,
+        "again": PASSWORD,
+    }
     token = csrf_of(client.get("/set-up").text)
     wrong = client.post("/set-up", data={**filled, "setup_code": "no-no-no", "csrf_token": token})
-    assert wrong.status_code == 422 and "not the code" in wrong.text
+    assert wrong.status_code == 422
+    assert "not the code" in wrong.text
     right = client.post("/set-up", data={**filled, "setup_code": code, "csrf_token": token})
     assert right.status_code == 302
     assert client.get("/desk/").status_code == 200
@@ -100,7 +114,8 @@ def test_headers_stand_on_every_answer(app, sign_in):
     for client, path in ((app.test_client(), "/sign-in"), (app.test_client(), "/no-such"), (sign_in("OL"), "/desk/")):
         answer = client.get(path)
         policy = answer.headers["Content-Security-Policy"]
-        assert "script-src 'self' 'wasm-unsafe-eval'" in policy and "unsafe-inline" not in policy
+        assert "script-src 'self' 'wasm-unsafe-eval'" in policy
+        assert "unsafe-inline" not in policy
         assert answer.headers["X-Content-Type-Options"] == "nosniff"
         assert "frame-ancestors 'none'" in policy
         assert "no-store" in answer.headers["Cache-Control"]
@@ -114,5 +129,7 @@ def test_under_tls_cookies_are_secure_and_the_browser_is_told_to_stay(tmp_path):
     answer = app.test_client().get("/set-up", base_url="https://house.local/")
     assert "max-age=" in answer.headers["Strict-Transport-Security"]
     cookie = answer.headers.get("Set-Cookie", "")
-    assert "Secure" in cookie and "HttpOnly" in cookie and "SameSite=Lax" in cookie
+    assert "Secure" in cookie
+    assert "HttpOnly" in cookie
+    assert "SameSite=Lax" in cookie
     app.extensions["book"].close()

@@ -20,7 +20,8 @@ BROTH = Kind(
     about="A kind that exists in this test only.",
     vessels=("fermenter",),
     fields=(
-        Field("warmth", "Warmth of the broth", units=("degC", "degF"), usual=(10, 30), possible=(0, 60), required=True, decimals=1),
+        Field("warmth", "Warmth of the broth", units=("degC", "degF"), usual=(10, 30), possible=(0, 60),
+              required=True, decimals=1),
         Field("colour", "Colour", "choice", choices=(("amber", "amber"), ("green", "green"))),
     ),
     figures=(Figure("twice", "twice", "kg", "net_mass", {"gross": ("=3",), "tare": ("=1",)}),),
@@ -54,7 +55,8 @@ def test_a_new_kind_appears_everywhere(with_new_kind):
     assert {"warmth_as_read", "warmth_unit", "warmth_degC", "colour", "twice_kg"} <= set(as_data.csv_heads(BROTH))
     assert "## Broth check" in as_docs.kinds_page()
     read = read_entry(BROTH, entry(BROTH, warmth={"raw": "68", "unit": "degF"}))
-    assert read.get("warmth") == pytest.approx(20.0) and not read.problems
+    assert read.get("warmth") == pytest.approx(20.0)
+    assert not read.problems
     assert as_data.summary(read) == "68 °F"
 
 
@@ -64,7 +66,8 @@ def test_a_new_kind_is_served_on_the_floor_and_at_the_desk(with_new_kind, tmp_pa
     app = create_app(tmp_path, testing=True)
     try:
         floor = app.test_client().get("/shell/log/broth_check")
-        assert floor.status_code == 200 and "Warmth of the broth" in floor.text
+        assert floor.status_code == 200
+        assert "Warmth of the broth" in floor.text
         assert "broth_check" in app.test_client().get("/data/kinds.json").text
         assert "broth_check" in app.test_client().get("/api/openapi.json").text
     finally:
@@ -140,4 +143,5 @@ def test_a_cell_that_a_spreadsheet_would_run_is_made_text():
     kind = webapp.kinds.get("gauge")
     read = read_entry(kind, entry(kind, temp={"raw": "-3,5", "unit": "degC"}))
     row = dict(zip(as_data.csv_heads(kind), as_data.csv_row(kind, read, {}), strict=True))
-    assert row["temp_as_read"] == "-3,5" and row["temp_degC"] == "-3.5"
+    assert row["temp_as_read"] == "-3,5"
+    assert row["temp_degC"] == "-3.5"

@@ -80,11 +80,17 @@ class LimitForm(FlaskForm):
 class PersonForm(FlaskForm):
     """A person who logs or answers."""
 
-    code = StringField("Short code", [InputRequired("Type a short code."), Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits.")])  # noqa: E501
+    code = StringField(
+        "Short code",
+        [InputRequired("Type a short code."), Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits.")],
+    )
     name = StringField("Name", [InputRequired("Type the name."), Length(max=80)])
     roles = StringField("Trade roles, the usual one first", [Optional(), Length(max=200)])
     access = SelectField("May", choices=ACCESS)
-    pin = StringField("Floor code (4 to 8 digits; empty keeps the old one)", [Optional(), Regexp(r"^\d{4,8}\Z", message="4 to 8 digits.")])  # noqa: E501
+    pin = StringField(
+        "Floor code (4 to 8 digits; empty keeps the old one)",
+        [Optional(), Regexp(r"^\d{4,8}\Z", message="4 to 8 digits.")],
+    )
     password = PasswordField(
         "Desk password (empty keeps the old one)",
         [Optional(), Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters.")],
@@ -111,13 +117,21 @@ class SiteForm(FlaskForm):
 class InstrumentForm(FlaskForm):
     """An instrument that is read."""
 
-    id = StringField("Number", [InputRequired("Type its number, such as TH-2."), Regexp(r"^[A-Za-z0-9-]{1,20}\Z", message="Letters, digits, hyphen.")])  # noqa: E501
+    id = StringField(
+        "Number",
+        [
+            InputRequired("Type its number, such as TH-2."),
+            Regexp(r"^[A-Za-z0-9-]{1,20}\Z", message="Letters, digits, hyphen."),
+        ],
+    )
     sort = StringField("Sort", [InputRequired("Type what it is, such as thermometer."), Length(max=40)])
     title = StringField("Description", [Optional(), Length(max=120)])
     low = StringField("Scale from", [is_figure])
     high = StringField("Scale to", [is_figure])
     unit = StringField("Unit", [Optional(), Length(max=20)])
-    due_on = StringField("Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"})  # noqa: E501
+    due_on = StringField(
+        "Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"}
+    )
     state = SelectField("State", choices=[("in use", "in use"), ("out of use", "out of use")])
 
 
