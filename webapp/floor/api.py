@@ -1,0 +1,137 @@
+"""The API the phones speak: hand-in, cards, session, enrolment. In words: docs/hand-in.md."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import Response, abort, current_app, jsonify, request
+from marshmallow import ValidationError
+
+from webapp.access import current, needs
+from webapp.access.errors import answer as error_answer
+from webapp.access.guard import COOKIE, COOKIE_AGE_S
+from webapp.access.tries import Tries
+from webapp.book import cards, devices, intake
+from webapp.book.errors import BookError
+from webapp.floor import assets, bp
+from webapp.floor.body import BadBody, read_json
+from webapp.kinds import as_openapi
+from webapp.kinds.as_schema import BATCH_MOST, hand_in_schema
+
+MARKER = "cellarslate"
+CURSOR_MOST = 2**53 - 1
+TOKEN_MOST = 200
+enrol_tries = Tries(most=10, window_s=60)
+
+
+@bp.errorhandler(BadBody)
+def bad_body(error: BadBody) -> Response:
+    """A body that is no JSON of ours."""
+    return error_answer(error.status, str(error))
+
+
+@bp.post("/api/hand-in")
+@needs("floor")
+def hand_in() -> Any:
+    """Take a batch of entries and answer for each one."""
+    body = read_json(request)
+    entries = body.get("entries") if isinstance(body, dict) else None
+    if isinstance(entries, list) and len(entries) > BATCH_MOST:
+        return error_answer(413, f"A batch holds at most {BATCH_MOST} entries. Send half of it at a time.")
+    try:
+        batch = hand_in_schema().load(body)
+    except ValidationError as error:
+        return error_answer(422, "This is no batch of entries. See /api/openapi.json.", _problems(error))
+    if current.device:
+        via = f"device:{current.device['id']}"
+    else:
+        assert current.person is not None
+        via = f"person:{current.person['code']}"
+    try:
+        settled = intake.hand_in(current.book, batch, via=via, now=datetime.now(UTC))
+    except BookError as error:
+        return _busy(error)
+    return jsonify({"marker": MARKER, "ok": True, **settled})
+
+
+@bp.get("/api/cards")
+@needs("floor")
+def cards_since() -> Any:
+    """The cards that have changed since a cursor."""
+    text = request.args.get("since", "0")
+    if not (text.isascii() and text.isdecimal() and len(text) <= 16 and int(text) <= CURSOR_MOST):
+        return error_answer(400, "`since` is the cursor of the last answer, a whole number. Leave it out for all.")
+    return jsonify({"marker": MARKER, "ok": True, **cards.cards_since(current.book, int(text))})
+
+
+@bp.get("/api/session")
+def session() -> Any:
+    """Who is asking: the phone, the person, and the version they would get."""
+    device, person = current.device, current.person
+    version, _ = assets.worker_script()
+    return jsonify(
+        {
+            "marker": MARKER,
+            "ok": True,
+            "device": {"id": device["id"], "name": device["name"]} if device else None,
+            "person": {key: person[key] for key in ("code", "name", "access")} if person else None,
+            "version": version,
+        }
+    )
+
+
+@bp.post("/api/enrol")
+def enrol() -> Any:
+    """Let a phone in by its one-time code; the answer sets the phone's cookie."""
+    body = read_json(request)
+    token, name = (body.get("token"), body.get("name", "")) if isinstance(body, dict) else (None, None)
+    if not isinstance(token, str) or not isinstance(name, str) or not 0 < len(token) <= TOKEN_MOST or len(name) > 40:
+        return error_answer(422, "Send the code of the phone's QR as `token`, and a `name` of at most 40 characters.")
+    device, secret = let_in(token, name)
+    response = jsonify({"marker": MARKER, "ok": True, "device": {"id": device["id"], "name": device["name"]}})
+    set_device_cookie(response, secret)
+    return response
+
+
+@bp.get("/api/openapi.json")
+def describe() -> Any:
+    """This API, described for machines."""
+    return jsonify(as_openapi.spec())
+
+
+def let_in(token: str, name: str) -> tuple[dict[str, Any], str]:
+    """Return the device made of a one-time code, and its secret; aborts with a sentence where the code is no good."""
+    address = request.remote_addr or "?"
+    if enrol_tries.wait_s(address):
+        abort(429)
+    try:
+        device, secret = devices.enrol(current.book, token.strip(), name.strip(), datetime.now(UTC))
+    except BookError as error:
+        enrol_tries.failed(address)
+        abort(422, str(error))
+    return device, secret
+
+
+def set_device_cookie(response: Response, secret: str) -> None:
+    """Give the phone its secret: never readable by script, never sent by other sites' requests."""
+    response.set_cookie(
+        COOKIE, secret, max_age=COOKIE_AGE_S, httponly=True, samesite="Lax", secure=bool(current_app.config["TLS"])
+    )
+
+
+def _busy(error: BookError) -> Response:
+    response = error_answer(503, str(error))
+    response.headers["Retry-After"] = "5"
+    return response
+
+
+def _problems(error: ValidationError) -> list[dict[str, Any]]:
+    messages = error.normalized_messages()
+    return [{"field": str(name), "words": " ".join(map(str, _flat(words)))} for name, words in messages.items()]
+
+
+def _flat(words: Any) -> list[Any]:
+    if isinstance(words, dict):
+        return [one for part in words.values() for one in _flat(part)]
+    return [one for part in words for one in _flat(part)] if isinstance(words, list) else [words]

@@ -1,0 +1,102 @@
+"""What a phone keeps of this version: every file with its hash, and the version that follows from them."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from functools import lru_cache
+from pathlib import Path
+
+from webapp.floor.shells import PATTERNS, shell, shell_urls
+from webapp.kinds.as_data import kinds_data
+from webapp.places import STATIC_DIR
+from webapp.trade.datafiles import DATA_FOLDER
+
+Asset = tuple[str, str]  # (address, SHA-256 in hex)
+
+WORKER_BODY = "sw-body.js"
+# Large, and wanted only at the first scan: kept in a cache of their own. [name of the cache: folder below static]
+LATER_FOLDERS = {"scan": "vendor/zxing-wasm"}
+_SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
+# The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
+_LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
+
+
+def data_files() -> dict[str, bytes]:
+    """Return the bytes of each file under /data by its name: the kinds, and the tables of the sums."""
+    return dict(_data_files())
+
+
+@lru_cache(maxsize=1)
+def _data_files() -> tuple[tuple[str, bytes], ...]:
+    tables = [(path.name, path.read_bytes()) for path in sorted(DATA_FOLDER.glob("*.json")) if path.stem != "manifest"]
+    kinds = json.dumps(kinds_data(), ensure_ascii=False, separators=(",", ":")).encode()
+    return (("kinds.json", kinds), *tables)
+
+
+def assets() -> list[Asset]:
+    """Return all that the floor needs without signal, by address."""
+    static = [(f"/static/{name}", _hash_of(path)) for name, path in _static_files() if not _later_name(name)]
+    data = [(f"/data/{name}", _sha256(body)) for name, body in data_files().items()]
+    shells = [(url, _sha256(shell(url) or b"")) for url in shell_urls()]
+    return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
+
+
+def later() -> dict[str, list[Asset]]:
+    """Return the large parts that are fetched after the rest, by the name of their cache."""
+    parts: dict[str, list[Asset]] = {name: [] for name in LATER_FOLDERS}
+    for name, path in _static_files():
+        if cache := _later_name(name):
+            parts[cache].append((f"/static/{name}", _hash_of(path)))
+    return parts
+
+
+def worker_script() -> tuple[str, str]:
+    """Return (version, the worker's whole script). A change in any file changes both."""
+    body = (STATIC_DIR / WORKER_BODY).read_text(encoding="utf-8")
+    kept, large = assets(), later()
+    version = _sha256(json.dumps([kept, large, PATTERNS, body]).encode())[:16]
+    constants = {"VERSION": version, "ASSETS": kept, "LATER": large, "SHELLS": PATTERNS}
+    head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
+    return version, head + body
+
+
+def manifest() -> bytes:
+    """Return the web app manifest."""
+    icons = [
+        {"src": f"/static/icons/app-{kind}{px}.png", "sizes": f"{px}x{px}", "type": "image/png", "purpose": purpose}
+        for px in (192, 512)
+        for kind, purpose in (("", "any"), ("maskable-", "maskable"))
+    ]
+    shortcuts = [{"name": "Scan a label", "url": "/scan"}, {"name": "The slate", "url": "/slate"}]
+    content = {
+        "id": "/", "name": "Cellarslate", "short_name": "Cellarslate", "lang": "en-GB",
+        "description": "The distillery's floor log, with or without signal.", "start_url": "/today", "scope": "/",
+        "display": "standalone", "background_color": "#12181b", "theme_color": "#12181b", "icons": icons,
+        "shortcuts": shortcuts,
+    }  # fmt: skip
+    return json.dumps(content, ensure_ascii=False, indent=1).encode()
+
+
+def _static_files() -> list[tuple[str, Path]]:
+    found = [(path.relative_to(STATIC_DIR).as_posix(), path) for path in sorted(STATIC_DIR.rglob("*"))]
+    return [(name, path) for name, path in found if path.suffix in _SERVED and not name.startswith(_LEFT_OUT)]
+
+
+def _later_name(name: str) -> str:
+    return next((cache for cache, folder in LATER_FOLDERS.items() if name.startswith(f"{folder}/")), "")
+
+
+def _hash_of(path: Path) -> str:
+    # Keyed by time and size: a changed file gives a new version without a restart.
+    stat = path.stat()
+    return _hash_file(path, stat.st_mtime_ns, stat.st_size)
+
+
+@lru_cache(maxsize=2048)
+def _hash_file(path: Path, _mtime_ns: int, _size: int) -> str:
+    return _sha256(path.read_bytes())
+
+
+def _sha256(content: bytes) -> str:
+    return hashlib.sha256(content).hexdigest()

@@ -1,0 +1,93 @@
+"""What the pages ask of the book: cards, last values, and one entry logged from a form without script."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import UTC, datetime
+from typing import Any
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from webapp.access import current
+from webapp.book import cards, intake, registry
+from webapp.book.errors import BookError
+from webapp.kinds.as_form import entry_values
+from webapp.kinds.spec import Kind
+
+_SIGN_IN = "Sign in first, in another tab: then press the button again. What you typed stays here."
+_NO_TIME = "Read at: pick the day and the minute, or leave it empty for now."
+
+
+def all_cards() -> list[dict[str, Any]]:
+    """Return every vessel's card."""
+    found: list[dict[str, Any]] = []
+    cursor, more = 0, True
+    while more:
+        part = cards.cards_since(current.book, cursor)
+        found += part["cards"]
+        cursor, more = part["cursor"], part["more"]
+    return sorted(found, key=lambda card: str(card["mark"]))
+
+
+def card(mark: str) -> dict[str, Any] | None:
+    """Return the card of one vessel, or None where the book has no such vessel."""
+    if registry.vessel(current.book, mark) is None:
+        return None
+    return cards.card(current.book, mark)
+
+
+def last_values(mark: str, kind: Kind) -> Mapping[str, Any]:
+    """Return the last values of this kind on this vessel, by field."""
+    found = card(mark)
+    values: Mapping[str, Any] = (found or {}).get("last", {}).get(kind.name, {})
+    return values
+
+
+def log(kind: Kind, mark: str, form: Any, now: datetime) -> list[dict[str, Any]]:
+    """Hand the form's entry in; return what must be put right first, empty where it is in the book."""
+    person = current.person
+    if person is None:
+        return [_problem("", _SIGN_IN)]
+    try:
+        read_at = _read_at(str(form.read_at.data or ""), now)
+    except ValueError:
+        return [_problem("read_at", _NO_TIME)]
+    roles = person.get("roles") or []
+    try:
+        result = intake.enter_page_entry(
+            current.book, kind=kind.name, mark=mark, values=entry_values(form), person=person["code"],
+            role=str(form.role.data or "") or (roles[0] if roles else kind.role), read_at=read_at,
+            remark=str(form.remark.data or ""), now=now,
+        )  # fmt: skip
+    except BookError as error:
+        return [_problem("", str(error))]
+    if result["settled"] != "refused":
+        return []
+    problems = [_problem(str(one.get("field", "")), str(one["words"])) for one in result.get("problems", [])]
+    _show_at_fields(form, problems)
+    return problems
+
+
+def _problem(field: str, words: str) -> dict[str, Any]:
+    return {"field": field, "words": words}
+
+
+def _show_at_fields(form: Any, problems: list[dict[str, Any]]) -> None:
+    for problem in problems:
+        if problem["field"] in form:
+            box = form[problem["field"]]
+            box.errors = [*box.errors, problem["words"]]
+
+
+def _read_at(typed: str, now: datetime) -> str:
+    """Return the minute as typed, in the site's own time, or now. Raises ValueError where it is no time."""
+    zone = _zone()
+    moment = datetime.fromisoformat(typed).replace(tzinfo=zone) if typed else now.astimezone(zone)
+    return moment.isoformat(timespec="seconds")
+
+
+def _zone() -> Any:
+    name = registry.site(current.book).get("time_zone") or "UTC"
+    try:
+        return ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError):
+        return UTC

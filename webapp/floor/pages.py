@@ -1,0 +1,150 @@
+"""The floor's pages as the server gives them: filled in for whoever is signed in, and working without script.
+
+A phone with the worker never comes here; it opens the shells it keeps (shells.py).
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import abort, make_response, redirect, render_template, request, url_for
+from flask_wtf import FlaskForm
+from wtforms import StringField
+from wtforms.validators import InputRequired, Length
+
+import webapp.kinds
+from webapp.access import current
+from webapp.floor import bp, page_entry
+from webapp.floor.api import TOKEN_MOST, let_in, set_device_cookie
+from webapp.kinds.as_form import form_class
+from webapp.kinds.spec import Kind
+from webapp.trade.marks import BadMark, parse_mark
+
+
+class EnrolForm(FlaskForm):
+    """The one-time code from the office, and what the phone is called."""
+
+    token = StringField(
+        "Code from the office", [InputRequired("Type the code from the office."), Length(max=TOKEN_MOST)]
+    )
+    name = StringField("What this phone is called", [Length(max=40)])
+
+
+@bp.get("/")
+@bp.get("/today")
+def today() -> Any:
+    """What stands where, and what is under way."""
+    found = page_entry.all_cards() if current.person else []
+    return render_template("floor/today.html", shell=False, cards=found)
+
+
+@bp.get("/scan")
+def scan() -> Any:
+    """Scan or type a mark; without script the mark comes in the address and leads on."""
+    typed = request.args.get("mark", "")
+    if not typed:
+        return render_template("floor/scan.html", shell=False)
+    try:
+        return redirect(url_for("floor.vessel", mark=parse_mark(typed)))
+    except BadMark as error:
+        return render_template("floor/scan.html", shell=False, mark_error=str(error)), 422
+
+
+@bp.get("/m/<mark>")
+@bp.get("/M/<mark>", endpoint="label")
+def vessel(mark: str) -> Any:
+    """The card of one vessel."""
+    mark = _mark(mark)
+    card = page_entry.card(mark) if current.person else None
+    if current.person and card is None:
+        abort(404, f"The book has no vessel {mark}. Read the label again, or ask the office to put it in.")
+    titles = {kind.name: kind.short or kind.title for kind in webapp.kinds.ALL}
+    return render_template("floor/vessel.html", shell=False, card=card, mark=mark, titles=titles)
+
+
+@bp.get("/m/<mark>/run")
+@bp.get("/M/<mark>/run", endpoint="label_run")
+def run(mark: str) -> Any:
+    """The sheet of the run on one still."""
+    return render_template("floor/run.html", shell=False, mark=_mark(mark))
+
+
+@bp.route("/m/<mark>/log/<kind>", methods=["GET", "POST"])
+@bp.route("/M/<mark>/log/<kind>", methods=["GET", "POST"], endpoint="label_log")
+def log(mark: str, kind: str) -> Any:
+    """The form of a kind about one vessel."""
+    return _form_page(_mark(mark), _kind(kind))
+
+
+@bp.route("/log/<kind>", methods=["GET", "POST"])
+def log_without_mark(kind: str) -> Any:
+    """The form of a kind that needs no vessel."""
+    declared = _kind(kind)
+    if declared.needs_mark:
+        return redirect(url_for("floor.scan"))
+    return _form_page("", declared)
+
+
+@bp.get("/slate")
+def slate() -> Any:
+    """What this phone holds."""
+    return render_template("floor/slate.html", shell=False)
+
+
+@bp.get("/more")
+def more() -> Any:
+    """Settings of this phone, cautions, the way to the desk."""
+    return render_template("floor/more.html", shell=False)
+
+
+@bp.get("/who")
+def who() -> Any:
+    """Choose who logs."""
+    return render_template("floor/who.html", shell=False)
+
+
+@bp.route("/start", methods=["GET", "POST"])
+@bp.route("/enrol/<token>", methods=["GET", "POST"])
+def enrol_page(token: str = "") -> Any:
+    """Let this phone in by a one-time code."""
+    form = EnrolForm(token=token)
+    error = ""
+    if form.validate_on_submit():
+        _, secret = let_in(str(form.token.data), str(form.name.data or ""))
+        response = make_response(redirect(url_for("floor.today")))
+        set_device_cookie(response, secret)
+        return response
+    if request.method == "POST":
+        error = " ".join(str(words) for errors in form.errors.values() for words in errors)
+    shown = str(form.token.data or token)
+    return render_template("floor/enrol.html", shell=False, form=form, token=shown, error=error), 422 if error else 200
+
+
+def _form_page(mark: str, kind: Kind) -> Any:
+    form: Any = form_class(kind)()
+    problems: list[dict[str, Any]] = []
+    status = 200
+    if request.method == "POST":
+        # What is missing is said by read.py, in the same words as on the phone; the form only keeps what was typed.
+        problems = page_entry.log(kind, mark, form, datetime.now(UTC))
+        if not problems:
+            return redirect(url_for("floor.vessel", mark=mark) if mark else url_for("floor.today"))
+        status = 422
+    last = page_entry.last_values(mark, kind) if mark and current.person else {}
+    page = render_template("floor/log.html", shell=False, kind=kind, form=form, mark=mark, last=last, problems=problems)
+    return page, status
+
+
+def _kind(name: str) -> Kind:
+    kind = webapp.kinds.get(name)
+    if kind is None or not kind.floor:
+        abort(404, "There is no such form. Go back and pick one from the vessel's card.")
+    return kind
+
+
+def _mark(text: str) -> str:
+    try:
+        return parse_mark(text)
+    except BadMark as error:
+        abort(404, str(error))

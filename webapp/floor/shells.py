@@ -1,0 +1,61 @@
+"""Shells: the floor's pages without a user, a token or any data. A phone keeps them and fills them in itself."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import current_app, render_template
+
+import webapp.kinds
+from webapp.kinds.as_form import form_class
+from webapp.kinds.spec import Kind
+
+PAGES = ("today", "scan", "vessel", "run", "slate", "more", "who", "enrol")
+# Which shell answers which address: (pattern of the path, shell). `$1` is the first group. Read by the worker.
+PATTERNS = (
+    (r"^/(?:today/?)?$", "/shell/today"),
+    (r"^/scan/?$", "/shell/scan"),
+    (r"^/[mM]/[^/]+/?$", "/shell/vessel"),
+    (r"^/[mM]/[^/]+/log/([a-z0-9_]+)/?$", "/shell/log/$1"),
+    (r"^/[mM]/[^/]+/run/?$", "/shell/run"),
+    (r"^/log/([a-z0-9_]+)/?$", "/shell/log/$1"),
+    (r"^/slate/?$", "/shell/slate"),
+    (r"^/more/?$", "/shell/more"),
+    (r"^/who/?$", "/shell/who"),
+    (r"^/(?:enrol/[^/]+|start)/?$", "/shell/enrol"),
+)
+
+
+# What a template looks at to leave out tokens and data.
+_EMPTY = {"shell": True}
+
+
+def floor_kinds() -> list[Kind]:
+    """Return the kinds that are logged on the floor, in the registry's order."""
+    return [kind for kind in webapp.kinds.ALL if kind.floor]
+
+
+def shell_urls() -> list[str]:
+    """Return the addresses of all shells."""
+    return [f"/shell/{page}" for page in PAGES] + [f"/shell/log/{kind.name}" for kind in floor_kinds()]
+
+
+def shell(url: str) -> bytes | None:
+    """Return the bytes of a shell, or None where there is none. Rendered once, so that it keeps its hash."""
+    made: dict[str, bytes] = current_app.extensions.setdefault("shells", {})
+    if url not in made:
+        if url not in shell_urls():
+            return None
+        made[url] = _render(url).encode()
+    return made[url]
+
+
+def _render(url: str) -> str:
+    page = url.removeprefix("/shell/")
+    if not page.startswith("log/"):
+        return render_template(f"floor/{page}.html", **_EMPTY)
+    kind = webapp.kinds.get(page.removeprefix("log/"))
+    assert kind is not None
+    # Without a token: a token belongs to one session and one day, a shell to every phone of this version.
+    form: Any = form_class(kind)(formdata=None, meta={"csrf": False})
+    return render_template("floor/log.html", **_EMPTY, kind=kind, form=form)

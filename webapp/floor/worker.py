@@ -1,0 +1,51 @@
+"""What the browser asks for itself: the worker, the manifest, the shells, and the data files of the sums."""
+
+from __future__ import annotations
+
+from flask import Response, abort, request
+
+from webapp.floor import assets, bp, shells
+
+# Asked again each time, but a phone that has it already gets no body.
+REVALIDATE = "no-cache"
+
+
+@bp.get("/sw.js")
+def worker() -> Response:
+    """The worker's script, this version's list of files before it."""
+    version, script = assets.worker_script()
+    return _kept(script.encode(), "text/javascript", version)
+
+
+@bp.get("/manifest.webmanifest")
+def manifest() -> Response:
+    """What the phone's system shows of the installed app."""
+    return _kept(assets.manifest(), "application/manifest+json")
+
+
+@bp.get("/shell/<path:page>")
+def shell(page: str) -> Response:
+    """One page of the floor without user, token or data."""
+    body = shells.shell(f"/shell/{page}")
+    if body is None:
+        abort(404)
+    return _kept(body, "text/html")
+
+
+@bp.get("/data/<name>")
+def data(name: str) -> Response:
+    """The declared kinds, or one table of the sums."""
+    body = assets.data_files().get(name)
+    if body is None:
+        abort(404)
+    return _kept(body, "application/json")
+
+
+def _kept(body: bytes, mimetype: str, etag: str | None = None) -> Response:
+    response = Response(body, mimetype=mimetype)
+    response.headers["Cache-Control"] = REVALIDATE
+    if etag:
+        response.set_etag(etag)
+    else:
+        response.add_etag()
+    return response.make_conditional(request)
