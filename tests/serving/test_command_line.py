@@ -1,0 +1,122 @@
+"""The commands, as typed: each in a process of its own on a real data folder."""
+
+import os
+import subprocess
+import sys
+import zipfile
+from pathlib import Path
+
+import pytest
+
+from tests.server_process import ROOT_DIR
+from webapp.backups import BOOK_NAME
+from webapp.book.store import open_book
+
+
+def run(*arguments: str | Path, typed: str = "") -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-m", "webapp", *map(str, arguments)]
+    return subprocess.run(command, input=typed, capture_output=True, text=True, timeout=90, cwd=ROOT_DIR, check=False)
+
+
+@pytest.fixture
+def book_dir(tmp_path: Path) -> Path:
+    folder = tmp_path / "book"
+    folder.mkdir()
+    open_book(folder / BOOK_NAME).close()
+    return folder
+
+
+def test_help_lists_every_command() -> None:
+    done = run("--help")
+    assert done.returncode == 0
+    commands = "serve demo set-up new-phone phones verify rebuild backup restore write-docs"
+    for command in commands.split():
+        assert f"  {command} " in done.stdout
+        assert run(command, "--help").returncode == 0
+
+
+@pytest.mark.parametrize("command", [["verify"], ["rebuild"], ["phones"], ["backup", "x.zip"]])
+def test_command_without_a_book_says_where_it_looked(tmp_path: Path, command: list[str]) -> None:
+    done = run(*command, "--data", tmp_path / "none")
+    assert done.returncode == 2
+    assert f"There is no book in {tmp_path / 'none'}" in done.stderr
+    assert not (tmp_path / "none").exists()
+
+
+def test_verify_holds_for_a_new_book(book_dir: Path) -> None:
+    done = run("verify", "--data", book_dir)
+    assert done.returncode == 0
+    assert "0 entries, the chain holds" in done.stdout
+
+
+def test_file_that_is_no_book_is_said_in_one_sentence(tmp_path: Path) -> None:
+    (tmp_path / BOOK_NAME).write_bytes(b"this is no database" * 100)
+    done = run("verify", "--data", tmp_path)
+    assert done.returncode == 2
+    assert "Traceback" not in done.stderr
+    assert str(tmp_path) in done.stderr
+
+
+def test_book_of_a_newer_program_is_said_in_one_sentence(book_dir: Path) -> None:
+    with open_book(book_dir / BOOK_NAME) as book, book.write() as database:
+        database.conn.execute("INSERT INTO migrations VALUES ('from_the_future', '2030-01-01T00:00:00Z')")
+    for command in (["verify"], ["serve", "--host", "127.0.0.1", "--port", "0"]):
+        done = run(*command, "--data", book_dir)
+        assert done.returncode == 2, command
+        assert "newer Cellarslate" in done.stderr
+        assert "Traceback" not in done.stderr
+
+
+def test_backup_restores_into_a_new_folder_with_its_keys(book_dir: Path, tmp_path: Path) -> None:
+    (book_dir / "tls").mkdir()
+    (book_dir / "tls" / "authority.key").write_text("key")
+    archive_path, restored_dir = tmp_path / "copy.zip", tmp_path / "restored"
+    assert run("backup", archive_path, "--data", book_dir).returncode == 0
+    assert run("restore", archive_path, "--data", restored_dir).returncode == 0
+    with open_book(book_dir / BOOK_NAME) as first, open_book(restored_dir / BOOK_NAME) as second:
+        select = "SELECT value FROM settings WHERE name = 'book_id'"
+        assert first.one(select) == second.one(select) is not None
+    assert (restored_dir / "tls" / "authority.key").read_text() == "key"
+    if os.name != "nt":
+        assert archive_path.stat().st_mode & 0o077 == 0
+        assert (restored_dir / "tls" / "authority.key").stat().st_mode & 0o077 == 0
+
+
+def test_backup_never_overwrites_and_restore_wants_an_empty_folder(book_dir: Path, tmp_path: Path) -> None:
+    archive_path = tmp_path / "copy.zip"
+    assert run("backup", archive_path, "--data", book_dir).returncode == 0
+    before = archive_path.read_bytes()
+    again = run("backup", archive_path, "--data", book_dir)
+    assert (again.returncode, archive_path.read_bytes()) == (2, before)
+    onto = run("restore", archive_path, "--data", book_dir)
+    assert onto.returncode == 2
+    assert "is not empty" in onto.stderr
+
+
+@pytest.mark.parametrize("content", [b"no zip at all", None])
+def test_file_that_is_no_backup_leaves_nothing_behind(tmp_path: Path, content: bytes | None) -> None:
+    archive_path = tmp_path / "copy.zip"
+    if content is None:
+        with zipfile.ZipFile(archive_path, "w") as archive:
+            archive.writestr("../evil.txt", "climbed out")
+    else:
+        archive_path.write_bytes(content)
+    done = run("restore", archive_path, "--data", tmp_path / "deep" / "book")
+    assert done.returncode == 2
+    assert "Traceback" not in done.stderr
+    assert sorted(path.name for path in tmp_path.rglob("*") if path.is_file()) == ["copy.zip"]
+
+
+def test_set_up_then_serve_asks_nothing_more(tmp_path: Path) -> None:
+    typed = "Tarrowdene Orchard Stills\nmetric\nIlka M.\nim\nplum and pear 26\nplum and pear 26\n"
+    done = run("set-up", "--data", tmp_path, typed=typed)
+    assert done.returncode == 0, done.stderr
+    assert (tmp_path / "tls" / "authority.pem").exists()
+    again = run("set-up", "--data", tmp_path, typed=typed)
+    assert again.returncode == 2
+    assert "set up already" in again.stderr
+
+
+def test_reference_page_of_kinds_is_what_the_declarations_say() -> None:
+    done = run("write-docs", "--check")
+    assert done.returncode == 0, done.stderr
