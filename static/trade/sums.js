@@ -6,6 +6,7 @@
 import { litresFromMass, litresPureAlcohol, trueStrengthFromGlass, volumeAt20 } from "./alcoholometry.js";
 import { OutOfDomain } from "./errors.js";
 import { proofGallonsFromPounds, wineGallonsFromPounds } from "./gauging.js";
+import { checkRange } from "./numeric.js";
 import { proofFromStrength, proofGallonsFromLpa, strengthFromProof, volume60fFrom20c } from "./proof.js";
 import {
   alcoholFromGravityFall, potentialAlcoholFromBrix, potentialAlcoholFromGravity, presumptiveLpa,
@@ -27,6 +28,7 @@ import { fromCanonical, quantityOf, toCanonical } from "./units.js";
  * @type {Record<string, string | null>} */
 export const INPUT_UNITS = {
   glass: null, temp: "degC", volume: "L", strength: "pct_vol", gross: "kg", tare: "kg", net: "kg", lpa: "LPA",
+  a: "LPA", b: "LPA",
   original_gravity: "SG", gravity: "SG", juice_share: "pct", sugar: null,
 };
 
@@ -105,6 +107,15 @@ function net(gross, tare) {
     "Tare must lie between nothing and the gross weight. Weigh again.");
 }
 
+/**
+ * @param {number} a
+ * @param {number} b
+ */
+function total(a, b) {
+  for (const part of [a, b]) checkRange("Pure alcohol", part, -1e9, 1e9, "LPA", "Check the figure and its unit.");
+  return a + b;
+}
+
 /** @param {Quantity} reading */
 function potentialAlcohol(reading) {
   if (reading.unit === "Bx") return potentialAlcoholFromBrix(reading.value);
@@ -135,6 +146,7 @@ const LIST = [
   ["net_fruit", ["gross", "tare"], "kg", 0, net],
   ["volume_from_mass", ["net", "strength"], "L", 1, (m, s) => litresFromMass(m, s)],
   ["lpa_mass", ["net", "strength"], "LPA", 2, (m, s) => litresPureAlcohol(litresFromMass(m, s), s)],
+  ["total", ["a", "b"], "LPA", 2, total],
   ["proof_gallons", ["lpa"], "proof_gal", 1, proofGallonsFromLpa],
   ["wine_gallons", ["volume", "strength"], "gal", 1, (v, s) => fromCanonical(volume60fFrom20c(v, s), "gal")],
   ["wine_gallons_weighed", ["net", "strength"], "gal", 1,

@@ -23,9 +23,7 @@ TEXT_LENGTH_MAX = 300  # A typed mark or a scanned address; anything longer is n
 _VALUE = {character: value for value, character in enumerate(ALPHABET)}
 # White space is spelt out, here and in the twin: Python and JavaScript disagree about what \s means.
 _SPACES = " \t\n\r\v\f\u00a0\u2009\u202f"
-_ADDRESS = re.compile(
-    r"https?://[^/?# \t\r\n]+/m/([a-z0-9 -]+)/?(?:[?#][^ \t\r\n]*)?", re.IGNORECASE | re.ASCII
-)
+_ADDRESS = re.compile(r"https?://[^/?# \t\r\n]+/m/([a-z0-9 -]+)/?(?:[?#][^ \t\r\n]*)?", re.IGNORECASE | re.ASCII)
 _ANY_SCHEME = re.compile(r"[a-z][a-z0-9+.]*:", re.IGNORECASE | re.ASCII)
 _LOOKALIKES = [set("0ODQ"), set("1IL"), set("2Z"), set("5S"), set("6G"), set("8B"), set("VU"), set("MN")]
 
@@ -62,9 +60,7 @@ def check_character(base: str) -> str:
     'M'
     """
     if not base or any(character not in _VALUE for character in base):
-        raise BadMark(
-            "characters", "A code is made of the letters A to Z and the digits 0 to 9. Leave the rest out."
-        )
+        raise BadMark("characters", "A code is made of the letters A to Z and the digits 0 to 9. Leave the rest out.")
     product = 36
     for character in base:
         product = ((product + _VALUE[character]) % 36 or 36) * 2 % 37
@@ -103,9 +99,7 @@ def parse_mark(text: str) -> str:
     if address:
         text = address[1]
     elif _ANY_SCHEME.match(text):
-        raise BadMark(
-            "foreign", "This code is not one of ours. Scan the label on the vessel, or type its mark."
-        )
+        raise BadMark("foreign", "This code is not one of ours. Scan the label on the vessel, or type its mark.")
     plain = _plain(text)
     if any(character not in _VALUE for character in plain):
         raise BadMark("characters", "A mark has only letters A to Z and digits 0 to 9. Read the label again.")
@@ -160,9 +154,7 @@ def _slips(typed: str, meant: str) -> float:
     for i, one in enumerate(typed, 1):
         earlier, before, row = before, row, [float(i)]
         for j, other in enumerate(meant, 1):
-            wrong = (
-                0.0 if one == other else 0.4 if any({one, other} <= alike for alike in _LOOKALIKES) else 1.0
-            )
+            wrong = 0.0 if one == other else 0.4 if any({one, other} <= alike for alike in _LOOKALIKES) else 1.0
             best = min(before[j - 1] + wrong, before[j] + 1, row[j - 1] + 1)
             if i > 1 and j > 1 and one == meant[j - 2] and typed[i - 2] == other:
                 best = min(best, earlier[j - 2] + 0.7)

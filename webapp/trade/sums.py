@@ -10,6 +10,7 @@ from typing import Any, NamedTuple
 from webapp.trade import alcoholometry, proof, sugar, table1
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.gauging import proof_gallons_from_pounds, wine_gallons_from_pounds
+from webapp.trade.numeric import check_range
 from webapp.trade.units import from_canonical, quantity_of, to_canonical
 
 
@@ -35,7 +36,8 @@ class Sum:
 # has none: without the unit nobody can know which glass it was.
 INPUT_UNITS: dict[str, str | None] = {
     "glass": None, "temp": "degC", "volume": "L", "strength": "pct_vol", "gross": "kg", "tare": "kg",
-    "net": "kg", "lpa": "LPA", "original_gravity": "SG", "gravity": "SG", "juice_share": "pct", "sugar": None,
+    "net": "kg", "lpa": "LPA", "a": "LPA", "b": "LPA", "original_gravity": "SG",
+    "gravity": "SG", "juice_share": "pct", "sugar": None,
 }  # fmt: skip
 
 
@@ -94,11 +96,7 @@ def _temp_in(temp: Quantity | float, unit: str) -> float:
     given = temp if isinstance(temp, Quantity) else Quantity(temp, "degC")
     if quantity_of(given.unit) != "temperature":
         raise TypeError(f"{given.unit} does not fit temp")
-    return (
-        float(given.value)
-        if given.unit == unit
-        else from_canonical(to_canonical(given.value, given.unit), unit)
-    )
+    return float(given.value) if given.unit == unit else from_canonical(to_canonical(given.value, given.unit), unit)
 
 
 def _true_strength(glass: Quantity, temp: Quantity | float) -> float:
@@ -129,10 +127,14 @@ def _lpa_mass(net: float, strength: float) -> float:
 
 def _net(gross: float, tare: float) -> float:
     if not (0 <= tare <= gross < float("inf")):
-        raise OutOfDomain(
-            "Tare", tare, 0, gross, "Tare must lie between nothing and the gross weight. Weigh again."
-        )
+        raise OutOfDomain("Tare", tare, 0, gross, "Tare must lie between nothing and the gross weight. Weigh again.")
     return gross - tare
+
+
+def _total(a: float, b: float) -> float:
+    for part in (a, b):
+        check_range("Pure alcohol", part, -1e9, 1e9, "LPA", "Check the figure and its unit.")
+    return a + b
 
 
 def _wine_gallons(volume: float, strength: float) -> float:
@@ -176,6 +178,7 @@ SUMS: dict[str, Sum] = {
         Sum("net_fruit", ("gross", "tare"), "kg", 0, _net),
         Sum("volume_from_mass", ("net", "strength"), "L", 1, alcoholometry.litres_from_mass),
         Sum("lpa_mass", ("net", "strength"), "LPA", 2, _lpa_mass),
+        Sum("total", ("a", "b"), "LPA", 2, _total),
         Sum("proof_gallons", ("lpa",), "proof_gal", 1, proof.proof_gallons_from_lpa),
         Sum("wine_gallons", ("volume", "strength"), "gal", 1, _wine_gallons),
         Sum("wine_gallons_weighed", ("net", "strength"), "gal", 1, _wine_gallons_weighed),

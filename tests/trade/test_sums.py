@@ -1,0 +1,152 @@
+"""The registry of live sums: what kinds rely on."""
+
+import pytest
+
+from webapp.trade.alcoholometry import litres_from_mass, true_strength_from_glass
+from webapp.trade.datafiles import load_data
+from webapp.trade.errors import OutOfDomain
+from webapp.trade.proof import strength_from_proof
+from webapp.trade.sums import INPUT_UNITS, SUMS, Quantity, compute
+from webapp.trade.table1 import true_proof
+
+NEEDED = {
+    "true_strength",
+    "true_proof",
+    "lpa_volume",
+    "volume_20",
+    "net_mass",
+    "volume_from_mass",
+    "lpa_mass",
+    "proof_gallons",
+    "wine_gallons",
+    "alcohol_so_far",
+    "potential_alcohol",
+    "net_fruit",
+    "presumptive_lpa",
+    "total",
+}
+
+# One set of inputs for each sum, with the answer to a tenth where a printed or independently worked figure exists.
+EXAMPLES = {
+    "true_strength": {"glass": Quantity(58.2, "pct_glass"), "temp": Quantity(15, "degC")},
+    "true_proof": {"glass": Quantity(193, "proof_glass"), "temp": Quantity(75, "degF")},
+    "volume_20": {"volume": 1000, "strength": 60, "temp": 5},
+    "lpa_volume": {"volume": Quantity(1000, "L"), "strength": Quantity(60, "pct_vol"), "temp": Quantity(5, "degC")},
+    "net_mass": {"gross": 231.5, "tare": 48.5},
+    "net_fruit": {"gross": Quantity(1000, "lb"), "tare": Quantity(100, "lb")},
+    "volume_from_mass": {"net": 100, "strength": 60},
+    "lpa_mass": {"net": 100, "strength": 60},
+    "total": {"a": 10.25, "b": 1.5},
+    "proof_gallons": {"lpa": 1000},
+    "wine_gallons": {"volume": 1000, "strength": 62},
+    "wine_gallons_weighed": {"net": Quantity(81000, "lb"), "strength": Quantity(190, "proof")},
+    "proof_gallons_weighed": {"net": Quantity(81000, "lb"), "strength": Quantity(190, "proof")},
+    "alcohol_so_far": {"original_gravity": 1.056, "gravity": 1.004, "juice_share": 80},
+    "potential_alcohol": {"sugar": Quantity(12.5, "Bx")},
+    "presumptive_lpa": {"net": 100, "sugar": Quantity(12.5, "Bx"), "juice_share": Quantity(90, "pct")},
+}
+ANSWERS = {
+    "true_proof": (189.5, 0),  # 27 CFR 30.61, sample line
+    "volume_20": (1013, 0.5),
+    "lpa_volume": (608, 0.4),
+    "net_mass": (183, 0),
+    "net_fruit": (408.233133, 1e-9),
+    "volume_from_mass": (109.998, 0.001),
+    "lpa_mass": (65.999, 0.001),
+    "total": (11.75, 0),
+    "proof_gallons": (525.82, 0.01),
+    "wine_gallons_weighed": (11921.6, 0),  # 27 CFR 30.64
+    "proof_gallons_weighed": (22650.8, 0),  # 27 CFR 30.64
+    "alcohol_so_far": (5.45, 0.005),
+    "potential_alcohol": (6.47, 0.012),  # OIV Oeno 21/2004 table II
+    "presumptive_lpa": (4.9, 0.05),
+}
+
+
+def test_all_the_sums_that_kinds_name_are_there() -> None:
+    assert set(SUMS) >= NEEDED
+    assert set(EXAMPLES) == set(SUMS)
+
+
+@pytest.mark.parametrize("name", SUMS)
+def test_declaration_is_whole(name: str) -> None:
+    wanted = SUMS[name]
+    assert wanted.name == name
+    assert set(wanted.inputs) <= set(INPUT_UNITS)
+    assert wanted.unit in load_data("units")
+    assert 0 <= wanted.decimals <= 3
+
+
+@pytest.mark.parametrize(("name", "answer"), ANSWERS.items())
+def test_answer(name: str, answer: tuple[float, float]) -> None:
+    expected, tolerance = answer
+    assert compute(name, EXAMPLES[name]) == pytest.approx(expected, abs=tolerance + 1e-9)
+
+
+@pytest.mark.parametrize("name", SUMS)
+def test_a_missing_input_gives_nothing_yet(name: str) -> None:
+    for missing in SUMS[name].inputs:
+        left = {k: v for k, v in EXAMPLES[name].items() if k != missing}
+        assert compute(name, left) is None
+        assert compute(name, {**left, missing: None}) is None
+    assert compute(name, EXAMPLES[name]) is not None
+
+
+def test_more_inputs_than_needed_do_no_harm() -> None:
+    assert compute("total", {"a": 1, "b": 2, "glass": 3}) == 3
+
+
+def test_true_strength_by_either_glass() -> None:
+    by_pct = compute("true_strength", {"glass": Quantity(58.2, "pct_glass"), "temp": Quantity(59, "degF")})
+    assert by_pct == pytest.approx(true_strength_from_glass(58.2, 15), abs=1e-12)
+    by_proof = compute("true_strength", {"glass": Quantity(116.5, "proof_glass"), "temp": Quantity(50.5, "degF")})
+    assert by_proof == strength_from_proof(true_proof(116.5, 50.5))
+
+
+def test_a_temperature_read_in_celsius_serves_table_1() -> None:
+    # 22.5 °C is 72.5 °F exactly; through binary factors it must still be.
+    in_f = compute("true_proof", {"glass": Quantity(192.85, "proof_glass"), "temp": Quantity(72.5, "degF")})
+    assert compute("true_proof", {"glass": Quantity(192.85, "proof_glass"), "temp": 22.5}) == in_f
+    # A figure kept in canonical °C gives the tenth that the °F reading gives, for every tenth of a degree.
+    for tenths in range(400, 1000):
+        temp_f = tenths / 10
+        kept = (temp_f - 32) * (5 / 9)
+        assert compute("true_proof", {"glass": Quantity(120.5, "proof_glass"), "temp": kept}) == true_proof(
+            120.5, temp_f
+        )
+
+
+def test_a_glass_without_its_unit_is_a_programmer_error() -> None:
+    for glass in (58.2, Quantity(58.2, "pct_vol"), Quantity(58.2, "degC")):
+        with pytest.raises(TypeError):
+            compute("true_strength", {"glass": glass, "temp": 15})
+    with pytest.raises(TypeError):
+        compute("true_strength", {"glass": Quantity(58.2, "pct_glass"), "temp": Quantity(15, "kg")})
+    with pytest.raises(TypeError):
+        compute("net_mass", {"gross": Quantity(15, "L"), "tare": 1})
+    with pytest.raises(KeyError):
+        compute("no such sum", {})
+
+
+@pytest.mark.parametrize(
+    ("name", "values"),
+    [
+        ("net_mass", {"gross": 10, "tare": 11}),
+        ("net_mass", {"gross": 10, "tare": -1}),
+        ("net_mass", {"gross": float("nan"), "tare": 1}),
+        ("net_mass", {"gross": float("inf"), "tare": 1}),
+        ("true_strength", {"glass": Quantity(1, "pct_glass"), "temp": 35}),
+        ("volume_from_mass", {"net": 10, "strength": 101}),
+        ("true_proof", {"glass": Quantity(20, "proof_glass"), "temp": Quantity(20, "degF")}),
+        ("volume_20", {"volume": 10, "strength": 10, "temp": -10}),
+        ("alcohol_so_far", {"original_gravity": 1.05, "gravity": 1.06, "juice_share": 80}),
+        ("total", {"a": float("nan"), "b": 1}),
+    ],
+)
+def test_inputs_outside_raise_a_sentence(name: str, values: dict[str, object]) -> None:
+    with pytest.raises(OutOfDomain, match=r"\.$"):
+        compute(name, values)  # type: ignore[arg-type]
+
+
+def test_mass_is_taken_as_mass_not_as_weight_in_air() -> None:
+    assert compute("volume_from_mass", {"net": 100, "strength": 60}) == litres_from_mass(100, 60, in_air=False)
