@@ -8,7 +8,7 @@ const SPRITE = "/static/icons/sprite.svg";
  * the word stands beside it, or the button has an aria-label.
  * @param {string} name a symbol's id in sprite.svg
  * @param {string} [variant] "large" for 40 px
- * @returns {import("../vendor/lit-html/lit-html.js").TemplateResult}
+ * @returns {unknown}
  */
 export function icon(name, variant = "") {
   const className = variant ? `icon icon--${variant}` : "icon";

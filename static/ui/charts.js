@@ -65,6 +65,7 @@ function innerWidth(el) {
 
 /** @param {HTMLElement} el @param {Curve} curve */
 function build(el, curve) {
+  /** @type {(Line & {ink: string, width: number, dash?: number[]})[]} */
   const lines = [
     ...(curve.ghost ? [{ ...curve.ghost, ink: "--dust", width: 1.5 }] : []),
     ...curve.series.map((line, index) => ({ ...line, ink: index ? "--note" : "--chalk", width: index ? 2 : 3 })),
@@ -78,7 +79,7 @@ function build(el, curve) {
   el.replaceChildren(picture, dataTable(curve));
   const axis = { stroke: () => colour("--dust"), font, ticks: { show: false }, grid: { show: false } };
   const ink = { colour, font, labels: new Labels() };
-  return new uPlot(
+  return new (/** @type {any} */ (uPlot))(
     {
       width: innerWidth(el),
       height: curve.height ?? 210,

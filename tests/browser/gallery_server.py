@@ -11,7 +11,7 @@ from pathlib import Path
 from urllib.parse import parse_qs, urlsplit
 from xml.etree import ElementTree
 
-from jinja2 import Environment, FileSystemLoader, Undefined
+from jinja2 import Environment, FileSystemLoader
 from wtforms import (
     BooleanField,
     DateTimeLocalField,
@@ -94,7 +94,7 @@ def render(query: dict[str, list[str]]) -> str:
     """Render one screen of the gallery; ?wrong=1 shows the form as the server answers a bad one."""
     screen = query.get("screen", ["parts"])[0]
     loader = FileSystemLoader([ROOT / "webapp" / "templates", ROOT / "tests" / "browser"])
-    environment = Environment(loader=loader, autoescape=True, undefined=Undefined)
+    environment = Environment(loader=loader, autoescape=True, trim_blocks=True, lstrip_blocks=True)
     form = GalleryForm()
     if "wrong" in query:
         form.validate()

@@ -21,7 +21,7 @@ ROOT = Path(__file__).parents[2]
 STATIC = ROOT / "static"
 PHONE = {"width": 390, "height": 844}
 DESK = {"width": 1280, "height": 800}
-FLOOR_SCREENS = ("reading", "run", "slate", "today", "parts", "parts&wrong=1")
+FLOOR_SCREENS = ("reading", "run", "slate", "today", "vessel", "parts", "parts&wrong=1")
 GROUNDS = ("ground", "sheet", "raised")
 INKS = ("chalk", "dust", "copper", "stop", "ask", "note", "well", "heads", "tails")
 
@@ -229,7 +229,8 @@ def test_icons_draw_from_the_kept_copy_with_the_server_gone(browser: Any) -> Non
         page = context.new_page()
         page.goto(f"{address}/gallery?screen=slate")
         page.evaluate("""async () => {
-            const taken = new Promise((resolve) => navigator.serviceWorker.addEventListener("controllerchange", resolve));
+            const taken = new Promise((resolve) =>
+                navigator.serviceWorker.addEventListener("controllerchange", resolve));
             await navigator.serviceWorker.register("/look-worker.js");
             await taken;
         }""")
