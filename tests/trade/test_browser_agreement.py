@@ -293,7 +293,7 @@ IN_PAGE = """async (cases) => {
 class QuietHandler(SimpleHTTPRequestHandler):
     """Serves static/ and the tables; the page itself is empty."""
 
-    extensions_map = SimpleHTTPRequestHandler.extensions_map | {".js": "text/javascript"}  # noqa: RUF012
+    extensions_map = SimpleHTTPRequestHandler.extensions_map | {".js": "text/javascript"}
 
     def do_GET(self) -> None:
         if self.path == "/":
