@@ -50,7 +50,9 @@ def restore_backup(file_path: Path, data_dir: Path) -> int:
     Nothing is left behind if it does not verify. Phones hand in again what this book has not got.
     """
     if data_dir.exists() and any(data_dir.iterdir()):
-        raise BookError(f"{data_dir} is not empty. Restore into a new folder, then serve that one with --data.")
+        raise BookError(
+            f"{data_dir} is not empty. Restore into a new folder, then serve that one with --data."
+        )
     data_dir.parent.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory(dir=data_dir.parent, prefix=".restore-") as folder:
         restored = Path(folder) / "data"
@@ -63,7 +65,7 @@ def restore_backup(file_path: Path, data_dir: Path) -> int:
 
 
 def _copy_book(source_path: Path, copy_path: Path) -> None:
-    # SQLite's own copy is consistent while a server writes; a copy of the file alone would miss the write-ahead log.
+    # SQLite's own copy is consistent while a server writes; the file alone lacks what is in the write-ahead log.
     source_uri = f"{source_path.absolute().as_uri()}?mode=ro"
     try:
         with (

@@ -216,7 +216,9 @@ def backup(data_dir: Path, file_path: Path) -> None:
     from webapp.backups import write_backup
 
     entry_count = write_backup(data_dir, file_path)
-    click.echo(f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept.")
+    click.echo(
+        f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept."
+    )
 
 
 @main.command()
@@ -231,7 +233,9 @@ def restore(data_dir: Path, file_path: Path) -> None:
 
 
 @main.command(name="write-docs")
-@click.option("--check", "is_check", is_flag=True, help="Write nothing; fail if the page is not as it should be.")
+@click.option(
+    "--check", "is_check", is_flag=True, help="Write nothing; fail if the page is not as it should be."
+)
 def write_docs(is_check: bool) -> None:
     """Write docs/kinds.md from the declarations; for a checkout of the source."""
     from webapp.kinds.as_docs import kinds_page
@@ -261,7 +265,9 @@ def _make_folder(data_dir: Path) -> None:
     try:
         data_dir.mkdir(parents=True, exist_ok=True, mode=0o700)
     except OSError as error:
-        raise Sentence(f"Cannot make the folder {data_dir}: {error.strerror}. Choose another with --data.") from error
+        raise Sentence(
+            f"Cannot make the folder {data_dir}: {error.strerror}. Choose another with --data."
+        ) from error
 
 
 def _greet(app: Flask) -> None:

@@ -15,7 +15,9 @@ from webapp.book.store import open_book
 
 def run(*arguments: str | Path, typed: str = "") -> subprocess.CompletedProcess[str]:
     command = [sys.executable, "-m", "webapp", *map(str, arguments)]
-    return subprocess.run(command, input=typed, capture_output=True, text=True, timeout=90, cwd=ROOT_DIR, check=False)
+    return subprocess.run(
+        command, input=typed, capture_output=True, text=True, timeout=90, cwd=ROOT_DIR, check=False
+    )
 
 
 @pytest.fixture

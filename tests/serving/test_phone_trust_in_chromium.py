@@ -28,7 +28,10 @@ def launch(playwright: Any, browser_options: dict[str, Any], home_dir: Path) -> 
 
 
 def test_worker_registers_over_tls_once_our_authority_is_trusted(
-    make_server: Callable[..., ServerProcess], playwright: Any, browser_options: dict[str, Any], tmp_path: Path
+    make_server: Callable[..., ServerProcess],
+    playwright: Any,
+    browser_options: dict[str, Any],
+    tmp_path: Path,
 ) -> None:
     server = make_server(arguments=("--tls",))
     home_dir = tmp_path / "home"
@@ -45,7 +48,10 @@ def test_worker_registers_over_tls_once_our_authority_is_trusted(
 
 
 def test_browser_that_does_not_trust_us_is_kept_out(
-    make_server: Callable[..., ServerProcess], playwright: Any, browser_options: dict[str, Any], tmp_path: Path
+    make_server: Callable[..., ServerProcess],
+    playwright: Any,
+    browser_options: dict[str, Any],
+    tmp_path: Path,
 ) -> None:
     from playwright.sync_api import Error
 

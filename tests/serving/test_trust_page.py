@@ -16,7 +16,9 @@ from webapp.serving.certificates import get_authority
 ADDRESS = "https://192.168.1.20:8443/"
 
 
-def ask(data_dir: Path, path: str, method: str = "GET", host: str = "10.0.0.1") -> tuple[str, dict[str, str], bytes]:
+def ask(
+    data_dir: Path, path: str, method: str = "GET", host: str = "10.0.0.1"
+) -> tuple[str, dict[str, str], bytes]:
     environ: dict[str, Any] = {
         "PATH_INFO": path,
         "REQUEST_METHOD": method,

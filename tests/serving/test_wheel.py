@@ -25,7 +25,9 @@ def wheel_path(tmp_path_factory: pytest.TempPathFactory) -> Path:
         elif (ROOT_DIR / part).exists():
             shutil.copy(ROOT_DIR / part, source_dir / part)
     code = f"from setuptools import build_meta; build_meta.build_wheel({str(wheel_dir)!r})"
-    done = subprocess.run([sys.executable, "-c", code], cwd=source_dir, capture_output=True, text=True, check=False)
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=source_dir, capture_output=True, text=True, check=False
+    )
     assert done.returncode == 0, done.stdout + done.stderr
     (path,) = wheel_dir.glob("*.whl")
     return path
@@ -52,7 +54,9 @@ def test_program_runs_from_the_wheel_alone(wheel_path: Path, tmp_path: Path) -> 
         "assert p.STATIC_DIR.is_dir(), p.STATIC_DIR; assert p.DEMO_DIR.is_dir(), p.DEMO_DIR;"
         "print(webapp.__file__); print(webapp.create_app('book'))"
     )
-    done = subprocess.run([sys.executable, "-c", code], cwd=tmp_path, capture_output=True, text=True, check=False)
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=tmp_path, capture_output=True, text=True, check=False
+    )
     assert done.returncode == 0, done.stderr
     # The wheel's own files ran, not the checkout's.
     assert done.stdout.startswith(str(tmp_path))

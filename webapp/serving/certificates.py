@@ -43,7 +43,9 @@ class LeafFiles:
     key_path: Path
 
 
-def get_authority(data_dir: Path, names: list[str] | None = None, *, now: datetime | None = None) -> Authority:
+def get_authority(
+    data_dir: Path, names: list[str] | None = None, *, now: datetime | None = None
+) -> Authority:
     """Return the authority of this data folder, making it at the first call.
 
     `names` are host names of the site that the authority may vouch for beside private addresses, .local and
@@ -111,7 +113,9 @@ def sign_leaf(
         .add_extension(_key_usage(digital_signature=True), critical=True)
         .add_extension(x509.ExtendedKeyUsage([ExtendedKeyUsageOID.SERVER_AUTH]), critical=False)
         .add_extension(x509.SubjectKeyIdentifier.from_public_key(key.public_key()), critical=False)
-        .add_extension(x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(issuer_key_id), critical=False)
+        .add_extension(
+            x509.AuthorityKeyIdentifier.from_issuer_subject_key_identifier(issuer_key_id), critical=False
+        )
         .sign(authority.key, hashes.SHA256())
     )
 
@@ -126,7 +130,9 @@ def is_permitted(authority: Authority, host: str) -> bool:
 def list_site_names(authority: Authority) -> list[str]:
     """Return the site's own host names that the authority was made for."""
     permitted = authority.certificate.extensions.get_extension_for_class(x509.NameConstraints).value
-    names = [subtree.value for subtree in permitted.permitted_subtrees or () if isinstance(subtree, x509.DNSName)]
+    names = [
+        subtree.value for subtree in permitted.permitted_subtrees or () if isinstance(subtree, x509.DNSName)
+    ]
     return [name for name in names if name not in PERMITTED_DOMAINS]
 
 

@@ -49,7 +49,8 @@ def serve(
     """Serve the book in `data_dir` until asked to stop.
 
     With `tls_hosts` the server speaks https under a certificate for those hosts, and starts a fresh worker
-    whenever the certificate must be renewed; without it, plain http. `greet` is called with the app in the worker.
+    whenever the certificate must be renewed; without it, plain http. `greet` is called with the app, in the
+    worker.
     """
     check_port(host, port)
     check_folder(data_dir)
@@ -96,7 +97,9 @@ def check_folder(data_dir: Path) -> None:
             f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
         ) from error
     except OSError as error:
-        raise CannotServe(f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data.") from error
+        raise CannotServe(
+            f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data."
+        ) from error
 
 
 def find_free_port(host: str = "127.0.0.1") -> int:

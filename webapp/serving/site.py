@@ -64,7 +64,9 @@ def choose_site(data_dir: Path, host: str, port: int | None, *, is_tls: bool | N
     is_tls = not is_local if is_tls is None else is_tls
     if port is None:
         port = HTTPS_PORT if is_tls else HTTP_PORT
-    return Site(data_dir, host, port or find_free_port(), is_tls, trust_port if is_tls and not is_local else 0)
+    return Site(
+        data_dir, host, port or find_free_port(), is_tls, trust_port if is_tls and not is_local else 0
+    )
 
 
 def prepare_names(site: Site, names: tuple[str, ...]) -> None:
@@ -93,7 +95,7 @@ def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> 
             listener = start_trust_listener(site.data_dir, site.url, site.host, site.trust_port)
         except OSError as error:
             raise CannotServe(
-                f"Port {site.trust_port} for the trust page is in use. Choose another with --trust-port, or 0 for none."
+                f"Port {site.trust_port} for the trust page is in use. --trust-port takes another, or 0 for none."
             ) from error
     announce(site)
     (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
@@ -105,7 +107,14 @@ def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> 
         **config,
     }
     try:
-        serve(site.data_dir, site.host, site.port, site.list_hosts if site.is_tls else None, greet, config=config)
+        serve(
+            site.data_dir,
+            site.host,
+            site.port,
+            site.list_hosts if site.is_tls else None,
+            greet,
+            config=config,
+        )
     finally:
         if listener is not None:
             listener.shutdown()
@@ -126,7 +135,9 @@ def announce(site: Site) -> None:
     if others:
         click.echo(f"Also:    {' '.join(others)}")
     if site.trust_url:
-        click.echo("A phone that is new here scans this first, trusts the certificate, then opens the address:")
+        click.echo(
+            "A phone that is new here scans this first, trusts the certificate, then opens the address:"
+        )
         print_qr(site.trust_url)
         click.echo(site.trust_url)
         click.echo(f"Fingerprint to compare: {write_fingerprint(site.data_dir)}")
