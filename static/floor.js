@@ -1,0 +1,49 @@
+// @ts-check
+/** The floor's way in: what every page needs, then the one page's own module. */
+import { noteLabelLink } from "./pages/here.js";
+import { startFrame } from "./pages/frame.js";
+import { startHouse } from "./pages/house.js";
+import { start as startHandIn } from "./slate/handin.js";
+import { onBlocked } from "./slate/db.js";
+import { registerWorker } from "./slate/worker.js";
+import { showNotice, showUpdateNotice } from "./ui/notice.js";
+import { toast } from "./ui/toast.js";
+
+/** @type {Record<string, () => Promise<{start: () => Promise<void>|void}>>} spelt out, so that each is a file of ours */
+const PAGES = {
+  today: () => import("./pages/today.js"),
+  scan: () => import("./pages/scan.js"),
+  vessel: () => import("./pages/vessel.js"),
+  log: () => import("./pages/log.js"),
+  run: () => import("./pages/run.js"),
+  slate: () => import("./pages/slate.js"),
+  who: () => import("./pages/who.js"),
+  more: () => import("./pages/more.js"),
+  enrol: () => import("./pages/enrol.js"),
+};
+const READY_SAID = "offline-ready-said";
+
+async function begin() {
+  noteLabelLink();
+  startFrame();
+  onBlocked((words) => toast(words, 20_000));
+  await startHouse();
+  const page = PAGES[document.documentElement.dataset.page ?? ""];
+  if (page) await (await page()).start();
+}
+
+/** Said once on each phone. */
+function sayReady() {
+  if (localStorage.getItem(READY_SAID)) return;
+  localStorage.setItem(READY_SAID, "yes");
+  toast("This phone now works without signal.");
+}
+
+begin().catch((error) => {
+  console.error(error);
+  showNotice({ words: `This page did not open as it should. ${error?.message ?? ""} The slate is safe.`, doWord: "Try again", onDo: () => location.reload() });
+}).finally(() => {
+  document.documentElement.dataset.started = "";
+  void startHandIn();
+  void registerWorker({ onNewer: showUpdateNotice, onReady: sayReady });
+});

@@ -1,0 +1,12 @@
+// @ts-check
+import { html } from "../vendor/lit-html/lit-html.js";
+import { chip } from "./form/quickfields.js";
+
+/**
+ * A row of chips that answers at the tap.
+ * @param {string} legend @param {string} name @param {[value: string, words: string][]} choices @param {string} chosen
+ * @param {(value: any) => void} onChoose
+ */
+export const choiceRow = (legend, name, choices, chosen, onChoose) => html`<fieldset class="chips" data-field=${name}
+  @change=${(/** @type {Event} */ event) => onChoose(/** @type {HTMLInputElement} */ (event.target).value)}><legend><span>${legend}</span></legend>
+  <div class="chips__row">${choices.map(([value, words]) => chip(name, value, words, value === chosen))}</div></fieldset>`;

@@ -1,0 +1,40 @@
+// @ts-check
+/** Let this phone in by the office's one-time code. What waits on it keeps waiting and is handed in after. */
+import { device, enrol } from "../slate/device.js";
+import { handInNow } from "../slate/handin.js";
+import { html, render } from "../vendor/lit-html/lit-html.js";
+import { sayThere } from "./frame.js";
+
+const PATH = /^\/enrol\/([^/]+)\/?$/;
+
+export async function start() {
+  const form = /** @type {HTMLFormElement} */ (document.querySelector('[data-part="enrol-form"]'));
+  const [token, name] = ["token", "name"].map((id) => /** @type {HTMLInputElement} */ (form.querySelector(`[name=${id}]`)));
+  const says = /** @type {HTMLElement} */ (form.querySelector('[data-part="says"]'));
+  token.value ||= decodeURIComponent(PATH.exec(location.pathname)?.[1] ?? "");
+  name.value ||= (await device())?.name ?? "";
+  form.addEventListener("submit", async (event) => {
+    event.preventDefault();
+    const refused = !token.value.trim() ? "The code is missing. Scan it in the office, or type it." : !name.value.trim() ? "Give the phone a name, such as PH-2." : "";
+    if (refused) return tell(says, refused);
+    await letIn(codeOf(token.value), name.value.trim(), says);
+  });
+}
+
+/** A whole link may be pasted as well. @param {string} text */
+const codeOf = (text) => text.trim().replace(/^https?:\/\/[^/]+\/enrol\//, "").replace(/[/?#].*$/, "");
+
+/** @param {string} token @param {string} name @param {HTMLElement} says */
+async function letIn(token, name, says) {
+  try {
+    const own = await enrol(token, name);
+    await handInNow();
+    sayThere(`${own.name || "This phone"} is let in.`);
+    location.assign("/who?then=/");
+  } catch (error) {
+    tell(says, /** @type {any} */ (error).message || "The book did not take this code. Ask the office for a new one.");
+  }
+}
+
+/** @param {HTMLElement} says @param {string} words */
+const tell = (says, words) => render(html`<p class="band band--stop" role="alert">${words}</p>`, says);

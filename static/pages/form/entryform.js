@@ -1,0 +1,201 @@
+// @ts-check
+/**
+ * One form on its way to an entry: reads the boxes as they are typed, shows the figures, asks for a second look, logs.
+ * The boxes may come from the server's template or from quickfields.js.
+ */
+import { readEntry } from "../../kinds/read.js";
+import { log as chalk } from "../../slate/queue.js";
+import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { hasTable1, loadTable1 } from "../../trade/datafiles.js";
+import { contextOf } from "./context.js";
+import { lookable, lookBand, risen } from "./look.js";
+import { sumLines } from "./sums.js";
+import { boxOf, collect, controlOf, keepInstrument, keepUnit, unitNow } from "./values.js";
+
+/** After the last key the second look waits this long, so that it does not speak into a half-typed figure. */
+const PAUSE_MS = 900;
+/** A band that has stood this long has been seen. */
+const SEEN_MS = 600;
+
+/**
+ * @typedef {object} Parts
+ * @property {HTMLFormElement} form
+ * @property {any} kind
+ * @property {any} card the vessel's, or null
+ * @property {HTMLElement} look where the second look is said
+ * @property {HTMLElement} figures
+ * @property {{code: string, role: string}} who
+ * @property {() => Record<string, any>} about what else the entry carries: mark, mark_by, read_at, remark
+ * @property {(kept: any) => void} onLogged
+ * @property {(error: unknown, draft: any) => void} onFull
+ * @property {() => void} [onChange]
+ */
+
+export class EntryForm {
+  /** @type {Parts} */ #parts;
+  /** Fields that were looked at twice, with the figure that was then in them. @type {Map<string, string>} */
+  #lookedAt = new Map();
+  #asked = { key: "", since: 0 };
+  #pause = 0;
+  #isLogging = false;
+  #typing = "";
+  read = /** @type {any} */ (null);
+
+  /** @param {Parts} parts */
+  constructor(parts) {
+    this.#parts = parts;
+    const { form } = parts;
+    form.addEventListener("input", (event) => this.#typed(event));
+    form.addEventListener("change", (event) => this.#changed(event));
+    form.addEventListener("focusout", () => this.#pauseOver());
+    form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      void this.logIt();
+    });
+    this.update();
+  }
+
+  /** Read the boxes anew and show what follows from them. */
+  update() {
+    const { form, kind, card, figures, onChange } = this.#parts;
+    const context = contextOf(card, kind.name);
+    const values = collect(form, kind);
+    // Table 1 is large and wanted by a proof glass only; the figure follows when it has come.
+    if (!hasTable1() && Object.values(values).some((value) => value.unit === "proof_glass")) void loadTable1().then(() => this.update(), () => {});
+    this.read = readEntry(kind, { kind: kind.name, mark: card?.mark ?? "", values }, context);
+    this.extra = risen(kind, this.read, context, card);
+    render(sumLines(kind, this.read), figures);
+    figures.hidden = !figures.childElementCount;
+    this.#showLook();
+    onChange?.();
+  }
+
+  /** @returns {any} the draft of the entry as the boxes stand */
+  draft() {
+    const { form, kind, about, who } = this.#parts;
+    const odd = this.#odd().filter((problem) => this.read.entry.values[problem.field]);
+    const named = (/** @type {(problem: any) => boolean} */ wanted) => [...new Set(odd.filter(wanted).map((problem) => problem.field))];
+    return {
+      kind: kind.name, kind_version: kind.version, person: who.code, role: who.role || kind.role,
+      values: collect(form, kind),
+      as_read: named((problem) => problem.weight === "stop"), looked_again: named((problem) => problem.weight === "ask"),
+      ...about(),
+    };
+  }
+
+  /** Log, unless it is no entry at all; something odd that nobody can have seen yet is shown first, once. */
+  async logIt() {
+    clearTimeout(this.#pause);
+    this.#typing = "";
+    this.update();
+    if (this.#isLogging || this.#showRefusals()) return;
+    const unseen = this.#unanswered();
+    if (unseen && !(this.#asked.key === this.#key(unseen) && performance.now() - this.#asked.since > SEEN_MS)) {
+      this.#showLook();
+      return;
+    }
+    this.#isLogging = true;
+    const draft = this.draft();
+    try {
+      this.#parts.onLogged(await chalk(draft));
+    } catch (error) {
+      this.#isLogging = false;
+      this.#parts.onFull(error, draft);
+    }
+  }
+
+  /** @param {Event} event */
+  #typed(event) {
+    this.#typing = /** @type {HTMLInputElement} */ (event.target).name ?? "";
+    clearTimeout(this.#pause);
+    this.#pause = setTimeout(() => this.#pauseOver(), PAUSE_MS);
+    this.update();
+  }
+
+  /** @param {Event} event */
+  #changed(event) {
+    const { name, value } = /** @type {HTMLSelectElement} */ (event.target);
+    const field = this.#parts.kind.fields.find((/** @type {any} */ one) => name === `${one.name}_unit` || name === `${one.name}_instrument`);
+    if (field && name.endsWith("_unit")) keepUnit(this.#parts.kind, field, unitNow(this.#parts.form, this.#parts.kind, field));
+    if (field && name.endsWith("_instrument")) keepInstrument(field.instrument, value);
+    this.update();
+  }
+
+  #pauseOver() {
+    this.#typing = "";
+    this.#showLook();
+  }
+
+  #odd() {
+    return [...this.extra, ...lookable(this.read.problems)];
+  }
+
+  /** @param {any} problem */
+  #key(problem) {
+    const { raw = "", unit = "" } = this.read.entry.values[problem.field] ?? {};
+    return `${problem.code}:${problem.field}:${raw}:${unit}`;
+  }
+
+  #unanswered() {
+    const odd = this.#odd().filter((problem) => !this.#lookedAt.has(this.#key(problem)));
+    return odd.find((problem) => problem.weight === "stop") ?? odd[0];
+  }
+
+  #showLook() {
+    const problem = this.#unanswered();
+    const shown = problem && problem.field !== this.#typing ? problem : undefined;
+    const key = shown ? this.#key(shown) : "";
+    if (key !== this.#asked.key) this.#asked = { key, since: performance.now() };
+    for (const field of this.#parts.kind.fields) {
+      boxOf(this.#parts.form, field.name)?.classList.toggle("field--odd", field.name === shown?.field);
+    }
+    render(lookBand(shown, { onTake: (one) => this.#take(one), onKeep: () => this.#keep(shown) }), this.#parts.look);
+  }
+
+  /** @param {any} suggestion */
+  #take({ field, raw, unit }) {
+    const control = controlOf(this.#parts.form, field);
+    const select = /** @type {HTMLSelectElement|null} */ (this.#parts.form.querySelector(`select[name="${field}_unit"]`));
+    if (select && unit) select.value = unit;
+    if (control) control.value = raw;
+    this.#typing = "";
+    this.update();
+    control?.focus({ preventScroll: true });
+  }
+
+  /** @param {any} problem */
+  #keep(problem) {
+    this.#lookedAt.set(this.#key(problem), problem.weight);
+    this.#showLook();
+    controlOf(this.#parts.form, problem.field)?.focus({ preventScroll: true });
+  }
+
+  /** @returns {boolean} whether there is no entry to log yet */
+  #showRefusals() {
+    const refusals = this.read.problems.filter((/** @type {any} */ problem) => problem.weight === "refuse");
+    for (const field of this.#parts.kind.fields) this.#refuse(field.name, refusals.find((/** @type {any} */ one) => one.field === field.name));
+    const first = refusals[0] && controlOf(this.#parts.form, refusals[0].field);
+    first?.focus({ preventScroll: true });
+    first?.closest(".field, .chips")?.scrollIntoView({ block: "center" });
+    return refusals.length > 0;
+  }
+
+  /** @param {string} name @param {any} [problem] */
+  #refuse(name, problem) {
+    const box = boxOf(this.#parts.form, name);
+    if (!box) return;
+    box.classList.toggle(box.classList.contains("chips") ? "chips--wrong" : "field--wrong", Boolean(problem));
+    const control = controlOf(this.#parts.form, name);
+    control?.toggleAttribute("aria-invalid", Boolean(problem));
+    if (problem) control?.setAttribute("aria-invalid", "true");
+    let line = /** @type {HTMLElement|null} */ (box.querySelector("[data-refused]"));
+    if (!line) {
+      line = document.createElement("div");
+      line.dataset.refused = "";
+      line.className = "field__full";
+      box.append(line);
+    }
+    render(problem ? html`<p class="field__error" role="alert">${problem.words}</p>` : nothing, line);
+    line.hidden = !problem;
+  }
+}

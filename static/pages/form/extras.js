@@ -1,0 +1,49 @@
+// @ts-check
+/** What stands behind a form's "more": when it was read, with which instruments, a remark. */
+import { instruments } from "../../slate/cards.js";
+import { localStamp } from "../../slate/entry.js";
+import { formatTime } from "../../ui/format.js";
+import { keptInstrument } from "./values.js";
+
+/** @param {HTMLFormElement} form @returns {string} the time of the reading for the entry; "" means at the log */
+export function readAt(form) {
+  const box = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"));
+  const typed = box?.value ? new Date(box.value) : null;
+  return typed && !Number.isNaN(typed.getTime()) ? localStamp(typed) : "";
+}
+
+/** Instruments are picked from the house's list where the phone has it, else typed. @param {HTMLFormElement} form @param {any} kind */
+export async function dressInstruments(form, kind) {
+  const house = await instruments();
+  for (const field of kind.fields.filter((/** @type {any} */ one) => one.instrument)) {
+    const input = /** @type {HTMLInputElement|null} */ (form.querySelector(`[name="${field.name}_instrument"]`));
+    if (!input) continue;
+    const kept = keptInstrument(field.instrument);
+    const fitting = house.filter((one) => one.sort === field.instrument && (!one.state || one.state === "in use"));
+    if (!fitting.length) input.value = kept;
+    else input.replaceWith(instrumentSelect(input, fitting, kept));
+    const label = input.id && form.querySelector(`label[for="${input.id}"]`);
+    if (label) label.textContent = `${label.textContent?.replace(/\s*\(may stay empty\)/, "")} for ${field.label.toLowerCase()}`;
+  }
+}
+
+/** @param {HTMLInputElement} input @param {any[]} fitting @param {string} kept */
+function instrumentSelect(input, fitting, kept) {
+  const select = document.createElement("select");
+  select.name = input.name;
+  select.id = input.id;
+  select.className = "field__value";
+  select.append(new Option("not said", ""), ...fitting.map((one) => new Option(`${one.id} · ${one.title}`, one.id)));
+  select.value = fitting.some((one) => one.id === kept) ? kept : "";
+  return select;
+}
+
+/** One line that says what the fold holds: "Read now · TH-2, SM-1". @param {HTMLFormElement} form @param {any} kind */
+export function extrasWords(form, kind) {
+  const typed = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
+  const when = typed ? `Read at ${formatTime(new Date(typed))}` : "Read now";
+  const used = new Set(kind.fields.filter((/** @type {any} */ one) => one.instrument)
+    .map((/** @type {any} */ one) => /** @type {HTMLInputElement|null} */ (form.querySelector(`[name="${one.name}_instrument"]`))?.value).filter(Boolean));
+  const remark = /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim();
+  return { lead: typed ? when : "Read earlier?", rest: [typed ? "" : when, [...used].join(", "), remark ? "with a remark" : ""].filter(Boolean).join(" · ") };
+}

@@ -1,0 +1,52 @@
+// @ts-check
+/** Boxes drawn on the phone for the run sheet's panels; the same classes and names as the server's `_fields.html`. */
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { icon } from "../../icons/icons.js";
+import { symbol } from "../../trade/units.js";
+import { lastOf } from "./context.js";
+import { keptInstrument, unitOf } from "./values.js";
+
+/** @param {any} kind @param {string} name @param {any} card */
+export function figureBox(kind, name, card) {
+  const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
+  const last = lastOf(card, kind, field);
+  const unit = unitOf(kind, field);
+  const id = `${kind.name}-${name}`;
+  return html`<div class="field field--figure" data-field=${name}>
+    <label class="field__label" for=${id}>${field.label}</label>
+    ${last ? html`<span class="field__last">${last.when} ${last.raw}</span>` : nothing}
+    <input class="field__value" id=${id} name=${name} type="text" inputmode="decimal" autocomplete="off" maxlength="24" data-keypad
+      data-unit=${symbol(unit)} placeholder=${last?.raw ?? nothing}>
+    ${field.units.length > 1 ? html`<select class="field__unit" name="${name}_unit" data-unit-for=${id} aria-label="Unit of ${field.label}">
+        ${field.units.map((/** @type {string} */ one) => html`<option value=${one} ?selected=${one === unit}>${symbol(one)}</option>`)}</select>`
+      : html`<span class="field__unit">${symbol(unit)}</span>`}
+    ${field.instrument && keptInstrument(field.instrument) ? html`<input type="hidden" name="${name}_instrument" value=${keptInstrument(field.instrument)}>` : nothing}
+  </div>`;
+}
+
+/** @param {any} kind @param {string} name @param {{value?: string, only?: string[]}} [options] */
+export function choiceBox(kind, name, { value = "", only } = {}) {
+  const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
+  const choices = field.choices.filter((/** @type {string[]} */ choice) => !only || only.includes(choice[0]));
+  return html`<fieldset class="chips" data-field=${name}><legend><span>${field.label}</span></legend><div class="chips__row">
+    ${choices.map(([code, words]) => chip(name, code, words, code === value))}</div></fieldset>`;
+}
+
+/** @param {string} name @param {string} value @param {any} words @param {boolean} isChosen */
+export function chip(name, value, words, isChosen) {
+  return html`<label class="chip"><input type="radio" name=${name} value=${value} ?checked=${isChosen}><span class="chip__face">${icon("entered")}${words}</span></label>`;
+}
+
+/** @param {any} kind @param {string} name */
+export function wordsBox(kind, name) {
+  const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
+  const id = `${kind.name}-${name}`;
+  return html`<div class="field field--words" data-field=${name}><label class="field__label" for=${id}>${field.label}</label>
+    <textarea class="field__value" id=${id} name=${name} rows="2" maxlength="2000"></textarea></div>`;
+}
+
+/** The minute, as taken at the tap; a person may set it. @param {string} value "2025-10-13T09:21" */
+export function minuteBox(value) {
+  return html`<div class="field field--when" data-field="read_at"><label class="field__label" for="panel-read-at">Minute</label>
+    <input class="field__value" id="panel-read-at" name="read_at" type="datetime-local" .value=${value}></div>`;
+}

@@ -1,0 +1,18 @@
+// @ts-check
+/** The computed figures of a form, large where one of them is what the work is about. */
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { capital } from "../words.js";
+import { symbol } from "../../trade/units.js";
+import { formatQuantity } from "../../ui/format.js";
+
+/** @param {any} kind @param {any} read as readEntry gives it */
+export function sumLines(kind, read) {
+  const known = kind.figures.filter((/** @type {any} */ figure) => figure.name in read.figures && !isGivenAway(figure, read));
+  if (!known.length) return nothing;
+  return known.map((/** @type {any} */ figure) => html`<p class="sum ${figure.big ? "sum--big" : ""}">
+    <span class="sum__label">${capital(figure.label)}</span>
+    <output class="sum__value" data-figure=${figure.name}>${formatQuantity(read.figures[figure.name], figure.decimals, symbol(figure.unit))}</output></p>`);
+}
+
+/** A figure that was typed itself needs no line of its own. @param {any} figure @param {any} read */
+const isGivenAway = (figure, read) => figure.given && figure.given in read.values && !figure.big;

@@ -1,0 +1,98 @@
+// @ts-check
+/** Between the boxes of a form and the values of an entry. Boxes are found by name, wherever they were drawn. */
+
+/**
+ * @typedef {{raw: string, unit?: string, instrument?: string}} Value
+ * @typedef {any} Kind as declared in kinds.json
+ * @typedef {any} Field
+ */
+
+const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in"];
+
+/** @returns {"metric"|"us"} what this phone was set to */
+export const unitsChoice = () => (stored("units") === "us" ? "us" : "metric");
+
+/** @param {"metric"|"us"} choice */
+export function setUnitsChoice(choice) {
+  localStorage.setItem("units", choice);
+  for (const name of Object.keys(localStorage)) if (name.startsWith("unit:")) localStorage.removeItem(name);
+}
+
+/** The unit a field begins with: as last swapped on this phone, else of the phone's world. @param {Kind} kind @param {Field} field */
+export function unitOf(kind, field) {
+  const kept = stored(`unit:${kind.name}.${field.name}`);
+  if (kept && field.units.includes(kept)) return kept;
+  return (unitsChoice() === "us" && field.units.find((/** @type {string} */ unit) => US.includes(unit))) || field.units[0] || "";
+}
+
+/** @param {Kind} kind @param {Field} field @param {string} unit */
+export function keepUnit(kind, field, unit) {
+  localStorage.setItem(`unit:${kind.name}.${field.name}`, unit);
+}
+
+/** @param {string} sort of instrument @returns {string} its id as last used on this phone */
+export const keptInstrument = (sort) => stored(`instrument:${sort}`);
+
+/** @param {string} sort @param {string} id */
+export const keepInstrument = (sort, id) => localStorage.setItem(`instrument:${sort}`, id);
+
+/** The box around a field, for its state. @param {ParentNode} form @param {string} name @returns {HTMLElement|null} */
+export const boxOf = (form, name) => form.querySelector(`:is(.field, .chips, .tick)[data-field="${name}"]`);
+
+/** The control to type into, or the first of its choices. @param {HTMLFormElement} form @param {string} name @returns {HTMLInputElement|null} */
+export const controlOf = (form, name) =>
+  form.querySelector(`:is(input, textarea, select)[name="${name}"]:checked`) ?? form.querySelector(`:is(input, textarea, select)[name="${name}"]`);
+
+/** @param {HTMLFormElement} form @param {Kind} kind @returns {Record<string, Value>} what was touched; the rest is left out */
+export function collect(form, kind) {
+  /** @type {Record<string, Value>} */
+  const values = {};
+  for (const field of kind.fields) {
+    const raw = rawOf(form, field.name);
+    if (!raw) continue;
+    values[field.name] = { raw };
+    if (field.units.length) values[field.name].unit = unitNow(form, kind, field);
+    const instrument = field.instrument && rawOf(form, `${field.name}_instrument`);
+    if (instrument) values[field.name].instrument = instrument;
+  }
+  return values;
+}
+
+/** @param {HTMLFormElement} form @param {Kind} kind @param {Field} field */
+export function unitNow(form, kind, field) {
+  const select = /** @type {HTMLSelectElement|null} */ (form.querySelector(`select[name="${field.name}_unit"]`));
+  return select?.value || (select ? field.units[0] : unitOf(kind, { ...field, units: field.units.slice(0, 1) }));
+}
+
+/** @param {HTMLFormElement} form @param {string} name */
+function rawOf(form, name) {
+  const control = controlOf(form, name);
+  if (!control) return "";
+  if ((control.type === "radio" || control.type === "checkbox") && !control.checked) return "";
+  return control.value.trim();
+}
+
+/** Put values back into the boxes. @param {HTMLFormElement} form @param {Record<string, Value>} values */
+export function fillIn(form, values) {
+  for (const [name, value] of Object.entries(values)) {
+    if (value.unit) put(form, `${name}_unit`, value.unit);
+    if (value.instrument) put(form, `${name}_instrument`, value.instrument);
+    put(form, name, value.raw);
+  }
+}
+
+/** @param {HTMLFormElement} form @param {string} name @param {string} raw */
+function put(form, name, raw) {
+  const all = /** @type {HTMLInputElement[]} */ ([...form.querySelectorAll(`:is(input, textarea, select)[name="${name}"]`)]);
+  if (all[0]?.type === "radio") for (const one of all) one.checked = one.value === raw;
+  else if (all[0]) all[0].value = raw;
+}
+
+/** @param {string} name */
+function stored(name) {
+  try {
+    return localStorage.getItem(name) ?? "";
+  } catch {
+    return "";
+  }
+}

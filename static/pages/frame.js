@@ -1,0 +1,53 @@
+// @ts-check
+/** What every floor page carries: the head, the slate's count, the connection as last learnt, words brought from the page before. */
+import { handinStatus, onHandin } from "../slate/handin.js";
+import { counts, onChange } from "../slate/queue.js";
+import { formatNumber } from "../ui/format.js";
+import { toast } from "../ui/toast.js";
+
+const SAID = "said";
+
+/** @param {{mark?: string, first?: string, second?: string, back?: string}} head what is left out stays as it is */
+export function setHead({ mark, first, second, back }) {
+  const title = document.querySelector(".head__mark");
+  const about = document.querySelector(".head__about");
+  if (mark !== undefined && title) {
+    title.textContent = mark;
+    document.title = `${mark} · Cellarslate`;
+  }
+  if (first !== undefined && about) {
+    about.replaceChildren(...[first, second].filter(Boolean).map((words) => {
+      const line = document.createElement("span");
+      line.textContent = words ?? "";
+      return line;
+    }));
+  }
+  if (back) document.querySelector(".head__back")?.setAttribute("href", back);
+}
+
+/** Words that the next page says. @param {string} words */
+export const sayThere = (words) => sessionStorage.setItem(SAID, words);
+
+export function startFrame() {
+  const said = sessionStorage.getItem(SAID);
+  sessionStorage.removeItem(SAID);
+  if (said) toast(said);
+  const show = () => void showCounts();
+  onChange(show);
+  onHandin(show);
+  show();
+}
+
+async function showCounts() {
+  const count = await counts().catch(() => null);
+  if (!count) return;
+  const attention = count.refused + count.clash;
+  for (const place of document.querySelectorAll("[data-slate-count]")) place.textContent = count.waiting ? formatNumber(count.waiting) : "";
+  for (const pill of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".head .pill[href='/slate']"))) {
+    const isAway = ["no_signal", "foreign", "signed_out"].includes(handinStatus().standing);
+    const words = attention ? `${attention} to look at` : count.waiting ? `${formatNumber(count.waiting)} on slate` : isAway ? "no signal" : "";
+    pill.textContent = words;
+    pill.hidden = !words;
+    pill.classList.toggle("pill--quiet", !attention && !count.waiting);
+  }
+}

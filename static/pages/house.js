@@ -1,0 +1,29 @@
+// @ts-check
+/** The house's ways on this phone: its time zone, how figures are written, the tables of the sums. */
+import { loadKinds } from "../kinds/kinds.js";
+import { onCards, site } from "../slate/cards.js";
+
+const DECIMAL = "decimal";
+
+/** @returns {""|","|"."} this phone's own choice */
+export const decimalChoice = () => /** @type {""|","|"."} */ (localStorage.getItem(DECIMAL) ?? "");
+
+/** @param {""|","|"."} choice */
+export function setDecimalChoice(choice) {
+  if (choice) localStorage.setItem(DECIMAL, choice);
+  else localStorage.removeItem(DECIMAL);
+  void showHouse();
+}
+
+export async function startHouse() {
+  onCards(() => void showHouse());
+  await Promise.all([showHouse(), loadKinds()]);
+}
+
+async function showHouse() {
+  const { dataset } = document.documentElement;
+  const house = await site();
+  const mark = decimalChoice() || house.decimal_mark;
+  if (mark) dataset.decimal = mark;
+  if (house.time_zone) dataset.zone = house.time_zone;
+}

@@ -1,0 +1,108 @@
+// @ts-check
+/** The form of any kind, for any vessel: the server's own form with keys, figures and a second look. */
+import { dropDraft, getDraft, keepDraft } from "../slate/drafts.js";
+import { askToPersist } from "../slate/device.js";
+import { counts } from "../slate/queue.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import "../ui/keypad.js";
+import { beginWith, doneWith } from "./fix.js";
+import { EntryForm } from "./form/entryform.js";
+import { dressInstruments, extrasWords, readAt } from "./form/extras.js";
+import { showFull } from "./form/full.js";
+import { dressFields } from "./form/ghosts.js";
+import { dressMarks } from "./form/marks.js";
+import { collect, controlOf, fillIn } from "./form/values.js";
+import { sayThere, setHead } from "./frame.js";
+import { handOrAsk } from "./hand.js";
+import { markBy, markHere, runPath, vesselPath } from "./here.js";
+import { getKind, readCard } from "./phone.js";
+import { cautionBands } from "./cautions.js";
+import { holdsOf, onTheSlate } from "./words.js";
+
+const DRAFT_PAUSE_MS = 400;
+
+/** @param {string} name @returns {HTMLElement} */
+const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
+
+export async function start() {
+  const who = await handOrAsk();
+  if (!who) return;
+  const form = /** @type {HTMLFormElement} */ (document.querySelector("form.entry"));
+  const mark = markHere();
+  const [kind, card] = await Promise.all([getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null]);
+  showHead(kind, card, mark);
+  dressFields(form, kind, card);
+  dressMarks(form, kind);
+  await dressInstruments(form, kind);
+  render(cautionBands(kind, card), part("cautions"));
+  const draftName = `${kind.name}:${mark}`;
+  const fix = await beginWith(form);
+  if (!fix) await takeUpDraft(form, draftName);
+  new EntryForm({
+    form, kind, card, who, look: part("look"), figures: part("figures"),
+    about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAt(form) || fix?.about.read_at, remark: remarkOf(form), seen_by: "" }),
+    onChange: () => showExtras(form, kind),
+    onFull: (error) => showFull(part("look"), error),
+    onLogged: async () => {
+      await dropDraft(draftName).catch(() => {});
+      await doneWith(fix);
+      void askToPersist();
+      sayThere(onTheSlate((await counts()).waiting));
+      location.assign(placeAfter(kind, mark));
+    },
+  });
+  keepWhileTyping(form, kind, draftName);
+  showExtras(form, kind);
+  form.dataset.ready = "";
+  firstBox(form, kind)?.focus({ preventScroll: true });
+}
+
+/** @param {any} kind @param {any} card @param {string} mark */
+function showHead(kind, card, mark) {
+  const [what, amount] = card ? holdsOf(card) : ["", mark && "not on this phone's list"];
+  setHead({
+    mark: card?.name || mark || kind.title, first: mark ? kind.title : "", second: card ? [what, amount].filter(Boolean).join(" · ") : amount,
+    back: mark ? vesselPath(mark) : "/",
+  });
+}
+
+/** @param {HTMLFormElement} form */
+const remarkOf = (form) => /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim() ?? "";
+
+/** @param {any} kind @param {string} mark */
+const placeAfter = (kind, mark) => (mark ? (kind.name === "charge" || kind.run ? runPath(mark) : vesselPath(mark)) : "/");
+
+/** The first box that takes a figure; a form of words or choices opens no keypad. @param {HTMLFormElement} form @param {any} kind */
+function firstBox(form, kind) {
+  const first = kind.fields[0];
+  return first && (first.sort === "number" || first.sort === "text") ? controlOf(form, first.name) : null;
+}
+
+/** @param {HTMLFormElement} form @param {any} kind */
+function showExtras(form, kind) {
+  const { lead, rest } = extrasWords(form, kind);
+  render(html`<strong>${lead}</strong>${rest ? html` <span class="quiet">${rest}</span>` : nothing}`, part("more-says"));
+}
+
+/** A form that was begun stands as it was left, unless the address brings words of its own. @param {HTMLFormElement} form @param {string} name */
+async function takeUpDraft(form, name) {
+  const kept = await getDraft(name).catch(() => null);
+  if (kept) fillIn(form, kept);
+  const text = new URLSearchParams(location.search).get("text");
+  if (text) fillIn(form, { text: { raw: text } });
+}
+
+/** @param {HTMLFormElement} form @param {any} kind @param {string} name */
+function keepWhileTyping(form, kind, name) {
+  let timer = 0;
+  const keep = () => {
+    clearTimeout(timer);
+    const remark = remarkOf(form);
+    void keepDraft(name, { ...collect(form, kind), ...(remark ? { remark: { raw: remark } } : {}) });
+  };
+  form.addEventListener("input", () => {
+    clearTimeout(timer);
+    timer = setTimeout(keep, DRAFT_PAUSE_MS);
+  });
+}
+

@@ -1,0 +1,148 @@
+// @ts-check
+/** The run sheet: kept at a marked point outside the line. Everything it shows comes from the card, so a reload loses nothing. */
+import { localStamp } from "../slate/entry.js";
+import { allCards, onCards } from "../slate/cards.js";
+import { counts, onChange } from "../slate/queue.js";
+import { drawCurve } from "../ui/charts.js";
+import { formatDuration, formatTime } from "../ui/format.js";
+import "../ui/keypad.js";
+import { toast } from "../ui/toast.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { cautionLine } from "./cautions.js";
+import { EntryForm } from "./form/entryform.js";
+import { readAt } from "./form/extras.js";
+import { showFull } from "./form/full.js";
+import { setHead } from "./frame.js";
+import { handOrAsk } from "./hand.js";
+import { logPath, markBy, markHere, vesselPath } from "./here.js";
+import { getKind, readCard } from "./phone.js";
+import { panelForm } from "./run/panels.js";
+import { figureNow, receiverStrip, runLines } from "./run/sheet.js";
+import { curveOf, eventOf, nextStep, runTitle } from "./run/state.js";
+import { keepAwake } from "./wakelock.js";
+import { onTheSlate } from "./words.js";
+
+const ENDED_SHOWN_MS = 24 * 60 * 60_000;
+const RECEIVERS_MOST = 6;
+
+/** @type {{who: any, mark: string, card: any, run: any, kinds: Record<string, any>, others: any[], drawn: any, drawnKey: string}} */
+const sheet = { who: null, mark: "", card: null, run: null, kinds: {}, others: [], drawn: null, drawnKey: "" };
+
+/** @param {string} name @returns {HTMLElement} */
+const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
+
+export async function start() {
+  sheet.who = await handOrAsk();
+  if (!sheet.who) return;
+  sheet.mark = markHere();
+  for (const name of ["run_reading", "cut", "run_end"]) sheet.kinds[name] = await getKind(name);
+  part("body").replaceChildren();
+  onChange(() => void show());
+  onCards(() => void show());
+  setInterval(showElapsed, 20_000);
+  keepAwake();
+  await show();
+}
+
+async function show() {
+  const [card, cards] = await Promise.all([readCard(sheet.mark), allCards()]);
+  const ended = card?.past_runs.find((/** @type {any} */ run) => run.ended_at && Date.now() - Date.parse(run.ended_at) < ENDED_SHOWN_MS);
+  Object.assign(sheet, { card, run: card?.run ?? ended ?? null, others: cards });
+  showElapsed();
+  render(sheet.run ? figureNow(sheet.run) : noRun(), part("body"));
+  showCurve();
+  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), runLines(sheet.run, sheet.kinds.cut), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
+  if (!part("panel").childElementCount) showDoing();
+}
+
+function showElapsed() {
+  const { run, card, mark } = sheet;
+  const since = run && `since ${formatTime(run.started_at)} · ${formatDuration(((run.ended_at ? Date.parse(run.ended_at) : Date.now()) - Date.parse(run.started_at)) / 1000)}`;
+  setHead({ mark: card?.name || mark, first: run ? runTitle(run) : "Run sheet", second: run ? (run.ended_at ? `ended ${formatTime(run.ended_at)}` : since) : "", back: vesselPath(mark) });
+}
+
+const noRun = () => html`<section class="band band--note"><p>No run is known on this phone for ${sheet.card?.name || sheet.mark}. Charge the still first; or read now, and the book joins it to its run.</p>
+  <div class="band__offers"><a class="button" href=${logPath(sheet.mark, "charge")}>Charge</a></div></section>`;
+
+/** @param {string} mark */
+const nameOf = (mark) => sheet.others.find((card) => card.mark === mark)?.name || mark;
+
+function showCurve() {
+  const curve = sheet.run ? curveOf(sheet.run, sheet.card.past_runs.find((/** @type {any} */ one) => one.id !== sheet.run.id)) : null;
+  const key = JSON.stringify(curve);
+  part("chart").hidden = !curve;
+  if (key === sheet.drawnKey || !curve) return;
+  sheet.drawnKey = key;
+  if (sheet.drawn) sheet.drawn.update(curve);
+  else sheet.drawn = drawCurve(part("chart"), curve);
+}
+
+/** The small events of a run that is under way. */
+function events() {
+  const begun = ["heat_on", "first_drop"].filter((event) => !eventOf(sheet.run, event) && !sheet.run.cuts.some((/** @type {any} */ cut) => cut.event === "heads_cut"));
+  const words = { heat_on: "Heat on", first_drop: "First drop" };
+  return html`<div class="buttons">${begun.map((event) => html`<button type="button" class="button" @click=${() => openPanel("cut", words[event], event)}>${words[event]}</button>`)}
+    <button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;
+}
+
+/** What follows a run: its fractions are gauged where they stand. */
+function afterEnd() {
+  const marks = [...new Set(Object.values(sheet.run.receivers ?? {}).filter(Boolean))];
+  return html`<section class="stack"><h2>Gauge the fractions</h2><div class="buttons">${marks.map((mark) => html`<a class="button" href=${logPath(/** @type {string} */ (mark), "fraction_gauge")}>${nameOf(/** @type {string} */ (mark))}</a>`)}
+    <button type="button" class="button" @click=${() => openPanel("cut", "Still opened", "still_opened")}>Still opened</button></div>${cautionLine("still_heat")}</section>`;
+}
+
+function showDoing() {
+  if (sheet.run?.ended_at) {
+    render(html`<a class="button button--main button--action" href=${logPath(sheet.mark, "charge")}>Charge again</a>`, part("doing"));
+    return;
+  }
+  const step = sheet.run ? nextStep(sheet.run) : null;
+  render(html`<div class="cuts">
+    <button type="button" class="cut" @click=${() => openPanel("run_reading", "Reading")}>Reading</button>
+    ${step ? html`<button type="button" class="cut cut--due" @click=${() => (step.to ? openPanel("cut", step.words, step.event) : openPanel("run_end", step.words))}>${step.words}
+      <span class="cut__sub">${step.to ? "switch the receiver first" : "nose first"}</span></button>`
+      : html`<button type="button" class="cut" @click=${() => openPanel("cut", "Event", "")}>Event</button>`}</div>`, part("doing"));
+}
+
+/** @param {string} kindName @param {string} title @param {string} [event] */
+function openPanel(kindName, title, event) {
+  const tappedAt = new Date();
+  const kind = sheet.kinds[kindName];
+  const step = sheet.run ? nextStep(sheet.run) : null;
+  const receiver = (step?.to && sheet.run.receivers?.[step.to]) || "";
+  render(panelForm({ kind, card: sheet.card, tappedAt, title, event, receiver, receivers: likelyReceivers(receiver), onLeave: closePanel }), part("panel"));
+  const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
+  const minute = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
+  new EntryForm({
+    form, kind, card: sheet.card, who: sheet.who, look: part("panel-look"), figures: part("panel-figures"),
+    // The tap's own second stands unless somebody sets another minute.
+    about: () => ({ mark: sheet.mark, mark_by: markBy(sheet.mark), read_at: minuteOf(form) === minute ? localStamp(tappedAt) : readAt(form) }),
+    onFull: (error) => showFull(part("panel-look"), error),
+    onLogged: async () => {
+      closePanel();
+      toast(onTheSlate((await counts()).waiting));
+    },
+  });
+  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>${kindName === "cut" && step?.to && event === step.event ? "Log the cut" : "Log it"}</button>`, part("doing"));
+  document.documentElement.dataset.panel = kindName;
+  /** @type {HTMLElement|null} */ (form.querySelector("input[name=glass]:not(details *)"))?.focus({ preventScroll: true });
+}
+
+/** @param {HTMLFormElement} form */
+const minuteOf = (form) => /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
+
+/** The charge's receivers first, then the house's, without those it names for what has run already. @param {string} receiver */
+function likelyReceivers(receiver) {
+  const named = new Set([receiver, ...Object.values(sheet.run?.receivers ?? {})].filter(Boolean));
+  const fitting = sheet.others.filter((card) => ["receiver", "can", "tank"].includes(card.sort));
+  const known = [...named].map((mark) => fitting.find((card) => card.mark === mark) ?? { mark, name: mark });
+  return [...known, ...fitting.filter((card) => !named.has(card.mark))].slice(0, RECEIVERS_MOST);
+}
+
+function closePanel() {
+  delete document.documentElement.dataset.panel;
+  render(nothing, part("panel"));
+  /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;
+  showDoing();
+}

@@ -1,0 +1,66 @@
+// @ts-check
+/** What opens under the thumb on the run sheet: a reading, a cut, another event, the end. The minute is the tap's. */
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { choiceBox, chip, figureBox, minuteBox, wordsBox } from "../form/quickfields.js";
+import { formatTime } from "../../ui/format.js";
+import { localMinute } from "../words.js";
+import { cautionLine } from "../cautions.js";
+
+const MORE = ["vapour_temp", "flow", "plates", "cooling_temp"];
+
+/**
+ * @typedef {object} Panel
+ * @property {any} kind
+ * @property {any} card or null
+ * @property {Date} tappedAt
+ * @property {string} title
+ * @property {string} [event] of a cut
+ * @property {any[]} [receivers] cards that the stream may run to
+ * @property {string} [receiver] mark of the likeliest
+ * @property {() => void} onLeave
+ */
+
+/** @param {Panel} panel */
+export function panelForm(panel) {
+  const { kind, title, tappedAt, onLeave } = panel;
+  return html`<form class="form panel" data-kind=${kind.name} novalidate aria-label=${title}>
+    <header class="panel__head"><h2>${title} <span class="quiet">${formatTime(tappedAt)}</span></h2>
+      <button type="button" class="button button--plain" @click=${onLeave}>Leave it</button></header>
+    ${kind.name === "run_reading" ? reading(panel) : kind.name === "run_end" ? ending(panel) : cut(panel)}
+    <div data-part="panel-look" aria-live="polite"></div>
+    <div data-part="panel-figures" class="sums" aria-live="polite"></div>
+  </form>`;
+}
+
+/** @param {Panel} panel */
+const reading = ({ kind, card, tappedAt }) => html`<div class="pair">${figureBox(kind, "glass", card)}${figureBox(kind, "temp", card)}</div>
+  ${more(tappedAt, MORE.filter((name) => has(kind, name)).map((name) => figureBox(kind, name, card)), figureBox(kind, "strength", card))}`;
+
+/** @param {Panel} panel */
+const ending = ({ kind, card, tappedAt }) => html`${choiceBox(kind, "reason")}
+  ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card))}`;
+
+/** @param {Panel} panel */
+function cut({ kind, card, tappedAt, event = "", receivers = [], receiver = "" }) {
+  const isCut = event === "heads_cut" || event === "hearts_cut";
+  return html`${event ? html`<input type="hidden" name="event" value=${event}>` : choiceBox(kind, "event", { only: ["heat_on", "first_drop", "other"] })}
+    ${isCut ? html`${receiverBox(receivers, receiver)}${choiceBox(kind, "reason", { value: "" })}${cautionLine("methanol")}` : nothing}
+    ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card), wordsBox(kind, "nose"))}`;
+}
+
+/** The receiver is switched before the cut is logged: the stream does not wait for the phone. @param {any[]} receivers @param {string} receiver */
+function receiverBox(receivers, receiver) {
+  if (!receivers.length) {
+    return html`<div class="field field--mark" data-field="receiver"><label class="field__label" for="panel-receiver">Switch first. Mark of the receiver now open</label>
+      <input class="field__value" id="panel-receiver" name="receiver" type="text" maxlength="64" autocomplete="off" autocapitalize="characters" .value=${receiver}></div>`;
+  }
+  return html`<fieldset class="chips" data-field="receiver"><legend><span>Switch first. Open now:</span></legend><div class="chips__row">
+    ${receivers.map((card) => chip("receiver", card.mark, card.name || card.mark, card.mark === receiver))}</div></fieldset>`;
+}
+
+/** @param {Date} tappedAt @param {any[]} boxes */
+const more = (tappedAt, ...boxes) => html`<details class="more"><summary><strong>More</strong> <span class="quiet">another minute, vapour, words</span></summary>
+  <div class="form">${minuteBox(localMinute(tappedAt))}${boxes}</div></details>`;
+
+/** @param {any} kind @param {string} name */
+const has = (kind, name) => kind.fields.some((/** @type {any} */ field) => field.name === name);

@@ -1,0 +1,39 @@
+// @ts-check
+/** The run sheet's reading half: the figure now, the receivers, what was logged. */
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { badge } from "../../ui/badge.js";
+import { formatNumber, formatQuantity, formatTime } from "../../ui/format.js";
+import { lastReading, receiversOf } from "./state.js";
+
+const LINES_SHOWN = 8;
+
+/** @param {any} run */
+export function figureNow(run) {
+  const last = lastReading(run);
+  if (!last) return html`<p class="figure"><span class="figure__value">–</span><span class="figure__about">No strength yet.<br>Nose first.</span></p>`;
+  const glass = last.glass != null ? `glass ${formatNumber(last.glass, 1)}${last.temp != null ? ` at ${formatQuantity(last.temp, 1, "°C")}` : ""}` : "";
+  return html`<p class="figure"><span class="figure__value" data-figure="now">${formatNumber(last.true_strength, 1)}</span>
+    <span class="figure__about">% vol true at 20 °C<br>${glass ? html`${glass}<br>` : nothing}${formatTime(last.at)}</span></p>`;
+}
+
+/** @param {any} run @param {(mark: string) => string} nameOf */
+export function receiverStrip(run, nameOf) {
+  const receivers = receiversOf(run, nameOf);
+  if (!receivers.length) return nothing;
+  return html`<section class="receivers" aria-label="Receivers">${receivers.map((one) => html`
+    <div class="receiver receiver--${one.part} ${one.isOpen ? "receiver--open" : ""}"><span class="receiver__name">${one.part}</span>
+      <span class="receiver__held">${one.name}</span>
+      <span class="receiver__state">${one.fraction ? `${formatQuantity(one.fraction.volume_l, 1, "L")} · ${formatNumber(one.fraction.strength_pct, 1)} %` : html`${one.isOpen ? html`<strong>${one.state}</strong>` : one.state}`}</span></div>`)}</section>`;
+}
+
+/** The last readings and events, newest first. @param {any} run @param {any} cutKind */
+export function runLines(run, cutKind) {
+  const events = new Map(cutKind.fields.find((/** @type {any} */ field) => field.name === "event").choices);
+  const lines = new Map();
+  for (const reading of run.readings) lines.set(reading.entry, { ...reading, words: `${formatNumber(reading.true_strength, 1)} % true` });
+  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, words: [events.get(cut.event), cut.true_strength != null && `${formatNumber(cut.true_strength, 1)} % true`].filter(Boolean).join(", ") });
+  const sorted = [...lines.values()].sort((a, b) => (a.at < b.at ? 1 : -1)).slice(0, LINES_SHOWN);
+  if (!sorted.length) return nothing;
+  return html`<ul class="list" aria-label="Logged in this run">${sorted.map((line) => html`<li class="list__item--short"><span class="list__mark">${formatTime(line.at)}</span>
+    <span class="list__what">${line.words}</span><span class="list__end">${line.waiting ? badge("waiting") : badge("entered", "in the book")}</span></li>`)}</ul>`;
+}

@@ -1,0 +1,91 @@
+// @ts-check
+/** What a run sheet shows, worked out from the card alone, so that any phone and any reload shows the same. */
+import { capital } from "../words.js";
+
+/**
+ * @typedef {"heads"|"hearts"|"tails"} Part
+ * @typedef {{words: string, event: string, to: Part|null}} Step the next cut: its words, its event, the part that begins
+ */
+
+/** @type {Record<Part, Step>} */
+const NEXT = {
+  heads: { words: "Cut to hearts", event: "heads_cut", to: "hearts" },
+  hearts: { words: "Cut to tails", event: "hearts_cut", to: "tails" },
+  tails: { words: "End the run", event: "", to: null },
+};
+
+/** @param {any} run @param {string} event @returns {any} the last such event, or undefined */
+export const eventOf = (run, event) => run.cuts.filter((/** @type {any} */ cut) => cut.event === event).at(-1);
+
+/** @param {any} run @returns {Part} what runs now */
+export const partNow = (run) => (eventOf(run, "hearts_cut") ? "tails" : eventOf(run, "heads_cut") ? "hearts" : "heads");
+
+/** @param {any} run @returns {Step} */
+export const nextStep = (run) => NEXT[partNow(run)];
+
+/** @param {any} run @returns {any} the last reading with a true strength, or undefined */
+export const lastReading = (run) => run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
+
+/** @param {any} run */
+export const runTitle = (run) => capital([run.what, "run", run.name].filter(Boolean).join(" "));
+
+/** @param {string} at @returns {number} [s since 1970] */
+const seconds = (at) => Date.parse(at) / 1000;
+
+/** @param {any} run @returns {[number, number][]} */
+const strengths = (run) => run.readings.filter((/** @type {any} */ one) => one.true_strength != null).map((/** @type {any} */ one) => [seconds(one.at), one.true_strength]);
+
+/**
+ * The curve so far, with the run before laid under it from the same start.
+ * @param {any} run @param {any} [before]
+ * @returns {any} as drawCurve takes it, or null while there is nothing to draw
+ */
+export function curveOf(run, before) {
+  const points = strengths(run);
+  if (!points.length) return null;
+  const moved = before ? seconds(run.started_at) - seconds(before.started_at) : 0;
+  const ghost = before ? strengths(before).map(([x, y]) => [x + moved, y]) : [];
+  const lastCut = before && eventOf(before, nextStep(run).event);
+  return {
+    title: "True strength over time", yLabel: "% vol", xIsTime: true, yDecimals: 1, height: 210,
+    series: [{ label: "", points }],
+    ...(ghost.length > 1 ? { ghost: { label: before.name || "run before", points: ghost } } : {}),
+    bands: bandsOf(run, points), marks: marksOf(run),
+    levels: lastCut?.true_strength ? [{ y: lastCut.true_strength, label: `${nextStep(run).words.toLowerCase()} last time` }] : [],
+  };
+}
+
+/** @param {any} run @param {[number, number][]} points */
+function bandsOf(run, points) {
+  const [heads, hearts, drop] = ["heads_cut", "hearts_cut", "first_drop"].map((event) => eventOf(run, event));
+  const begin = Math.min(points[0][0], drop ? seconds(drop.at) : Infinity);
+  const now = run.ended_at ? seconds(run.ended_at) : Math.max(points[points.length - 1][0], ...run.cuts.map((/** @type {any} */ cut) => seconds(cut.at)));
+  const bands = [{ from: begin, to: heads ? seconds(heads.at) : now, weight: "heads", label: heads ? "" : "heads" }];
+  if (heads) bands.push({ from: seconds(heads.at), to: hearts ? seconds(hearts.at) : now, weight: "hearts", label: "hearts" });
+  if (hearts) bands.push({ from: seconds(hearts.at), to: now, weight: "tails", label: "tails" });
+  return bands.filter((band) => band.to > band.from);
+}
+
+/** @param {any} run */
+function marksOf(run) {
+  return run.cuts.filter((/** @type {any} */ cut) => cut.event === "heads_cut" || cut.event === "hearts_cut")
+    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), label: "", weight: cut.event === "heads_cut" ? "heads" : "tails" }));
+}
+
+/**
+ * The receivers as the charge named them, with what each is doing.
+ * @param {any} run @param {(mark: string) => string} nameOf
+ * @returns {{part: Part, mark: string, name: string, state: string, isOpen: boolean, fraction: any}[]}
+ */
+export function receiversOf(run, nameOf) {
+  const now = partNow(run);
+  return /** @type {Part[]} */ (["heads", "hearts", "tails"]).flatMap((part) => {
+    const cut = part === "hearts" ? eventOf(run, "heads_cut") : part === "tails" ? eventOf(run, "hearts_cut") : null;
+    const mark = cut?.receiver ?? run.receivers?.[part] ?? "";
+    if (!mark) return [];
+    const isOpen = !run.ended_at && part === now;
+    const order = ["heads", "hearts", "tails"];
+    const state = isOpen ? "open" : order.indexOf(part) < order.indexOf(now) || run.ended_at ? "closed" : "waiting";
+    return [{ part, mark, name: nameOf(mark), state, isOpen, fraction: run.fractions.find((/** @type {any} */ one) => one.fraction === part) }];
+  });
+}

@@ -1,0 +1,51 @@
+// @ts-check
+/** Scan a label, or type its mark; either way leads to the vessel's card. */
+import { allCards } from "../slate/cards.js";
+import { startScan } from "../scan/scanner.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { keepMarkBy, vesselPath } from "./here.js";
+import { startTyping } from "./typemark.js";
+
+/** @param {string} name @returns {HTMLElement} */
+const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
+
+export async function start() {
+  const cards = await allCards();
+  startTyping(cards, open);
+  const typed = new URLSearchParams(location.search).get("mark");
+  if (typed) return; // the box shows it, and what is wrong with it
+  await look();
+}
+
+/** @param {string} mark @param {"scanned"|"typed"} how */
+function open(mark, how) {
+  keepMarkBy(mark, how);
+  navigator.vibrate?.(30);
+  location.assign(vesselPath(mark));
+}
+
+async function look() {
+  const says = (/** @type {string} */ words) => { part("says").textContent = words; };
+  part("finder").hidden = false;
+  try {
+    const scan = await startScan(/** @type {HTMLVideoElement} */ (part("video")), {
+      onMark: (mark) => { scan?.stop(); open(mark, "scanned"); }, onForeign: says, onStatus: says,
+    });
+    addEventListener("pagehide", () => scan.stop());
+    if (scan.torch.available) dressTorch(scan.torch);
+  } catch (error) {
+    part("finder").hidden = true;
+    render(html`${/** @type {any} */ (error)?.message ?? nothing}`, part("says"));
+    document.querySelector("input")?.focus();
+  }
+}
+
+/** @param {{set: (on: boolean) => Promise<boolean>}} torch */
+function dressTorch(torch) {
+  const button = part("torch");
+  button.hidden = false;
+  button.addEventListener("click", async () => {
+    const wanted = button.getAttribute("aria-pressed") !== "true";
+    if (await torch.set(wanted)) button.setAttribute("aria-pressed", String(wanted));
+  });
+}

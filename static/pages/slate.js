@@ -1,0 +1,94 @@
+// @ts-check
+/** The slate: what waits on this phone, what the book said, and what a person can do about either. */
+import { clockWords, device, standing, storageStatus } from "../slate/device.js";
+import { giveFile, loadSlate, saveSlate } from "../slate/file.js";
+import { handInNow, handinStatus, onHandin } from "../slate/handin.js";
+import { all, markSeen, onChange, tryAgain } from "../slate/queue.js";
+import { toast } from "../ui/toast.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { setHead } from "./frame.js";
+import { kindsByName } from "./phone.js";
+import { lineOf } from "./slatelines.js";
+import { agoWords, some } from "./words.js";
+
+const SETTLED_SHOWN = 12;
+const SIGNAL = { sending: "handing in", no_signal: "no signal", foreign: "not the book", signed_out: "not let in", busy: "book busy" };
+
+/** @param {string} name @returns {HTMLElement} */
+const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
+
+export async function start() {
+  part("body").replaceChildren();
+  onChange(() => void show());
+  onHandin(() => void show());
+  setInterval(() => void show(), 30_000);
+  await show();
+}
+
+async function show() {
+  const [kept, own, stand, clock, storage, byName] = await Promise.all([all(), device(), standing(), clockWords(), storageStatus(), kindsByName()]);
+  const status = handinStatus();
+  const waiting = kept.filter((one) => one.state === "waiting");
+  setHead({ first: own?.name || (own?.enrolled ? own.id : "not let in yet"), second: stand.handed_in_at ? `handed in ${agoWords(stand.handed_in_at)}` : "nothing handed in yet" });
+  const signal = part("signal");
+  signal.hidden = status.standing === "idle";
+  signal.textContent = /** @type {Record<string, string>} */ (SIGNAL)[status.standing] ?? "";
+  const asks = kept.filter((one) => !one.seen && (one.state === "refused" || one.state === "clash" || (one.state === "queried" && openQueries(one).length)));
+  const settled = kept.filter((one) => one.state !== "waiting" && !asks.includes(one));
+  const line = (/** @type {any} */ one) => lineOf(one, byName, { onSeen: () => markSeen(one.id), onAgain: () => tryAgain(one.id) });
+  render([
+    headline(waiting.length, status, own),
+    clock ? html`<p class="band band--ask"><span>${clock}</span></p>` : nothing,
+    section("Wants a look", asks, line), section("Waiting", waiting, line), section("In the book", settled.slice(0, SETTLED_SHOWN), line),
+    keeping(storage, kept.length),
+  ], part("body"));
+  render(waiting.length || status.standing !== "idle" ? html`<div class="thumb thumb--foot"><button type="button" class="button button--main button--action"
+    ?disabled=${status.standing === "sending"} @click=${handIn}>${status.standing === "sending" ? "Handing in" : "Hand in now"}</button></div>` : nothing, part("thumb"));
+}
+
+/** @param {any} kept */
+const openQueries = (kept) => (kept.receipt?.queries ?? []).filter((/** @type {any} */ query) => query.weight !== "note");
+
+/** @param {number} count @param {any} status @param {any} own */
+function headline(count, status, own) {
+  const lead = count ? `${some(count, "entry waits", "entries wait")} on this phone.` : "Nothing waits.";
+  const rest = !own?.enrolled && status.standing === "signed_out" ? "The book does not know this phone yet. Let it in; they then hand themselves in."
+    : status.words || (count ? "They are safe here and hand themselves in when the book answers." : "All that was logged here is with the book.");
+  return html`<section class="band" aria-live="polite"><p><strong class="band__lead">${lead}</strong> ${rest}</p>
+    ${status.standing === "signed_out" ? html`<div class="band__offers"><a class="button" href="/start">Let this phone in</a></div>` : nothing}</section>`;
+}
+
+/** @param {string} title @param {any[]} kept @param {(one: any) => any} line */
+const section = (title, kept, line) => (kept.length ? html`<section><h2 class="list__title">${title}</h2><ul class="list">${kept.map(line)}</ul></section>` : nothing);
+
+/** @param {any} storage @param {number} count */
+function keeping(storage, count) {
+  return html`<details class="more"><summary><strong>Keeping it safe</strong> <span class="quiet">${storage.persisted ? "storage is kept" : "storage may be cleared"}</span></summary>
+    <div class="form"><p>${storage.words}</p>
+      <button type="button" class="button" ?disabled=${!count} @click=${save}>Save the slate to a file</button>
+      <label class="button">Load a saved slate<input class="hidden-text" type="file" accept="application/json,.json" @change=${load}></label>
+      <p class="quiet">A saved slate can be loaded on any phone, at any later time. The book takes each entry once.</p></div></details>`;
+}
+
+async function handIn() {
+  const status = await handInNow();
+  if (status.standing === "idle") toast("Handed in.");
+}
+
+async function save() {
+  await giveFile(await saveSlate()).catch((error) => error.name !== "AbortError" && toast(error.message));
+}
+
+/** @param {Event} event */
+async function load(event) {
+  const input = /** @type {HTMLInputElement} */ (event.target);
+  const file = input.files?.[0];
+  input.value = "";
+  if (!file) return;
+  try {
+    const { added, known } = await loadSlate(file);
+    toast(`${some(added, "entry is", "entries are")} on this slate now.${known ? ` ${known} were here already.` : ""}`);
+  } catch (error) {
+    toast(/** @type {any} */ (error).message, 12_000);
+  }
+}

@@ -1,0 +1,59 @@
+// @ts-check
+/** One entry of the slate, in words: what it is, how it stands, why, and what to do. */
+import { readEntry, summary } from "../kinds/read.js";
+import { badge } from "../ui/badge.js";
+import { formatAgo, formatNumber, formatTime } from "../ui/format.js";
+import { html, nothing } from "../vendor/lit-html/lit-html.js";
+import { logPath } from "./here.js";
+
+/**
+ * @param {any} kept @param {Map<string, any>} byName
+ * @param {{onSeen: () => void, onAgain: () => void}} answers
+ */
+export function lineOf(kept, byName, { onSeen, onAgain }) {
+  const { entry } = kept;
+  const kind = byName.get(entry.kind);
+  const when = formatAgo(entry.read_at) === formatTime(entry.read_at) ? formatTime(entry.read_at) : formatAgo(entry.read_at);
+  return html`<li data-entry=${entry.id} data-state=${kept.state}><span class="list__mark">${entry.mark || "–"}</span>
+    <span class="list__what">${kind?.title ?? entry.kind} <span class="quiet">${kind ? shortOf(kind, entry) : ""}</span></span>
+    <span class="list__end">${kept.state === "waiting" ? when : stateBadge(kept)}</span>
+    ${words(kept).map((line) => html`<p class="list__why">${line}</p>`)}
+    ${answers(kept, onSeen, onAgain)}</li>`;
+}
+
+/** @param {any} kind @param {any} entry */
+function shortOf(kind, entry) {
+  const words = summary(readEntry(kind, entry, {}));
+  return words.length > 60 ? `${words.slice(0, 59)}…` : words;
+}
+
+/** @param {any} kept */
+function stateBadge(kept) {
+  if (kept.state === "refused") return badge("stop", "refused");
+  if (kept.state === "clash") return badge("stop", "clash");
+  if (kept.state === "queried") {
+    const weights = (kept.receipt?.queries ?? []).map((/** @type {any} */ query) => query.weight);
+    return badge(weights.includes("stop") ? "stop" : weights.includes("ask") ? "ask" : "note");
+  }
+  return badge("entered", kept.state);
+}
+
+/** @param {any} kept @returns {string[]} */
+function words(kept) {
+  if (kept.state === "clash") return ["The book has another entry under this one's name. Both are kept; the distiller decides."];
+  if (kept.state === "queried") return (kept.receipt?.queries ?? []).map((/** @type {any} */ query) => query.words);
+  if (kept.state === "refused") return [kept.words || "The book cannot read it."];
+  if (kept.state === "waiting") return kept.words ? [kept.words] : [];
+  return kept.receipt?.book_no ? [`Book no. ${formatNumber(kept.receipt.book_no)}`] : [];
+}
+
+/** @param {any} kept @param {() => void} onSeen @param {() => void} onAgain */
+function answers(kept, onSeen, onAgain) {
+  if (kept.seen || !["refused", "clash", "queried"].includes(kept.state)) return nothing;
+  const { entry } = kept;
+  if (kept.state === "queried" && !(kept.receipt?.queries ?? []).some((/** @type {any} */ query) => query.weight !== "note")) return nothing;
+  const open = kept.state === "clash" ? nothing : html`<a class="button" href="${logPath(entry.mark, entry.kind)}?fix=${entry.id}">Put it right</a>`;
+  return html`<div class="list__answers">${open}
+    ${kept.state === "refused" ? html`<button type="button" class="button" @click=${onAgain}>Hand in again</button>` : nothing}
+    <button type="button" class="button button--plain" @click=${onSeen}>I have read it</button></div>`;
+}

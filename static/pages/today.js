@@ -1,0 +1,108 @@
+// @ts-check
+/** What wants doing on this shift, from the cards on this phone. */
+import { freshAt, notes, onCards, site } from "../slate/cards.js";
+import { onChange } from "../slate/queue.js";
+import { badge } from "../ui/badge.js";
+import { formatAgo, formatDuration, formatNumber } from "../ui/format.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
+import { setHead } from "./frame.js";
+import { logPath, runPath, vesselPath } from "./here.js";
+import { readCards } from "./phone.js";
+import { capital, holdsOf } from "./words.js";
+
+const NOTES_SHOWN = 3;
+let wanted = "";
+
+export async function start() {
+  onChange(() => void show());
+  onCards(() => void show());
+  setInterval(() => void show(), 60_000);
+  await show();
+}
+
+async function show() {
+  const body = /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]'));
+  if (body.querySelector("noscript")) body.replaceChildren();
+  const [cards, said, house, fresh] = await Promise.all([readCards(), notes(), site(), freshAt()]);
+  setHead({ first: house.name });
+  if (!cards.length) return render(noCards(fresh), body);
+  render([runs(cards), toRead(cards), queries(cards), handover(said), places(cards, house)], body);
+}
+
+/** @param {string|null} fresh */
+const noCards = (fresh) => html`<section class="empty">${icon("slate", "large")}
+  ${fresh ? html`<p>The book has no vessels yet. The office puts them in; they then come here by themselves.</p>`
+    : html`<p>No cards on this phone yet. They come with the first hand-in.</p><p>You can scan and log already; it all waits here.</p>
+      <a class="button button--main" href="/start">Let this phone in</a>`}</section>`;
+
+/** @param {any[]} cards */
+function runs(cards) {
+  const open = cards.filter((card) => card.run);
+  return open.map((card) => {
+    const last = card.run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
+    return html`<a class="card running" href=${runPath(card.mark)}>
+      <span class="running__about"><span class="card__mark">${card.name || card.mark}</span> ${capital(`${card.run.what || ""} run ${card.run.name}`.trim())}
+        <span class="quiet">${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)} since the charge${last ? ` · read ${formatAgo(last.at)}` : ""}</span></span>
+      ${last ? html`<span class="running__figure">${formatNumber(last.true_strength, 1)}<span class="quiet">% vol true</span></span>` : nothing}</a>`;
+  });
+}
+
+/** Fermenters that hold something and were not read today. @param {any[]} cards */
+function toRead(cards) {
+  const today = new Date().toDateString();
+  const unread = cards.filter((card) => card.sort === "fermenter" && card.holds && !card.holds.charged && !readings(card).some((at) => new Date(at).toDateString() === today));
+  if (!unread.length) return nothing;
+  return html`<section><h2>To read today</h2><ul class="list list--links">${unread.map((card) => row(card, logPath(card.mark, "ferment_reading"), holdsOf(card)[0], lastRead(card)))}</ul></section>`;
+}
+
+/** @param {any} card @returns {string[]} */
+const readings = (card) => Object.values(card.last.ferment_reading ?? {}).map((value) => /** @type {any} */ (value).at);
+
+/** @param {any} card */
+const lastRead = (card) => (readings(card).length ? formatAgo(readings(card).sort().at(-1) ?? "") : "not yet");
+
+/** @param {any} card @param {string} path @param {any} what @param {any} end */
+const row = (card, path, what, end) => html`<li><a href=${path}><span class="list__mark">${card.name || card.mark}</span><span class="list__what">${what}</span><span class="list__end">${end}</span></a></li>`;
+
+/** @param {any[]} cards */
+function queries(cards) {
+  const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })));
+  if (!asked.length) return nothing;
+  return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.map(({ card, query }) =>
+    row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${query.words}</span>`, badge(query.weight)))}</ul></section>`;
+}
+
+/** @param {any[]} said */
+function handover(said) {
+  if (!said.length) return nothing;
+  return html`<section class="stack"><h2>From the last shift</h2>${said.slice(0, NOTES_SHOWN).map((note) => html`<p class="band band--quiet"><span>${note.text ?? note.summary}
+    <span class="quiet">${[note.name ?? note.mark, note.person, note.at && formatAgo(note.at)].filter(Boolean).join(" · ")}</span></span></p>`)}</section>`;
+}
+
+/** @param {any[]} cards @param {any} house */
+function places(cards, house) {
+  const words = wanted.toLowerCase().split(/\s+/).filter(Boolean);
+  const found = cards.filter((card) => words.every((word) => JSON.stringify([card.mark, card.name, card.title, card.place, card.holds?.what, card.holds?.name]).toLowerCase().includes(word)));
+  const named = new Map(house.areas.map((/** @type {any} */ area) => [area.id, area.name]));
+  const byPlace = Map.groupBy ? Map.groupBy(found, (card) => card.place) : group(found);
+  return html`<section class="stack"><h2>All vessels</h2>
+    <div class="field field--words"><label class="field__label" for="search">Find by mark, name or what it holds</label>
+      <input class="field__value" id="search" type="search" autocomplete="off" .value=${wanted} @input=${seek}></div>
+    ${found.length ? nothing : html`<p class="quiet">No vessel here is called that.</p>`}
+    ${[...byPlace].map(([place, some]) => html`<details class="more" ?open=${words.length > 0 || byPlace.size < 3}><summary><strong>${named.get(place) || place || "Elsewhere"}</strong> <span class="quiet">${some.length}</span></summary>
+      <ul class="list list--links">${some.map((/** @type {any} */ card) => row(card, vesselPath(card.mark), card.holds ? holdsOf(card)[0] : card.title, card.holds ? holdsOf(card)[1] : "empty"))}</ul></details>`)}</section>`;
+}
+
+/** @param {any[]} cards */
+function group(cards) {
+  const made = new Map();
+  for (const card of cards) made.set(card.place, [...(made.get(card.place) ?? []), card]);
+  return made;
+}
+
+/** @param {Event} event */
+function seek(event) {
+  wanted = /** @type {HTMLInputElement} */ (event.target).value;
+  void show();
+}

@@ -1,0 +1,124 @@
+// @ts-check
+/** A vessel's card: what it holds, what was read last, what the book asks, and what to log. */
+import { allCards, freshAt, onCards } from "../slate/cards.js";
+import { onChange } from "../slate/queue.js";
+import { BadMark, parseMark, suggest } from "../trade/marks.js";
+import { drawCurve } from "../ui/charts.js";
+import { badge } from "../ui/badge.js";
+import { formatAgo, formatTime } from "../ui/format.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
+import { cautionLine } from "./cautions.js";
+import { setHead } from "./frame.js";
+import { logPath, markHere, runPath, vesselPath } from "./here.js";
+import { kindsByName, readCard } from "./phone.js";
+import { agoWords, holdsOf } from "./words.js";
+
+const RECENT_SHOWN = 4;
+const STALE_MS = 60 * 60_000;
+/** @type {{destroy(): void}|null} */
+let curve = null;
+
+export async function start() {
+  onChange(() => void show());
+  onCards(() => void show());
+  await show();
+}
+
+async function show() {
+  const body = /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]'));
+  const [mark, wrong] = read(markHere());
+  const card = wrong ? null : await readCard(mark);
+  if (!card) return render(await strange(mark, wrong), body);
+  const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
+  const [first, second] = holdsOf(card);
+  setHead({ mark: card.name || card.mark, first, second, back: "/" });
+  if (body.querySelector("noscript, nav:not([data-doing])")) body.replaceChildren();
+  render([questions(card), state(card, byName), html`<div class="chart" data-part="curve" hidden></div>`, lines(card, byName, fresh), doing(card, byName)], body);
+  showCurve(card, byName);
+}
+
+/** @param {string} text @returns {[mark: string, wrong: string]} */
+function read(text) {
+  try {
+    return [parseMark(text), ""];
+  } catch (error) {
+    return [text, error instanceof BadMark ? error.message : String(error)];
+  }
+}
+
+/** @param {string} mark @param {string} wrong */
+async function strange(mark, wrong) {
+  setHead({ mark, first: wrong ? "no mark" : "not known here", back: "/scan" });
+  const cards = await allCards();
+  const likely = suggest(mark, cards.map((card) => card.mark), 3);
+  const words = wrong || "This phone knows no vessel with this mark. Hand in once with signal; the book may know it by now.";
+  return html`<section class="band band--ask"><p><span class="band__lead">${icon("ask")} ${mark}</span> ${words}</p>
+      ${likely.length ? html`<div class="band__offers">${likely.map((one) => html`<a class="button" href=${vesselPath(one)}>${one}</a>`)}</div>` : nothing}</section>
+    <div class="thumb thumb--pair"><a class="button button--action" href="/log/shift_note?text=${encodeURIComponent(`At ${mark}: `)}">Note it</a>
+      <a class="button button--action button--main" href="/scan">Scan again</a></div>`;
+}
+
+/** @param {any} card */
+function questions(card) {
+  if (!card.queries.length) return nothing;
+  return html`<section class="stack" aria-label="Open queries" id="queries">${card.queries.map((/** @type {any} */ query) => html`
+    <div class="band band--${query.weight}"><p>${badge(query.weight)} ${query.words}</p>
+      ${query.weight === "note" ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
+}
+
+/** The last figures, side by side. @param {any} card @param {Map<string, any>} byName */
+function state(card, byName) {
+  const kind = byName.get((card.forms ?? []).find((/** @type {string} */ name) => Object.keys(card.last[name] ?? {}).length && byName.get(name)?.curve.length));
+  if (!kind) return nothing;
+  const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3);
+  return html`<dl class="readings">${figures.map((/** @type {any} */ field) => {
+    const last = card.last[kind.name][field.name];
+    return html`<div><dt>${field.label.split(",")[0]}</dt><dd>${last.raw}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
+  })}</dl>`;
+}
+
+/** @param {any} card @param {Map<string, any>} byName @param {string|null} fresh */
+function lines(card, byName, fresh) {
+  const recent = card.recent.slice(0, RECENT_SHOWN);
+  return html`<section>
+    ${recent.length ? html`<ul class="list">${recent.map((/** @type {any} */ line) => html`<li class="list__item--short">
+        <span class="list__mark">${isToday(line.at) ? formatTime(line.at) : formatAgo(line.at)}</span>
+        <span class="list__what">${line.summary || byName.get(line.kind)?.title || line.kind}</span>
+        <span class="list__end">${line.waiting ? badge("waiting") : line.person}</span></li>`)}</ul>`
+      : html`<p class="quiet">Nothing logged here yet.</p>`}
+    <p class="quiet fresh">${fresh ? (Date.now() - Date.parse(fresh) > STALE_MS ? `As the book had it ${agoWords(fresh)}.` : "") : "The book has not been asked yet."}</p>
+  </section>`;
+}
+
+/** @param {string} at */
+const isToday = (at) => formatAgo(at) === formatTime(at);
+
+/** What to log, the likeliest first and full width. @param {any} card @param {Map<string, any>} byName */
+function doing(card, byName) {
+  const kinds = card.forms.map((/** @type {string} */ name) => byName.get(name)).filter((/** @type {any} */ kind) => kind?.floor);
+  const isStill = card.sort === "still";
+  const shown = kinds.filter((/** @type {any} */ kind) => !kind.run && !(isStill && card.run && kind.name === "charge"));
+  const rows = shown.map((/** @type {any} */ kind) => ({ words: kind.short, sign: kind.icon, path: logPath(card.mark, kind.name) }));
+  if (isStill && card.run) rows.unshift({ words: "Run sheet", sign: "glass", path: runPath(card.mark) });
+  if (isStill && !card.run) rows.push({ words: "Readings without a charge", sign: "glass", path: runPath(card.mark) });
+  const [main, ...others] = rows;
+  return html`${card.in_zone || isStill ? cautionLine("fire_zone") : nothing}
+    <nav class="thumb doing" aria-label="What to log" data-doing>
+    ${others.map(({ words, path }) => html`<a class="button" href=${path}>${words}</a>`)}
+    ${main ? html`<a class="button button--main button--action" href=${main.path}>${main.words}</a>` : nothing}</nav>`;
+}
+
+/** @param {any} card @param {Map<string, any>} byName */
+function showCurve(card, byName) {
+  const place = /** @type {HTMLElement} */ (document.querySelector('[data-part="curve"]'));
+  const [name, points] = Object.entries(card.curves ?? {}).find(([, some]) => /** @type {any[]} */ (some).length > 1) ?? ["", []];
+  curve?.destroy();
+  curve = null;
+  place.hidden = !name;
+  if (!name) return;
+  const kind = [...byName.values()].find((one) => one.curve.includes(name));
+  const spec = kind?.fields.find((/** @type {any} */ one) => one.name === name) ?? kind?.figures.find((/** @type {any} */ one) => one.name === name);
+  const label = (spec?.label ?? name).split(",")[0];
+  curve = drawCurve(place, { series: [{ label, points }], title: label, yLabel: "", xIsTime: true, height: 132, yDecimals: spec?.decimals ?? 1 });
+}
