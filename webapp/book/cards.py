@@ -1,0 +1,157 @@
+"""Cards: all that a phone needs of a vessel to work offline, and which of them are new to it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any
+
+import webapp.kinds
+from webapp.book import people, queries, registry, runs
+from webapp.book.context import context_for, last_values
+from webapp.book.known import load_limits
+from webapp.book.states import load_newest
+from webapp.book.store import Book
+from webapp.kinds.as_data import summary
+from webapp.kinds.effects import EMPTY_VESSEL
+from webapp.kinds.read import Read
+from webapp.kinds.spec import Kind
+
+ROUND_MOST = 300
+RECENT_MOST = 12
+CURVE_MOST = 60
+PAST_RUNS = 3
+NOTES_MOST = 20
+_ROW = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
+
+
+def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, Any]:
+    """Return what changed after a cursor: cursor, more, cards, gone, people, instruments, site, notes."""
+    rows = book.query(
+        "SELECT mark, turn FROM card_turns WHERE turn > ? ORDER BY turn LIMIT ?",
+        (since, max(1, min(limit, ROUND_MOST)) + 1),
+    )
+    more = len(rows) > limit
+    rows = rows[:limit]
+    made = {row["mark"]: card(book, row["mark"]) for row in rows}
+    return {
+        "cursor": rows[-1]["turn"] if rows else since, "more": more,
+        "cards": [one for one in made.values() if one], "gone": [mark for mark, one in made.items() if one is None],
+        "people": people.for_phones(book), "instruments": registry.instruments(book), "site": registry.site(book),
+        "notes": notes(book),
+    }  # fmt: skip
+
+
+def card(book: Book, mark: str) -> dict[str, Any] | None:
+    """Return a vessel's card, or None where the book has no such vessel in use."""
+    row = registry.vessel(book, mark)
+    if row is None or row["retired"]:
+        return None
+    state = load_newest(book, f"v:{mark}") or EMPTY_VESSEL
+    kinds = [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]
+    limits = load_limits(book)
+    contexts = {kind.name: context_for(kind, row, state, limits) for kind in kinds}
+    first = next(iter(contexts.values()), {})
+    bodies = _bodies(book, kinds, state)
+    turn = book.one("SELECT turn FROM card_turns WHERE mark = ?", (mark,))
+    current = runs.run(book, state["run"]) if state["run"] else None
+    return {
+        "mark": mark, "rev": turn["turn"] if turn else 0, **{name: row[name] for name in _ROW},
+        "holds": _holds(state), "context": {name: first.get(name) for name in ("og", "tare_kg", "juice_share")},
+        "last": {kind.name: last for kind in kinds if (last := _last(kind, state, bodies))},
+        "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
+        "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
+        "run": current, "past_runs": _past_runs(book, mark, current) if row["sort"] == "still" else [],
+        "forms": [kind.name for kind in kinds],
+    }  # fmt: skip
+
+
+def notes(book: Book) -> list[dict[str, Any]]:
+    """Return the last notes to the next shift, of the house and of vessels, newest first."""
+    rows = book.query(
+        "SELECT e.id, e.mark, e.person, e.body, f.order_key FROM folded f JOIN entries e ON e.id = f.entry "
+        "WHERE e.kind = 'shift_note' AND f.standing = 'entered' ORDER BY e.book_no DESC LIMIT ?",
+        (NOTES_MOST,),
+    )
+    return [
+        {
+            "entry": row["id"], "mark": row["mark"], "person": row["person"], "at": row["order_key"][:19] + "Z",
+            "text": _note_text(row["body"]),
+        }
+        for row in rows
+    ]  # fmt: skip
+
+
+def _note_text(body: str) -> str:
+    return str(json.loads(body)["values"].get("text", {}).get("raw", ""))
+
+
+def _holds(state: Mapping[str, Any]) -> dict[str, Any] | None:
+    names = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og")
+    held = state["holds"]
+    return {name: held.get(name) for name in names} if held else None
+
+
+def _bodies(book: Book, kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, dict[str, Any]]:
+    """Return the entries that the card shows, as they were handed in, by id."""
+    ids = {line["entry"] for line, _ in _newest_lines(state)}
+    ids |= {line["entry"] for kind in kinds for _, line in last_values(kind, state).values()}
+    marks = ", ".join("?" * len(ids))
+    rows = book.query(f"SELECT id, body FROM entries WHERE id IN ({marks})", list(ids))  # noqa: S608
+    return {row["id"]: json.loads(row["body"]) for row in rows}
+
+
+def _last(kind: Kind, state: Mapping[str, Any], bodies: Mapping[str, Any]) -> dict[str, Any]:
+    found = {}
+    for name, (value, line) in last_values(kind, state).items():
+        raw = bodies[line["entry"]]["values"].get(name) or {}
+        found[name] = {"value": value, "raw": raw.get("raw", ""), "unit": raw.get("unit", ""), "at": line["at"]}
+    return found
+
+
+def _newest_lines(state: Mapping[str, Any]) -> list[tuple[Mapping[str, Any], str]]:
+    lines = [(line, name) for name, kind_lines in state["recent"].items() for line in kind_lines]
+    return sorted(lines, key=lambda pair: (pair[0]["at"], pair[0]["entry"]), reverse=True)[:RECENT_MOST]
+
+
+def _recent(state: Mapping[str, Any], bodies: Mapping[str, Any]) -> list[dict[str, Any]]:
+    return [
+        {
+            "entry": line["entry"], "kind": name, "at": line["at"], "person": line["person"],
+            "summary": _summary(name, line, bodies[line["entry"]]),
+        }
+        for line, name in _newest_lines(state)
+    ]  # fmt: skip
+
+
+def _summary(kind_name: str, line: Mapping[str, Any], body: Mapping[str, Any]) -> str:
+    kind = webapp.kinds.get(kind_name)
+    return summary(Read(body, kind, line["values"], line["figures"], ())) if kind else kind_name
+
+
+def _curves(kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, list[list[float]]]:
+    """Return per figure the points (seconds since 1970, value), oldest first, of the fill that the vessel holds now."""
+    since = (state["holds"] or {}).get("since") or ""
+    found: dict[str, list[list[float]]] = {}
+    for kind in kinds:
+        for name in kind.curve:
+            points = [
+                [datetime.fromisoformat(line["at"]).timestamp(), round(float(value), 6)]
+                for line in state["recent"].get(kind.name, ())
+                if line["at"] >= since
+                and isinstance(value := line["figures"].get(name, line["values"].get(name)), int | float)
+            ]
+            if points:
+                found[name] = sorted([*found.get(name, []), *points])[-CURVE_MOST:]
+    return found
+
+
+def _past_runs(book: Book, still: str, current: Mapping[str, Any] | None) -> list[dict[str, Any]]:
+    """Return runs of this still that are over: of the same fruit where there are such, else the last."""
+    what = (current or {}).get("what") or None
+    for wanted in (what, None) if what else (None,):
+        past = [one for one in runs.runs(book, still=still, what=wanted, limit=PAST_RUNS + 1) if one["ended_at"]]
+        if past:
+            return past[:PAST_RUNS]
+    return []

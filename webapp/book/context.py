@@ -1,0 +1,61 @@
+"""What the book knows of a vessel that the reading of an entry needs: the same on the card of a phone."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from webapp.kinds.effects import EMPTY_VESSEL
+from webapp.kinds.spec import Kind
+
+Limits = Mapping[tuple[str, str, str], Mapping[str, Mapping[str, Any]]]
+# Share of a mash that is juice and ferments [%]; common practice, no source: 75 to 90 for whole fruit.
+JUICE_SHARE_PCT = 85.0
+_WHOLLY_LIQUID = ("rye",)
+
+
+def context_for(
+    kind: Kind, vessel_row: Mapping[str, Any] | None, vessel_state: Mapping[str, Any] | None, limits: Limits
+) -> dict[str, Any]:
+    """Return the context of `read_entry`: og, tare_kg, juice_share, last figures of that kind, and limits.
+
+    Last figures are those of the fill that the vessel holds now; of an empty vessel and of a still all that are known.
+    `limits` is keyed by (scope, key, kind); the narrower scope wins: site, material, sort, vessel.
+    """
+    state = vessel_state or EMPTY_VESSEL
+    holds = state["holds"] or {}
+    material = holds.get("material") or ""
+    return {
+        "og": holds.get("og"),
+        "tare_kg": (vessel_row or {}).get("tare_kg"),
+        "juice_share": 100.0 if material in _WHOLLY_LIQUID else JUICE_SHARE_PCT,
+        "last": {name: value for name, (value, _) in last_values(kind, state).items()},
+        "limits": limits_for(kind, vessel_row, material, limits),
+    }
+
+
+def last_values(kind: Kind, state: Mapping[str, Any]) -> dict[str, tuple[Any, Mapping[str, Any]]]:
+    """Return per field the last canonical value of this kind, with the line it stands in."""
+    since = (state["holds"] or {}).get("since") or ""
+    found: dict[str, tuple[Any, Mapping[str, Any]]] = {}
+    for line in reversed(state["recent"].get(kind.name, ())):
+        if line["at"] < since:
+            break
+        for name, value in line["values"].items():
+            found.setdefault(name, (value, line))
+    return found
+
+
+def limits_for(
+    kind: Kind, vessel_row: Mapping[str, Any] | None, material: str, limits: Limits
+) -> dict[str, dict[str, Any]]:
+    """Return per field the usual and possible range that hold for this vessel, where they are not the kind's own."""
+    if not limits:
+        return {}
+    row = vessel_row or {}
+    scopes = (("site", ""), ("material", material), ("sort", row.get("sort", "")), ("vessel", row.get("mark", "")))
+    found: dict[str, dict[str, Any]] = {}
+    for scope, key in scopes:
+        for field, ranges in limits.get((scope, key, kind.name), {}).items():
+            found[field] = {**found.get(field, {}), **ranges}
+    return found

@@ -1,0 +1,191 @@
+"""The fold: from the log to states, flows and queries, brought up to date entry by entry.
+
+Entries have their place by order key (when they were read). A new, amended, struck or answered entry is worked out at
+its place; a key whose state right after that place is not what it was makes the next entry that touches the key be
+worked out again, and so on until the state is the same as before. So a late entry costs what it changes, and the result
+is what folding all entries in their order would give (`rebuild`, and the tests).
+"""
+
+from __future__ import annotations
+
+import heapq
+import json
+from typing import Any
+
+from webapp.book import families, results
+from webapp.book.evaluate import Outcome, evaluate
+from webapp.book.families import Fresh, Plan
+from webapp.book.known import Known
+from webapp.book.log import canonical
+from webapp.book.states import Versions, load_newest, patched
+from webapp.book.store import Book
+from webapp.book.view import View
+
+PLANS_HELD_MOST = 5_000
+DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs")
+
+
+def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
+    """Note a new entry for the next `settle`, inside a write."""
+    book.memory.dirty_roots |= families.note(book, row, entry)
+
+
+def settle(book: Book, fresh: Fresh | None = None) -> dict[str, Outcome]:
+    """Fold what is dirty, inside a write. Return what came of each entry that was worked out, by its id."""
+    memory = book.memory
+    if not memory.dirty_roots and not memory.dirty_keys:
+        return {}
+    replay = _Replay(book, fresh)
+    for root in memory.dirty_roots:
+        replay.plan(root)
+    for key in memory.dirty_keys:
+        replay.again(key)
+    memory.dirty_roots.clear()
+    memory.dirty_keys.clear()
+    return replay.run()
+
+
+def rebuild(book: Book) -> None:
+    """Throw the fold away and make it again from the log."""
+    with book.write() as database:
+        for table in DERIVED:
+            database.conn.execute(f"DELETE FROM {table}")  # noqa: S608
+        book.memory.clear()
+        for row in database.conn.execute(
+            "SELECT id, kind, typed_at, person, skew_s, body FROM entries ORDER BY book_no"
+        ):
+            names = ("id", "kind", "typed_at", "person", "skew_s")
+            note(book, dict(zip(names, row, strict=False)), json.loads(row[-1]))
+        settle(book)
+
+
+def state(book: Book, key: str) -> Any:
+    """Return the newest state of `v:<mark>` or `r:<run>`, or None."""
+    return load_newest(book, key)
+
+
+def dump(book: Book) -> bytes:
+    """Return the whole fold as canonical bytes: equal folds give equal bytes, however the entries arrived."""
+    keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states ORDER BY key")]
+    whole = {
+        "states": {key: load_newest(book, key) for key in keys},
+        "flows": book.query("SELECT * FROM flows ORDER BY entry, n"),
+        "queries": book.query("SELECT * FROM queries ORDER BY entry, name"),
+        "standing": book.query("SELECT root, entry, order_key, mark, standing FROM folded ORDER BY root"),
+        "runs": book.query("SELECT * FROM runs ORDER BY id"),
+    }
+    return canonical(whole).encode()
+
+
+class _Replay:
+    """One settling: a heap of places to work out, in their order."""
+
+    def __init__(self, book: Book, fresh: Fresh | None) -> None:
+        self._book = book
+        self._fresh = fresh
+        self._known = Known(book)
+        self._versions = Versions(book)
+        self._results = results.Results(book)
+        self._heap: list[str] = []
+        self._roots: dict[str, str] = {}  # place -> root, of all that are or were on the heap
+        self._plans: dict[str, Plan] = {}
+        self._leaving: dict[str, dict[str, Any]] = {}  # place -> the folded row that goes from there
+        self._olds: dict[str, dict[str, Any]] = {}  # place -> the folded row that is worked out again
+        # Keys whose state here differs from what it was before this settling: what it was, what it is, its depth.
+        self._changed: dict[str, tuple[Any, Any, int]] = {}
+
+    def plan(self, root: str) -> None:
+        """Put a family's old and new place on the heap."""
+        new = families.plan(self._book, root, self._fresh)
+        old = self._results.folded(root)
+        if old:
+            stays = new is not None and new.order_key == old["order_key"]
+            (self._olds if stays else self._leaving)[old["order_key"]] = old
+            self._push(old["order_key"], root)
+        if new:
+            self._push(new.order_key, root)
+            if len(self._plans) < PLANS_HELD_MOST:
+                self._plans[new.order_key] = new
+
+    def again(self, key: str) -> None:
+        """Put every entry that touches the key on the heap."""
+        for order_key, root in self._book.db.conn.execute(
+            "SELECT order_key, root FROM touches WHERE key = ?", (key,)
+        ).fetchall():
+            self._push(order_key, root)
+
+    def run(self) -> dict[str, Outcome]:
+        """Work out every place on the heap, and those that follow from it."""
+        outcomes: dict[str, Outcome] = {}
+        while self._heap:
+            place = heapq.heappop(self._heap)
+            root = self._roots[place]
+            if place in self._leaving:
+                old = self._leaving[place]
+                self._results.remove(old)
+                self._move(place, root, set(json.loads(old["keys"])), Outcome("struck"))
+                continue
+            plan = self._plans.pop(place, None) or families.plan(self._book, root, self._fresh)
+            assert plan is not None and plan.order_key == place, "an entry is not where the fold has it"
+            old_row = self._olds.get(place) or self._old(root, place)
+            outcome = outcomes[plan.id] = evaluate(plan, self._view(plan), self._known)
+            self._move(place, root, set(json.loads(old_row["keys"])) if old_row else set(), outcome)
+            self._results.put(plan, outcome, is_new=old_row is None)
+        self._versions.flush()
+        self._results.finish()
+        return outcomes
+
+    def _push(self, place: str, root: str) -> None:
+        if place not in self._roots:
+            self._roots[place] = root
+            heapq.heappush(self._heap, place)
+
+    def _old(self, root: str, place: str) -> dict[str, Any] | None:
+        """Return the folded row of an entry that is worked out because of a key, not because of its family."""
+        if self._fresh and place[-36:] in self._fresh:
+            return None
+        row = self._results.folded(root)
+        return row if row and row["order_key"] == place else None
+
+    def _view(self, plan: Plan) -> View:
+        place = plan.order_key
+        return View(
+            plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known,
+            lambda key: self._before(key, place)[0],
+        )  # fmt: skip
+
+    def _before(self, key: str, place: str) -> tuple[Any, int]:
+        if key in self._changed:
+            return self._changed[key][1:]
+        return self._versions.before(key, place)
+
+    def _move(self, place: str, root: str, old_keys: set[str], outcome: Outcome) -> None:
+        """Write the outcome's states at its place, and follow each key that is no longer what it was."""
+        new_keys, written = outcome.keys, outcome.effect.states
+        for key in sorted(old_keys | new_keys):
+            now, depth = self._before(key, place)
+            then = self._changed[key][0] if key in self._changed else now
+            old_version = self._versions.row(key, place) if key in old_keys else None
+            if old_version:
+                body = json.loads(old_version[3])
+                then = body if old_version[2] else patched(then, body)
+            if key in written:
+                depth = self._versions.put(key, place, now, depth, written[key])
+                now = written[key]
+            elif old_version:
+                self._versions.drop(key, place)
+            if key in new_keys and key not in old_keys:
+                self._versions.touch(key, place, root)
+            elif key not in new_keys:
+                self._versions.untouch(key, place)
+            self._results.key_moved(key, then, now)
+            self._follow(key, place, then, now, depth)
+
+    def _follow(self, key: str, place: str, then: Any, now: Any, depth: int) -> None:
+        if then == now:
+            self._changed.pop(key, None)
+            return
+        self._changed[key] = (then, now, depth)
+        following = self._versions.touched_after(key, place)
+        if following:
+            self._push(*following)

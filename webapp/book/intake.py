@@ -1,0 +1,204 @@
+"""Intake: what phones and pages hand in is settled here, entry by entry. A result is a receipt.
+
+Everything of a batch is judged first and written at the end, in one transaction: either the phone gets its answer and
+the book has the entries, or neither. A bad entry is put aside and does not hold up its neighbours.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import asdict
+from datetime import datetime
+from typing import Any
+
+from uuid6 import uuid7
+
+import webapp.kinds
+from webapp.book import counters, devices, fold, log
+from webapp.book.clock import measured_skew, utc_text
+from webapp.book.errors import BookError
+from webapp.book.evaluate import Outcome
+from webapp.book.families import Fresh
+from webapp.book.queries import as_sent
+from webapp.book.soundness import check_entry
+from webapp.book.store import Book
+from webapp.book.upcast import stored_mark
+
+BATCH_MOST = 200
+BYTES_MOST = 512 * 1024
+DESK = "desk"
+SEQ_MOST = 2**53 - 1
+
+
+def hand_in(book: Book, batch: Mapping[str, Any], *, via: str, now: datetime) -> dict[str, Any]:
+    """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
+
+    `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. Raises BookError if the
+    batch as a whole is too big or is no batch.
+    """
+    entries = batch.get("entries")
+    if not isinstance(entries, list):
+        raise BookError("The batch holds no list of entries. Update the app on the phone and send again.")
+    if len(entries) > BATCH_MOST:
+        raise BookError(f"A batch has at most {BATCH_MOST} entries. Send it in halves.")
+    carrier = str(batch.get("device") or "")[:40]
+    skew_s = measured_skew(batch.get("now"), now)
+    with book.write():
+        desk = _Desk(book, carrier, skew_s, via, utc_text(now))
+        desk.look_up(entries)
+        for entry in entries:
+            desk.judge(entry)
+        results = desk.write()
+        devices.heard(book, carrier, utc_text(now), skew_s)
+        answer = {
+            "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
+            "devices": {name: counters.report_seen(book, name) for name in sorted(desk.named | {carrier} - {""})},
+            "cursor": cursor(book),
+        }  # fmt: skip
+    return answer
+
+
+def enter_page_entry(
+    book: Book, *, kind: str, mark: str, values: Mapping[str, Any], person: str, role: str, read_at: str,
+    remark: str = "", amends: str | None = None, reason: str = "", now: datetime, mark_by: str = "picked",
+) -> dict[str, Any]:  # fmt: skip
+    """Enter one entry from a page of the book itself; return its result. The desk has a counter like any phone."""
+    with book.write():
+        spec = webapp.kinds.get(kind)
+        entry = {
+            "id": str(uuid7()), "kind": kind, "kind_version": spec.version if spec else 1, "mark": mark or "",
+            "mark_by": mark_by if mark else "", "read_at": read_at, "typed_at": now.isoformat(timespec="seconds"),
+            "person": person, "role": role, "seen_by": "", "device": DESK,
+            "seq": counters.report_seen(book, DESK)["seen"] + 1, "values": values, "as_read": [], "looked_again": [],
+            "remark": remark, "amends": amends or None, "reason": reason,
+        }  # fmt: skip
+        batch = {"now": now.isoformat(), "device": DESK, "entries": [entry]}
+        result: dict[str, Any] = hand_in(book, batch, via="page", now=now)["results"][0]
+        return result
+
+
+def book_id(book: Book) -> str:
+    """Return the book's own id."""
+    return str((book.one("SELECT value FROM settings WHERE name = 'book_id'") or {})["value"])
+
+
+def cursor(book: Book) -> int:
+    """Return the turn of the card that changed last."""
+    return int((book.one("SELECT value FROM settings WHERE name = 'turn'") or {})["value"])
+
+
+class _Desk:
+    """One batch on its way into the book. Inside a write only."""
+
+    def __init__(self, book: Book, carrier: str, skew_s: float, via: str, received_at: str) -> None:
+        self.book = book
+        self.named: set[str] = set()
+        self._carrier, self._skew_s = carrier, skew_s
+        self._how = {"received_at": received_at, "via": via}
+        self._known: dict[str, dict[str, Any]] = {}
+        self._skews: dict[str, float] = {carrier: skew_s}
+        self._seen: dict[str, list[int]] = {}
+        self._rows: list[dict[str, Any]] = []
+        self._fresh = Fresh()
+        self._aside: list[dict[str, Any]] = []
+        self._results: list[dict[str, Any]] = []
+        self._bytes = 0
+
+    def look_up(self, entries: list[Any]) -> None:
+        """Find which of these ids the book has already."""
+        ids = [e["id"] for e in entries if isinstance(e, dict) and isinstance(e.get("id"), str) and e["id"].isascii()]
+        marks = ", ".join("?" * len(ids))
+        columns = "id, book_no, body_sha256, received_at, digest"
+        rows = self.book.query(f"SELECT {columns} FROM entries WHERE id IN ({marks})", ids)  # noqa: S608
+        self._known = {row["id"]: row for row in rows}
+
+    def judge(self, entry: Any) -> None:
+        """Decide about one entry."""
+        problems, text = check_entry(entry)
+        self._bytes += len(text)
+        if self._bytes > BYTES_MOST:
+            raise BookError("The batch is larger than 512 KB. Send it in halves.")
+        self._note_counter(entry)
+        if problems:
+            self._put_aside(entry, text, "refused", [asdict(p) for p in problems])
+            return
+        sha = log.sha256(text)
+        known = self._known.get(entry["id"])
+        if known is None:
+            self._accept(entry, text, sha)
+        elif known["body_sha256"] == sha:
+            self._results.append({"id": entry["id"], "settled": "known"})
+        else:
+            words = f"This id is in the book with another body, under number {known.get('book_no')}. A person decides."
+            if "book_no" not in known:
+                words = "This id comes twice in one batch with two bodies. The first is in the book. A person decides."
+            self._put_aside(entry, text, "clash", [{"code": "clash", "weight": "stop", "field": "", "words": words}])
+
+    def write(self) -> list[dict[str, Any]]:
+        """Write what was judged, fold it, and return the results in their order."""
+        log.append(self.book, self._rows)
+        log.put_aside(self.book, self._aside)
+        for device, numbers in self._seen.items():
+            counters.note_seen(self.book, device, numbers)
+        for row in self._rows:
+            fold.note(self.book, row, self._fresh[row["id"]][1])
+        outcomes = fold.settle(self.book, self._fresh)
+        return [self._finished(result, outcomes) for result in self._results]
+
+    def _accept(self, entry: dict[str, Any], text: str, sha: str) -> None:
+        columns = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
+        row = {name: entry[name] for name in columns} | self._how
+        row |= {"mark": stored_mark(entry.get("mark") or "") or "", "role": entry.get("role") or ""}
+        row |= {"body": text, "body_sha256": sha, "skew_s": self._skew_of(entry["device"])}
+        self._rows.append(row)
+        self._known[entry["id"]] = {"body_sha256": sha, "row": row}
+        self._fresh[entry["id"]] = (row, json.loads(text))
+        self._results.append({"id": entry["id"], "settled": "entered"})
+
+    def _put_aside(self, entry: Any, text: str, settled: str, problems: list[dict[str, Any]]) -> None:
+        said = entry if isinstance(entry, dict) else {}
+        text = text or json.dumps(entry, sort_keys=True)  # in ASCII: nothing that UTF-8 or SQLite cannot hold
+        self._aside.append({
+            "id": _short_text(said.get("id")), "device": _short_text(said.get("device")),
+            "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
+            "problems": json.dumps(problems), **self._how,
+        })  # fmt: skip
+        self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": problems})
+
+    def _note_counter(self, entry: Any) -> None:
+        # One that is put aside has been seen too: the phone need not offer it again to close a gap.
+        if isinstance(entry, dict):
+            device, seq = _short_text(entry.get("device")), _counter(entry.get("seq"))
+            if device and seq:
+                self.named.add(device)
+                self._seen.setdefault(device, []).append(seq)
+
+    def _skew_of(self, device: str) -> float:
+        """Return the skew of the clock that told the entry's times: of a slate carried by another phone, the last known."""
+        if device not in self._skews:
+            self._skews[device] = devices.last_skew(self.book, device)
+        return self._skews[device]
+
+    def _finished(self, result: dict[str, Any], outcomes: Mapping[str, Outcome]) -> dict[str, Any]:
+        known = self._known.get(result["id"] or "")
+        if result["settled"] == "refused" or not known:
+            return result
+        receipt = known.get("row") or known
+        result |= {name: receipt[name] for name in ("book_no", "received_at", "digest")}
+        outcome = outcomes.get(result["id"])
+        if result["settled"] == "entered" and outcome:
+            queries = [as_sent(result["id"], name, query) for name, query, answer in outcome.questions if not answer]
+            if queries:
+                result |= {"settled": "queried", "queries": queries}
+        return result
+
+
+def _short_text(value: Any) -> str | None:
+    if not isinstance(value, str) or not value or not value.isprintable():
+        return None
+    return value[:60]
+
+
+def _counter(value: Any) -> int | None:
+    return value if isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= SEQ_MOST else None

@@ -1,0 +1,85 @@
+"""Is this an entry at all? What is not is refused with reasons, and kept aside. The meaning of figures is not judged here."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from marshmallow import ValidationError
+
+import webapp.kinds
+from webapp.book.log import canonical
+from webapp.book.upcast import stored_mark, upcast
+from webapp.kinds.as_schema import entry_schema
+from webapp.kinds.read import Problem, Read, read_entry
+
+ENTRY_BYTES_MOST = 64_000
+_SCHEMA = entry_schema()
+
+
+def check_entry(entry: Any) -> tuple[list[Problem], str]:
+    """Return (why this cannot be entered, its canonical text); no problems where it can."""
+    if not isinstance(entry, dict):
+        return [_problem("no_entry", "", "This is no entry. Update the app on the phone and send it again.")], ""
+    try:
+        text = canonical(entry)
+        text.encode()
+    except (ValueError, RecursionError):
+        return [_problem("unkeepable", "", "It holds a figure or a character that cannot be kept. Log it anew.")], ""
+    if len(text) > ENTRY_BYTES_MOST:
+        return [_problem("too_long", "", "The entry is too long to be one. Shorten its texts and log it anew.")], text
+    try:
+        _SCHEMA.load(entry)
+    except ValidationError as error:
+        return [_problem("malformed", field, words) for field, words in _flat(error.messages, "")], text
+    return _check_kind(entry), text
+
+
+def _check_kind(entry: dict[str, Any]) -> list[Problem]:
+    kind = webapp.kinds.get(entry["kind"])
+    if kind is None:
+        return [
+            _problem("no_such_kind", "kind", f"The book knows no entry called {entry['kind'][:40]}. Update the book.")
+        ]
+    if entry["kind_version"] > kind.version:
+        return [
+            _problem(
+                "newer_kind", "kind_version", "The phone is newer than the book. Update the book, then send again."
+            )
+        ]
+    problems = []
+    mark = stored_mark(entry.get("mark") or "")
+    if mark is None:
+        problems.append(
+            _problem("bad_mark", "mark", f"{entry['mark']} is no mark. Read the label again and log it anew.")
+        )
+    elif not mark and kind.needs_mark:
+        problems.append(_problem("missing", "mark", "The vessel's mark is missing. Scan the label, or type it."))
+    if entry.get("amends") == entry["id"]:
+        problems.append(_problem("amends_itself", "amends", "It says that it amends itself. Log it anew."))
+    read = read_entry(kind, upcast(entry))
+    problems += [problem for problem in read.problems if problem.weight == "refuse"]
+    return problems + list(_check_marks(read))
+
+
+def _check_marks(read: Read) -> Iterator[Problem]:
+    for spec in read.kind.fields:
+        text = read.values.get(spec.name) if spec.sort == "mark" else None
+        if text and not stored_mark(text):
+            yield _problem("bad_mark", spec.name, f"{spec.label}: {text[:20]} is no mark. Read the label again.")
+
+
+def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
+    """Yield (path of the field, words) from marshmallow's nested messages, at most a few."""
+    if isinstance(messages, dict):
+        for key, inner in list(messages.items())[:10]:
+            # "value" and "key" are marshmallow's own steps into a mapping.
+            step = path if key in ("value", "key", "_schema") else f"{path}.{key}".strip(".")
+            yield from _flat(inner, step)
+    else:
+        for words in messages if isinstance(messages, list) else [messages]:
+            yield path, f"{path}: {words}" if path else str(words)
+
+
+def _problem(code: str, field: str, words: str) -> Problem:
+    return Problem(code, "refuse", field, words)
