@@ -9,6 +9,7 @@ import { compute } from "../trade/sums.js";
 import { canonicalUnit, parseNumber, symbol, toCanonical } from "../trade/units.js";
 import { checkRule, fill } from "./rules.js";
 import { likelySlips, showNumber } from "./slips.js";
+import { strip } from "./strip.js";
 
 /**
  * @typedef {import("./kinds.js").Kind} Kind
@@ -27,8 +28,6 @@ import { likelySlips, showNumber } from "./slips.js";
  */
 
 const TEXT_MAX = 2000;
-// White space is spelt out: Python and JavaScript disagree about it.
-const OUTER_SPACES = /^[\t-\r\x1c-\x20\x85\xa0\u1680\u2000-\u200a\u2028\u2029\u202f\u205f\u3000]+|[\t-\r\x1c-\x20\x85\xa0\u1680\u2000-\u200a\u2028\u2029\u202f\u205f\u3000]+$/g;
 
 /**
  * @param {Kind} kind @param {any} entry at least `values`: field -> {raw, unit, instrument} @param {Context} [context]
@@ -67,7 +66,7 @@ function readField(spec, given, context, problems) {
     problems.push({ code, weight: "refuse", field: spec.name, words, suggestions: [] });
     return null;
   };
-  const raw = String(given.raw || "").replace(OUTER_SPACES, "");
+  const raw = strip(String(given.raw || ""));
   if (!raw) return spec.required ? refuse("missing", `${spec.label} is missing. Type it.`) : null;
   if (spec.sort === "number") return readNumber(spec, raw, given.unit || "", context, problems);
   if (spec.sort === "choice" && !spec.choices.some(([value]) => value === raw)) {
@@ -115,7 +114,7 @@ function checkRange(spec, value, typed, unit, context) {
   const suggestions = likelySlips(spec, typed, unit, usual, context.last?.[spec.name]).map((slip) => ({
     field: spec.name, raw: slip.raw, unit: slip.unit, words: slip.words,
   }));
-  const shown = `${spec.label} ${`${showNumber(typed, spec.decimals)} ${symbol(unit)}`.trim()}`;
+  const shown = `${spec.label} ${strip(`${showNumber(typed, spec.decimals)} ${symbol(unit)}`)}`;
   if (isImpossible) {
     const words = `${shown} cannot be: ${span(possible, spec)} is possible. Look again, or keep it as read.`;
     return { code: "impossible", weight: "stop", field: spec.name, words, suggestions };
@@ -133,7 +132,7 @@ function span([low, high], spec) {
     low === null ? `up to ${showNumber(/** @type {number} */ (high), null)}`
     : high === null ? `${showNumber(low, null)} or more`
     : `${showNumber(low, null)} to ${showNumber(high, null)}`;
-  return `${text} ${symbol(spec.units[0])}`.trim();
+  return strip(`${text} ${symbol(spec.units[0])}`);
 }
 
 /** @param {Kind} kind @param {any} entry @param {Record<string, any>} values @param {Context} context @param {Problem[]} problems */

@@ -2,6 +2,7 @@
 /** Checks between the fields of one entry, and sentences that name what was read. With read.js the twin of webapp/kinds/read.py. */
 import { symbol } from "../trade/units.js";
 import { fixedEven } from "./slips.js";
+import { strip } from "./strip.js";
 
 /**
  * @typedef {import("./read.js").Read} Read
@@ -55,7 +56,7 @@ export function shown(name, read) {
     if (spec?.sort === "choice" || spec?.sort === "yes_no") {
       return spec.choices.find(([value]) => value === given.raw)?.[1] ?? given.raw;
     }
-    return given.unit ? `${given.raw} ${symbol(given.unit)}`.trim() : String(given.raw);
+    return given.unit ? strip(`${given.raw} ${symbol(given.unit)}`) : String(given.raw);
   }
   const figure = read.kind.figures.find((one) => one.name === name);
   if (!figure || !(name in read.figures)) return "–";

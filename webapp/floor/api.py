@@ -13,6 +13,7 @@ from webapp.access.errors import answer as error_answer
 from webapp.access.guard import COOKIE, COOKIE_AGE_S
 from webapp.access.tries import Tries
 from webapp.book import cards, devices, intake
+from webapp.book.clock import utc_text
 from webapp.book.errors import BookError
 from webapp.floor import assets, bp
 from webapp.floor.body import BadBody, read_json
@@ -43,11 +44,7 @@ def hand_in() -> Any:
         batch = hand_in_schema().load(body)
     except ValidationError as error:
         return error_answer(422, "This is no batch of entries. See /api/openapi.json.", _problems(error))
-    if current.device:
-        via = f"device:{current.device['id']}"
-    else:
-        assert current.person is not None
-        via = f"person:{current.person['code']}"
+    via = "phone" if current.device else "page"
     try:
         settled = intake.hand_in(current.book, batch, via=via, now=datetime.now(UTC))
     except BookError as error:
@@ -62,7 +59,11 @@ def cards_since() -> Any:
     text = request.args.get("since", "0")
     if not (text.isascii() and text.isdecimal() and len(text) <= 16 and int(text) <= CURSOR_MOST):
         return error_answer(400, "`since` is the cursor of the last answer, a whole number. Leave it out for all.")
-    return jsonify({"marker": MARKER, "ok": True, **cards.cards_since(current.book, int(text))})
+    book, since = current.book, int(text)
+    if since > intake.cursor(book):
+        since = 0  # a book restored from a backup: its past is another one, the phone begins afresh
+    about = {"book_id": intake.book_id(book), "server_now": utc_text(datetime.now(UTC))}
+    return jsonify({"marker": MARKER, "ok": True, **about, **cards.cards_since(book, since)})
 
 
 @bp.get("/api/session")

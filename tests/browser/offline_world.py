@@ -1,0 +1,193 @@
+"""A small house with a server, a book and a phone, for the tests of what works without signal."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import signal
+from collections.abc import Callable, Iterator
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.browser.faulty_proxy import FaultyProxy
+from tests.server_process import ServerProcess
+from webapp.book import devices, log, people, registry
+from webapp.book.store import Book, open_book
+from webapp.trade.marks import make_mark
+
+PHONE = {"viewport": {"width": 390, "height": 844}, "device_scale_factor": 2, "has_touch": True}
+FERMENTER, STILL, RECEIVER = make_mark("F3"), make_mark("S1"), make_mark("R2")
+WAIT_MS = 20_000
+
+_LOG = """async draft => (await import("/static/slate/queue.js")).log(draft)"""
+_ALL = """async () => (await import("/static/slate/queue.js")).all()"""
+_HAND_IN = """async () => (await import("/static/slate/handin.js")).handInNow()"""
+_ENROL = """async ([token, name]) => (await import("/static/slate/device.js")).enrol(token, name)"""
+_READY = """async () => { await navigator.serviceWorker.ready;
+  if (!navigator.serviceWorker.controller)
+    await new Promise(done => navigator.serviceWorker.addEventListener("controllerchange", done, { once: true })); }"""
+
+
+def reading(gravity: str = "1,031", temp: str = "14,6", mark: str = FERMENTER, **more: Any) -> dict[str, Any]:
+    """Return the draft of a ferment reading, as a form makes it."""
+    values = {"temp": {"raw": temp, "unit": "degC"}, "gravity": {"raw": gravity, "unit": "SG"}}
+    return {"kind": "ferment_reading", "mark": mark, "mark_by": "typed", "person": "NS", "role": "cellar hand",
+            "values": values, **more}  # fmt: skip
+
+
+class Phone:
+    """A browser of phone size with a profile of its own, which a kill does not take away."""
+
+    def __init__(self, playwright: Any, options: dict[str, Any], profile: Path, url: str) -> None:
+        self._playwright, self._options, self.profile, self.url = playwright, options, profile, url
+        self.context: Any = None
+        self.page: Any = None
+
+    def open(self, path: str = "/today") -> Any:
+        """Open the browser, if it is not open, and go there."""
+        if self.context is None:
+            self.context = self._playwright.chromium.launch_persistent_context(
+                str(self.profile), **self._options, **PHONE
+            )
+            self.context.set_default_timeout(WAIT_MS)
+            self.page = self.context.pages[0] if self.context.pages else self.context.new_page()
+        self.page.goto(self.url + path, wait_until="load")
+        return self.page
+
+    def get_ready(self, token: str) -> Any:
+        """Let the phone in, and wait until it can work without signal."""
+        page = self.open("/today")
+        page.evaluate(_READY)
+        page.evaluate(_ENROL, [token, "PH-2"])
+        page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+        return page
+
+    def log(self, draft: dict[str, Any], page: Any = None) -> dict[str, Any]:
+        """Log as a form does: returns once the entry is durable."""
+        kept: dict[str, Any] = (page or self.page).evaluate(_LOG, draft)
+        return kept
+
+    def slate(self) -> list[dict[str, Any]]:
+        """Return everything on the slate, newest first."""
+        found: list[dict[str, Any]] = self.page.evaluate(_ALL)
+        return found
+
+    def hand_in(self) -> dict[str, Any]:
+        """Tap "hand in", and return what it says afterwards."""
+        status: dict[str, Any] = self.page.evaluate(_HAND_IN)
+        return status
+
+    def wait_until_settled(self) -> None:
+        """Wait until nothing waits on the slate any more."""
+        self.page.wait_for_function(
+            """async () => (await (await import("/static/slate/queue.js")).waiting()).length === 0"""
+        )
+
+    def kill(self) -> None:
+        """Kill the browser's main process at once, as an empty battery does."""
+        os.kill(self._main_pid(), signal.SIGKILL)
+        with contextlib.suppress(Exception):
+            self.context.close()
+        self.context = self.page = None
+
+    def close(self) -> None:
+        """Close the browser in the usual way."""
+        if self.context is not None:
+            with contextlib.suppress(Exception):
+                self.context.close()
+            self.context = self.page = None
+
+    def _main_pid(self) -> int:
+        for folder in Path("/proc").iterdir():
+            if folder.name.isdigit():
+                with contextlib.suppress(OSError):
+                    command = (folder / "cmdline").read_bytes().decode(errors="replace")
+                    if f"--user-data-dir={self.profile}" in command and "--type=" not in command:
+                        return int(folder.name)
+        raise AssertionError("The browser's main process was not found.")
+
+
+class World:
+    """The server and its book, with one fermenter, one still, one receiver and one cellar hand."""
+
+    def __init__(self, tmp_path: Path, make_server: Callable[..., ServerProcess]) -> None:
+        self.data_dir = tmp_path / "book"
+        self.data_dir.mkdir()
+        with open_book(self.book_path) as book:
+            _furnish(book)
+        self.server = make_server(self.data_dir)
+
+    @property
+    def book_path(self) -> Path:
+        """The book's file."""
+        return self.data_dir / "book.sqlite"
+
+    def token(self, name: str = "PH-2") -> str:
+        """Return a fresh one-time code."""
+        with open_book(self.book_path) as book:
+            return str(devices.new_token(book, "MD", name))
+
+    def entries(self, **wanted: Any) -> list[dict[str, Any]]:
+        """Return what the book has."""
+        with open_book(self.book_path) as book:
+            return list(log.find(book, **wanted))
+
+    def revoke_all(self) -> None:
+        """Take every phone's leave away."""
+        with open_book(self.book_path) as book:
+            for device in devices.devices(book):
+                devices.revoke(book, device["id"], "MD")
+
+
+def _furnish(book: Book) -> None:
+    registry.set_site(book, {"name": "Obsthof Test", "units": "metric"}, by="MD")
+    for base, sort, title in (("F3", "fermenter", "Fermenter 3"), ("S1", "still", "Still 1"), ("R2", "receiver", "Hearts")):
+        row = {"mark": make_mark(base), "name": base, "title": title, "sort": sort, "place": "", "capacity_l": 2000.0}
+        registry.put_vessel(book, row, by="MD")
+    for code, access in (("MD", "office"), ("NS", "floor")):
+        people.put_person(book, {"code": code, "name": code, "roles": ["cellar hand"], "access": access}, by="MD")
+    people.set_password(book, "MD", "plum and pear and quince")
+
+
+@pytest.fixture
+def world(tmp_path: Path, make_server: Callable[..., ServerProcess]) -> World:
+    """A furnished book, served by a real process."""
+    return World(tmp_path, make_server)
+
+
+@pytest.fixture
+def make_phone(playwright: Any, browser_options: dict[str, Any], tmp_path: Path) -> Iterator[Callable[..., Phone]]:
+    """A function that makes a phone for an address; all are closed with the test."""
+    made: list[Phone] = []
+
+    def make(url: str) -> Phone:
+        made.append(Phone(playwright, browser_options, tmp_path / f"profile-{len(made)}", url))
+        return made[-1]
+
+    yield make
+    for phone in made:
+        phone.close()
+
+
+@pytest.fixture
+def phone(world: World, make_phone: Callable[..., Phone]) -> Phone:
+    """A phone that is let in and can work without signal, straight at the server."""
+    made = make_phone(world.server.url)
+    made.get_ready(world.token())
+    return made
+
+
+@pytest.fixture
+def proxy(world: World) -> Iterator[FaultyProxy]:
+    """A faulty network in front of the server."""
+    made = FaultyProxy(world.server.port)
+    yield made
+    made.close()
+
+
+def book_time(text: str) -> datetime:
+    """Return one of the book's UTC texts as a moment."""
+    return datetime.fromisoformat(text).astimezone(UTC)
