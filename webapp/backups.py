@@ -2,13 +2,12 @@
 
 import os
 import shutil
-import sqlite3
 import tempfile
 import zipfile
-from contextlib import closing
 from pathlib import Path
 
 from webapp.book import log
+from webapp.book.backup import backup as copy_book
 from webapp.book.errors import BookError
 from webapp.book.store import open_book
 
@@ -28,8 +27,10 @@ def write_backup(data_dir: Path, file_path: Path) -> int:
         raise BookError(f"{file_path} exists already and is left as it is. Give the backup another name.")
     with tempfile.TemporaryDirectory(dir=file_path.parent, prefix=".backup-") as folder:
         copy_path = Path(folder) / BOOK_NAME
-        _copy_book(data_dir / BOOK_NAME, copy_path)
-        entry_count = _verify(copy_path)
+        with open_book(data_dir / BOOK_NAME) as book:
+            copy_book(book, copy_path)
+        with open_book(copy_path) as copy:
+            entry_count = log.head(copy)[0]
         archive_path = Path(folder) / "archive.zip"
         with zipfile.ZipFile(archive_path, "w", zipfile.ZIP_DEFLATED) as archive:
             archive.write(copy_path, BOOK_NAME)
@@ -62,20 +63,6 @@ def restore_backup(file_path: Path, data_dir: Path) -> int:
             data_dir.rmdir()
         shutil.move(restored, data_dir)
     return entry_count
-
-
-def _copy_book(source_path: Path, copy_path: Path) -> None:
-    # SQLite's own copy is consistent while a server writes; the file alone lacks what is in the write-ahead log.
-    source_uri = f"{source_path.absolute().as_uri()}?mode=ro"
-    try:
-        with (
-            closing(sqlite3.connect(source_uri, uri=True)) as source,
-            closing(sqlite3.connect(copy_path)) as copy,
-        ):
-            source.backup(copy)
-            copy.execute("PRAGMA journal_mode = DELETE")
-    except sqlite3.Error as error:
-        raise BookError(f"The book in {source_path.parent} cannot be read: {error}.") from error
 
 
 def _verify(path: Path) -> int:

@@ -176,7 +176,7 @@ def phones(data_dir: Path) -> None:
 
     with _open(data_dir) as book:
         rows = devices.report(book)
-    table = Table("phone", "name", "last heard", "clock", "not handed in")
+    table = Table("name", "id", "state", "last heard (UTC)", "clock off [s]", "entries", "not handed in")
     for row in rows:
         table.add_row(*_write_phone(row))
     Console().print(table)
@@ -198,14 +198,19 @@ def verify(data_dir: Path) -> None:
 
 @main.command()
 @_data_option
-def rebuild(data_dir: Path) -> None:
+@click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
+def rebuild(data_dir: Path, is_compare: bool) -> None:
     """Fold the whole book anew from its entries; stop the server first."""
     from webapp.book import fold
     from webapp.serving.one_server import hold_folder
 
     with _open(data_dir) as book, hold_folder(data_dir):
+        before = fold.dump(book) if is_compare else b""
         fold.rebuild(book)
-    click.echo("Folded anew.")
+        is_same = is_compare and fold.dump(book) == before
+    if is_compare and not is_same:
+        raise Sentence("Folded anew, and it came out otherwise than it was kept. Look at queries and stock.")
+    click.echo("Folded anew." + (" It came out as it was." if is_same else ""))
 
 
 @main.command()
@@ -290,4 +295,13 @@ def _load_demo(data_dir: Path) -> str:
 
 
 def _write_phone(row: dict[str, Any]) -> tuple[str, ...]:
-    return tuple(str(value) for value in row.values())
+    gaps = [str(first) if first == last else f"{first} to {last}" for first, last in row["gaps"]]
+    return (
+        row["name"],
+        row["id"],
+        "shut out" if row["revoked_at"] else "let in",
+        row["heard_at"] or "never",
+        "" if row["skew_s"] is None else f"{row['skew_s']:+.0f}",
+        str(row["entries"]),
+        ", ".join(gaps),
+    )

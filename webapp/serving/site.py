@@ -95,7 +95,7 @@ def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> 
             listener = start_trust_listener(site.data_dir, site.url, site.host, site.trust_port)
         except OSError as error:
             raise CannotServe(
-                f"Port {site.trust_port} for the trust page is in use. --trust-port takes another, or 0 for none."
+                f"Port {site.trust_port} for the trust page is in use. Set --trust-port; 0 is none."
             ) from error
     announce(site)
     (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
