@@ -22,7 +22,7 @@ def test_a_clock_a_little_off_is_a_note_and_right_is_silence():
     assert book.enter("shift_note", "F1", "2026-05-11 10:00", skew_s=50, **NOTE) == []
     query = only(book.enter("shift_note", "F1", "2026-05-11 10:05", skew_s=-200, **NOTE), "clock")
     assert query.weight == "note"
-    assert query.words == "The clock of d-1 was 3 min slow when it handed this in."
+    assert query.words == "This phone's clock was 3 min slow when it handed this in."
 
 
 def test_a_clock_far_off_is_asked_about_once_for_each_size_of_error():
@@ -30,7 +30,7 @@ def test_a_clock_far_off_is_asked_about_once_for_each_size_of_error():
     query = only(book.enter("shift_note", "F1", "2026-05-11 09:00", skew_s=-3660.4, **NOTE), "clock")
     assert query.weight == "ask"
     assert query.words == (
-        "The clock of d-1 was 1 h 1 min slow when it handed this in. By that clock it was read on 2026-05-11 at 09:00; "
+        "This phone's clock was 1 h 1 min slow when it handed this in. By that clock it was read on 2026-05-11 at 09:00; "
         "the book takes it in order as 2026-05-11 08:01 UTC, and keeps both. "
         "Set the clock right, and say whether the day is right."
     )

@@ -40,7 +40,7 @@ def clock(read: Read, view: View) -> Iterable[Query]:
     if abs(skew) <= limit("clock_note_s", view) or abs(skew - known.get("skew_s", 0.0)) <= limit("clock_note_s", view):
         return
     way = "slow" if skew < 0 else "fast"
-    words = f"The clock of {device} was {span(skew)} {way} when it handed this in."
+    words = f"This phone's clock was {span(skew)} {way} when it handed this in."
     if abs(skew) <= limit("clock_ask_s", view):
         yield Query("clock", "note", "read_at", words)
     else:
