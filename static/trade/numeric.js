@@ -6,6 +6,8 @@
 import { OutOfDomain } from "./errors.js";
 
 const MAX_STEPS = 80;
+// Newton's steps square their error: after one this small nothing is left but rounding.
+const LAST_STEP = 1e-10;
 const SLACK = 1e-10;
 const SCALES = [1, 10, 100, 1e3, 1e4, 1e5, 1e6];
 
@@ -67,10 +69,11 @@ export function invert(coefficients, target, low, high) {
     const miss = value - target;
     if ((miss < 0) === rising) low = x;
     else high = x;
-    let after = slope === 0 ? low - 1 : x - miss / slope;
-    if (!(after >= low && after <= high)) after = (low + high) / 2;
-    if (Math.abs(after - x) <= 1e-15) return after;
-    x = after;
+    const step = slope === 0 ? high - low + 1 : miss / slope;
+    const after = x - step;
+    const inside = after >= low && after <= high;
+    if (Math.abs(step) <= LAST_STEP) return inside ? after : x;
+    x = inside ? after : (low + high) / 2;
   }
   return x;
 }

@@ -74,6 +74,7 @@ function tempIn(temp, unit) {
 /**
  * @param {Quantity} glass
  * @param {Quantity | number} temp
+ * @returns {number}
  */
 function trueStrengthOf(glass, temp) {
   if (glass.unit === "proof_glass") return strengthFromProof(trueProofOf(glass, temp));
@@ -84,6 +85,7 @@ function trueStrengthOf(glass, temp) {
 /**
  * @param {Quantity} glass
  * @param {Quantity | number} temp
+ * @returns {number}
  */
 function trueProofOf(glass, temp) {
   if (glass.unit === "proof_glass") return trueProof(glass.value, tempIn(temp, "degF"));

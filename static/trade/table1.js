@@ -19,7 +19,7 @@ let table = null;
  * @param {number} hydrometerProof what the glass shows, 0 to 206 after its correction
  * @param {number} tempF 1 to 100 after its correction
  * @param {number} [hydrometerCorrection] proof, added
- * @param {number} [thermometerCorrectionF] °F, added
+ * @param {number} [thermometerCorrectionF] in °F, added
  * @returns {number} proof at 60 °F, to 0.1
  */
 export function trueProof(hydrometerProof, tempF, hydrometerCorrection = 0, thermometerCorrectionF = 0) {

@@ -90,7 +90,7 @@ def mass_fraction_from_density(density_kg_m3: Number, temp_c: Number) -> Number:
     Returns
     -------
     mass_fraction : float or array
-        Mass of ethanol over mass of mixture. [kg/kg], solved to 1e-15
+        Mass of ethanol over mass of mixture. [kg/kg], solved to rounding
 
     Raises
     ------

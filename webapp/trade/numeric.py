@@ -20,6 +20,8 @@ FloatArray = npt.NDArray[np.float64]
 Number: TypeAlias = Any
 
 MAX_STEPS = 80
+# Newton's steps square their error: after one this small nothing is left but rounding.
+LAST_STEP = 1e-10
 # A target this share of the span beyond the ends is taken as the end: it is rounding, not a reading.
 SLACK = 1e-10
 
@@ -93,18 +95,14 @@ def _invert_one(coefficients: Sequence[float], target: float, low: float, high: 
             low = x
         else:
             high = x
-        after = x - miss / slope if slope != 0 else low - 1
-        if not low <= after <= high:
-            after = (low + high) / 2
-        if abs(after - x) <= 1e-15:
-            return after
-        x = after
+        step = miss / slope if slope != 0 else high - low + 1
+        if abs(step) <= LAST_STEP:
+            return x - step if low <= x - step <= high else x
+        x = x - step if low <= x - step <= high else (low + high) / 2
     return x
 
 
-def _invert_many(
-    coefficients: Sequence[FloatArray], target: FloatArray, low: float, high: float
-) -> FloatArray:
+def _invert_many(coefficients: Sequence[FloatArray], target: FloatArray, low: float, high: float) -> FloatArray:
     at_low, at_high = polynomial(coefficients, low), polynomial(coefficients, high)
     least, most = np.minimum(at_low, at_high), np.maximum(at_low, at_high)
     rising = at_high > at_low
@@ -126,9 +124,11 @@ def _invert_many(
         under = (miss < 0) == rising
         below, above = np.where(under, x, below), np.where(under, above, x)
         with np.errstate(divide="ignore", invalid="ignore"):
-            after = x - miss / slope
-        after = np.where((after >= below) & (after <= above), after, (below + above) / 2)
-        settled = np.abs(after - x) <= 1e-15
+            step = miss / slope
+        settled = np.abs(step) <= LAST_STEP
+        after = x - step
+        inside = (after >= below) & (after <= above)
+        after = np.where(inside, after, np.where(settled, x, (below + above) / 2))
         x = np.where(done, x, after)
         done = done | settled
     return np.where(reached, x, np.nan)
