@@ -6,6 +6,8 @@ from flask_wtf import FlaskForm
 from wtforms import HiddenField, PasswordField, RadioField, StringField
 from wtforms.validators import EqualTo, InputRequired, Length, Regexp
 
+from webapp.kinds.as_form import pairs
+
 PASSWORD_LEAST = 10
 UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
 UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
@@ -24,7 +26,7 @@ class SetUpForm(FlaskForm):
 
     setup_code = StringField("Set-up code", [InputRequired("Type the set-up code that the server printed.")])
     site = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
-    units = RadioField("Units", choices=UNITS, default="metric")
+    units = RadioField("Units", choices=pairs(UNITS), default="metric")
     code = StringField(
         "Your short code",
         [

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Callable
 from functools import wraps
 from typing import Any
@@ -11,7 +10,7 @@ from flask import abort, current_app, g, redirect, request, session, url_for
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
 
-from webapp.book import devices, people
+from webapp.book import devices, lookups, people
 from webapp.book.store import Book
 
 COOKIE = "cellarslate_device"
@@ -89,17 +88,13 @@ def _from_us() -> bool:
     return origin == request.host_url.rstrip("/")
 
 
-def stamp(person: dict[str, Any]) -> str:
-    """Return what ties a session to the password of its day: a changed password ends every session."""
-    return hashlib.sha256(str(person.get("password_hash")).encode()).hexdigest()[:24]
-
-
 def sign_in(person: dict[str, Any]) -> None:
     """Begin a fresh session for this person; whatever stood in the old one is gone."""
     session.clear()
     session.permanent = True
     session["person"] = person["code"]
-    session["stamp"] = stamp(person)
+    # Ties the session to the password of its day: a changed password ends every session.
+    session["stamp"] = lookups.password_stamp(current.book, person["code"])
 
 
 def _person() -> dict[str, Any] | None:
@@ -107,7 +102,7 @@ def _person() -> dict[str, Any] | None:
     if not code:
         return None
     person = people.person(current.book, code)
-    if not person or person.get("left") or session.get("stamp") != stamp(person):
+    if not person or person["retired"] or session.get("stamp") != lookups.password_stamp(current.book, code):
         session.clear()
         return None
     return person

@@ -46,7 +46,7 @@ def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[dict[str,
         marks = ", ".join("?" * len(some))
         rows = book.query(
             f"SELECT entry, code, weight, words FROM queries WHERE answer = '' AND entry IN ({marks})",
-            some,  # noqa: S608
+            some,
         )
         for row in rows:
             found.setdefault(row["entry"], []).append(row)
@@ -54,7 +54,7 @@ def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[dict[str,
 
 
 def read_as_folded(book: Book, row: Mapping[str, Any]) -> Read | None:
-    """Return a log row read by its kind with what the book knew of the vessel at its place; None for an unknown kind."""
+    """Return a log row read with what the book knew of the vessel at its place; None for an unknown kind."""
     kind = webapp.kinds.get(row["kind"])
     if kind is None:
         return None

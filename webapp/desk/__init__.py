@@ -52,6 +52,12 @@ def unit_symbol(unit: str) -> str:
         return unit
 
 
+@bp.app_template_filter("change")
+def change(row: dict[str, Any] | None) -> str:
+    """Return one side of a change of the registry in a line."""
+    return ", ".join(f"{name} {value}" for name, value in (row or {}).items() if value not in (None, ""))
+
+
 @bp.app_template_filter("local_time")
 def local_time(stamp: str | None) -> str:
     """Return a UTC time as the house's clock shows it, to the minute."""

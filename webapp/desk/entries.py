@@ -13,10 +13,10 @@ from flask import Response, abort, flash, redirect, render_template, request, ur
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book import intake, log, queries
+from webapp.book import intake, log, lookups, queries
 from webapp.desk import bp
 from webapp.desk.forms import AnswerForm
-from webapp.desk.shown import body_of, fields_of, figures_of, line, read_of
+from webapp.desk.shown import fields_of, figures_of, line
 from webapp.kinds import as_data, as_form
 
 PAGE = 100
@@ -44,7 +44,7 @@ def entries_page() -> Any:
     rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
     more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
     lines = [line(current.book, row) for row in rows[:PAGE]]
-    states = queries.by_entry(current.book, [row["id"] for row in rows[:PAGE]])
+    states = lookups.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
     return render_template(
         "desk/entries.html", lines=lines, states=states, wanted=wanted, more=more, kinds=webapp.kinds.ALL
     )
@@ -57,18 +57,25 @@ def entry_page(entry_id: str) -> Any:
     row = log.get(current.book, entry_id)
     if row is None:
         abort(404, "The book has no such entry. It may still wait on a phone.")
-    read = read_of(current.book, row)
+    read = lookups.read_as_folded(current.book, row)
     return render_template(
         "desk/entry.html",
         row=line(current.book, row),
-        body=body_of(row),
+        body=row["entry"],
         read=read,
         fields=fields_of(read) if read else [],
         figures=figures_of(read) if read else [],
-        family=[line(current.book, other) for other in log.family(current.book, entry_id)],
+        family=_story(entry_id),
         asked=queries.for_entry(current.book, entry_id),
         form=AnswerForm(),
     )
+
+
+def _story(entry_id: str) -> list[dict[str, Any]]:
+    """Return the chain of amendments and answers an entry belongs to, oldest first; empty where it stands alone."""
+    family = log.family(current.book, entry_id)
+    rows = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
+    return [line(current.book, row) for row in rows] if len(rows) > 1 else []
 
 
 @bp.route("/entries/<entry_id>/amend", methods=["GET", "POST"])
@@ -79,7 +86,7 @@ def amend(entry_id: str) -> Any:
     kind = webapp.kinds.get(row["kind"]) if row else None
     if row is None or kind is None or kind.name == "answer":
         abort(404, "There is no such entry to amend.")
-    body = body_of(row)
+    body = row["entry"]
     form = as_form.form_class(kind)()
     problems: list[dict[str, Any]] = []
     reason = request.form.get("reason", "").strip()
@@ -145,7 +152,7 @@ def entries_json() -> Response:
     def lines() -> Iterator[str]:
         for row in log.find(current_book, **wanted, limit=EXPORT_MOST):
             kept = {name: row[name] for name in ("book_no", "received_at", "skew_s", "digest", "via")}
-            yield json.dumps({**body_of(row), "book": kept}, ensure_ascii=False) + "\n"
+            yield json.dumps({**row["entry"], "book": kept}, ensure_ascii=False) + "\n"
 
     current_book, wanted = current.book, _filters()
     name = f"cellarslate-entries-{datetime.now(UTC):%Y-%m-%d}.jsonl"
@@ -164,9 +171,9 @@ def entries_csv() -> Response:
     writer = csv.writer(out)
     writer.writerow(as_data.csv_heads(kind))
     rows = log.find(current.book, **wanted, limit=EXPORT_MOST)
-    asked = queries.by_entry(current.book, [row["id"] for row in rows])
+    asked = lookups.queries_by_entry(current.book, [row["id"] for row in rows])
     for row in rows:
-        read = read_of(current.book, row)
+        read = lookups.read_as_folded(current.book, row)
         assert read
         meta = {**row, "queries": " ".join(query["code"] for query in asked.get(row["id"], []))}
         writer.writerow(as_data.csv_row(kind, read, meta))

@@ -7,6 +7,7 @@ from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, Radi
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
+from webapp.kinds.as_form import pairs
 from webapp.trade import units
 
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
@@ -37,7 +38,7 @@ class AnswerForm(FlaskForm):
     """An answer to one query."""
 
     query = HiddenField()
-    verdict = RadioField("Answer", [InputRequired("Pick: it stands, or strike.")], choices=ANSWERS)
+    verdict = RadioField("Answer", [InputRequired("Pick: it stands, or strike.")], choices=pairs(ANSWERS))
     reason = StringField("Reason", [InputRequired("Say why, in a few words."), Length(max=500)])
 
 
@@ -52,7 +53,7 @@ class VesselForm(FlaskForm):
         ],
     )
     title = StringField("What it is", [Optional(), Length(max=80)])
-    sort = SelectField("Sort", choices=SORTS)
+    sort = SelectField("Sort", choices=pairs(SORTS))
     place = StringField("Place", [Optional(), Length(max=40)])
     capacity_l = StringField("Capacity [L]", [is_figure])
     working_l = StringField("Working level [L]", [is_figure])
@@ -68,7 +69,7 @@ class VesselForm(FlaskForm):
 class LimitForm(FlaskForm):
     """A range that replaces a kind's own, for the site, a material, a sort of vessel, or one vessel."""
 
-    scope = SelectField("For", choices=SCOPES)
+    scope = SelectField("For", choices=pairs(SCOPES))
     key = StringField("Which", [Optional(), Length(max=40)])
     target = SelectField("Kind and field")
     usual_low = StringField("Usual from", [is_figure])
@@ -86,7 +87,7 @@ class PersonForm(FlaskForm):
     )
     name = StringField("Name", [InputRequired("Type the name."), Length(max=80)])
     roles = StringField("Trade roles, the usual one first", [Optional(), Length(max=200)])
-    access = SelectField("May", choices=ACCESS)
+    access = SelectField("May", choices=pairs(ACCESS))
     pin = StringField(
         "Floor code (4 to 8 digits; empty keeps the old one)",
         [Optional(), Regexp(r"^\d{4,8}\Z", message="4 to 8 digits.")],
@@ -95,7 +96,7 @@ class PersonForm(FlaskForm):
         "Desk password (empty keeps the old one)",
         [Optional(), Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters.")],
     )
-    left = BooleanField("Has left the house")
+    retired = BooleanField("Has left the house")
 
 
 class PhoneForm(FlaskForm):
@@ -108,8 +109,8 @@ class SiteForm(FlaskForm):
     """The house."""
 
     name = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
-    units = RadioField("Units", choices=UNITS)
-    decimal_mark = RadioField("Decimal mark", choices=[(".", "point: 14.6"), (",", "comma: 14,6")])
+    units = RadioField("Units", choices=pairs(UNITS))
+    decimal_mark = RadioField("Decimal mark", choices=pairs([(".", "point: 14.6"), (",", "comma: 14,6")]))
     height_m = StringField("Height above the sea [m]", [is_figure])
     time_zone = StringField("Time zone", [Optional(), Length(max=60)])
 
@@ -132,7 +133,7 @@ class InstrumentForm(FlaskForm):
     due_on = StringField(
         "Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"}
     )
-    state = SelectField("State", choices=[("in use", "in use"), ("out of use", "out of use")])
+    state = SelectField("State", choices=pairs([("in use", "in use"), ("out of use", "out of use")]))
 
 
 class LabelForm(FlaskForm):

@@ -7,10 +7,11 @@ from typing import Any
 from flask import Response, abort, current_app, render_template, request
 
 from webapp.access import current, needs
-from webapp.book import registry
+from webapp.book import lookups, registry
 from webapp.desk import bp
 from webapp.desk.forms import LabelForm
-from webapp.labels import PRESETS, LabelItem, render_labels
+from webapp.kinds.as_form import pairs
+from webapp.labels import LAYOUTS, LabelItem, render_labels
 
 LABELS_MOST = 1000
 
@@ -21,13 +22,13 @@ def labels_page() -> Any:
     """Show the vessels to tick and the layouts to print on."""
     sort = request.args.get("sort") or None
     form = _form()
-    rows = registry.find_vessels(current.book, sort=sort, text=request.args.get("q", ""), limit=500)
+    rows = lookups.find_vessels(current.book, sort=sort, text=request.args.get("q", ""), limit=500)
     return render_template("desk/labels.html", form=form, rows=rows, sort=sort, sorts=registry.SORTS)
 
 
 def _form() -> LabelForm:
     form = LabelForm()
-    form.layout.choices = [(name, layout.title) for name, layout in PRESETS.items()]
+    form.layout.choices = pairs((name, layout.title) for name, layout in LAYOUTS.items())
     return form
 
 
@@ -49,5 +50,5 @@ def labels_pdf() -> Response:
             items.append(LabelItem(mark=row["mark"], **about, curved=False, standoff=True))
     host = (current_app.config["PUBLIC_HOST"] or request.host) if form.with_address.data else None
     start_at = (form.start_at.data or 1) - 1
-    body = render_labels(items, PRESETS[str(form.layout.data)], host=host, start_at=start_at)
+    body = render_labels(items, LAYOUTS[str(form.layout.data)], host=host, start_at=start_at)
     return Response(body, mimetype="application/pdf", headers={"Content-Disposition": 'inline; filename="labels.pdf"'})

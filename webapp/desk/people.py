@@ -44,8 +44,10 @@ def _keep(form: PersonForm, row: dict[str, Any] | None) -> str | None:
     code = row["code"] if row else str(form.code.data).upper()
     if not row and people.person(current.book, code):
         return f"There is a {code} already. Pick another code."
-    keeps_office = form.access.data == "office" and not form.left.data
-    others = [p for p in people.people(current.book) if p["code"] != code and p["access"] == "office" and not p["left"]]
+    keeps_office = form.access.data == "office" and not form.retired.data
+    others = [
+        p for p in people.people(current.book) if p["code"] != code and p["access"] == "office" and not p["retired"]
+    ]
     if row and not keeps_office and not others:
         return "Somebody must keep the office role. Give it to another person first."
     roles = [role.strip() for role in (form.roles.data or "").split(",") if role.strip()]
@@ -54,7 +56,7 @@ def _keep(form: PersonForm, row: dict[str, Any] | None) -> str | None:
         "name": form.name.data,
         "roles": roles,
         "access": form.access.data,
-        "left": bool(form.left.data),
+        "retired": bool(form.retired.data),
     }
     people.put_person(current.book, kept, by=current.person["code"])
     if form.pin.data:

@@ -54,6 +54,7 @@ def answer(entry_id: str) -> Any:
         flash("Not answered: " + " ".join(words for errors in form.errors.values() for words in errors), "stop")
         return redirect(back)
     assert current.person
+    now = datetime.now(UTC)
     values = {
         "entry": {"raw": entry_id},
         "verdict": {"raw": form.verdict.data},
@@ -68,8 +69,8 @@ def answer(entry_id: str) -> Any:
         values=values,
         person=current.person["code"],
         role=(current.person.get("roles") or [""])[0],
-        read_at=None,
-        now=datetime.now(UTC),
+        read_at=now.isoformat(timespec="seconds"),
+        now=now,
     )
     if result["settled"] == "refused":
         flash("Not answered: " + " ".join(p["words"] for p in result["problems"]), "stop")

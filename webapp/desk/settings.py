@@ -11,6 +11,7 @@ from webapp.access import current, needs
 from webapp.book import registry
 from webapp.desk import bp
 from webapp.desk.forms import InstrumentForm, LimitForm, SiteForm, figure
+from webapp.kinds.as_form import pairs
 from webapp.trade import units
 from webapp.trade.marks import BadMark, parse_mark
 
@@ -65,7 +66,7 @@ def _targets() -> list[tuple[str, str]]:
 def limits_page() -> Any:
     """Set a range that replaces a kind's own; empty boxes take the kind's own back."""
     form = LimitForm(request.form if request.method == "POST" else request.args)
-    form.target.choices = _targets()
+    form.target.choices = pairs(_targets())
     if request.method == "POST" and form.validate():
         words = _set_limit(form)
         if words is None:

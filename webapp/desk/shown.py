@@ -2,37 +2,19 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-import webapp.kinds
-from webapp.book import context as book_context
+from webapp.book import lookups
 from webapp.book.store import Book
 from webapp.kinds import as_data
-from webapp.kinds.read import Read, read_entry
-
-
-def body_of(row: Mapping[str, Any]) -> dict[str, Any]:
-    """Return the entry as it was handed in."""
-    body = row["body"]
-    parsed: dict[str, Any] = json.loads(body) if isinstance(body, str) else dict(body)
-    return parsed
-
-
-def read_of(book: Book, row: Mapping[str, Any]) -> Read | None:
-    """Return the entry read by its kind with what the book knew of its vessel then, or None for a kind now unknown."""
-    body = body_of(row)
-    kind = webapp.kinds.get(body["kind"])
-    if kind is None:
-        return None
-    return read_entry(kind, body, book_context.context_at(book, body))
+from webapp.kinds.read import Read
 
 
 def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
     """Return what a list shows of an entry: its title, one line, times as local text."""
-    read = read_of(book, row)
+    read = lookups.read_as_folded(book, row)
     kind = read.kind if read else None
     return {
         **row,

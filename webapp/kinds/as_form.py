@@ -5,10 +5,12 @@ Whether a figure is usual or possible is read.py's to say; the form only asks th
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any
 
 from flask_wtf import FlaskForm
 from wtforms import RadioField, SelectField, StringField, TextAreaField
+from wtforms.fields.choices import SelectChoice
 from wtforms.validators import InputRequired, Length, Optional
 
 from webapp.kinds.spec import Field, Kind
@@ -23,7 +25,7 @@ def form_class(kind: Kind) -> type[FlaskForm]:
     for spec in kind.fields:
         made[spec.name] = _box(spec)
         if spec.units:
-            choices = [(unit, units.symbol(unit)) for unit in spec.units]
+            choices = pairs((unit, units.symbol(unit)) for unit in spec.units)
             made[f"{spec.name}_unit"] = SelectField(f"Unit of {spec.label.lower()}", choices=choices)
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(
@@ -35,6 +37,11 @@ def form_class(kind: Kind) -> type[FlaskForm]:
     made["seen_by"] = StringField("Seen by", [Optional(), Length(max=40)])
     made["remark"] = TextAreaField("Remark", [Optional(), Length(max=TEXT_MOST)])
     return type(f"{kind.name.title().replace('_', '')}Form", (FlaskForm,), made)
+
+
+def pairs(choices: Iterable[tuple[str, str]]) -> list[SelectChoice]:
+    """Return (value, label) pairs as WTForms wants them."""
+    return [SelectChoice(value, label) for value, label in choices]
 
 
 def _box(spec: Field) -> Any:
@@ -63,14 +70,14 @@ def _box(spec: Field) -> Any:
 def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
     # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
     return RadioField(
-        spec.label, needed, choices=choices, description=spec.help, validate_choice=False, render_kw=about
+        spec.label, needed, choices=pairs(choices), description=spec.help, validate_choice=False, render_kw=about
     )
 
 
 def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
     # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
     return RadioField(
-        spec.label, needed, choices=choices, description=spec.help, validate_choice=False, render_kw=about
+        spec.label, needed, choices=pairs(choices), description=spec.help, validate_choice=False, render_kw=about
     )
 
 

@@ -17,7 +17,7 @@ KIND = Kind(
         Field("from_vessel", "From vessel", "mark", required=True, vessels=("fermenter", "receiver", "tank", "can")),
         Field("wash", "Wash volume", units=("L", "gal"), usual=(10, 20000), possible=(0, None), required=True,
               decimals=1, instrument="dip"),
-        Field("wash_strength", "Wash strength", units=("pct_vol", "proof"), usual=(3, 45), possible=(0, 40),
+        Field("wash_strength", "Wash strength", units=("pct_vol", "proof"), usual=(3, 45), possible=(0, 60),
               required=True, decimals=1,
               help="Lab distillation, or by attenuation. A glass does not work in wash."),
         Field("feints", "Feints or low wines in", units=("L", "gal"), usual=(0, 5000), possible=(0, None), decimals=1),

@@ -63,8 +63,8 @@ class Figure:
 
     Several sources of one input are tried in order: a figure, a field, `@name` of the vessel's context, `=20` for a
     fixed figure in the input's canonical unit. Of two figures with one name the first that can be computed counts.
-    `given` names a field that, when filled in, is the figure itself. A figure that is `only_shown` is left out where its
-    sum has no answer; any other then puts a `stop`.
+    `given` names a field that, when filled in, is the figure itself. A figure that is `only_shown` is left out where
+    its sum has no answer; any other then puts a `stop`.
     """
 
     name: str
