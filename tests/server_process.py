@@ -83,6 +83,11 @@ class ServerProcess:
     def kill(self) -> None:
         """Kill the server and its worker at once, with no chance to tidy up."""
         _kill_all(self._take())
+        # The worker is no child of ours: its end shows only in the port that it lets go.
+        deadline = time.monotonic() + 10
+        while self._port_is_open():
+            assert time.monotonic() < deadline, f"Port {self.port} is still open 10 s after the kill."
+            time.sleep(0.01)
 
     def close(self) -> None:
         """End the server if it still runs; for the end of a test."""
@@ -111,9 +116,7 @@ class ServerProcess:
     def _answers(self) -> bool:
         if "--tls" in self.arguments:
             # The port is open only once the worker serves; the tests of trust look closer.
-            with contextlib.suppress(OSError), socket.create_connection((self.host, self.port), 1):
-                return True
-            return False
+            return self._port_is_open()
         connection = http.client.HTTPConnection(self.host, self.port, timeout=5)
         try:
             connection.request("GET", "/")
@@ -123,6 +126,11 @@ class ServerProcess:
         finally:
             connection.close()
         return True
+
+    def _port_is_open(self) -> bool:
+        with contextlib.suppress(OSError), socket.create_connection((self.host, self.port), 1):
+            return True
+        return False
 
 
 def _kill_all(process: subprocess.Popen[bytes]) -> None:
