@@ -52,8 +52,9 @@ def entry(
 ) -> dict[str, Any]:  # fmt: skip
     """An entry as handed in; fields of the kind by name (`temp="14.6 degC"`)."""
     top = {
-        k: more.pop(k) for k in ("id", "person", "amends", "reason", "remark", "as_read", "kind_version") if k in more
+        k: more.pop(k) for k in ("id", "person", "amends", "remark", "as_read", "kind_version") if k in more
     }
+    because = more.pop("because", "")
     read = read_at if isinstance(read_at, str) else read_at.isoformat(timespec="seconds")
     typed = typed_at or read
     return {
@@ -61,7 +62,7 @@ def entry(
         "read_at": read, "typed_at": typed if isinstance(typed, str) else typed.isoformat(timespec="seconds"),
         "person": "NS", "role": "cellar hand", "seen_by": "", "device": device, "seq": seq,
         "values": values if values is not None else values_of(**more), "as_read": [], "looked_again": [], "remark": "",
-        "amends": None, "reason": "",
+        "amends": None, "reason": because,
     } | top  # fmt: skip
 
 

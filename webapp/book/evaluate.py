@@ -9,6 +9,7 @@ from typing import Any
 
 import webapp.kinds
 from webapp.book import checks
+from webapp.book.checks.clock import device_state
 from webapp.book.context import context_for
 from webapp.book.families import AFTER_STRIKE, Plan
 from webapp.book.known import Known
@@ -43,6 +44,9 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         questions = _name(plan, queries)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
         effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
+        phone = device_state(read, view)
+        if phone:
+            effect = Effect({**effect.states, **phone}, effect.flows)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
         words = (

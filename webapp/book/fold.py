@@ -16,12 +16,13 @@ from webapp.book import families, results
 from webapp.book.evaluate import Outcome, evaluate
 from webapp.book.families import Fresh, Plan
 from webapp.book.known import Known
-from webapp.book.log import canonical
+from webapp.book.log import canonical, root_of
 from webapp.book.states import Versions, load_newest, patched
 from webapp.book.store import Book
 from webapp.book.view import View
 
 PLANS_HELD_MOST = 5_000
+ID_LENGTH = 36  # an order key ends with the id of its entry
 DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs")
 
 
@@ -87,10 +88,11 @@ class _Replay:
         self._versions = Versions(book)
         self._results = results.Results(book)
         self._heap: list[str] = []
-        self._roots: dict[str, str] = {}  # place -> root, of all that are or were on the heap
+        self._places: set[str] = set()  # all that are or were on the heap
         self._plans: dict[str, Plan] = {}
-        self._leaving: dict[str, dict[str, Any]] = {}  # place -> the folded row that goes from there
-        self._olds: dict[str, dict[str, Any]] = {}  # place -> the folded row that is worked out again
+        self._olds: dict[str, dict[str, Any]] = {}  # place -> the folded row of the family that had it
+        self._leaving: set[str] = set()
+        self._arriving: set[str] = set()
         # Keys whose state here differs from what it was before this settling: what it was, what it is, its depth.
         self._changed: dict[str, tuple[Any, Any, int]] = {}
 
@@ -99,53 +101,60 @@ class _Replay:
         new = families.plan(self._book, root, self._fresh)
         old = self._results.folded(root)
         if old:
-            stays = new is not None and new.order_key == old["order_key"]
-            (self._olds if stays else self._leaving)[old["order_key"]] = old
-            self._push(old["order_key"], root)
+            self._olds[old["order_key"]] = old
+            if new is None or new.order_key != old["order_key"]:
+                self._leaving.add(old["order_key"])
+            self._push(old["order_key"])
         if new:
-            self._push(new.order_key, root)
+            self._arriving.add(new.order_key)
+            self._push(new.order_key)
             if len(self._plans) < PLANS_HELD_MOST:
                 self._plans[new.order_key] = new
 
     def again(self, key: str) -> None:
         """Put every entry that touches the key on the heap."""
-        for order_key, root in self._book.db.conn.execute(
-            "SELECT order_key, root FROM touches WHERE key = ?", (key,)
-        ).fetchall():
-            self._push(order_key, root)
+        for (order_key,) in self._book.db.conn.execute("SELECT order_key FROM touches WHERE key = ?", (key,)).fetchall():
+            self._push(order_key)
 
     def run(self) -> dict[str, Outcome]:
         """Work out every place on the heap, and those that follow from it."""
         outcomes: dict[str, Outcome] = {}
         while self._heap:
             place = heapq.heappop(self._heap)
-            root = self._roots[place]
+            old = self._olds.pop(place, None)
             if place in self._leaving:
-                old = self._leaving[place]
+                # Its family has another place now, or has become part of another family (perhaps at this very place).
+                assert old is not None
                 self._results.remove(old)
-                self._move(place, root, set(json.loads(old["keys"])), Outcome("struck"))
-                continue
-            plan = self._plans.pop(place, None) or families.plan(self._book, root, self._fresh)
-            assert plan is not None and plan.order_key == place, "an entry is not where the fold has it"
-            old_row = self._olds.get(place) or self._old(root, place)
+                if place not in self._arriving:
+                    self._move(place, _keys(old), Outcome("struck"))
+                    continue
+            plan = self._plans.pop(place, None) or self._plan_at(place)
+            old = old or self._old(plan)
             outcome = outcomes[plan.id] = evaluate(plan, self._view(plan), self._known)
-            self._move(place, root, set(json.loads(old_row["keys"])) if old_row else set(), outcome)
-            self._results.put(plan, outcome, is_new=old_row is None)
+            self._move(place, _keys(old), outcome)
+            self._results.put(plan, outcome, is_new=old is None)
         self._versions.flush()
         self._results.finish()
         return outcomes
 
-    def _push(self, place: str, root: str) -> None:
-        if place not in self._roots:
-            self._roots[place] = root
+    def _push(self, place: str) -> None:
+        if place not in self._places:
+            self._places.add(place)
             heapq.heappush(self._heap, place)
 
-    def _old(self, root: str, place: str) -> dict[str, Any] | None:
+    def _plan_at(self, place: str) -> Plan:
+        plan = families.plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
+        assert plan is not None, "the fold has an entry that the log has not"
+        assert plan.order_key == place, "an entry is not where the fold has it"
+        return plan
+
+    def _old(self, plan: Plan) -> dict[str, Any] | None:
         """Return the folded row of an entry that is worked out because of a key, not because of its family."""
-        if self._fresh and place[-36:] in self._fresh:
+        if self._fresh and plan.id in self._fresh:
             return None
-        row = self._results.folded(root)
-        return row if row and row["order_key"] == place else None
+        row = self._results.folded(plan.root)
+        return row if row and row["order_key"] == plan.order_key else None
 
     def _view(self, plan: Plan) -> View:
         place = plan.order_key
@@ -159,7 +168,7 @@ class _Replay:
             return self._changed[key][1:]
         return self._versions.before(key, place)
 
-    def _move(self, place: str, root: str, old_keys: set[str], outcome: Outcome) -> None:
+    def _move(self, place: str, old_keys: set[str], outcome: Outcome) -> None:
         """Write the outcome's states at its place, and follow each key that is no longer what it was."""
         new_keys, written = outcome.keys, outcome.effect.states
         for key in sorted(old_keys | new_keys):
@@ -175,7 +184,7 @@ class _Replay:
             elif old_version:
                 self._versions.drop(key, place)
             if key in new_keys and key not in old_keys:
-                self._versions.touch(key, place, root)
+                self._versions.touch(key, place)
             elif key not in new_keys:
                 self._versions.untouch(key, place)
             self._results.key_moved(key, then, now)
@@ -188,4 +197,8 @@ class _Replay:
         self._changed[key] = (then, now, depth)
         following = self._versions.touched_after(key, place)
         if following:
-            self._push(*following)
+            self._push(following)
+
+
+def _keys(folded: dict[str, Any] | None) -> set[str]:
+    return set(json.loads(folded["keys"])) if folded else set()

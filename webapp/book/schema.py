@@ -96,9 +96,7 @@ CREATE TABLE folded (
     root TEXT PRIMARY KEY, entry TEXT NOT NULL, order_key TEXT NOT NULL, mark TEXT NOT NULL, keys TEXT NOT NULL,
     standing TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
-CREATE TABLE touches (
-    key TEXT NOT NULL, order_key TEXT NOT NULL, root TEXT NOT NULL, PRIMARY KEY (key, order_key)
-) STRICT, WITHOUT ROWID;
+CREATE TABLE touches (key TEXT NOT NULL, order_key TEXT NOT NULL, PRIMARY KEY (key, order_key)) STRICT, WITHOUT ROWID;
 CREATE TABLE states (
     key TEXT NOT NULL, order_key TEXT NOT NULL, whole INTEGER NOT NULL, body TEXT NOT NULL,
     PRIMARY KEY (key, order_key)

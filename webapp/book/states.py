@@ -60,7 +60,7 @@ class Versions:
         self._conn = book.db.conn
         self._memory: Memory = book.memory
         self._waiting: dict[tuple[str, str], Row] = {}
-        self._touches: list[tuple[str, str, str]] = []
+        self._touches: list[tuple[str, str]] = []
 
     def before(self, key: str, order_key: str) -> tuple[Any, int]:
         """Return the state just before that place, and how many differences it is from a whole version."""
@@ -102,10 +102,10 @@ class Versions:
         if self.tail(key).order_key == order_key:
             self._memory.tails.pop(key)
 
-    def touch(self, key: str, order_key: str, root: str) -> None:
+    def touch(self, key: str, order_key: str) -> None:
         """Note that the entry at that place read or wrote the key."""
         tail = self.tail(key)
-        self._touches.append((key, order_key, root))
+        self._touches.append((key, order_key))
         if tail.last_touch < order_key:
             tail.last_touch = order_key
 
@@ -114,15 +114,14 @@ class Versions:
         self.flush()
         self._conn.execute("DELETE FROM touches WHERE key = ? AND order_key = ?", (key, order_key))
 
-    def touched_after(self, key: str, order_key: str) -> tuple[str, str] | None:
-        """Return (order_key, root) of the next entry after that place that reads or writes the key, or None."""
+    def touched_after(self, key: str, order_key: str) -> str | None:
+        """Return the place after that one of the next entry that reads or writes the key, or None."""
         if self.tail(key).last_touch <= order_key:
             return None
         found = self._conn.execute(
-            "SELECT order_key, root FROM touches WHERE key = ? AND order_key > ? ORDER BY order_key LIMIT 1",
-            (key, order_key),
+            "SELECT order_key FROM touches WHERE key = ? AND order_key > ? ORDER BY order_key LIMIT 1", (key, order_key)
         ).fetchone()
-        return found  # type: ignore[no-any-return]
+        return found[0] if found else None
 
     def tail(self, key: str) -> Tail:
         """Return the newest version of a key, from memory where it is known."""
@@ -146,13 +145,18 @@ class Versions:
             self._conn.executemany("INSERT OR REPLACE INTO states VALUES (?, ?, ?, ?)", self._waiting.values())
             self._waiting.clear()
         if self._touches:
-            self._conn.executemany("INSERT OR REPLACE INTO touches VALUES (?, ?, ?)", self._touches)
+            self._conn.executemany("INSERT OR REPLACE INTO touches VALUES (?, ?)", self._touches)
             self._touches.clear()
 
 
 def load_newest(book: Book, key: str) -> Any:
     """Return the newest state of a key as the file has it, or None."""
     return _load(book.db.conn, key, None)[0]
+
+
+def load_before(book: Book, key: str, order_key: str) -> Any:
+    """Return the state of a key just before a place in the order of the fold, or None."""
+    return _load(book.db.conn, key, order_key)[0]
 
 
 def _load(conn: Any, key: str, before: str | None) -> tuple[Any, int]:
