@@ -7,7 +7,8 @@
  * @typedef {import("./picture.js").Grey} Grey
  * @typedef {{text: string}} Found
  */
-import { busiest, crop, greyOf, imageOf, shrink, stretch, threshold, transpose, unbend } from "./picture.js";
+import { busiest, stretch, threshold } from "./light.js";
+import { crop, greyOf, imageOf, shrink, transpose, unbend } from "./picture.js";
 
 const WASM_URL = new URL("../vendor/zxing-wasm/reader/zxing_reader.wasm", import.meta.url).href;
 const FRAME_BUDGET_MS = 60;

@@ -47,7 +47,8 @@ export async function startScan(video, { onMark, onForeign, onStatus, wasmUrl, d
   let lastSeenAt = -Infinity;
   let lastFindAt = performance.now();
   tell(LOOKING);
-  camera.frames(async (frame) => {
+  /** @param {ImageData} frame */
+  const look = async (frame) => {
     let found;
     try {
       found = await eyes.decode(frame);
@@ -73,7 +74,9 @@ export async function startScan(video, { onMark, onForeign, onStatus, wasmUrl, d
     } else if (told !== sentence) {
       onForeign?.((told = sentence));
     }
-  });
+  };
+  // Not before the caller holds what this function returns: the first mark may make it call stop().
+  setTimeout(() => camera.frames(look));
   return { stop, torch: camera.torch };
 }
 

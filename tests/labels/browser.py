@@ -8,7 +8,7 @@ import shutil
 import threading
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, ClassVar
 
 from playwright.sync_api import Browser, Page, Playwright
 
@@ -19,8 +19,8 @@ POLICY = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'"
 class _Handler(http.server.SimpleHTTPRequestHandler):
     """Serves the repository as it is, and extra pages from memory."""
 
-    extra: dict[str, tuple[str, bytes]] = {}
-    extensions_map = {
+    extra: ClassVar[dict[str, tuple[str, bytes]]] = {}
+    extensions_map: ClassVar[dict[str, str]] = {
         **http.server.SimpleHTTPRequestHandler.extensions_map,
         ".js": "text/javascript",
         ".wasm": "application/wasm",
@@ -49,9 +49,7 @@ class _Handler(http.server.SimpleHTTPRequestHandler):
 def serve(extra: dict[str, tuple[str, bytes]]) -> Iterator[str]:
     """Serve the repository and the extra pages {path: (content type, body)} on a free port; gives the origin."""
     handler = type("Handler", (_Handler,), {"extra": extra})
-    server = http.server.ThreadingHTTPServer(
-        ("127.0.0.1", 0), functools.partial(handler, directory=str(ROOT))
-    )
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(handler, directory=str(ROOT)))
     thread = threading.Thread(target=server.serve_forever, daemon=True)
     thread.start()
     try:
@@ -64,9 +62,7 @@ def serve(extra: dict[str, tuple[str, bytes]]) -> Iterator[str]:
 
 def launch(playwright: Playwright, args: list[str] | None = None) -> Browser:
     """Launch Chromium: the one named by CELLARSLATE_CHROMIUM, else the machine's own, else Playwright's."""
-    path = (
-        os.environ.get("CELLARSLATE_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
-    )
+    path = os.environ.get("CELLARSLATE_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
     return playwright.chromium.launch(executable_path=path, args=args or [], chromium_sandbox=False)
 
 

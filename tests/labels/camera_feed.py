@@ -14,7 +14,7 @@ import cv2
 import numpy as np
 
 from tests.labels.scenes import HEIGHT, WIDTH, photograph, printed_label
-from webapp.labels import PRESETS, LabelItem
+from webapp.labels import LAYOUTS, LabelItem
 
 QUALITY = 92
 
@@ -45,7 +45,7 @@ def make_camera_feed(
 def picture_of_mark(mark: str, host: str | None = None, kind: str = "clean", seed: int = 0) -> np.ndarray:
     """Return a picture of the printed label of a mark, 720 x 1280, grey, 0 to 255."""
     item = LabelItem(mark, f"Vessel {mark}", "Cellar", curved=host is None)
-    return photograph(kind, printed_label(item, PRESETS["Roll, 76 x 51 mm"], host), seed)
+    return photograph(kind, printed_label(item, LAYOUTS["roll-76x51"], host), seed)
 
 
 def blank_frame(tone: int = 90) -> np.ndarray:

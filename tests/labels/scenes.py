@@ -86,7 +86,9 @@ def noise(scene: Picture, random: np.random.Generator, level: float = 0.012) -> 
     return scene + random.normal(0, level, scene.shape).astype(np.float32)
 
 
-def glare(scene: Picture, at: tuple[float, float], spread: tuple[float, float], strength: float, turn_deg: float) -> Picture:
+def glare(
+    scene: Picture, at: tuple[float, float], spread: tuple[float, float], strength: float, turn_deg: float
+) -> Picture:
     """Return the scene with a reflection added: a soft ellipse that bleaches its middle."""
     columns, rows = np.meshgrid(np.arange(WIDTH, dtype=np.float32), np.arange(HEIGHT, dtype=np.float32))
     angle = np.deg2rad(turn_deg)

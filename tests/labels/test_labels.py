@@ -11,7 +11,7 @@ import pypdfium2
 import pytest
 import zxingcpp
 
-from webapp.labels import PRESETS, BadLayout, LabelItem, Layout, plan_label, render_labels, roll, with_standoffs
+from webapp.labels import LAYOUTS, BadLayout, LabelItem, Layout, plan_label, render_labels, roll, with_standoffs
 from webapp.labels.symbol import make_symbol, symbol_of
 from webapp.trade.marks import BadMark, make_mark, parse_mark
 
@@ -57,10 +57,10 @@ def side_mm(barcode: zxingcpp.Barcode) -> float:
     return float(np.linalg.norm(points - np.roll(points, 1, axis=0), axis=1).mean()) * PIXEL_MM
 
 
-@pytest.mark.parametrize("name", list(PRESETS))
+@pytest.mark.parametrize("name", list(LAYOUTS))
 @pytest.mark.parametrize("host", [None, HOST])
 def test_every_printed_label_reads_back_and_measures_as_planned(name, host):
-    layout = PRESETS[name]
+    layout = LAYOUTS[name]
     pages = rendered(render_labels(ITEMS, layout, host=host))
     for number, item in enumerate(ITEMS):
         page, place = divmod(number, layout.labels_per_page)
@@ -77,10 +77,10 @@ def test_every_printed_label_reads_back_and_measures_as_planned(name, host):
         assert module_mm >= 0.8 * 0.97
 
 
-@pytest.mark.parametrize("name", list(PRESETS))
+@pytest.mark.parametrize("name", list(LAYOUTS))
 def test_the_mark_is_printed_at_least_10_mm_high(name):
     # The outline of each character of the mark, as PDFium gives it, measured on the page.
-    layout = PRESETS[name]
+    layout = LAYOUTS[name]
     document = pypdfium2.PdfDocument(render_labels(ITEMS, layout, host=HOST))
     marks = []
     for page in document:
@@ -101,7 +101,7 @@ def test_the_mark_is_printed_at_least_10_mm_high(name):
 
 
 def test_four_quiet_modules_stand_around_every_symbol():
-    for layout in PRESETS.values():
+    for layout in LAYOUTS.values():
         pages = rendered(render_labels(ITEMS, layout, host=HOST))
         for number, item in enumerate(ITEMS):
             page, place = divmod(number, layout.labels_per_page)
@@ -115,11 +115,11 @@ def test_four_quiet_modules_stand_around_every_symbol():
             inner = slice(round(quiet) - 4, round(side - quiet) + 2)
             assert window[inner, inner].min() < 40
             window[inner, inner] = 255
-            assert window.min() > 200, (layout.name, item)
+            assert window.min() > 200, (layout.title, item)
 
 
 def test_a_stand_off_label_says_what_it_is_and_never_cuts_the_caution():
-    for layout in PRESETS.values():
+    for layout in LAYOUTS.values():
         document = pypdfium2.PdfDocument(render_labels(ITEMS, layout))
         words = " ".join(page.get_textpage().get_text_range() for page in document)
         words = re.sub(r"\s+", " ", words)
@@ -129,7 +129,7 @@ def test_a_stand_off_label_says_what_it_is_and_never_cuts_the_caution():
 
 
 def test_a_reprint_of_a_few_starts_where_the_sheet_is_still_whole():
-    layout = PRESETS["A4, 3 x 8, 64 x 34 mm"]
+    layout = LAYOUTS["a4-3x8-64x34"]
     few = [ITEMS[4], ITEMS[0], ITEMS[6]]
     pages = rendered(render_labels(few, layout, start_at=22))
     assert len(pages) == 2
@@ -142,7 +142,7 @@ def test_a_reprint_of_a_few_starts_where_the_sheet_is_still_whole():
 
 
 def test_the_ruler_on_a_sheet_is_50_mm():
-    for layout in PRESETS.values():
+    for layout in LAYOUTS.values():
         page = rendered(render_labels(ITEMS[:1], layout))[0][:, :, 0]
         longest = max(longest_run(row < 128) for row in page) * PIXEL_MM
         if layout.is_sheet:
@@ -157,7 +157,7 @@ def longest_run(dark: np.ndarray) -> int:
 
 
 def test_nothing_is_printed_near_the_hole_of_a_tag():
-    layout = PRESETS["Tag, 120 x 70 mm, 8 mm hole"]
+    layout = LAYOUTS["tag-120x70-hole8"]
     page = rendered(render_labels(ITEMS[:1], layout))[0][:, :, 0]
     band = page[:, : round(layout.hole_band_mm / PIXEL_MM) - 2] < 128
     rows, columns = np.nonzero(band)
@@ -166,7 +166,7 @@ def test_nothing_is_printed_near_the_hole_of_a_tag():
 
 
 def test_long_hosts_fall_back_to_a_payload_that_keeps_the_modules_large():
-    layout = PRESETS["A4, 2 x 4, 99 x 67 mm"]
+    layout = LAYOUTS["a4-2x4-99x67"]
     item = LabelItem(make_mark("C031"))
     assert plan_label(item, layout, "B.EX").symbol.version == 2
     assert plan_label(item, layout, "CELLAR-BOOK.THE-DISTILLERY.EXAMPLE").symbol.payload.startswith("HTTPS://CELLAR")
@@ -179,7 +179,7 @@ def test_a_higher_level_that_costs_no_module_is_taken():
     assert symbol_of("C031-G", 1, "Q").modules == make_symbol("C031-G").modules == 21
 
 
-SHEET = PRESETS["A4, 3 x 8, 64 x 34 mm"]
+SHEET = LAYOUTS["a4-3x8-64x34"]
 
 
 @pytest.mark.parametrize(
@@ -216,9 +216,17 @@ def test_other_bad_input_says_what_to_change():
 
 def test_hostile_names_are_printed_as_text_on_one_line():
     name = "<script>alert(1)</script>\n\u202egnol \U0001f378 " + "x" * 10_000_000
-    plan = plan_label(LabelItem(make_mark("F3"), name, "\x00\x1b"), PRESETS["Roll, 100 x 60 mm"])
+    plan = plan_label(LabelItem(make_mark("F3"), name, "\x00\x1b"), LAYOUTS["roll-100x60"])
     assert all(len(line) < 80 and line.isprintable() for line in plan.small_lines)
     assert read(rendered(render_labels([LabelItem(make_mark("F3"), name)], SHEET))[0])[0].text == make_mark("F3")
+
+
+def test_layouts_are_named_by_their_dimensions():
+    titles = [layout.title for layout in LAYOUTS.values()]
+    assert titles[0] == "A4, 3 x 8, 64 x 34 mm"
+    assert len(set(titles)) == len(titles)
+    for layout in LAYOUTS.values():
+        assert f"{layout.label_width_mm:g} x {layout.label_height_mm:g} mm" in layout.title
 
 
 def test_the_same_labels_give_the_same_file():

@@ -59,9 +59,7 @@ def assert_every_slip_is_caught(mark: str, substitutions: bool = True) -> None:
     plain = mark.replace("-", "")
     for at in range(len(plain)):
         slips = (
-            [plain[:at] + other + plain[at + 1 :] for other in ALPHABET if other != plain[at]]
-            if substitutions
-            else []
+            [plain[:at] + other + plain[at + 1 :] for other in ALPHABET if other != plain[at]] if substitutions else []
         )
         if at + 1 < len(plain) and plain[at] != plain[at + 1]:
             slips.append(plain[:at] + plain[at + 1] + plain[at] + plain[at + 2 :])
@@ -132,9 +130,7 @@ IN_BROWSER = """async ({ vectors, texts }) => {
 def fuzzed_texts(count: int) -> list[str]:
     pick = random.Random(7064)
     alphabet = (
-        ALPHABET
-        + ALPHABET.lower()
-        + "-  \u2013\u00a0\t\n_.:/?#\u0130\u0131\u017f\u212a\ufeff\u200b\x1c\U0001f378"
+        ALPHABET + ALPHABET.lower() + "-  \u2013\u00a0\t\n_.:/?#\u0130\u0131\u017f\u212a\ufeff\u200b\x1c\U0001f378"
     )
     texts = []
     for _ in range(count):

@@ -1,5 +1,7 @@
 """The scanner end to end: a printed label before a fake camera, through getUserMedia, to its mark on the page."""
 
+import itertools
+
 import cv2
 import numpy as np
 import pytest
@@ -90,7 +92,7 @@ def test_a_mark_that_stays_in_view_is_told_once_and_the_next_one_follows(open_sc
     scan = open_scan(camera_flags(feed))
     told = scan.wait("mark", count=3)
     assert set(told) == set(MARKS)
-    assert all(one != following for one, following in zip(told, told[1:], strict=False))
+    assert all(one != following for one, following in itertools.pairwise(told))
 
 
 def test_a_wet_curved_label_is_found_in_a_live_view(open_scan, tmp_path):

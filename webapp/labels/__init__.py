@@ -3,12 +3,12 @@
 See docs/labels.md for how the sizes were chosen and what a phone finds of them.
 """
 
-from webapp.labels.layouts import PRESETS, BadLayout, Layout, roll, tag
+from webapp.labels.layouts import LAYOUTS, BadLayout, Layout, roll, tag
 from webapp.labels.plan import LabelItem, LabelPlan, plan_label, with_standoffs
 from webapp.labels.sheet import render_labels
 
 __all__ = [
-    "PRESETS",
+    "LAYOUTS",
     "BadLayout",
     "LabelItem",
     "LabelPlan",

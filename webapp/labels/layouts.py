@@ -1,4 +1,4 @@
-"""Layouts: the page and the grid of labels on it. Presets are named by their dimensions alone."""
+"""Layouts: the page and the grid of labels on it. The ones given are named by their dimensions alone."""
 
 from dataclasses import dataclass
 
@@ -18,7 +18,7 @@ class Layout:
     the middle of the left edge of a tag: nothing is printed there, and `hole_mm` more on its right.
     """
 
-    name: str
+    title: str
     page_width_mm: float
     page_height_mm: float
     label_width_mm: float
@@ -54,40 +54,32 @@ class Layout:
             raise BadLayout("Give 1 to 50 columns and 1 to 100 rows.")
         if not (self.margin_left_mm >= 0 and self.margin_top_mm >= 0 and 0 <= self.hole_mm <= 20):
             raise BadLayout("Margins cannot be below 0, and a hole is at most 20 mm wide.")
-        for label_mm, pitch_mm, count, margin_mm, page_mm, across in (
-            (
-                self.label_width_mm,
-                self.pitch_x_mm,
-                self.columns,
-                self.margin_left_mm,
-                self.page_width_mm,
-                "across",
-            ),
-            (
-                self.label_height_mm,
-                self.pitch_y_mm,
-                self.rows,
-                self.margin_top_mm,
-                self.page_height_mm,
-                "down",
-            ),
-        ):
-            if count > 1 and not pitch_mm >= label_mm - TOLERANCE_MM:
-                raise BadLayout(
-                    f"The labels overlap {across} the page: the pitch is {pitch_mm:g} mm and a label is {label_mm:g} mm. "
-                    "Make the pitch at least as long as the label."
-                )
-            needed_mm = margin_mm + label_mm + (count - 1) * pitch_mm
-            if not needed_mm <= page_mm + TOLERANCE_MM:
-                raise BadLayout(
-                    f"The labels need {needed_mm:.1f} mm {across} the page, which has {page_mm:g} mm. "
-                    "Check the margin, the pitch and the number of labels."
-                )
+        _check_line(
+            "across", self.columns, self.margin_left_mm, self.pitch_x_mm, self.label_width_mm, self.page_width_mm
+        )
+        _check_line("down", self.rows, self.margin_top_mm, self.pitch_y_mm, self.label_height_mm, self.page_height_mm)
 
     def corner_mm(self, place: int) -> tuple[float, float]:
         """Return the left and top edge of the label at a place on the page, counted in rows from 0. [mm]"""
         row, column = divmod(place, self.columns)
         return self.margin_left_mm + column * self.pitch_x_mm, self.margin_top_mm + row * self.pitch_y_mm
+
+
+def _check_line(
+    direction: str, count: int, margin_mm: float, pitch_mm: float, label_mm: float, page_mm: float
+) -> None:
+    """Raise BadLayout if a row or column of labels overlaps or leaves the page."""
+    if count > 1 and not pitch_mm >= label_mm - TOLERANCE_MM:
+        raise BadLayout(
+            f"The labels overlap {direction} the page: the pitch is {pitch_mm:g} mm and a label is {label_mm:g} mm. "
+            "Make the pitch at least as long as the label."
+        )
+    needed_mm = margin_mm + label_mm + (count - 1) * pitch_mm
+    if not needed_mm <= page_mm + TOLERANCE_MM:
+        raise BadLayout(
+            f"The labels need {needed_mm:.1f} mm {direction} the page, which has {page_mm:g} mm. "
+            "Check the margin, the pitch and the number of labels."
+        )
 
 
 def roll(width_mm: float, height_mm: float) -> Layout:
@@ -97,8 +89,8 @@ def roll(width_mm: float, height_mm: float) -> Layout:
 
 def tag(width_mm: float, height_mm: float, hole_mm: float) -> Layout:
     """Return the layout of a tag with a hole at the middle of its left edge, one a page."""
-    name = f"Tag, {width_mm:g} x {height_mm:g} mm, {hole_mm:g} mm hole"
-    return Layout(name, width_mm, height_mm, width_mm, height_mm, hole_mm=hole_mm)
+    title = f"Tag, {width_mm:g} x {height_mm:g} mm, {hole_mm:g} mm hole"
+    return Layout(title, width_mm, height_mm, width_mm, height_mm, hole_mm=hole_mm)
 
 
 def _centred(
@@ -126,18 +118,15 @@ def _centred(
 
 _A4 = (210.0, 297.0)
 _LETTER = (215.9, 279.4)
-PRESETS: dict[str, Layout] = {
-    layout.name: layout
-    for layout in (
-        _centred("A4", _A4, (3, 8), (64.0, 34.0), 2.0),
-        _centred("A4", _A4, (2, 7), (99.0, 38.0), 2.5),
-        _centred("A4", _A4, (2, 4), (99.0, 67.0), 2.5),
-        _centred("US letter", _LETTER, (2, 7), (101.6, 33.9), 4.8),
-        _centred("US letter", _LETTER, (2, 5), (101.6, 50.8), 4.8),
-        _centred("US letter", _LETTER, (2, 3), (101.6, 84.7), 4.8),
-        roll(62.0, 60.0),
-        roll(76.0, 51.0),
-        roll(100.0, 60.0),
-        tag(120.0, 70.0, 8.0),
-    )
+LAYOUTS: dict[str, Layout] = {
+    "a4-3x8-64x34": _centred("A4", _A4, (3, 8), (64.0, 34.0), 2.0),
+    "a4-2x7-99x38": _centred("A4", _A4, (2, 7), (99.0, 38.0), 2.5),
+    "a4-2x4-99x67": _centred("A4", _A4, (2, 4), (99.0, 67.0), 2.5),
+    "letter-2x7-102x34": _centred("US letter", _LETTER, (2, 7), (101.6, 33.9), 4.8),
+    "letter-2x5-102x51": _centred("US letter", _LETTER, (2, 5), (101.6, 50.8), 4.8),
+    "letter-2x3-102x85": _centred("US letter", _LETTER, (2, 3), (101.6, 84.7), 4.8),
+    "roll-62x60": roll(62.0, 60.0),
+    "roll-76x51": roll(76.0, 51.0),
+    "roll-100x60": roll(100.0, 60.0),
+    "tag-120x70-hole8": tag(120.0, 70.0, 8.0),
 }

@@ -27,7 +27,7 @@ STRIP_PT = 7.0
 
 @dataclass(frozen=True)
 class LabelItem:
-    """One label to print. `curved`: goes on a cask or pipe. `standoff`: goes on a marked point outside the fire zone."""
+    """One label to print. `curved`: for a cask or pipe. `standoff`: for a marked point outside the fire zone."""
 
     mark: str
     name: str = ""
@@ -69,8 +69,9 @@ def with_standoffs(items: Iterable[LabelItem]) -> list[LabelItem]:
 def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> LabelPlan:
     """Return where everything stands on a label; raise BadLayout, or BadMark, with what to change.
 
-    Of all arrangements (print beside or below the symbol, the mark in one line or two, three sizes of small print) the
-    one is taken that keeps the modules at 0.8 mm; then, on a flat label, the mark in one line; then the largest modules.
+    Of all arrangements (print beside or below the symbol, the mark in one line or two, three sizes of small
+    print) the one is taken that keeps the modules at 0.8 mm; then, on a flat label, the mark in one line; then the
+    largest modules.
     """
     layout.check()
     load_fonts()
@@ -79,9 +80,7 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
     strip: tuple[str, ...] = ()
     if item.standoff:
         small = (", ".join(small),) if small else ()
-        strip = _wrap(
-            STANDOFF_WORDS, FONT_BOLD, STRIP_PT, layout.label_width_mm - layout.hole_band_mm - 2 * EDGE_MM
-        )
+        strip = _wrap(STANDOFF_WORDS, FONT_BOLD, STRIP_PT, layout.label_width_mm - layout.hole_band_mm - 2 * EDGE_MM)
     # The name is the first thing to give way on a small stand-off label; the mark and the caution never do.
     for lines in (small, ()) if strip else (small,):
         plans = _plans(mark, lines, strip, item.curved, layout, host)
@@ -90,7 +89,7 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
     if not plans:
         raise BadLayout(
             f"{mark} does not fit a label of {layout.label_width_mm:g} x {layout.label_height_mm:g} mm "
-            f"in print 10 mm high. Choose a larger label, or a shorter code."
+            "in print 10 mm high. Choose a larger label, or a shorter code."
         )
     return max(plans, key=lambda plan: _worth(plan, item.curved))
 
@@ -98,7 +97,7 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
 def _plans(
     mark: str, small: tuple[str, ...], strip: tuple[str, ...], curved: bool, layout: Layout, host: str | None
 ) -> list[LabelPlan]:
-    """Return the arrangements that fit, with the address where that keeps the modules large, else with the bare mark."""
+    """Return the arrangements that fit: with the address if that keeps the modules large, else with the mark alone."""
     plans: list[LabelPlan] = []
     for symbol in symbol_for(mark, host, curved):
         plans = [
@@ -152,9 +151,7 @@ def _arrange(
         symbol_left, symbol_top, text_left = left + (width - side) / 2, 0.0, left + EDGE_MM
     # The mark takes what room is left, up to a height that reads across a cellar.
     cap = min(CAP_HEIGHT_MM_MIN * room_width / text_width, CAP_HEIGHT_MM_MAX)
-    while (
-        cap > CAP_HEIGHT_MM_MIN and text_height_mm(len(mark_lines), cap, len(small), small_pt) > room_height
-    ):
+    while cap > CAP_HEIGHT_MM_MIN and text_height_mm(len(mark_lines), cap, len(small), small_pt) > room_height:
         cap = max(cap - 0.1, CAP_HEIGHT_MM_MIN)
     text_height = text_height_mm(len(mark_lines), cap, len(small), small_pt)
     text_top = max((height - text_height) / 2, EDGE_MM) if beside else side + EDGE_MM

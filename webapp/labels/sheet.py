@@ -27,9 +27,7 @@ RULER_MM = 50
 RULER_BAND_MM = 6.5  # The least margin that a ruler with its words fits in.
 
 
-def render_labels(
-    items: Iterable[LabelItem], layout: Layout, *, host: str | None = None, start_at: int = 0
-) -> bytes:
+def render_labels(items: Iterable[LabelItem], layout: Layout, *, host: str | None = None, start_at: int = 0) -> bytes:
     """Return a PDF with one label an item, in order.
 
     Parameters
@@ -39,7 +37,7 @@ def render_labels(
     layout : Layout
         The page and its grid. [mm]
     host : str or None
-        Host for the address on flat labels, with its port if it has one; None for bare marks everywhere. [text, 1 to 253]
+        Host for the address on flat labels, with its port if it has one; None for bare marks. [text, 1 to 253]
     start_at : int
         The first free place on the first page, counted in rows from 0. [labels], 0 to labels_per_page - 1
 
@@ -64,9 +62,7 @@ def render_labels(
     if not 1 <= len(items) <= LABELS_MAX:
         raise BadLayout(f"Choose 1 to {LABELS_MAX} labels to print.")
     if not 0 <= start_at < layout.labels_per_page:
-        raise BadLayout(
-            f"This page has {layout.labels_per_page} labels. Start at 1 to {layout.labels_per_page}."
-        )
+        raise BadLayout(f"This page has {layout.labels_per_page} labels. Start at 1 to {layout.labels_per_page}.")
     plans = [(item, plan_label(item, layout, host)) for item in items]
     load_fonts()
     buffer = BytesIO()
@@ -107,7 +103,7 @@ def _draw_label(canvas: Canvas, item: LabelItem, plan: LabelPlan, layout: Layout
         canvas.setFont(FONT_BOLD, plan.cap_height_mm / CAP_HEIGHT_EM)
         canvas.drawString(plan.text_left_mm, baseline, line)
     baseline -= 0.8
-    for number, line in enumerate(plan.small_lines):
+    for line in plan.small_lines:
         baseline -= 1.2 * plan.small_pt * POINT_MM
         canvas.setFont(FONT, plan.small_pt * POINT_MM)
         canvas.drawString(plan.text_left_mm, baseline + 0.25 * plan.small_pt * POINT_MM, line)
@@ -115,9 +111,7 @@ def _draw_label(canvas: Canvas, item: LabelItem, plan: LabelPlan, layout: Layout
         _draw_strip(canvas, plan, layout)
     if layout.hole_mm:
         canvas.setLineWidth(0.2)
-        canvas.circle(
-            1.25 * layout.hole_mm, -layout.label_height_mm / 2, layout.hole_mm / 2, stroke=1, fill=0
-        )
+        canvas.circle(1.25 * layout.hole_mm, -layout.label_height_mm / 2, layout.hole_mm / 2, stroke=1, fill=0)
 
 
 def _draw_strip(canvas: Canvas, plan: LabelPlan, layout: Layout) -> None:
@@ -134,7 +128,7 @@ def _draw_strip(canvas: Canvas, plan: LabelPlan, layout: Layout) -> None:
 
 
 def _draw_ruler(canvas: Canvas, layout: Layout) -> None:
-    """Draw a 50 mm ruler in the top or bottom margin, else in a gap on the left; leave it out where none is wide enough."""
+    """Draw a 50 mm ruler in the bottom, top or left margin; leave it out where none is wide enough."""
     used_mm = layout.margin_top_mm + (layout.rows - 1) * layout.pitch_y_mm + layout.label_height_mm
     canvas.saveState()
     if layout.page_height_mm - used_mm >= RULER_BAND_MM:

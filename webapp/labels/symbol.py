@@ -71,9 +71,7 @@ def _runs(row: tuple[bool, ...]) -> list[tuple[int, int]]:
 def address_for(host: str, mark: str) -> str:
     """Return the web address of a mark, in upper case: QR's alphanumeric mode packs that tighter than small letters."""
     if not _HOST.fullmatch(host):
-        raise BadLayout(
-            "Give the host alone, such as BOOK.EXAMPLE or BOOK.EXAMPLE:8443, without https:// or a path."
-        )
+        raise BadLayout("Give the host alone, such as BOOK.EXAMPLE or BOOK.EXAMPLE:8443, without https:// or a path.")
     return f"HTTPS://{host}/M/{mark}".upper()
 
 
@@ -100,9 +98,7 @@ def symbol_of(payload: str, version: int, level: str) -> Symbol | None:
         code.make(fit=False)
     except DataOverflowError:
         return None
-    return Symbol(
-        payload, version, level, tuple(tuple(bool(cell) for cell in row) for row in code.get_matrix())
-    )
+    return Symbol(payload, version, level, tuple(tuple(bool(cell) for cell in row) for row in code.get_matrix()))
 
 
 def symbol_for(mark: str, host: str | None, curved: bool) -> Iterator[Symbol]:
