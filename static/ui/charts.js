@@ -1,8 +1,8 @@
 // @ts-check
-import uPlot from "../vendor/uplot/uPlot.esm.js";
+import { decimalsOf, siteDate, writeX, xRange, yRange } from "./chartaxes.js";
 import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels } from "./chartink.js";
 import { dataTable } from "./charttable.js";
-import { formatDate, formatNumber, formatTime } from "./format.js";
+import { formatNumber } from "./format.js";
 
 /**
  * @typedef {[x: number, y: number|null]} Point x in the axis's unit, or [s since 1970, UTC] where xIsTime
@@ -25,33 +25,59 @@ import { formatDate, formatNumber, formatTime } from "./format.js";
  * @property {number} [height] [px]
  */
 
-const TWO_DAYS_S = 172_800;
+/** @type {Promise<any>|undefined} */
+let library;
+
+/** The drawing library, fetched for the first curve: a page never waits for it, nor falls with it. */
+function loadLibrary() {
+  library ??= import("../vendor/uplot/uplot.min.js").then((module) => module.default);
+  return library;
+}
 
 /**
- * Draw a curve into an element, with a hidden table of its figures. It follows its element's width and the theme.
+ * Draw a curve into an element, with a hidden table of its figures. It follows its element's width and the theme. The table
+ * stands at once; should the picture fail, the table is shown in its place.
  * @param {HTMLElement} el emptied first
  * @param {Curve} curve
  * @returns {{update(curve: Curve): void, destroy(): void}}
  */
 export function drawCurve(el, curve) {
-  let plot = build(el, curve);
-  const resized = new ResizeObserver(() => plot.setSize({ width: innerWidth(el), height: plot.height }));
-  const recolour = () => plot.redraw(false, true);
+  /** @type {any} */
+  let plot = null;
+  let drawn = 0;
+  const show = async (/** @type {Curve} */ next) => {
+    const turn = ++drawn;
+    plot?.destroy();
+    plot = null;
+    const table = dataTable(next);
+    const picture = document.createElement("div");
+    picture.setAttribute("aria-hidden", "true");
+    el.classList.add("chart");
+    el.replaceChildren(picture, table);
+    try {
+      const uPlot = await loadLibrary();
+      if (turn === drawn) plot = build(uPlot, el, picture, next);
+    } catch (error) {
+      console.warn("The curve could not be drawn; its figures are shown.", error);
+      table.className = "table-wrap";
+    }
+  };
+  const recolour = () => plot?.redraw(false, true);
+  const resized = new ResizeObserver(() => plot?.setSize({ width: innerWidth(el), height: plot.height }));
   const dark = matchMedia("(prefers-color-scheme: dark)");
   resized.observe(el);
   dark.addEventListener("change", recolour);
   document.addEventListener("themechange", recolour);
   document.fonts?.ready.then(recolour);
+  show(curve);
   return {
-    update(next) {
-      plot.destroy();
-      plot = build(el, next);
-    },
+    update: show,
     destroy() {
+      drawn += 1;
       resized.disconnect();
       dark.removeEventListener("change", recolour);
       document.removeEventListener("themechange", recolour);
-      plot.destroy();
+      plot?.destroy();
       el.replaceChildren();
     },
   };
@@ -63,8 +89,8 @@ function innerWidth(el) {
   return Math.max(120, el.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight));
 }
 
-/** @param {HTMLElement} el @param {Curve} curve */
-function build(el, curve) {
+/** @param {any} uPlot @param {HTMLElement} el @param {HTMLElement} picture @param {Curve} curve */
+function build(uPlot, el, picture, curve) {
   /** @type {(Line & {ink: string, width: number, dash?: number[]})[]} */
   const lines = [
     ...(curve.ghost ? [{ ...curve.ghost, ink: "--dust", width: 1.5 }] : []),
@@ -73,20 +99,16 @@ function build(el, curve) {
   ];
   const colour = (/** @type {string} */ token) => getComputedStyle(el).getPropertyValue(token).trim();
   const font = `13px ${getComputedStyle(el).fontFamily}`;
-  const picture = document.createElement("div");
-  picture.setAttribute("aria-hidden", "true");
-  el.classList.add("chart");
-  el.replaceChildren(picture, dataTable(curve));
   const axis = { stroke: () => colour("--dust"), font, ticks: { show: false }, grid: { show: false } };
   const ink = { colour, font, labels: new Labels() };
-  return new (/** @type {any} */ (uPlot))(
+  return new uPlot(
     {
       width: innerWidth(el),
       height: curve.height ?? 210,
       legend: { show: false },
       cursor: { show: false },
       padding: [4, 22, 0, 0],
-      tzDate: siteDate,
+      tzDate: (/** @type {number} */ seconds) => siteDate(uPlot, seconds),
       scales: { x: { time: Boolean(curve.xIsTime), range: xRange(curve) }, y: { range: yRange(curve) } },
       axes: [
         { ...axis, size: 26, gap: 4, space: 64, values: (_, values) => writeX(values, curve) },
@@ -108,44 +130,6 @@ function build(el, curve) {
 /** @param {Line} line @returns {[number[], (number|null)[]]} */
 function toColumns({ points }) {
   return [points.map((point) => point[0]), points.map((point) => point[1])];
-}
-
-/** Decimals that tell the axis's steps apart. @param {number[]} values */
-function decimalsOf(values) {
-  const step = values.length > 1 ? Math.abs(values[1] - values[0]) : 1;
-  return Math.min(4, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
-}
-
-/** @param {number[]} values @param {Curve} curve */
-function writeX(values, curve) {
-  if (!curve.xIsTime) return values.map((x) => formatNumber(x, decimalsOf(values)));
-  const isLong = values.length > 1 && values[values.length - 1] - values[0] > TWO_DAYS_S;
-  return values.map((x) => (isLong ? formatDate(x * 1000).replace(/ \d{4}$/, "") : formatTime(x * 1000)));
-}
-
-/** Bands and marks belong in sight as well as the points. @param {Curve} curve */
-function xRange(curve) {
-  const extra = [...(curve.bands ?? []).flatMap((band) => [band.from, band.to]), ...(curve.marks ?? []).map((mark) => mark.x)];
-  return (/** @type {uPlot} */ _, /** @type {number} */ low, /** @type {number} */ high) =>
-    /** @type {[number, number]} */ ([Math.min(low, ...extra), Math.max(high, ...extra)]);
-}
-
-/** Room above for the labels of bands. @param {Curve} curve */
-function yRange(curve) {
-  return (/** @type {uPlot} */ _, /** @type {number} */ low, /** @type {number} */ high) => {
-    const levels = (curve.levels ?? []).map((level) => level.y);
-    const bottom = Math.min(low, ...levels);
-    const top = Math.max(high, ...levels);
-    const span = top - bottom || Math.abs(top) || 1;
-    return /** @type {[number, number]} */ ([bottom - span * 0.08, top + span * (curve.bands?.length || curve.marks?.length ? 0.22 : 0.1)]);
-  };
-}
-
-/** @param {number} seconds */
-function siteDate(seconds) {
-  const zone = document.documentElement.dataset.zone;
-  const date = new Date(seconds * 1000);
-  return zone ? uPlot.tzDate(date, zone) : date;
 }
 
 export { sparkline } from "./sparkline.js";

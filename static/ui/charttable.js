@@ -16,6 +16,7 @@ export function dataTable(curve) {
   const step = Math.ceil(all.length / MOST_ROWS) || 1;
   const decimals = curve.yDecimals ?? 1;
   const table = document.createElement("table");
+  table.className = "table";
   const thinned = step > 1 ? ` Every ${step}th row.` : "";
   table.createCaption().textContent = `${curve.title}. ${notes(curve)}${thinned}`;
   addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...lines.map((line) => `${line.label} ${curve.yLabel}`)]);

@@ -34,4 +34,5 @@ const answers = [{ value: "keep", word: "Keep it" }, { value: "strike", word: "S
 document.getElementById("ask")?.addEventListener("click", async () => toast(`Answer: ${await ask({ title: "Strike this reading?", text: "It stays legible in the book with your reason beside it.", answers })}`));
 document.getElementById("toast")?.addEventListener("click", () => toast("On the slate."));
 document.getElementById("update")?.addEventListener("click", () => showUpdateNotice(() => {}));
-Object.assign(globalThis, { gallery: { format, keypad, theme, ready: true } });
+const isDrawn = () => !el || Boolean(el.querySelector("canvas, .table-wrap"));
+Object.assign(globalThis, { gallery: { format, keypad, theme, get ready() { return isDrawn(); } } });

@@ -1,0 +1,45 @@
+// @ts-check
+/** What a chart's axes reach and how they are written. */
+import { formatDate, formatNumber, formatTime } from "./format.js";
+
+/** @typedef {import("./charts.js").Curve} Curve */
+
+const TWO_DAYS_S = 172_800;
+
+/** Decimals that tell the axis's steps apart. @param {number[]} values */
+export function decimalsOf(values) {
+  const step = values.length > 1 ? Math.abs(values[1] - values[0]) : 1;
+  return Math.min(4, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+}
+
+/** @param {number[]} values @param {Curve} curve */
+export function writeX(values, curve) {
+  if (!curve.xIsTime) return values.map((x) => formatNumber(x, decimalsOf(values)));
+  const isLong = values.length > 1 && values[values.length - 1] - values[0] > TWO_DAYS_S;
+  return values.map((x) => (isLong ? formatDate(x * 1000).replace(/ \d{4}$/, "") : formatTime(x * 1000)));
+}
+
+/** Bands and marks belong in sight as well as the points. @param {Curve} curve */
+export function xRange(curve) {
+  const extra = [...(curve.bands ?? []).flatMap((band) => [band.from, band.to]), ...(curve.marks ?? []).map((mark) => mark.x)];
+  return (/** @type {any} */ _, /** @type {number} */ low, /** @type {number} */ high) =>
+    /** @type {[number, number]} */ ([Math.min(low, ...extra), Math.max(high, ...extra)]);
+}
+
+/** Room above for the labels of bands. @param {Curve} curve */
+export function yRange(curve) {
+  return (/** @type {any} */ _, /** @type {number} */ low, /** @type {number} */ high) => {
+    const levels = (curve.levels ?? []).map((level) => level.y);
+    const bottom = Math.min(low, ...levels);
+    const top = Math.max(high, ...levels);
+    const span = top - bottom || Math.abs(top) || 1;
+    return /** @type {[number, number]} */ ([bottom - span * 0.08, top + span * (curve.bands?.length || curve.marks?.length ? 0.22 : 0.1)]);
+  };
+}
+
+/** @param {any} uPlot @param {number} seconds */
+export function siteDate(uPlot, seconds) {
+  const zone = document.documentElement.dataset.zone;
+  const date = new Date(seconds * 1000);
+  return zone ? uPlot.tzDate(date, zone) : date;
+}
