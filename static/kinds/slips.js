@@ -15,7 +15,7 @@ const FACTORS = [0.1, 10, 0.01, 100];
 const TEMPERATURES = ["degC", "degF"];
 
 /**
- * At most two likely figures, the likeliest first; only such as are usual and not above a falling last.
+ * At most two likely figures, the likeliest first: usual, nearer to the last, not above a falling last.
  * @param {Field} spec @param {number} typed in `unit` @param {string} unit @param {Range} usual [canonical unit of the field]
  * @param {number | null | undefined} last [canonical unit]; without it the middle of the usual range stands in
  * @returns {Slip[]}
@@ -25,10 +25,14 @@ export function likelySlips(spec, typed, unit, usual, last) {
   const sign = typed < 0 ? "-" : "";
   /** @type {Map<string, Slip>} */
   const found = new Map();
+  const asTyped = asSlip(sign + text, unit, "");
+  // A falling figure that rose is wrong however near it is.
+  const off = asTyped && last != null && !rose(spec, asTyped.value, last) ? Math.abs(asTyped.value - last) : Infinity;
   for (const [raw, asUnit, words] of [...swaps(text, unit), ...points(typed, unit, spec.decimals), ...senses(spec, text, unit)]) {
     const slip = asSlip(sign + raw, asUnit, words);
     const isOther = slip && (slip.raw !== sign + text || slip.unit !== unit);
-    if (isOther && fits(spec, slip.value, usual, last) && !found.has(slip.raw + slip.unit)) found.set(slip.raw + slip.unit, slip);
+    const isNearer = isOther && Math.abs(slip.value - (last ?? 0)) < off;
+    if (isNearer && fits(spec, slip.value, usual, last) && !found.has(slip.raw + slip.unit)) found.set(slip.raw + slip.unit, slip);
   }
   const centre = last ?? middle(usual);
   const far = (/** @type {Slip} */ slip) => (centre === null ? 0 : Math.abs(slip.value - centre));
@@ -97,8 +101,11 @@ function asSlip(raw, unit, words) {
 /** @param {Field} spec @param {number} value @param {Range} usual @param {number | null | undefined} last */
 function fits(spec, value, [low, high], last) {
   if ((low !== null && value < low) || (high !== null && value > high)) return false;
-  return !(spec.falls !== null && last != null && value > last + spec.falls);
+  return last == null || !rose(spec, value, last);
 }
+
+/** @param {Field} spec @param {number} value @param {number} last */
+const rose = (spec, value, last) => spec.falls !== null && value > last + spec.falls;
 
 /** @param {Range} range */
 const middle = ([low, high]) => (low !== null && high !== null ? (low + high) / 2 : null);

@@ -15,6 +15,7 @@ from webapp.book.families import AFTER_STRIKE, Plan
 from webapp.book.known import Known
 from webapp.book.upcast import stored_mark
 from webapp.book.view import Query, View
+from webapp.kinds.effects import keep_stock
 from webapp.kinds.read import Read, read_entry
 from webapp.kinds.spec import NOTHING, Effect, Kind
 
@@ -43,7 +44,7 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         read, queries = ask(kind, plan.entry, view, known)
         questions = _name(plan, queries)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
-        effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
+        effect = keep_stock(kind.effect(read, view), view) if kind.effect and not stopped else NOTHING
         phone = device_state(read, view)
         if phone:
             effect = Effect({**effect.states, **phone}, effect.flows)

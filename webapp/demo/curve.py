@@ -14,7 +14,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 HEADS_FALL = 0.8  # [% vol]
-STEPS = 400
+STEPS = 200
 
 
 @dataclass(frozen=True, slots=True)

@@ -67,7 +67,7 @@ def log_of(run: dict[str, Any], begin: datetime) -> list[Draft]:
     drop = begin + timedelta(minutes=DROP_MIN)
     told = [
         _event(run, begin + timedelta(minutes=HEAT_MIN), "heat_on"),
-        _event(run, drop, "first_drop", {"vapour_temp": (figure(79.2 + wobble(run["run"], 0.6), 1), "degC", "TH-1")}),
+        _event(run, drop, "first_drop", {"vapour_temp": (figure(79.2 + wobble(run["run"], 0.6), 1), "degC", "TH-3")}),
     ]
     told += [_reading(run, drop, moment) for moment in picked(parts)]
     for name, event in (("heads", "heads_cut"), ("hearts", "hearts_cut")):
@@ -110,11 +110,11 @@ def _stream(run: dict[str, Any], moment: Moment) -> dict[str, str | tuple[str, .
     """What is read of the stream at one moment; thermometer and flow are read by people, so a little off."""
     seed = f"{run['run']}{moment.minute:.1f}"
     strength = moment.strength_pct
-    vapour = float(vapour_temp_c(max(strength, 20.0), HEIGHT_M)) + max(20.0 - strength, 0.0) * 0.1
+    vapour = float(vapour_temp_c(max(strength, 20.0), HEIGHT_M)) + max(20.0 - strength, 0.0) * 0.08
     temp_c = 15.0 + max(60 - strength, 0) * 0.07 + wobble(seed + "t", 0.5)
     return {
         **glass_values(strength, temp_c),
-        "vapour_temp": (figure(vapour + wobble(seed, 0.5), 1), "degC", "TH-1"),
+        "vapour_temp": (figure(vapour + wobble(seed, 0.35), 1), "degC", "TH-3"),
         "flow": (figure(moment.flow_l_h * (1 + wobble(seed + "f", 0.03)), 1), "L_h"),
     }
 
@@ -151,7 +151,7 @@ def _logged(run: dict[str, Any], log: list[dict[str, Any]]) -> list[Draft]:
             values |= {"glass": (figure(line["glass_pct"], 1), *shown["glass"][1:]), "temp": shown["temp"]}
             values["flow"] = (figure(line["flow_l_h"], 1), "L_h")
         if "vapour_c" in line:
-            values["vapour_temp"] = (figure(line["vapour_c"], 1), "degC", "TH-1")
+            values["vapour_temp"] = (figure(line["vapour_c"], 1), "degC", "TH-3")
         told.append(_logged_line(run, at, line["event"], values))
     told[0].remark = "3 plates in, dephlegmator water 68 °C"
     return told

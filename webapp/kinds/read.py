@@ -164,18 +164,19 @@ def _check_range(
     usual, possible = limits_of(spec, context)
     # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
     measured = value / 2 if unit == "proof_glass" else value
+    is_impossible = _outside(measured, possible)
+    if not is_impossible and not _outside(measured, usual):
+        return None
     last = (context.get("last") or {}).get(spec.name)
     shown = f"{show_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
     suggestions = tuple(
         Suggestion(spec.name, slip.raw, slip.unit, slip.words) for slip in likely_slips(spec, typed, unit, usual, last)
     )
-    if _outside(measured, possible):
+    if is_impossible:
         words = f"{spec.label} {shown} cannot be: {_span(possible, spec)} is possible. Look again, or keep it as read."
         return Problem("impossible", "stop", spec.name, words, suggestions)
-    if _outside(measured, usual):
-        words = f"{spec.label} {shown} is unusual: {_span(usual, spec)} is usual here. Look again."
-        return Problem("unusual", "ask", spec.name, words, suggestions)
-    return None
+    words = f"{spec.label} {shown} is unusual: {_span(usual, spec)} is usual here. Look again."
+    return Problem("unusual", "ask", spec.name, words, suggestions)
 
 
 def _span(limits: Range, spec: Field) -> str:

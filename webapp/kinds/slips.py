@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import pairwise
+from math import inf
 
 from webapp.kinds.spec import Field, Range
 from webapp.trade import units
@@ -24,7 +25,7 @@ class Slip:
 
 
 def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float | None) -> list[Slip]:
-    """Return at most two likely figures, the likeliest first; only such as are usual and not above a falling last.
+    """Return at most two likely figures, the likeliest first: usual, nearer to the last, not above a falling last.
 
     `typed` is the figure in `unit`; `usual` and `last` are in the canonical unit of the field.
     Without a last value the middle of the usual range stands in for it.
@@ -32,10 +33,15 @@ def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float
     text = show_number(abs(typed), spec.decimals)
     sign = "-" if typed < 0 else ""
     found: dict[str, Slip] = {}
+    as_typed = _slip(spec, sign + text, unit, "")
+    near = last if last is not None else 0.0
+    far = inf  # a falling figure that rose is wrong however near it is
+    if as_typed and last is not None and not _rose(spec, as_typed.value, last):
+        far = abs(as_typed.value - near)
     for raw, as_unit, words in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
         slip = _slip(spec, sign + raw, as_unit, words)
         is_other = slip is not None and (slip.raw, slip.unit) != (sign + text, unit)
-        if slip and is_other and _fits(spec, slip.value, usual, last):
+        if slip and is_other and _fits(spec, slip.value, usual, last) and abs(slip.value - near) < far:
             found.setdefault(slip.raw + slip.unit, slip)
     centre = last if last is not None else _middle(usual)
     ranked = sorted(found.values(), key=lambda slip: abs(slip.value - centre) if centre is not None else 0.0)
@@ -86,7 +92,11 @@ def _fits(spec: Field, value: float, usual: Range, last: float | None) -> bool:
     low, high = usual
     if (low is not None and value < low) or (high is not None and value > high):
         return False
-    return not (spec.falls is not None and last is not None and value > last + spec.falls)
+    return last is None or not _rose(spec, value, last)
+
+
+def _rose(spec: Field, value: float, last: float) -> bool:
+    return spec.falls is not None and value > last + spec.falls
 
 
 def _middle(limits: Range) -> float | None:

@@ -31,7 +31,7 @@ def test_a_clock_far_off_is_asked_about_once_for_each_size_of_error():
     assert query.weight == "ask"
     assert query.words == (
         "This phone's clock was 1 h 1 min slow when it handed this in. By that clock it was read on 2026-05-11 at 09:00; "
-        "the book takes it in order as 2026-05-11 08:01 UTC, and keeps both. "
+        "the book takes it in order as 2026-05-11 10:01 and keeps both. "
         "Set the clock right, and say whether the day is right."
     )
     assert book.enter("shift_note", "F1", "2026-05-11 09:10", skew_s=-3661.9, **NOTE) == []

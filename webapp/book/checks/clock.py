@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Any
 
 from webapp.book.checks.limits import limit
-from webapp.book.checks.words import span
+from webapp.book.checks.words import local, span
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
@@ -25,7 +25,12 @@ def device_key(device: str) -> str:
 
 
 def device_state(read: Read, view: View) -> dict[str, Mapping[str, Any]]:
-    """Return the state the fold keeps of a phone's clock, only where it changed: {key: {"skew_s": ...}} or {}. [s]"""
+    """Return the state the fold keeps of a phone's clock, only where it changed: {key: {"skew_s": ...}} or {}. [s]
+
+    A stop keeps an entry from the stock, not from saying how its phone's clock stood.
+    """
+    if "clock" not in read.kind.checks:
+        return {}
     key = device_key(read.entry["device"])
     known = (view.get(key) or {}).get("skew_s", 0.0)
     if abs(view.skew_s - known) <= limit("clock_note_s", view):
@@ -46,8 +51,8 @@ def clock(read: Read, view: View) -> Iterable[Query]:
     else:
         then = read.entry["read_at"]
         words += (
-            f" By that clock it was read on {then[:10]} at {then[11:16]}; the book takes it in order as {view.at[:10]} "
-            f"{view.at[11:16]} UTC, and keeps both. Set the clock right, and say whether the day is right."
+            f" By that clock it was read on {then[:10]} at {then[11:16]}; the book takes it in order as "
+            f"{local(view.at, read):%Y-%m-%d %H:%M} and keeps both. Set the clock right, and say whether the day is right."
         )
         yield Query("clock", "ask", "read_at", words)
 
