@@ -17,7 +17,7 @@ POLICY = "; ".join(
         "frame-ancestors 'none'",
     ]
 )
-PERMISSIONS = "camera=(self), microphone=(), geolocation=(), payment=(), usb=(), bluetooth=(), screen-wake-lock=(self)"
+PERMISSIONS = "camera=(self), microphone=(), geolocation=(), payment=(), usb=(), screen-wake-lock=(self)"
 
 
 def add(response: Response) -> Response:

@@ -13,7 +13,7 @@ from flask import Response, abort, flash, redirect, render_template, request, ur
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book import intake, log, lookups, queries
+from webapp.book import devices, intake, log, lookups, queries
 from webapp.desk import bp
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import fields_of, figures_of, line
@@ -46,7 +46,13 @@ def entries_page() -> Any:
     lines = [line(current.book, row) for row in rows[:PAGE]]
     states = lookups.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
     return render_template(
-        "desk/entries.html", lines=lines, states=states, wanted=wanted, more=more, kinds=webapp.kinds.ALL
+        "desk/entries.html",
+        lines=lines,
+        states=states,
+        wanted=wanted,
+        more=more,
+        kinds=webapp.kinds.ALL,
+        phones=_phones(),
     )
 
 
@@ -66,9 +72,14 @@ def entry_page(entry_id: str) -> Any:
         fields=fields_of(read) if read else [],
         figures=figures_of(read) if read else [],
         family=_story(entry_id),
+        phone=_phones().get(row["device"]),
         asked=queries.for_entry(current.book, entry_id),
         form=AnswerForm(),
     )
+
+
+def _phones() -> dict[str, str]:
+    return {phone["id"]: phone["name"] for phone in devices.devices(current.book)}
 
 
 def _story(entry_id: str) -> list[dict[str, Any]]:

@@ -27,7 +27,8 @@ def person_edit(code: str | None = None) -> Any:
     row = people.person(current.book, code) if code else None
     if code and row is None:
         abort(404, "There is no such person.")
-    form = PersonForm(data={**row, "roles": ", ".join(row["roles"])}) if row else PersonForm()
+    shown = {**row, "roles": ", ".join(row["roles"]), "pin": ""} if row else {}
+    form = PersonForm(data=shown)
     if row:
         form.code.data = row["code"]
     if request.method == "POST" and form.validate():
