@@ -47,8 +47,8 @@ def values_of(**given: Any) -> dict[str, dict[str, str]]:
 
 
 def entry(
-    kind: str, mark: str = "", read_at: datetime | str = NOW - timedelta(hours=4), *, device: str = "d-one", seq: int = 1,
-    values: dict[str, Any] | None = None, typed_at: datetime | str | None = None, **more: Any,
+    kind: str, mark: str = "", read_at: datetime | str = NOW - timedelta(hours=4), *, device: str = "d-one",
+    seq: int = 1, values: dict[str, Any] | None = None, typed_at: datetime | str | None = None, **more: Any,
 ) -> dict[str, Any]:  # fmt: skip
     """An entry as handed in; fields of the kind by name (`temp="14.6 degC"`)."""
     top = {

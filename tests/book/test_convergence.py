@@ -12,7 +12,22 @@ from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
 from tests.book.conftest import (
-    C1, F1, F2, NOW, R1, R2, S1, T1, answer, charge, entry, fill_world, fruit, gauge, reading, send,
+    C1,
+    F1,
+    F2,
+    NOW,
+    R1,
+    R2,
+    S1,
+    T1,
+    answer,
+    charge,
+    entry,
+    fill_world,
+    fruit,
+    gauge,
+    reading,
+    send,
 )  # fmt: skip
 from tests.book.oracle import as_bytes, fold_kept, fold_plainly
 from webapp.book import fold, log
@@ -34,7 +49,8 @@ def make_story(chance: random.Random, size: int) -> list[dict[str, Any]]:
         true_at = NOW - timedelta(minutes=10 * chance.randrange(1, 60))
         read_at = true_at + timedelta(seconds=SKEWS[device])
         typed_at = read_at + timedelta(minutes=chance.choice((0, 1, 45)))
-        story.append(make(read_at=given.pop("read_at", read_at), typed_at=typed_at, device=device, seq=seqs[device], **given))
+        given = {"read_at": read_at} | given
+        story.append(make(typed_at=typed_at, device=device, seq=seqs[device], **given))
 
     for _ in range(size):
         earlier = [e for e in story if e["kind"] != "answer"]
@@ -66,9 +82,10 @@ def _maker(chance: random.Random) -> Any:
         return entry("run_end", S1, reason="strength", **more)
 
     def fraction(**more: Any) -> dict[str, Any]:
-        return entry("fraction_gauge", chance.choice((R1, R2)), still=S1, fraction=chance.choice(("hearts", "heads")),
-                     volume="40 L", temp="18 degC", strength=f"{chance.randrange(60, 75)} pct_vol", goes_to="stays",
-                     **more)  # fmt: skip
+        part = chance.choice(("hearts", "heads", "stillage"))
+        return entry("fraction_gauge", chance.choice((R1, R2)), still=S1, fraction=part, volume="40 L", temp="18 degC",
+                     strength=f"{chance.randrange(60, 75)} pct_vol",
+                     goes_to=chance.choice(("stays", "stays", "drain")), **more)  # fmt: skip
 
     def regauge(**more: Any) -> dict[str, Any]:
         return entry("cask_regauge", C1, gross=f"{chance.randrange(180, 240)} kg", glass="61.0 pct_glass",
@@ -81,7 +98,15 @@ def _maker(chance: random.Random) -> Any:
         gravity = chance.choice(("1.052", "1.040", "1.043", "1.031", "1.020", "1.4"))
         return reading(chance.choice((F1, F2)), gravity, str(chance.randrange(12, 30)), **more)
 
-    makers = (ferment, ferment, ferment, fruit, charge, run_reading, run_reading, cut, run_end, fraction, regauge, stranger)
+    def second_run(**more: Any) -> dict[str, Any]:
+        feints = chance.choice(({}, {"feints": "40 L", "feints_strength": "30 pct_vol", "feints_from": R2}))
+        return entry("charge", S1, from_vessel=chance.choice((R1, F2)), wash=f"{chance.choice((20, 40))} L",
+                     wash_strength="30 pct_vol", heads_to=R1, **feints, **more)  # fmt: skip
+
+    makers = (
+        ferment, ferment, ferment, fruit, charge, second_run, run_reading, run_reading, cut,
+        run_end, fraction, regauge, stranger,
+    )  # fmt: skip
     return chance.choice((*makers, lambda **more: gauge(T1, str(chance.randrange(100, 900)), **more)))
 
 
@@ -117,6 +142,19 @@ def check_flows(book: Book) -> None:
             balances[row["source"]] = balances.get(row["source"], 0) - row["amount"]
             balances[row["target"]] = balances.get(row["target"], 0) + row["amount"]
         assert sum(balances.values()) == 0
+        if measure == "lpa_ul":
+            check_stock(book, balances)
+
+
+def check_stock(book: Book, balances: dict[str, int]) -> None:
+    """The sum of the flows over a vessel is its stock: kept by the fold, and held by the card."""
+    for key, state in fold_kept(book)["states"].items():
+        assert state.get("stock_ul", 0) == balances.get(key, 0), key
+        holds = state.get("holds", {}) if key.startswith("v:") else {}
+        if holds is None:
+            assert state["stock_ul"] == 0, key
+        elif holds.get("lpa_l") and not holds.get("charged"):
+            assert abs(state["stock_ul"] - holds["lpa_l"] * 1e6) <= 2, key  # each entry rounds to a microlitre
 
 
 def run_one(folder: Path, seed: int, size: int, ways: int) -> None:

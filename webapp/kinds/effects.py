@@ -4,14 +4,15 @@ State of a vessel, key `v:<mark>`:
     holds: None or {fill, what, name, since, volume_l, strength_pct, lpa_l, mass_kg, og, sources}
     recent: {kind: [{entry, at, person, device, seq, values, figures}, ...]} the last RECENT of each kind, oldest first
     run: id of the run now on this still, or None; runs: the last RUNS run ids, oldest first
-State of a run, key `r:<run>` (a run's id is the id of its charge entry):
+    stock_ul: pure alcohol by the flows [uL]; after a gauge it is what was gauged, to the last microlitre
+State of a run, key `r:<run>` (a run's id is the root of its charge entry, so amending the charge keeps the run):
     still, name, from, charge {...}, started_at, receivers {heads, hearts, tails}, receiver, readings, cuts,
     fractions, ended_at
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from webapp.kinds.read import Read
@@ -21,7 +22,26 @@ RECENT = 20
 RUNS = 12
 READINGS = 400
 
-EMPTY_VESSEL: dict[str, Any] = {"holds": None, "recent": {}, "run": None, "runs": []}
+EMPTY_VESSEL: dict[str, Any] = {"holds": None, "recent": {}, "run": None, "runs": [], "stock_ul": 0}
+
+
+def keep_stock(effect: Effect, view: Any) -> Effect:
+    """Return the effect with `stock_ul` of every vessel and run that its flows move. The book calls it after each effect."""
+    moved: dict[str, int] = {}
+    for flow in effect.flows:
+        moved[flow.source] = moved.get(flow.source, 0) - flow.lpa_ul
+        moved[flow.target] = moved.get(flow.target, 0) + flow.lpa_ul
+    states = dict(effect.states)
+    for account, change in moved.items():
+        if change and account[:2] in ("v:", "r:"):
+            state = states.get(account) or view.get(account) or EMPTY_VESSEL
+            states[account] = {**state, "stock_ul": state.get("stock_ul", 0) + change}
+    return Effect(states, effect.flows)
+
+
+def _move(source: str, target: str, lpa_ul: int, volume_ml: int = 0) -> Flow:
+    """Return a flow that runs the other way where its alcohol is negative."""
+    return Flow(source, target, lpa_ul, volume_ml) if lpa_ul >= 0 else Flow(target, source, -lpa_ul, -volume_ml)
 
 
 def vessel(view: Any, mark: str) -> dict[str, Any]:
@@ -61,19 +81,20 @@ def fruit_intake(read: Read, view: Any) -> Effect:
     state = remember(vessel(view, read.mark), read, view)
     net = read.get("net") or 0.0
     what = read.values.get("variety") or read.values.get("material") or "fruit"
-    held = state["holds"]
+    held, here = state["holds"], f"v:{read.mark}"
+    flows = [Flow("out:grower", here, mass_g=_g(net))]
     if held and (held.get("lpa_l") or held.get("charged")):  # spirit or charged wash takes no fruit: a new fill begins
+        flows.append(_move(here, "out:not_accounted", state.get("stock_ul", 0)))
         held = None
     if held:
-        held = {**held, "mass_kg": (held["mass_kg"] or 0.0) + net, "sources": [*held["sources"], read.entry["id"]]}
+        held = {**held, "mass_kg": (held["mass_kg"] or 0.0) + net, "sources": [*held["sources"], view.root]}
     else:
         held = {
-            "fill": read.entry["id"], "what": what, "material": read.values.get("material"),
+            "fill": view.root, "what": what, "material": read.values.get("material"),
             "name": read.values.get("batch") or "", "since": view.at, "volume_l": None, "strength_pct": None,
-            "lpa_l": None, "mass_kg": net, "og": None, "sources": [read.entry["id"]],
+            "lpa_l": None, "mass_kg": net, "og": None, "sources": [view.root],
         }
-    flow = Flow("out:grower", f"v:{read.mark}", mass_g=_g(net))
-    return Effect({f"v:{read.mark}": {**state, "holds": held}}, (flow,))
+    return Effect({here: {**state, "holds": held}}, tuple(flows))
 
 
 def ferment_reading(read: Read, view: Any) -> Effect:
@@ -87,27 +108,30 @@ def ferment_reading(read: Read, view: Any) -> Effect:
 
 def charge(read: Read, view: Any) -> Effect:
     """A run begins; its wash leaves the fermenter, its feints leave their can."""
-    still_key, run_id = f"v:{read.mark}", read.entry["id"]
+    still_key, run_id = f"v:{read.mark}", view.root
     still = remember(vessel(view, read.mark), read, view)
     states: dict[str, dict[str, Any]] = {}
     source_mark = read.values.get("from_vessel") or ""
     source = dict(vessel(view, source_mark))
     wash, wash_lpa = read.values.get("wash"), read.figures.get("wash_lpa")
-    flows = [
-        Flow("out:fermented", f"v:{source_mark}", _ul(wash_lpa)),
-        Flow(f"v:{source_mark}", f"r:{run_id}", _ul(wash_lpa), _ml(wash)),
-    ]
+    flows = [Flow(f"v:{source_mark}", f"r:{run_id}", _ul(wash_lpa), _ml(wash))]
     held = source["holds"]
-    if source_mark and held:
-        left = None if held["volume_l"] is None else max(held["volume_l"] - (wash or 0.0), 0.0)
-        states[f"v:{source_mark}"] = {**source, "holds": {**held, "volume_l": left, "charged": True}}
+    if held and held.get("lpa_l") is not None:  # spirit or low wines: its alcohol is in the book already
+        states[f"v:{source_mark}"], left_over = _taken(source, wash or 0.0, wash_lpa)
+        flows += left_over(f"v:{source_mark}")
+    else:
+        flows.insert(0, Flow("out:fermented", f"v:{source_mark}", _ul(wash_lpa)))
+        if source_mark and held:
+            left = None if held["volume_l"] is None else max(held["volume_l"] - (wash or 0.0), 0.0)
+            states[f"v:{source_mark}"] = {**source, "holds": {**held, "volume_l": left, "charged": True}}
     feints_mark = read.values.get("feints_from") or ""
     feints, feints_lpa = read.values.get("feints"), read.figures.get("feints_lpa")
     if feints:
         account = f"v:{feints_mark}" if feints_mark else "out:not_accounted"
         flows.append(Flow(account, f"r:{run_id}", _ul(feints_lpa), _ml(feints)))
-        if feints_mark and f"v:{feints_mark}" not in states:
-            states[f"v:{feints_mark}"] = _taken(vessel(view, feints_mark), feints, feints_lpa)
+        if feints_mark and account not in states:
+            states[account], left_over = _taken(vessel(view, feints_mark), feints, feints_lpa)
+            flows += left_over(account)
     receivers = {part: read.values.get(f"{part}_to") for part in ("heads", "hearts", "tails")}
     states[f"r:{run_id}"] = {
         "still": read.mark, "name": read.values.get("run_name") or "", "from": source_mark,
@@ -121,15 +145,21 @@ def charge(read: Read, view: Any) -> Effect:
     return Effect(states, tuple(flows))
 
 
-def _taken(state: Mapping[str, Any], volume_l: float, lpa_l: float | None) -> dict[str, Any]:
-    held = state["holds"]
-    if not held or held.get("volume_l") is None:
-        return dict(state)
-    left = held["volume_l"] - volume_l
-    if left <= 0.05:
-        return {**state, "holds": None}
+def _taken(
+    state: Mapping[str, Any], volume_l: float, lpa_l: float | None
+) -> tuple[dict[str, Any], Callable[[str], list[Flow]]]:
+    """Return the vessel's state after something was taken, and what to book where more or less was there than the book had."""
+    held = state["holds"] or {}
+    rest_ul = state.get("stock_ul", 0) - _ul(lpa_l)
+    left = None if held.get("volume_l") is None else held["volume_l"] - volume_l
     lpa = None if held.get("lpa_l") is None else max(held["lpa_l"] - (lpa_l or 0.0), 0.0)
-    return {**state, "holds": {**held, "volume_l": left, "lpa_l": lpa}}
+    if left is None or lpa is None:  # the book knew of no spirit there
+        return dict(state), lambda account: [_move(account, "out:not_accounted", rest_ul)]
+    if left <= 0.05:
+        return {**state, "holds": None}, lambda account: [_move(account, "out:gauge_difference", rest_ul)]
+    short_ul = rest_ul if lpa == 0.0 else 0
+    new = {**state, "holds": {**held, "volume_l": left, "lpa_l": lpa}}
+    return new, lambda account: [_move(account, "out:gauge_difference", short_ul)]
 
 
 def _run_line(read: Read, view: Any) -> dict[str, Any]:
@@ -190,6 +220,10 @@ def fraction_gauge(read: Read, view: Any) -> Effect:
     account = f"r:{run_id}" if run_id else "out:not_accounted"
     here = f"v:{read.mark}"
     flows = [Flow(account, here, _ul(of_run_lpa), _ml(of_run_l))]
+    # What the receiver holds is what was gauged; where book and gauge differ, the difference is booked too.
+    surplus = state.get("stock_ul", 0) + _ul(of_run_lpa) - _ul(lpa)
+    if surplus and fraction != "stillage":
+        flows.append(_move(here, "out:gauge_difference", surplus))
     states: dict[str, dict[str, Any]] = {}
     gone = goes_to in ("destroyed", "drain") or fraction == "stillage"
     if gone:
@@ -210,7 +244,7 @@ def fraction_gauge(read: Read, view: Any) -> Effect:
 def _spirit(read: Read, view: Any, what: str) -> dict[str, Any]:
     volume, strength = read.figures.get("volume_20"), read.figures.get("true_strength")
     return {
-        "fill": read.entry["id"], "what": what, "name": "", "since": view.at, "volume_l": volume,
+        "fill": view.root, "what": what, "name": "", "since": view.at, "volume_l": volume,
         "strength_pct": strength, "lpa_l": read.figures.get("lpa"), "mass_kg": read.values.get("net_weight"),
         "og": None, "sources": [],
     }
@@ -236,10 +270,10 @@ def _measured(read: Read, view: Any, outside: str) -> Effect:
     if held:
         new = {**new, "fill": held["fill"], "since": held["since"], "name": held["name"], "sources": held["sources"]}
     new["mass_kg"] = read.figures.get("net", new["mass_kg"])
-    difference = _ul(held.get("lpa_l")) - _ul(lpa)
+    difference = state.get("stock_ul", 0) - _ul(lpa)
     volume = _ml(held.get("volume_l")) - _ml(new["volume_l"])
     here = f"v:{read.mark}"
-    flow = Flow(here, outside, difference, volume) if difference >= 0 else Flow(outside, here, -difference, -volume)
+    flow = _move(here, outside, difference, volume)
     return Effect({here: {**state, "holds": new}}, (flow,))
 
 
