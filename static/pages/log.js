@@ -35,6 +35,7 @@ export async function start() {
   dressMarks(form, kind);
   await dressInstruments(form, kind);
   render(cautionBands(kind, card), part("cautions"));
+  part("more-says").replaceChildren();
   const draftName = `${kind.name}:${mark}`;
   const fix = await beginWith(form);
   if (!fix) await takeUpDraft(form, draftName);
@@ -72,9 +73,9 @@ const remarkOf = (form) => /** @type {HTMLTextAreaElement|null} */ (form.querySe
 /** @param {any} kind @param {string} mark */
 const placeAfter = (kind, mark) => (mark ? (kind.name === "charge" || kind.run ? runPath(mark) : vesselPath(mark)) : "/");
 
-/** The first box that takes a figure; a form of words or choices opens no keypad. @param {HTMLFormElement} form @param {any} kind */
+/** The first box that is needed, where it takes typing; choices and marks open no keypad. @param {HTMLFormElement} form @param {any} kind */
 function firstBox(form, kind) {
-  const first = kind.fields[0];
+  const first = kind.fields.find((/** @type {any} */ field) => field.required) ?? kind.fields[0];
   return first && (first.sort === "number" || first.sort === "text") ? controlOf(form, first.name) : null;
 }
 

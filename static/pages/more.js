@@ -33,11 +33,11 @@ async function show() {
       <li><a href="/start"><span class="list__mark">This phone</span><span class="list__what">${own?.name || own?.id || "no name yet"}</span><span class="list__end">${own?.enrolled ? "let in" : "not let in"}</span></a></li>
       <li><a href="/log/shift_note"><span class="list__mark">Note</span><span class="list__what">to the next shift</span></a></li>
       <li><a href="/desk/"><span class="list__mark">Desk</span><span class="list__what">needs signal</span></a></li></ul>`,
-    who ? html`<button type="button" class="button" @click=${leave}>Put the phone down: the next one chooses anew</button>` : nothing,
+    who ? html`<button type="button" class="button" @click=${leave}>Put the phone down</button>` : nothing,
     installHint(isInstalled),
     choiceRow("Units", "units", [["metric", "metric"], ["us", "US"]], unitsChoice(), setUnitsChoice),
-    choiceRow("Decimal mark", "decimal", [["", `as the house (${house.decimal_mark || "."})`], [".", "point 1.5"], [",", "comma 1,5"]], decimalChoice(), setDecimalChoice),
-    choiceRow("Keys", "keys", [["own", "our own keypad"], ["system", "the phone's keyboard"]], getKeypadChoice(), setKeypadChoice),
+    choiceRow("Decimal mark", "decimal", [["", "as the house"], [".", "1.5"], [",", "1,5"]], decimalChoice(), setDecimalChoice),
+    choiceRow("Keys", "keys", [["own", "large keys"], ["system", "phone keyboard"]], getKeypadChoice(), setKeypadChoice),
     choiceRow("Light", "theme", [["system", "as the phone"], ["dark", "dark"], ["light", "light"]], getTheme(), setTheme),
     html`<p class="quiet">${house.name ? `${house.name}. ` : ""}${version ? `Cellarslate ${version}. ` : ""}${storage.words}</p>`,
   ], /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]')));

@@ -1,21 +1,18 @@
 // @ts-check
 /** What the pages ask of the phone: cards with the slate's own entries laid over them, and the kinds by name. */
 import { loadKinds } from "../kinds/kinds.js";
-import { allCards, freshAt, getCard, withWaiting } from "../slate/cards.js";
-import { all } from "../slate/queue.js";
+import { allCards, getCard, unknownToCards, withWaiting } from "../slate/cards.js";
 
 /** @param {string} mark @returns {Promise<any|null>} the vessel's card as the book had it, with what this phone has logged since */
 export async function readCard(mark) {
-  const [card, kept, fresh] = await Promise.all([getCard(mark), all(), freshAt()]);
-  return card ? withWaiting(card, kept, fresh) : null;
+  const [card, kept] = await Promise.all([getCard(mark), unknownToCards(), loadKinds()]);
+  return card ? withWaiting(card, kept) : null;
 }
 
 /** @returns {Promise<any[]>} every card, by name */
 export async function readCards() {
-  const [cards, kept, fresh] = await Promise.all([allCards(), all(), freshAt()]);
-  const touched = new Set(kept.flatMap((one) => [one.entry.mark, one.entry.values.still?.raw]));
-  const laidOver = cards.map((card) => (touched.has(card.mark) ? withWaiting(card, kept, fresh) : card));
-  return (await Promise.all(laidOver)).sort(byName);
+  const [cards, kept] = await Promise.all([allCards(), unknownToCards(), loadKinds()]);
+  return cards.map((card) => withWaiting(card, kept)).sort(byName);
 }
 
 /** @returns {Promise<Map<string, any>>} the kinds as declared */

@@ -25,8 +25,8 @@ import { onTheSlate } from "./words.js";
 const ENDED_SHOWN_MS = 24 * 60 * 60_000;
 const RECEIVERS_MOST = 6;
 
-/** @type {{who: any, mark: string, card: any, run: any, kinds: Record<string, any>, others: any[], drawn: any, drawnKey: string}} */
-const sheet = { who: null, mark: "", card: null, run: null, kinds: {}, others: [], drawn: null, drawnKey: "" };
+/** @type {{who: any, mark: string, card: any, run: any, kinds: Record<string, any>, others: any[], drawn: any, drawnKey: string, entryForm: EntryForm|null}} */
+const sheet = { who: null, mark: "", card: null, run: null, kinds: {}, others: [], drawn: null, drawnKey: "", entryForm: null };
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -114,7 +114,7 @@ function openPanel(kindName, title, event) {
   render(panelForm({ kind, card: sheet.card, tappedAt, title, event, receiver, receivers: likelyReceivers(receiver), onLeave: closePanel }), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
   const minute = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
-  new EntryForm({
+  sheet.entryForm = new EntryForm({
     form, kind, card: sheet.card, who: sheet.who, look: part("panel-look"), figures: part("panel-figures"),
     // The tap's own second stands unless somebody sets another minute.
     about: () => ({ mark: sheet.mark, mark_by: markBy(sheet.mark), read_at: minuteOf(form) === minute ? localStamp(tappedAt) : readAt(form) }),
@@ -141,6 +141,7 @@ function likelyReceivers(receiver) {
 }
 
 function closePanel() {
+  sheet.entryForm?.close();
   delete document.documentElement.dataset.panel;
   render(nothing, part("panel"));
   /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;

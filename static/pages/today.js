@@ -43,7 +43,7 @@ function runs(cards) {
     const last = card.run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
     return html`<a class="card running" href=${runPath(card.mark)}>
       <span class="running__about"><span class="card__mark">${card.name || card.mark}</span> ${capital(`${card.run.what || ""} run ${card.run.name}`.trim())}
-        <span class="quiet">${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)} since the charge${last ? ` · read ${formatAgo(last.at)}` : ""}</span></span>
+        <span class="quiet">${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}${last ? ` · read ${formatAgo(last.at)}` : ""}</span></span>
       ${last ? html`<span class="running__figure">${formatNumber(last.true_strength, 1)}<span class="quiet">% vol true</span></span>` : nothing}</a>`;
   });
 }

@@ -5,13 +5,15 @@ import { onChange } from "../slate/queue.js";
 import { BadMark, parseMark, suggest } from "../trade/marks.js";
 import { drawCurve } from "../ui/charts.js";
 import { badge } from "../ui/badge.js";
-import { formatAgo, formatTime } from "../ui/format.js";
+import { formatAgo, formatDate, formatDuration, formatTime } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { cautionLine } from "./cautions.js";
 import { setHead } from "./frame.js";
 import { logPath, markHere, runPath, vesselPath } from "./here.js";
 import { kindsByName, readCard } from "./phone.js";
+import { figureNow } from "./run/sheet.js";
+import { runTitle } from "./run/state.js";
 import { agoWords, holdsOf } from "./words.js";
 
 const RECENT_SHOWN = 4;
@@ -31,7 +33,7 @@ async function show() {
   const card = wrong ? null : await readCard(mark);
   if (!card) return render(await strange(mark, wrong), body);
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
-  const [first, second] = holdsOf(card);
+  const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second, back: "/" });
   if (body.querySelector("noscript, nav:not([data-doing])")) body.replaceChildren();
   render([questions(card), state(card, byName), html`<div class="chart" data-part="curve" hidden></div>`, lines(card, byName, fresh), doing(card, byName)], body);
@@ -69,13 +71,15 @@ function questions(card) {
 
 /** The last figures, side by side. @param {any} card @param {Map<string, any>} byName */
 function state(card, byName) {
+  if (card.run) return figureNow(card.run);
   const kind = byName.get((card.forms ?? []).find((/** @type {string} */ name) => Object.keys(card.last[name] ?? {}).length && byName.get(name)?.curve.length));
-  if (!kind) return nothing;
+  const since = card.holds?.since && card.sort !== "fermenter" ? html`<p class="quiet">Filled ${formatDate(card.holds.since)}.</p>` : nothing;
+  if (!kind) return since;
   const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3);
   return html`<dl class="readings">${figures.map((/** @type {any} */ field) => {
     const last = card.last[kind.name][field.name];
     return html`<div><dt>${field.label.split(",")[0]}</dt><dd>${last.raw}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
-  })}</dl>`;
+  })}</dl>${since}`;
 }
 
 /** @param {any} card @param {Map<string, any>} byName @param {string|null} fresh */

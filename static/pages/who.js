@@ -23,8 +23,7 @@ export async function start() {
 function show() {
   const { list, now, chosen } = state;
   document.querySelector(".head__back")?.setAttribute("href", then() === "/" ? "/more" : then());
-  render(list.length ? [now ? html`<p class="quiet">${now.name} logs now.</p>` : nothing,
-    html`<div class="people">${list.map((person) => html`<button type="button" class="button person" aria-pressed=${String(person.code === chosen?.code)} @click=${() => pick(person)}>
+  render(list.length ? [now ? html`<p class="quiet">${now.name} logs now.</p>` : nothing, html`<div class="people">${list.map((person) => html`<button type="button" class="button person" aria-pressed=${String(person.code === chosen?.code)} @click=${() => pick(person)}>
       <strong>${person.code}</strong><span>${person.name}</span></button>`)}</div>`] : nobody(), part("body"));
   render(chosen ? choosing(chosen) : nothing, part("panel"));
   render(chosen ? html`<button type="button" class="button button--main button--action" @click=${take}>${chosen.name} logs</button>` : nothing, part("doing"));

@@ -1,7 +1,7 @@
 // @ts-check
 /** The sentences that several pages share. */
 import { localStamp } from "../slate/entry.js";
-import { formatDate, formatDay, formatNumber, formatQuantity } from "../ui/format.js";
+import { formatDay, formatNumber, formatQuantity } from "../ui/format.js";
 
 /** @param {number} count @param {string} one @param {string} many */
 export const some = (count, one, many) => (count === 1 ? `1 ${one}` : `${formatNumber(count)} ${many}`);
@@ -26,7 +26,7 @@ export function holdsOf(card) {
   const amount = held.volume_l != null ? formatQuantity(held.volume_l, 0, "L")
     : held.mass_kg != null ? formatQuantity(held.mass_kg, 0, "kg") : "";
   const strength = held.strength_pct != null ? `at ${formatQuantity(held.strength_pct, 1, "% vol")}` : "";
-  const since = held.since ? (card.sort === "fermenter" ? formatDay(held.since) : `since ${formatDate(held.since)}`) : "";
+  const since = held.since && card.sort === "fermenter" ? formatDay(held.since) : "";
   return [first, [[amount, strength].filter(Boolean).join(" "), since].filter(Boolean).join(" · ")];
 }
 

@@ -38,6 +38,7 @@ export class EntryForm {
   #asked = { key: "", since: 0 };
   #pause = 0;
   #isLogging = false;
+  #listening = new AbortController();
   #typing = "";
   read = /** @type {any} */ (null);
 
@@ -45,14 +46,21 @@ export class EntryForm {
   constructor(parts) {
     this.#parts = parts;
     const { form } = parts;
-    form.addEventListener("input", (event) => this.#typed(event));
-    form.addEventListener("change", (event) => this.#changed(event));
-    form.addEventListener("focusout", () => this.#pauseOver());
+    const { signal } = this.#listening;
+    form.addEventListener("input", (event) => this.#typed(event), { signal });
+    form.addEventListener("change", (event) => this.#changed(event), { signal });
+    form.addEventListener("focusout", () => this.#pauseOver(), { signal });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       void this.logIt();
-    });
+    }, { signal });
     this.update();
+  }
+
+  /** Before its boxes are taken away: a blur of a vanishing box must start nothing. */
+  close() {
+    this.#listening.abort();
+    clearTimeout(this.#pause);
   }
 
   /** Read the boxes anew and show what follows from them. */

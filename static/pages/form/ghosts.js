@@ -2,7 +2,7 @@
 /** The last value beside each label and ghosted in its box; which boxes must be filled; the unit each begins with. */
 import { symbol } from "../../trade/units.js";
 import { lastOf } from "./context.js";
-import { boxOf, unitOf } from "./values.js";
+import { boxOf, shortSymbol, unitOf } from "./values.js";
 
 /** @param {HTMLFormElement} form @param {any} kind @param {any} card or null */
 export function dressFields(form, kind, card) {
@@ -10,23 +10,29 @@ export function dressFields(form, kind, card) {
     const box = boxOf(form, field.name);
     if (!box) continue;
     const select = /** @type {HTMLSelectElement|null} */ (form.querySelector(`select[name="${field.name}_unit"]`));
-    if (select) select.value = unitOf(kind, field);
-    showNeed(box, field);
+    if (select) dressUnits(select, unitOf(kind, field));
+    if (field.required) showNeed(box);
     const last = lastOf(card, kind, field);
+    box.classList.toggle("field--known", Boolean(last));
     if (last) showLast(box, field, last);
   }
 }
 
-/** @param {HTMLElement} box @param {any} field */
-function showNeed(box, field) {
+/** @param {HTMLSelectElement} select @param {string} unit */
+function dressUnits(select, unit) {
+  for (const option of select.options) option.text = shortSymbol(option.value);
+  select.value = unit;
+}
+
+/** @param {HTMLElement} box */
+function showNeed(box) {
   const label = box.querySelector(".field__label, legend > span");
-  if (!label) return;
-  label.querySelector(".field__needed")?.remove();
-  if (!field.required) return;
   const sign = document.createElement("span");
-  sign.className = "field__needed";
-  sign.textContent = " needed";
-  label.append(sign);
+  sign.className = "field__sign";
+  sign.setAttribute("aria-hidden", "true");
+  sign.textContent = " *";
+  label?.append(sign);
+  for (const control of box.querySelectorAll(":is(input, textarea):not([type=radio])")) control.setAttribute("aria-required", "true");
 }
 
 /** @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string, when: string}} last */

@@ -19,6 +19,7 @@ async function dress(form, field) {
   const [box, input] = [boxOf(form, field.name), controlOf(form, field.name)];
   if (!box || !input) return;
   const cards = (await readCards()).filter((card) => !field.vessels.length || field.vessels.includes(card.sort));
+  input.placeholder = cards.length ? "pick, scan or type" : "scan or type";
   const offers = document.createElement("div");
   offers.className = "field__full picks";
   box.append(offers);

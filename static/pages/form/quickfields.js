@@ -2,9 +2,8 @@
 /** Boxes drawn on the phone for the run sheet's panels; the same classes and names as the server's `_fields.html`. */
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
-import { symbol } from "../../trade/units.js";
 import { lastOf } from "./context.js";
-import { keptInstrument, unitOf } from "./values.js";
+import { keptInstrument, shortSymbol, unitOf } from "./values.js";
 
 /** @param {any} kind @param {string} name @param {any} card */
 export function figureBox(kind, name, card) {
@@ -16,10 +15,10 @@ export function figureBox(kind, name, card) {
     <label class="field__label" for=${id}>${field.label}</label>
     ${last ? html`<span class="field__last">${last.when} ${last.raw}</span>` : nothing}
     <input class="field__value" id=${id} name=${name} type="text" inputmode="decimal" autocomplete="off" maxlength="24" data-keypad
-      data-unit=${symbol(unit)} placeholder=${last?.raw ?? nothing}>
+      data-unit=${shortSymbol(unit)} placeholder=${last?.raw ?? nothing}>
     ${field.units.length > 1 ? html`<select class="field__unit" name="${name}_unit" data-unit-for=${id} aria-label="Unit of ${field.label}">
-        ${field.units.map((/** @type {string} */ one) => html`<option value=${one} ?selected=${one === unit}>${symbol(one)}</option>`)}</select>`
-      : html`<span class="field__unit">${symbol(unit)}</span>`}
+        ${field.units.map((/** @type {string} */ one) => html`<option value=${one} ?selected=${one === unit}>${shortSymbol(one)}</option>`)}</select>`
+      : html`<span class="field__unit">${shortSymbol(unit)}</span>`}
     ${field.instrument && keptInstrument(field.instrument) ? html`<input type="hidden" name="${name}_instrument" value=${keptInstrument(field.instrument)}>` : nothing}
   </div>`;
 }

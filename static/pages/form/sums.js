@@ -7,12 +7,16 @@ import { formatQuantity } from "../../ui/format.js";
 
 /** @param {any} kind @param {any} read as readEntry gives it */
 export function sumLines(kind, read) {
-  const known = kind.figures.filter((/** @type {any} */ figure) => figure.name in read.figures && !isGivenAway(figure, read));
+  const known = kind.figures.filter((/** @type {any} */ figure) => figure.name in read.figures && !isGivenAway(figure, read) && !isTwin(figure, kind, read));
   if (!known.length) return nothing;
   return known.map((/** @type {any} */ figure) => html`<p class="sum ${figure.big ? "sum--big" : ""}">
     <span class="sum__label">${capital(figure.label)}</span>
     <output class="sum__value" data-figure=${figure.name}>${formatQuantity(read.figures[figure.name], figure.decimals, symbol(figure.unit))}</output></p>`);
 }
+
+/** A figure that says again what a large one says. @param {any} figure @param {any} kind @param {any} read */
+const isTwin = (figure, kind, read) => !figure.big && kind.figures.some((/** @type {any} */ other) =>
+  other !== figure && other.big && other.sum === figure.sum && read.figures[other.name] === read.figures[figure.name]);
 
 /** A figure that was typed itself needs no line of its own. @param {any} figure @param {any} read */
 const isGivenAway = (figure, read) => figure.given && figure.given in read.values && !figure.big;

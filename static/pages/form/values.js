@@ -1,11 +1,15 @@
 // @ts-check
 /** Between the boxes of a form and the values of an entry. Boxes are found by name, wherever they were drawn. */
+import { symbol } from "../../trade/units.js";
 
 /**
  * @typedef {{raw: string, unit?: string, instrument?: string}} Value
  * @typedef {any} Kind as declared in kinds.json
  * @typedef {any} Field
  */
+
+/** A unit as a box shows it: what the label says already ("glass", "hydrometer") is left out. @param {string} unit */
+export const shortSymbol = (unit) => symbol(unit).replace(/ \(.*\)$/, "");
 
 const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in"];
 

@@ -59,7 +59,7 @@ function receiverBox(receivers, receiver) {
 }
 
 /** @param {Date} tappedAt @param {any[]} boxes */
-const more = (tappedAt, ...boxes) => html`<details class="more"><summary><strong>More</strong> <span class="quiet">another minute, vapour, words</span></summary>
+const more = (tappedAt, ...boxes) => html`<details class="more"><summary><strong>More</strong> <span class="quiet">another minute, more figures</span></summary>
   <div class="form">${minuteBox(localMinute(tappedAt))}${boxes}</div></details>`;
 
 /** @param {any} kind @param {string} name */

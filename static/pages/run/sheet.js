@@ -35,5 +35,5 @@ export function runLines(run, cutKind) {
   const sorted = [...lines.values()].sort((a, b) => (a.at < b.at ? 1 : -1)).slice(0, LINES_SHOWN);
   if (!sorted.length) return nothing;
   return html`<ul class="list" aria-label="Logged in this run">${sorted.map((line) => html`<li class="list__item--short"><span class="list__mark">${formatTime(line.at)}</span>
-    <span class="list__what">${line.words}</span><span class="list__end">${line.waiting ? badge("waiting") : badge("entered", "in the book")}</span></li>`)}</ul>`;
+    <span class="list__what">${line.words}</span><span class="list__end">${line.waiting ? badge("waiting") : nothing}</span></li>`)}</ul>`;
 }

@@ -1,5 +1,6 @@
 // @ts-check
 /** What a run sheet shows, worked out from the card alone, so that any phone and any reload shows the same. */
+import { formatTime } from "../../ui/format.js";
 import { capital } from "../words.js";
 
 /**
@@ -69,7 +70,7 @@ function bandsOf(run, points) {
 /** @param {any} run */
 function marksOf(run) {
   return run.cuts.filter((/** @type {any} */ cut) => cut.event === "heads_cut" || cut.event === "hearts_cut")
-    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), label: "", weight: cut.event === "heads_cut" ? "heads" : "tails" }));
+    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), label: `${cut.event === "heads_cut" ? "heads" : "hearts"} cut ${formatTime(cut.at)}`, weight: cut.event === "heads_cut" ? "heads" : "tails" }));
 }
 
 /**

@@ -1,0 +1,149 @@
+"""A small house with fermenters, a still and receivers, and a phone's floor pages, for the tests of the pages."""
+
+from __future__ import annotations
+
+import contextlib
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.browser.offline_world import Phone, World
+from tests.server_process import ServerProcess
+from webapp.book import people, registry
+from webapp.book.store import open_book
+from webapp.trade.marks import make_mark
+
+ROOT = Path(__file__).parents[2]
+FERMENTER, STILL = make_mark("F3"), make_mark("S1")
+HEADS, HEARTS, TAILS = make_mark("R1"), make_mark("R2"), make_mark("R3")
+TIMEOUT_MS = 15_000
+_WIPE = """async () => {
+  const { write, ENTRIES, DRAFTS } = await import("/static/slate/db.js");
+  await write([ENTRIES, DRAFTS], async (tx) => { await tx.objectStore(ENTRIES).clear(); await tx.objectStore(DRAFTS).clear(); });
+  for (const name of Object.keys(localStorage)) if (/^(unit|instrument|cellarslate-draft|decimal|keypad|theme)/.test(name)) localStorage.removeItem(name);
+  sessionStorage.clear();
+}"""
+
+# A vessel for each sort that the pages treat in a way of its own. (code, sort, title, more)
+VESSELS = (
+    ("F1", "fermenter", "Fermenter 1", {}),
+    ("F3", "fermenter", "Fermenter 3", {}),
+    ("S1", "still", "Still 1", {"in_zone": True}),
+    ("R1", "receiver", "Heads", {"in_zone": True}),
+    ("R2", "receiver", "Hearts", {"in_zone": True}),
+    ("R3", "receiver", "Tails", {"in_zone": True}),
+    ("C031", "cask", "Cask 31", {"tare_kg": 48.5, "capacity_l": 225.0}),
+)
+
+
+class Floor:
+    """The pages of one phone: opened by path, driven as a hand would."""
+
+    def __init__(self, world: World, phone: Phone) -> None:
+        self.world, self.phone = world, phone
+        self.faults: list[str] = []
+        self.watch(phone.page)
+
+    @property
+    def page(self) -> Any:
+        """The page now open."""
+        return self.phone.page
+
+    def watch(self, page: Any) -> None:
+        """Gather script errors and breaches of the policy."""
+        page.on("pageerror", lambda error: self.faults.append(str(error)))
+        page.on("console", lambda said: self.faults.append(said.text) if "Content Security" in said.text else None)
+
+    def open(self, path: str) -> Any:
+        """Open a page and wait until its module has done its work."""
+        page = self.phone.open(path)
+        page.wait_for_selector("html[data-started]", state="attached", timeout=TIMEOUT_MS)
+        return page
+
+    def choose(self, code: str = "NS") -> None:
+        """Choose who logs, by a tap on the name."""
+        self.open("/who?then=/today")
+        self.page.locator(".person", has_text=code).click()
+        self.page.wait_for_url(re.compile(r"//[^/]+/today$"))
+
+    def form(self, path: str) -> Any:
+        """Open a form, ready to be typed into."""
+        page = self.open(path)
+        page.wait_for_selector("form[data-ready]", timeout=TIMEOUT_MS)
+        return page
+
+    def press(self, keys: str) -> None:
+        """Type on our own keypad, key by key."""
+        for key in keys:
+            name = "mark" if key in ",." else key
+            self.page.locator(f"slate-keypad [data-key='{name}']").click()
+
+    def entries(self) -> list[dict[str, Any]]:
+        """Return what is on the slate, oldest first, as it would travel."""
+        return [kept["entry"] for kept in reversed(self.phone.slate())]
+
+
+def furnish(world: World) -> None:
+    """Put the vessels, people and instruments of this house into the book."""
+    with open_book(world.book_path) as book:
+        for code, sort, title, more in VESSELS:
+            row = {"mark": make_mark(code), "name": code, "title": title, "sort": sort, "place": "", "capacity_l": 2000.0}
+            registry.put_vessel(book, row | more, by="MD")
+        people.put_person(book, {"code": "BT", "name": "Bram T.", "roles": ["still hand"], "access": "floor"}, by="MD")
+        registry.put_instrument(
+            book, {"id": "TH-2", "sort": "thermometer", "title": "probe", "state": "in use"}, by="MD"
+        )
+
+
+@contextlib.contextmanager
+def open_floor(folder: Path, playwright: Any, options: dict[str, Any]) -> Iterator[Floor]:
+    """Serve this house, and give a phone that is let in, works without signal and knows who logs."""
+    servers: list[ServerProcess] = []
+
+    def start(data_dir: Path, **more: Any) -> ServerProcess:
+        servers.append(ServerProcess(data_dir, **more))
+        return servers[-1].start()
+
+    world = World(folder, start)
+    furnish(world)
+    phone = Phone(playwright, options, folder / "profile", world.server.url)
+    try:
+        phone.get_ready(world.token())
+        floor = Floor(world, phone)
+        floor.choose()
+        yield floor
+    finally:
+        phone.close()
+        for server in servers:
+            server.close()
+
+
+@pytest.fixture(scope="module")
+def far_floor(
+    tmp_path_factory: pytest.TempPathFactory, playwright: Any, browser_options: dict[str, Any]
+) -> Iterator[Floor]:
+    """One phone for a module's tests, its server stopped: nothing it logs leaves it."""
+    with open_floor(tmp_path_factory.mktemp("far"), playwright, browser_options) as floor:
+        floor.world.server.stop()
+        yield floor
+
+
+@pytest.fixture
+def floor(far_floor: Floor) -> Iterator[Floor]:
+    """The far phone with a clean slate; script errors fail the test."""
+    far_floor.open("/more")
+    far_floor.page.evaluate(_WIPE)
+    far_floor.faults.clear()
+    yield far_floor
+    assert far_floor.faults == []
+
+
+@pytest.fixture
+def near_floor(tmp_path: Path, playwright: Any, browser_options: dict[str, Any]) -> Iterator[Floor]:
+    """A phone and a server of its own that runs; script errors fail the test."""
+    with open_floor(tmp_path, playwright, browser_options) as floor:
+        yield floor
+        assert floor.faults == []

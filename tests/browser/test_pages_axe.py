@@ -1,0 +1,93 @@
+"""Every floor page under axe-core, on a phone and on a wide screen, dark and light, with the server stopped."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+
+from tests.browser.floor_house import FERMENTER, HEARTS, ROOT, STILL, Floor, open_floor
+
+PAGES = {
+    "today": "/today",
+    "scan": "/scan?mark=F3-9",
+    "vessel": f"/m/{FERMENTER}",
+    "still": f"/m/{STILL}",
+    "strange mark": "/m/Q7-X",
+    "ferment reading": f"/m/{FERMENTER}/log/ferment_reading",
+    "fruit intake": f"/m/{FERMENTER}/log/fruit_intake",
+    "charge": f"/m/{STILL}/log/charge",
+    "fraction gauge": f"/m/{HEARTS}/log/fraction_gauge",
+    "note": "/log/shift_note",
+    "run": f"/m/{STILL}/run",
+    "slate": "/slate",
+    "who": "/who",
+    "more": "/more",
+    "let in": "/start",
+}
+SIZES = {"phone": {"width": 390, "height": 844}, "wide": {"width": 1280, "height": 800}}
+_AXE = """async () => (await axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] }))
+  .violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 200)).join(" | ")}`)"""
+_WORK = """async ([fermenter, still, receiver]) => {
+  const { log } = await import("/static/slate/queue.js");
+  const about = { mark_by: "typed", person: "NS", role: "cellar hand" };
+  const ago = (minutes) => new Date(Date.now() - minutes * 60_000).toISOString();
+  const glass = (raw, temp) => ({ glass: { raw, unit: "pct_glass" }, temp: { raw: temp, unit: "degC" } });
+  await log({ ...about, kind: "ferment_reading", mark: fermenter, read_at: ago(1500), values: { temp: { raw: "14", unit: "degC" }, gravity: { raw: "1.040", unit: "SG" } } });
+  await log({ ...about, kind: "ferment_reading", mark: fermenter, read_at: ago(60), values: { temp: { raw: "14", unit: "degC" }, gravity: { raw: "1.031", unit: "SG" } } });
+  await log({ ...about, kind: "charge", mark: still, read_at: ago(120), values: { from_vessel: { raw: fermenter }, wash: { raw: "482", unit: "L" }, wash_strength: { raw: "5.2", unit: "pct_vol" }, hearts_to: { raw: receiver } } });
+  await log({ ...about, kind: "run_reading", mark: still, read_at: ago(60), values: glass("78.6", "16.2") });
+  await log({ ...about, kind: "cut", mark: still, read_at: ago(50), values: { event: { raw: "heads_cut" }, receiver: { raw: receiver } } });
+  await log({ ...about, kind: "run_reading", mark: still, read_at: ago(20), values: glass("72.1", "15.4") });
+}"""
+
+
+@pytest.fixture(scope="module")
+def working_floor(
+    tmp_path_factory: pytest.TempPathFactory, playwright: Any, browser_options: dict[str, Any]
+) -> Iterator[Floor]:
+    """A far phone with a ferment and an open run on its slate."""
+    # axe is put into the page by the test, which the page's own policy rightly forbids.
+    with open_floor(tmp_path_factory.mktemp("axe"), playwright, {**browser_options, "bypass_csp": True}) as floor:
+        floor.page.evaluate(_WORK, [FERMENTER, STILL, HEARTS])
+        floor.world.server.stop()
+        yield floor
+
+
+@pytest.mark.parametrize("theme", ["dark", "light"])
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("name", PAGES)
+def test_axe_finds_nothing(working_floor: Floor, name: str, size: str, theme: str) -> None:
+    page = working_floor.page
+    page.emulate_media(color_scheme=theme)
+    page.set_viewport_size(SIZES[size])
+    working_floor.open(PAGES[name])
+    assert _violations(page) == []
+    too_wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+    assert too_wide <= 0, "nothing may stand out of the page's side"
+
+
+@pytest.mark.parametrize("theme", ["dark", "light"])
+def test_axe_finds_nothing_while_something_is_asked(working_floor: Floor, theme: str) -> None:
+    page = working_floor.page
+    page.emulate_media(color_scheme=theme)
+    page.set_viewport_size(SIZES["phone"])
+    working_floor.form(f"/m/{FERMENTER}/log/ferment_reading")
+    page.locator("[name=gravity]").fill("1.082")
+    page.locator(".look").wait_for()
+    assert _violations(page) == []
+    page.get_by_role("button", name="Log it").click()
+    page.locator(".field__error").first.wait_for()
+    assert _violations(page) == []
+    working_floor.open(f"/m/{STILL}/run")
+    for words in ("Reading", "Cut to tails"):
+        page.get_by_role("button", name=words).click()
+        assert _violations(page) == []
+        page.get_by_role("button", name="Leave it").click()
+
+
+def _violations(page: Any) -> list[str]:
+    page.add_script_tag(path=ROOT / "tests" / "vendor" / "axe.min.js")
+    found: list[str] = page.evaluate(_AXE)
+    return found
