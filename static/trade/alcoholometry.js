@@ -9,7 +9,7 @@ import {
   strengthFromMassFraction,
 } from "./density.js";
 import { OutOfDomain } from "./errors.js";
-import { checkRange, invert, polynomial } from "./numeric.js";
+import { checkRange, fixed, invert, polynomial } from "./numeric.js";
 
 export const GLASS_EXPANSION_PER_C = 25e-6;
 
@@ -44,7 +44,7 @@ export function glassIndication(strengthPct, tempC, alphaPerC = GLASS_EXPANSION_
   const massFraction = invert(coefficientsAt(20), markDensity, 0, 1);
   if (Number.isNaN(massFraction)) {
     throw new OutOfDomain("Glass reading", NaN, 0, 100,
-      `At ${tempC.toFixed(1)} °C spirit of ${strengthPct.toFixed(2)} % vol stands off the glass's scale. `
+      `At ${fixed(tempC, 1)} °C spirit of ${fixed(strengthPct, 2)} % vol stands off the glass's scale. `
       + "Bring it nearer to 20 °C, or use a density meter.");
   }
   return strengthFromMassFraction(massFraction);
@@ -135,8 +135,10 @@ function beyondGlass(reading, tempC, density, coefficients, alphaPerC) {
   const mark = invert(coefficientsAt(20), end / (1 - alphaPerC * (tempC - 20)), 0, 1);
   const limit = Number.isNaN(mark) ? NaN : strengthFromMassFraction(mark);
   const [low, high] = weak ? [limit, 100] : [0, limit];
+  // Rounded inwards, so that what the sentence allows is allowed.
+  const shown = weak ? `${fixed(limit + 0.05, 1)} to 100` : `0 to ${fixed(limit - 0.05, 1)}`;
   return new OutOfDomain("Glass reading", reading, low, high,
-    `A reading of ${reading.toFixed(1)} at ${tempC.toFixed(1)} °C would mean `
+    `A reading of ${fixed(reading, 1)} at ${fixed(tempC, 1)} °C would mean `
     + `${weak ? "no alcohol at all" : "more than pure alcohol"}. At that temperature a glass can show `
-    + `${low.toFixed(1)} to ${high.toFixed(1)}: read glass and thermometer again.`);
+    + `${shown}: read glass and thermometer again.`);
 }

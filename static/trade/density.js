@@ -5,7 +5,7 @@
  */
 import { data } from "./datafiles.js";
 import { OutOfDomain } from "./errors.js";
-import { checkRange, interpolate, invert, polynomial } from "./numeric.js";
+import { checkRange, fixed, interpolate, invert, polynomial } from "./numeric.js";
 
 export const TEMP_ADVICE = "Check the thermometer and its unit, or bring the sample into the range.";
 export const PROOF_TEMP_C = 140 / 9; // 60 °F
@@ -50,7 +50,7 @@ export function massFractionFromDensity(densityKgM3, tempC) {
     const low = polynomial(coefficients, 1);
     const high = polynomial(coefficients, 0);
     throw new OutOfDomain("Density", densityKgM3, low, high,
-      `Density ${densityKgM3.toFixed(2)} kg/m³ is outside ${low.toFixed(2)} (ethanol) to ${high.toFixed(2)} kg/m³ `
+      `Density ${fixed(densityKgM3, 2)} kg/m³ is outside ${fixed(low, 2)} (ethanol) to ${fixed(high, 2)} kg/m³ `
       + "(water) at this temperature. Check density and temperature; sugar or solids in the sample also do this.");
   }
   checkLiquid(massFraction, tempC);
@@ -131,8 +131,9 @@ export function checkLiquid(massFraction, tempC) {
   if (tempC >= 0) return;
   const limit = freezingLimitC(massFraction);
   if (!(tempC < limit)) return;
+  const above = fixed(limit + 0.05, 1); // rounded to the warm side
   throw new OutOfDomain("Temperature", tempC, limit, data("spirit").temp_c[1],
-    `At ${tempC.toFixed(1)} °C this may be part ice. Warm it above ${limit.toFixed(1)} °C and read again.`);
+    `At ${fixed(tempC, 1)} °C this may be part ice. Warm it above ${above} °C and read again.`);
 }
 
 /** @param {number} tempC */

@@ -5,7 +5,7 @@ export { hasTable1, initTrade, loadTable1 } from "./datafiles.js";
 export * from "./density.js";
 export * from "./errors.js";
 export * from "./gauging.js";
-export { roundHalfUp } from "./numeric.js";
+export { fixed, roundHalfUp } from "./numeric.js";
 export * from "./proof.js";
 export * from "./still.js";
 export * from "./sugar.js";

@@ -11,9 +11,6 @@ const LAST_STEP = 1e-10;
 const SLACK = 1e-10;
 const SCALES = [1, 10, 100, 1e3, 1e4, 1e5, 1e6];
 
-/** @param {number} value */
-const brief = (value) => String(Number(value.toPrecision(6)));
-
 /**
  * Throws unless low <= value <= high (NaN is not).
  * @param {string} what
@@ -102,4 +99,21 @@ export function roundHalfUp(value, decimals) {
   const scale = SCALES[decimals];
   const whole = Math.floor(Math.abs(value) * scale + 0.5 + 1e-9);
   return (whole / scale) * (value < 0 ? -1 : 1) + 0;
+}
+
+/**
+ * A figure for a sentence, rounded half up; the book prints the very same.
+ * @param {number} value
+ * @param {number} decimals 0 to 6
+ */
+export function fixed(value, decimals) {
+  return Number.isFinite(value) ? roundHalfUp(value, decimals).toFixed(decimals) : "no number";
+}
+
+/**
+ * A figure for a sentence with at most five decimals, and none that are nought.
+ * @param {number} value
+ */
+export function brief(value) {
+  return fixed(value, 5).replace(/\.?0+$/, "");
 }

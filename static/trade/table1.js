@@ -5,7 +5,7 @@
  */
 import { data } from "./datafiles.js";
 import { OutOfDomain } from "./errors.js";
-import { checkRange } from "./numeric.js";
+import { brief, checkRange } from "./numeric.js";
 
 const MOST_READING = 206;
 const MOST_TEMP_F = 100;
@@ -76,8 +76,8 @@ function interpolateTable(hydrometerProof, tempF, hydrometerCorrection, thermome
   const above = partReading ? rows[wholeReading + 1][wholeTemp] : here;
   const warmer = partTemp ? rows[wholeReading][wholeTemp + 1] : here;
   if (here === BLANK || above === BLANK || warmer === BLANK) {
-    throw new OutOfDomain("Proof reading", reading, null, null,
-      `Table 1 has no figure for ${Number(reading.toPrecision(6))} proof at ${Number(temp.toPrecision(6))} °F. `
+    throw new OutOfDomain("Proof reading", microReading / MILLION, null, null,
+      `Table 1 has no figure for ${brief(microReading / MILLION)} proof at ${brief(microTemp / MILLION)} °F. `
       + "Bring the spirit nearer to 60 °F and read again.");
   }
   return here * MILLION + partReading * (above - here) - partTemp * (here - warmer);

@@ -5,7 +5,7 @@
  */
 import { data } from "./datafiles.js";
 import { NotANumber } from "./errors.js";
-import { roundHalfUp } from "./numeric.js";
+import { fixed } from "./numeric.js";
 import { lpaFromProofGallons, proofFromStrength, proofGallonsFromLpa, strengthFromProof } from "./proof.js";
 import { brixFromGravity, gravityFromBrix } from "./sugar.js";
 
@@ -107,7 +107,7 @@ export function formatNumber(value, decimals) {
   if (!(Math.abs(value) <= 1e9 && decimals >= 0 && decimals <= 6)) {
     throw new RangeError(`cannot show ${value} with ${decimals} decimals`);
   }
-  return roundHalfUp(value, decimals).toFixed(decimals);
+  return fixed(value, decimals);
 }
 
 /**

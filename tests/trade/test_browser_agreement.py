@@ -1,7 +1,7 @@
 """The phone's sums against the book's: the same figures to 1e-9, the same refusals, in a real browser.
 
 Each case is a function with its arguments. The book computes all of them, the page computes all of them, and the
-two lists are compared: a figure with a figure, a refusal with a refusal of the same input.
+two lists are compared: a figure with a figure, a refusal with a refusal of the same input in the same words.
 """
 
 import itertools
@@ -251,7 +251,7 @@ def book_answer(case: Case) -> Any:
         found = PAIRS[name](*arguments)
         return "NaN" if found != found else found
     except OutOfDomain as error:
-        return {"refused": error.what}
+        return {"refused": error.what, "sentence": error.sentence}
     except NotANumber as error:
         return {"refused": str(error)}
 
@@ -282,7 +282,7 @@ IN_PAGE = """async (cases) => {
       const found = trade[name](...given.map(revive));
       return Number.isNaN(found) ? "NaN" : found;
     } catch (reason) {
-      if (reason instanceof trade.OutOfDomain) return { refused: reason.what };
+      if (reason instanceof trade.OutOfDomain) return { refused: reason.what, sentence: reason.sentence };
       if (reason instanceof trade.NotANumber) return { refused: reason.message };
       return { broken: String(reason) };
     }

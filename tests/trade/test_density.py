@@ -160,7 +160,7 @@ def test_density_and_back(mass_fraction: float, temp_c: float) -> None:
 @given(st.floats(0, 100))
 def test_strength_and_back(strength_pct: float) -> None:
     assert strength_from_mass_fraction(mass_fraction_from_strength(strength_pct)) == pytest.approx(
-        strength_pct, abs=1e-11
+        strength_pct, abs=1e-10
     )
 
 

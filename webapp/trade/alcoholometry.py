@@ -15,7 +15,7 @@ from webapp.trade.density import (
     strength_from_mass_fraction,
 )
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.numeric import Number, as_number, check_range, invert, polynomial
+from webapp.trade.numeric import Number, as_number, check_range, fixed, invert, polynomial
 
 GLASS_EXPANSION_PER_C = 25e-6  # soda-lime glass; OIML R 22, tables VIII and IX
 MOST_LITRES = 1e9
@@ -62,9 +62,7 @@ def true_strength_from_glass(
     """
     indication_pct, temp_c = as_number(indication_pct), as_number(temp_c)
     _check_alpha(alpha_per_c)
-    check_range(
-        "Glass reading", indication_pct, 0, 100, "%", "Check the figure; a proof glass has its own unit."
-    )
+    check_range("Glass reading", indication_pct, 0, 100, "%", "Check the figure; a proof glass has its own unit.")
     check_range("Temperature", temp_c, -20, 40, "°C", TEMP_ADVICE)
     mark_density = polynomial(coefficients_at(20.0), mass_fraction_from_strength(indication_pct))
     density = mark_density * (1.0 - alpha_per_c * (temp_c - 20.0))
@@ -77,9 +75,7 @@ def true_strength_from_glass(
     return strength_from_mass_fraction(mass_fraction)
 
 
-def glass_indication(
-    strength_pct: Number, temp_c: Number, alpha_per_c: float = GLASS_EXPANSION_PER_C
-) -> Number:
+def glass_indication(strength_pct: Number, temp_c: Number, alpha_per_c: float = GLASS_EXPANSION_PER_C) -> Number:
     """Return what a glass alcoholometer would show in spirit of a given strength and temperature.
 
     Parameters
@@ -118,7 +114,7 @@ def glass_indication(
             float("nan"),
             0,
             100,
-            f"At {temp:.1f} °C spirit of {strength:.2f} % vol stands off the glass's scale. "
+            f"At {fixed(temp, 1)} °C spirit of {fixed(strength, 2)} % vol stands off the glass's scale. "
             "Bring it nearer to 20 °C, or use a density meter.",
         )
     return strength_from_mass_fraction(mass_fraction)
@@ -314,11 +310,13 @@ def _refuse_glass(
     mark = invert(coefficients_at(20.0), end / (1.0 - alpha_per_c * (temp - 20.0)), 0.0, 1.0)
     limit = float(strength_from_mass_fraction(mark)) if mark == mark else float("nan")
     low, high = (limit, 100.0) if floats_at > most else (0.0, limit)
+    # Rounded inwards, so that what the sentence allows is allowed.
+    shown = f"{fixed(limit + 0.05, 1)} to 100" if floats_at > most else f"0 to {fixed(limit - 0.05, 1)}"
     raise OutOfDomain(
         "Glass reading",
         reading,
         low,
         high,
-        f"A reading of {reading:.1f} at {temp:.1f} °C would mean {meant}. "
-        f"At that temperature a glass can show {low:.1f} to {high:.1f}: read glass and thermometer again.",
+        f"A reading of {fixed(reading, 1)} at {fixed(temp, 1)} °C would mean {meant}. "
+        f"At that temperature a glass can show {shown}: read glass and thermometer again.",
     )

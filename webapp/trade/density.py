@@ -7,7 +7,7 @@ import numpy as np
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.numeric import Number, as_number, check_range, interpolate, invert, polynomial
+from webapp.trade.numeric import Number, as_number, check_range, fixed, interpolate, invert, polynomial
 
 TEMP_ADVICE = "Check the thermometer and its unit, or bring the sample into the range."
 
@@ -43,9 +43,7 @@ def density_from_mass_fraction(mass_fraction: Number, temp_c: Number) -> Number:
     OIML R 22 (1975), International alcoholometric tables, general formula; coefficients in data/spirit.json.
     """
     mass_fraction, temp_c = as_number(mass_fraction), as_number(temp_c)
-    check_range(
-        "Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent."
-    )
+    check_range("Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent.")
     check_liquid(mass_fraction, temp_c)
     return polynomial(coefficients_at(temp_c), mass_fraction)
 
@@ -160,9 +158,7 @@ def strength_from_mass_fraction(mass_fraction: Number) -> Number:
     As mass_fraction_from_strength.
     """
     mass_fraction = as_number(mass_fraction)
-    check_range(
-        "Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent."
-    )
+    check_range("Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent.")
     return volume_share_at(mass_fraction, 20.0, 100.0)
 
 
@@ -195,9 +191,7 @@ def freezing_limit_c(mass_fraction: Number) -> Number:
     library CoolProp 8.0.0 (INCOMP::MEA); the book itself not seen.
     """
     mass_fraction = as_number(mass_fraction)
-    check_range(
-        "Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent."
-    )
+    check_range("Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent.")
     data = load_data("spirit")
     return interpolate(mass_fraction, data["freezing_mass_fraction"], data["freezing_limit_c"])
 
@@ -264,26 +258,25 @@ def check_liquid(mass_fraction: Any, temp_c: Any) -> None:
     frozen = np.broadcast_to(temp_c < limit, np.broadcast_shapes(np.shape(temp_c), np.shape(limit)))
     first_temp = float(np.broadcast_to(temp_c, frozen.shape)[frozen][0])
     first_limit = float(np.broadcast_to(limit, frozen.shape)[frozen][0])
+    above = fixed(first_limit + 0.05, 1)  # rounded to the warm side
     raise OutOfDomain(
         "Temperature",
         first_temp,
         first_limit,
         load_data("spirit")["temp_c"][1],
-        f"At {first_temp:.1f} °C this may be part ice. Warm it above {first_limit:.1f} °C and read again.",
+        f"At {fixed(first_temp, 1)} °C this may be part ice. Warm it above {above} °C and read again.",
     )
 
 
 def _refuse_density(density_kg_m3: Any, coefficients: tuple[Any, ...], mass_fraction: Any) -> None:
     most, least = polynomial(coefficients, 0.0), polynomial(coefficients, 1.0)
     nowhere = np.isnan(mass_fraction)
-    value, low, high = (
-        float(np.broadcast_to(x, nowhere.shape)[nowhere][0]) for x in (density_kg_m3, least, most)
-    )
+    value, low, high = (float(np.broadcast_to(x, nowhere.shape)[nowhere][0]) for x in (density_kg_m3, least, most))
     raise OutOfDomain(
         "Density",
         value,
         low,
         high,
-        f"Density {value:.2f} kg/m³ is outside {low:.2f} (ethanol) to {high:.2f} kg/m³ (water) at this "
-        "temperature. Check density and temperature; sugar or solids in the sample also do this.",
+        f"Density {fixed(value, 2)} kg/m³ is outside {fixed(low, 2)} (ethanol) to {fixed(high, 2)} kg/m³ "
+        "(water) at this temperature. Check density and temperature; sugar or solids in the sample also do this.",
     )

@@ -7,6 +7,7 @@ number, and the book folds entries one at a time.
 
 from bisect import bisect_right
 from collections.abc import Sequence
+from math import isfinite
 from typing import Any, TypeAlias
 
 import numpy as np
@@ -50,7 +51,7 @@ def check_range(what: str, value: Any, low: float, high: float, unit: str, advic
         first,
         low,
         high,
-        f"{what} {first:.6g} {unit} is outside {low:.6g} to {high:.6g} {unit}. {advice}",
+        f"{what} {brief(first)} {unit} is outside {brief(low)} to {brief(high)} {unit}. {advice}",
     )
 
 
@@ -155,3 +156,14 @@ def round_half_up(value: Number, decimals: int) -> Number:
     scale = 10.0**decimals
     whole = (abs(value) * scale + 0.5 + 1e-9) // 1.0
     return whole / scale * (1.0 - 2.0 * (value < 0)) + 0.0
+
+
+def fixed(value: float, decimals: int) -> str:
+    """Return a figure for a sentence, rounded half up; the phone prints the very same."""
+    return f"{round_half_up(float(value), decimals):.{decimals}f}" if isfinite(value) else "no number"
+
+
+def brief(value: float) -> str:
+    """Return a figure for a sentence with at most five decimals, and none that are nought."""
+    text = fixed(value, 5)
+    return text.rstrip("0").rstrip(".") if "." in text else text

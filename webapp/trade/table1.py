@@ -8,7 +8,7 @@ import numpy.typing as npt
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.numeric import Number, as_number, check_range
+from webapp.trade.numeric import Number, as_number, brief, check_range
 
 MOST_READING = 206
 MOST_TEMP_F = 100
@@ -87,9 +87,7 @@ def true_proof_unrounded(
     ------
     27 CFR 30.23 and 30.61.
     """
-    return _interpolate(hydrometer_proof, temp_f, hydrometer_correction, thermometer_correction_f) / (
-        10 * MILLION
-    )
+    return _interpolate(hydrometer_proof, temp_f, hydrometer_correction, thermometer_correction_f) / (10 * MILLION)
 
 
 @cache
@@ -107,27 +105,19 @@ def _rows() -> list[list[int]]:
     return table1_tenths().tolist()
 
 
-def _interpolate(
-    hydrometer_proof: Any, temp_f: Any, hydrometer_correction: float, thermometer_f: float
-) -> Any:
+def _interpolate(hydrometer_proof: Any, temp_f: Any, hydrometer_correction: float, thermometer_f: float) -> Any:
     """True proof in millionths of a tenth, as whole numbers."""
     for what, correction in (("Hydrometer correction", hydrometer_correction),
                              ("Thermometer correction", thermometer_f)):  # fmt: skip
         check_range(what, float(correction), -5, 5, "", "Take it from the instrument's certificate.")
     reading = as_number(hydrometer_proof) + float(hydrometer_correction)
     temp = as_number(temp_f) + float(thermometer_f)
-    check_range(
-        "Proof reading", reading, 0, MOST_READING, "proof", "Table 1 ends there: read the glass again."
-    )
-    check_range(
-        "Temperature", temp, 1, MOST_TEMP_F, "°F", "Table 1 ends there: bring the spirit nearer to 60 °F."
-    )
+    check_range("Proof reading", reading, 0, MOST_READING, "proof", "Table 1 ends there: read the glass again.")
+    check_range("Temperature", temp, 1, MOST_TEMP_F, "°F", "Table 1 ends there: bring the spirit nearer to 60 °F.")
     if isinstance(reading, float) and isinstance(temp, float):
         return _interpolate_one(int(reading * MILLION + 0.5), int(temp * MILLION + 0.5))
     reading, temp = np.broadcast_arrays(reading, temp)
-    return _interpolate_many(
-        (reading * MILLION + 0.5).astype(np.int64), (temp * MILLION + 0.5).astype(np.int64)
-    )
+    return _interpolate_many((reading * MILLION + 0.5).astype(np.int64), (temp * MILLION + 0.5).astype(np.int64))
 
 
 def _interpolate_one(micro_reading: int, micro_temp: int) -> int:
@@ -162,6 +152,6 @@ def _refuse_blank(reading: float, temp_f: float) -> None:
         reading,
         None,
         None,
-        f"Table 1 has no figure for {reading:.6g} proof at {temp_f:.6g} °F. "
+        f"Table 1 has no figure for {brief(reading)} proof at {brief(temp_f)} °F. "
         "Bring the spirit nearer to 60 °F and read again.",
     )

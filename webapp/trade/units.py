@@ -10,7 +10,7 @@ from typing import Any
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import NotANumber
-from webapp.trade.numeric import Number, as_number, round_half_up
+from webapp.trade.numeric import Number, as_number, fixed
 from webapp.trade.proof import (
     lpa_from_proof_gallons,
     proof_from_strength,
@@ -253,7 +253,7 @@ def format_number(value: float, decimals: int) -> str:
     """
     if not (math.isfinite(value) and abs(value) <= 1e9 and 0 <= decimals <= 6):
         raise ValueError(f"cannot show {value!r} with {decimals!r} decimals")
-    return f"{round_half_up(float(value), decimals):.{decimals}f}"
+    return fixed(value, decimals)
 
 
 def _facts(unit: str) -> dict[str, Any]:
