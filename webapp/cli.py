@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -102,7 +103,7 @@ def serve(
 @click.option("--lan", "is_lan", is_flag=True, help="Let phones on this network in, over TLS.")
 @_trust_port_option
 def demo(data_dir: Path, port: int | None, is_lan: bool, trust_port: int) -> None:
-    """Open an invented distillery, two seasons in, to look around and try."""
+    """Open an invented distillery, a year and a half of it, to look around and try."""
     from webapp.serving.server import check_folder, check_port
     from webapp.serving.site import choose_site, run_site
 
@@ -285,13 +286,18 @@ def _greet(app: Flask) -> None:
 
 
 def _load_demo(data_dir: Path) -> str:
-    """Load the invented distillery if the folder has no book yet; return how to sign in."""
+    """Load the invented distillery unless the folder has it already; return how to sign in."""
     from rich.progress import Progress
 
     from webapp import demo
 
-    with Progress(transient=True) as progress:
-        return demo.load(data_dir, progress)
+    with Progress(transient=True) as bar:
+        task = bar.add_task("Opening the demo")
+
+        def progress(done: int, total: int, words: str) -> None:
+            bar.update(task, completed=done, total=total, description=words)
+
+        return demo.load(data_dir, progress, today=datetime.now(UTC).astimezone())
 
 
 def _write_phone(row: dict[str, Any]) -> tuple[str, ...]:

@@ -1,14 +1,17 @@
 """The commands, as typed: each in a process of its own on a real data folder."""
 
+import contextlib
 import os
 import subprocess
 import sys
+import time
+import urllib.request
 import zipfile
 from pathlib import Path
 
 import pytest
 
-from tests.server_process import ROOT_DIR
+from tests.server_process import ROOT_DIR, find_free_port
 from webapp.backups import BOOK_NAME
 from webapp.book.store import open_book
 
@@ -122,3 +125,30 @@ def test_set_up_then_serve_asks_nothing_more(tmp_path: Path) -> None:
 def test_reference_page_of_kinds_is_what_the_declarations_say() -> None:
     done = run("write-docs", "--check")
     assert done.returncode == 0, done.stderr
+
+
+def test_demo_opens_on_this_computer_and_says_how_to_sign_in(tmp_path: Path) -> None:
+    port = find_free_port()
+    command = [sys.executable, "-m", "webapp", "demo", "--data", str(tmp_path), "--port", str(port)]
+    output_path = tmp_path / "said.txt"
+    with output_path.open("w") as output:
+        process = subprocess.Popen(command, cwd=ROOT_DIR, stdout=output, stderr=subprocess.STDOUT)
+    try:
+        status = wait_for_answer(process, f"http://127.0.0.1:{port}/sign-in")
+        assert status == 200, output_path.read_text()
+    finally:
+        process.terminate()
+        process.wait(60)
+    said = output_path.read_text()
+    assert "Sign in as " in said
+    assert f"Address: http://127.0.0.1:{port}/" in said
+
+
+def wait_for_answer(process: subprocess.Popen[bytes], url: str) -> int | None:
+    """Return the status of the first answer, or None where the process ends or nothing answers in time."""
+    deadline = time.monotonic() + 100
+    while process.poll() is None and time.monotonic() < deadline:
+        with contextlib.suppress(OSError), urllib.request.urlopen(url, timeout=10) as answer:
+            return int(answer.status)
+        time.sleep(0.1)
+    return None
