@@ -83,8 +83,8 @@ def revoke(book: Book, device_id: str, by: str, now: datetime | None = None) -> 
 def devices(book: Book) -> list[dict[str, Any]]:
     """Return all devices but the desk, those in use first, by name."""
     return book.query(
-        f"SELECT {_COLUMNS} FROM devices WHERE id <> ? ORDER BY revoked_at IS NOT NULL, name, id",
-        (DESK,),  # noqa: S608
+        f"SELECT {_COLUMNS} FROM devices WHERE id <> ? ORDER BY revoked_at IS NOT NULL, name, id",  # noqa: S608
+        (DESK,),
     )
 
 

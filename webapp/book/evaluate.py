@@ -45,9 +45,9 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         questions = _name(plan, queries)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
         effect = keep_stock(kind.effect(read, view), view) if kind.effect and not stopped else NOTHING
-        phone = device_state(read, view)
+        phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
-            effect = Effect({**effect.states, **phone}, effect.flows)
+            effect = Effect({**effect.states, **{key: dict(state) for key, state in phone.items()}}, effect.flows)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
         words = (

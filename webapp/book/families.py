@@ -141,7 +141,7 @@ def _order_skew(effective: str, members: Mapping[str, Any], amends: Mapping[str,
     """Return the skew by which the order of the member that has effect is corrected. [s], whole minutes"""
     at, seen = effective, {effective}
     read_at = datetime.fromisoformat(members[at][0]["read_at"])
-    while (earlier := amends.get(at)) in members and earlier not in seen:
+    while (earlier := amends.get(at, "")) in members and earlier not in seen:
         if datetime.fromisoformat(members[earlier][0]["read_at"]) != read_at:
             break
         at = earlier

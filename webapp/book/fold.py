@@ -113,8 +113,8 @@ class _Replay:
 
     def again(self, key: str) -> None:
         """Put every entry that touches the key on the heap."""
-        for (order_key,) in self._book.db.conn.execute("SELECT order_key FROM touches WHERE key = ?", (key,)).fetchall():
-            self._push(order_key)
+        for row in self._book.query("SELECT order_key FROM touches WHERE key = ?", (key,)):
+            self._push(row["order_key"])
 
     def run(self) -> dict[str, Outcome]:
         """Work out every place on the heap, and those that follow from it."""

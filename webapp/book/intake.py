@@ -51,12 +51,11 @@ def hand_in(book: Book, batch: Mapping[str, Any], *, via: str, now: datetime) ->
             desk.judge(entry)
         results = desk.write()
         devices.heard(book, carrier, utc_text(now), skew_s)
-        answer = {
+        return {
             "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
             "devices": {name: counters.report_seen(book, name) for name in sorted(desk.named | {carrier} - {""})},
             "cursor": cursor(book),
         }  # fmt: skip
-    return answer
 
 
 def enter_page_entry(
@@ -175,7 +174,7 @@ class _Desk:
                 self._seen.setdefault(device, []).append(seq)
 
     def _skew_of(self, device: str) -> float:
-        """Return the skew of the clock that told the entry's times: of a slate carried by another phone, the last known."""
+        """Return the skew of the clock that told an entry's times: the last known, where another phone carries it."""
         if device not in self._skews:
             self._skews[device] = devices.last_skew(self.book, device)
         return self._skews[device]

@@ -20,7 +20,7 @@ _OPEN = "EXISTS (SELECT 1 FROM queries q WHERE q.entry = e.id AND q.answer = '' 
 
 
 def canonical(value: Any) -> str:
-    """Return the JSON text that is kept and hashed: keys sorted, no spaces. ValueError where it holds NaN or the like."""
+    """Return the JSON text that is kept and hashed: keys sorted, no spaces. ValueError where it holds a NaN."""
     return json.dumps(value, sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
 
 
@@ -72,9 +72,12 @@ def find(
     `since` and `until` bound `received_at` (UTC texts, or days); `weight` keeps those with such a query open
     (`any` for stop or ask). At most LIST_MOST.
     """
-    where, params = ["1"], []  # type: ignore[var-annotated]
-    wanted = {"e.kind =": kind, "e.mark =": mark, "e.person =": person, "e.device =": device}
-    wanted |= {"e.received_at >=": since, "e.received_at <": until, "e.book_no <": before}
+    where: list[str] = ["1"]
+    params: list[Any] = []
+    wanted: dict[str, Any] = {
+        "e.kind =": kind, "e.mark =": mark, "e.person =": person, "e.device =": device, "e.received_at >=": since,
+        "e.received_at <": until, "e.book_no <": before,
+    }  # fmt: skip
     for test, value in wanted.items():
         if value is not None:
             where.append(f"{test} ?")

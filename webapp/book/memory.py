@@ -20,7 +20,7 @@ class Tail:
 
 @dataclass(slots=True)
 class Memory:
-    """Newest states, the registry, and what waits to be folded. Guarded by the write door; cleared whenever it might be old."""
+    """Newest states, the registry, and what waits to be folded. Cleared whenever it might be old."""
 
     tails: OrderedDict[str, Tail] = field(default_factory=OrderedDict)
     registry: dict[str, Any] = field(default_factory=dict)

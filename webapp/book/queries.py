@@ -39,8 +39,8 @@ def open_queries(
 def for_entry(book: Book, entry_id: str) -> list[dict[str, Any]]:
     """Return every query to an entry, answered ones too (`answer` is the id of the answer), the heaviest first."""
     rows = book.query(
-        f"SELECT {_COLUMNS} FROM queries WHERE entry = ? ORDER BY {_HEAVIEST}, name",
-        (entry_id,),  # noqa: S608
+        f"SELECT {_COLUMNS} FROM queries WHERE entry = ? ORDER BY {_HEAVIEST}, name",  # noqa: S608
+        (entry_id,),
     )
     return [_dressed(row) for row in rows]
 

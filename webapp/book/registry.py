@@ -159,7 +159,7 @@ def _concerned(book: Book, scope: str, key: str, kind: str) -> list[dict[str, An
     if scope == "vessel":
         return book.query(f"{sql} AND f.mark = ?", (kind, key))
     if scope == "sort":
-        return book.query(f"{sql} AND f.mark IN (SELECT mark FROM vessels WHERE sort = ?)", (kind, key))
+        return book.query(f"{sql} AND f.mark IN (SELECT mark FROM vessels WHERE sort = ?)", (kind, key))  # noqa: S608
     return book.query(sql, (kind,))
 
 

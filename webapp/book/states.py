@@ -79,10 +79,10 @@ class Versions:
         """Return the version written at exactly that place."""
         if (key, order_key) in self._waiting:
             return self._waiting[key, order_key]
-        found = self._conn.execute(
+        found: Row | None = self._conn.execute(
             "SELECT key, order_key, whole, body FROM states WHERE key = ? AND order_key = ?", (key, order_key)
         ).fetchone()
-        return found  # type: ignore[no-any-return]
+        return found
 
     def put(self, key: str, order_key: str, old: Any, depth: int, new: Any) -> int:
         """Write the version at that place, as a difference to `old`; return its own depth."""

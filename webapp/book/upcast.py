@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import lru_cache
 from typing import Any
 
 import webapp.kinds
@@ -23,6 +24,7 @@ def upcast(entry: dict[str, Any]) -> dict[str, Any]:
     return {**entry, "kind_version": version, "mark": stored_mark(entry.get("mark") or "") or ""}
 
 
+@lru_cache(maxsize=4096)
 def stored_mark(text: str) -> str | None:
     """Return the mark in stored form, an empty text for none, or None where it is no mark."""
     if not text.strip():

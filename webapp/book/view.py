@@ -54,11 +54,14 @@ class View:
     registry: Registry
     look_up: Callable[[str], State | None]
     reads: set[str] = field(default_factory=set)
+    _seen: dict[str, State | None] = field(default_factory=dict)
 
     def get(self, key: str) -> State | None:
         """Return the state of `v:<mark>` or `r:<run>` before this entry, or None. Never change it: it is shared."""
-        self.reads.add(key)
-        return self.look_up(key)
+        if key not in self._seen:
+            self.reads.add(key)
+            self._seen[key] = self.look_up(key)
+        return self._seen[key]
 
     def state(self, mark: str) -> State:
         """Return the vessel's state before this entry, or an empty one; its shape is described in kinds/effects.py."""

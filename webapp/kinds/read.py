@@ -88,15 +88,31 @@ def read_entry(kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any] 
     """
     context = context or {}
     problems: list[Problem] = []
+    values = _fields(kind, entry, context, problems)
+    figures = _figures(kind, entry, values, context, problems)
+    known = Read(entry, kind, values, figures, (), context)
+    problems.extend(p for rule in kind.rules if (p := _check_rule(rule, known)))
+    return Read(entry, kind, values, figures, tuple(problems), context)
+
+
+def read_plainly(kind: Kind, entry: Mapping[str, Any]) -> Read:
+    """Return the entry with its values and what refuses it, without figures: all that the book's door asks about."""
+    problems: list[Problem] = []
+    values = _fields(kind, entry, {}, problems)
+    known = Read(entry, kind, values, {}, ())
+    problems.extend(p for rule in kind.rules if rule.weight == "refuse" and (p := _check_rule(rule, known)))
+    return Read(entry, kind, values, {}, tuple(p for p in problems if p.weight == "refuse"))
+
+
+def _fields(
+    kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem]
+) -> dict[str, Any]:
     values: dict[str, Any] = {}
     for spec in kind.fields:
         value = _read_field(spec, entry["values"].get(spec.name) or {}, context, problems)
         if value is not None:
             values[spec.name] = value
-    figures = _figures(kind, entry, values, context, problems)
-    known = Read(entry, kind, values, figures, (), context)
-    problems.extend(p for rule in kind.rules if (p := _check_rule(rule, known)))
-    return Read(entry, kind, values, figures, tuple(problems), context)
+    return values
 
 
 def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem]) -> Any:
@@ -200,6 +216,7 @@ def _figures(
     problems: list[Problem],
 ) -> dict[str, float]:
     figures: dict[str, float] = {}
+    done: dict[Any, float | None] = {}  # two figures may be the same sum of the same inputs: it is worked out once
     for figure in kind.figures:
         if figure.name in figures:
             continue
@@ -207,13 +224,15 @@ def _figures(
             figures[figure.name] = values[figure.given]
             continue
         inputs = {name: _input(sources, entry, values, figures, context) for name, sources in figure.inputs.items()}
+        key = (figure.sum, tuple(inputs.values()))
         try:
-            found = sums.compute(figure.sum, {k: v for k, v in inputs.items() if v is not None})
+            found = done[key] if key in done else sums.compute(figure.sum, inputs)
         except OutOfDomain as error:
             if not figure.only_shown:
                 at = _first_field(kind, figure)
                 problems.append(Problem("outside_tables", "stop", at, f"{figure.label}: {error}"))
             continue
+        done[key] = found
         if found is not None:
             figures[figure.name] = found
     return figures
