@@ -14,7 +14,8 @@ from webapp.book.store import Book, open_book
 from webapp.demo import faults, living, notes, season, still, warehouse
 from webapp.demo.phones import HandIn, Phone, hand_ins
 from webapp.demo.setting import let_phones_in, put_house
-from webapp.demo.story import Draft, day, load as read_file, zoned
+from webapp.demo.story import Draft, day, zoned
+from webapp.demo.story import load as read_file
 from webapp.places import DEMO_DIR
 
 WHOLE = "whole"
@@ -24,8 +25,8 @@ Progress = Callable[[int, int, str], None]
 def load(data_dir: Path, progress: Progress | None = None, today: datetime | None = None) -> str:
     """Load the demo into the book of a folder, unless it is there; return how to sign in.
 
-    `today` (aware) adds a living moment: ferments under way and a run in its hearts just then; without it the year alone
-    is loaded, always the same. A load that was broken off goes on where it was. `progress` is told (done, total, words).
+    `today` (aware) adds a living moment: ferments under way and a run in its hearts just then; without it the year
+    alone is loaded, always the same. A load that was broken off goes on. `progress` is told (done, total, words).
     BookError where the folder has a book of somebody's own.
     """
     if not DEMO_DIR.is_dir():

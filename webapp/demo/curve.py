@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 HEADS_FALL = 0.8  # [% vol]
 STEPS = 200
@@ -52,7 +53,7 @@ class Fraction:
 
     def flow(self, share: float) -> float:
         """Return the flow at a share of the volume. [L/h]"""
-        for (a, left), (b, right) in zip(self.flows, self.flows[1:], strict=False):
+        for (a, left), (b, right) in pairwise(self.flows):
             if share <= b:
                 return left + (right - left) * (share - a) / (b - a)
         return self.flows[-1][1]

@@ -82,17 +82,18 @@ def _entry(draft: Draft, phone: Phone, ids: dict[str, str]) -> dict[str, Any]:
         "mark": make_mark(draft.vessel) if draft.vessel else "", "mark_by": "scanned" if draft.vessel else "",
         "read_at": (zoned(draft.at) + off).isoformat(), "typed_at": typed_at.isoformat(),
         "person": draft.person, "role": ROLE_OF[draft.person], "seen_by": "", "device": phone.device, "seq": phone.seq,
-        "values": {name: _value(value, phone) for name, value in draft.values.items()},
+        "values": {name: _value(value, phone, ids) for name, value in draft.values.items()},
         "as_read": [], "looked_again": [], "remark": draft.remark,
         "amends": ids[draft.amends] if draft.amends else None, "reason": draft.reason, **draft.extra,
     }  # fmt: skip
 
 
-def _value(value: str | tuple[str, ...], phone: Phone) -> dict[str, str]:
-    if isinstance(value, str):
-        return {"raw": value}
+def _value(value: str | tuple[str, ...], phone: Phone, ids: Mapping[str, str]) -> dict[str, str]:
+    if isinstance(value, str):  # `@key` stands for the id of another draft
+        return {"raw": ids[value[1:]] if value.startswith("@") else value}
     raw, unit, instrument = (*value, "")[:3]
-    return {"raw": raw.replace(".", phone.decimal_mark), "unit": unit, **({"instrument": instrument} if instrument else {})}
+    named = {"instrument": instrument} if instrument else {}
+    return {"raw": raw.replace(".", phone.decimal_mark), "unit": unit, **named}
 
 
 def _made_id(typed_at: datetime, name: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 from typing import Any
 
-from webapp.demo.story import Draft, day, figure, gravity, load
+from webapp.demo.story import Draft, Values, day, figure, gravity, load
 
 
 def drafts() -> list[Draft]:
@@ -39,15 +39,15 @@ def intake(ferment: dict[str, Any]) -> Draft:
 
 
 def readings(ferment: dict[str, Any]) -> list[Draft]:
-    """Return the readings of one ferment; on the day it is set some hours after the fruit, then on the morning round."""
+    """Return the readings of one ferment: hours after the fruit on the day it is set, then on the morning round."""
     told, number = [], int(ferment["vessel"][1:])
     set_at = day(*ferment["at"].split(" "))
     for days, sg, temp_c, ph in ferment["readings"]:
         at = set_at.replace(hour=8, minute=0) + timedelta(days=days, minutes=4 * number)
         if days == 0:
             at = set_at + timedelta(hours=3)
-        values = {
-            "temp": (figure(temp_c, 1), "degC", "TH-2" if at.year == 2025 and at.month < 12 else "TH-1"),
+        values: Values = {
+            "temp": (figure(temp_c, 1), "degC", "TH-2" if at.year == 2025 else "TH-1"),
             "gravity": (gravity(sg), "SG", "SG-1"),
             "ph": (figure(ph, 2), "pH"),
         }

@@ -28,7 +28,7 @@ def drafts() -> list[Draft]:
         told.append(charge(run, begin, ferments[run["batch"]]))
         log = _logged(run, data["in_full"]) if run["run"] == full else log_of(run, begin)
         told += log
-        told += _gauges(run, log[-1].at, heads_before, low_wines)
+        told += gauges(run, log[-1].at, heads_before, low_wines)
         if "low_wines" in run:
             low_wines = _mixed(low_wines, run["low_wines"])
         elif run.get("from") == "R4":
@@ -136,7 +136,7 @@ def _cut(run: dict[str, Any], drop: datetime, moment: Moment, event: str) -> Dra
 
 
 def _end(run: dict[str, Any], drop: datetime, moment: Moment) -> Draft:
-    values = {"reason": "strength", **_stream(run, moment)}
+    values: Values = {"reason": "strength", **_stream(run, moment)}
     return Draft(_at(drop, moment), "run_end", run["still"], "BT", values, key=f"end:{run['run']}")
 
 
@@ -175,7 +175,7 @@ def _mixed(one: tuple[float, float], other: tuple[float, float]) -> tuple[float,
     return round(volume, 1), (one[0] * one[1] + other[0] * other[1]) / volume if volume else 0.0
 
 
-def _gauges(
+def gauges(
     run: dict[str, Any], ended: datetime, heads_before: dict[str, tuple[float, float]], low_wines: tuple[float, float]
 ) -> list[Draft]:
     """Return the gauges of what each receiver got; heads gather in their receiver, hearts go to a tank the same day."""
@@ -191,7 +191,7 @@ def _gauges(
         goes = {"tails": "stays" if base.startswith("FE") else "next_run", "low_wines": "next_run"}.get(part, "stays")
         told.append(_gauge(run, ended + timedelta(minutes=minutes), part, base, before, now, goes))
         minutes += 6
-    stillage = {
+    stillage: Values = {
         "still": make_mark(run["still"]), "fraction": "stillage", "volume": (figure(run["stillage"][0], 0), "L"),
         "temp": ("20.0", "degC", "TH-1"), "strength": (figure(run["stillage"][1], 2), "pct_vol"), "goes_to": "drain",
     }  # fmt: skip
@@ -199,7 +199,9 @@ def _gauges(
     told.append(Draft(at, "fraction_gauge", run["still"], "BT", stillage, key=f"stillage:{run['run']}",
                       remark="Sample cooled before it was read."))  # fmt: skip
     if "hearts" in run:
-        moved = {"volume": ("0", "L"), "temp": ("16.0", "degC", "TH-1"), "strength": ("0", "pct_vol"), "purpose": "move"}
+        moved: Values = {
+            "volume": ("0", "L"), "temp": ("16.0", "degC", "TH-1"), "strength": ("0", "pct_vol"), "purpose": "move",
+        }  # fmt: skip
         told.append(Draft(ended + timedelta(minutes=80), "gauge", "R2", "BT", moved, remark="Hearts are in the tank."))
     return told
 
@@ -210,7 +212,7 @@ def _gauge(
 ) -> Draft:  # fmt: skip
     temp_c = 16.5 + wobble(run["run"] + part, 1.5)
     read_l = now[0] * float(density_from_strength(now[1], 20.0) / density_from_strength(now[1], temp_c))
-    values = {
+    values: Values = {
         "still": make_mark(run["still"]), "fraction": part, "remnant": (figure(before[0], 1), "L"),
         "remnant_strength": (figure(before[1], 1), "pct_vol"), "volume": (figure(read_l, 1), "L"),
         **glass_values(now[1], temp_c), "goes_to": goes_to,

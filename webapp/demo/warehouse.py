@@ -25,7 +25,7 @@ def _opening(casks: list[dict[str, Any]]) -> list[Draft]:
         if not fill or fill["on"] >= SEASON_BEGAN:
             continue
         typed += timedelta(minutes=1)
-        values = {**_weighed(fill), "purpose": "opening"}
+        values: Values = {**_weighed(fill), "purpose": "opening"}
         remark = "From the cask book, filled before this book began."
         told.append(Draft(day(fill["on"], "11:00"), "gauge", cask["base"], "OL", values, typed=typed, remark=remark,
                           key=f"opening:{cask['base']}"))  # fmt: skip
@@ -45,7 +45,7 @@ def _lots() -> list[Draft]:
     told = []
     for lot in load("lots"):
         at = day(lot["gauged_on"], "10:10")
-        values = {
+        values: Values = {
             "what": f"{lot['what']}, {lot['lot']}",
             "net_weight": (figure(lot["net_kg"], 1), "kg", "SC-2"),
             **glass_values(lot["strength_pct"], 14.5 + wobble(lot["lot"], 1.0)),
@@ -61,13 +61,15 @@ def _emptied(lot: dict[str, Any]) -> list[Draft]:
     at = day(lot["filled_on"], "15:30")
     strength, litres = lot["strength_pct"], lot["kept_clear_lpa_l"] / lot["strength_pct"] * 100
     kilograms = litres * lot["net_kg"] / float(litres_from_mass(lot["net_kg"], strength))
-    kept = {
+    kept: Values = {
         "what": f"{lot['what']}, {lot['lot']}, kept clear",
         "net_weight": (figure(kilograms, 1), "kg", "SC-2"),
         **glass_values(strength, 14.0),
         "purpose": "stock",
     }
-    gone = {"volume": ("0", "L"), "temp": ("14.0", "degC", "TH-1"), "strength": ("0", "pct_vol"), "purpose": "move"}
+    gone: Values = {
+        "volume": ("0", "L"), "temp": ("14.0", "degC", "TH-1"), "strength": ("0", "pct_vol"), "purpose": "move",
+    }  # fmt: skip
     return [
         Draft(at, "gauge", lot["kept_in"], "PR", kept, key=f"kept:{lot['lot']}"),
         Draft(at + timedelta(minutes=6), "gauge", lot["tank"], "PR", gone, remark="Empty. Casks are filled."),
@@ -84,7 +86,7 @@ def _fills(casks: list[dict[str, Any]]) -> list[Draft]:
             continue
         at = begun[fill["on"]] = begun.get(fill["on"], day(fill["on"], "10:00")) + timedelta(minutes=25)
         lot = lot_of[cask["base"]]
-        values = {
+        values: Values = {
             "what": f"{fill['what']}, {lot['lot']}",
             "net_weight": (figure(fill["net_kg"], 1), "kg", "SC-2"),
             **glass_values(fill["strength_pct"], 14.0),
@@ -123,4 +125,8 @@ def _heads_counted() -> list[Draft]:
         "what": "heads of the season", "volume": ("23.2", "L"), **glass_values(78.9, 11.0), "purpose": "stock",
     }  # fmt: skip
     remark = "Counted before they are made unfit and used to clean drains, IM and OL present."
-    return [Draft(day("2026-02-10", "14:00"), "gauge", "R1", "IM", values, key="heads_counted", remark=remark)]
+    gone: Values = {"volume": ("0", "L"), "temp": ("11.0", "degC", "TH-1"), "strength": ("0", "pct_vol")}
+    return [
+        Draft(day("2026-02-10", "14:00"), "gauge", "R1", "IM", values, key="heads_counted", remark=remark),
+        Draft(day("2026-02-10", "14:25"), "gauge", "R1", "IM", gone, remark="Empty and rinsed."),
+    ]

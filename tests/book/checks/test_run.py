@@ -1,4 +1,4 @@
-"""Checks of a still run. The run is plum on a plated pot still at 310 m; limits: common practice, no source, if not cited.
+"""Checks of a still run: plum on a plated pot still at 310 m. Limits: common practice, no source, if not cited.
 
 Vapour temperature against strength: vapour-liquid data from memory, 0.7 degC either way, 1 degC lower for 300 m.
 """
@@ -126,7 +126,9 @@ def test_overfilled_still():
                    feints_strength="28"),
         "over_working_level",
     )  # fmt: skip
-    assert query.words.startswith("A charge of 550.0 L (530.0 wash and 20.0 feints) is above the working level of S1, 530 L.")
+    assert query.words == (
+        "A charge of 550.0 L (530.0 wash and 20.0 feints) is above the working level of S1, 530 L. Look again."
+    )
     book.enter("run_end", "S1", f"{DAY} 15:00", reason="time")
     query = only(
         book.enter("charge", "S1", f"{DAY} 15:30", from_vessel="F1", wash="4820", wash_strength="5.1"), "over_capacity"
@@ -185,5 +187,7 @@ def test_glass_out_of_its_scale():
 def test_raw_reading_typed_as_true_names_what_true_would_be():
     query = only(read(in_hearts(), "11:10", "65.8", "15.5", strength="65.8"), "raw_equals_corrected")
     # 65.8 on the glass at 15.5 degC is 67.3 % vol at 20 degC (OIML R 22, computed).
-    assert query.words == "65.8 % (glass) stands in both boxes at 15.5 °C. That is what the glass shows; true would be 67.3 % vol."
+    assert query.words == (
+        "65.8 % (glass) stands in both boxes at 15.5 °C. That is what the glass shows; true would be 67.3 % vol."
+    )
     assert read(in_hearts(), "11:10", "67.1", "19.8", strength="67.1") == []

@@ -52,7 +52,8 @@ def clock(read: Read, view: View) -> Iterable[Query]:
         then = read.entry["read_at"]
         words += (
             f" By that clock it was read on {then[:10]} at {then[11:16]}; the book takes it in order as "
-            f"{local(view.at, read):%Y-%m-%d %H:%M} and keeps both. Set the clock right, and say whether the day is right."
+            f"{local(view.at, read):%Y-%m-%d %H:%M}; both are "
+            "kept. Set the clock right, and say whether the day is right."
         )
         yield Query("clock", "ask", "read_at", words)
 

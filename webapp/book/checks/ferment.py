@@ -58,7 +58,8 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
     then, end = older[-1], end_gravity(*_material(read, view))
     window = [line["values"]["gravity"] for line in lines[len(older) - 1 :]] + [now]
     fell = then["values"]["gravity"] - now
-    if max(window) - min(window) < limit("stuck_fall", view) - 1e-9 and now > end + limit("stuck_above_end", view) + 1e-9:
+    stands = max(window) - min(window) < limit("stuck_fall", view) - 1e-9
+    if stands and now > end + limit("stuck_above_end", view) + 1e-9:
         apart = f"{seconds_between(then['at'], view.at) / 3600:.0f} h"
         moved = "has not moved" if abs(fell) < 1e-9 else f"has moved by {plain(abs(fell), 4).rstrip('0')}"
         mash = f" Mash {typed(read, 'temp')}." if read.values.get("temp") is not None else ""

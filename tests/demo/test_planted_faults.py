@@ -1,0 +1,157 @@
+"""What the book asks about the invented year: each planted fault by its number (demo_data/faults.json), no more."""
+
+from collections import Counter
+from typing import Any
+
+import pytest
+
+from webapp import demo
+from webapp.book import fold, log, queries
+from webapp.demo.phones import Phone, hand_ins
+from webapp.demo.story import load
+
+# The only questions of the year that want an answer, by code; every one belongs to a planted fault.
+WANT_ANSWERS = {
+    "ferment_stuck": 3,  # 1
+    "unusual": 4,  # 1: the cold mash
+    "ferment_temp_sense": 1,  # 2
+    "cask_grew": 1,  # 3
+    "raw_equals_corrected": 1,  # 4
+    "cask_loss": 1,  # 5
+    "clock": 3,  # 6
+    "two_people": 1,  # 8
+}
+NOTES = {"ferment_ended": 6, "late": 1}
+
+
+def test_1_stuck_ferment(year: Any) -> None:
+    stuck = year.entry("F3", "ferment_reading", "2025-09-26")
+    assert year.asked(stuck) == [("ferment_stuck", "ask", "gravity"), ("unusual", "ask", "temp")]
+    assert year.words(stuck, "ferment_stuck") == (
+        "Gravity 1.027 has not moved in 48 h and stands 0.018 above the 1.009 where pear usually ends: "
+        "not moving and not finished. Mash 9.3 °C. Look at temperature, acid and yeast food."
+    )
+    assert ("ferment_stuck", "ask", "gravity") in year.asked(year.entry("F3", "ferment_reading", "2025-09-25"))
+    # It moves again: nothing is asked from the fifth day after on.
+    assert year.asked(year.entry("F3", "ferment_reading", "2025-09-30")) == []
+
+
+def test_1_was_answered_and_stands(year: Any) -> None:
+    stuck = year.entry("F3", "ferment_reading", "2025-09-26")
+    row = year.book.one("SELECT answer FROM queries WHERE entry = ? AND code = 'ferment_stuck'", (stuck,))
+    assert row["answer"]
+    assert stuck not in {query["entry"] for query in queries.open_queries(year.book)}
+
+
+def test_2_fahrenheit_typed_as_celsius(year: Any) -> None:
+    hot = year.entry("F5", "ferment_reading", "2025-10-11")
+    assert year.asked(hot) == [("ferment_temp_sense", "stop", "temp")]
+    assert year.words(hot, "ferment_temp_sense").endswith(
+        "Read as Fahrenheit it is 19.2 °C (66.6 °F), which fits 18.9 °C of yesterday 08:20. Did you mean that?"
+    )
+    suggested = [(s["field"], s["raw"], s["unit"]) for s in year.suggested(hot, "ferment_temp_sense")]
+    assert suggested == [("temp", "66,6", "degF")]
+
+
+def test_3_digits_swapped_at_regauge(year: Any) -> None:
+    swapped = year.entry("C-001", "cask_regauge", "2026-05-11")
+    assert year.asked(swapped)[0] == ("cask_grew", "stop", "strength")
+    assert "(95.7 %) is above 108.2 L (60.2 %) of 12 May 2025; a cask cannot gain." in year.words(swapped, "cask_grew")
+    assert [(s["raw"], s["words"]) for s in year.suggested(swapped, "cask_grew")] == [("59.7", "two digits swapped")]
+    # A stop moves no stock: the cask still holds what was gauged the year before.
+    held = fold.state(year.book, f"v:{_mark(year, 'C-001')}")["holds"]
+    assert held["strength_pct"] == pytest.approx(60.2, abs=0.05)
+
+
+def test_4_raw_reading_typed_as_true(year: Any) -> None:
+    raw = year.entry("C-014", "cask_regauge", "2026-05-11")  # its phone was a day behind
+    assert year.asked(raw) == [("raw_equals_corrected", "ask", "strength")]
+    assert year.words(raw, "raw_equals_corrected").endswith("true would be 60.8 % vol.")
+
+
+def test_5_leaking_cask(year: Any) -> None:
+    leak = year.entry("C-031", "cask_regauge", "2026-05-13")
+    assert year.asked(leak) == [("cask_loss", "ask", "gross")]
+    words = year.words(leak, "cask_loss")
+    assert words.startswith("19 % a year lost since last May:")
+    assert "Its strength is usual" in words
+    assert "a leak?" in words
+
+
+def test_6_slow_clock_and_wrong_day(year: Any) -> None:
+    rows = year.book.query("SELECT * FROM queries WHERE code = 'clock' ORDER BY at")
+    assert [(row["weight"], row["words"].split(" when")[0]) for row in rows] == [
+        ("ask", "This phone's clock was 1 h 1 min slow"),
+        ("ask", "This phone's clock was 25 h 1 min slow"),
+        ("ask", "This phone's clock was 1 h 1 min slow"),
+    ]
+    wrong_day = log.get(year.book, rows[1]["entry"])
+    assert wrong_day["read_at"] == "2026-05-11T07:55:00+02:00"  # kept as it came
+    assert rows[1]["at"].startswith("2026-05-12T06:56:00")  # taken in its right order
+    assert wrong_day["skew_s"] == -90060.0
+    assert "it was read on 2026-05-11 at 07:55; the book takes it in order as 2026-05-12 08:56" in rows[1]["words"]
+
+
+def test_7_sent_twice_is_kept_once_without_a_word(year: Any) -> None:
+    once = year.entry("F2", "ferment_reading", "2025-09-17")
+    phones = {row["name"]: Phone(row["name"], row["name"]) for row in load("phones")}
+    sent = [entry["id"] for batch in hand_ins(demo.year(), phones) for entry in batch.body["entries"]]
+    assert [entry_id for entry_id, times in Counter(sent).items() if times > 1] == [once]
+    assert year.asked(once) == []
+    assert year.book.query("SELECT * FROM aside") == []
+
+
+def test_8_two_people_at_one_cask(year: Any) -> None:
+    first = year.entry("C-022", "cask_regauge", "2026-05-11", "PR")  # its phone was a day behind
+    second = year.entry("C-022", "cask_regauge", "2026-05-12", "SD")
+    assert year.asked(first) == []
+    assert year.asked(second) == [("two_people", "ask", "")]
+    assert year.words(second, "two_people") == (
+        "Pavel R. gauged this vessel too, 09:50: 239.3 kg, 59.6 %. Saoirse D. has 239.0 kg, 59.7 %. "
+        "Both are kept; which one counts?"
+    )
+
+
+def test_11_cut_pressed_late_and_amended(year: Any) -> None:
+    rows = year.book.query("SELECT id FROM entries WHERE json_extract(body, '$.amends') IS NOT NULL")
+    assert len(rows) == 1
+    amended = rows[0]["id"]
+    assert year.asked(amended) == [("late", "note", "read_at")]
+    assert year.words(amended, "late") == "Typed 2 h 5 min after it was read."
+    family = log.family(year.book, amended)
+    assert [(one["standing"], one["read_at"]) for one in family["members"]] == [
+        ("amended", "2025-10-11T11:19:00+02:00"),
+        ("entered", "2025-10-11T11:10:00+02:00"),
+    ]
+    assert family["entry"]["entry"]["reason"] == "Pressed late: the receiver was changed nine minutes before."
+    run = next(
+        state
+        for row in year.book.query("SELECT id FROM runs")
+        if (state := fold.state(year.book, f"r:{row['id']}"))["name"] == "R-25-08"
+    )
+    hearts = [cut for cut in run["cuts"] if cut["event"] == "hearts_cut"]
+    assert [cut["entry"] for cut in hearts] == [amended]
+
+
+def test_the_rest_of_the_year_is_quiet(year: Any, capsys: pytest.CaptureFixture[str]) -> None:
+    rows = year.book.query("SELECT code, weight FROM queries")
+    asked = Counter(row["code"] for row in rows if row["weight"] != "note")
+    noted = Counter(row["code"] for row in rows if row["weight"] == "note")
+    with capsys.disabled():
+        entries = year.book.one("SELECT count(*) AS n FROM entries")["n"]
+        print(f"\n{entries} entries; want an answer: {dict(asked)}; notes: {dict(noted)}")
+    assert asked == WANT_ANSWERS
+    assert noted == NOTES
+
+
+def test_small_casks_lose_more_and_are_healthy(year: Any) -> None:
+    small = year.book.query(
+        "SELECT e.id FROM entries e JOIN vessels v ON v.mark = e.mark "
+        "WHERE v.capacity_l < 100 AND e.kind = 'cask_regauge' AND e.received_at > '2026'"
+    )
+    assert len(small) == 9  # 50 L and 30 L casks at 5.5 to 7.6 % a year
+    assert all(year.asked(row["id"]) in ([], [("clock", "ask", "read_at")]) for row in small)
+
+
+def _mark(year: Any, name: str) -> str:
+    return str(year.book.one("SELECT mark FROM vessels WHERE name = ?", (name,))["mark"])
