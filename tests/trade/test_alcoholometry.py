@@ -5,6 +5,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from tests.trade.properties import steady
 from webapp.trade.alcoholometry import (
     glass_indication,
     litres_from_mass,
@@ -51,6 +52,7 @@ def test_glass_agrees_with_us_table_1() -> None:
     assert 0.05 < worst < 0.17 + 0.05  # the printed table is rounded to a tenth
 
 
+@steady
 @given(st.floats(0, 100), st.floats(-20, 40))
 def test_glass_and_back(strength_pct: float, temp_c: float) -> None:
     assume(temp_c > freezing_limit_c(mass_fraction_from_strength(strength_pct)) + 1e-6)
@@ -63,6 +65,7 @@ def test_glass_and_back(strength_pct: float, temp_c: float) -> None:
     assert true_strength_from_glass(indication, temp_c) == pytest.approx(strength_pct, abs=1e-9)
 
 
+@steady
 @given(st.floats(-20, 40), st.floats(0, 99), st.floats(0.001, 1))
 def test_a_higher_reading_is_always_stronger(temp_c: float, indication: float, more: float) -> None:
     try:
@@ -72,6 +75,7 @@ def test_a_higher_reading_is_always_stronger(temp_c: float, indication: float, m
     assert stronger > weaker
 
 
+@steady
 @given(st.floats(5, 90), st.floats(0, 39.9), st.floats(0.01, 0.1))
 def test_at_one_reading_warmer_spirit_is_weaker(indication: float, temp_c: float, warmer: float) -> None:
     # Holds from 5 % up above 0 °C (weaker spirit turns round near its density maximum).
@@ -145,6 +149,7 @@ def test_density_meter_is_the_density_turned_round() -> None:
         assert strength_from_density_meter(density, 20) == pytest.approx(strength, abs=0.004)
 
 
+@steady
 @given(st.floats(0, 100), st.floats(0, 40))
 def test_density_meter_and_back(strength_pct: float, temp_c: float) -> None:
     density = density_from_strength(strength_pct, temp_c)
@@ -172,6 +177,7 @@ def test_mass_to_litres_and_the_air() -> None:
     assert litres_from_mass(100, 60, in_air=True) / litres_from_mass(100, 60) - 1 == pytest.approx(lift, rel=1e-4)
 
 
+@steady
 @given(st.floats(0, 1e6), st.floats(0, 100), st.booleans())
 def test_mass_and_litres_and_back(volume_l: float, strength_pct: float, in_air: bool) -> None:
     net_kg = mass_from_litres(volume_l, strength_pct, in_air)

@@ -6,6 +6,7 @@ from CoolProp.CoolProp import PropsSI
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.trade.properties import steady
 from tests.trade.reference_files import read_csv, read_json
 from webapp.trade.density import (
     coefficients_at,
@@ -149,6 +150,7 @@ def test_density_of_weak_spirit_has_a_maximum_in_temperature() -> None:
     assert np.diff(weak).max() > 0 > np.diff(weak).min()
 
 
+@steady
 @given(st.floats(0, 1), st.floats(-20, 40))
 def test_density_and_back(mass_fraction: float, temp_c: float) -> None:
     if temp_c < freezing_limit_c(mass_fraction) + 1e-6:
@@ -157,6 +159,7 @@ def test_density_and_back(mass_fraction: float, temp_c: float) -> None:
     assert mass_fraction_from_density(density, temp_c) == pytest.approx(mass_fraction, abs=1e-11)
 
 
+@steady
 @given(st.floats(0, 100))
 def test_strength_and_back(strength_pct: float) -> None:
     assert strength_from_mass_fraction(mass_fraction_from_strength(strength_pct)) == pytest.approx(

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.trade.properties import steady
 from tests.trade.reference_files import read_csv, read_json
 from webapp.trade.density import PROOF_TEMP_C, density_from_strength, mass_fraction_from_strength
 from webapp.trade.errors import OutOfDomain
@@ -74,6 +75,7 @@ def interpolated(reading: Decimal, temp_f: Decimal) -> Decimal | None:
     return here + part_reading * (above - here) - part_temp * (here - warmer)
 
 
+@steady
 @given(st.decimals(0, 206, places=2), st.decimals(1, 100, places=2))
 def test_interpolation_against_decimal_arithmetic(reading: Decimal, temp_f: Decimal) -> None:
     expected = interpolated(reading, temp_f)
@@ -304,11 +306,13 @@ def test_a_proof_gallon_is_not_half_a_gallon_at_20() -> None:
     assert proof_gallons_from_lpa(1000) == pytest.approx(525.82, abs=0.01)
 
 
+@steady
 @given(st.floats(0, 200))
 def test_proof_and_back(proof: float) -> None:
     assert proof_from_strength(strength_from_proof(proof)) == pytest.approx(proof, abs=1e-10)
 
 
+@steady
 @given(st.floats(-1e6, 1e6), st.floats(0, 100))
 def test_volumes_and_proof_gallons_and_back(amount: float, strength: float) -> None:
     assert lpa_from_proof_gallons(proof_gallons_from_lpa(amount)) == pytest.approx(amount, rel=1e-12)

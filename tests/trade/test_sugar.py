@@ -5,6 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.trade.properties import steady
 from tests.trade.reference_files import read_json
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
@@ -55,11 +56,13 @@ def test_top_of_the_brix_fit_is_40() -> None:
     assert brix_from_gravity(1.17874) == pytest.approx(40, abs=0.005)
 
 
+@steady
 @given(st.floats(0.98, 1.17874))
 def test_brix_and_back(gravity: float) -> None:
     assert gravity_from_brix(brix_from_gravity(gravity)) == pytest.approx(gravity, abs=1e-13)
 
 
+@steady
 @given(st.floats(0.98, 1.13))
 def test_plato_and_back(gravity: float) -> None:
     assert gravity_from_plato(plato_from_gravity(gravity)) == pytest.approx(gravity, abs=1e-13)

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.trade.properties import steady
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import NotANumber, OutOfDomain
 from webapp.trade.units import (
@@ -42,6 +43,7 @@ def test_a_pasted_page_is_refused_at_once() -> None:
             parse_number(page)
 
 
+@steady
 @given(st.text(max_size=20))
 def test_any_text_is_a_finite_number_or_a_sentence(text: str) -> None:
     try:
@@ -52,6 +54,7 @@ def test_any_text_is_a_finite_number_or_a_sentence(text: str) -> None:
     assert any(digit in text for digit in "0123456789")
 
 
+@steady
 @given(st.decimals(-99999, 99999, places=3))
 def test_point_and_comma_mean_the_same(number: object) -> None:
     assert parse_number(str(number)) == parse_number(str(number).replace(".", ",")) == float(str(number))
