@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from webapp.book.context import Limits
@@ -29,6 +29,20 @@ class Known:
             row = self._book.one("SELECT * FROM vessels WHERE mark = ?", (mark,))
             held[mark] = with_flags(row) if row else None
         found: Mapping[str, Any] | None = held[mark]
+        return found
+
+    def like(self, vessel: Mapping[str, Any], most: int) -> Sequence[Mapping[str, Any]]:
+        """Return other casks of the same size class, those of the same area, wood and use first, then by name."""
+        held = self._held.setdefault("like", {})
+        key = (vessel["mark"], most)
+        if key not in held:
+            area = f"{vessel['place'].partition('-')[0]}%"
+            held[key] = self._book.query(
+                "SELECT * FROM vessels WHERE sort = 'cask' AND size_class = ? AND mark <> ? AND NOT retired "
+                "ORDER BY (place LIKE ?) + (wood = ?) + (use = ?) DESC, name, mark LIMIT ?",
+                (vessel["size_class"], vessel["mark"], area, vessel["wood"], vessel["use"], most),
+            )
+        found: Sequence[Mapping[str, Any]] = held[key]
         return found
 
     def instrument(self, instrument_id: str) -> Mapping[str, Any] | None:

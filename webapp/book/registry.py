@@ -65,7 +65,7 @@ def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         database.table("vessels").upsert(after, pk="mark")
         note_change(book, by, "vessel", mark, before, after)
         book.memory.registry.clear()
-        book.memory.dirty_keys.add(f"v:{mark}")
+        book.memory.dirty_keys |= {f"v:{mark}", *(f"n:{row['size_class']}" for row in (before, after) if row)}
         turn_cards(book, {mark})
         fold.settle(book)
         found = vessel(book, mark)

@@ -32,6 +32,7 @@ class Registry(Protocol):
     """What the view needs to know of vessels, instruments, people and the site."""
 
     def vessel(self, mark: str) -> Mapping[str, Any] | None: ...
+    def like(self, vessel: Mapping[str, Any], most: int) -> Sequence[Mapping[str, Any]]: ...
     def instrument(self, instrument_id: str) -> Mapping[str, Any] | None: ...
     def person(self, code: str) -> Mapping[str, Any] | None: ...
     def site(self) -> Mapping[str, Any]: ...
@@ -81,6 +82,17 @@ class View:
         """Return the vessel as the registry has it (sort, capacity_l, working_l, tare_kg, ...), or None."""
         self.reads.add(f"v:{mark}")
         return self.registry.vessel(mark)
+
+    def neighbours(self, mark: str, most: int = 12) -> Sequence[Mapping[str, Any]]:
+        """Return the rows of the casks most like this one: same size class; same area, wood and use first.
+
+        Dear: each state read of a neighbour ties this entry to it. For a check that has a reason already.
+        """
+        row = self.vessel(mark)
+        if not row:
+            return ()
+        self.reads.add(f"n:{row['size_class']}")
+        return self.registry.like(row, most)
 
     def instrument(self, instrument_id: str) -> Mapping[str, Any] | None:
         """Return an instrument (sort, low, high, unit, due_on, state), or None."""

@@ -21,6 +21,7 @@ VESSELS = {
     "C1": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "used"},
     "C2": {"sort": "cask", "capacity_l": 30.0, "tare_kg": 10.6, "use": "used"},
     "C3": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "new"},
+    **{f"N{n}": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "used"} for n in range(1, 6)},
 }
 INSTRUMENTS = {
     "AH-1": {"sort": "alcoholmeter", "low": 60, "high": 80, "unit": "pct_glass"},
@@ -38,7 +39,13 @@ class Ledger:
 
     def vessel(self, mark: str) -> Mapping[str, Any] | None:
         name = mark.split("-")[0]
-        return {"mark": mark, "name": name, **VESSELS[name]} if name in VESSELS else None
+        return {"mark": mark, "name": name, "size_class": "", **VESSELS[name]} if name in VESSELS else None
+
+    def like(self, vessel: Mapping[str, Any], most: int) -> list[Mapping[str, Any]]:
+        size = round(vessel["capacity_l"])
+        alike = [name for name, row in VESSELS.items() if row["sort"] == "cask" and round(row["capacity_l"]) == size]
+        rows = [self.vessel(make_mark(name)) for name in alike if name != vessel["name"]]
+        return [row for row in rows if row][:most]
 
     def instrument(self, instrument_id: str) -> Mapping[str, Any] | None:
         return INSTRUMENTS.get(instrument_id)

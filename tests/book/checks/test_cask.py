@@ -44,6 +44,34 @@ def test_a_loss_with_an_odd_strength_is_no_plain_leak():
     assert asked[1].words.endswith("Its strength is odd too: is it the right cask? Weigh and read it again.")
 
 
+def neighbours(gross: tuple[str, ...]) -> Ledger:
+    """Five casks like C1, filled alike and regauged at these weights a year later."""
+    book = filled()
+    for n, kg in enumerate(gross, 1):
+        book.enter("gauge", f"N{n}", "2025-05-13 11:00", what="plum", net_weight="189.0", strength="61.5", temp="12")
+        assert regauge(book, f"2026-05-13 08:0{n}", kg, "61.0", f"N{n}") == []
+    return book
+
+
+def test_a_large_cask_at_six_per_cent_leaks_among_neighbours_at_three():
+    # 179.0 kg / 906.8 kg/m3 * 61.0 % = 120.4 L, 6.1 % less than 128.3 L; 185.0 kg are 3.0 % less (OIML R 22 densities)
+    book = neighbours(("234.8", "235.0", "235.2", "234.9", "235.1"))
+    query = only(regauge(book, "2026-05-13 10:00", "229.0", "61.0"), "cask_loss")
+    assert query.words.startswith(
+        "6 % a year lost since last May: 128.3 L of pure alcohol then, 120.4 L now. "
+        "The 5 casks most like it lost about 3 %. Its strength is usual"
+    )
+    assert regauge(filled(), "2026-05-13 10:00", "229.0", "61.0") == []  # alone it is within the plain bound
+
+
+def test_a_warm_loft_where_all_lose_six_is_quiet():
+    book = filled()
+    for n, kg in enumerate(("229.4", "229.8", "230.4", "229.9", "230.2"), 1):
+        book.enter("gauge", f"N{n}", "2025-05-13 11:00", what="plum", net_weight="189.0", strength="61.5", temp="12")
+        regauge(book, f"2026-05-13 08:0{n}", kg, "61.0", f"N{n}")
+    assert regauge(book, "2026-05-13 10:00", "229.0", "61.0") == []
+
+
 def test_new_wood_drinks_in_its_first_year():
     book = filled("C3")
     assert regauge(book, "2025-11-13 10:00", "224.5", "61.3", "C3") == []  # 7.9 % in half a year

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from webapp.book.checks import cask, clock, ferment, run, strength, twice, vessel
+from webapp.book.checks import cask, cask_loss, clock, ferment, run, strength, twice, vessel
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
@@ -38,7 +38,7 @@ CHECKS: dict[str, Check] = {
     "wash_strength": vessel.wash_strength,
     "cask_grew": cask.cask_grew,
     "cask_strength_slip": cask.cask_strength_slip,
-    "cask_loss": cask.cask_loss,
+    "cask_loss": cask_loss.cask_loss,
 }
 
 RANGE_CODES = ("unusual", "impossible")

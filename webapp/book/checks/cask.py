@@ -1,4 +1,4 @@
-"""Checks of a cask against its own past: nothing grows in wood, it loses little, and its strength hardly moves."""
+"""Checks of a cask against its own past: nothing grows in wood, and its strength hardly moves."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Any
 
 from webapp.book.checks.limits import limit
 from webapp.book.checks.run import MOST_BELOW, strength_slips
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, like_typed, month, plain, slips, typed, when
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, like_typed, plain, slips, typed, when
 from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
@@ -30,11 +30,16 @@ class Past:
 
 
 def past_gauges(read: Read, view: View) -> list[Past]:
-    """Return the gauges and regauges of what the cask now holds, oldest first."""
-    held = view.state(read.mark)["holds"]
+    """Return the gauges and regauges of what this entry's cask now holds, oldest first."""
+    return past_of(read.mark, view)
+
+
+def past_of(mark: str, view: View) -> list[Past]:
+    """Return the gauges and regauges of what a cask now holds, oldest first."""
+    held = view.state(mark)["holds"]
     if not held:
         return []
-    lines = [*view.recent(read.mark, "gauge"), *view.recent(read.mark, "cask_regauge")]
+    lines = [*view.recent(mark, "gauge"), *view.recent(mark, "cask_regauge")]
     found = []
     for line in lines:
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
@@ -72,7 +77,7 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
 
 def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Suggestion, ...]]:
     """Look for a likelier strength first where the strength is odd, else for a likelier weight."""
-    odd = limit("drift_pct", view) + limit("drift_pct_year", view) * _years(last, view)
+    odd = usual_drift(last, view)
     if abs(read.figures["true_strength"] - last.strength) > odd:
         return _at(read), _strength_slips(read, last, odd)
     reach = last.gross if last.gross is not None else None
@@ -81,8 +86,10 @@ def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Sugges
     return "gross", slips(read, "gross", reach * 0.85, reach, reach)
 
 
-def _years(last: Past, view: View) -> float:
-    return seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
+def usual_drift(last: Past, view: View) -> float:
+    """Return how far a strength may lie from that of the last gauge. [% vol]"""
+    years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
+    return limit("drift_pct", view) + limit("drift_pct_year", view) * years
 
 
 def cask_strength_slip(read: Read, view: View) -> Iterable[Query]:
@@ -91,7 +98,7 @@ def cask_strength_slip(read: Read, view: View) -> Iterable[Query]:
     if not past or now is None or any(p.code == "raw_equals_corrected" for p in read.problems):
         return
     last = past[-1]
-    odd = limit("drift_pct", view) + limit("drift_pct_year", view) * _years(last, view)
+    odd = usual_drift(last, view)
     grew = lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100)
     if grew or abs(now - last.strength) <= odd:  # what grew is asked about already, with the same suggestion
         return
@@ -123,32 +130,3 @@ def _strength_slips(read: Read, last: Past, odd: float) -> tuple[Suggestion, ...
             words = f"As a glass reading at {typed(read, 'temp')} it is {plain(true, 1)} % true."
             found.insert(0, Suggestion("glass", raw["raw"], unit, words))
     return tuple(found)
-
-
-def cask_loss(read: Read, view: View) -> Iterable[Query]:
-    """Pure alcohol lost a year since the last gauge, against what casks of this size lose."""
-    past, lpa, now = past_gauges(read, view), read.figures.get("lpa"), read.figures.get("true_strength")
-    old = [p for p in past if seconds_between(p.at, view.at) >= limit("loss_days", view) * DAY_S]
-    if not old or lpa is None or now is None:
-        return
-    last = old[-1]
-    years, lost_pct = _years(last, view), (last.lpa - lpa) / last.lpa * 100
-    vessel = view.vessel(read.mark) or {}
-    size = vessel.get("capacity_l") or 0
-    small = 0 < size < limit("small_l", view)
-    most = limit("loss_small_pct" if small else "loss_large_pct", view)
-    if "new" in str(vessel.get("use") or "") and seconds_between(past[0].at, view.at) < 1.2 * YEAR_DAYS * DAY_S:
-        most += limit("loss_new_pct", view)
-    if lost_pct <= most * years + limit("loss_noise_pct", view):
-        return
-    drift = (now - last.strength) / years
-    usual = abs(now - last.strength) <= limit("drift_pct", view) + limit("drift_pct_year", view) * years
-    if usual:
-        end = f"Its strength is usual ({drift:+.1f} points a year): a leak? Look at hoops, heads, bung and the floor."
-    else:
-        end = "Its strength is odd too: is it the right cask? Weigh and read it again."
-    words = (
-        f"{lost_pct / years:.0f} % a year lost since {month(last.at, read, view)}: {plain(last.lpa, 1)} L of pure "
-        f"alcohol then, {plain(lpa, 1)} L now. Casks of this size lose {'5 to 8' if small else '2 to 4'} %. {end}"
-    )
-    yield Query("cask_loss", "ask", "gross", words)

@@ -45,6 +45,11 @@ LIMITS: dict[str, float] = {
     "cask_brim": 1.02,  # a cask holds at most this much of its rated size
     "cask_grew_pct": 1.0,  # pure alcohol may seem to grow by, within the reading of scale and glass
     "gross_step_kg": 0.2,  # gross weight may seem to grow by
+    "loss_look_small_pct": 9,  # from here up a loss a year is held against its neighbours
+    "loss_look_large_pct": 4.5,
+    "loss_spread": 2.5,  # a loss may lie this many spreads above the middle of its neighbours
+    "loss_spread_least_pct": 0.8,  # the least spread that is taken: gauges alone differ by this
+    "loss_neighbours": 4,  # fewer neighbours prove nothing
     "loss_days": 60,  # a loss rate needs this much time between two gauges
     "loss_noise_pct": 1.0,  # what scale and glass alone may pretend
     "loss_small_pct": 20,  # pure alcohol a year, casks under small_l
