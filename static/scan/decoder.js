@@ -13,6 +13,7 @@ import { crop, greyOf, imageOf, shrink, transpose, unbend } from "./picture.js";
 const WASM_URL = new URL("../vendor/zxing-wasm/reader/zxing_reader.wasm", import.meta.url).href;
 const FRAME_BUDGET_MS = 60;
 const NATIVE_TRIES = 10; // Pictures in which the browser's own detector may find nothing before the reader helps it.
+const SIDE_MIN = 21; // The smallest symbol has 21 modules: fewer pixels hold none.
 
 /** @type {import("../vendor/zxing-wasm/reader/index.js").ReaderOptions} */
 const OPTIONS = { formats: ["QRCode"], tryHarder: true, tryRotate: true, tryInvert: false, maxNumberOfSymbols: 4 };
@@ -94,6 +95,7 @@ export function createDecoder({ wasmUrl = WASM_URL, useNative = true } = {}) {
           return found.map((/** @type {{rawValue: string}} */ { rawValue }) => ({ text: rawValue }));
         }
       }
+      if (Math.min(picture.width, picture.height) < SIDE_MIN) return [];
       const parts = partsOf(greyOf(pixelsOf(picture)));
       lastPass = "half size";
       let found = await read(parts.half(), OPTIONS);
