@@ -7,7 +7,7 @@ import { initTrade } from "../trade/datafiles.js";
  * @typedef {{
  *   name: string, label: string, sort: "number" | "choice" | "text" | "date" | "time" | "mark" | "yes_no", units: string[],
  *   usual: Range, possible: Range, required: boolean, choices: [string, string][], instrument: string | null,
- *   decimals: number | null, vessels: string[], ghost: boolean, falls: number | null, help: string,
+ *   decimals: number | null, vessels: string[], ghost: boolean, falls: number | null, help: string, typed_in: string,
  * }} Field
  * @typedef {{
  *   code: string, op: "lt" | "le" | "any_of" | "needs" | "differ_unless", left: string, right: string, weight: string,

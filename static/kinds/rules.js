@@ -14,7 +14,7 @@ export function checkRule(rule, read) {
   const [left, right] = [sideOf(rule.left, read), sideOf(rule.right, read)];
   if (!isBroken(rule, left, right, read)) return null;
   const weight = /** @type {any} */ (rule.weight);
-  return { code: rule.code, weight, field: rule.right, words: fill(rule.words, read), suggestions: [] };
+  return { code: rule.code, weight, field: rule.right.split("|")[0], words: fill(rule.words, read), suggestions: [] };
 }
 
 /** @param {Rule} rule @param {any} left @param {any} right @param {Read} read */
@@ -27,10 +27,11 @@ function isBroken(rule, left, right, read) {
   return left === right && !isNear(rule, read);
 }
 
-/** @param {string} name a field or figure; `event=heads_cut|hearts_cut` is true where the field holds one of these @param {Read} read */
+/** @param {string} name a field or figure; `event=heads_cut|hearts_cut` is true where the field holds one of these;
+ * `volume|net_weight` is the first of them that is there @param {Read} read */
 function sideOf(name, read) {
   const [field, wanted] = name.split("=", 2);
-  if (wanted === undefined) return valueOf(name, read);
+  if (wanted === undefined) return name.split("|").map((each) => valueOf(each, read)).find((value) => value !== null) ?? null;
   return wanted.split("|").includes(read.values[field]) || null;
 }
 

@@ -3,9 +3,10 @@
  * The live sums by name: what a form shows at once and the book computes again.
  * Twin of webapp/trade/sums.py. Sums on a proof glass need loadTable1() first.
  */
-import { litresFromMass, litresPureAlcohol, trueStrengthFromGlass, volumeAt20 } from "./alcoholometry.js";
+import { litresFromMass, litresPureAlcohol, massFromLitres, trueStrengthFromGlass, volumeAt20 } from "./alcoholometry.js";
+import { massFractionFromStrength, strengthFromMassFraction } from "./density.js";
 import { OutOfDomain } from "./errors.js";
-import { proofGallonsFromPounds, wineGallonsFromPounds } from "./gauging.js";
+import { obscurationProof, proofGallonsFromPounds, wineGallonsFromPounds } from "./gauging.js";
 import { checkRange } from "./numeric.js";
 import { proofFromStrength, proofGallonsFromLpa, strengthFromProof, volume60fFrom20c } from "./proof.js";
 import {
@@ -29,7 +30,8 @@ import { fromCanonical, quantityOf, toCanonical } from "./units.js";
 export const INPUT_UNITS = {
   glass: null, temp: "degC", volume: "L", strength: "pct_vol", gross: "kg", tare: "kg", net: "kg", lpa: "LPA",
   a: "LPA", b: "LPA",
-  original_gravity: "SG", gravity: "SG", juice_share: "pct", sugar: null,
+  original_gravity: "SG", gravity: "SG", juice_share: "pct", sugar: null, target: "pct_vol", water: "kg",
+  water_volume: "L", size: "L", number: "count", solids: "g_100mL",
 };
 
 /**
@@ -135,6 +137,36 @@ function presumptive(netKg, reading, juicePct) {
   return presumptiveLpa(netKg, reading.value, juicePct / 100);
 }
 
+/** @param {number} netKg @param {number} strength @param {number} target */
+function waterToReduce(netKg, strength, target) {
+  if (!(target > 0 && target <= strength)) {
+    throw new OutOfDomain("Target", target, 0, strength, "Water can only make it weaker. Check target and strength.");
+  }
+  return netKg * (massFractionFromStrength(strength) / massFractionFromStrength(target) - 1);
+}
+
+/** @param {number} netKg @param {number} strength @param {number} waterKg */
+function reducedStrength(netKg, strength, waterKg) {
+  checkRange("Net weight", netKg, 1e-3, 1e9, "kg", "Gauge the tank first.");
+  checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
+  return strengthFromMassFraction((massFractionFromStrength(strength) * netKg) / (netKg + waterKg));
+}
+
+/** @param {number} size @param {number} number */
+function volumeOfCount(size, number) {
+  checkRange("Size", size, 0, 1e6, "L", "Check the figure and its unit.");
+  checkRange("Number", number, 0, 1e7, "", "Count again.");
+  return size * number;
+}
+
+const OBSCURATION_FROM = 0.4; // g/100 mL; below it the hydrometer's proof may stand: 27 CFR 30.31
+
+/** @param {number} strength @param {number} solids */
+function unhiddenStrength(strength, solids) {
+  const hidden = solids >= OBSCURATION_FROM ? obscurationProof(solids) : 0;
+  return hidden ? strengthFromProof(proofFromStrength(strength) + hidden) : strength;
+}
+
 /** @param {number} kg */
 const pounds = (kg) => fromCanonical(kg, "lb");
 
@@ -159,6 +191,15 @@ const LIST = [
     (og, g, pct) => alcoholFromGravityFall(og, g, pct / 100)],
   ["potential_alcohol", ["sugar"], "pct_vol", 1, potentialAlcohol],
   ["presumptive_lpa", ["net", "sugar", "juice_share"], "LPA", 1, presumptive],
+  ["mass_from_volume", ["volume", "strength"], "kg", 1, (v, s) => massFromLitres(v, s)],
+  ["difference", ["a", "b"], "LPA", 2, (a, b) => total(a, -b)],
+  ["water_mass", ["water_volume"], "kg", 1, (v) => massFromLitres(v, 0)],
+  ["water_to_reduce", ["net", "strength", "target"], "kg", 1, waterToReduce],
+  ["reduced_strength", ["net", "strength", "water"], "pct_vol", 1, reducedStrength],
+  ["reduced_volume", ["net", "strength", "water"], "L", 1,
+    (m, s, water) => litresFromMass(m + water, reducedStrength(m, s, water))],
+  ["volume_of_count", ["size", "number"], "L", 2, volumeOfCount],
+  ["unhidden_strength", ["strength", "solids"], "pct_vol", 1, unhiddenStrength],
 ];
 
 /** @type {Record<string, Sum>} */

@@ -18,14 +18,15 @@ from webapp.book.store import Book, open_book
 from webapp.trade.marks import make_mark
 
 NOW = datetime(2025, 9, 24, 12, 0, tzinfo=UTC)
-F1, F2, F3, S1, R1, R2, R3, T1, C1, C2 = (
-    make_mark(base) for base in ("F1", "F2", "F3", "S1", "R1", "R2", "R3", "T1", "C001", "C002")
+F1, F2, F3, S1, R1, R2, R3, T1, T2, C1, C2 = (
+    make_mark(base) for base in ("F1", "F2", "F3", "S1", "R1", "R2", "R3", "T1", "T2", "C001", "C002")
 )
 VESSELS: list[dict[str, Any]] = [
     *({"mark": mark, "sort": "fermenter", "capacity_l": 2000, "working_l": 1700} for mark in (F1, F2, F3)),
     {"mark": S1, "sort": "still", "capacity_l": 600, "working_l": 500},
     *({"mark": mark, "sort": "receiver", "capacity_l": 150} for mark in (R1, R2, R3)),
     {"mark": T1, "sort": "tank", "capacity_l": 1000},
+    {"mark": T2, "sort": "tank", "capacity_l": 300},
     *({"mark": mark, "sort": "cask", "capacity_l": 228, "tare_kg": 45.0} for mark in (C1, C2)),
 ]
 _numbers = itertools.count(1)

@@ -7,6 +7,7 @@ places, versions, differences, replays or tables.
 from __future__ import annotations
 
 import json
+from dataclasses import asdict
 from typing import Any
 
 from webapp.book.clock import corrected, order_skew, sort_text, utc_text
@@ -37,7 +38,7 @@ def fold_plainly(book: Book) -> dict[str, Any]:
             outcome = evaluate(plan, view, known)
             states |= outcome.effect.states
             flows = [f for f in outcome.effect.flows if f.lpa_ul or f.volume_ml or f.mass_g]
-            found["flows"] += [(plan.id, f.source, f.target, f.lpa_ul, f.volume_ml, f.mass_g, plan.at) for f in flows]
+            found["flows"] += [(plan.id, *asdict(f).values(), plan.at) for f in flows]
             found["queries"] += [
                 (plan.id, name, q.code, q.weight, q.field, q.words, answer) for name, q, answer in outcome.questions
             ]
@@ -50,7 +51,10 @@ def fold_kept(book: Book) -> dict[str, Any]:
     from webapp.book.fold import state
 
     keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states")]
-    flows = "SELECT entry, source, target, lpa_ul, volume_ml, mass_g, at FROM flows"
+    flows = (
+        "SELECT entry, source, target, lpa_ul, volume_ml, mass_g, source_fill, target_fill, reason, source_account, "
+        "target_account, at FROM flows"
+    )
     queries = "SELECT entry, name, code, weight, field, words, answer FROM queries"
     standing = "SELECT root, entry, order_key, standing FROM folded"
     return {

@@ -44,6 +44,14 @@ EXAMPLES = {
     "alcohol_so_far": {"original_gravity": 1.056, "gravity": 1.004, "juice_share": 80},
     "potential_alcohol": {"sugar": Quantity(12.5, "Bx")},
     "presumptive_lpa": {"net": 100, "sugar": Quantity(12.5, "Bx"), "juice_share": Quantity(90, "pct")},
+    "mass_from_volume": {"volume": 100, "strength": 60},
+    "difference": {"a": 101.2, "b": 100.4},
+    "water_mass": {"water_volume": Quantity(100, "L")},
+    "water_to_reduce": {"net": 90.911, "strength": 60, "target": Quantity(45, "pct_vol")},
+    "reduced_strength": {"net": 90.911, "strength": 60, "water": 34.36},
+    "reduced_volume": {"net": 90.911, "strength": 60, "water": Quantity(34.36, "kg")},
+    "volume_of_count": {"size": Quantity(100, "mL"), "number": 3},
+    "unhidden_strength": {"strength": Quantity(90, "proof"), "solids": Quantity(500, "mg_100mL")},
 }
 ANSWERS = {
     "true_proof": (189.5, 0),  # 27 CFR 30.61, sample line
@@ -60,6 +68,15 @@ ANSWERS = {
     "alcohol_so_far": (5.45, 0.005),
     "potential_alcohol": (6.47, 0.012),  # OIV Oeno 21/2004 table II
     "presumptive_lpa": (4.9, 0.05),
+    "mass_from_volume": (90.911, 0.001),  # OIML R 22: 909.11 kg/m3 at 60 % vol
+    "difference": (0.8, 1e-9),
+    "water_mass": (99.82, 0.001),  # density of water at 20 degC, handbooks: 998.20 kg/m3
+    # 100 L of 60 % to 45 %: worked with OIML R 22 apart from this code, 34.36 kg of water, 133.33 L
+    "water_to_reduce": (34.36, 0.005),
+    "reduced_strength": (45.0, 0.005),
+    "reduced_volume": (133.33, 0.01),
+    "volume_of_count": (0.3, 1e-12),
+    "unhidden_strength": (46.07, 0.02),  # 27 CFR 30.32(b): 0.5 g/100 mL hides 2 proof; 92 proof is 46.07 % vol
 }
 
 

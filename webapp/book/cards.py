@@ -14,7 +14,7 @@ from webapp.book.known import load_limits
 from webapp.book.states import load_newest
 from webapp.book.store import Book
 from webapp.kinds.as_data import summary
-from webapp.kinds.effects import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Kind
 
@@ -23,6 +23,7 @@ RECENT_MOST = 12
 CURVE_MOST = 60
 PAST_RUNS = 3
 NOTES_MOST = 20
+CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l")
 _ROW = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
 
 
@@ -58,7 +59,8 @@ def card(book: Book, mark: str) -> dict[str, Any] | None:
     current = runs.run(book, state["run"]) if state["run"] else None
     return {
         "mark": mark, "rev": turn["turn"] if turn else 0, **{name: row[name] for name in _ROW},
-        "holds": _holds(state), "context": {name: first.get(name) for name in ("og", "tare_kg", "juice_share")},
+        "place": state.get("place") or row["place"],
+        "holds": _holds(state), "context": {name: first.get(name) for name in CONTEXT},
         "last": {kind.name: last for kind in kinds if (last := _last(kind, state, bodies))},
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
         "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
@@ -88,9 +90,11 @@ def _note_text(body: str) -> str:
 
 
 def _holds(state: Mapping[str, Any]) -> dict[str, Any] | None:
-    names = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og")
+    names = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og",
+             "account", "charged", "closed", "sugar_added", "lot", "use", "fill_strength_pct", "aged_since",
+             "label_strength_pct")  # fmt: skip
     held = state["holds"]
-    return {name: held.get(name) for name in names} if held else None
+    return {name: held.get(name) for name in names} | {"mash": bool(held.get("mash"))} if held else None
 
 
 def _bodies(book: Book, kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, dict[str, Any]]:

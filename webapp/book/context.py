@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from webapp.kinds.effects import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.spec import Kind
 
 Limits = Mapping[tuple[str, str, str], Mapping[str, Mapping[str, Any]]]
@@ -17,7 +17,8 @@ _WHOLLY_LIQUID = ("rye",)
 def context_for(
     kind: Kind, vessel_row: Mapping[str, Any] | None, vessel_state: Mapping[str, Any] | None, limits: Limits
 ) -> dict[str, Any]:
-    """Return the context of `read_entry`: og, tare_kg, juice_share, last figures of that kind, and limits.
+    """Return the context of `read_entry`: og, tare_kg, juice_share, what the vessel holds (volume_l, strength_pct,
+    mass_kg, lpa_l), last figures of that kind, and limits.
 
     Last figures are those of the fill that the vessel holds now; of an empty vessel and of a still all that are known.
     `limits` is keyed by (scope, key, kind); the narrower scope wins: site, material, sort, vessel.
@@ -27,7 +28,8 @@ def context_for(
     material = holds.get("material") or ""
     return {
         "og": holds.get("og"),
-        "tare_kg": (vessel_row or {}).get("tare_kg"),
+        "tare_kg": holds.get("tare_kg") or (vessel_row or {}).get("tare_kg"),  # as weighed at its fill, else as listed
+        **{name: holds.get(name) for name in ("volume_l", "strength_pct", "mass_kg", "lpa_l")},
         "juice_share": 100.0 if material in _WHOLLY_LIQUID else JUICE_SHARE_PCT,
         "last": {name: value for name, (value, _) in last_values(kind, state).items()},
         "limits": limits_for(kind, vessel_row, material, limits),

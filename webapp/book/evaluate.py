@@ -15,9 +15,9 @@ from webapp.book.families import AFTER_STRIKE, Plan
 from webapp.book.known import Known
 from webapp.book.upcast import stored_mark
 from webapp.book.view import Query, View
-from webapp.kinds.effects import keep_stock
 from webapp.kinds.read import Read, read_entry
 from webapp.kinds.spec import NOTHING, Effect, Kind
+from webapp.kinds.stock import unbalanced
 
 _log = logging.getLogger("cellarslate.book")
 FAULT = "not_worked_out"
@@ -44,7 +44,10 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         read, queries = ask(kind, plan.entry, view, known)
         questions = _name(plan, queries)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
-        effect = keep_stock(kind.effect(read, view), view) if kind.effect and not stopped else NOTHING
+        view.answered = frozenset(query.code for _, query, answer in questions if answer)
+        effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
+        if wrong := unbalanced(effect, view):
+            raise ArithmeticError(f"stock changed by other than flows: {', '.join(wrong)}")
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
             effect = Effect({**effect.states, **{key: dict(state) for key, state in phone.items()}}, effect.flows)

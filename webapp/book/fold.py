@@ -23,7 +23,7 @@ from webapp.book.view import View
 
 PLANS_HELD_MOST = 5_000
 ID_LENGTH = 36  # an order key ends with the id of its entry
-DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs")
+DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings")
 
 
 def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
@@ -61,7 +61,7 @@ def rebuild(book: Book) -> None:
 
 
 def state(book: Book, key: str) -> Any:
-    """Return the newest state of `v:<mark>` or `r:<run>`, or None."""
+    """Return the newest state of a key (kinds/state.py), or None."""
     return load_newest(book, key)
 
 
@@ -74,6 +74,7 @@ def dump(book: Book) -> bytes:
         "queries": book.query("SELECT * FROM queries ORDER BY entry, name"),
         "standing": book.query("SELECT root, entry, order_key, mark, standing FROM folded ORDER BY root"),
         "runs": book.query("SELECT * FROM runs ORDER BY id"),
+        "bottlings": book.query("SELECT * FROM bottlings ORDER BY id"),
     }
     return canonical(whole).encode()
 

@@ -23,6 +23,7 @@ class Results:
         self._queries: list[tuple[str, ...]] = []
         self._marks: set[str] = set()
         self._runs: set[str] = set()
+        self._bottlings: set[str] = set()
 
     def folded(self, root: str) -> dict[str, Any] | None:
         """Return where and how a family stands in the fold now, or None."""
@@ -48,7 +49,8 @@ class Results:
         for n, flow in enumerate(outcome.effect.flows):
             amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
             if any(amounts):
-                self._flows.append((plan.id, n, flow.source, flow.target, *amounts, plan.at))
+                about = (flow.source_fill, flow.target_fill, flow.reason, flow.source_account, flow.target_account)
+                self._flows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at))
         for name, query, answer in outcome.questions:
             suggestions = json.dumps([asdict(s) for s in query.suggestions], ensure_ascii=False)
             what = (query.code, query.weight, query.field, query.words, suggestions)
@@ -61,12 +63,14 @@ class Results:
         elif key[:2] == "r:" and then is not now:
             self._runs.add(key[2:])
             self._marks |= {run["still"] for run in (then, now) if run}
+        elif key[:2] == "b:" and then is not now:
+            self._bottlings.add(key[2:])
 
     def finish(self) -> None:
         """Write it all."""
         many = self._conn.executemany
         many("INSERT OR REPLACE INTO folded VALUES (?, ?, ?, ?, ?, ?)", self._folded)
-        many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
+        many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
         many("INSERT INTO queries VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)
         for run_id in self._runs:
             run = load_newest(self._book, f"r:{run_id}")
@@ -75,7 +79,17 @@ class Results:
                 self._conn.execute("INSERT OR REPLACE INTO runs VALUES (?, ?, ?, ?)", line)
             else:
                 self._conn.execute("DELETE FROM runs WHERE id = ?", (run_id,))
+        self._finish_bottlings()
         turn_cards(self._book, self._marks - {""})
+
+    def _finish_bottlings(self) -> None:
+        names = ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")
+        for bottling_id in self._bottlings:
+            found = load_newest(self._book, f"b:{bottling_id}")
+            self._conn.execute("DELETE FROM bottlings WHERE id = ?", (bottling_id,))
+            if found:
+                line = (bottling_id, *(str(found[name] or "") for name in names))
+                self._conn.execute("INSERT INTO bottlings VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", line)
 
     def _clear(self, entry_id: str) -> None:
         self._conn.execute("DELETE FROM flows WHERE entry = ?", (entry_id,))

@@ -121,7 +121,30 @@ CREATE INDEX runs_started ON runs (started_at);
 CREATE TABLE card_turns (mark TEXT PRIMARY KEY, turn INTEGER NOT NULL UNIQUE) STRICT, WITHOUT ROWID;
 """
 
-STEPS: list[tuple[str, str]] = [("record", RECORD), ("registry", REGISTRY), ("fold", FOLD)]
+# Flows know their fills and tax accounts; bottlings can be found by lot and case. What was folded before is folded anew.
+STOCK = """
+DROP TABLE flows;
+CREATE TABLE flows (
+    entry TEXT NOT NULL, n INTEGER NOT NULL, source TEXT NOT NULL, target TEXT NOT NULL, lpa_ul INTEGER NOT NULL,
+    volume_ml INTEGER NOT NULL, mass_g INTEGER NOT NULL, source_fill TEXT NOT NULL, target_fill TEXT NOT NULL,
+    reason TEXT NOT NULL, source_account TEXT NOT NULL, target_account TEXT NOT NULL, at TEXT NOT NULL,
+    PRIMARY KEY (entry, n)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX flows_source ON flows (source);
+CREATE INDEX flows_target ON flows (target);
+CREATE INDEX flows_source_fill ON flows (source_fill) WHERE source_fill <> '';
+CREATE INDEX flows_target_fill ON flows (target_fill) WHERE target_fill <> '';
+CREATE INDEX flows_at ON flows (at);
+CREATE TABLE bottlings (
+    id TEXT PRIMARY KEY, tank TEXT NOT NULL, fill TEXT NOT NULL, batch TEXT NOT NULL, lot_mark TEXT NOT NULL,
+    case_from TEXT NOT NULL, case_to TEXT NOT NULL, odd_case TEXT NOT NULL, at TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX bottlings_fill ON bottlings (fill);
+CREATE INDEX bottlings_batch ON bottlings (batch);
+INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
+"""
+
+STEPS: list[tuple[str, str]] = [("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("stock", STOCK)]
 
 
 def bring_up_to_date(database: Database, path: Path) -> None:

@@ -137,6 +137,11 @@ def open_book(path: Path | str) -> Book:
     try:
         with book.write() as database:
             schema.bring_up_to_date(database, path)
+            if book.one("SELECT value FROM settings WHERE name = 'fold_anew'"):
+                from webapp.book.fold import rebuild  # it stands above this module
+
+                rebuild(book)
+                database.conn.execute("DELETE FROM settings WHERE name = 'fold_anew'")
     except BaseException:
         book.close()
         raise

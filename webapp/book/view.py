@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Protocol
 
-from webapp.kinds.effects import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.read import Suggestion
 
 State = Mapping[str, Any]
@@ -44,7 +44,7 @@ class View:
 
     `at` is when it was read and `typed_at` when it was logged, both corrected by the skew of the phone's clock;
     `received_at` when the book got it; `skew_s` phone minus book [s]. `root` is the id of the entry that began this
-    chain of amendments: the lasting name of a run or a fill, whatever is amended later.
+    chain of amendments: the lasting name of a run or a fill, whatever is amended later. `answered` is for effects.
     """
 
     at: str
@@ -54,6 +54,7 @@ class View:
     root: str
     registry: Registry
     look_up: Callable[[str], State | None]
+    answered: frozenset[str] = frozenset()  # codes of the questions to this entry that somebody has let stand
     reads: set[str] = field(default_factory=set)
     _seen: dict[str, State | None] = field(default_factory=dict)
 
@@ -65,7 +66,7 @@ class View:
         return self._seen[key]
 
     def state(self, mark: str) -> State:
-        """Return the vessel's state before this entry, or an empty one; its shape is described in kinds/effects.py."""
+        """Return the vessel's state before this entry, or an empty one; its shape is described in kinds/state.py."""
         return self.get(f"v:{mark}") or EMPTY_VESSEL
 
     def recent(self, mark: str, kind: str) -> Sequence[Mapping[str, Any]]:

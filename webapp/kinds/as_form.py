@@ -25,7 +25,8 @@ def form_class(kind: Kind) -> type[FlaskForm]:
     for spec in kind.fields:
         made[spec.name] = _box(spec)
         if spec.units:
-            choices = pairs((unit, units.symbol(unit)) for unit in spec.units)
+            first = sorted(spec.units, key=lambda unit: unit != spec.typed_in)  # stable: the rest as declared
+            choices = pairs((unit, units.symbol(unit)) for unit in first)
             made[f"{spec.name}_unit"] = SelectField(f"Unit of {spec.label.lower()}", choices=choices)
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(

@@ -1,6 +1,5 @@
 """A cask weighed and proved again where it lies."""
 
-from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
@@ -11,6 +10,7 @@ from webapp.kinds.common import (
     spirit_temp,
     strength,
 )
+from webapp.kinds.effects import gauge
 from webapp.kinds.spec import Field, Figure, Kind
 
 KIND = Kind(
@@ -43,7 +43,7 @@ KIND = Kind(
     ),
     checks=("time_order", "clock", "late", "twice", "two_people", "strength_ceiling", "glass_scale", "cask_grew",
             "cask_strength_slip", "cask_loss", "vessel_empty"),
-    effect=effects.cask_regauge,
+    effect=gauge.cask_regauge,
     summary="{gross}, {true_strength} true",
     curve=("lpa", "true_strength"),
     cautions=("lifting", "confined", "fire_zone"),

@@ -1,6 +1,6 @@
 """Wash, and perhaps feints, into the still: a run begins."""
 
-from webapp.kinds import effects
+from webapp.kinds.effects import run
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 KIND = Kind(
@@ -43,7 +43,7 @@ KIND = Kind(
                decimals=2, big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "run_still_open", "wash_strength", "source_empty"),
-    effect=effects.charge,
+    effect=run.charge,
     summary="{wash} at {wash_strength}",
     cautions=("still_heat", "fire_zone"),
     account="production",

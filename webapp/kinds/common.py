@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from webapp.kinds.spec import Field, Figure, Rule
+from dataclasses import replace
+
+from webapp.kinds.spec import Field, Figure, Range, Rule
 
 CHECKS_MD = "common practice, no source"
 
@@ -94,3 +96,48 @@ RAW_IS_NOT_TRUE = Rule(
     "{glass} stands in both boxes at {temp}. That is what the glass shows; true would be {glass_true}.",
     near=("temp", 20.0, 0.5),
 )
+
+SOME_QUANTITY = Rule("some_quantity", "any_of", "volume", "net_weight", "refuse", "Type the volume or the net weight.")
+VOLUME_NEEDS_TEMP = Rule(
+    "volume_needs_temp", "needs", "volume", "temp", "refuse",
+    "A volume needs the temperature of the spirit. Type it too.",
+)  # fmt: skip
+LPA = Figure(
+    "lpa", "pure alcohol", "LPA", "lpa_volume",
+    {"volume": ("volume_20",), "strength": ("true_strength", "@strength_pct"), "temp": ("=20",)}, decimals=2, big=True,
+)  # fmt: skip
+PROOF_GALLONS = Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gallons", {"lpa": ("lpa",)}, decimals=1)
+
+
+def volume(label: str = "Volume", usual: Range = (0, 20000), required: bool = False, help: str = "") -> Field:
+    """Return a dipped volume. [L or gal], 0 or more."""
+    return Field(
+        "volume", label, units=("L", "gal"), usual=usual, possible=(0, None), required=required, decimals=1, ghost=False,
+        instrument="dip", help=help,
+    )  # fmt: skip
+
+
+def net_weight(label: str = "or net weight") -> Field:
+    """Return a net weight. [kg or lb], 0 or more."""
+    return Field(
+        "net_weight", label, units=("kg", "lb"), usual=(0, 20000), possible=(0, None), decimals=1, ghost=False,
+        instrument="scale",
+    )  # fmt: skip
+
+
+def quantity_figures(*, by_vessel: bool = False) -> tuple[Figure, ...]:
+    """Return true strength, litres at 20 degC and pure alcohol of a volume or net weight.
+
+    `by_vessel`: where no strength was read, that of what the vessel holds counts, and no temperature means 20 degC.
+    """
+    held = ("@strength_pct",) if by_vessel else ()
+    temp = ("temp", "=20") if by_vessel else ("temp",)
+    return (
+        TRUE_STRENGTH,
+        GLASS_TRUE,
+        Figure("volume_20", "volume at 20 °C", "L", "volume_20",
+               {"volume": ("volume",), "strength": ("true_strength", *held), "temp": temp}),
+        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
+               {"net": ("net_weight",), "strength": ("true_strength", *held)}),
+        LPA if by_vessel else replace(LPA, inputs={**LPA.inputs, "strength": ("true_strength",)}),
+    )  # fmt: skip

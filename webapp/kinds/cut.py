@@ -1,6 +1,5 @@
 """The moment the stream moves to another receiver, or another event of the run."""
 
-from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_TRUE,
@@ -10,6 +9,7 @@ from webapp.kinds.common import (
     spirit_temp,
     strength,
 )
+from webapp.kinds.effects import run
 from webapp.kinds.spec import Field, Kind, Rule
 
 KIND = Kind(
@@ -47,7 +47,7 @@ KIND = Kind(
     figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_ceiling", "run_order", "glass_scale",
             "distillate_warm", "vapour_strength"),
-    effect=effects.cut,
+    effect=run.cut,
     summary="{event}, {true_strength}",
     cautions=("fire_zone", "methanol"),
     account="production",

@@ -1,6 +1,6 @@
 """A look into a fermenter: temperature, gravity, pH, cap."""
 
-from webapp.kinds import effects
+from webapp.kinds.effects import fruit
 from webapp.kinds.spec import Field, Figure, Kind
 
 KIND = Kind(
@@ -32,7 +32,7 @@ KIND = Kind(
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
             "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty"),
-    effect=effects.ferment_reading,
+    effect=fruit.ferment_reading,
     summary="{gravity} at {temp}",
     curve=("gravity", "temp"),
     cautions=("co2",),

@@ -1,6 +1,5 @@
 """What one receiver got from a run."""
 
-from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
@@ -11,6 +10,7 @@ from webapp.kinds.common import (
     spirit_temp,
     strength,
 )
+from webapp.kinds.effects import run
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 KIND = Kind(
@@ -60,7 +60,7 @@ KIND = Kind(
                {"volume": ("remnant",), "strength": ("remnant_strength",), "temp": ("=20",)}, decimals=2),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale"),
-    effect=effects.fraction_gauge,
+    effect=run.fraction_gauge,
     summary="{fraction}: {volume_20} at {true_strength}",
     cautions=("fire_zone", "methanol"),
     account="production",

@@ -1,6 +1,6 @@
 """Fruit or grain over the scale and into a fermenter."""
 
-from webapp.kinds import effects
+from webapp.kinds.effects import fruit
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 KIND = Kind(
@@ -42,7 +42,7 @@ KIND = Kind(
                {"net": ("net",), "sugar": ("sugar",), "juice_share": ("=85",)}, only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity"),
-    effect=effects.fruit_intake,
+    effect=fruit.fruit_intake,
     summary="{net} {material}",
     cautions=("co2", "lifting"),
     account="production",

@@ -1,6 +1,5 @@
 """How much stands in a tank, receiver or cask, and how strong."""
 
-from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
@@ -11,6 +10,7 @@ from webapp.kinds.common import (
     spirit_temp,
     strength,
 )
+from webapp.kinds.effects import gauge
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 KIND = Kind(
@@ -51,7 +51,7 @@ KIND = Kind(
         Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gallons", {"lpa": ("lpa",)}, decimals=1),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale", "two_people"),
-    effect=effects.gauge,
+    effect=gauge.gauge,
     summary="{volume_20} at {true_strength}",
     curve=("true_strength",),
     cautions=("fire_zone",),

@@ -280,14 +280,15 @@ def _check_rule(rule: Rule, read: Read) -> Problem | None:
         broken = not left <= right
     else:
         broken = left == right and not _near(rule, read)
-    return Problem(rule.code, rule.weight, rule.right, fill(rule.words, read)) if broken else None
+    return Problem(rule.code, rule.weight, rule.right.split("|")[0], fill(rule.words, read)) if broken else None
 
 
 def _side(name: str, read: Read) -> Any:
     if "=" in name:  # `event=heads_cut|hearts_cut`: true where the field holds one of these
         field_name, wanted = name.split("=", 1)
         return read.values.get(field_name) in wanted.split("|") or None
-    return read.get(name)
+    # `volume|net_weight`: the first of them that is there
+    return next((value for each in name.split("|") if (value := read.get(each)) is not None), None)
 
 
 def _near(rule: Rule, read: Read) -> bool:

@@ -1,6 +1,5 @@
 """The run ends."""
 
-from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_TRUE,
@@ -10,6 +9,7 @@ from webapp.kinds.common import (
     spirit_temp,
     strength,
 )
+from webapp.kinds.effects import run
 from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
@@ -36,7 +36,7 @@ KIND = Kind(
     rules=(GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "run_order", "glass_scale"),
-    effect=effects.run_end,
+    effect=run.run_end,
     summary="ended, {reason}",
     cautions=("still_heat",),
     account="production",

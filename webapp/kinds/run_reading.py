@@ -1,6 +1,5 @@
 """A reading at the spirit safe while the run goes."""
 
-from webapp.kinds import effects
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
@@ -11,6 +10,7 @@ from webapp.kinds.common import (
     spirit_temp,
     strength,
 )
+from webapp.kinds.effects import run
 from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
@@ -39,7 +39,7 @@ KIND = Kind(
     figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_ceiling", "run_order", "glass_scale",
             "distillate_warm", "vapour_strength"),
-    effect=effects.run_reading,
+    effect=run.run_reading,
     summary="{true_strength} true",
     curve=("true_strength",),
     cautions=("fire_zone", "methanol"),

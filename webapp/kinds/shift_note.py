@@ -1,6 +1,6 @@
 """A word to the next shift."""
 
-from webapp.kinds import effects
+from webapp.kinds.effects import other
 from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
@@ -14,7 +14,7 @@ KIND = Kind(
     needs_mark=False,
     fields=(Field("text", "Note", "text", required=True, ghost=False),),
     checks=("clock",),
-    effect=effects.shift_note,
+    effect=other.remembered,
     summary="{text}",
     feeds=("handover",),
 )

@@ -38,6 +38,7 @@ class Field:
     falls: float | None = None  # the value can only fall; by how much it may rise before we ask [canonical unit]
     help: str = ""
     source: str = "common practice, no source"  # of the ranges
+    typed_in: str = ""  # the unit that the form offers first, where it is not the canonical one
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +46,8 @@ class Rule:
     """A check between fields of one entry that the phone and the book make alike.
 
     ops: `lt`, `le` (left against right, both present), `differ_unless` (left and right may be equal only if `near` says
-    so), `any_of` (at least one of `left`, `right` is there), `needs` (if left is there, right must be).
+    so), `any_of` (at least one of `left`, `right` is there), `needs` (if left is there, right must be). A side is a field
+    or figure, `a|b` for the first of two that is there, or `event=x|y`, there where the choice is one of these.
     """
 
     code: str
@@ -82,14 +84,22 @@ class Figure:
 class Flow:
     """Pure alcohol, volume and mass moved between two accounts by one entry; whole units so that sums are exact.
 
-    Accounts are `v:<mark>` for vessels, `r:<run>` for a run under way and `out:<name>` for the world outside.
+    Accounts are `v:<mark>` for vessels, `r:<run>` for a run under way and `out:<name>` for the world outside. A fill is
+    what stands in a vessel from empty to empty, named by the root entry that began it; a run is a fill of its own;
+    the outside has none. Tax accounts are production, storage and processing; the outside has none. What changes its
+    tax account where it stands flows from its vessel into the same vessel.
     """
 
     source: str
     target: str
     lpa_ul: int = 0  # pure alcohol [uL at 20 degC]
-    volume_ml: int = 0  # liquid [mL at 20 degC]
+    volume_ml: int = 0  # liquid [mL at 20 degC]; for show: volumes do not add
     mass_g: int = 0  # [g]
+    source_fill: str = ""
+    target_fill: str = ""
+    reason: str = ""  # a word of the effect that made it
+    source_account: str = ""
+    target_account: str = ""
 
 
 @dataclass(frozen=True, slots=True)

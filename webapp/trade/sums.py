@@ -7,11 +7,14 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from webapp.trade import alcoholometry, proof, sugar, table1
+from webapp.trade import alcoholometry, density, proof, sugar, table1
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.gauging import proof_gallons_from_pounds, wine_gallons_from_pounds
+from webapp.trade.gauging import obscuration_proof, proof_gallons_from_pounds, wine_gallons_from_pounds
 from webapp.trade.numeric import check_range
 from webapp.trade.units import from_canonical, quantity_of, to_canonical
+
+
+OBSCURATION_FROM = 0.4  # g/100 mL; below it the hydrometer's proof may stand: 27 CFR 30.31
 
 
 class Quantity(NamedTuple):
@@ -37,7 +40,8 @@ class Sum:
 INPUT_UNITS: dict[str, str | None] = {
     "glass": None, "temp": "degC", "volume": "L", "strength": "pct_vol", "gross": "kg", "tare": "kg",
     "net": "kg", "lpa": "LPA", "a": "LPA", "b": "LPA", "original_gravity": "SG",
-    "gravity": "SG", "juice_share": "pct", "sugar": None,
+    "gravity": "SG", "juice_share": "pct", "sugar": None, "target": "pct_vol", "water": "kg", "water_volume": "L",
+    "size": "L", "number": "count", "solids": "g_100mL",
 }  # fmt: skip
 
 
@@ -137,6 +141,10 @@ def _total(a: float, b: float) -> float:
     return a + b
 
 
+def _difference(a: float, b: float) -> float:
+    return _total(a, -b)
+
+
 def _wine_gallons(volume: float, strength: float) -> float:
     return from_canonical(proof.volume_60f_from_20c(volume, strength), "gal")
 
@@ -167,6 +175,40 @@ def _presumptive_lpa(net: float, reading: Quantity, juice_share: float) -> float
     return sugar.presumptive_lpa(net, float(reading.value), juice_share / 100.0)
 
 
+def _water_to_reduce(net: float, strength: float, target: float) -> float:
+    if not 0 < target <= strength:
+        advice = "Water can only make it weaker. Check target and strength."
+        raise OutOfDomain("Target", target, 0, strength, advice)
+    fractions = density.mass_fraction_from_strength(strength), density.mass_fraction_from_strength(target)
+    return net * (fractions[0] / fractions[1] - 1.0)
+
+
+def _reduced_strength(net: float, strength: float, water: float) -> float:
+    check_range("Net weight", net, 1e-3, 1e9, "kg", "Gauge the tank first.")
+    check_range("Water", water, 0, 1e9, "kg", "Check the figure and its unit.")
+    fraction = density.mass_fraction_from_strength(strength) * net / (net + water)
+    return density.strength_from_mass_fraction(fraction)
+
+
+def _reduced_volume(net: float, strength: float, water: float) -> float:
+    return alcoholometry.litres_from_mass(net + water, _reduced_strength(net, strength, water))
+
+
+def _water_mass(water_volume: float) -> float:
+    return alcoholometry.mass_from_litres(water_volume, 0.0)
+
+
+def _volume_of_count(size: float, number: float) -> float:
+    check_range("Size", size, 0, 1e6, "L", "Check the figure and its unit.")
+    check_range("Number", number, 0, 1e7, "", "Count again.")
+    return size * number
+
+
+def _unhidden_strength(strength: float, solids: float) -> float:
+    hidden = obscuration_proof(solids) if solids >= OBSCURATION_FROM else 0.0
+    return proof.strength_from_proof(proof.proof_from_strength(strength) + hidden) if hidden else strength
+
+
 SUMS: dict[str, Sum] = {
     each.name: each
     for each in (
@@ -186,5 +228,13 @@ SUMS: dict[str, Sum] = {
         Sum("alcohol_so_far", ("original_gravity", "gravity", "juice_share"), "pct_vol", 1, _alcohol_so_far),
         Sum("potential_alcohol", ("sugar",), "pct_vol", 1, _potential_alcohol),
         Sum("presumptive_lpa", ("net", "sugar", "juice_share"), "LPA", 1, _presumptive_lpa),
+        Sum("mass_from_volume", ("volume", "strength"), "kg", 1, alcoholometry.mass_from_litres),
+        Sum("difference", ("a", "b"), "LPA", 2, _difference),
+        Sum("water_mass", ("water_volume",), "kg", 1, _water_mass),
+        Sum("water_to_reduce", ("net", "strength", "target"), "kg", 1, _water_to_reduce),
+        Sum("reduced_strength", ("net", "strength", "water"), "pct_vol", 1, _reduced_strength),
+        Sum("reduced_volume", ("net", "strength", "water"), "L", 1, _reduced_volume),
+        Sum("volume_of_count", ("size", "number"), "L", 2, _volume_of_count),
+        Sum("unhidden_strength", ("strength", "solids"), "pct_vol", 1, _unhidden_strength),
     )
 }

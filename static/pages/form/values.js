@@ -11,7 +11,7 @@ import { symbol } from "../../trade/units.js";
 /** A unit as a box shows it: what the label says already ("glass", "hydrometer") is left out. @param {string} unit */
 export const shortSymbol = (unit) => symbol(unit).replace(/ \(.*\)$/, "");
 
-const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in"];
+const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in", "oz", "fl_oz"];
 
 /** @returns {"metric"|"us"} what this phone was set to */
 export const unitsChoice = () => (stored("units") === "us" ? "us" : "metric");
@@ -26,7 +26,7 @@ export function setUnitsChoice(choice) {
 export function unitOf(kind, field) {
   const kept = stored(`unit:${kind.name}.${field.name}`);
   if (kept && field.units.includes(kept)) return kept;
-  return (unitsChoice() === "us" && field.units.find((/** @type {string} */ unit) => US.includes(unit))) || field.units[0] || "";
+  return (unitsChoice() === "us" && field.units.find((/** @type {string} */ unit) => US.includes(unit))) || field.typed_in || field.units[0] || "";
 }
 
 /** @param {Kind} kind @param {Field} field @param {string} unit */

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from webapp.book.checks import cask, cask_loss, clock, ferment, run, strength, twice, vessel
+from webapp.book.checks import cask, cask_loss, clock, ferment, place, run, strength, twice, vessel
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
@@ -35,6 +35,10 @@ CHECKS: dict[str, Check] = {
     "over_capacity": vessel.over_capacity,
     "vessel_empty": vessel.vessel_empty,
     "source_empty": vessel.source_empty,
+    "source_short": vessel.source_short,
+    "vessel_not_empty": vessel.vessel_not_empty,
+    "place_differs": place.place_differs,
+    "cask_missing": place.cask_missing,
     "wash_strength": vessel.wash_strength,
     "cask_grew": cask.cask_grew,
     "cask_strength_slip": cask.cask_strength_slip,

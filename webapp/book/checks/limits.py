@@ -43,6 +43,7 @@ LIMITS: dict[str, float] = {
     # casks and tanks
     "mash_kg_l": 1.05,  # kg of fruit mash in a litre
     "cask_brim": 1.02,  # a cask holds at most this much of its rated size
+    "source_short_pct": 0.5,  # taken out of a vessel above what the book has in it
     "cask_grew_pct": 1.0,  # pure alcohol may seem to grow by, within the reading of scale and glass
     "gross_step_kg": 0.2,  # gross weight may seem to grow by
     "loss_look_small_pct": 9,  # from here up a loss a year is held against its neighbours

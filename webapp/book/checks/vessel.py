@@ -86,3 +86,31 @@ def source_empty(read: Read, view: View) -> Iterable[Query]:
         name = vessel["name"]
         words = f"The book has nothing in {name} to charge from. Is it the right vessel? If so, log its fill."
         yield Query("source_empty", "ask", "from_vessel", words)
+
+
+def source_short(read: Read, view: View) -> Iterable[Query]:
+    """More taken out of a vessel than the book has in it, or out of one that it has nothing in."""
+    mark, lpa = read.values.get("from_vessel") or read.mark, read.figures.get("lpa")
+    vessel = view.vessel(mark)
+    held = view.state(mark)["holds"]
+    if not vessel or lpa is None:
+        return
+    field = "from_vessel" if "from_vessel" in read.values else ""
+    if held is None:
+        words = f"The book has nothing in {vessel['name']} to take from. Is it the right vessel? If so, log its fill."
+        yield Query("source_empty", "ask", field, words)
+    elif held.get("lpa_l") is not None and lpa > held["lpa_l"] * (1 + limit("source_short_pct", view) / 100) + 0.005:
+        words = (
+            f"{plain(lpa, 2)} L of pure alcohol taken, {plain(held['lpa_l'], 2)} L in {vessel['name']} by the book. "
+            "Look at both figures again."
+        )
+        yield Query("source_short", "ask", field, words)
+
+
+def vessel_not_empty(read: Read, view: View) -> Iterable[Query]:
+    """A fill of a cask that by the book is not empty."""
+    held, vessel = view.state(read.mark)["holds"], view.vessel(read.mark)
+    if held and vessel:
+        much = f"{plain(held['lpa_l'], 1)} L of pure alcohol, " if held.get("lpa_l") else ""
+        words = f"{vessel['name']} is not empty by the book: {much}{held['what']}. Right cask? Was it dumped?"
+        yield Query("vessel_not_empty", "ask", "", words)

@@ -1,0 +1,194 @@
+"""Entries of every kind for stories that are told at random: a few vessels and few figures, so that all meddle with all."""
+
+from __future__ import annotations
+
+import random
+from typing import Any
+
+from tests.book.conftest import C1, C2, F1, F2, F3, R1, R2, R3, S1, T1, T2, charge, entry, fruit, gauge, reading
+from webapp.trade.marks import make_mark
+
+POSSIBLE = {"glass": "62.0 pct_glass", "temp": "12 degC"}
+
+
+def make_any(chance: random.Random, **more: Any) -> dict[str, Any]:
+    """Return an entry of any kind but an answer."""
+    name = chance.choice(list(MAKERS))
+    return MAKERS[name](chance, more)
+
+
+def _number(chance: random.Random, *of: float) -> str:
+    return str(chance.choice(of))
+
+
+def _ferment(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    gravity = chance.choice(("1.052", "1.040", "1.043", "1.031", "1.020", "1.4"))
+    return reading(chance.choice((F1, F2)), gravity, str(chance.randrange(12, 30)), **more)
+
+
+def _second_run(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    feints = chance.choice(({}, {"feints": "40 L", "feints_strength": "30 pct_vol", "feints_from": R2}))
+    return entry("charge", S1, from_vessel=chance.choice((R1, F2)), wash=f"{chance.choice((20, 40))} L",
+                 wash_strength="30 pct_vol", heads_to=R1, **feints, **more)  # fmt: skip
+
+
+def _run_reading(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("run_reading", S1, glass=f"{chance.randrange(200, 860) / 10} pct_glass", temp="16 degC", **more)
+
+
+def _cut(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    event, to = chance.choice((("heads_cut", R2), ("hearts_cut", R1), ("first_drop", R1)))
+    return entry("cut", S1, event=event, receiver=to, reason="nose", **more)
+
+
+def _fraction(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    remnant = chance.choice(({}, {"remnant": "10 L", "remnant_strength": "65 pct_vol"}))
+    return entry("fraction_gauge", chance.choice((R1, R2)), still=S1, volume="40 L", temp="18 degC",
+                 fraction=chance.choice(("hearts", "heads", "stillage")), strength=f"{chance.randrange(60, 75)} pct_vol",
+                 goes_to=chance.choice(("stays", "stays", "drain")), **remnant, **more)  # fmt: skip
+
+
+def _closed(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("ferment_closed", chance.choice((F1, F2)), final_gravity="1.010 SG",
+                 volume=f"{chance.choice((460, 800))} L", wash_strength="5.5 pct_vol", **more)  # fmt: skip
+
+
+def _regauge(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("cask_regauge", chance.choice((C1, C2)), gross=f"{chance.randrange(60, 240)} kg", **POSSIBLE,
+                 condition=chance.choice(("tight", "leaking")), **more)  # fmt: skip
+
+
+def _move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    to = chance.choice(({}, {"to_vessel": T1}, {"to_vessel": C1}, {"to_vessel": R3}))
+    names = ("production", "storage", "processing")
+    return entry("account_move", chance.choice((R1, R2, T1)), serial="1", from_account=chance.choice(names),
+                 to_account=chance.choice((*names, "removed")), purpose="deposit", spirit="plum",
+                 distilling_strength="70 pct_vol", volume=f"{chance.choice((5, 40, 300))} L", temp="18 degC",
+                 strength="66 pct_vol", **to, **more)  # fmt: skip
+
+
+def _fill(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("cask_fill", chance.choice((C1, C2)), from_vessel=chance.choice((T1, R2)), lot="L-01", tare="46 kg",
+                 gross=f"{chance.choice((110, 150, 240))} kg", use="new", soaked="yes", place=chance.choice(("A1", "A2")),
+                 **POSSIBLE, **more)  # fmt: skip
+
+
+def _cask_move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("cask_move", chance.choice((C1, C2)), from_place="A1", to_place=chance.choice(("A1", "A2")), **more)
+
+
+def _top_up(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    much = chance.choice(({"volume": "5 L"}, {"net_weight": "30 kg"}, {"volume": "20 L", "strength": "61 pct_vol", "temp": "20 degC"}))
+    mark, source = chance.choice(((C1, C2), (C2, C1), (C1, T1), (C1, C1)))
+    return entry("top_up", mark, from_vessel=source, work=chance.choice(("top_up", "recask")), **much, **more)
+
+
+def _sample(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("sample", chance.choice((C1, T1, F1, R2)), size="100 mL", number="2 count", purpose="analysis",
+                 went=chance.choice(("destroyed", "returned")), **more)  # fmt: skip
+
+
+def _taste(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    scores = {f"{part}_score": "6 count" for part in ("nose", "mouth", "wood", "fault")}
+    return entry("tasting_note", chance.choice((C1, T1)), reduced_to="22 pct_vol", decision="hold", **scores, **more)
+
+
+def _loss(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    much = chance.choice(({"whole": "yes"}, {"volume": "8 L"}, {"net_weight": "3 kg"}, {"volume": "8 L", "strength": "70 pct_vol"}))
+    return entry("loss", chance.choice((F1, S1, R2, T1, C1)), cause=chance.choice(("leak", "spill", "missing")),
+                 found="NS told JK", done="pumped", **much, **more)  # fmt: skip
+
+
+def _dump(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("dump", chance.choice((C1, C2)), gross=f"{chance.choice((140, 200))} kg",
+                 empty=f"{chance.choice((44, 51))} kg", to_vessel=T1, **POSSIBLE, **more)  # fmt: skip
+
+
+def _reduce(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    much = chance.choice(({"water": "30 kg"}, {"water_volume": "12 L"}, {"water": "0 kg"}))
+    return entry("reduce", T1, target="45 pct_vol", **much, **more)
+
+
+def _filter(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    to = chance.choice(({}, {"to_vessel": T2}))
+    return entry("chill_filter", T1, temp="-2 degC", sheets="K100", volume_before="300 L", strength_before="45.0 pct_vol",
+                 volume_after=f"{chance.choice((298, 301))} L", strength_after="44.9 pct_vol", **to, **more)  # fmt: skip
+
+
+def _bottling_gauge(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    solids = chance.choice(({}, {"obscuration": "0.5 g_100mL"}))
+    return entry("bottling_gauge", T1, batch="K-26-03", volume=f"{chance.choice((200, 285))} L", temp="17 degC",
+                 strength="45.0 pct_vol", label_strength="45 pct_vol", **solids, **more)  # fmt: skip
+
+
+def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("bottle_check", T1, line="1", tested="6 count", fill_found=f"{chance.choice((99.4, 100.2))} pct",
+                 strength_found="45 pct_vol", labels_right="yes", **more)  # fmt: skip
+
+
+def _bottling_close(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count", per_case="6 count",
+                 bottle_size="0.5 L", case_from="1", case_to="93", loss="1 L",
+                 tank_empty=chance.choice(("yes", "no")), **more)  # fmt: skip
+
+
+def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    if chance.random() < 0.3:
+        return entry("stock_count", T1, found="here", volume=f"{chance.choice((100, 290))} L", temp="15 degC",
+                     strength="45 pct_vol", signed="NS", **more)  # fmt: skip
+    found = chance.choice(("here", "here", "here", "nothing"))
+    return entry("stock_count", chance.choice((C1, C2)), found=found, place=chance.choice(("A1", "A2")), signed="NS", **more)
+
+
+def _instrument(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    result = chance.choice(("good", "failed"))
+    return entry("instrument_check", instrument="TH-2", against="ice", expected="0 plain", found="0.9 plain",
+                 correction="0 plain", result=result, in_use="yes", **more)  # fmt: skip
+
+
+def _destroy(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("destruction", chance.choice((R1, T1)), what="heads", volume=f"{chance.choice((5, 40))} L",
+                 temp="20 degC", strength="70 pct_vol", place="yard", manner="poured out", withdrawn="no",
+                 watched_by="JK", **more)  # fmt: skip
+
+
+def _stranger(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return reading(make_mark("Z9"), person="XX", **more)
+
+
+MAKERS: dict[str, Any] = {
+    "fruit_intake": lambda chance, more: fruit(chance.choice((F1, F2, F3)), _number(chance, 300, 900), **more),
+    "addition": lambda chance, more: entry("addition", F1, what="yeast", lot_no="Y1", amount="20 g",
+                                           is_sugar=chance.choice(("yes", "no")), **more),
+    "ferment_reading": _ferment,
+    "ferment_reading again": _ferment,
+    "ferment_closed": _closed,
+    "charge": lambda chance, more: charge(S1, chance.choice((F1, F2)), **more),
+    "charge again": _second_run,
+    "run_reading": _run_reading,
+    "cut": _cut,
+    "run_end": lambda chance, more: entry("run_end", S1, reason="strength", **more),
+    "fraction_gauge": _fraction,
+    "fraction_gauge again": _fraction,
+    "gauge": lambda chance, more: gauge(chance.choice((T1, R2, C1)), _number(chance, 0, 60, 140, 900), **more),
+    "account_move": _move,
+    "cask_fill": _fill,
+    "cask_move": _cask_move,
+    "cask_regauge": _regauge,
+    "top_up": _top_up,
+    "sample": _sample,
+    "tasting_note": _taste,
+    "loss": _loss,
+    "dump": _dump,
+    "reduce": _reduce,
+    "chill_filter": _filter,
+    "bottling_gauge": _bottling_gauge,
+    "bottle_check": _bottle_check,
+    "bottling_close": _bottling_close,
+    "stock_count": _count,
+    "cleaning": lambda chance, more: entry("cleaning", T1, agent="caustic 2 %", rinse_ph="7 pH", entered="no", **more),
+    "instrument_check": _instrument,
+    "destruction": _destroy,
+    "shift_note": lambda chance, more: entry("shift_note", chance.choice((F1, "")), text="stir at six", **more),
+    "stranger": _stranger,
+}  # fmt: skip

@@ -1,0 +1,63 @@
+"""The tank as it will be bottled."""
+
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_OR_STRENGTH,
+    GLASS_TRUE,
+    PROOF_GALLONS,
+    RAW_IS_NOT_TRUE,
+    SOME_QUANTITY,
+    VOLUME_NEEDS_TEMP,
+    glass,
+    net_weight,
+    spirit_temp,
+    strength,
+    volume,
+)
+from webapp.kinds.effects import gauge
+from webapp.kinds.spec import Field, Figure, Kind
+
+KIND = Kind(
+    name="bottling_gauge",
+    version=1,
+    title="Bottling tank gauge",
+    short="Bottling gauge",
+    icon="tank",
+    about="After all treatment and before the first bottle: how much, how strong, and what the label will say.",
+    vessels=("tank",),
+    role="bottling lead",
+    fields=(
+        Field("batch", "Batch", "text", required=True),
+        volume(),
+        net_weight(),
+        glass(required=False),
+        spirit_temp(required=False, usual=(5.0, 25.0)),
+        strength(),
+        Field("obscuration", "Solids", units=("g_100mL", "mg_100mL"), usual=(0, 0.4), possible=(0, 20), decimals=2,
+              help="Residue after evaporation. Over 0.6 g/100 mL distil a sample.", source="27 CFR 30.31 and 30.32"),
+        Field("label_strength", "Label strength", units=("pct_vol", "proof"), usual=(37.5, 65), possible=(1, 97.2),
+              required=True, decimals=1),
+    ),
+    rules=(SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
+    figures=(
+        Figure("seen_strength", "as the glass has it", "pct_vol", "true_strength",
+               {"glass": ("glass",), "temp": ("temp",)}, given="strength"),
+        Figure("true_strength", "true at 20 °C", "pct_vol", "unhidden_strength",
+               {"strength": ("seen_strength",), "solids": ("obscuration", "=0")}, big=True),
+        GLASS_TRUE,
+        Figure("volume_20", "volume at 20 °C", "L", "volume_20",
+               {"volume": ("volume",), "strength": ("seen_strength",), "temp": ("temp",)}),
+        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
+               {"net": ("net_weight",), "strength": ("seen_strength",)}),
+        Figure("lpa", "pure alcohol", "LPA", "lpa_volume",
+               {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True),
+        PROOF_GALLONS,
+    ),
+    checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale", "two_people"),
+    effect=gauge.bottling_gauge,
+    summary="{batch}: {volume_20} at {true_strength}",
+    curve=("true_strength",),
+    cautions=("fire_zone",),
+    account="processing",
+    feeds=("bottling record",),
+)
