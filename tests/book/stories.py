@@ -1,4 +1,4 @@
-"""Entries of every kind for stories that are told at random: a few vessels and few figures, so that all meddle with all."""
+"""Entries of every kind for stories told at random: few vessels and few figures, so that all meddle with all."""
 
 from __future__ import annotations
 
@@ -44,7 +44,8 @@ def _cut(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 def _fraction(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     remnant = chance.choice(({}, {"remnant": "10 L", "remnant_strength": "65 pct_vol"}))
     return entry("fraction_gauge", chance.choice((R1, R2)), still=S1, volume="40 L", temp="18 degC",
-                 fraction=chance.choice(("hearts", "heads", "stillage")), strength=f"{chance.randrange(60, 75)} pct_vol",
+                 fraction=chance.choice(("hearts", "heads", "stillage")),
+                 strength=f"{chance.randrange(60, 75)} pct_vol",
                  goes_to=chance.choice(("stays", "stays", "drain")), **remnant, **more)  # fmt: skip
 
 
@@ -69,7 +70,8 @@ def _move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 def _fill(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("cask_fill", chance.choice((C1, C2)), from_vessel=chance.choice((T1, R2)), lot="L-01", tare="46 kg",
-                 gross=f"{chance.choice((110, 150, 240))} kg", use="new", soaked="yes", place=chance.choice(("A1", "A2")),
+                 gross=f"{chance.choice((110, 150, 240))} kg", use="new", soaked="yes",
+                 place=chance.choice(("A1", "A2")),
                  **POSSIBLE, **more)  # fmt: skip
 
 
@@ -78,7 +80,8 @@ def _cask_move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 
 def _top_up(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    much = chance.choice(({"volume": "5 L"}, {"net_weight": "30 kg"}, {"volume": "20 L", "strength": "61 pct_vol", "temp": "20 degC"}))
+    proved = {"volume": "20 L", "strength": "61 pct_vol", "temp": "20 degC"}
+    much = chance.choice(({"volume": "5 L"}, {"net_weight": "30 kg"}, proved))
     mark, source = chance.choice(((C1, C2), (C2, C1), (C1, T1), (C1, C1)))
     return entry("top_up", mark, from_vessel=source, work=chance.choice(("top_up", "recask")), **much, **more)
 
@@ -94,7 +97,8 @@ def _taste(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 
 def _loss(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    much = chance.choice(({"whole": "yes"}, {"volume": "8 L"}, {"net_weight": "3 kg"}, {"volume": "8 L", "strength": "70 pct_vol"}))
+    proved = {"volume": "8 L", "strength": "70 pct_vol"}
+    much = chance.choice(({"whole": "yes"}, {"volume": "8 L"}, {"net_weight": "3 kg"}, proved))
     return entry("loss", chance.choice((F1, S1, R2, T1, C1)), cause=chance.choice(("leak", "spill", "missing")),
                  found="NS told JK", done="pumped", **much, **more)  # fmt: skip
 
@@ -111,8 +115,10 @@ def _reduce(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 def _filter(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     to = chance.choice(({}, {"to_vessel": T2}))
-    return entry("chill_filter", T1, temp="-2 degC", sheets="K100", volume_before="300 L", strength_before="45.0 pct_vol",
-                 volume_after=f"{chance.choice((298, 301))} L", strength_after="44.9 pct_vol", **to, **more)  # fmt: skip
+    return entry("chill_filter", T1, temp="-2 degC", sheets="K100", volume_before="300 L",
+                 strength_before="45.0 pct_vol",
+                 volume_after=f"{chance.choice((298, 301))} L", strength_after="44.9 pct_vol", **to,
+                 **more)  # fmt: skip
 
 
 def _bottling_gauge(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -127,7 +133,8 @@ def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]
 
 
 def _bottling_close(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count", per_case="6 count",
+    return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count",
+                 per_case="6 count",
                  bottle_size="0.5 L", case_from="1", case_to="93", loss="1 L",
                  tank_empty=chance.choice(("yes", "no")), **more)  # fmt: skip
 
@@ -137,7 +144,8 @@ def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
         return entry("stock_count", T1, found="here", volume=f"{chance.choice((100, 290))} L", temp="15 degC",
                      strength="45 pct_vol", signed="NS", **more)  # fmt: skip
     found = chance.choice(("here", "here", "here", "nothing"))
-    return entry("stock_count", chance.choice((C1, C2)), found=found, place=chance.choice(("A1", "A2")), signed="NS", **more)
+    return entry("stock_count", chance.choice((C1, C2)), found=found, place=chance.choice(("A1", "A2")),
+                 signed="NS", **more)
 
 
 def _instrument(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:

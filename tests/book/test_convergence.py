@@ -54,7 +54,8 @@ def make_story(chance: random.Random, size: int) -> list[dict[str, Any]]:
         elif dice < 0.22 and story:
             about = chance.choice(story)["id"]
             said(answer, about=about, verdict=chance.choice(("stands", "stands", "struck")),
-                 query=chance.choice(("", "", "ferment_gravity_rose", "unusual", "impossible:gravity", "place_differs", "places_swapped",
+                 query=chance.choice(("", "", "ferment_gravity_rose", "unusual", "impossible:gravity",
+                                      "place_differs", "places_swapped",
                                         "source_short", "over_capacity")))  # fmt: skip
         else:
             said(_maker(chance))
@@ -91,7 +92,7 @@ def check_book(book: Book, story: list[dict[str, Any]]) -> bytes:
 
 
 def check_accounts(book: Book) -> None:
-    """Double entry: over all accounts nothing is made or lost; each vessel holds the sum of its flows, none below nothing.
+    """Double entry: over all accounts nothing is made or lost; each vessel holds the sum of its flows, none below 0.
 
     Summed here anew, row by row, so that neither the book's sums nor its own check can hide a fault.
     """
@@ -147,10 +148,10 @@ def test_the_stories_tell_of_every_kind(tmp_path: Path) -> None:
         with open_book(tmp_path / f"{seed}.db") as book:
             fill_world(book)
             hand_in_shuffled(book, make_story(random.Random(seed), 200), random.Random(seed))
-            sql = "SELECT e.kind, f.standing FROM folded f JOIN entries e ON e.id = f.entry WHERE f.standing = 'entered'"
+            sql = "SELECT kind FROM folded f JOIN entries e ON e.id = f.entry WHERE f.standing = 'entered'"
             for row in book.query(sql):
                 entered[row["kind"]] = entered.get(row["kind"], 0) + 1
-            reached |= {row["target"] for row in book.query("SELECT DISTINCT target FROM flows WHERE target GLOB 'out:*'")}
+            reached |= {row["target"] for row in book.query("SELECT DISTINCT target FROM flows")}
     assert set(entered) == {kind.name for kind in webapp.kinds.ALL} - {"answer"}
     assert min(entered.values()) >= 3, entered
     assert {name.split()[0] for name in MAKERS} - {"stranger"} == set(entered)

@@ -14,9 +14,9 @@ from webapp.book.known import load_limits
 from webapp.book.states import load_newest
 from webapp.book.store import Book
 from webapp.kinds.as_data import summary
-from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Kind
+from webapp.kinds.state import EMPTY_VESSEL
 
 ROUND_MOST = 300
 RECENT_MOST = 12

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.spec import Kind
+from webapp.kinds.state import EMPTY_VESSEL
 
 Limits = Mapping[tuple[str, str, str], Mapping[str, Mapping[str, Any]]]
 # Share of a mash that is juice and ferments [%]; common practice, no source: 75 to 90 for whole fruit.

@@ -121,7 +121,7 @@ CREATE INDEX runs_started ON runs (started_at);
 CREATE TABLE card_turns (mark TEXT PRIMARY KEY, turn INTEGER NOT NULL UNIQUE) STRICT, WITHOUT ROWID;
 """
 
-# Flows know their fills and tax accounts; bottlings can be found by lot and case. What was folded before is folded anew.
+# Flows know their fills and tax accounts; bottlings are found by batch and case. All is folded anew.
 STOCK = """
 DROP TABLE flows;
 CREATE TABLE flows (

@@ -11,8 +11,8 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Protocol
 
-from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.read import Suggestion
+from webapp.kinds.state import EMPTY_VESSEL
 
 State = Mapping[str, Any]
 

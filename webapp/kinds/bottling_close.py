@@ -39,9 +39,11 @@ KIND = Kind(
              "{broken} broken of {filled} filled cannot be. Count again."),
     ),
     figures=(
-        Figure("in_bottles", "filled", "L", "volume_of_count", {"size": ("bottle_size",), "number": ("filled",)}, big=True),
+        Figure("in_bottles", "filled", "L", "volume_of_count", {"size": ("bottle_size",), "number": ("filled",)},
+               big=True),
         Figure("lpa", "pure alcohol filled", "LPA", "lpa_volume",
-               {"volume": ("in_bottles",), "strength": ("@strength_pct",), "temp": ("=20",)}, decimals=2, only_shown=True),
+               {"volume": ("in_bottles",), "strength": ("@strength_pct",), "temp": ("=20",)}, decimals=2,
+               only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "vessel_empty"),
     effect=bottle.bottling_close,

@@ -13,7 +13,8 @@ KIND = Kind(
     vessels=("cask",),
     role="warehouse hand",
     fields=(
-        Field("from_place", "From place", "text", required=True, help="Where it stood. Scan the place's label if it has one."),
+        Field("from_place", "From place", "text", required=True,
+              help="Where it stood. Scan the place's label if it has one."),
         Field("to_place", "To place", "text", required=True, ghost=False, help="Bay, tier, position."),
     ),
     checks=("time_order", "clock", "late", "twice"),

@@ -21,12 +21,14 @@ def _temp(name: str, label: str) -> Field:
 
 def _lpa(side: str) -> Figure:
     return Figure(f"lpa_{side}", f"pure alcohol {side}", "LPA", "lpa_volume",
-                  {"volume": (f"volume_{side}_20",), "strength": (f"strength_{side}",), "temp": ("=20",)}, decimals=2)  # fmt: skip
+                  {"volume": (f"volume_{side}_20",), "strength": (f"strength_{side}",), "temp": ("=20",)},
+                  decimals=2)  # fmt: skip
 
 
 def _volume_20(side: str) -> Figure:
     return Figure(f"volume_{side}_20", f"volume {side} at 20 °C", "L", "volume_20",
-                  {"volume": (f"volume_{side}",), "strength": (f"strength_{side}",), "temp": (f"temp_{side}", "=20")})  # fmt: skip
+                  {"volume": (f"volume_{side}",), "strength": (f"strength_{side}",),
+                   "temp": (f"temp_{side}", "=20")})  # fmt: skip
 
 
 KIND = Kind(
@@ -39,7 +41,8 @@ KIND = Kind(
     vessels=("tank",),
     role="blender",
     fields=(
-        Field("temp", "Chilled to", units=("degC", "degF"), usual=(-6, 10), possible=(-20, 25), required=True, decimals=1,
+        Field("temp", "Chilled to", units=("degC", "degF"), usual=(-6, 10), possible=(-20, 25), required=True,
+              decimals=1,
               instrument="thermometer"),
         Field("sheets", "Sheets or cartridge", "text", required=True, help="Grade and lot."),
         _volume("volume_before", "Volume before"),
@@ -52,7 +55,8 @@ KIND = Kind(
     ),
     figures=(
         _volume_20("before"), _volume_20("after"), _lpa("before"), _lpa("after"),
-        Figure("lost", "kept by the filter", "LPA", "difference", {"a": ("lpa_before",), "b": ("lpa_after",)}, decimals=2,
+        Figure("lost", "kept by the filter", "LPA", "difference", {"a": ("lpa_before",), "b": ("lpa_after",)},
+               decimals=2,
                big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "vessel_empty"),

@@ -112,7 +112,8 @@ PROOF_GALLONS = Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gal
 def volume(label: str = "Volume", usual: Range = (0, 20000), required: bool = False, help: str = "") -> Field:
     """Return a dipped volume. [L or gal], 0 or more."""
     return Field(
-        "volume", label, units=("L", "gal"), usual=usual, possible=(0, None), required=required, decimals=1, ghost=False,
+        "volume", label, units=("L", "gal"), usual=usual, possible=(0, None), required=required, decimals=1,
+        ghost=False,
         instrument="dip", help=help,
     )  # fmt: skip
 

@@ -25,7 +25,8 @@ KIND = Kind(
         _figure("expected", "Should show", True, "In the instrument's own unit."),
         _figure("found", "Shows", True),
         _figure("correction", "Correction from now on", True, "To be added to what it shows. 0 if none."),
-        Field("result", "Good?", "choice", required=True, ghost=False, choices=(("good", "good"), ("failed", "not good"))),
+        Field("result", "Good?", "choice", required=True, ghost=False, choices=(
+            ("good", "good"), ("failed", "not good"))),
         Field("in_use", "In use?", "choice", required=True, ghost=False, choices=(
             ("yes", "yes"), ("no", "no"), ("until", "until a day"))),
         Field("until", "Until", "date", ghost=False),

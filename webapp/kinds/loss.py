@@ -31,10 +31,12 @@ KIND = Kind(
         glass(required=False),
         spirit_temp(required=False, usual=(2.0, 25.0)),
         strength(),
-        Field("reckoned", "Measured or reckoned", "choice", choices=(("measured", "measured"), ("reckoned", "reckoned"))),
+        Field("reckoned", "Measured or reckoned", "choice", choices=(
+            ("measured", "measured"), ("reckoned", "reckoned"))),
         Field("found", "Found by, told whom", "text", required=True, ghost=False),
         Field("done", "Done", "choice", required=True, ghost=False, choices=(
-            ("recoopered", "recoopered"), ("recasked", "recasked"), ("pumped", "pumped over"), ("cleaned", "cleaned up"),
+            ("recoopered", "recoopered"), ("recasked", "recasked"), ("pumped", "pumped over"),
+            ("cleaned", "cleaned up"),
             ("reported", "reported"), ("nothing", "nothing yet"))),
     ),
     rules=(

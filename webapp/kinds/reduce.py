@@ -1,6 +1,14 @@
 """Water is added to a tank of spirit."""
 
-from webapp.kinds.common import GLASS_NEEDS_TEMP, GLASS_TRUE, RAW_IS_NOT_TRUE, TRUE_STRENGTH, glass, spirit_temp, strength
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_TRUE,
+    RAW_IS_NOT_TRUE,
+    TRUE_STRENGTH,
+    glass,
+    spirit_temp,
+    strength,
+)
 from webapp.kinds.effects import blend
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
@@ -16,7 +24,8 @@ KIND = Kind(
     vessels=("tank", "can"),
     role="blender",
     fields=(
-        Field("target", "Target strength", units=("pct_vol", "proof"), usual=(37.5, 65), possible=(1, 97), required=True,
+        Field("target", "Target strength", units=("pct_vol", "proof"), usual=(37.5, 65), possible=(1, 97),
+              required=True,
               decimals=1),
         Field("water", "Water by weight", units=("kg", "lb"), usual=(0.1, 5000), possible=(0, None), decimals=1,
               ghost=False, instrument="scale", help="Reckon water by weight: volumes do not add."),

@@ -46,8 +46,8 @@ class Rule:
     """A check between fields of one entry that the phone and the book make alike.
 
     ops: `lt`, `le` (left against right, both present), `differ_unless` (left and right may be equal only if `near` says
-    so), `any_of` (at least one of `left`, `right` is there), `needs` (if left is there, right must be). A side is a field
-    or figure, `a|b` for the first of two that is there, or `event=x|y`, there where the choice is one of these.
+    so), `any_of` (at least one of `left`, `right` is there), `needs` (if left is there, right must be). A side is a
+    field or figure, `a|b` for the first of two that is there, or `event=x|y`, there where the choice is one of these.
     """
 
     code: str

@@ -214,7 +214,7 @@ class Posting:
         stock = self.stock(key)
         sums = {name: stock[n] + amount[n] for n, name in enumerate(Amount._fields)}
         if key[:2] == "r:":
-            self.put(key, **sums)
+            self.put(key, **sums | {"volume_ml": max(sums["volume_ml"], 0)})  # volumes do not add
         else:
             self.put(key, holds=_with_figures({**(self.held(key[2:]) or {}), **sums}))
 
@@ -222,7 +222,7 @@ class Posting:
         return self.held(key[2:]) if key[:2] == "v:" else self.state(key)
 
     def _counts_volume(self, key: str) -> bool:
-        return key[:2] == "r:" or bool((self.held(key[2:]) or {}).get("mash"))
+        return key[:2] == "v:" and bool((self.held(key[2:]) or {}).get("mash"))
 
     def _covered_by(self, key: str) -> str:
         if key[:2] == "r:":

@@ -1,6 +1,15 @@
 """What a count found, and where."""
 
-from webapp.kinds.common import GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE, glass, net_weight, quantity_figures, spirit_temp, strength, volume
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    RAW_IS_NOT_TRUE,
+    glass,
+    net_weight,
+    quantity_figures,
+    spirit_temp,
+    strength,
+    volume,
+)
 from webapp.kinds.effects import other
 from webapp.kinds.spec import Field, Kind, Rule
 
@@ -17,7 +26,8 @@ KIND = Kind(
     fields=(
         Field("place", "Place", "text", help="As its label says. For a tank leave it empty."),
         Field("found", "Found", "choice", required=True, ghost=False, choices=(
-            ("here", "this vessel"), ("nothing", "nothing where it should be"), ("unknown", "one that is not in the book"))),
+            ("here", "this vessel"), ("nothing", "nothing where it should be"),
+            ("unknown", "one that is not in the book"))),
         Field("label", "What it says on it", "text", ghost=False),
         volume("Volume, if a tank"),
         net_weight(),

@@ -5,7 +5,8 @@ from webapp.kinds.spec import Field, Kind
 
 
 def _score(name: str, label: str) -> Field:
-    return Field(name, label, units=("count",), usual=(0, 10), possible=(0, 10), required=True, decimals=0, help="0 to 10.")
+    return Field(name, label, units=("count",), usual=(0, 10), possible=(0, 10), required=True, decimals=0,
+                 help="0 to 10.")
 
 
 KIND = Kind(

@@ -24,7 +24,8 @@ KIND = Kind(
     vessels=("cask",),
     role="warehouse hand",
     fields=(
-        Field("work", "What was done", "choice", required=True, choices=(("top_up", "topped up"), ("recask", "recasked"))),
+        Field("work", "What was done", "choice", required=True, choices=(
+            ("top_up", "topped up"), ("recask", "recasked"))),
         Field("from_vessel", "From vessel", "mark", required=True, vessels=("cask", "tank", "can", "receiver")),
         volume("Amount by volume", usual=(0.5, 700)),
         net_weight("or by net weight"),

@@ -13,7 +13,6 @@ from webapp.trade.gauging import obscuration_proof, proof_gallons_from_pounds, w
 from webapp.trade.numeric import check_range
 from webapp.trade.units import from_canonical, quantity_of, to_canonical
 
-
 OBSCURATION_FROM = 0.4  # g/100 mL; below it the hydrometer's proof may stand: 27 CFR 30.31
 
 

@@ -25,7 +25,7 @@ def place_differs(read: Read, view: View) -> Iterable[Query]:
         yield Query("places_swapped", "ask", "place", words)
         return
     where = f"the book has it at {booked}" if booked else "the book has no place for it"
-    words = f"{name} was found at {place}; {where}. Is it there? If so, say that it stands. Count what stands there too."
+    words = f"{name} was found at {place}; {where}. If it is there, say that it stands. Count what stands there too."
     yield Query("place_differs", "ask", "place", words)
 
 

@@ -8,6 +8,7 @@ from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.stock import Posting, spirit_of
 
+SERIES = ("per_case", "case_from", "case_to", "odd_case", "lot_mark")
 COUNTS = ("filled", "broken", "reworked", "library")
 
 
@@ -34,8 +35,7 @@ def bottling_close(read: Read, view: Any) -> Effect:
     bottling = {
         "entry": read.entry["id"], "tank": read.mark, "fill": fill, "at": view.at, "what": held.get("what", ""),
         "batch": held.get("name", ""), "strength_pct": strength, "label_strength_pct": held.get("label_strength_pct"),
-        "size_l": size, "good": good, **count, **{name: values.get(name) for name in ("per_case", "case_from", "case_to")},
-        "odd_case": values.get("odd_case"), "lot_mark": values.get("lot_mark"), "lpa_ul": bottled.lpa_ul,
+        "size_l": size, "good": good, **count, **{name: values.get(name) for name in SERIES}, "lpa_ul": bottled.lpa_ul,
         "volume_ml": bottled.volume_ml,
     }  # fmt: skip
     return post.effect(**{f"b:{view.root}": bottling})

@@ -62,7 +62,7 @@ def ferment_closed(read: Read, view: Any) -> Effect:
 
 
 def wash_taken(post: Posting, mark: str, volume_l: float | None, lpa_l: float | None) -> Amount:
-    """Return wash as an amount that leaves a fermenter: its mass is its share of the mash, or 1 kg/L if that is unknown.
+    """Return wash as an amount that leaves a fermenter: its mass by its share of the mash, or 1 kg/L if unknown.
 
     The alcohol of a ferment that nobody has closed is booked now: fermented -> fermenter.
     """
