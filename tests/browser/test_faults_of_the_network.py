@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import sqlite3
 import shutil
+import sqlite3
 from typing import Any
 
 import pytest
 
 from tests.browser.faulty_proxy import FaultyProxy
-from tests.browser.offline_world import FERMENTER, Phone, World, reading
+from tests.browser.offline_world import FERMENTER, Phone, World, reading, wait_for
 
 
 @pytest.fixture
@@ -20,7 +20,9 @@ def far_phone(world: World, proxy: FaultyProxy, make_phone: Any) -> Phone:
     return made
 
 
-def test_an_answer_lost_after_the_commit_makes_nothing_twice(world: World, proxy: FaultyProxy, far_phone: Phone) -> None:
+def test_an_answer_lost_after_the_commit_makes_nothing_twice(
+    world: World, proxy: FaultyProxy, far_phone: Phone
+) -> None:
     proxy.mode = "lose_answer"
     kept = far_phone.log(reading())
     assert far_phone.hand_in()["standing"] == "no_signal"
@@ -36,7 +38,9 @@ def test_an_answer_lost_after_the_commit_makes_nothing_twice(world: World, proxy
 
 
 @pytest.mark.parametrize("mode", ["portal", "redirect", "unreachable"])
-def test_another_voice_on_the_line_settles_nothing(mode: Any, world: World, proxy: FaultyProxy, far_phone: Phone) -> None:
+def test_another_voice_on_the_line_settles_nothing(
+    mode: Any, world: World, proxy: FaultyProxy, far_phone: Phone
+) -> None:
     far_phone.log(reading())
     far_phone.wait_until_settled()
     proxy.mode = mode
@@ -58,7 +62,7 @@ def test_a_line_that_swallows_packets_is_given_up_after_eight_seconds(proxy: Fau
         globalThis.heard = []; onHandin((status) => heard.push(status.standing)); }""")
     proxy.mode = "swallow"
     far_phone.log(reading())
-    far_phone.page.wait_for_function("globalThis.heard.includes('no_signal')", timeout=15_000)
+    wait_for(far_phone.page, "globalThis.heard.includes('no_signal')", wait_s=15)
     assert far_phone.slate()[0]["state"] == "waiting"
     proxy.mode = "pass"
     assert far_phone.hand_in()["standing"] == "idle", "a tap does not wait for the back-off"
@@ -120,14 +124,17 @@ def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, phone: Ph
     first = page.evaluate(log, reading())
     session = context.new_cdp_session(page)
     session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url, "quotaSize": 1000})
-    said = page.evaluate(log, reading(remark="x" * 2000, mark=FERMENTER))
+    said = page.evaluate(log, reading(remark="x" * 3_000_000, mark=FERMENTER))
     assert said.startswith("SlateFull: "), said
     assert "file" in said
     draft = page.evaluate(
-        """async name => (await import("/static/slate/drafts.js")).getDraft(name)""", f"full:ferment_reading:{FERMENTER}"
+        """async name => (await import("/static/slate/drafts.js")).getDraft(name)""",
+        f"full:ferment_reading:{FERMENTER}",
     )
     assert draft["values"]["gravity"]["raw"] == "1,031"
-    all_ids = """async () => (await (await import("/static/slate/queue.js")).all()).map((kept) => [kept.id, kept.seq])"""
+    all_ids = (
+        """async () => (await (await import("/static/slate/queue.js")).all()).map((kept) => [kept.id, kept.seq])"""
+    )
     assert page.evaluate(all_ids) == [[first, 1]], "what was there is still there"
     session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url})
     page.evaluate(log, reading())

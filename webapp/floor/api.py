@@ -110,7 +110,7 @@ def let_in(token: str, name: str) -> tuple[dict[str, Any], str]:
         device, secret = devices.enrol(current.book, token.strip(), name.strip(), datetime.now(UTC))
     except BookError as error:
         enrol_tries.failed(address)
-        abort(422, str(error))
+        abort(403, str(error))
     return device, secret
 
 
