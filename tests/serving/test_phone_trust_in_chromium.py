@@ -47,7 +47,7 @@ def test_worker_registers_over_tls_once_our_authority_is_trusted(
         page.goto(server.url)
         assert page.evaluate("isSecureContext")
         assert page.evaluate(REGISTER) == f"{server.url}/"
-        # Over TLS and HTTP/2 the server still knows its own pages: not let in (401), but not a foreign site (403).
+        # Over TLS the server still knows its own pages: not let in (401), yet no foreign site (403).
         assert page.evaluate(HAND_IN) == 401
     finally:
         browser.close()
