@@ -26,7 +26,10 @@ def form_class(kind: Kind) -> type[FlaskForm]:
         made[spec.name] = _box(spec)
         if spec.units:
             choices = pairs((unit, units.symbol(unit)) for unit in spec.units)
-            made[f"{spec.name}_unit"] = SelectField(f"Unit of {spec.label.lower()}", choices=choices)
+            # Left out with its figure, the unit is nobody's error; read.py judges it where there is a figure.
+            made[f"{spec.name}_unit"] = SelectField(
+                f"Unit of {spec.label.lower()}", choices=choices, validate_choice=False
+            )
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(
                 f"{spec.instrument.capitalize()} used", [Optional(), Length(max=40)]
