@@ -37,7 +37,7 @@ export async function start() {
   render(cautionBands(kind, card), part("cautions"));
   part("more-says").replaceChildren();
   const draftName = `${kind.name}:${mark}`;
-  const fix = await beginWith(form);
+  const fix = await beginWith(form, card);
   if (!fix) await takeUpDraft(form, draftName);
   new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),

@@ -15,6 +15,7 @@ const NOTES_SHOWN = 3;
 let wanted = "";
 
 export async function start() {
+  document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
   setInterval(() => void show(), 60_000);
@@ -23,7 +24,6 @@ export async function start() {
 
 async function show() {
   const body = /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]'));
-  if (body.querySelector("noscript")) body.replaceChildren();
   const [cards, said, house, fresh] = await Promise.all([readCards(), notes(), site(), freshAt()]);
   setHead({ first: house.name });
   if (!cards.length) return render(noCards(fresh), body);

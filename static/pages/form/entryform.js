@@ -49,7 +49,8 @@ export class EntryForm {
     const { signal } = this.#listening;
     form.addEventListener("input", (event) => this.#typed(event), { signal });
     form.addEventListener("change", (event) => this.#changed(event), { signal });
-    form.addEventListener("focusout", () => this.#pauseOver(), { signal });
+    // Later: a box or button may lose the focus by being taken away, in the middle of a drawing.
+    form.addEventListener("focusout", () => setTimeout(() => signal.aborted || this.#pauseOver()), { signal });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       void this.logIt();
@@ -164,18 +165,18 @@ export class EntryForm {
   #take({ field, raw, unit }) {
     const control = controlOf(this.#parts.form, field);
     const select = /** @type {HTMLSelectElement|null} */ (this.#parts.form.querySelector(`select[name="${field}_unit"]`));
+    control?.focus({ preventScroll: true }); // first, for the button that has the focus goes away
     if (select && unit) select.value = unit;
     if (control) control.value = raw;
     this.#typing = "";
     this.update();
-    control?.focus({ preventScroll: true });
   }
 
   /** @param {any} problem */
   #keep(problem) {
+    controlOf(this.#parts.form, problem.field)?.focus({ preventScroll: true });
     this.#lookedAt.set(this.#key(problem), problem.weight);
     this.#showLook();
-    controlOf(this.#parts.form, problem.field)?.focus({ preventScroll: true });
   }
 
   /** @returns {boolean} whether there is no entry to log yet */
