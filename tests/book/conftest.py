@@ -51,9 +51,7 @@ def entry(
     seq: int = 1, values: dict[str, Any] | None = None, typed_at: datetime | str | None = None, **more: Any,
 ) -> dict[str, Any]:  # fmt: skip
     """An entry as handed in; fields of the kind by name (`temp="14.6 degC"`)."""
-    top = {
-        k: more.pop(k) for k in ("id", "person", "amends", "remark", "as_read", "kind_version") if k in more
-    }
+    top = {k: more.pop(k) for k in ("id", "person", "amends", "remark", "as_read", "kind_version") if k in more}
     because = more.pop("because", "")
     read = read_at if isinstance(read_at, str) else read_at.isoformat(timespec="seconds")
     typed = typed_at or read
