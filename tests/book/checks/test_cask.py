@@ -59,7 +59,7 @@ def test_a_large_cask_at_six_per_cent_leaks_among_neighbours_at_three():
     query = only(regauge(book, "2026-05-13 10:00", "229.0", "61.0"), "cask_loss")
     assert query.words.startswith(
         "6 % a year lost since last May: 128.3 L of pure alcohol then, 120.4 L now. "
-        "The 5 casks most like it lost about 3 %. Its strength is usual"
+        "Of the 5 casks most like it, most lost about 3 %. Its strength is usual"
     )
     assert regauge(filled(), "2026-05-13 10:00", "229.0", "61.0") == []  # alone it is within the plain bound
 

@@ -22,6 +22,8 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
     brim, working = vessel.get("capacity_l"), vessel.get("working_l")
     if brim and vessel.get("sort") == "cask":
         brim = brim * limit("cask_brim", view)
+    if litres <= min(brim or litres, working or litres) + 0.05:
+        return
     found = slips(read, at, 0.05 * brim, working or brim) if brim else ()
     if brim and litres > brim + 0.05:
         said = f"{words} does not fit into {vessel['name']}, which holds {plain(brim, 0)} L. Look again."
