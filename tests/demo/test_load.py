@@ -1,6 +1,7 @@
 """Loading the invented year: through intake, quick, told on the way, the same each time, and its sums close."""
 
 import json
+import random
 from datetime import UTC, datetime
 from itertools import pairwise
 from pathlib import Path
@@ -12,6 +13,8 @@ from webapp import demo
 from webapp.book import devices, fold, log, people, registry
 from webapp.book.errors import BookError
 from webapp.book.store import open_book
+from webapp.demo.phones import hand_ins
+from webapp.demo.setting import let_phones_in, put_house
 from webapp.places import DEMO_DIR
 
 OUTSIDE = ("out:fermented", "out:stillage")
@@ -106,6 +109,16 @@ def test_the_season_closes(year: Any) -> None:
         f["lpa_l"] * (1 if f["target"][:2] == "r:" else -1) for f in flows if "r:" in (f["source"][:2], f["target"][:2])
     )
     assert lost == pytest.approx(9.8, abs=0.6)
+
+
+def test_the_year_handed_in_in_any_order_gives_the_same_fold(year: Any, tmp_path: Path) -> None:
+    batches = hand_ins(demo.year(), let_phones_in(year.book, datetime(2025, 5, 2, tzinfo=UTC)))
+    random.Random(20250924).shuffle(batches)
+    with open_book(tmp_path / "book.sqlite") as other:
+        put_house(other)
+        for batch in batches:
+            demo.send(other, batch)
+        assert fold.dump(other) == fold.dump(year.book)
 
 
 def test_a_living_moment(tmp_path: Path) -> None:

@@ -144,6 +144,14 @@ def test_two_people_at_one_cask():
     assert regauge(book, "2026-05-14 10:00", "239.0", "59.6", person="PR") == []
 
 
+def test_two_people_in_pounds_and_proof():
+    book = filled(kg="193.0", strength="60.1")
+    regauge(book, "2026-05-12 10:14", "239.3", "59.6", person="PR")
+    query = only(regauge(book, "2026-05-12 14:02", "526.9 lb", "119.2 proof", person="NS"), "two_people")
+    # 239.3 kg / 0.45359237 = 527.6 lb; 119.2 proof at 60 degF is 59.7 % vol at 20 degC
+    assert "10:14: 527.6 lb, 59.6 %. Noor S. has 526.9 lb, 59.7 %." in query.words
+
+
 def test_a_regauge_of_an_empty_cask():
     assert codes(regauge(Ledger(), "2026-05-12 10:14", "239.3", "59.6")) == ["vessel_empty"]
 
