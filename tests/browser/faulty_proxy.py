@@ -58,7 +58,7 @@ class _Handler(http.server.BaseHTTPRequestHandler):
     def do_GET(self) -> None:
         self._answer()
 
-    do_POST = do_GET
+    do_POST = do_GET  # noqa: N815
 
     def _answer(self) -> None:
         body = self.rfile.read(int(self.headers.get("Content-Length") or 0))

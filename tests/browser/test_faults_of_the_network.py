@@ -114,31 +114,37 @@ def test_two_tabs_at_once_hand_each_entry_in_once(world: World, far_phone: Phone
     second.close()
 
 
-def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, phone: Phone, browser: Any) -> None:
-    """In a fresh context: there the quota can be set from outside."""
+def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, browser: Any) -> None:
     context = browser.new_context(viewport={"width": 390, "height": 844})
     page = context.new_page()
+    # Set before the database is opened: the browser looks at it then.
+    quota = {"origin": world.server.url, "quotaSize": 3_000_000}
+    context.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", quota)
     page.goto(world.server.url + "/slate", wait_until="load")
     log = """async draft => { const { log } = await import("/static/slate/queue.js");
         try { return (await log(draft)).id; } catch (error) { return `${error.name}: ${error.message}`; } }"""
-    first = page.evaluate(log, reading())
-    session = context.new_cdp_session(page)
-    session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url, "quotaSize": 1000})
-    said = page.evaluate(log, reading(remark="x" * 3_000_000, mark=FERMENTER))
+    kept = [page.evaluate(log, reading())]
+    # The browser counts what is written with some delay: a few large entries may still pass.
+    for _ in range(12):
+        said = page.evaluate(log, reading(remark="x" * 2_000_000))
+        if said.startswith("SlateFull: "):
+            break
+        kept.append(said)
     assert said.startswith("SlateFull: "), said
-    assert "file" in said
+    assert "file" in said, "it says what to do"
     draft = page.evaluate(
         """async name => (await import("/static/slate/drafts.js")).getDraft(name)""",
         f"full:ferment_reading:{FERMENTER}",
     )
-    assert draft["values"]["gravity"]["raw"] == "1,031"
-    all_ids = (
+    assert draft["values"]["gravity"]["raw"] == "1,031", "what was typed is not lost"
+    kept.append(page.evaluate(log, reading()))
+    found = page.evaluate(
         """async () => (await (await import("/static/slate/queue.js")).all()).map((kept) => [kept.id, kept.seq])"""
     )
-    assert page.evaluate(all_ids) == [[first, 1]], "what was there is still there"
-    session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url})
-    page.evaluate(log, reading())
-    assert sorted(seq for _, seq in page.evaluate(all_ids)) == [1, 2], "the failed one has left no gap"
+    in_order = [[one, at + 1] for at, one in enumerate(kept)]
+    assert sorted(found, key=lambda one: one[1]) == in_order, "nothing is gone, and the failed one has left no gap"
+    text = page.evaluate("""async () => (await (await import("/static/slate/file.js")).saveSlate()).text()""")
+    assert all(one in text for one in kept), "the way out is open"
     context.close()
 
 
