@@ -140,6 +140,8 @@ def test_a_vessel_is_added_with_its_check_character_and_changed_on_record(house)
     mark = answer.headers["Location"].rsplit("/", 1)[1]
     assert registry.vessel(house.book, mark)["capacity_l"] == 500.5
     assert client.post("/desk/vessels/new", data=data).status_code == 422, "not twice"
+    blind = client.post("/desk/vessels/new", data={**data, "base": "C078"})
+    assert blind.status_code == 422 and "Choose another code" in blind.text
     wrong = client.post(f"/desk/vessels/{mark}/edit", data={**data, "capacity_l": "many"})
     assert wrong.status_code == 422 and 'value="many"' in wrong.text
     client.post(f"/desk/vessels/{mark}/edit", data={**data, "capacity_l": "480"})
