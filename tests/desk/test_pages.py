@@ -41,7 +41,7 @@ def a_run(house):
 def test_the_run_page_shows_cuts_with_true_strength(house):
     run_id = a_run(house)
     page = house.client("IM").get(f"/desk/runs/{run_id}").text
-    # 77.5 on the glass at 15.4 degC is 78.9 true, 56.5 at 16.3 is 57.8: checks.md's model, OIML R 22 with glass expansion.
+    # 77.5 on the glass at 15.4 degC is 78.9 true, 56.5 at 16.3 is 57.8: OIML R 22 with glass expansion.
     for shown in ("R-25-02", "78.9", "57.8", "heads cut", "hearts cut", "cannot see methanol"):
         assert shown in page
 

@@ -43,10 +43,10 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
     }  # fmt: skip
 
 
-def card(book: Book, mark: str) -> dict[str, Any] | None:
+def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any] | None:
     """Return a vessel's card, or None where the book has no such vessel in use."""
     row = registry.vessel(book, mark)
-    if row is None or row["retired"]:
+    if row is None or (row["retired"] and not with_retired):
         return None
     state = load_newest(book, f"v:{mark}") or EMPTY_VESSEL
     kinds = [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]

@@ -44,7 +44,8 @@ def vessels_page() -> Any:
 def vessel_page(mark: str) -> Any:
     """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
     row = _known(mark)
-    card = cards.card(current.book, row["mark"])
+    card = cards.card(current.book, row["mark"], with_retired=True)
+    assert card
     history = [line(current.book, entry) for entry in log.find(current.book, mark=row["mark"], limit=HISTORY)]
     return render_template(
         "desk/vessel.html", row=row, card=card, history=history, curves=json.dumps(card.get("curves", {}))

@@ -77,13 +77,6 @@ def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about
     )
 
 
-def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
-    # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
-    return RadioField(
-        spec.label, needed, choices=pairs(choices), description=spec.help, validate_choice=False, render_kw=about
-    )
-
-
 def entry_values(form: Any) -> dict[str, dict[str, str]]:
     """Return what was filled in, as an entry's `values`; untouched fields are left out."""
     values: dict[str, dict[str, str]] = {}

@@ -51,7 +51,7 @@ def _errors(*statuses: int) -> dict[str, Any]:
 
 
 def _paths(api: APISpec) -> None:
-    device = [{"device": []}]
+    device: list[dict[str, list[str]]] = [{"device": []}]
     api.path("/api/hand-in", operations={"post": {
         "operationId": "handIn", "security": device, "summary": "Hand in a batch of entries.",
         "requestBody": {"required": True, **_json(_ref("HandIn"), "The batch.")},
