@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 import logging
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -107,11 +107,14 @@ def settled(given: dict[str, Any]) -> list[str]:
     return [result["settled"] for result in given["results"]]
 
 
-def fill_world(book: Book) -> None:
-    """Vessels and people, as somebody at the desk would put them in."""
+def fill_world(book: Book, *, but: Container[str] = ()) -> None:
+    """Vessels and people, as somebody at the desk would put them in; some left out by mark or code."""
     for row in VESSELS:
-        registry.put_vessel(book, row, "JK")
+        if row["mark"] not in but:
+            registry.put_vessel(book, row, "JK")
     for code in ("NS", "JK", "TB"):
+        if code in but:
+            continue
         people.put_person(book, {"code": code, "name": code, "roles": ["cellar hand"]}, "JK")
 
 

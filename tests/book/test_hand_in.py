@@ -78,12 +78,15 @@ def test_one_id_with_two_bodies_is_a_clash_and_both_are_kept(book: Book) -> None
     assert kept["entry"] == one
     aside = log.aside(book, settled="clash")
     assert [json.loads(row["body"]) for row in aside] == [other]
+    assert [query["code"] for query in queries.open_queries(book)] == ["clash"]
+    send(book, answer(one["id"], query="clash", read_at=NOW, seq=2))
+    assert queries.open_queries(book) == []
 
 
 def test_one_id_twice_in_one_batch_is_entered_once(book: Book) -> None:
     one = fruit()
     given = send(book, one, copy.deepcopy(one), {**one, "remark": "another"})
-    assert settled(given) == ["entered", "known", "clash"]
+    assert settled(given) == ["queried", "known", "clash"]
     assert given["results"][0]["digest"] == given["results"][1]["digest"]
 
 

@@ -42,7 +42,7 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         if kind is None:
             raise LookupError(plan.entry["kind"])
         read, queries = ask(kind, plan.entry, view, known)
-        questions = _name(plan, queries)
+        questions = _name(plan, [*_clash(plan), *queries])
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
         effect = keep_stock(kind.effect(read, view), view) if kind.effect and not stopped else NOTHING
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
@@ -99,6 +99,15 @@ def _strangers(read: Read, view: View, row: Mapping[str, Any] | None) -> Iterabl
 def _unknown_vessel(mark: str, field_name: str) -> Query:
     words = f"No vessel {mark[:20]} is in the book. Add it, or amend the entry."
     return Query(f"unknown_vessel_{field_name}" if field_name else "unknown_vessel", "stop", field_name, words)
+
+
+def _clash(plan: Plan) -> list[Query]:
+    if not plan.clashed:
+        return []
+    words = (
+        "Another body came under the id of this entry and was put aside. Compare the two; amend this or let it stand."
+    )
+    return [Query("clash", "ask", "", words)]
 
 
 def _after_strike(plan: Plan) -> list[Query]:

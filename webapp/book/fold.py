@@ -31,6 +31,11 @@ def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
     book.memory.dirty_roots |= families.note(book, row, entry)
 
 
+def note_clash(book: Book, entry_id: str) -> None:
+    """Note that another body came under an id, inside a write: a person has to look."""
+    book.memory.dirty_roots.add(root_of(book, entry_id))
+
+
 def settle(book: Book, fresh: Fresh | None = None) -> dict[str, Outcome]:
     """Fold what is dirty, inside a write. Return what came of each entry that was worked out, by its id."""
     memory = book.memory

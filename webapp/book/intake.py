@@ -142,6 +142,9 @@ class _Desk:
             counters.note_seen(self.book, device, numbers)
         for row in self._rows:
             fold.note(self.book, row, self._fresh[row["id"]][1])
+        for row in self._aside:
+            if row["settled"] == "clash":
+                fold.note_clash(self.book, row["id"])
         outcomes = fold.settle(self.book, self._fresh)
         return [self._finished(result, outcomes) for result in self._results]
 
