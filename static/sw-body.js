@@ -19,7 +19,7 @@ const LATER_CACHES = new Map(
 const PATTERNS = SHELLS.map(([pattern, shell]) => [new RegExp(pattern), shell]);
 
 self.addEventListener("install", (event) => {
-  event.waitUntil(fill());
+  event.waitUntil(fill().then(() => route(event)));
 });
 
 self.addEventListener("activate", (event) => {
@@ -46,6 +46,16 @@ self.addEventListener("fetch", (event) => {
   if (later) event.respondWith(serve(url.pathname, later.cache, later.hash));
   else if (HASHES.has(url.pathname)) event.respondWith(serve(url.pathname, CACHE, HASHES.get(url.pathname)));
 });
+
+/* Where the browser can, it takes a version's files out of the cache by itself: this script is not asked each time. */
+async function route(event) {
+  if (!event.addRoutes) return;
+  const later = Array.from(LATER_CACHES.keys(), (url) => ({ condition: { urlPattern: { pathname: url } }, source: "fetch-event" }));
+  const kept = ["/static/*", "/data/*"].map((pathname) => ({
+    condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: CACHE },
+  }));
+  await event.addRoutes([...later, ...kept]).catch(() => {}); // without it all goes through the handler below
+}
 
 function shellFor(path) {
   for (const [pattern, shell] of PATTERNS) {

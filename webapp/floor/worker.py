@@ -63,4 +63,5 @@ def _kept(body: bytes, mimetype: str, etag: str | None = None) -> Response:
         response.set_etag(etag)
     else:
         response.add_etag()
-    return response.make_conditional(request)
+    response.make_conditional(request)  # changes the response in place
+    return response
