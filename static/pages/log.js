@@ -60,9 +60,9 @@ export async function start() {
 
 /** @param {any} kind @param {any} card @param {string} mark */
 function showHead(kind, card, mark) {
-  const [what, amount] = card ? holdsOf(card) : ["", mark && "not on this phone's list"];
+  const what = card ? holdsOf(card)[0] : mark && "not on this phone's list";
   setHead({
-    mark: card?.name || mark || kind.title, first: mark ? kind.title : "", second: card ? [what, amount].filter(Boolean).join(" · ") : amount,
+    mark: card?.name || mark || kind.title, first: mark ? kind.title : "", second: what,
     back: mark ? vesselPath(mark) : "/",
   });
 }

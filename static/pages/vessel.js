@@ -14,7 +14,7 @@ import { logPath, markHere, runPath, vesselPath } from "./here.js";
 import { kindsByName, readCard } from "./phone.js";
 import { figureNow } from "./run/sheet.js";
 import { curveOf, runTitle } from "./run/state.js";
-import { agoWords, capital, holdsOf } from "./words.js";
+import { agoWords, holdsOf } from "./words.js";
 
 const RECENT_SHOWN = 4;
 const STALE_MS = 60 * 60_000;
@@ -86,7 +86,7 @@ function state(card, byName) {
 const newest = (card, kind) => Object.values(card.last[kind.name] ?? {}).map((value) => /** @type {any} */ (value).at).sort().at(-1) ?? "";
 
 /** "Gravity, strained juice" is Gravity here. @param {any} spec of a field or figure */
-const labelOf = (spec) => capital(spec.label.split(",")[0].replace(/^or /, ""));
+const labelOf = (spec) => spec.label.split(",")[0].replace(/^or (.)/, (/** @type {string} */ _, /** @type {string} */ first) => first.toUpperCase());
 
 /** The forms of this vessel: where it holds something, what is read again and again comes first, then what is for its sort alone. @param {any} card @param {Map<string, any>} byName @returns {any[]} */
 function kindsHere(card, byName) {
