@@ -45,10 +45,11 @@ def client(app: Flask) -> FlaskClient:
 
 def entry(seq: int = 1, **more: Any) -> dict[str, Any]:
     values = {"temp": {"raw": "14,6", "unit": "degC"}, "gravity": {"raw": "1.031", "unit": "SG"}}
-    return {"id": str(uuid.uuid4()), "kind": "ferment_reading", "kind_version": 1, "mark": FERMENTER, "mark_by": "typed",
-            "read_at": STAMP, "typed_at": STAMP, "person": "NS", "role": "cellar hand", "seen_by": "", "device": "d-test",
-            "seq": seq, "values": values, "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
-            **more}  # fmt: skip
+    about = {"kind": "ferment_reading", "kind_version": 1, "mark": FERMENTER, "mark_by": "typed"}
+    hand = {"person": "NS", "role": "cellar hand", "seen_by": "", "device": "d-test", "seq": seq}
+    rest = {"as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": ""}
+    times = {"read_at": STAMP, "typed_at": STAMP}
+    return {"id": str(uuid.uuid4()), **about, **times, **hand, "values": values, **rest, **more}
 
 
 def batch(*entries: Any) -> dict[str, Any]:

@@ -143,3 +143,11 @@ def test_the_manifest_names_icons_that_are_there(client: FlaskClient) -> None:
     assert sizes == {"192x192", "512x512"}
     for icon in manifest["icons"]:
         assert client.get(icon["src"], buffered=True).status_code == 200
+
+
+def test_a_shell_names_its_modules_in_its_head(client: FlaskClient) -> None:
+    listed = {url for url, _ in _constants(client)["ASSETS"]}
+    named = re.findall(r'<link rel="modulepreload" href="([^"]+)">', client.get("/shell/log/ferment_reading").text)
+    assert {"/static/floor.js", "/static/pages/log.js", "/static/slate/db.js", "/static/kinds/read.js"} <= set(named)
+    assert set(named) <= listed
+    assert len(named) == len(set(named))
