@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import dataclasses
 import json
 from datetime import UTC, datetime, timedelta
 from typing import Any
@@ -11,10 +12,13 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from tests.book.conftest import NOW, charge, fruit, reading
+import webapp.kinds
+from tests.book.conftest import F1, NOW, charge, fruit, reading, send
+from webapp.book import fold, log, upcast
 from webapp.book.clock import corrected, measured_skew, order_skew, sort_text, utc_text
 from webapp.book.soundness import is_plainly_sound
 from webapp.book.states import difference, patched
+from webapp.book.store import Book
 from webapp.kinds.as_schema import entry_schema
 
 KEYS = st.sampled_from(["holds", "recent", "run", "a", "b"])
@@ -97,3 +101,25 @@ def test_a_clock_off_by_ages_is_clamped(skew_s: int) -> None:
 def test_skew_is_phone_minus_book() -> None:
     assert measured_skew((NOW + timedelta(seconds=90.04)).isoformat(), NOW) == 90.0
     assert measured_skew("2025-09-24T12:00:00", NOW) == 0.0  # no offset: it says no instant
+
+
+def test_an_entry_of_an_older_kind_is_read_in_the_shape_of_today(book: Book, monkeypatch: pytest.MonkeyPatch) -> None:
+    """As if `grower_lot` had been called `lot` in version 1: a phone that has not been updated still hands in."""
+    today = webapp.kinds.get("fruit_intake")
+    assert today is not None
+    newer = dataclasses.replace(today, version=2)
+
+    def rename(old: dict[str, Any]) -> dict[str, Any]:
+        values = {("grower_lot" if name == "lot" else name): value for name, value in old["values"].items()}
+        return {**old, "values": values}
+
+    monkeypatch.setattr(webapp.kinds, "ALL", [newer if kind.name == newer.name else kind for kind in webapp.kinds.ALL])
+    monkeypatch.setitem(upcast.STEPS, ("fruit_intake", 1), rename)
+    old = fruit()
+    old["values"]["lot"] = old["values"].pop("grower_lot")
+    assert send(book, old)["results"][0]["settled"] == "entered"
+    kept = log.get(book, old["id"])
+    assert kept is not None
+    assert kept["entry"] == old
+    line = fold.state(book, f"v:{F1}")["recent"]["fruit_intake"][0]
+    assert line["values"]["grower_lot"] == "G4"
