@@ -117,13 +117,14 @@ def test_two_tabs_at_once_hand_each_entry_in_once(world: World, far_phone: Phone
 def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, browser: Any) -> None:
     context = browser.new_context(viewport={"width": 390, "height": 844})
     page = context.new_page()
-    # Set before the database is opened: the browser looks at it then.
-    quota = {"origin": world.server.url, "quotaSize": 3_000_000}
-    context.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", quota)
+    # Set before the database is opened, for the browser looks at it then; it holds as long as the session is kept.
+    session = context.new_cdp_session(page)
+    session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url, "quotaSize": 3_000_000})
     page.goto(world.server.url + "/slate", wait_until="load")
     log = """async draft => { const { log } = await import("/static/slate/queue.js");
         try { return (await log(draft)).id; } catch (error) { return `${error.name}: ${error.message}`; } }"""
     kept = [page.evaluate(log, reading())]
+    session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url, "quotaSize": 1000})
     # The browser counts what is written with some delay: a few large entries may still pass.
     for _ in range(12):
         said = page.evaluate(log, reading(remark="x" * 2_000_000))
@@ -137,6 +138,7 @@ def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, browser: 
         f"full:ferment_reading:{FERMENTER}",
     )
     assert draft["values"]["gravity"]["raw"] == "1,031", "what was typed is not lost"
+    session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url, "quotaSize": 1_000_000_000})
     kept.append(page.evaluate(log, reading()))
     found = page.evaluate(
         """async () => (await (await import("/static/slate/queue.js")).all()).map((kept) => [kept.id, kept.seq])"""
@@ -145,6 +147,7 @@ def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, browser: 
     assert sorted(found, key=lambda one: one[1]) == in_order, "nothing is gone, and the failed one has left no gap"
     text = page.evaluate("""async () => (await (await import("/static/slate/file.js")).saveSlate()).text()""")
     assert all(one in text for one in kept), "the way out is open"
+    session.detach()
     context.close()
 
 
