@@ -119,7 +119,8 @@ def test_today_has_the_open_run_and_what_is_to_be_read(near_floor: Floor) -> Non
     values = {name: {"raw": raw, "unit": unit} for name, (raw, unit) in weighed.items()}
     values |= {"material": {"raw": "plum"}, "grower_lot": {"raw": "Hollow Farm, lot 3"}}
     log({"kind": "fruit_intake", "mark": FERMENTER, "person": "NS", "values": values})
-    wash = {"from_vessel": {"raw": FERMENTER}, "wash": {"raw": "482", "unit": "L"}, "wash_strength": {"raw": "5.2", "unit": "pct_vol"}}
+    wash = {"from_vessel": {"raw": FERMENTER}, "wash": {"raw": "482", "unit": "L"}}
+    wash |= {"wash_strength": {"raw": "5.2", "unit": "pct_vol"}}
     log({"kind": "charge", "mark": STILL, "person": "NS", "values": wash})
     glass = {"glass": {"raw": "61.6", "unit": "pct_glass"}, "temp": {"raw": "15.9", "unit": "degC"}}
     log({"kind": "run_reading", "mark": STILL, "person": "NS", "values": glass})
