@@ -64,8 +64,9 @@ def _one(
         gravity[mark] = round(1.060 if before == EMPTY else EMPTY if before < 1.012 else before - 0.001, 3)
         if before == EMPTY:
             return "fruit_intake", mark, {
-                "gross": {"raw": "1250", "unit": "kg"}, "tare": {"raw": "60", "unit": "kg"}, "material": {"raw": "plum"},
-                "grower_lot": {"raw": "G4"}, "temp": {"raw": "12", "unit": "degC"}, "rot": {"raw": "1", "unit": "pct"},
+                "gross": {"raw": "1250", "unit": "kg"}, "tare": {"raw": "60", "unit": "kg"},
+                "material": {"raw": "plum"}, "grower_lot": {"raw": "G4"},
+                "temp": {"raw": "12", "unit": "degC"}, "rot": {"raw": "1", "unit": "pct"},
             }  # fmt: skip
         if gravity[mark] == EMPTY:
             return "charge", chance.choice(marks["still"]), {
