@@ -1,11 +1,11 @@
 /*
- * The worker: opens the floor with no signal. The server puts four constants before this text: VERSION, ASSETS
- * ([url, sha256] of all that a version needs), LATER ({name: [url, sha256][]}: large parts in caches of their own) and
- * SHELLS ([pattern, shell][]). One cache per version, filled whole or not at all, so that the parts of a page always
- * fit together. It holds no entries and hands nothing in: it may be stopped at any moment, the slate must not.
+ * The worker: opens the floor with no signal. The server puts five constants before this text: VERSION, ASSETS
+ * ([url, sha256] of all that a version needs), PACK (sha256 of the one answer that holds all its text files), LATER
+ * ({name: [url, sha256][]}: large parts in caches of their own) and SHELLS ([pattern, shell][]). One cache per version,
+ * filled whole or not at all, so that the parts of a page always fit together. It holds no entries and hands nothing in: it may be stopped at any moment, the slate must not.
  */
 "use strict";
-/* global VERSION, ASSETS, LATER, SHELLS */
+/* global VERSION, ASSETS, PACK, LATER, SHELLS */
 
 const PREFIX = "cellarslate-";
 const CACHE = `${PREFIX}shell-${VERSION}`;
@@ -19,7 +19,7 @@ const LATER_CACHES = new Map(
 const PATTERNS = SHELLS.map(([pattern, shell]) => [new RegExp(pattern), shell]);
 
 self.addEventListener("install", (event) => {
-  event.waitUntil(fill());
+  event.waitUntil(fill().then(() => route(event)));
 });
 
 self.addEventListener("activate", (event) => {
@@ -47,6 +47,16 @@ self.addEventListener("fetch", (event) => {
   else if (HASHES.has(url.pathname)) event.respondWith(serve(url.pathname, CACHE, HASHES.get(url.pathname)));
 });
 
+/* Where the browser can, it takes a version's files out of the cache by itself: this script is not asked each time. */
+async function route(event) {
+  if (!event.addRoutes) return;
+  const later = Array.from(LATER_CACHES.keys(), (url) => ({ condition: { urlPattern: { pathname: url } }, source: "fetch-event" }));
+  const kept = ["/static/*", "/data/*"].map((pathname) => ({
+    condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: CACHE },
+  }));
+  await event.addRoutes([...later, ...kept]).catch(() => {}); // without it all goes through the handler below
+}
+
 function shellFor(path) {
   for (const [pattern, shell] of PATTERNS) {
     const match = pattern.exec(path);
@@ -60,11 +70,22 @@ function shellFor(path) {
 async function fill() {
   try {
     const cache = await caches.open(CACHE);
-    await Promise.all(ASSETS.map(([url, hash]) => fetchInto(cache, url, hash)));
+    const packed = await unpackInto(cache);
+    await Promise.all(ASSETS.filter(([url]) => !packed.has(url)).map(([url, hash]) => fetchInto(cache, url, hash)));
   } catch (error) {
     await caches.delete(CACHE); // half a version is none
     throw error;
   }
+}
+
+/* All text files in one answer: on a slow network that is most of the wait. Each goes under its own address. */
+async function unpackInto(cache) {
+  const bytes = await fetchChecked(`/pack/${PACK}`, PACK).then((response) => response.arrayBuffer());
+  const { headers, parts } = JSON.parse(new TextDecoder().decode(bytes));
+  await Promise.all(
+    parts.map(([url, type, text]) => cache.put(url, new Response(text, { headers: { ...headers, "Content-Type": type } }))),
+  );
+  return new Set(parts.map(([url]) => url));
 }
 
 /* What is in the cache is served at once; the network is asked only for what the browser has thrown out. */
@@ -82,7 +103,7 @@ async function serve(url, cacheName, hash) {
 }
 
 /* A captive portal, an older or newer server, a cut transfer: none of them gets into the cache. */
-async function fetchInto(cache, url, hash) {
+async function fetchChecked(url, hash) {
   const response = await fetch(new Request(url, { cache: "reload", redirect: "error", credentials: "same-origin" }));
   if (response.status !== 200 || response.redirected) throw new Error(`${url} answered ${response.status}`);
   const bytes = await response.arrayBuffer();
@@ -91,7 +112,11 @@ async function fetchInto(cache, url, hash) {
   if (hex !== hash) throw new Error(`${url} is not the one of this version`);
   const headers = new Headers(response.headers);
   for (const name of ["Content-Encoding", "Content-Length", "Set-Cookie", "Vary"]) headers.delete(name);
-  const kept = new Response(bytes, { status: 200, headers });
+  return new Response(bytes, { status: 200, headers });
+}
+
+async function fetchInto(cache, url, hash) {
+  const kept = await fetchChecked(url, hash);
   await cache.put(url, kept.clone());
   return kept;
 }

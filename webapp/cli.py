@@ -177,7 +177,7 @@ def phones(data_dir: Path) -> None:
 
     with _open(data_dir) as book:
         rows = devices.report(book)
-    table = Table("name", "id", "state", "last heard (UTC)", "clock off [s]", "entries", "not handed in")
+    table = Table("name", "state", "last heard, UTC", "clock off, s", "entries", "not handed in")
     for row in rows:
         table.add_row(*_write_phone(row))
     Console().print(table)
@@ -304,9 +304,8 @@ def _write_phone(row: dict[str, Any]) -> tuple[str, ...]:
     gaps = [str(first) if first == last else f"{first} to {last}" for first, last in row["gaps"]]
     return (
         row["name"],
-        row["id"],
         "shut out" if row["revoked_at"] else "let in",
-        row["heard_at"] or "never",
+        row["heard_at"][:16].replace("T", " ") if row["heard_at"] else "never",
         "" if row["skew_s"] is None else f"{row['skew_s']:+.0f}",
         str(row["entries"]),
         ", ".join(gaps),

@@ -1,30 +1,48 @@
 // @ts-check
-/** A form that begins with an entry of the slate: one that the book refused, or one that is put right. */
+/** A form that puts an entry right: one that the book refused, or one in the book, which stays legible beside the new one. */
 import { get, markSeen } from "../slate/queue.js";
-import { localMinute } from "./words.js";
+import { formatAgo, formatTime } from "../ui/format.js";
+import { html, render } from "../vendor/lit-html/lit-html.js";
+import { choiceRow } from "./choices.js";
 import { fillIn } from "./form/values.js";
+import { localMinute } from "./words.js";
+
+const REASONS = /** @type {[string, string][]} */ ([["mistyped", "mistyped"], ["misread", "misread"], ["put right", "something else"]]);
 
 /** @typedef {{id: string, about: {amends?: string, reason?: string, read_at?: string}}} Fix */
 
 /**
- * @param {HTMLFormElement} form
- * @returns {Promise<Fix|null>} null where the address names none, or it is no longer on this phone
+ * @param {HTMLFormElement} form @param {any} card or null
+ * @returns {Promise<Fix|null>} null where the address names no entry to put right
  */
-export async function beginWith(form) {
+export async function beginWith(form, card) {
   const asked = new URLSearchParams(location.search);
   const id = asked.get("fix") ?? asked.get("amends");
   const kept = id ? await get(id) : undefined;
-  if (!kept) return null;
-  fillIn(form, kept.entry.values);
-  fillIn(form, { remark: { raw: kept.entry.remark }, read_at: { raw: localMinute(new Date(kept.entry.read_at)) } });
-  const isInTheBook = ["entered", "known", "queried"].includes(kept.state);
-  return {
-    id: kept.id,
-    about: { read_at: kept.entry.read_at, ...(isInTheBook ? { amends: kept.id, reason: "put right on the phone" } : {}) },
-  };
+  const line = card?.recent.find((/** @type {any} */ one) => one.entry === id);
+  const at = kept?.entry.read_at ?? line?.at;
+  const isInTheBook = kept ? ["entered", "known", "queried"].includes(kept.state) : asked.has("amends");
+  if (!id || (!kept && !isInTheBook)) return null;
+  if (kept) fillIn(form, { ...kept.entry.values, remark: { raw: kept.entry.remark } });
+  if (at) fillIn(form, { read_at: { raw: localMinute(new Date(at)) } });
+  /** @type {Fix} */
+  const fix = { id, about: { ...(at ? { read_at: kept?.entry.read_at } : {}), ...(isInTheBook ? { amends: id, reason: REASONS[0][0] } : {}) } };
+  if (isInTheBook) sayWhatItReplaces(form, fix, at, Boolean(kept));
+  return fix;
+}
+
+/** @param {HTMLFormElement} form @param {Fix} fix @param {string|undefined} at @param {boolean} isFilledIn */
+function sayWhatItReplaces(form, fix, at, isFilledIn) {
+  const place = document.createElement("div");
+  place.className = "stack";
+  form.prepend(place);
+  const day = at ? formatAgo(at) : "";
+  const when = !at ? "" : day === formatTime(at) ? ` of ${day}` : ` of ${day}, ${formatTime(at)}`;
+  render(html`<p class="band band--note"><span>This replaces the entry${when}, which stays legible. ${isFilledIn ? "" : "Type all of it, not only what was wrong."}</span></p>
+    ${choiceRow("What was wrong", "reason_for_change", REASONS, fix.about.reason ?? "", (value) => { fix.about.reason = value; })}`, place);
 }
 
 /** The one it began with has been dealt with. @param {Fix|null} fix */
 export async function doneWith(fix) {
-  if (fix) await markSeen(fix.id);
+  if (fix && (await get(fix.id))) await markSeen(fix.id);
 }

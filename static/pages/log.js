@@ -37,7 +37,7 @@ export async function start() {
   render(cautionBands(kind, card), part("cautions"));
   part("more-says").replaceChildren();
   const draftName = `${kind.name}:${mark}`;
-  const fix = await beginWith(form);
+  const fix = await beginWith(form, card);
   if (!fix) await takeUpDraft(form, draftName);
   new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
@@ -60,9 +60,9 @@ export async function start() {
 
 /** @param {any} kind @param {any} card @param {string} mark */
 function showHead(kind, card, mark) {
-  const [what, amount] = card ? holdsOf(card) : ["", mark && "not on this phone's list"];
+  const what = card ? holdsOf(card)[0] : mark && "not on this phone's list";
   setHead({
-    mark: card?.name || mark || kind.title, first: mark ? kind.title : "", second: card ? [what, amount].filter(Boolean).join(" · ") : amount,
+    mark: card?.name || mark || kind.title, first: mark ? kind.title : "", second: what,
     back: mark ? vesselPath(mark) : "/",
   });
 }

@@ -80,6 +80,7 @@ function showCurve() {
 /** The small events of a run that is under way. */
 function events() {
   const begun = ["heat_on", "first_drop"].filter((event) => !eventOf(sheet.run, event) && !sheet.run.cuts.some((/** @type {any} */ cut) => cut.event === "heads_cut"));
+  /** @type {Record<string, string>} */
   const words = { heat_on: "Heat on", first_drop: "First drop" };
   return html`<div class="buttons">${begun.map((event) => html`<button type="button" class="button" @click=${() => openPanel("cut", words[event], event)}>${words[event]}</button>`)}
     <button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;

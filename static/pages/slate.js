@@ -42,8 +42,9 @@ async function show() {
     section("Wants a look", asks, line), section("Waiting", waiting, line), section("In the book", settled.slice(0, SETTLED_SHOWN), line),
     keeping(storage, kept.length),
   ], part("body"));
-  render(waiting.length || status.standing !== "idle" ? html`<div class="thumb"><button type="button" class="button button--main button--action"
-    ?disabled=${status.standing === "sending"} @click=${handIn}>${status.standing === "sending" ? "Handing in" : "Hand in now"}</button></div>` : nothing, part("thumb"));
+  part("thumb").hidden = !waiting.length && status.standing === "idle";
+  render(html`<button type="button" class="button button--main button--action"
+    ?disabled=${status.standing === "sending"} @click=${handIn}>${status.standing === "sending" ? "Handing in" : "Hand in now"}</button>`, part("thumb"));
 }
 
 /** @param {any} kept */

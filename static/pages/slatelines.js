@@ -53,7 +53,7 @@ function answers(kept, onSeen, onAgain) {
   const { entry } = kept;
   if (kept.state === "queried" && !(kept.receipt?.queries ?? []).some((/** @type {any} */ query) => query.weight !== "note")) return nothing;
   const open = kept.state === "clash" ? nothing : html`<a class="button" href="${logPath(entry.mark, entry.kind)}?fix=${entry.id}">Put it right</a>`;
-  return html`<div class="list__answers">${open}
+  return html`<div class="list__answers list__answers--wide">${open}
     ${kept.state === "refused" ? html`<button type="button" class="button" @click=${onAgain}>Hand in again</button>` : nothing}
     <button type="button" class="button button--plain" @click=${onSeen}>I have read it</button></div>`;
 }

@@ -12,9 +12,11 @@ import { readCards } from "./phone.js";
 import { capital, holdsOf } from "./words.js";
 
 const NOTES_SHOWN = 3;
+const QUERIES_SHOWN = 4;
 let wanted = "";
 
 export async function start() {
+  document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
   setInterval(() => void show(), 60_000);
@@ -23,7 +25,6 @@ export async function start() {
 
 async function show() {
   const body = /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]'));
-  if (body.querySelector("noscript")) body.replaceChildren();
   const [cards, said, house, fresh] = await Promise.all([readCards(), notes(), site(), freshAt()]);
   setHead({ first: house.name });
   if (!cards.length) return render(noCards(fresh), body);
@@ -69,8 +70,10 @@ const row = (card, path, what, end) => html`<li><a href=${path}><span class="lis
 function queries(cards) {
   const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })));
   if (!asked.length) return nothing;
-  return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.map(({ card, query }) =>
-    row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${query.words}</span>`, badge(query.weight)))}</ul></section>`;
+  const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${query.words}</span>`, badge(query.weight));
+  const rest = asked.slice(QUERIES_SHOWN);
+  return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.slice(0, QUERIES_SHOWN).map(line)}</ul>
+    ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;
 }
 
 /** @param {any[]} said */

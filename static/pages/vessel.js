@@ -13,7 +13,7 @@ import { setHead } from "./frame.js";
 import { logPath, markHere, runPath, vesselPath } from "./here.js";
 import { kindsByName, readCard } from "./phone.js";
 import { figureNow } from "./run/sheet.js";
-import { runTitle } from "./run/state.js";
+import { curveOf, runTitle } from "./run/state.js";
 import { agoWords, holdsOf } from "./words.js";
 
 const RECENT_SHOWN = 4;
@@ -22,6 +22,7 @@ const STALE_MS = 60 * 60_000;
 let curve = null;
 
 export async function start() {
+  document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
   await show();
@@ -35,7 +36,6 @@ async function show() {
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
   const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second, back: "/" });
-  if (body.querySelector("noscript, nav:not([data-doing])")) body.replaceChildren();
   render([questions(card), state(card, byName), html`<div class="chart" data-part="curve" hidden></div>`, lines(card, byName, fresh), doing(card, byName)], body);
   showCurve(card, byName);
 }
@@ -72,14 +72,27 @@ function questions(card) {
 /** The last figures, side by side. @param {any} card @param {Map<string, any>} byName */
 function state(card, byName) {
   if (card.run) return figureNow(card.run);
-  const kind = byName.get((card.forms ?? []).find((/** @type {string} */ name) => Object.keys(card.last[name] ?? {}).length && byName.get(name)?.curve.length));
+  const kind = kindsHere(card, byName).filter((one) => one.curve.length && newest(card, one)).sort((a, b) => (newest(card, a) < newest(card, b) ? 1 : -1))[0];
   const since = card.holds?.since && card.sort !== "fermenter" ? html`<p class="quiet">Filled ${formatDate(card.holds.since)}.</p>` : nothing;
   if (!kind) return since;
   const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3);
   return html`<dl class="readings">${figures.map((/** @type {any} */ field) => {
     const last = card.last[kind.name][field.name];
-    return html`<div><dt>${field.label.split(",")[0]}</dt><dd>${last.raw}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
+    return html`<div><dt>${labelOf(field)}</dt><dd>${last.raw}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
   })}</dl>${since}`;
+}
+
+/** @param {any} card @param {any} kind @returns {string} when it was logged here last, or "" */
+const newest = (card, kind) => Object.values(card.last[kind.name] ?? {}).map((value) => /** @type {any} */ (value).at).sort().at(-1) ?? "";
+
+/** "Gravity, strained juice" is Gravity here. @param {any} spec of a field or figure */
+const labelOf = (spec) => spec.label.split(",")[0].replace(/^or (.)/, (/** @type {string} */ _, /** @type {string} */ first) => first.toUpperCase());
+
+/** The forms of this vessel: where it holds something, what is read again and again comes first, then what is for its sort alone. @param {any} card @param {Map<string, any>} byName @returns {any[]} */
+function kindsHere(card, byName) {
+  const kinds = (card.forms ?? []).map((/** @type {string} */ name) => byName.get(name)).filter((/** @type {any} */ kind) => kind?.floor);
+  if (!card.holds) return kinds;
+  return kinds.sort((/** @type {any} */ a, /** @type {any} */ b) => Number(b.curve.length > 0) - Number(a.curve.length > 0) || a.vessels.length - b.vessels.length);
 }
 
 /** @param {any} card @param {Map<string, any>} byName @param {string|null} fresh */
@@ -100,7 +113,7 @@ const isToday = (at) => formatAgo(at) === formatTime(at);
 
 /** What to log, the likeliest first and full width. @param {any} card @param {Map<string, any>} byName */
 function doing(card, byName) {
-  const kinds = card.forms.map((/** @type {string} */ name) => byName.get(name)).filter((/** @type {any} */ kind) => kind?.floor);
+  const kinds = kindsHere(card, byName);
   const isStill = card.sort === "still";
   const shown = kinds.filter((/** @type {any} */ kind) => !kind.run && !(isStill && card.run && kind.name === "charge"));
   const rows = shown.map((/** @type {any} */ kind) => ({ words: kind.short, sign: kind.icon, path: logPath(card.mark, kind.name) }));
@@ -116,6 +129,7 @@ function doing(card, byName) {
 /** @param {any} card @param {Map<string, any>} byName */
 function showCurve(card, byName) {
   const place = /** @type {HTMLElement} */ (document.querySelector('[data-part="curve"]'));
+  if (card.sort === "still") return showRun(card, place);
   const [name, points] = Object.entries(card.curves ?? {}).find(([, some]) => /** @type {any[]} */ (some).length > 1) ?? ["", []];
   curve?.destroy();
   curve = null;
@@ -123,6 +137,14 @@ function showCurve(card, byName) {
   if (!name) return;
   const kind = [...byName.values()].find((one) => one.curve.includes(name));
   const spec = kind?.fields.find((/** @type {any} */ one) => one.name === name) ?? kind?.figures.find((/** @type {any} */ one) => one.name === name);
-  const label = (spec?.label ?? name).split(",")[0];
+  const label = labelOf(spec ?? { label: name });
   curve = drawCurve(place, { series: [{ label, points }], title: label, yLabel: "", xIsTime: true, height: 132, yDecimals: spec?.decimals ?? 1 });
+}
+
+/** A still's own curve is its run's. @param {any} card @param {HTMLElement} place */
+function showRun(card, place) {
+  const drawn = card.run && curveOf(card.run, card.past_runs[0]);
+  curve?.destroy();
+  curve = drawn ? drawCurve(place, { ...drawn, height: 170 }) : null;
+  place.hidden = !drawn;
 }

@@ -1,6 +1,6 @@
 // @ts-check
 /** Who logs on this phone: picked by name or short code, with a PIN where the person has set one. Works without signal. */
-import { people } from "../slate/cards.js";
+import { onCards, people } from "../slate/cards.js";
 import { choose, current, WrongPin } from "../slate/who.js";
 import "../ui/keypad.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
@@ -16,6 +16,11 @@ const then = () => safeThen(new URLSearchParams(location.search).get("then"));
 
 export async function start() {
   part("body").replaceChildren();
+  onCards(() => void look()); // on a new phone the names may still be on their way
+  await look();
+}
+
+async function look() {
   [state.list, state.now] = await Promise.all([people(), current()]);
   show();
 }

@@ -6,7 +6,7 @@
 import { NoAnswer, ask } from "./ask.js";
 import { takeBatch } from "./batch.js";
 import { refresh } from "./cards.js";
-import { setMeta } from "./db.js";
+import { getMeta, setMeta } from "./db.js";
 import { become, device, noteAnswer, session } from "./device.js";
 import { localStamp } from "./entry.js";
 import { listen, tell } from "./news.js";
@@ -15,6 +15,7 @@ import { offerAgain } from "./again.js";
 
 /**
  * @typedef {"idle" | "sending" | "no_signal" | "foreign" | "signed_out" | "busy"} Standing
+ * @typedef {{isUrged?: boolean, isLooking?: boolean}} How
  * @typedef {{standing: Standing, words: string, next_at: number | null}} Status `next_at`: next try, since 1970 [ms]
  */
 
@@ -22,6 +23,7 @@ const ENTRIES_MAX = 200;
 const WAIT_FIRST_MS = 5000;
 const WAIT_MAX_MS = 300_000;
 const LOOK_EVERY_MS = 60_000;
+const LOOK_AGAIN_MS = 10 * 60_000;
 const LOCK = "cellarslate-hand-in";
 const TOO_LARGE = "This entry is too large for the book. Shorten its remark and log it again; this one stays here.";
 
@@ -29,20 +31,23 @@ const TOO_LARGE = "This entry is too large for the book. Shorten its remark and 
 let status = { standing: "idle", words: "", next_at: null };
 let failures = 0;
 let entriesMax = ENTRIES_MAX;
-let isDraining = false;
-let wantsMore = false;
+/** @type {Promise<Status> | null} */
+let running = null;
+/** @type {How | null} */
+let wanted = null;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let timer;
 
 /** Begin handing in by itself: now, when the page is seen, when a network comes, by the clock, after each log. */
-export function start() {
+export async function start() {
   listen("slate", (detail) => detail?.id && drain());
   listen("device", () => drain({ isUrged: true })); // let in again: what waited goes at once
   addEventListener("online", () => drain({ isUrged: true }));
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && drain({ isUrged: true }));
   setInterval(() => document.visibilityState === "visible" && drain(), LOOK_EVERY_MS);
   prune().catch(() => {});
-  return drain({ isUrged: true, isLooking: true });
+  const handedInAt = await getMeta("handed_in_at");
+  return drain({ isUrged: true, isLooking: !handedInAt || Date.parse(handedInAt) < Date.now() - LOOK_AGAIN_MS });
 }
 
 /** @returns {Status} */
@@ -55,29 +60,36 @@ export const onHandin = (callback) => listen("handin", callback);
 export const handInNow = () => drain({ isUrged: true, isLooking: true });
 
 /**
- * @param {{isUrged?: boolean, isLooking?: boolean}} [how] urged: cancels the wait; looking: asks the book how far it has
- *   seen this phone, even if nothing waits
- * @returns {Promise<Status>}
+ * @param {How} [how] urged: cancels the wait; looking: asks the book how far it has seen this phone, even if nothing waits
+ * @returns {Promise<Status>} once the round is over that this call began or joined
  */
-export async function drain({ isUrged = false, isLooking = false } = {}) {
-  if (isDraining) {
-    wantsMore = true;
-    return status;
-  }
-  if (!isUrged && status.next_at && Date.now() < status.next_at) return status;
-  isDraining = true;
+export function drain({ isUrged = false, isLooking = false } = {}) {
+  if (!running && !isUrged && status.next_at && Date.now() < status.next_at) return Promise.resolve(status);
+  wanted = { isUrged: isUrged || wanted?.isUrged, isLooking: isLooking || wanted?.isLooking };
+  running ??= rounds();
+  return running;
+}
+
+async function rounds() {
   clearTimeout(timer);
-  try {
-    do {
-      wantsMore = false;
-      await underLock(() => handInAll(isLooking), isUrged);
-    } while (wantsMore);
+  /** @type {unknown} */
+  let failure = null;
+  while (wanted) {
+    const how = wanted;
+    wanted = null;
+    if (failure && !how.isUrged) break;
+    try {
+      await underLock(() => handInAll(Boolean(how.isLooking)), Boolean(how.isUrged));
+      failure = null;
+    } catch (error) {
+      failure = error;
+    }
+  }
+  running = null;
+  if (failure) waitAfter(failure);
+  else {
     failures = 0;
     say({ standing: "idle", words: "", next_at: null });
-  } catch (error) {
-    waitAfter(error);
-  } finally {
-    isDraining = false;
   }
   return status;
 }

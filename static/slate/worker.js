@@ -10,13 +10,15 @@ const LOOK_EVERY_MS = 30 * 60_000;
 export async function registerWorker({ onNewer, onReady = () => {} }) {
   if (!("serviceWorker" in navigator)) return;
   const container = navigator.serviceWorker;
-  const hadOne = Boolean(container.controller);
+  let hadOne = Boolean(container.controller);
   let isReloading = false;
   container.addEventListener("controllerchange", () => {
     // The first worker takes a page over quietly; a newer one needs the page's newer half as well.
-    if (!hadOne || isReloading) return;
-    isReloading = true;
-    location.reload();
+    if (hadOne && !isReloading) {
+      isReloading = true;
+      location.reload();
+    }
+    hadOne = true;
   });
   try {
     const registration = await container.register("/sw.js", { updateViaCache: "none" });

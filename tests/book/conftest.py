@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 import logging
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -52,9 +52,7 @@ def entry(
     seq: int = 1, values: dict[str, Any] | None = None, typed_at: datetime | str | None = None, **more: Any,
 ) -> dict[str, Any]:  # fmt: skip
     """An entry as handed in; fields of the kind by name (`temp="14.6 degC"`)."""
-    top = {
-        k: more.pop(k) for k in ("id", "person", "amends", "remark", "as_read", "kind_version") if k in more
-    }
+    top = {k: more.pop(k) for k in ("id", "person", "amends", "remark", "as_read", "kind_version") if k in more}
     because = more.pop("because", "")
     read = read_at if isinstance(read_at, str) else read_at.isoformat(timespec="seconds")
     typed = typed_at or read
@@ -110,11 +108,14 @@ def settled(given: dict[str, Any]) -> list[str]:
     return [result["settled"] for result in given["results"]]
 
 
-def fill_world(book: Book) -> None:
-    """Vessels and people, as somebody at the desk would put them in."""
+def fill_world(book: Book, *, but: Container[str] = ()) -> None:
+    """Vessels and people, as somebody at the desk would put them in; some left out by mark or code."""
     for row in VESSELS:
-        registry.put_vessel(book, row, "JK")
+        if row["mark"] not in but:
+            registry.put_vessel(book, row, "JK")
     for code in ("NS", "JK", "TB"):
+        if code in but:
+            continue
         people.put_person(book, {"code": code, "name": code, "roles": ["cellar hand"]}, "JK")
 
 

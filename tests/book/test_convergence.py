@@ -13,14 +13,16 @@ from hypothesis import strategies as st
 
 import webapp.kinds
 from tests.book.conftest import (
+    C2,
     NOW,
+    VESSELS,
     answer,
     fill_world,
     send,
 )  # fmt: skip
 from tests.book.oracle import as_bytes, fold_kept, fold_plainly
 from tests.book.stories import MAKERS, make_any
-from webapp.book import accounts, fold, log
+from webapp.book import accounts, fold, log, registry
 from webapp.book.evaluate import FAULT
 from webapp.book.store import Book, open_book
 
@@ -36,7 +38,7 @@ def make_story(chance: random.Random, size: int) -> list[dict[str, Any]]:
         device = chance.choice(list(SKEWS))
         seqs[device] += 1
         # Few different minutes: so that ties come up, and everything meddles with everything.
-        true_at = NOW - timedelta(minutes=10 * chance.randrange(1, 60))
+        true_at = NOW - timedelta(minutes=10 * chance.randrange(1, 60), days=chance.choice((0, 0, 0, 90, 400)))
         read_at = true_at + timedelta(seconds=SKEWS[device])
         typed_at = read_at + timedelta(minutes=chance.choice((0, 1, 45)))
         given = {"read_at": read_at} | given
@@ -56,7 +58,7 @@ def make_story(chance: random.Random, size: int) -> list[dict[str, Any]]:
             said(answer, about=about, verdict=chance.choice(("stands", "stands", "struck")),
                  query=chance.choice(("", "", "ferment_gravity_rose", "unusual", "impossible:gravity",
                                       "place_differs", "places_swapped",
-                                        "source_short", "over_capacity")))  # fmt: skip
+                                        "stock_short", "from_nothing", "over_capacity")))  # fmt: skip
         else:
             said(_maker(chance))
     return story
@@ -67,15 +69,27 @@ def _maker(chance: random.Random) -> Any:
 
 
 def hand_in_shuffled(book: Book, story: list[dict[str, Any]], chance: random.Random) -> None:
-    """Hand all of it in: shuffled, in batches of any size, some of it twice."""
+    """Hand all of it in: shuffled, in batches of any size, some of it twice, while the desk fills the registry."""
+    late = chance.sample([row["mark"] for row in VESSELS] + ["NS"], 3)
+    fill_world(book, but=late)
+    desk = [
+        lambda: fill_world(book),
+        lambda: registry.put_vessel(book, {"mark": C2, "sort": "cask", "tare_kg": 44.0, "capacity_l": 228}, "JK"),
+        lambda: registry.set_limit(book, "sort", "fermenter", "ferment_reading", "temp", [10, 16], None, "JK"),
+        lambda: registry.set_site(book, {"checks": {"clock_note_s": 90}}, "JK"),
+    ]
     order = story + chance.sample(story, len(story) // 4)
     chance.shuffle(order)
     while order:
+        if desk and chance.random() < 0.3:
+            desk.pop(0)()
         device = chance.choice(sorted({e["device"] for e in order}))
         batch = [e for e in order if e["device"] == device][: chance.choice((1, 2, 5, 40))]
         send(book, *batch, skew_s=SKEWS[device], device=device)
         for one in batch:
             order.remove(one)
+    for change in desk:
+        change()
 
 
 def check_book(book: Book, story: list[dict[str, Any]]) -> bytes:
@@ -123,7 +137,6 @@ def run_one(folder: Path, seed: int, size: int, ways: int) -> None:
     dumps = set()
     for way in range(ways):
         with open_book(folder / f"{seed}-{way}.db") as book:
-            fill_world(book)
             hand_in_shuffled(book, story, random.Random(seed * 31 + way))
             dumps.add(check_book(book, story))
     assert len(dumps) == 1

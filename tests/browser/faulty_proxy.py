@@ -6,7 +6,6 @@ import contextlib
 import http.client
 import http.server
 import threading
-import time
 from typing import Any, Literal
 
 Mode = Literal["pass", "lose_answer", "portal", "redirect", "swallow", "unreachable"]
@@ -33,8 +32,10 @@ class FaultyProxy:
         class Handler(_Handler):
             owner = proxy
 
+        self._closed = threading.Event()
         self._server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), Handler)
         self._server.daemon_threads = True
+        self._server.block_on_close = False
         self._thread = threading.Thread(target=self._server.serve_forever, daemon=True)
         self._thread.start()
 
@@ -45,6 +46,7 @@ class FaultyProxy:
 
     def close(self) -> None:
         """Stop serving."""
+        self._closed.set()
         self._server.shutdown()
         self._server.server_close()
 
@@ -56,7 +58,7 @@ class _Handler(http.server.BaseHTTPRequestHandler):
     def do_GET(self) -> None:
         self._answer()
 
-    do_POST = do_GET
+    do_POST = do_GET  # noqa: N815
 
     def _answer(self) -> None:
         body = self.rfile.read(int(self.headers.get("Content-Length") or 0))
@@ -65,7 +67,7 @@ class _Handler(http.server.BaseHTTPRequestHandler):
         if mode == "unreachable":
             self._cut()
         elif mode == "swallow":
-            time.sleep(60)
+            self.owner._closed.wait(60)
             self._cut()
         elif mode == "portal":
             self._send(200, [("Content-Type", "text/html")], PORTAL)
@@ -79,7 +81,8 @@ class _Handler(http.server.BaseHTTPRequestHandler):
     def _pass_on(self, body: bytes, *, lose: bool) -> None:
         upstream = http.client.HTTPConnection("127.0.0.1", self.owner.server_port, timeout=30)
         try:
-            headers = {k: v for k, v in self.headers.items() if k.lower() not in _HOP}
+            left_out = _HOP | ({"if-none-match"} if self.owner.worker_suffix else set())
+            headers = {k: v for k, v in self.headers.items() if k.lower() not in left_out}
             upstream.request(self.command, self.path, body or None, headers)
             reply = upstream.getresponse()
             content = reply.read()

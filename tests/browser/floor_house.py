@@ -22,13 +22,17 @@ HEADS, HEARTS, TAILS = make_mark("R1"), make_mark("R2"), make_mark("R3")
 TIMEOUT_MS = 15_000
 _WIPE = """async () => {
   const { write, ENTRIES, DRAFTS } = await import("/static/slate/db.js");
-  await write([ENTRIES, DRAFTS], async (tx) => { await tx.objectStore(ENTRIES).clear(); await tx.objectStore(DRAFTS).clear(); });
-  for (const name of Object.keys(localStorage)) if (/^(unit|instrument|cellarslate-draft|decimal|keypad|theme)/.test(name)) localStorage.removeItem(name);
+  await write([ENTRIES, DRAFTS], async (tx) => {
+    await tx.objectStore(ENTRIES).clear();
+    await tx.objectStore(DRAFTS).clear();
+  });
+  const own = /^(unit|instrument|cellarslate-draft|decimal|keypad|theme)/;
+  for (const name of Object.keys(localStorage)) if (own.test(name)) localStorage.removeItem(name);
   sessionStorage.clear();
 }"""
 
 # A vessel for each sort that the pages treat in a way of its own. (code, sort, title, more)
-VESSELS = (
+VESSELS: tuple[tuple[str, str, str, dict[str, Any]], ...] = (
     ("F1", "fermenter", "Fermenter 1", {}),
     ("F3", "fermenter", "Fermenter 3", {}),
     ("S1", "still", "Still 1", {"in_zone": True}),
@@ -90,8 +94,8 @@ def furnish(world: World) -> None:
     """Put the vessels, people and instruments of this house into the book."""
     with open_book(world.book_path) as book:
         for code, sort, title, more in VESSELS:
-            row = {"mark": make_mark(code), "name": code, "title": title, "sort": sort, "place": "", "capacity_l": 2000.0}
-            registry.put_vessel(book, row | more, by="MD")
+            row = {"mark": make_mark(code), "name": code, "title": title, "sort": sort, "capacity_l": 2000.0}
+            registry.put_vessel(book, {"place": ""} | row | more, by="MD")
         people.put_person(book, {"code": "BT", "name": "Bram T.", "roles": ["still hand"], "access": "floor"}, by="MD")
         registry.put_instrument(
             book, {"id": "TH-2", "sort": "thermometer", "title": "probe", "state": "in use"}, by="MD"

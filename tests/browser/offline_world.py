@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import signal
+import time
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
 from pathlib import Path
@@ -26,6 +27,8 @@ _LOG = """async draft => (await import("/static/slate/queue.js")).log(draft)"""
 _ALL = """async () => (await import("/static/slate/queue.js")).all()"""
 _HAND_IN = """async () => (await import("/static/slate/handin.js")).handInNow()"""
 _ENROL = """async ([token, name]) => (await import("/static/slate/device.js")).enrol(token, name)"""
+_CHOOSE = """async code => (await import("/static/slate/who.js")).choose(code)"""
+_WAITING = """(await (await import("/static/slate/queue.js")).waiting()).length"""
 _READY = """async () => { await navigator.serviceWorker.ready;
   if (!navigator.serviceWorker.controller)
     await new Promise(done => navigator.serviceWorker.addEventListener("controllerchange", done, { once: true })); }"""
@@ -36,6 +39,24 @@ def reading(gravity: str = "1,031", temp: str = "14,6", mark: str = FERMENTER, *
     values = {"temp": {"raw": temp, "unit": "degC"}, "gravity": {"raw": gravity, "unit": "SG"}}
     return {"kind": "ferment_reading", "mark": mark, "mark_by": "typed", "person": "NS", "role": "cellar hand",
             "values": values, **more}  # fmt: skip
+
+
+def wait_for(page: Any, expression: str, wait_s: float = WAIT_MS / 1000) -> None:
+    """Wait until an expression is true in the page; it may await. Asked from here: the page's policy forbids eval."""
+    deadline = time.monotonic() + wait_s
+    while not page.evaluate(f"async () => Boolean({expression})"):
+        assert time.monotonic() < deadline, f"never true: {expression}"
+        time.sleep(0.05)
+
+
+def wait_until_started(page: Any) -> None:
+    """Wait until the page's own script has done its work."""
+    page.locator("html[data-started]").wait_for(state="attached")
+
+
+def wait_until_waiting(page: Any, count: int) -> None:
+    """Wait until so many entries wait on the slate."""
+    wait_for(page, f"{_WAITING} === {count}")
 
 
 class Phone:
@@ -63,6 +84,7 @@ class Phone:
         page.evaluate(_READY)
         page.evaluate(_ENROL, [token, "PH-2"])
         page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+        page.evaluate(_CHOOSE, "NS")
         return page
 
     def log(self, draft: dict[str, Any], page: Any = None) -> dict[str, Any]:
@@ -82,9 +104,7 @@ class Phone:
 
     def wait_until_settled(self) -> None:
         """Wait until nothing waits on the slate any more."""
-        self.page.wait_for_function(
-            """async () => (await (await import("/static/slate/queue.js")).waiting()).length === 0"""
-        )
+        wait_for(self.page, _WAITING + " === 0")
 
     def kill(self) -> None:
         """Kill the browser's main process at once, as an empty battery does."""
@@ -144,7 +164,11 @@ class World:
 
 def _furnish(book: Book) -> None:
     registry.set_site(book, {"name": "Obsthof Test", "units": "metric"}, by="MD")
-    for base, sort, title in (("F3", "fermenter", "Fermenter 3"), ("S1", "still", "Still 1"), ("R2", "receiver", "Hearts")):
+    for base, sort, title in (
+        ("F3", "fermenter", "Fermenter 3"),
+        ("S1", "still", "Still 1"),
+        ("R2", "receiver", "Hearts"),
+    ):
         row = {"mark": make_mark(base), "name": base, "title": title, "sort": sort, "place": "", "capacity_l": 2000.0}
         registry.put_vessel(book, row, by="MD")
     for code, access in (("MD", "office"), ("NS", "floor")):

@@ -26,20 +26,28 @@ PAGES = {
     "more": "/more",
     "let in": "/start",
 }
-SIZES = {"phone": {"width": 390, "height": 844}, "wide": {"width": 1280, "height": 800}}
+# Tall: a target half under the foot of a scrolled page is no small target.
+SIZES = {"phone": {"width": 390, "height": 2600}, "wide": {"width": 1280, "height": 2600}}
 _AXE = """async () => (await axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] }))
   .violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 200)).join(" | ")}`)"""
 _WORK = """async ([fermenter, still, receiver]) => {
   const { log } = await import("/static/slate/queue.js");
-  const about = { mark_by: "typed", person: "NS", role: "cellar hand" };
-  const ago = (minutes) => new Date(Date.now() - minutes * 60_000).toISOString();
+  const at = (minutes) => ({
+    mark_by: "typed", person: "NS", role: "cellar hand", read_at: new Date(Date.now() - minutes * 60_000).toISOString(),
+  });
   const glass = (raw, temp) => ({ glass: { raw, unit: "pct_glass" }, temp: { raw: temp, unit: "degC" } });
-  await log({ ...about, kind: "ferment_reading", mark: fermenter, read_at: ago(1500), values: { temp: { raw: "14", unit: "degC" }, gravity: { raw: "1.040", unit: "SG" } } });
-  await log({ ...about, kind: "ferment_reading", mark: fermenter, read_at: ago(60), values: { temp: { raw: "14", unit: "degC" }, gravity: { raw: "1.031", unit: "SG" } } });
-  await log({ ...about, kind: "charge", mark: still, read_at: ago(120), values: { from_vessel: { raw: fermenter }, wash: { raw: "482", unit: "L" }, wash_strength: { raw: "5.2", unit: "pct_vol" }, hearts_to: { raw: receiver } } });
-  await log({ ...about, kind: "run_reading", mark: still, read_at: ago(60), values: glass("78.6", "16.2") });
-  await log({ ...about, kind: "cut", mark: still, read_at: ago(50), values: { event: { raw: "heads_cut" }, receiver: { raw: receiver } } });
-  await log({ ...about, kind: "run_reading", mark: still, read_at: ago(20), values: glass("72.1", "15.4") });
+  const ferment = (raw) => ({ temp: { raw: "14", unit: "degC" }, gravity: { raw, unit: "SG" } });
+  const wash = {
+    from_vessel: { raw: fermenter }, hearts_to: { raw: receiver },
+    wash: { raw: "482", unit: "L" }, wash_strength: { raw: "5.2", unit: "pct_vol" },
+  };
+  await log({ ...at(1500), kind: "ferment_reading", mark: fermenter, values: ferment("1.040") });
+  await log({ ...at(60), kind: "ferment_reading", mark: fermenter, values: ferment("1.031") });
+  await log({ ...at(120), kind: "charge", mark: still, values: wash });
+  await log({ ...at(60), kind: "run_reading", mark: still, values: glass("78.6", "16.2") });
+  const cut = { event: { raw: "heads_cut" }, receiver: { raw: receiver } };
+  await log({ ...at(50), kind: "cut", mark: still, values: cut });
+  await log({ ...at(20), kind: "run_reading", mark: still, values: glass("72.1", "15.4") });
 }"""
 
 

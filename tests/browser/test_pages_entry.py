@@ -27,7 +27,7 @@ def test_comma_figures_are_kept_as_typed_and_reckoned_as_figures(floor: Floor) -
     page = floor.form(FORM)
     page.keyboard.type("14,6")
     page.locator("[name=gravity]").fill("1,031")
-    # Alcohol so far needs the original gravity, which this fermenter has not: the range check alone must take the comma.
+    # The range check takes the comma for what it is, or it would ask about 1031.
     assert page.locator(".look").count() == 0
     _log(page)
     _wait_for_vessel(page)
@@ -157,7 +157,9 @@ def test_a_full_phone_keeps_the_figures_in_the_form(floor: Floor) -> None:
     page.locator("[name=gravity]").fill("1.031")
     page.wait_for_timeout(600)
     # The disk fills up under the page: every further write of the database fails as the standard says.
-    page.evaluate("""() => { IDBObjectStore.prototype.add = () => { throw new DOMException("full", "QuotaExceededError"); }; }""")
+    page.evaluate("""() => {
+      IDBObjectStore.prototype.add = () => { throw new DOMException("full", "QuotaExceededError"); };
+    }""")
     _log(page)
     band = page.get_by_role("alert")
     band.wait_for()

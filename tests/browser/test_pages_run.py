@@ -9,7 +9,15 @@ from typing import Any
 from playwright.sync_api import expect
 
 from tests.browser.floor_house import (
-    FERMENTER, HEADS, HEARTS, STILL, TAILS, Floor, far_floor, floor, near_floor,
+    FERMENTER,
+    HEADS,
+    HEARTS,
+    STILL,
+    TAILS,
+    Floor,
+    far_floor,
+    floor,
+    near_floor,
 )  # fmt: skip
 
 __all__ = ["far_floor", "floor", "near_floor"]

@@ -93,7 +93,9 @@ def test_phone_and_book_read_seeded_entries_alike(kind: Any, page: Any) -> None:
 
 def test_the_seeded_entries_reach_every_sort_of_problem() -> None:
     """The agreement would prove little if the cases were all plain."""
-    found = {problem.code for kind in webapp.kinds.ALL for case in entries(kind, COUNT) for problem in _read(*case).problems}
+    found = {
+        problem.code for kind in webapp.kinds.ALL for case in entries(kind, COUNT) for problem in _read(*case).problems
+    }
     wanted = {"missing", "no_number", "no_such_unit", "no_such_choice", "impossible", "unusual", "too_long"}
     wanted |= {rule.code for kind in webapp.kinds.ALL for rule in kind.rules} - {"raw_equals_corrected"}
     assert not wanted - found

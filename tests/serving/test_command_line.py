@@ -14,6 +14,7 @@ import pytest
 from tests.server_process import ROOT_DIR, find_free_port
 from webapp.backups import BOOK_NAME
 from webapp.book.store import open_book
+from webapp.serving.one_server import hold_folder
 
 
 def run(*arguments: str | Path, typed: str = "") -> subprocess.CompletedProcess[str]:
@@ -127,6 +128,14 @@ def test_reference_page_of_kinds_is_what_the_declarations_say() -> None:
     assert done.returncode == 0, done.stderr
 
 
+def test_rebuild_is_refused_while_a_server_has_the_book(book_dir: Path) -> None:
+    with hold_folder(book_dir):
+        done = run("rebuild", "--data", book_dir)
+    assert done.returncode == 2
+    assert "Stop that one first" in done.stderr
+    assert run("rebuild", "--compare", "--data", book_dir).returncode == 0
+
+
 def test_demo_opens_on_this_computer_and_says_how_to_sign_in(tmp_path: Path) -> None:
     port = find_free_port()
     command = [sys.executable, "-m", "webapp", "demo", "--data", str(tmp_path), "--port", str(port)]
@@ -142,6 +151,10 @@ def test_demo_opens_on_this_computer_and_says_how_to_sign_in(tmp_path: Path) -> 
     said = output_path.read_text()
     assert "Sign in as " in said
     assert f"Address: http://127.0.0.1:{port}/" in said
+    # What the demo left behind is a whole book: chained, and folded as a fresh fold would be.
+    assert "the chain holds" in run("verify", "--data", tmp_path).stdout
+    assert "It came out as it was" in run("rebuild", "--compare", "--data", tmp_path).stdout
+    assert "PH-3" in run("phones", "--data", tmp_path).stdout
 
 
 def wait_for_answer(process: subprocess.Popen[bytes], url: str) -> int | None:

@@ -22,6 +22,10 @@ pytestmark = [
 
 REGISTER = "() => navigator.serviceWorker.register('/sw.js').then(it => it.scope)"
 
+HAND_IN = """() => fetch('/api/hand-in', {
+    method: 'POST', headers: {'Content-Type': 'application/json'}, body: '{}'
+}).then(answer => answer.status)"""
+
 
 def launch(playwright: Any, browser_options: dict[str, Any], home_dir: Path) -> Any:
     return playwright.chromium.launch(**browser_options, env={**os.environ, "HOME": str(home_dir)})
@@ -43,6 +47,8 @@ def test_worker_registers_over_tls_once_our_authority_is_trusted(
         page.goto(server.url)
         assert page.evaluate("isSecureContext")
         assert page.evaluate(REGISTER) == f"{server.url}/"
+        # Over TLS the server still knows its own pages: not let in (401), yet no foreign site (403).
+        assert page.evaluate(HAND_IN) == 401
     finally:
         browser.close()
 

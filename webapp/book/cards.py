@@ -11,6 +11,7 @@ import webapp.kinds
 from webapp.book import people, queries, registry, runs
 from webapp.book.context import context_for, last_values
 from webapp.book.known import load_limits
+from webapp.book.log import JOIN_FOLDED
 from webapp.book.states import load_newest
 from webapp.book.store import Book
 from webapp.kinds.as_data import summary
@@ -44,10 +45,10 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
     }  # fmt: skip
 
 
-def card(book: Book, mark: str) -> dict[str, Any] | None:
+def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any] | None:
     """Return a vessel's card, or None where the book has no such vessel in use."""
     row = registry.vessel(book, mark)
-    if row is None or row["retired"]:
+    if row is None or (row["retired"] and not with_retired):
         return None
     state = load_newest(book, f"v:{mark}") or EMPTY_VESSEL
     kinds = [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]
@@ -72,7 +73,7 @@ def card(book: Book, mark: str) -> dict[str, Any] | None:
 def notes(book: Book) -> list[dict[str, Any]]:
     """Return the last notes to the next shift, of the house and of vessels, newest first."""
     rows = book.query(
-        "SELECT e.id, e.mark, e.person, e.body, f.order_key FROM folded f JOIN entries e ON e.id = f.entry "
+        f"SELECT e.id, e.mark, e.person, e.body, f.order_key FROM entries e {JOIN_FOLDED} "  # noqa: S608
         "WHERE e.kind = 'shift_note' AND f.standing = 'entered' ORDER BY e.book_no DESC LIMIT ?",
         (NOTES_MOST,),
     )
@@ -101,6 +102,8 @@ def _bodies(book: Book, kinds: list[Kind], state: Mapping[str, Any]) -> dict[str
     """Return the entries that the card shows, as they were handed in, by id."""
     ids = {line["entry"] for line, _ in _newest_lines(state)}
     ids |= {line["entry"] for kind in kinds for _, line in last_values(kind, state).values()}
+    if not ids:
+        return {}
     marks = ", ".join("?" * len(ids))
     rows = book.query(f"SELECT id, body FROM entries WHERE id IN ({marks})", list(ids))  # noqa: S608
     return {row["id"]: json.loads(row["body"]) for row in rows}

@@ -10,6 +10,7 @@ from typing import Any
 import webapp.kinds
 from webapp.book import checks
 from webapp.book.checks.clock import device_state
+from webapp.book.checks.short import shortfalls
 from webapp.book.context import context_for
 from webapp.book.families import AFTER_STRIKE, Plan
 from webapp.book.known import Known
@@ -21,6 +22,7 @@ from webapp.kinds.stock import unbalanced
 
 _log = logging.getLogger("cellarslate.book")
 FAULT = "not_worked_out"
+EMPTY_CODES = {"source_empty", "vessel_empty"}
 
 
 @dataclass(slots=True)
@@ -42,12 +44,16 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         if kind is None:
             raise LookupError(plan.entry["kind"])
         read, queries = ask(kind, plan.entry, view, known)
-        questions = _name(plan, queries)
+        asked = [*_clash(plan), *queries]
+        questions = _name(plan, asked)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
         view.answered = frozenset(query.code for _, query, answer in questions if answer)
         effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
         if wrong := unbalanced(effect, view):
             raise ArithmeticError(f"stock changed by other than flows: {', '.join(wrong)}")
+        spoken = {query.code for _, query, _ in questions}
+        if not spoken & EMPTY_CODES:  # a check has said already that nothing is there
+            questions = _name(plan, [*asked, *shortfalls(effect, view)])
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
             effect = Effect({**effect.states, **{key: dict(state) for key, state in phone.items()}}, effect.flows)
@@ -102,6 +108,15 @@ def _strangers(read: Read, view: View, row: Mapping[str, Any] | None) -> Iterabl
 def _unknown_vessel(mark: str, field_name: str) -> Query:
     words = f"No vessel {mark[:20]} is in the book. Add it, or amend the entry."
     return Query(f"unknown_vessel_{field_name}" if field_name else "unknown_vessel", "stop", field_name, words)
+
+
+def _clash(plan: Plan) -> list[Query]:
+    if not plan.clashed:
+        return []
+    words = (
+        "Another body came under the id of this entry and was put aside. Compare the two; amend this or let it stand."
+    )
+    return [Query("clash", "ask", "", words)]
 
 
 def _after_strike(plan: Plan) -> list[Query]:

@@ -36,6 +36,7 @@ class Plan:
     skew_s: float
     struck: bool = False
     amended_after_strike: bool = False
+    clashed: bool = False  # another body came under the same id
     stands: dict[str, str] = field(default_factory=dict)  # query name or code (empty: all) -> id of the answer
 
     @property
@@ -112,6 +113,8 @@ def plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     typed = utc_text(corrected(row["typed_at"], order_skew(row["skew_s"])))
     made = Plan(root, entry, order_key, utc_text(at), typed, row["received_at"], row["skew_s"])
     _hear_answers(book, made, members, {root, *amends})
+    clash = conn.execute("SELECT 1 FROM aside WHERE id = ? AND settled = 'clash' LIMIT 1", (made.id,)).fetchone()
+    made.clashed = clash is not None
     return made
 
 

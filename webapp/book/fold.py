@@ -23,12 +23,17 @@ from webapp.book.view import View
 
 PLANS_HELD_MOST = 5_000
 ID_LENGTH = 36  # an order key ends with the id of its entry
-DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings")
+DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills")
 
 
 def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
     """Note a new entry for the next `settle`, inside a write."""
     book.memory.dirty_roots |= families.note(book, row, entry)
+
+
+def note_clash(book: Book, entry_id: str) -> None:
+    """Note that another body came under an id, inside a write: a person has to look."""
+    book.memory.dirty_roots.add(root_of(book, entry_id))
 
 
 def settle(book: Book, fresh: Fresh | None = None) -> dict[str, Outcome]:
@@ -74,6 +79,7 @@ def dump(book: Book) -> bytes:
         "queries": book.query("SELECT * FROM queries ORDER BY entry, name"),
         "standing": book.query("SELECT root, entry, order_key, mark, standing FROM folded ORDER BY root"),
         "runs": book.query("SELECT * FROM runs ORDER BY id"),
+        "fills": book.query("SELECT * FROM fills ORDER BY id"),
         "bottlings": book.query("SELECT * FROM bottlings ORDER BY id"),
     }
     return canonical(whole).encode()

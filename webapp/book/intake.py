@@ -142,6 +142,9 @@ class _Desk:
             counters.note_seen(self.book, device, numbers)
         for row in self._rows:
             fold.note(self.book, row, self._fresh[row["id"]][1])
+        for row in self._aside:
+            if row["settled"] == "clash":
+                fold.note_clash(self.book, row["id"])
         outcomes = fold.settle(self.book, self._fresh)
         return [self._finished(result, outcomes) for result in self._results]
 
@@ -157,7 +160,7 @@ class _Desk:
 
     def _put_aside(self, entry: Any, text: str, settled: str, problems: list[dict[str, Any]]) -> None:
         said = entry if isinstance(entry, dict) else {}
-        text = text or json.dumps(entry, sort_keys=True)  # in ASCII: nothing that UTF-8 or SQLite cannot hold
+        text = text or _ascii_text(entry)
         self._aside.append({
             "id": _short_text(said.get("id")), "device": _short_text(said.get("device")),
             "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
@@ -191,6 +194,15 @@ class _Desk:
             if queries:
                 result |= {"settled": "queried", "queries": queries}
         return result
+
+
+def _ascii_text(entry: Any) -> str:
+    """Return JSON in ASCII, which UTF-8 and SQLite can hold whatever was sent; parts nested too deep are named only."""
+    try:
+        return json.dumps(entry, sort_keys=True)
+    except RecursionError:
+        parts = entry.items() if isinstance(entry, dict) else ()
+        return json.dumps({k: v if isinstance(v, str | int | float) else "(nested too deep)" for k, v in parts})
 
 
 def _short_text(value: Any) -> str | None:

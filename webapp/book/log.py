@@ -15,8 +15,12 @@ _COLUMNS = (
     "book_no", "id", "kind", "kind_version", "mark", "read_at", "typed_at", "person", "role", "device", "seq", "body",
     "body_sha256", "received_at", "skew_s", "via", "digest",
 )  # fmt: skip
-_SELECT = "SELECT e.*, f.root, f.standing FROM entries e LEFT JOIN folded f ON f.entry = e.id"
-_OPEN = "EXISTS (SELECT 1 FROM queries q WHERE q.entry = e.id AND q.answer = '' AND q.weight {})"
+# The fold is found by its root: it has no index by entry, and a list must not read the whole of it.
+JOIN_FOLDED = (
+    "LEFT JOIN amendments a ON a.id = e.id LEFT JOIN folded f ON f.root = coalesce(a.root, e.id) AND f.entry = e.id"
+)
+_SELECT = f"SELECT e.*, f.root, f.standing FROM entries e {JOIN_FOLDED}"  # noqa: S608
+_OPEN = "e.id IN (SELECT entry FROM queries WHERE answer = '' AND weight {})"
 
 
 def canonical(value: Any) -> str:

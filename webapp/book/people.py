@@ -45,7 +45,8 @@ def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         raise BookError(f"A person's code has 1 to {CODE_MOST} letters and digits, such as NS. Type it.")
     with book.write() as database:
         before = person(book, code)
-        said: dict[str, Any] = {"name": code, "roles": [], "access": "floor", "retired": False} | (before or {}) | dict(row)
+        said: dict[str, Any] = {"name": code, "roles": [], "access": "floor", "retired": False}
+        said |= (before or {}) | dict(row)
         if said["access"] not in ACCESS:
             raise BookError("Access is floor, distiller or office. Pick one.")
         after = {

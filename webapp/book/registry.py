@@ -23,6 +23,7 @@ SCOPES = ("site", "material", "sort", "vessel")
 TEXT_MOST = 500
 _NUMBERS = ("capacity_l", "working_l", "tare_kg")
 _TEXTS = ("name", "title", "place", "wood", "toast", "use", "size_class", "note")
+_SITE_ONLY_SHOWN = ("name", "areas", "decimal_mark")  # no check and no effect looks at these
 _INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state")
 __all__ = [
     "changes",
@@ -141,16 +142,18 @@ def site(book: Book) -> dict[str, Any]:
 
 
 def set_site(book: Book, values: Mapping[str, Any], by: str) -> dict[str, Any]:
-    """Set some of the site's settings; the others stay."""
+    """Set some of the site's settings; the others stay. What checks may look at is worked out again, the whole book."""
     with book.write() as database:
         before = load_site(book)
         lines = [(str(name), json.dumps(value)) for name, value in values.items()]
         database.conn.executemany("INSERT OR REPLACE INTO site VALUES (?, ?)", lines)
         note_change(book, by, "site", "", {k: before.get(k) for k in values}, values)
         book.memory.registry.clear()
-        book.memory.dirty_keys.add("s:site")
+        after = load_site(book)
+        if any(before.get(name) != after[name] for name in after if name not in _SITE_ONLY_SHOWN):
+            book.memory.dirty_roots |= {row["root"] for row in book.query("SELECT root FROM folded")}
         fold.settle(book)
-        return load_site(book)
+        return after
 
 
 def _concerned(book: Book, scope: str, key: str, kind: str) -> list[dict[str, Any]]:

@@ -11,6 +11,11 @@ from webapp.book.families import Plan
 from webapp.book.states import load_newest
 from webapp.book.store import Book
 
+NAMED = {
+    "f:": ("fills", ("mark", "what", "name", "lot", "since", "ended_at")),
+    "b:": ("bottlings", ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")),
+}
+
 
 class Results:
     """Gathers rows while the fold runs, and writes them at its end. Inside a write only."""
@@ -23,7 +28,7 @@ class Results:
         self._queries: list[tuple[str, ...]] = []
         self._marks: set[str] = set()
         self._runs: set[str] = set()
-        self._bottlings: set[str] = set()
+        self._named: set[str] = set()
 
     def folded(self, root: str) -> dict[str, Any] | None:
         """Return where and how a family stands in the fold now, or None."""
@@ -63,8 +68,8 @@ class Results:
         elif key[:2] == "r:" and then is not now:
             self._runs.add(key[2:])
             self._marks |= {run["still"] for run in (then, now) if run}
-        elif key[:2] == "b:" and then is not now:
-            self._bottlings.add(key[2:])
+        elif key[:2] in NAMED and then is not now:
+            self._named.add(key)
 
     def finish(self) -> None:
         """Write it all."""
@@ -79,17 +84,19 @@ class Results:
                 self._conn.execute("INSERT OR REPLACE INTO runs VALUES (?, ?, ?, ?)", line)
             else:
                 self._conn.execute("DELETE FROM runs WHERE id = ?", (run_id,))
-        self._finish_bottlings()
+        self._finish_named()
         turn_cards(self._book, self._marks - {""})
 
-    def _finish_bottlings(self) -> None:
-        names = ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")
-        for bottling_id in self._bottlings:
-            found = load_newest(self._book, f"b:{bottling_id}")
-            self._conn.execute("DELETE FROM bottlings WHERE id = ?", (bottling_id,))
+    def _finish_named(self) -> None:
+        """Write the fills and bottlings that changed, by what they can be found by."""
+        for key in self._named:
+            table, names = NAMED[key[:2]]
+            found = load_newest(self._book, key)
+            self._conn.execute(f"DELETE FROM {table} WHERE id = ?", (key[2:],))  # noqa: S608
             if found:
-                line = (bottling_id, *(str(found[name] or "") for name in names))
-                self._conn.execute("INSERT INTO bottlings VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", line)
+                line = (key[2:], *(str(found.get(name) or "") for name in names))
+                marks = ", ".join("?" * len(line))
+                self._conn.execute(f"INSERT INTO {table} VALUES ({marks})", line)  # noqa: S608
 
     def _clear(self, entry_id: str) -> None:
         self._conn.execute("DELETE FROM flows WHERE entry = ?", (entry_id,))

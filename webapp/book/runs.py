@@ -18,9 +18,11 @@ def run(book: Book, run_id: str) -> dict[str, Any] | None:
 
 def runs(book: Book, *, still: str | None = None, what: str | None = None, limit: int = 50) -> list[dict[str, Any]]:
     """Return runs, newest first; of one still, of one fruit, where asked."""
+    wanted = {"still": still, "what": what}
+    tests = [f"{name} = :{name}" for name, value in wanted.items() if value is not None]
+    where = f"WHERE {' AND '.join(tests)}" if tests else ""
     rows = book.query(
-        "SELECT id FROM runs WHERE (?1 IS NULL OR still = ?1) AND (?2 IS NULL OR what = ?2) "
-        "ORDER BY started_at DESC, id DESC LIMIT ?3",
-        (still, what, max(1, min(limit, LIST_MOST))),
+        f"SELECT id FROM runs {where} ORDER BY started_at DESC, id DESC LIMIT :most",  # noqa: S608
+        wanted | {"most": max(1, min(limit, LIST_MOST))},
     )
     return [found for row in rows if (found := run(book, row["id"]))]

@@ -121,7 +121,7 @@ CREATE INDEX runs_started ON runs (started_at);
 CREATE TABLE card_turns (mark TEXT PRIMARY KEY, turn INTEGER NOT NULL UNIQUE) STRICT, WITHOUT ROWID;
 """
 
-# Flows know their fills and tax accounts; bottlings are found by batch and case. All is folded anew.
+# Flows know their fills and tax accounts; fills and bottlings are found by name. All is folded anew.
 STOCK = """
 DROP TABLE flows;
 CREATE TABLE flows (
@@ -141,6 +141,13 @@ CREATE TABLE bottlings (
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX bottlings_fill ON bottlings (fill);
 CREATE INDEX bottlings_batch ON bottlings (batch);
+CREATE TABLE fills (
+    id TEXT PRIMARY KEY, mark TEXT NOT NULL, what TEXT NOT NULL, name TEXT NOT NULL, lot TEXT NOT NULL,
+    since TEXT NOT NULL, ended_at TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX fills_mark ON fills (mark, since);
+CREATE INDEX fills_name ON fills (name) WHERE name <> '';
+CREATE INDEX fills_lot ON fills (lot) WHERE lot <> '';
 INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
 """
 

@@ -108,8 +108,7 @@ class View:
         return found
 
     def site(self) -> Mapping[str, Any]:
-        """Return the site's own settings (units, height_m, time_zone, ...)."""
-        self.reads.add("s:site")
+        """Return the site's own settings (units, height_m, time_zone, ...). Not noted: a change of them refolds all."""
         return self.registry.site()
 
 

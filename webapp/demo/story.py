@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta, timezone
 from typing import Any
+from zlib import crc32
 
 from webapp.places import DEMO_DIR
 from webapp.trade import units
@@ -105,7 +106,4 @@ def glass_values(strength_pct: float, temp_c: float) -> dict[str, tuple[str, ...
 
 def wobble(text: str, size: float) -> float:
     """Return a small figure that is always the same for the same text, within -size to size: no two days are alike."""
-    total = 0
-    for char in text:
-        total = (total * 131 + ord(char)) % 10_007
-    return (total / 10_006 * 2 - 1) * size
+    return (crc32(text.encode()) / 0xFFFF_FFFF * 2 - 1) * size

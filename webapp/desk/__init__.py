@@ -32,12 +32,15 @@ def for_every_page() -> dict[str, Any]:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
     from webapp.book import queries, registry
 
+    site = registry.site(current.book)
     asked = sum(n for weight, n in queries.counts(current.book).items() if weight != "note")
     rooms = [(*room, asked if room[0] == "queries" else None) for room in ROOMS]
     return {
         "side": "desk",
         "rooms": rooms,
-        "site": registry.site(current.book),
+        "site": site,
+        "zone": site.get("time_zone"),
+        "decimal_mark": site.get("decimal_mark"),
         "person": current.person,
         "may": current.may,
     }

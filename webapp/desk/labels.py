@@ -11,7 +11,8 @@ from webapp.book import lookups, registry
 from webapp.desk import bp
 from webapp.desk.forms import LabelForm
 from webapp.kinds.as_form import pairs
-from webapp.labels import LAYOUTS, LabelItem, render_labels
+from webapp.labels import LAYOUTS, BadLayout, LabelItem, render_labels
+from webapp.trade.marks import BadMark
 
 LABELS_MOST = 1000
 
@@ -50,5 +51,8 @@ def labels_pdf() -> Response:
             items.append(LabelItem(mark=row["mark"], **about, curved=False, standoff=True))
     host = (current_app.config["PUBLIC_HOST"] or request.host) if form.with_address.data else None
     start_at = (form.start_at.data or 1) - 1
-    body = render_labels(items, LAYOUTS[str(form.layout.data)], host=host, start_at=start_at)
+    try:
+        body = render_labels(items, LAYOUTS[str(form.layout.data)], host=host, start_at=start_at)
+    except (BadLayout, BadMark) as error:
+        abort(400, str(error))
     return Response(body, mimetype="application/pdf", headers={"Content-Disposition": 'inline; filename="labels.pdf"'})

@@ -25,7 +25,7 @@ def phones_page() -> Any:
     if request.method == "POST" and form.validate():
         assert current.person
         token = devices.new_token(current.book, by=current.person["code"], name=str(form.name.data))
-        address = url_for("floor.enrol", token=token, _external=True)
+        address = url_for("floor.enrol_page", token=token, _external=True)
     return render_template(
         "desk/phones.html",
         form=form,

@@ -44,7 +44,8 @@ def vessels_page() -> Any:
 def vessel_page(mark: str) -> Any:
     """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
     row = _known(mark)
-    card = cards.card(current.book, row["mark"])
+    card = cards.card(current.book, row["mark"], with_retired=True)
+    assert card
     history = [line(current.book, entry) for entry in log.find(current.book, mark=row["mark"], limit=HISTORY)]
     return render_template(
         "desk/vessel.html", row=row, card=card, history=history, curves=json.dumps(card.get("curves", {}))
@@ -71,9 +72,9 @@ def vessel_edit(mark: str | None = None) -> Any:
     if row:
         form.base.data = row["mark"].rsplit("-", 1)[0]
     if request.method == "POST" and form.validate():
-        made = row["mark"] if row else make_mark(str(form.base.data))
-        if not row and registry.vessel(current.book, made):
-            form.base.errors = [f"There is a vessel {made} already. Pick another code, or change that one."]
+        made, wrong = (row["mark"], "") if row else _new_mark(str(form.base.data))
+        if wrong:
+            form.base.errors = [wrong]
         else:
             assert current.person
             registry.put_vessel(current.book, _row(made, form), by=current.person["code"])
@@ -81,6 +82,17 @@ def vessel_edit(mark: str | None = None) -> Any:
             return redirect(url_for("desk.vessel_page", mark=made))
     status = 422 if request.method == "POST" else 200
     return render_template("desk/vessel_edit.html", form=form, row=row), status
+
+
+def _new_mark(base: str) -> tuple[str, str]:
+    """Return the mark of a new code, or what is wrong with the code."""
+    try:
+        mark = make_mark(base)
+    except BadMark as error:
+        return "", str(error)
+    if registry.vessel(current.book, mark):
+        return "", f"There is a vessel {mark} already. Pick another code, or change that one."
+    return mark, ""
 
 
 def _boxes(row: dict[str, Any]) -> dict[str, Any]:

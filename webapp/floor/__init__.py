@@ -7,6 +7,9 @@ from flask import Blueprint
 bp = Blueprint("floor", __name__)
 
 # Each module hangs its routes on the blueprint.
-from webapp.floor import api, compress, pages, worker  # noqa: E402
+import webapp.floor.api  # noqa: E402
+import webapp.floor.compress  # noqa: E402
+import webapp.floor.pages  # noqa: E402
+import webapp.floor.worker  # noqa: E402, F401
 
-__all__ = ["api", "bp", "compress", "pages", "worker"]
+__all__ = ["bp"]

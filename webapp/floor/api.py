@@ -7,6 +7,7 @@ from typing import Any
 
 from flask import Response, abort, current_app, jsonify, request
 from marshmallow import ValidationError
+from werkzeug.exceptions import TooManyRequests
 
 from webapp.access import current, needs
 from webapp.access.errors import answer as error_answer
@@ -104,13 +105,13 @@ def describe() -> Any:
 def let_in(token: str, name: str) -> tuple[dict[str, Any], str]:
     """Return the device made of a one-time code, and its secret; aborts with a sentence where the code is no good."""
     address = request.remote_addr or "?"
-    if enrol_tries.wait_s(address):
-        abort(429)
+    if wait_s := enrol_tries.wait_s(address):
+        raise TooManyRequests(retry_after=wait_s)
     try:
         device, secret = devices.enrol(current.book, token.strip(), name.strip(), datetime.now(UTC))
     except BookError as error:
         enrol_tries.failed(address)
-        abort(422, str(error))
+        abort(403, str(error))
     return device, secret
 
 

@@ -56,7 +56,9 @@ def worker_script() -> tuple[str, str]:
     body = (STATIC_DIR / WORKER_BODY).read_text(encoding="utf-8")
     kept, large = assets(), later()
     version = _sha256(json.dumps([kept, large, PATTERNS, body]).encode())[:16]
-    constants = {"VERSION": version, "ASSETS": kept, "LATER": large, "SHELLS": PATTERNS}
+    from webapp.floor.pack import pack
+
+    constants = {"VERSION": version, "ASSETS": kept, "PACK": pack()[1], "LATER": large, "SHELLS": PATTERNS}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
     return version, head + body
 

@@ -27,7 +27,7 @@ def compress(response: Response) -> Response:
     if not request.path.startswith(_PATHS) or not (response.mimetype or "").startswith(_TYPES):
         return response
     response.vary.add("Accept-Encoding")
-    if response.status_code != 200 or request.method == "HEAD" or "gzip" not in request.accept_encodings:
+    if response.status_code != 200 or request.method == "HEAD" or not request.accept_encodings["gzip"]:
         return response
     if response.headers.get("Content-Encoding") or response.headers.get("Content-Range"):
         return response

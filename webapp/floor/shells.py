@@ -7,6 +7,7 @@ from typing import Any
 from flask import current_app, render_template
 
 import webapp.kinds
+from webapp.floor.modules import with_preloads
 from webapp.kinds.as_form import form_class
 from webapp.kinds.spec import Kind
 
@@ -53,9 +54,9 @@ def shell(url: str) -> bytes | None:
 def _render(url: str) -> str:
     page = url.removeprefix("/shell/")
     if not page.startswith("log/"):
-        return render_template(f"floor/{page}.html", **_EMPTY)
+        return with_preloads(render_template(f"floor/{page}.html", **_EMPTY), page)
     kind = webapp.kinds.get(page.removeprefix("log/"))
     assert kind is not None
     # Without a token: a token belongs to one session and one day, a shell to every phone of this version.
     form: Any = form_class(kind)(formdata=None, meta={"csrf": False})
-    return render_template("floor/log.html", **_EMPTY, kind=kind, form=form)
+    return with_preloads(render_template("floor/log.html", **_EMPTY, kind=kind, form=form), "log")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from flask import Response, abort, request
 
-from webapp.floor import assets, bp, shells
+from webapp.floor import assets, bp, pack, shells
 
 # Asked again each time, but a phone that has it already gets no body.
 REVALIDATE = "no-cache"
@@ -15,6 +15,21 @@ def worker() -> Response:
     """The worker's script, this version's list of files before it."""
     version, script = assets.worker_script()
     return _kept(script.encode(), "text/javascript", version)
+
+
+@bp.get("/pack/<digest>")
+def whole(digest: str) -> Response:
+    """All text files of this version in one answer, as well packed as the browser can take."""
+    body, now = pack.pack()
+    if digest != now:
+        abort(404)
+    encoding = request.accept_encodings.best_match(["br", "gzip"], default="") or ""
+    response = Response(pack.packed(body, encoding), mimetype="application/json")
+    if encoding:
+        response.headers["Content-Encoding"] = encoding
+    response.headers["Cache-Control"] = REVALIDATE
+    response.vary.add("Accept-Encoding")
+    return response
 
 
 @bp.get("/manifest.webmanifest")
@@ -48,4 +63,5 @@ def _kept(body: bytes, mimetype: str, etag: str | None = None) -> Response:
         response.set_etag(etag)
     else:
         response.add_etag()
-    return response.make_conditional(request)
+    response.make_conditional(request)  # changes the response in place
+    return response

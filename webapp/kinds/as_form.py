@@ -27,7 +27,10 @@ def form_class(kind: Kind) -> type[FlaskForm]:
         if spec.units:
             first = sorted(spec.units, key=lambda unit: unit != spec.typed_in)  # stable: the rest as declared
             choices = pairs((unit, units.symbol(unit)) for unit in first)
-            made[f"{spec.name}_unit"] = SelectField(f"Unit of {spec.label.lower()}", choices=choices)
+            # Left out with its figure, the unit is nobody's error; read.py judges it where there is a figure.
+            made[f"{spec.name}_unit"] = SelectField(
+                f"Unit of {spec.label.lower()}", choices=choices, validate_choice=False
+            )
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(
                 f"{spec.instrument.capitalize()} used", [Optional(), Length(max=40)]
@@ -66,13 +69,6 @@ def _box(spec: Field) -> Any:
     elif spec.name in ("text", "nose", "words"):
         return TextAreaField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=about)
     return StringField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=more)
-
-
-def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
-    # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
-    return RadioField(
-        spec.label, needed, choices=pairs(choices), description=spec.help, validate_choice=False, render_kw=about
-    )
 
 
 def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:

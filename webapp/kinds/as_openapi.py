@@ -45,13 +45,13 @@ def _json(schema: dict[str, Any], words: str) -> dict[str, Any]:
 
 
 def _errors(*statuses: int) -> dict[str, Any]:
-    words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages.", 404: "No such thing.",
+    words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages, or not let in.", 404: "No such thing.",
              413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}  # fmt: skip
     return {str(status): _json(_ref("Error"), words[status]) for status in statuses}
 
 
 def _paths(api: APISpec) -> None:
-    device = [{"device": []}]
+    device: list[dict[str, list[str]]] = [{"device": []}]
     api.path("/api/hand-in", operations={"post": {
         "operationId": "handIn", "security": device, "summary": "Hand in a batch of entries.",
         "requestBody": {"required": True, **_json(_ref("HandIn"), "The batch.")},
@@ -70,7 +70,8 @@ def _paths(api: APISpec) -> None:
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "Device and person.")},
     }})  # fmt: skip
     token = {"type": "object", "required": ["token"],
-             "properties": {"token": {"type": "string"}, "name": {"type": "string"}}}  # fmt: skip
+             "properties": {"token": {"type": "string", "minLength": 1, "maxLength": 200},
+                            "name": {"type": "string", "maxLength": 40}}}  # fmt: skip
     api.path("/api/enrol", operations={"post": {
         "operationId": "enrol", "summary": "Let a phone in by its one-time token.",
         "requestBody": {"required": True, **_json(token, "Token and name.")},

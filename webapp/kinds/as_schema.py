@@ -163,7 +163,7 @@ def values_schema(kind: Kind) -> type[Schema]:
             inner["unit"] = fields.String(required=True, validate=validate.OneOf(spec.units))
         if spec.instrument:
             inner["instrument"] = _text(40)
-        schema = Schema.from_dict(inner, name=f"{_camel(kind.name)}{_camel(spec.name)}")  # type: ignore[arg-type]
+        schema = Schema.from_dict(inner, name=f"{_camel(kind.name)}{_camel(spec.name)}")
         made[spec.name] = fields.Nested(schema, required=spec.required, metadata={"description": _describe(spec)})
     return Schema.from_dict(made, name=f"{_camel(kind.name)}Values")
 

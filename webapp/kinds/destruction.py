@@ -39,7 +39,7 @@ KIND = Kind(
     ),
     rules=(SOME_QUANTITY, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(*quantity_figures(by_vessel=True), PROOF_GALLONS),
-    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "source_short"),
+    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale"),
     effect=other.destruction,
     summary="{what}: {volume_20} at {true_strength}",
     cautions=("fire_zone",),

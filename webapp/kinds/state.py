@@ -8,6 +8,7 @@ State of a vessel, key `v:<mark>`:
 A fill: {fill, what, material, name, since, og, sources, account, mash, lpa_ul, volume_ml, mass_g, volume_l,
     strength_pct, lpa_l, mass_kg} and facts of its own (closed, charged, lot, use, fill_strength_pct, tare_kg, ...).
     lpa_ul and mass_g are the sums of its flows, kept by stock.py alone; what is named in litres and kilograms follows.
+What is known of a fill for good, key `f:<fill>`: mark, its facts (stock.FACTS), ended_at
 State of a run, key `r:<run>` (a run's id is the root of its charge entry, so amending the charge keeps the run):
     still, name, from, what, batch, charge {...}, started_at, receivers {heads, hearts, tails}, receiver, readings,
     cuts, fractions, ended_at, and lpa_ul, volume_ml, mass_g: what of the charge is not accounted for yet

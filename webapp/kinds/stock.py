@@ -21,6 +21,10 @@ from webapp.trade.density import density_from_mass_fraction
 HEEL_ML = 150  # a vessel that has no more left than this, or than that share, is empty; common practice, no source
 HEEL_SHARE = 0.005
 MOST = 1e9
+FACTS = (
+    "what", "material", "name", "lot", "since", "account", "mash", "use", "wood", "toast", "cooperage", "tare_kg",
+    "fill_strength_pct", "distilled_pct", "label_strength_pct", "aged_since", "sugar_added", "og", "final_gravity",
+)  # fmt: skip
 ACCOUNTS = {"cask": "storage", "tank": "processing", "place": "storage"}  # every other sort: production
 
 
@@ -125,13 +129,13 @@ class Posting:
             "sources": [], "account": ACCOUNTS.get(row.get("sort", ""), "production"), "mash": False,
             "lpa_ul": 0, "volume_ml": 0, "mass_g": 0,
         }  # fmt: skip
-        self.put(f"v:{mark}", holds=_with_figures({**fill, **facts}))
+        self._know(mark, _with_figures({**fill, **facts}))
 
     def describe(self, mark: str, **facts: Any) -> None:
         """Change what is known of a fill; its stock stays."""
         held = self.held(mark)
         if held:
-            self.put(f"v:{mark}", holds=_with_figures({**held, **facts}))
+            self._know(mark, _with_figures({**held, **facts}))
 
     def move(self, source: str, target: str, amount: Amount, reason: str = "") -> None:
         """Book an amount from one account to another; its negative parts go the other way."""
@@ -172,7 +176,9 @@ class Posting:
         rest = self.stock(key)
         if any(rest):
             self._flow(key, outside, rest, reason)
-        if key[:2] == "v:":
+        held = self.held(key[2:]) if key[:2] == "v:" else None
+        if held:
+            self.put(f"f:{held['fill']}", ended_at=self.view.at)
             self.put(key, holds=None)
 
     def change_account(self, mark: str, account: str, reason: str = "") -> None:
@@ -186,6 +192,14 @@ class Posting:
     def effect(self, **more: dict[str, Any]) -> Effect:
         """Return all of it as the effect of the entry."""
         return Effect({**self._states, **more}, tuple(self._flows))
+
+    def _know(self, mark: str, held: dict[str, Any]) -> None:
+        """Keep a fill, and what is to be known of it for good under `f:<fill>`."""
+        self.put(f"v:{mark}", holds=held)
+        facts = {name: held[name] for name in FACTS if held.get(name) is not None}
+        lasting = {"mark": mark, **facts, "ended_at": None}
+        if self.state(f"f:{held['fill']}") != lasting:
+            self._states[f"f:{held['fill']}"] = lasting
 
     def _move(self, source: str, target: str, amount: Amount, reason: str) -> None:
         if source[:2] == "v:" and not self.held(source[2:]):

@@ -8,7 +8,7 @@ from typing import IO
 
 
 class AlreadyServed(Exception):
-    """Another server has this data folder."""
+    """Another server has this data folder; `str(error)` is a sentence for whoever started this one."""
 
 
 def hold_folder(data_dir: Path, wait_s: float = 0.0) -> IO[bytes]:
@@ -25,7 +25,9 @@ def hold_folder(data_dir: Path, wait_s: float = 0.0) -> IO[bytes]:
         except OSError as error:
             if time.monotonic() >= deadline:
                 file.close()
-                raise AlreadyServed(str(data_dir)) from error
+                raise AlreadyServed(
+                    f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
+                ) from error
             time.sleep(0.05)
 
 

@@ -89,13 +89,9 @@ def check_port(host: str, port: int) -> None:
 
 
 def check_folder(data_dir: Path) -> None:
-    """Raise CannotServe if another server has the folder or nothing can be written there."""
+    """Raise AlreadyServed if another server has the folder, CannotServe if nothing can be written there."""
     try:
         hold_folder(data_dir).close()
-    except AlreadyServed as error:
-        raise CannotServe(
-            f"Another server has the book in {data_dir}. Stop that one first: a book has one server."
-        ) from error
     except OSError as error:
         raise CannotServe(
             f"Cannot write in {data_dir}: {error.strerror}. Choose another with --data."

@@ -5,10 +5,11 @@
  */
 import { readEntry } from "../../kinds/read.js";
 import { log as chalk } from "../../slate/queue.js";
-import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { render } from "../../vendor/lit-html/lit-html.js";
 import { hasTable1, loadTable1 } from "../../trade/datafiles.js";
 import { contextOf } from "./context.js";
-import { lookable, lookBand, risen } from "./look.js";
+import { keepInSight, lookable, lookBand, risen } from "./look.js";
+import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
 import { boxOf, collect, controlOf, keepInstrument, keepUnit, unitNow } from "./values.js";
 
@@ -41,6 +42,8 @@ export class EntryForm {
   #listening = new AbortController();
   #typing = "";
   read = /** @type {any} */ (null);
+  /** What the card alone can tell. @type {import("./look.js").Problem[]} */
+  #risen = [];
 
   /** @param {Parts} parts */
   constructor(parts) {
@@ -49,7 +52,8 @@ export class EntryForm {
     const { signal } = this.#listening;
     form.addEventListener("input", (event) => this.#typed(event), { signal });
     form.addEventListener("change", (event) => this.#changed(event), { signal });
-    form.addEventListener("focusout", () => this.#pauseOver(), { signal });
+    // Later: a box or button may lose the focus by being taken away, in the middle of a drawing.
+    form.addEventListener("focusout", () => setTimeout(() => signal.aborted || this.#pauseOver()), { signal });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       void this.logIt();
@@ -71,7 +75,7 @@ export class EntryForm {
     // Table 1 is large and wanted by a proof glass only; the figure follows when it has come.
     if (!hasTable1() && Object.values(values).some((value) => value.unit === "proof_glass")) void loadTable1().then(() => this.update(), () => {});
     this.read = readEntry(kind, { kind: kind.name, mark: card?.mark ?? "", values }, context);
-    this.extra = risen(kind, this.read, context, card);
+    this.#risen = risen(kind, this.read, context, card);
     render(sumLines(kind, this.read), figures);
     figures.hidden = !figures.childElementCount;
     this.#showLook();
@@ -96,7 +100,7 @@ export class EntryForm {
     clearTimeout(this.#pause);
     this.#typing = "";
     this.update();
-    if (this.#isLogging || this.#showRefusals()) return;
+    if (this.#isLogging || showRefusals(this.#parts.form, this.#parts.kind, this.read.problems)) return;
     const unseen = this.#unanswered();
     if (unseen && !(this.#asked.key === this.#key(unseen) && performance.now() - this.#asked.since > SEEN_MS)) {
       this.#showLook();
@@ -135,7 +139,7 @@ export class EntryForm {
   }
 
   #odd() {
-    return [...this.extra, ...lookable(this.read.problems)];
+    return [...this.#risen, ...lookable(this.read.problems)];
   }
 
   /** @param {any} problem */
@@ -158,52 +162,24 @@ export class EntryForm {
       boxOf(this.#parts.form, field.name)?.classList.toggle("field--odd", field.name === shown?.field);
     }
     render(lookBand(shown, { onTake: (one) => this.#take(one), onKeep: () => this.#keep(shown) }), this.#parts.look);
+    if (shown) keepInSight(boxOf(this.#parts.form, shown.field), this.#parts.look);
   }
 
   /** @param {any} suggestion */
   #take({ field, raw, unit }) {
     const control = controlOf(this.#parts.form, field);
     const select = /** @type {HTMLSelectElement|null} */ (this.#parts.form.querySelector(`select[name="${field}_unit"]`));
+    control?.focus({ preventScroll: true }); // first, for the button that has the focus goes away
     if (select && unit) select.value = unit;
     if (control) control.value = raw;
     this.#typing = "";
     this.update();
-    control?.focus({ preventScroll: true });
   }
 
   /** @param {any} problem */
   #keep(problem) {
+    controlOf(this.#parts.form, problem.field)?.focus({ preventScroll: true });
     this.#lookedAt.set(this.#key(problem), problem.weight);
     this.#showLook();
-    controlOf(this.#parts.form, problem.field)?.focus({ preventScroll: true });
-  }
-
-  /** @returns {boolean} whether there is no entry to log yet */
-  #showRefusals() {
-    const refusals = this.read.problems.filter((/** @type {any} */ problem) => problem.weight === "refuse");
-    for (const field of this.#parts.kind.fields) this.#refuse(field.name, refusals.find((/** @type {any} */ one) => one.field === field.name));
-    const first = refusals[0] && controlOf(this.#parts.form, refusals[0].field);
-    first?.focus({ preventScroll: true });
-    first?.closest(".field, .chips")?.scrollIntoView({ block: "center" });
-    return refusals.length > 0;
-  }
-
-  /** @param {string} name @param {any} [problem] */
-  #refuse(name, problem) {
-    const box = boxOf(this.#parts.form, name);
-    if (!box) return;
-    box.classList.toggle(box.classList.contains("chips") ? "chips--wrong" : "field--wrong", Boolean(problem));
-    const control = controlOf(this.#parts.form, name);
-    control?.toggleAttribute("aria-invalid", Boolean(problem));
-    if (problem) control?.setAttribute("aria-invalid", "true");
-    let line = /** @type {HTMLElement|null} */ (box.querySelector("[data-refused]"));
-    if (!line) {
-      line = document.createElement("div");
-      line.dataset.refused = "";
-      line.className = "field__full";
-      box.append(line);
-    }
-    render(problem ? html`<p class="field__error" role="alert">${problem.words}</p>` : nothing, line);
-    line.hidden = !problem;
   }
 }

@@ -28,7 +28,7 @@ export function choiceBox(kind, name, { value = "", only } = {}) {
   const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
   const choices = field.choices.filter((/** @type {string[]} */ choice) => !only || only.includes(choice[0]));
   return html`<fieldset class="chips" data-field=${name}><legend><span>${field.label}</span></legend><div class="chips__row">
-    ${choices.map(([code, words]) => chip(name, code, words, code === value))}</div></fieldset>`;
+    ${choices.map((/** @type {string[]} */ [code, words]) => chip(name, code, words, code === value))}</div></fieldset>`;
 }
 
 /** @param {string} name @param {string} value @param {any} words @param {boolean} isChosen */

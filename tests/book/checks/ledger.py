@@ -7,7 +7,7 @@ from typing import Any
 import webapp.kinds
 from webapp.book.checks import clock, questions
 from webapp.book.view import Query, View
-from webapp.kinds.read import read_entry
+from webapp.kinds.read import Read, read_entry
 from webapp.trade import units
 from webapp.trade.marks import make_mark
 
@@ -71,12 +71,18 @@ class Ledger:
             "id": f"e{self.count}", "kind": kind_name, "mark": make_mark(vessel), "person": person, "device": device,
             "seq": self.count, "read_at": read_at.isoformat(), "typed_at": typed_at.isoformat(), "values": given,
         }  # fmt: skip
+        read = read_entry(kind, entry, self._context(entry["mark"]))
+        assert not [p for p in read.problems if p.weight == "refuse"], read.problems
+        return self.take(read, skew_s)
+
+    def take(self, read: Read, skew_s: float = 0) -> list[Query]:
+        """Ask about an entry that is read, and fold it."""
+        entry, kind = read.entry, read.kind
+        read_at, typed_at = (datetime.fromisoformat(entry[name]) for name in ("read_at", "typed_at"))
         view = View(
             at=_utc(read_at - timedelta(seconds=skew_s)), typed_at=_utc(typed_at - timedelta(seconds=skew_s)),
             received_at=_utc(typed_at), skew_s=skew_s, root=entry["id"], registry=self, look_up=self.states.get,
         )  # fmt: skip
-        read = read_entry(kind, entry, self._context(entry["mark"]))
-        assert not [p for p in read.problems if p.weight == "refuse"], read.problems
         asked = questions(read, view)
         self.states.update(clock.device_state(read, view))
         if kind.effect and not any(q.weight == "stop" for q in asked):

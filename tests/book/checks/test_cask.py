@@ -59,7 +59,7 @@ def test_a_large_cask_at_six_per_cent_leaks_among_neighbours_at_three():
     query = only(regauge(book, "2026-05-13 10:00", "229.0", "61.0"), "cask_loss")
     assert query.words.startswith(
         "6 % a year lost since last May: 128.3 L of pure alcohol then, 120.4 L now. "
-        "The 5 casks most like it lost about 3 %. Its strength is usual"
+        "Of the 5 casks most like it, most lost about 3 %. Its strength is usual"
     )
     assert regauge(filled(), "2026-05-13 10:00", "229.0", "61.0") == []  # alone it is within the plain bound
 
@@ -142,6 +142,14 @@ def test_two_people_at_one_cask():
         "Both are kept; which one counts?"
     )
     assert regauge(book, "2026-05-14 10:00", "239.0", "59.6", person="PR") == []
+
+
+def test_two_people_in_pounds_and_proof():
+    book = filled(kg="193.0", strength="60.1")
+    regauge(book, "2026-05-12 10:14", "239.3", "59.6", person="PR")
+    query = only(regauge(book, "2026-05-12 14:02", "526.9 lb", "119.2 proof", person="NS"), "two_people")
+    # 239.3 kg / 0.45359237 = 527.6 lb; 119.2 proof at 60 degF is 59.7 % vol at 20 degC
+    assert "10:14: 527.6 lb, 59.6 %. Noor S. has 526.9 lb, 59.7 %." in query.words
 
 
 def test_a_regauge_of_an_empty_cask():

@@ -35,7 +35,6 @@ CHECKS: dict[str, Check] = {
     "over_capacity": vessel.over_capacity,
     "vessel_empty": vessel.vessel_empty,
     "source_empty": vessel.source_empty,
-    "source_short": vessel.source_short,
     "vessel_not_empty": vessel.vessel_not_empty,
     "place_differs": place.place_differs,
     "cask_missing": place.cask_missing,

@@ -7,7 +7,7 @@ of the same area, wood and use as far as there are such. They are looked at only
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from statistics import median
+from statistics import median, quantiles
 
 from webapp.book.checks.cask import Past, past_gauges, past_of, usual_drift
 from webapp.book.checks.limits import limit
@@ -60,9 +60,10 @@ def _bound(others: Sequence[float], is_small: bool, view: View) -> tuple[float, 
     middle = median(others)
     spread = MAD_TO_SPREAD * median(abs(rate - middle) for rate in others)
     most = middle + limit("loss_spread", view) * max(spread, limit("loss_spread_least_pct", view))
-    low, high = round(min(others)), round(max(others))
+    quarters = quantiles(others, n=4, method="inclusive")
+    low, high = round(quarters[0]), round(quarters[2])
     told = f"{low} to {high} %" if low != high else f"about {low} %"
-    return most, f"The {len(others)} casks most like it lost {told}."
+    return most, f"Of the {len(others)} casks most like it, most lost {told}."
 
 
 def _neighbours(read: Read, view: View) -> list[float]:

@@ -136,6 +136,7 @@ def temp_sense(read: Read, view: View) -> Iterable[Query]:
     if not 0 <= meant <= limit("hot_grain_c", view) + 5:
         return
     shown = f"{plain(meant, 1)} °C" if other == "degC" else f"{plain(meant, 1)} °C ({typed(read, 'temp')[:-2]}°F)"
+    aside = "°C, not °F" if other == "degC" else f"{plain(meant, 1)} °C"
     last = [line for line in view.recent(read.mark, "ferment_reading") if line["values"].get("temp") is not None]
     fits = ""
     if last and abs(last[-1]["values"]["temp"] - meant) <= FITS_C:
@@ -143,4 +144,4 @@ def temp_sense(read: Read, view: View) -> Iterable[Query]:
         fits = f", which fits {near} °C of {when(last[-1]['at'], read, view)}"
     scale = "Fahrenheit" if other == "degF" else "Celsius"
     words = f"{why} Read as {scale} it is {shown}{fits}. Did you mean that?"
-    yield Query("ferment_temp_sense", "ask", "temp", words, (Suggestion("temp", raw["raw"], other, shown),))
+    yield Query("ferment_temp_sense", "ask", "temp", words, (Suggestion("temp", raw["raw"], other, aside),))

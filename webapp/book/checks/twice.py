@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from webapp.book.checks.limits import limit
-from webapp.book.checks.words import span, when
+from webapp.book.checks.words import like_typed, plain, span, when
 from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 
@@ -58,22 +58,18 @@ def two_people(read: Read, view: View) -> Iterable[Query]:
             return
         if line["person"] != read.entry["person"]:
             other, me = _name(line["person"], view), _name(read.entry["person"], view)
+            theirs, mine = _said(read, line["values"], line["figures"]), _said(read, read.values, read.figures)
             words = (
-                f"{other} gauged this vessel too, {when(line['at'], read, view)}: {_figures(read, line)}. "
-                f"{me} has {_own(read)}. Both are kept; which one counts?"
+                f"{other} gauged this vessel too, {when(line['at'], read, view)}: {theirs}. "
+                f"{me} has {mine}. Both are kept; which one counts?"
             )
             yield Query("two_people", "ask", "", words)
             return
 
 
-def _figures(read: Read, line: Mapping[str, Any]) -> str:
-    return _said({**line["values"], **line["figures"]})
-
-
-def _own(read: Read) -> str:
-    return _said({**read.values, **read.figures})
-
-
-def _said(found: Mapping[str, Any]) -> str:
-    parts = [("gross", "kg"), ("net_weight", "kg"), ("volume", "L"), ("true_strength", "%")]
-    return ", ".join(f"{found[name]:.1f} {unit}" for name, unit in parts if isinstance(found.get(name), int | float))
+def _said(read: Read, found: Mapping[str, Any], figures: Mapping[str, Any]) -> str:
+    """The figures of a gauge, in the units of this entry."""
+    parts = [like_typed(read, name, found[name]) for name in ("gross", "net_weight", "volume") if name in found]
+    if "true_strength" in figures:
+        parts.append(f"{plain(figures['true_strength'], 1)} %")
+    return ", ".join(parts)

@@ -22,6 +22,8 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
     brim, working = vessel.get("capacity_l"), vessel.get("working_l")
     if brim and vessel.get("sort") == "cask":
         brim = brim * limit("cask_brim", view)
+    if litres <= min(brim or litres, working or litres) + 0.05:
+        return
     found = slips(read, at, 0.05 * brim, working or brim) if brim else ()
     if brim and litres > brim + 0.05:
         said = f"{words} does not fit into {vessel['name']}, which holds {plain(brim, 0)} L. Look again."
@@ -86,25 +88,6 @@ def source_empty(read: Read, view: View) -> Iterable[Query]:
         name = vessel["name"]
         words = f"The book has nothing in {name} to charge from. Is it the right vessel? If so, log its fill."
         yield Query("source_empty", "ask", "from_vessel", words)
-
-
-def source_short(read: Read, view: View) -> Iterable[Query]:
-    """More taken out of a vessel than the book has in it, or out of one that it has nothing in."""
-    mark, lpa = read.values.get("from_vessel") or read.mark, read.figures.get("lpa")
-    vessel = view.vessel(mark)
-    held = view.state(mark)["holds"]
-    if not vessel or lpa is None:
-        return
-    field = "from_vessel" if "from_vessel" in read.values else ""
-    if held is None:
-        words = f"The book has nothing in {vessel['name']} to take from. Is it the right vessel? If so, log its fill."
-        yield Query("source_empty", "ask", field, words)
-    elif held.get("lpa_l") is not None and lpa > held["lpa_l"] * (1 + limit("source_short_pct", view) / 100) + 0.005:
-        words = (
-            f"{plain(lpa, 2)} L of pure alcohol taken, {plain(held['lpa_l'], 2)} L in {vessel['name']} by the book. "
-            "Look at both figures again."
-        )
-        yield Query("source_short", "ask", field, words)
 
 
 def vessel_not_empty(read: Read, view: View) -> Iterable[Query]:

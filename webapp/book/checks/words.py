@@ -12,6 +12,7 @@ from webapp.trade.errors import OutOfDomain
 
 DAY_S = 86_400
 YEAR_DAYS = 365.25
+LONGEST = 1e9
 
 
 def local(at: str, read: Read) -> datetime:
@@ -54,7 +55,9 @@ def span(seconds: float) -> str:
 
 
 def plain(value: float, decimals: int) -> str:
-    """Return a figure with its decimals, or one more where that is what was read (1.0325)."""
+    """Return a figure with its decimals, or one more where that is what was read (1.0325); a huge one as it is."""
+    if not abs(value) < LONGEST:
+        return f"{value:.4g}"
     more = abs(value * 10**decimals - round(value * 10**decimals)) > 1e-6
     finer = abs(value * 10 ** (decimals + 1) - round(value * 10 ** (decimals + 1))) < 1e-6
     return units.format_number(value, decimals + 1 if more and finer else decimals)

@@ -1,0 +1,44 @@
+"""What the flows of an entry took that the book did not have: asked about, whatever its kind.
+
+A stock never falls below nothing: the effect books what is missing first. This is where somebody hears of it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import plain
+from webapp.book.view import Query, View
+from webapp.kinds.spec import Effect
+
+LEAST_UL = 20_000  # what rounding of a dip may pretend
+
+
+def shortfalls(effect: Effect, view: View) -> Iterable[Query]:
+    """Ask where more pure alcohol was taken from a vessel than it held, or where nobody knows what it came from."""
+    taken: dict[str, int] = {}
+    for flow in effect.flows:
+        taken[flow.source] = taken.get(flow.source, 0) + flow.lpa_ul
+    for flow in effect.flows:
+        if flow.lpa_ul < LEAST_UL:
+            continue
+        if flow.source == "out:gauge_difference" and flow.reason == "more_than_booked":
+            if flow.lpa_ul > taken[flow.target] * limit("source_short_pct", view) / 100:
+                had, name = (taken[flow.target] - flow.lpa_ul) / 1e6, _name(view, flow.target)
+                words = (
+                    f"{plain(taken[flow.target] / 1e6, 2)} L of pure alcohol taken out of {name}, {plain(had, 2)} L in "
+                    "it by the book. Look at both figures again."
+                )
+                yield Query("stock_short", "ask", "", words)
+        elif flow.source == "out:not_accounted" and flow.reason not in ("more_than_booked", "run_balance"):
+            words = (
+                f"{plain(flow.lpa_ul / 1e6, 2)} L of pure alcohol came from where the book has nothing. Is it the "
+                "right vessel and time? If so, log what was there before."
+            )
+            yield Query("from_nothing", "ask", "", words)
+
+
+def _name(view: View, account: str) -> str:
+    row = view.vessel(account[2:])
+    return str(row["name"]) if row else account[2:]

@@ -1,0 +1,77 @@
+"""The first install in one answer: every text file of a version, shortened and packed together.
+
+A hundred small files travel badly: each is compressed alone, and a slow network asks for each in turn. Together they
+are less than half. The worker checks the hash of the whole and puts each part into its cache under its own address;
+whatever it lacks later it fetches by that address, unshortened.
+"""
+
+from __future__ import annotations
+
+import gzip
+import hashlib
+import json
+from functools import lru_cache
+
+import brotli
+import rcssmin
+import rjsmin
+
+from webapp.access import headers
+from webapp.floor import assets
+from webapp.floor.shells import shell
+from webapp.places import STATIC_DIR
+
+TYPES = {
+    "js": "text/javascript; charset=utf-8",
+    "css": "text/css; charset=utf-8",
+    "svg": "image/svg+xml; charset=utf-8",
+    "json": "application/json",
+    "webmanifest": "application/manifest+json",
+    "": "text/html; charset=utf-8",
+}
+
+
+def pack() -> tuple[bytes, str]:
+    """Return the pack as JSON bytes, and its SHA-256 in hex: `headers` for all, `parts` of [address, type, text]."""
+    parts = [
+        [url, TYPES[ending], _shortened(ending, _text(url))]
+        for url, _ in assets.assets()
+        if (ending := url.rpartition(".")[2] if "." in url else "") in TYPES
+    ]
+    body = json.dumps({"headers": headers.fixed(), "parts": parts}, ensure_ascii=False, separators=(",", ":")).encode()
+    return body, hashlib.sha256(body).hexdigest()
+
+
+def _text(url: str) -> str:
+    if url.startswith("/static/"):
+        return (STATIC_DIR / url.removeprefix("/static/")).read_text(encoding="utf-8")
+    if url.startswith("/data/"):
+        return assets.data_files()[url.removeprefix("/data/")].decode()
+    if url == "/manifest.webmanifest":
+        return assets.manifest().decode()
+    return (shell(url) or b"").decode()
+
+
+def _shortened(ending: str, text: str) -> str:
+    if ending == "js":
+        return str(_shorter_script(text))
+    return str(_shorter_style(text)) if ending == "css" else text
+
+
+# A page is asked for many times, a file changes only with the program: each is shortened once.
+@lru_cache(maxsize=512)
+def _shorter_script(text: str) -> str:
+    return str(rjsmin.jsmin(text))
+
+
+@lru_cache(maxsize=128)
+def _shorter_style(text: str) -> str:
+    return str(rcssmin.cssmin(text))
+
+
+@lru_cache(maxsize=4)
+def packed(body: bytes, encoding: str) -> bytes:
+    """Return the body in a transfer encoding: `br`, `gzip`, or as it is."""
+    if encoding == "br":
+        return bytes(brotli.compress(body, quality=11))
+    return gzip.compress(body, 9, mtime=0) if encoding == "gzip" else body
