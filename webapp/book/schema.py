@@ -151,7 +151,20 @@ CREATE INDEX fills_lot ON fills (lot) WHERE lot <> '';
 INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
 """
 
-STEPS: list[tuple[str, str]] = [("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("stock", STOCK)]
+# Part of the record: what somebody has signed. Figures as JSON; each digest goes over the one before it.
+CLOSES = """
+CREATE TABLE closes (
+    no INTEGER PRIMARY KEY, month TEXT NOT NULL UNIQUE, period TEXT NOT NULL, start TEXT NOT NULL, until TEXT NOT NULL,
+    zone TEXT NOT NULL, figures TEXT NOT NULL, digest TEXT NOT NULL, book_no INTEGER NOT NULL, person TEXT NOT NULL,
+    signed_at TEXT NOT NULL
+) STRICT;
+CREATE TRIGGER closes_stay BEFORE UPDATE ON closes BEGIN SELECT RAISE(ABORT, 'a closed period stays as signed'); END;
+CREATE TRIGGER closes_remain BEFORE DELETE ON closes BEGIN SELECT RAISE(ABORT, 'a closed period stays as signed'); END;
+"""
+
+STEPS: list[tuple[str, str]] = [
+    ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("stock", STOCK), ("closes", CLOSES),
+]  # fmt: skip
 
 
 def bring_up_to_date(database: Database, path: Path) -> None:

@@ -54,6 +54,7 @@ class View:
     root: str
     registry: Registry
     look_up: Callable[[str], State | None]
+    scopes: tuple[tuple[str, str], ...] = ()  # what a check's limit may be set for, narrowest first: checks/limits.py
     answered: frozenset[str] = frozenset()  # codes of the questions to this entry that somebody has let stand
     reads: set[str] = field(default_factory=set)
     _seen: dict[str, State | None] = field(default_factory=dict)

@@ -202,6 +202,8 @@ class Posting:
             self._states[f"f:{held['fill']}"] = lasting
 
     def _move(self, source: str, target: str, amount: Amount, reason: str) -> None:
+        if source == target:
+            return
         if source[:2] == "v:" and not self.held(source[2:]):
             source = "out:not_accounted"  # the book knows of nothing there
         elif source[:2] != "ou":
@@ -212,8 +214,7 @@ class Posting:
                 self._flow(self._covered_by(source), source, short, "more_than_booked")
         if target[:2] == "v:" and not self.held(target[2:]):
             self.begin(target[2:])
-        if source != target:
-            self._flow(source, target, amount, reason)
+        self._flow(source, target, amount, reason)
 
     def _flow(self, source: str, target: str, amount: Amount, reason: str) -> None:
         fills = self._fill(source), self._fill(target)

@@ -1,7 +1,8 @@
 """Every limit the history checks use, in one place, by name; a site may set its own for any of them.
 
 All are common practice without a source unless a line says otherwise. A site's own values lie in its settings under
-`checks`, e.g. {"checks": {"clock_ask_s": 300}}.
+`checks`, e.g. {"checks": {"clock_ask_s": 300}}; those of one vessel, product or sort of vessel under `check_limits`, e.g.
+{"check_limits": {"vessel": {"S2-K": {"run_loss_pct": 4}}}}. The narrowest holds: vessel, product, sort, site, this table.
 """
 
 from __future__ import annotations
@@ -59,6 +60,45 @@ LIMITS: dict[str, float] = {
     "small_l": 100,
     "drift_pct": 1.5,  # strength of a cask may differ from its last by this
     "drift_pct_year": 1.2,  # and by this for each year between
+    "damp_rh_pct": 75,  # above it spirit in wood grows weaker
+    "dry_rh_pct": 60,  # below it stronger
+    "drift_days": 180,  # a drift needs this much time between two gauges
+    "drift_wrong_pct": 0.3,  # points a year that a strength may drift the wrong way
+    "drift_noise_pct": 0.2,  # points that a glass alone may pretend
+    "tare_off_pct": 5,  # an empty weight may lie this far from the cask's listed one
+    "soak_low_kg": 3,  # what the wood of a 200 L cask keeps; other sizes by their surface
+    "soak_high_kg": 8,
+    "soak_spare_kg": 1.0,  # what two weighings may pretend
+    # balances of pure alcohol
+    "stillage_pct": 0.2,  # [% vol] of stillage that nobody has read
+    "run_loss_low_pct": 0.5,  # of the charge, usual
+    "run_loss_high_pct": 2.0,
+    "run_loss_pct": 3.0,  # asked about above it
+    "run_gain_pct": 0.5,  # and above this much gain
+    "run_noise_l": 0.25,  # [L pure alcohol] what dips of a small charge may pretend
+    "strip_low_pct": 97.0,  # low wines out of wash, pure alcohol
+    "strip_high_pct": 100.5,
+    "flow_pct": 7,  # flow times minutes against the receiver
+    "flow_least_l": 5,  # less is too little for a jug and a watch
+    "hearts_spread": 2,  # spreads about the middle of the last runs
+    "hearts_spread_least_pct": 2.5,
+    "hearts_runs": 4,  # fewer like runs prove nothing
+    "move_pct": 0.5,  # left behind by a move that emptied the vessel
+    "receiver_move_pct": 1.5,  # Spirits Act 1880: natural waste from receiver to store
+    "move_rest_pct": 5,  # more left than this is a part kept on purpose
+    "blend_pct": 0.3,  # sum of what went in against the first gauge
+    "dip_pct": 1.0,  # dipped volume against the book's sum
+    "dip_least_l": 0.5,
+    "strength_noise_pct": 0.1,  # [% vol] what a glass may pretend
+    "reduce_pct": 0.1,  # [% vol] measured strength off its target
+    "reduce_near_pct": 1.0,  # [% vol] farther off is a step on the way
+    "filter_loss_pct": 1.5,  # kept by the filter, of what was there
+    "filter_gain_pct": 0.3,
+    "bottling_loss_pct": 1.5,  # tank less bottles, heel and line
+    "bottling_gain_pct": 0.3,
+    "label_pct": 0.3,  # [% vol] Regulation (EU) 1169/2011, Annex XII: spirits within 0.3 of the label
+    "emptied_h": 48,  # a vessel emptied within this time and read again
+    "neat_count": 10,  # the same figure so many times running
 }
 
 # Gravity at which a ferment of this fruit usually ends [SG]: stone and pip fruit hold sorbitol, which yeast leaves.
@@ -71,9 +111,28 @@ GRAIN = ("rye", "grain", "barley", "wheat", "malt")
 
 
 def limit(name: str, view: Any) -> float:
-    """Return the limit of that name: the site's own where it set one. [as the table says], any; KeyError if unknown."""
-    own: Mapping[str, Any] = view.site().get("checks") or {}
-    return float(own.get(name, LIMITS[name]))
+    """Return the limit of that name, as set for the narrowest of this entry's scopes. [as the table says], any; KeyError
+
+    if unknown.
+    """
+    site: Mapping[str, Any] = view.site()
+    own = site.get("check_limits") or {}
+    for scope, key in view.scopes if own else ():
+        found = (own.get(scope) or {}).get(key) or {}
+        if name in found:
+            return float(found[name])
+    return float((site.get("checks") or {}).get(name, LIMITS[name]))
+
+
+def scopes_of(read: Any, view: Any) -> tuple[tuple[str, str], ...]:
+    """Return what a limit may be set for that holds for this entry: vessel, products, sort of vessel, narrowest first."""
+    if not read.mark or not view.site().get("check_limits"):
+        return ()
+    row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}
+    run = view.run_on(read.mark) or {}
+    said = (held.get("what"), held.get("material"), run.get("what"), read.values.get("what"))
+    products = dict.fromkeys(str(name).strip().lower() for name in said if name)
+    return (("vessel", read.mark), *(("product", name) for name in products), ("sort", str(row.get("sort") or "")))
 
 
 def is_grain(what: str | None) -> bool:

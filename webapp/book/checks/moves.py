@@ -1,0 +1,137 @@
+"""Moves and dips of tanks: what was left behind, what does not fit, and a measured tank against the sum of its moves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import DAY_S, local, plain, when
+from webapp.book.view import Query, View, seconds_between
+from webapp.kinds.read import Read
+from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
+
+GAUGES = ("gauge", "stock_count", "account_move", "bottling_gauge")
+EMPTIED = {"dump": "dumped", "destruction": "destroyed", "loss": "written off", "account_move": "moved",
+           "bottling_close": "bottled", "gauge": "gauged empty"}  # fmt: skip
+
+
+def named(mark: str, view: View) -> str:
+    """Return a vessel's name, or its mark where the book does not know it."""
+    row = view.vessel(mark)
+    return str(row["name"]) if row else mark
+
+
+def move_balance(read: Read, view: View) -> Iterable[Query]:
+    """Sent against got: a move that emptied a vessel but for a little, of which nobody has spoken."""
+    held, other = view.state(read.mark)["holds"], read.values.get("to_vessel") or ""
+    moved = spirit_read(read).lpa_ul / 1e6
+    if not held or moved <= 0 or (not other and read.values.get("to_account") != "removed") or other == read.mark:
+        return
+    had = held["lpa_ul"] / 1e6
+    short = had - moved
+    row = view.vessel(read.mark) or {}
+    is_receiver = row.get("sort") == "receiver"
+    most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
+    if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
+        return
+    where = f"into {named(other, view)}" if other else "off the premises"
+    words = (
+        f"In {named(read.mark, view)} {plain(round(had, 2), 2)} by the book, {where} {plain(round(moved, 2), 2)}: "
+        f"{plain(round(short, 2), 2)} L pure alcohol ({plain(round(short / had * 100, 1), 1)} %) left behind. Up to "
+        f"{plain(most, 1)} % is usual. Is it in the line or still in the vessel? Gauge it."
+    )
+    yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", words)
+
+
+def target_capacity(read: Read, view: View) -> Iterable[Query]:
+    """More than the vessel that it goes into can hold."""
+    mark = read.mark if read.kind.name == "top_up" else read.values.get("to_vessel") or ""
+    row = view.vessel(mark) if mark else None
+    if not row or not row.get("capacity_l") or (mark == read.mark and read.kind.name != "top_up"):
+        return
+    more, held = spirit_read(read), view.state(mark)["holds"] or {}
+    there = Amount(held.get("lpa_ul", 0), 0, held.get("mass_g", 0))
+    litres = spirit_volume_ml(there.lpa_ul + more.lpa_ul, there.mass_g + more.mass_g) / 1000
+    brim = row["capacity_l"] * (limit("cask_brim", view) if row.get("sort") == "cask" else 1.0)
+    level = row.get("working_l") or brim
+    if litres <= min(brim, level) + 0.05:
+        return
+    has = f", {plain(round(held.get('volume_l') or 0.0, 1), 1)} L in it" if held else ""
+    words = (
+        f"{plain(round(litres, 1), 1)} L then stands in {row['name']} (holds {plain(row['capacity_l'], 0)} L, working level "
+        f"{plain(level, 0)} L{has}). Right vessel and figures?"
+    )
+    weight = "stop" if litres > brim + 0.05 else "ask"
+    yield Query("target_capacity" if weight == "stop" else "target_working_level", weight, "to_vessel", words)
+
+
+def dip_sum(read: Read, view: View) -> Iterable[Query]:
+    """A measured vessel against the book's sum: volume, and pure alcohol where the sum is of moves alone (a blend)."""
+    held = view.state(read.mark)["holds"]
+    row = view.vessel(read.mark) or {}
+    if not held or held["mash"] or row.get("sort") not in ("tank", "receiver", "can") or not _measures_all(read):
+        return
+    now = spirit_read(read)
+    litres, had = now.volume_ml / 1000, held["volume_ml"] / 1000
+    if not litres or not had:
+        return
+    at = "volume" if "volume" in read.values else "net_weight"
+    if abs(litres - had) > max(had * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
+        side = "above" if litres > had else "short of"
+        words = (
+            f"{plain(round(litres, 1), 1)} L in {named(read.mark, view)}, {plain(round(had, 1), 1)} L by the book: "
+            f"{plain(round(abs(litres - had), 1), 1)} L {side} the sum ({plain(round(abs(litres - had) / had * 100, 1), 1)} %). "
+            "Look at the dip, then for a move that is not logged."
+        )
+        yield Query("dip_sum", "ask", at, words)
+        return
+    if _is_gauged(read.mark, held["since"], view):
+        return
+    pure, booked = now.lpa_ul / 1e6, held["lpa_ul"] / 1e6
+    noise = litres * limit("strength_noise_pct", view) / 100
+    if booked and abs(pure - booked) > booked * limit("blend_pct", view) / 100 + noise:
+        side = "more" if pure > booked else "less"
+        words = (
+            f"In {plain(round(booked, 2), 2)}, measured {plain(round(pure, 2), 2)}: {plain(round(abs(pure - booked), 2), 2)} L "
+            f"pure alcohol ({plain(round(abs(pure - booked) / booked * 100, 1), 1)} %) {side} than went into the blend. "
+            f"{plain(limit('blend_pct', view), 1)} % is usual. Is it mixed? Read it again."
+        )
+        yield Query("blend_sum", "ask", "", words)
+
+
+def _measures_all(read: Read) -> bool:
+    if read.kind.name == "account_move":  # of a move the quantity is what went
+        return not read.values.get("to_vessel") and read.values.get("to_account") != "removed"
+    return "true_strength" in read.figures and read.figures.get("volume_20") is not None
+
+
+def _is_gauged(mark: str, since: str, view: View) -> bool:
+    return any(line["at"] >= since for kind in GAUGES for line in view.recent(mark, kind)[-1:])
+
+
+def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
+    """A figure on a vessel that somebody has emptied shortly before: held for a look, not lost."""
+    if view.state(read.mark)["holds"] is not None:
+        return
+    amount = read.figures.get("lpa") if read.kind.name in ("gauge", "cask_regauge", "bottling_gauge") else 1.0
+    found = emptied_by(read.mark, view)
+    if not found or not amount or seconds_between(found[1]["at"], view.at) > limit("emptied_h", view) * 3600:
+        return
+    kind, line = found
+    row = view.person(line["person"])
+    who = row["name"] if row else line["person"]
+    at = when(line["at"], read, view) if seconds_between(line["at"], view.at) < 60 * DAY_S else f"{local(line['at'], read):%d %B %Y}"
+    words = (
+        f"{named(read.mark, view)} was {EMPTIED[kind]} at {at} by {who}, and is empty by the book. Was this read before that? "
+        "Amend its time; or was it the wrong vessel?"
+    )
+    yield Query("emptied_vessel", "stop", "", words)
+
+
+def emptied_by(mark: str, view: View) -> tuple[str, dict[str, object]] | None:  # type: ignore[type-arg]
+    """Return the entry that last emptied a vessel where it was logged on the vessel itself: its kind and line, or None."""
+    lines = [(kind, line) for kind in EMPTIED for line in view.recent(mark, kind)[-1:]]
+    last = max(lines, key=lambda found: found[1]["at"], default=None)
+    if last and last[0] == "gauge" and last[1]["figures"].get("lpa"):
+        return None
+    return last  # type: ignore[return-value]

@@ -1,0 +1,198 @@
+"""The account of a run in pure alcohol: what was charged against what its receivers got, once all of them are gauged.
+
+Stillage that nobody has read counts with a usual strength, and the sentence says so. A stripping run has one fraction
+and is held against what low wines usually carry over.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from statistics import median, quantiles
+from typing import Any
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import plain, when
+from webapp.book.view import Query, View
+from webapp.kinds.read import Read
+
+Run = Mapping[str, Any]
+LIKE_LEAST = 4  # fewer runs before it are no custom of the house
+
+
+@dataclass(frozen=True, slots=True)
+class Account:
+    """A run's pure alcohol: charged, in receivers, in stillage, and whether the stillage was read. [L at 20 degC]"""
+
+    charged: float
+    received: float
+    stillage: float
+    is_read: bool
+
+    @property
+    def missing(self) -> float:
+        """What is not accounted for; negative where more came out than went in. [L]"""
+        return self.charged - self.received - self.stillage
+
+    @property
+    def missing_pct(self) -> float:
+        """The same as a share of the charge. [%]"""
+        return self.missing / self.charged * 100
+
+
+def run_of(read: Read, view: View) -> tuple[str, Run | None]:
+    """Return the run that a fraction gauge speaks of, the last on its still, with its id; ("", None) without one."""
+    runs = view.state(read.values.get("still") or "")["runs"]
+    return (runs[-1], view.get(f"r:{runs[-1]}")) if runs else ("", None)
+
+
+def part_of(read: Read) -> dict[str, Any] | None:
+    """Return what this gauge adds to its run, remnant taken off, as the run's state will keep it; None if unknown."""
+    lpa, volume = read.figures.get("lpa"), read.figures.get("volume_20")
+    if lpa is None or volume is None:
+        return None
+    lpa_l = max(lpa - (read.figures.get("remnant_lpa") or 0.0), 0.0)
+    volume_l = max(volume - (read.values.get("remnant") or 0.0), 0.0)
+    return {"fraction": read.values.get("fraction"), "receiver": read.mark, "lpa_l": lpa_l, "volume_l": volume_l}
+
+
+def account_of(run: Run, parts: Sequence[Mapping[str, Any]], view: View) -> Account | None:
+    """Return the account of a run whose fractions these are; None while one is still to be gauged."""
+    charged = run["charge"].get("lpa_l") or 0.0
+    named = {part["fraction"] for part in parts}
+    if charged <= 0 or not _expected(run) <= named:
+        return None
+    received = sum(part["lpa_l"] for part in parts if part["fraction"] != "stillage")
+    if "stillage" in named:
+        stillage = sum(part["lpa_l"] for part in parts if part["fraction"] == "stillage")
+        return Account(charged, received, stillage, is_read=True)
+    over = sum(part["volume_l"] for part in parts)
+    left_l = max((run["charge"].get("volume_l") or 0.0) - over, 0.0)
+    return Account(charged, received, left_l * limit("stillage_pct", view) / 100, is_read=False)
+
+
+def is_stripping(run: Run) -> bool:
+    """Return whether a run has no cuts: all that runs over is low wines."""
+    return not any(cut["event"] in ("heads_cut", "hearts_cut") for cut in run["cuts"])
+
+
+def _expected(run: Run) -> set[str]:
+    if is_stripping(run):
+        return {"low_wines"}
+    events = {cut["event"] for cut in run["cuts"]}
+    return {"hearts", "tails"} | ({"heads"} if "heads_cut" in events else set())
+
+
+def run_balance(read: Read, view: View) -> Iterable[Query]:
+    """What was charged and is nowhere, or came from nowhere: asked once, by the gauge that completes the run."""
+    _, run = run_of(read, view)
+    part = part_of(read)
+    if run is None or part is None:
+        return
+    before = account_of(run, run["fractions"], view)
+    now = account_of(run, [*run["fractions"], part], view)
+    if now is None or (before and _is_odd(before, run, view)) or not _is_odd(now, run, view):
+        return
+    code = "strip_balance" if is_stripping(run) else "run_balance"
+    yield Query(code, "ask", "", _said(now, run, view))
+
+
+def _is_odd(account: Account, run: Run, view: View) -> bool:
+    if abs(account.missing) <= limit("run_noise_l", view):
+        return False
+    if is_stripping(run):
+        carried = account.received / account.charged * 100
+        return not limit("strip_low_pct", view) <= carried <= limit("strip_high_pct", view)
+    return not -limit("run_gain_pct", view) <= account.missing_pct <= limit("run_loss_pct", view)
+
+
+def _said(account: Account, run: Run, view: View) -> str:
+    out = account.received + account.stillage
+    sums = f"Out {plain(round(out, 1), 1)}, in {plain(round(account.charged, 1), 1)}: "
+    much = f"{plain(round(abs(account.missing), 1), 1)} L pure alcohol ({plain(round(abs(account.missing_pct), 1), 1)} %)"
+    default = "" if account.is_read else f" Stillage taken as {plain(limit('stillage_pct', view), 1)} %."
+    if account.missing < 0:
+        return f"{sums}{much} more than went in.{default} Look at the wash strength, the dips and what stood there before."
+    if is_stripping(run):
+        low, high = plain(limit("strip_low_pct", view), 0), plain(99.5, 1)
+        carried = plain(round(account.received / account.charged * 100, 1), 1)
+        return f"{sums}{much} not accounted for.{default} Low wines carry {carried} % of the wash; {low} to {high} % is usual."
+    return f"{sums}{much} not accounted for.{default} Usual here: {_usual(run, view)} %."
+
+
+def _usual(run: Run, view: View) -> str:
+    """Return what this still usually leaves unaccounted for, by its last runs if there are enough of them. [%]"""
+    found = [now.missing_pct for other in like_runs(run, view) if (now := account_of(other, other["fractions"], view))]
+    if len(found) < LIKE_LEAST:
+        return f"{plain(limit('run_loss_low_pct', view), 1)} to {plain(limit('run_loss_high_pct', view), 0)}"
+    low, _, high = quantiles(found, n=4, method="inclusive")
+    return f"{plain(round(low, 1), 1)} to {plain(round(high, 1), 1)}"
+
+
+def like_runs(run: Run, view: View) -> list[Run]:
+    """Return the runs before this one on its still that are of its sort, newest first, at most eleven."""
+    ids = view.state(run["still"])["runs"]
+    found = [other for run_id in reversed(ids) if (other := view.get(f"r:{run_id}")) and other is not run]
+    return [other for other in found if is_stripping(other) == is_stripping(run)]
+
+
+def run_drift(read: Read, view: View) -> Iterable[Query]:
+    """Run after run above what is usual, though none of them by itself is worth a question."""
+    _, run = run_of(read, view)
+    part = part_of(read)
+    now = account_of(run, [*run["fractions"], part], view) if run and part else None
+    high = limit("run_loss_high_pct", view)
+    if run is None or now is None or now.missing_pct <= high or _is_odd(now, run, view) or is_stripping(run):
+        return
+    if account_of(run, run["fractions"], view):
+        return  # told already when the last fraction came
+    last = [
+        found.missing_pct for other in like_runs(run, view)[:LIKE_LEAST]
+        if (found := account_of(other, other["fractions"], view))
+    ]  # fmt: skip
+    if len(last) == LIKE_LEAST and median(last) > high:
+        words = (
+            f"{plain(round(now.missing_pct, 1), 1)} % of the charge not accounted for, and "
+            f"{plain(round(median(last), 1), 1)} % in the middle of the {LIKE_LEAST} runs before: above "
+            f"{plain(high, 0)} % run after run. Look at the condenser, the joints and the wash strength."
+        )
+        yield Query("run_drift", "note", "", words)
+
+
+def fraction_again(read: Read, view: View) -> Iterable[Query]:
+    """One fraction of one run gauged twice into the same receiver."""
+    _, run = run_of(read, view)
+    name = read.values.get("fraction")
+    for line in run["fractions"] if run else ():
+        if line["fraction"] == name and line["receiver"] == read.mark:
+            words = (
+                f"The {str(name).replace('_', ' ')} of {run['name'] if run and run['name'] else 'this run'} were gauged "
+                f"in this vessel at {when(line['at'], read, view)} already: {plain(round(line['lpa_l'], 1), 1)} L pure "
+                "alcohol. Is it the same gauge, or another run?"
+            )
+            yield Query("fraction_again", "ask", "fraction", words)
+            return
+
+
+def fraction_twice(read: Read, view: View) -> Iterable[Query]:
+    """Feints that another run has had already."""
+    source, feints = read.values.get("feints_from") or "", read.figures.get("feints_lpa") or 0.0
+    if not source or feints <= 0:
+        return
+    held = view.state(source)["holds"] or {}
+    if (held.get("lpa_l") or 0.0) > feints / 2:
+        return
+    row = view.vessel(source)
+    name = row["name"] if row else source
+    gauged = max((line["at"] for line in view.recent(source, "fraction_gauge")), default="")
+    for line in reversed(view.recent(read.mark, "charge")):
+        if line["values"].get("feints_from") == source and line["at"] > gauged:
+            other = line["values"].get("run_name") or f"the run of {when(line['at'], read, view)}"
+            words = f"The feints of {name} went into {other} already. Which run had them?"
+            yield Query("fraction_twice", "ask", "feints_from", words)
+            return
+    words = (
+        f"{plain(round(feints, 1), 1)} L pure alcohol of feints from {name}, {plain(round(held.get('lpa_l') or 0.0, 1), 1)} "
+        "L in it by the book. Did another run have them, or is its gauge still to be logged?"
+    )
+    yield Query("fraction_twice", "ask", "feints_from", words)

@@ -1,0 +1,90 @@
+"""What flowed over the safe against what the receiver got, and the share of hearts against the runs before."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import pairwise
+from statistics import median
+from typing import Any
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.run_balance import like_runs, part_of, run_of
+from webapp.book.checks.words import plain
+from webapp.book.view import Query, View, seconds_between
+from webapp.kinds.read import Read
+
+Line = Mapping[str, Any]
+SPANS = {"heads": ("first_drop", "heads_cut"), "hearts": ("heads_cut", "hearts_cut"), "tails": ("hearts_cut", "")}
+WIDEST_GAP_S = 45 * 60  # readings farther apart say little of what ran between them
+MAD_TO_SPREAD = 1.4826
+
+
+def flow_sum(read: Read, view: View) -> Iterable[Query]:
+    """Flow times minutes against the receiver: finds a late cut, or a receiver that was not changed."""
+    _, run = run_of(read, view)
+    part = part_of(read)
+    if run is None or part is None or part["volume_l"] < limit("flow_least_l", view):
+        return
+    flowed = _flowed_l(run, str(part["fraction"]))
+    if flowed is None:
+        return
+    got, most = part["volume_l"], limit("flow_pct", view)
+    off = (flowed - got) / got * 100
+    if abs(off) > most:
+        side = "more" if off > 0 else "less"
+        words = (
+            f"Flow times minutes gives {plain(round(flowed, 1), 1)} L of {part['fraction']}, the receiver "
+            f"{plain(round(got, 1), 1)} L: {plain(round(abs(off), 0), 0)} % {side}, where {plain(most, 0)} % may be. Was a "
+            "cut logged late, or a receiver changed late?"
+        )
+        yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", words)
+
+
+def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
+    """Return what flowed during a fraction by the readings, trapezoids between them; None where they are too few. [L]"""
+    if fraction not in SPANS:
+        return None
+    at = {cut["event"]: cut["at"] for cut in run["cuts"]}
+    first, last = (at.get(event) if event else run["ended_at"] for event in SPANS[fraction])
+    if not first or not last or first >= last:
+        return None
+    end = (run.get("end"),) if run.get("end") else ()
+    lines = sorted([*run["readings"], *run["cuts"], *end], key=lambda line: line["at"])
+    flows = {line["at"]: line["flow"] for line in lines if first <= line["at"] <= last and line.get("flow")}
+    times = sorted(flows)
+    if len(times) < 3:
+        return None
+    points = [(first, flows[times[0]]), *((time, flows[time]) for time in times), (last, flows[times[-1]])]
+    spans = [(seconds_between(one, two), (a + b) / 2) for (one, a), (two, b) in pairwise(points)]
+    if max(seconds for seconds, _ in spans) > WIDEST_GAP_S:
+        return None
+    return sum(seconds / 3600 * flow for seconds, flow in spans)
+
+
+def hearts_share(read: Read, view: View) -> Iterable[Query]:
+    """Hearts as a share of the charge, against the last runs of the same spirit on this still."""
+    _, run = run_of(read, view)
+    part = part_of(read)
+    if run is None or part is None or part["fraction"] != "hearts":
+        return
+    now = _share(run, [*run["fractions"], part])
+    alike = [other for other in like_runs(run, view) if other["what"] == run["what"]][:5]
+    shares = [share for other in alike if (share := _share(other, other["fractions"])) is not None]
+    if now is None or len(shares) < limit("hearts_runs", view):
+        return
+    middle = median(shares)
+    spread = MAD_TO_SPREAD * median(abs(share - middle) for share in shares)
+    most = limit("hearts_spread", view) * max(spread, limit("hearts_spread_least_pct", view))
+    if abs(now - middle) > most:
+        words = (
+            f"Hearts are {plain(round(now, 0), 0)} % of the charge; {plain(round(min(shares), 0), 0)} to "
+            f"{plain(round(max(shares), 0), 0)} % in the last {len(shares)} runs of {run['what'] or 'this still'}. "
+            "Worth a look at the cuts."
+        )
+        yield Query("hearts_share", "note", "", words)
+
+
+def _share(run: Mapping[str, Any], parts: Sequence[Line]) -> float | None:
+    charged = run["charge"].get("lpa_l") or 0.0
+    hearts = sum(part["lpa_l"] for part in parts if part["fraction"] == "hearts")
+    return hearts / charged * 100 if charged > 0 and hearts > 0 else None
