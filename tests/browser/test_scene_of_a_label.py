@@ -38,6 +38,7 @@ def scene(world: World, phone: Phone) -> None:
     page.goto(phone.url + "/scan")
     page.wait_for_url(f"**/m/{FERMENTER}")
     page.get_by_role("link", name="Reading").click()
+    page.wait_for_url(f"**/m/{FERMENTER}/log/ferment_reading**")
     wait_until_started(page)
     page.locator("input[name=temp]").fill("14,6")
     page.locator("input[name=gravity]").fill("1,031")

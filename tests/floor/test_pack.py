@@ -16,7 +16,7 @@ from webapp.floor.shorten import shorter_script
 from webapp.places import STATIC_DIR
 
 SCRIPTS = sorted(path for path in STATIC_DIR.rglob("*.js") if path.name != "sw-body.js")
-# First install, compressed, without the scanner's decoder: the budget of docs/decisions/0008-pack.md.
+# First install, compressed, without the scanner's decoder: the budget of docs/decisions/0010-pack.md.
 BUDGET_BYTES = 150_000
 
 

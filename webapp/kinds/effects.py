@@ -26,7 +26,7 @@ EMPTY_VESSEL: dict[str, Any] = {"holds": None, "recent": {}, "run": None, "runs"
 
 
 def keep_stock(effect: Effect, view: Any) -> Effect:
-    """Return the effect with `stock_ul` of every vessel and run that its flows move. The book calls it after each effect."""
+    """Return the effect with `stock_ul` of every vessel and run that its flows move; called after each effect."""
     moved: dict[str, int] = {}
     for flow in effect.flows:
         moved[flow.source] = moved.get(flow.source, 0) - flow.lpa_ul
@@ -148,7 +148,7 @@ def charge(read: Read, view: Any) -> Effect:
 def _taken(
     state: Mapping[str, Any], volume_l: float, lpa_l: float | None
 ) -> tuple[dict[str, Any], Callable[[str], list[Flow]]]:
-    """Return the vessel's state after something was taken, and what to book where more or less was there than the book had."""
+    """Return the vessel's state after something was taken, and what to book where the book had more or less."""
     held = state["holds"] or {}
     rest_ul = state.get("stock_ul", 0) - _ul(lpa_l)
     left = None if held.get("volume_l") is None else held["volume_l"] - volume_l
