@@ -50,6 +50,21 @@ def pytest_report_header() -> list[str]:
     ]
 
 
+@pytest.fixture(scope="session", autouse=True)
+def product_hasher() -> Iterator[Any]:
+    """How the product hashes passwords. It is slow on purpose, so tests in this process hash cheaply instead."""
+    from argon2 import PasswordHasher
+
+    from webapp.book import people
+
+    quick = PasswordHasher(time_cost=1, memory_cost=64, parallelism=1)
+    with pytest.MonkeyPatch.context() as patch:
+        product = people._hasher
+        patch.setattr(people, "_hasher", quick)
+        patch.setattr(people, "_NOBODY", quick.hash("nobody has this one"))
+        yield product
+
+
 @pytest.fixture(scope="session")
 def chromium_path() -> Path:
     """The Chromium to drive."""

@@ -93,7 +93,8 @@ def test_the_api_is_shut_to_strangers_and_to_phones_that_were_shut_out(app, phon
 def test_errors_under_the_api_have_one_shape(app, phone):
     client, _ = phone
     tries = [
-        client.get("/api/no-such"), client.delete("/api/hand-in"), client.post("/api/hand-in", data="x", content_type="text/plain"),
+        client.get("/api/no-such"), client.delete("/api/hand-in"),
+        client.post("/api/hand-in", data="x", content_type="text/plain"),
         client.post("/api/hand-in", data="{", content_type="application/json"),
         client.post("/api/hand-in", data="x" * 600_000, content_type="application/json"),
         client.get("/api/cards?since=-1"), client.get("/api/cards?since=abc"),

@@ -8,6 +8,7 @@ from datetime import timedelta
 from typing import Any
 
 import pytest
+from argon2 import Type, extract_parameters
 
 from tests.book.conftest import (
     C1,
@@ -131,6 +132,22 @@ def test_a_password_opens_for_its_person_alone(book: Book) -> None:
         people.set_password(book, "NS", "short")
     with pytest.raises(BookError, match="nobody"):
         people.set_password(book, "ZZ", "long enough indeed")
+
+
+def test_a_password_kept_cheaply_is_kept_dearly_after_the_next_sign_in(
+    book: Book, product_hasher: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    people.set_password(book, "JK", "plums in the rain")
+    monkeypatch.setattr(people, "_hasher", product_hasher)
+    assert people.check_password(book, "JK", "plums in the rain") is not None
+    kept = book.one("SELECT password FROM people WHERE code = 'JK'")
+    assert kept is not None
+    strength = extract_parameters(kept["password"])
+    # The least that OWASP's Password Storage Cheat Sheet asks of argon2id: 19 MiB, 2 rounds (from memory).
+    assert strength.type is Type.ID
+    assert strength.memory_cost >= 19 * 1024
+    assert strength.time_cost >= 2
+    assert people.check_password(book, "JK", "plums in the rain") is not None
 
 
 def test_a_pin_is_data_that_a_phone_can_check(book: Book) -> None:

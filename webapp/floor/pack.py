@@ -13,12 +13,11 @@ import json
 from functools import lru_cache
 
 import brotli
-import rcssmin
-import rjsmin
 
 from webapp.access import headers
 from webapp.floor import assets
 from webapp.floor.shells import shell
+from webapp.floor.shorten import shorter_script, shorter_style
 from webapp.places import STATIC_DIR
 
 TYPES = {
@@ -54,19 +53,8 @@ def _text(url: str) -> str:
 
 def _shortened(ending: str, text: str) -> str:
     if ending == "js":
-        return str(_shorter_script(text))
-    return str(_shorter_style(text)) if ending == "css" else text
-
-
-# A page is asked for many times, a file changes only with the program: each is shortened once.
-@lru_cache(maxsize=512)
-def _shorter_script(text: str) -> str:
-    return str(rjsmin.jsmin(text))
-
-
-@lru_cache(maxsize=128)
-def _shorter_style(text: str) -> str:
-    return str(rcssmin.cssmin(text))
+        return shorter_script(text)
+    return shorter_style(text) if ending == "css" else text
 
 
 @lru_cache(maxsize=4)

@@ -1,0 +1,102 @@
+"""The packed first install: whole, shortened without changing a token, small enough, and guarded like every page."""
+
+import gzip
+import hashlib
+import json
+import re
+
+import brotli
+import pytest
+import tree_sitter_javascript
+from tree_sitter import Language, Parser
+
+from webapp import create_app
+from webapp.floor import assets
+from webapp.floor.shorten import shorter_script
+from webapp.places import STATIC_DIR
+
+SCRIPTS = sorted(path for path in STATIC_DIR.rglob("*.js") if path.name != "sw-body.js")
+# First install, compressed, without the scanner's decoder: the budget of docs/decisions/0010-pack.md.
+BUDGET_BYTES = 150_000
+
+
+@pytest.fixture
+def client(tmp_path):
+    app = create_app(tmp_path, testing=True)
+    yield app.test_client()
+    app.extensions["book"].close()
+
+
+def tokens(text):
+    """Return every token of a script but its comments, in order."""
+    tree = Parser(Language(tree_sitter_javascript.language())).parse(text.encode())
+    assert not tree.root_node.has_error
+    found, todo = [], [tree.root_node]
+    while todo:
+        node = todo.pop()
+        if node.type == "comment":
+            continue
+        if not node.children or node.type in ("string", "regex"):
+            found.append((node.type, node.text))
+        else:
+            todo.extend(reversed(node.children))
+    return found
+
+
+@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
+def test_shortening_changes_no_token(path):
+    text = path.read_text(encoding="utf-8")
+    short = shorter_script(text)
+    assert tokens(short) == tokens(text)
+    assert short.count("\n") <= text.count("\n")
+
+
+def test_what_the_parser_does_not_follow_stays_as_it_is():
+    assert shorter_script("let a = ;;; // x {{") == "let a = ;;; // x {{"
+
+
+def test_blanks_and_slashes_in_texts_stay():
+    text = (
+        "const a = `one\n\n  // two ${b ? `\n   /* three */` : ''}`; // gone\n"
+        "  const c = '/* kept */', d = /\\/\\*x/;\n"
+    )
+    assert shorter_script(text) == (
+        "const a = `one\n\n  // two ${b ? `\n   /* three */` : ''}`; \nconst c = '/* kept */', d = /\\/\\*x/;\n"
+    )
+
+
+def digest_in(client):
+    return re.search(r'const PACK = "([0-9a-f]{64})"', client.get("/sw.js").text)[1]
+
+
+def test_the_pack_holds_every_text_file_with_the_headers_of_a_page(client):
+    digest = digest_in(client)
+    body = client.get(f"/pack/{digest}", headers={"Accept-Encoding": "identity"}).data
+    assert hashlib.sha256(body).hexdigest() == digest
+    pack = json.loads(body)
+    with client.application.test_request_context():
+        wanted = {url for url, _ in assets.assets() if not url.endswith((".woff2", ".png"))}
+    assert {url for url, _, _ in pack["parts"]} == wanted
+    assert "script-src 'self'" in pack["headers"]["Content-Security-Policy"]
+    types = {url: kind for url, kind, _ in pack["parts"]}
+    assert types["/shell/today"].startswith("text/html") and types["/static/floor.js"].startswith("text/javascript")
+
+
+def test_every_encoding_carries_the_same_and_another_version_is_refused(client):
+    path = f"/pack/{digest_in(client)}"
+    plain = client.get(path, headers={"Accept-Encoding": "identity"}).data
+    assert brotli.decompress(client.get(path, headers={"Accept-Encoding": "br, gzip"}).data) == plain
+    assert gzip.decompress(client.get(path, headers={"Accept-Encoding": "gzip"}).data) == plain
+    assert client.get("/pack/" + "0" * 64).status_code == 404
+
+
+def test_the_first_install_stays_within_its_budget(client):
+    taken = len(client.get(f"/pack/{digest_in(client)}", headers={"Accept-Encoding": "br"}).data)
+    taken += len(client.get("/sw.js", headers={"Accept-Encoding": "gzip"}).data)
+    with client.application.test_request_context():
+        beside = [url for url, _ in assets.assets() if url.endswith((".woff2", ".png"))]
+    for url in beside:
+        with client.get(url) as answer:
+            taken += len(answer.data)
+    print(f"first install: {taken / 1000:.1f} KB of {BUDGET_BYTES / 1000:.0f}")
+    assert taken < BUDGET_BYTES
