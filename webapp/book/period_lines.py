@@ -40,7 +40,8 @@ Lines = Mapping[Line, int]  # microlitres of pure alcohol
 def lines_between(book: Book, start: str, until: str) -> Counter[Line]:
     """Return the lines of all accounts from start up to until, both UTC texts without Z (months.begins). [uL]"""
     rows = book.query(
-        "SELECT source_account, target_account, CASE WHEN source_account = '' THEN source ELSE source_account END AS a, "
+        "SELECT source_account, target_account, "
+        "CASE WHEN source_account = '' THEN source ELSE source_account END AS a, "
         "CASE WHEN target_account = '' THEN target ELSE target_account END AS b, reason, sum(lpa_ul) AS ul "
         "FROM flows INDEXED BY flows_at WHERE at >= ? AND at < ? AND lpa_ul <> 0 AND source_account <> target_account "
         "GROUP BY 1, 2, 3, 4, 5",

@@ -1,0 +1,99 @@
+"""What the lines of a period are called, and which rule asks for each. No legal advice."""
+
+from __future__ import annotations
+
+from webapp.book.period_lines import ACCOUNTS, WAREHOUSE
+
+CAUTION = (
+    "Figures here are worked out by the OIML R 22 formula from the readings in the book. Figures for excise must "
+    "follow the tables and instruments that your authority prescribes, and its own forms. This is not legal advice."
+)
+
+# (side, outside) -> words. What comes in from where one would not expect it is a gain, and says so.
+PARTIES = {
+    ("in", "out:fermented"): "made by fermentation",
+    ("out", "out:fermented"): "fermentation, measured lower later",
+    ("in", "out:opening"): "opening stock put in the book",
+    ("out", "out:stillage"): "left in the stillage",
+    ("out", "out:evaporation"): "evaporation in cask",
+    ("in", "out:evaporation"): "casks gauged above the book",
+    ("out", "out:soakage"): "kept by the wood",
+    ("out", "out:leak"): "lost: leak",
+    ("in", "out:leak"): "leaking casks gauged above the book",
+    ("out", "out:spill"): "lost: spill or breakage",
+    ("out", "out:missing"): "lost: missing",
+    ("out", "out:sample"): "samples",
+    ("out", "out:destroyed"): "destroyed",
+    ("in", "out:gauge_difference"): "gain found by a gauge",
+    ("out", "out:gauge_difference"): "loss found by a gauge",
+    ("out", "out:filter_loss"): "filter and line",
+    ("out", "out:bottled"): "bottled",
+    ("out", "out:removed"): "left the premises",
+    ("in", "out:not_accounted"): "came from where the book has nothing",
+    ("out", "out:not_accounted"): "not accounted for",
+}
+REASONS = {
+    "run_balance": "run balance", "more_than_booked": "more taken than booked", "heel": "heel left over",
+    "closed": "wash closed", "left_over": "left over", "deposit": "deposit", "tax_paid": "tax paid",
+    "in_bond": "in bond to another plant", "redistil": "to be distilled again", "tank_empty": "tank empty",
+}  # fmt: skip
+
+# Rules by account, then by outside; "" stands for the account as a whole and its opening and closing.
+_PRODUCTION = {
+    "": ("27 CFR 19.585", "27 CFR 19.632"),
+    "out:fermented": ("27 CFR 19.584",),
+    "out:stillage": ("27 CFR 19.584",),
+    "storage": ("27 CFR 19.283", "27 CFR 19.618"),
+    "processing": ("27 CFR 19.283", "27 CFR 19.618"),
+    "out:gauge_difference": ("27 CFR 19.301", "27 CFR 19.304"),
+    "out:not_accounted": ("27 CFR 19.585", "27 CFR 19.461"),
+}
+_STORAGE = {
+    "": ("27 CFR 19.590", "27 CFR 19.591", "27 CFR 19.632"),
+    "production": ("27 CFR 19.283", "27 CFR 19.618"),
+    "processing": ("27 CFR 19.283", "27 CFR 19.618"),
+    "out:evaporation": ("27 CFR 19.591", "27 CFR 19.619"),
+    "out:soakage": ("27 CFR 19.619",),
+    "out:gauge_difference": ("27 CFR 19.592", "27 CFR 19.462"),
+}
+_PROCESSING = {
+    "": ("27 CFR 19.596", "27 CFR 19.632"),
+    "production": ("27 CFR 19.598",),
+    "storage": ("27 CFR 19.598",),
+    "out:bottled": ("27 CFR 19.599", "27 CFR 19.601"),
+    "out:filter_loss": ("27 CFR 19.598",),
+    "out:gauge_difference": ("27 CFR 19.598", "27 CFR 19.462"),
+}
+_ANY_US = {
+    "out:leak": ("27 CFR 19.461",),
+    "out:spill": ("27 CFR 19.461",),
+    "out:missing": ("27 CFR 19.461", "27 CFR 19.465"),
+    "out:sample": ("27 CFR 19.434", "27 CFR 19.616"),
+    "out:destroyed": ("27 CFR 19.617",),
+    "out:removed": ("27 CFR 19.611", "27 CFR 19.620"),
+}
+_WAREHOUSE = {
+    "": ("Dir. (EU) 2020/262 Art. 15", "HMRC Notice 197"),
+    "out:fermented": ("HMRC Notice 39",),
+    "out:stillage": ("HMRC Notice 39",),
+    "out:removed": ("Dir. (EU) 2020/262 Art. 15", "Dir. 92/83/EEC"),
+}
+_RULES = {"production": _PRODUCTION, "storage": _STORAGE, "processing": _PROCESSING, WAREHOUSE: _WAREHOUSE}
+
+
+def party_words(side: str, party: str) -> str:
+    """Return what a line is called by where it comes from or goes to."""
+    if party in ACCOUNTS:
+        return f"{'from' if side == 'in' else 'to'} {party}"
+    return PARTIES.get((side, party)) or f"{'from' if side == 'in' else 'to'} {party[4:].replace('_', ' ')}"
+
+
+def reason_words(reason: str) -> str:
+    """Return what a reason is called."""
+    return REASONS.get(reason) or reason.replace("_", " ")
+
+
+def rules(account: str, party: str = "") -> tuple[str, ...]:
+    """Return the rules that ask for a line; those of the whole account where none names it."""
+    own = _RULES[account]
+    return own.get(party) or (_ANY_US.get(party) if account != WAREHOUSE else None) or own[""]
