@@ -186,15 +186,15 @@ def phones(data_dir: Path) -> None:
 @main.command()
 @_data_option
 def verify(data_dir: Path) -> None:
-    """Walk the chain of digests: has anything in the book been changed?"""
-    from webapp.book import log
+    """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
+    from webapp.book import accounts, log
 
     with _open(data_dir) as book:
-        troubles = log.verify(book)
+        troubles = [*log.verify(book), *accounts.verify(book)]
         entry_count, digest = log.head(book)
     if troubles:
         raise Sentence("\n".join(troubles))
-    click.echo(f"{entry_count} entries, the chain holds. Last digest: {digest}")
+    click.echo(f"{entry_count} entries, the chain holds, the accounts add up. Last digest: {digest}")
 
 
 @main.command()
