@@ -73,7 +73,7 @@ def test_5_leaking_cask(year: Any) -> None:
     leak = year.entry("C-031", "cask_regauge", "2026-05-13")
     assert year.asked(leak) == [("cask_loss", "ask", "gross")]
     words = year.words(leak, "cask_loss")
-    assert words.startswith("19 % a year lost since last May:")
+    assert words.startswith("19 % a year lost since last May (8 % a year since its fill):")
     assert "Of the 12 casks most like it, most lost about 3 %. Its strength is usual" in words
     assert "a leak?" in words
 

@@ -22,7 +22,7 @@ from webapp.kinds.stock import unbalanced
 
 _log = logging.getLogger("cellarslate.book")
 FAULT = "not_worked_out"
-EMPTY_CODES = {"source_empty", "vessel_empty"}
+EMPTY_CODES = {"source_empty", "vessel_empty", "emptied_vessel", "fraction_twice"}
 
 
 @dataclass(slots=True)

@@ -27,7 +27,7 @@ KIND = Kind(
         Field("labels_right", "Labels and closures right", "yes_no", required=True, ghost=False),
         Field("done", "Done if wrong", "text", ghost=False),
     ),
-    checks=("time_order", "clock", "late", "vessel_empty"),
+    checks=("time_order", "clock", "late", "vessel_empty", "bottle_off", "emptied_vessel"),
     effect=other.remembered,
     summary="{tested} bottles: {fill_found}, {strength_found}",
     account="processing",

@@ -57,7 +57,7 @@ KIND = Kind(
                {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale",
-            "vessel_not_empty"),
+            "vessel_not_empty", "tare_off"),
     effect=cask.cask_fill,
     summary="{net} at {true_strength}, {lot}",
     cautions=("fire_zone", "lifting"),

@@ -42,7 +42,7 @@ KIND = Kind(
                {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "two_people", "strength_ceiling", "glass_scale", "cask_grew",
-            "cask_strength_slip", "cask_loss", "vessel_empty"),
+            "cask_strength_slip", "cask_loss", "vessel_empty", "cask_drift", "emptied_vessel"),
     effect=gauge.cask_regauge,
     summary="{gross}, {true_strength} true",
     curve=("lpa", "true_strength"),

@@ -59,7 +59,7 @@ KIND = Kind(
                decimals=2,
                big=True),
     ),
-    checks=("time_order", "clock", "late", "twice", "vessel_empty"),
+    checks=("time_order", "clock", "late", "twice", "vessel_empty", "filter_loss", "emptied_vessel"),
     effect=blend.chill_filter,
     summary="{sheets} at {temp}: {lost} kept",
     cautions=("fire_zone",),

@@ -38,7 +38,7 @@ KIND = Kind(
     rules=(GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_ceiling", "run_order", "glass_scale",
-            "distillate_warm", "vapour_strength"),
+            "distillate_warm", "vapour_strength", "too_neat"),
     effect=run.run_reading,
     summary="{true_strength} true",
     curve=("true_strength",),

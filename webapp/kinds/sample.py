@@ -34,7 +34,7 @@ KIND = Kind(
         Figure("lpa", "pure alcohol", "LPA", "lpa_volume",
                {"volume": ("taken",), "strength": ("@strength_pct",), "temp": ("=20",)}, decimals=3, only_shown=True),
     ),
-    checks=("time_order", "clock", "late", "twice", "vessel_empty"),
+    checks=("time_order", "clock", "late", "twice", "vessel_empty", "emptied_vessel"),
     effect=other.sample,
     summary="{number} × {size}, {purpose}",
     cautions=("fire_zone",),

@@ -35,7 +35,7 @@ KIND = Kind(
     ),
     rules=(SOME_QUANTITY, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=quantity_figures(),
-    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale"),
+    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "target_capacity"),
     effect=cask.top_up,
     summary="{work} from {from_vessel}",
     cautions=("fire_zone", "lifting"),

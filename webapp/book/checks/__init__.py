@@ -8,7 +8,25 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from webapp.book.checks import cask, cask_loss, clock, ferment, place, run, strength, twice, vessel
+from webapp.book.checks import (
+    blend,
+    bottling,
+    cask,
+    cask_fill,
+    cask_loss,
+    clock,
+    ferment,
+    moves,
+    neat,
+    place,
+    run,
+    run_balance,
+    run_flow,
+    strength,
+    twice,
+    vessel,
+)
+from webapp.book.checks.limits import scopes_of
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
@@ -42,6 +60,29 @@ CHECKS: dict[str, Check] = {
     "cask_grew": cask.cask_grew,
     "cask_strength_slip": cask.cask_strength_slip,
     "cask_loss": cask_loss.cask_loss,
+    "cask_drift": cask_fill.cask_drift,
+    "cask_life": cask_fill.cask_life,
+    "tare_off": cask_fill.tare_off,
+    "soakage": cask_fill.soakage,
+    "run_balance": run_balance.run_balance,
+    "run_drift": run_balance.run_drift,
+    "fraction_again": run_balance.fraction_again,
+    "fraction_twice": run_balance.fraction_twice,
+    "flow_sum": run_flow.flow_sum,
+    "hearts_share": run_flow.hearts_share,
+    "move_balance": moves.move_balance,
+    "target_capacity": moves.target_capacity,
+    "dip_sum": moves.dip_sum,
+    "emptied_vessel": moves.emptied_vessel,
+    "dump_dip": blend.dump_dip,
+    "reduce_target": blend.reduce_target,
+    "filter_loss": blend.filter_loss,
+    "label_gauge": bottling.label_gauge,
+    "bottle_off": bottling.bottle_off,
+    "bottling_balance": bottling.bottling_balance,
+    "case_count": bottling.case_count,
+    "not_in_book": place.not_in_book,
+    "too_neat": neat.too_neat,
 }
 
 RANGE_CODES = ("unusual", "impossible")
@@ -53,6 +94,7 @@ def questions(read: Read, view: View) -> list[Query]:
     Where a check has a reason of its own about a field, the plain range question about that field gives way; if the
     range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
     """
+    view.scopes = scopes_of(read, view)
     found = _one_for_one_slip([query for name in read.kind.checks for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from webapp.book.checks.limits import limit
@@ -16,6 +16,7 @@ from webapp.trade.errors import OutOfDomain
 
 Line = Mapping[str, Any]
 NEAR_20_C = 0.5
+BOOKED_L = 0.01  # what rounding of a gauge may leave [L]
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +28,7 @@ class Past:
     strength: float
     net: float | None
     gross: float | None
+    moved: float = 0.0  # pure alcohol that the book has moved in (or, negative, out) since then [L]
 
 
 def past_gauges(read: Read, view: View) -> list[Past]:
@@ -35,18 +37,25 @@ def past_gauges(read: Read, view: View) -> list[Past]:
 
 
 def past_of(mark: str, view: View) -> list[Past]:
-    """Return the gauges and regauges of what a cask now holds, oldest first."""
+    """Return the fill, gauges and regauges of what a cask now holds, oldest first.
+
+    The last one is as the book has it today: what was topped up, drawn as a sample or lost since is counted with it.
+    """
     held = view.state(mark)["holds"]
     if not held:
         return []
-    lines = [*view.recent(mark, "gauge"), *view.recent(mark, "cask_regauge")]
+    lines = [line for kind in ("cask_fill", "gauge", "cask_regauge") for line in view.recent(mark, kind)]
     found = []
     for line in lines:
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
         if line["at"] >= held["since"] and lpa is not None and strength is not None:
             net = line["figures"].get("net", line["values"].get("net_weight"))
             found.append(Past(line["at"], lpa, strength, net, line["values"].get("gross")))
-    return sorted(found, key=lambda past: past.at)
+    found.sort(key=lambda past: past.at)
+    booked = held.get("lpa_ul", 0) / 1e6
+    if found and booked and abs(booked - found[-1].lpa) > BOOKED_L:
+        found[-1] = replace(found[-1], lpa=booked, moved=booked - found[-1].lpa, gross=None, net=None)
+    return found
 
 
 def _at(read: Read) -> str:
@@ -62,7 +71,8 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
     if lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100):
         words = (
             f"Pure alcohol {plain(lpa, 1)} L ({plain(read.figures['true_strength'], 1)} %) is above "
-            f"{plain(last.lpa, 1)} L ({plain(last.strength, 1)} %) of {when(last.at, read, view)}; a cask cannot gain."
+            f"{plain(last.lpa, 1)} L ({plain(last.strength, 1)} %) of {when(last.at, read, view)}{told_moved(last)}; a cask "
+            "cannot gain."
         )
         at, found = _what_slipped(read, last, view)
         yield Query("cask_grew", "stop", at, words, found)
@@ -73,6 +83,14 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
         )
         found = slips(read, "gross", last.gross * 0.85, last.gross, last.gross)
         yield Query("cask_grew", "ask", "gross", words, found)
+
+
+def told_moved(past: Past) -> str:
+    """Return what the book has moved since a gauge, for a sentence; nothing where it has not."""
+    if not past.moved:
+        return ""
+    way = "added" if past.moved > 0 else "drawn"
+    return f" with {plain(round(abs(past.moved), 2), 2)} L {way} since"
 
 
 def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Suggestion, ...]]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from statistics import median, quantiles
 
-from webapp.book.checks.cask import Past, past_gauges, past_of, usual_drift
+from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
 from webapp.book.checks.limits import limit
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, month, plain
 from webapp.book.view import Query, View, seconds_between
@@ -45,9 +45,13 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
         if net is None or last.net is None or (last.net - net) / last.net * 100 / years <= most + more:
             return  # the weight is usual: the odd strength is asked about by itself
         end = "Its strength is odd too: is it the right cask? Weigh and read it again."
+    first, whole = past[0], ""
+    fill_years = _years(first.at, view.at)
+    if fill_years > years and first.lpa > 0:
+        whole = f" ({(first.lpa - lpa) / first.lpa * 100 / fill_years:.0f} % a year since its fill)"
     words = (
-        f"{rate:.0f} % a year lost since {month(last.at, read, view)}: {plain(last.lpa, 1)} L of pure alcohol then, "
-        f"{plain(lpa, 1)} L now. {told} {end}"
+        f"{rate:.0f} % a year lost since {month(last.at, read, view)}{whole}: {plain(last.lpa, 1)} L of pure alcohol "
+        f"then{told_moved(last)}, {plain(lpa, 1)} L now. {told} {end}"
     )
     yield Query("cask_loss", "ask", "gross", words)
 

@@ -1,8 +1,9 @@
 """Every limit the history checks use, in one place, by name; a site may set its own for any of them.
 
 All are common practice without a source unless a line says otherwise. A site's own values lie in its settings under
-`checks`, e.g. {"checks": {"clock_ask_s": 300}}; those of one vessel, product or sort of vessel under `check_limits`, e.g.
-{"check_limits": {"vessel": {"S2-K": {"run_loss_pct": 4}}}}. The narrowest holds: vessel, product, sort, site, this table.
+`checks`, e.g. {"checks": {"clock_ask_s": 300}}; those of one vessel, product or sort of vessel under `check_limits`,
+e.g. {"check_limits": {"vessel": {"S2-K": {"run_loss_pct": 4}}}}. The narrowest holds: vessel, product, sort,
+site, table.
 """
 
 from __future__ import annotations
@@ -111,10 +112,7 @@ GRAIN = ("rye", "grain", "barley", "wheat", "malt")
 
 
 def limit(name: str, view: Any) -> float:
-    """Return the limit of that name, as set for the narrowest of this entry's scopes. [as the table says], any; KeyError
-
-    if unknown.
-    """
+    """Return the limit of that name, of the narrowest scope that has it. [as the table says]; KeyError if unknown."""
     site: Mapping[str, Any] = view.site()
     own = site.get("check_limits") or {}
     for scope, key in view.scopes if own else ():
@@ -125,7 +123,7 @@ def limit(name: str, view: Any) -> float:
 
 
 def scopes_of(read: Any, view: Any) -> tuple[tuple[str, str], ...]:
-    """Return what a limit may be set for that holds for this entry: vessel, products, sort of vessel, narrowest first."""
+    """Return the scopes of this entry that a limit may be set for, narrowest first: vessel, products, sort."""
     if not read.mark or not view.site().get("check_limits"):
         return ()
     row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}

@@ -1,18 +1,20 @@
-"""Moves and dips of tanks: what was left behind, what does not fit, and a measured tank against the sum of its moves."""
+"""Moves and dips of tanks: what was left behind, what does not fit, and a dip against the sum of moves."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from typing import Any
 
 from webapp.book.checks.limits import limit
-from webapp.book.checks.words import DAY_S, local, plain, when
+from webapp.book.checks.words import about, plain, when
 from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
 
+GAUGED = ("gauge", "cask_regauge", "bottling_gauge")
 GAUGES = ("gauge", "stock_count", "account_move", "bottling_gauge")
 EMPTIED = {"dump": "dumped", "destruction": "destroyed", "loss": "written off", "account_move": "moved",
-           "bottling_close": "bottled", "gauge": "gauged empty"}  # fmt: skip
+           "bottling_close": "bottled"}  # fmt: skip
 
 
 def named(mark: str, view: View) -> str:
@@ -36,8 +38,8 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
         return
     where = f"into {named(other, view)}" if other else "off the premises"
     words = (
-        f"In {named(read.mark, view)} {plain(round(had, 2), 2)} by the book, {where} {plain(round(moved, 2), 2)}: "
-        f"{plain(round(short, 2), 2)} L pure alcohol ({plain(round(short / had * 100, 1), 1)} %) left behind. Up to "
+        f"In {named(read.mark, view)} {about(had, 2)} by the book, {where} {about(moved, 2)}: "
+        f"{about(short, 2)} L pure alcohol ({about(short / had * 100)} %) left behind. Up to "
         f"{plain(most, 1)} % is usual. Is it in the line or still in the vessel? Gauge it."
     )
     yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", words)
@@ -56,9 +58,9 @@ def target_capacity(read: Read, view: View) -> Iterable[Query]:
     level = row.get("working_l") or brim
     if litres <= min(brim, level) + 0.05:
         return
-    has = f", {plain(round(held.get('volume_l') or 0.0, 1), 1)} L in it" if held else ""
+    has = f", {about(held.get('volume_l') or 0.0)} L in it" if held else ""
     words = (
-        f"{plain(round(litres, 1), 1)} L then stands in {row['name']} (holds {plain(row['capacity_l'], 0)} L, working level "
+        f"{about(litres)} L then stands in {row['name']} (holds {plain(row['capacity_l'], 0)} L, working level "
         f"{plain(level, 0)} L{has}). Right vessel and figures?"
     )
     weight = "stop" if litres > brim + 0.05 else "ask"
@@ -79,8 +81,8 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
     if abs(litres - had) > max(had * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
         side = "above" if litres > had else "short of"
         words = (
-            f"{plain(round(litres, 1), 1)} L in {named(read.mark, view)}, {plain(round(had, 1), 1)} L by the book: "
-            f"{plain(round(abs(litres - had), 1), 1)} L {side} the sum ({plain(round(abs(litres - had) / had * 100, 1), 1)} %). "
+            f"{about(litres)} L in {named(read.mark, view)}, {about(had)} L by the book: "
+            f"{about(abs(litres - had))} L {side} the sum ({about(abs(litres - had) / had * 100)} %). "
             "Look at the dip, then for a move that is not logged."
         )
         yield Query("dip_sum", "ask", at, words)
@@ -92,8 +94,8 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
     if booked and abs(pure - booked) > booked * limit("blend_pct", view) / 100 + noise:
         side = "more" if pure > booked else "less"
         words = (
-            f"In {plain(round(booked, 2), 2)}, measured {plain(round(pure, 2), 2)}: {plain(round(abs(pure - booked), 2), 2)} L "
-            f"pure alcohol ({plain(round(abs(pure - booked) / booked * 100, 1), 1)} %) {side} than went into the blend. "
+            f"In {about(booked, 2)}, measured {about(pure, 2)}: {about(abs(pure - booked), 2)} L "
+            f"pure alcohol ({about(abs(pure - booked) / booked * 100)} %) {side} than went into the blend. "
             f"{plain(limit('blend_pct', view), 1)} % is usual. Is it mixed? Read it again."
         )
         yield Query("blend_sum", "ask", "", words)
@@ -110,28 +112,28 @@ def _is_gauged(mark: str, since: str, view: View) -> bool:
 
 
 def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
-    """A figure on a vessel that somebody has emptied shortly before: held for a look, not lost."""
+    """A figure on a vessel that another phone has emptied shortly before: held for a look, not lost."""
     if view.state(read.mark)["holds"] is not None:
         return
-    amount = read.figures.get("lpa") if read.kind.name in ("gauge", "cask_regauge", "bottling_gauge") else 1.0
-    found = emptied_by(read.mark, view)
-    if not found or not amount or seconds_between(found[1]["at"], view.at) > limit("emptied_h", view) * 3600:
+    amount = read.figures.get("lpa") if read.kind.name in GAUGED else 1.0
+    found = emptied_by(read, view)
+    if not found or not amount:
         return
     kind, line = found
     row = view.person(line["person"])
     who = row["name"] if row else line["person"]
-    at = when(line["at"], read, view) if seconds_between(line["at"], view.at) < 60 * DAY_S else f"{local(line['at'], read):%d %B %Y}"
     words = (
-        f"{named(read.mark, view)} was {EMPTIED[kind]} at {at} by {who}, and is empty by the book. Was this read before that? "
-        "Amend its time; or was it the wrong vessel?"
+        f"{named(read.mark, view)} was {EMPTIED[kind]} at {when(line['at'], read, view)} by {who} and is empty by the "
+        "book. Was this read before that? Then amend its time. Or was it another vessel?"
     )
     yield Query("emptied_vessel", "stop", "", words)
 
 
-def emptied_by(mark: str, view: View) -> tuple[str, dict[str, object]] | None:  # type: ignore[type-arg]
-    """Return the entry that last emptied a vessel where it was logged on the vessel itself: its kind and line, or None."""
-    lines = [(kind, line) for kind in EMPTIED for line in view.recent(mark, kind)[-1:]]
-    last = max(lines, key=lambda found: found[1]["at"], default=None)
-    if last and last[0] == "gauge" and last[1]["figures"].get("lpa"):
+def emptied_by(read: Read, view: View) -> tuple[str, Mapping[str, Any]] | None:
+    """Return the entry of another phone that emptied this vessel within the last days: its kind and line, or None."""
+    lines = [(kind, line) for kind in EMPTIED for line in view.recent(read.mark, kind)[-1:]]
+    last = max(lines, key=lambda found: str(found[1]["at"]), default=None)
+    if last is None or last[1]["device"] == read.entry["device"]:
         return None
-    return last  # type: ignore[return-value]
+    is_recent = seconds_between(last[1]["at"], view.at) <= limit("emptied_h", view) * 3600
+    return last if is_recent and (last[0] != "loss" or last[1]["values"].get("whole") == "yes") else None

@@ -39,6 +39,19 @@ def cask_missing(read: Read, view: View) -> Iterable[Query]:
     yield Query("cask_missing", "ask", "found", words)
 
 
+def not_in_book(read: Read, view: View) -> Iterable[Query]:
+    """A vessel that stands there and that the book does not know."""
+    if read.values.get("found") != "unknown":
+        return
+    place = (read.values.get("place") or "").strip()
+    where = f" at {place}" if place else ""
+    words = (
+        f"Not in the book: \"{str(read.values.get('label') or '')[:60]}\"{where}. Weigh it, find its papers, and add "
+        "it; look for one that the book has and nobody has found."
+    )
+    yield Query("not_in_book", "ask", "label", words)
+
+
 def _name(view: View, mark: str) -> str:
     row = view.vessel(mark)
     return str(row["name"]) if row else mark

@@ -12,7 +12,7 @@ from statistics import median, quantiles
 from typing import Any
 
 from webapp.book.checks.limits import limit
-from webapp.book.checks.words import plain, when
+from webapp.book.checks.words import about, plain, when
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
@@ -108,15 +108,16 @@ def _is_odd(account: Account, run: Run, view: View) -> bool:
 
 def _said(account: Account, run: Run, view: View) -> str:
     out = account.received + account.stillage
-    sums = f"Out {plain(round(out, 1), 1)}, in {plain(round(account.charged, 1), 1)}: "
-    much = f"{plain(round(abs(account.missing), 1), 1)} L pure alcohol ({plain(round(abs(account.missing_pct), 1), 1)} %)"
+    sums = f"Out {about(out)}, in {about(account.charged)}: "
+    much = f"{about(abs(account.missing))} L pure alcohol ({about(abs(account.missing_pct))} %)"
     default = "" if account.is_read else f" Stillage taken as {plain(limit('stillage_pct', view), 1)} %."
     if account.missing < 0:
-        return f"{sums}{much} more than went in.{default} Look at the wash strength, the dips and what stood there before."
+        return f"{sums}{much} more than went in.{default} Look at the wash strength, the dips and the remnants."
     if is_stripping(run):
         low, high = plain(limit("strip_low_pct", view), 0), plain(99.5, 1)
-        carried = plain(round(account.received / account.charged * 100, 1), 1)
-        return f"{sums}{much} not accounted for.{default} Low wines carry {carried} % of the wash; {low} to {high} % is usual."
+        carried = about(account.received / account.charged * 100)
+        usual = f"Low wines carry {carried} % of the wash; {low} to {high} % is usual."
+        return f"{sums}{much} not accounted for.{default} {usual}"
     return f"{sums}{much} not accounted for.{default} Usual here: {_usual(run, view)} %."
 
 
@@ -126,7 +127,7 @@ def _usual(run: Run, view: View) -> str:
     if len(found) < LIKE_LEAST:
         return f"{plain(limit('run_loss_low_pct', view), 1)} to {plain(limit('run_loss_high_pct', view), 0)}"
     low, _, high = quantiles(found, n=4, method="inclusive")
-    return f"{plain(round(low, 1), 1)} to {plain(round(high, 1), 1)}"
+    return f"{about(low)} to {about(high)}"
 
 
 def like_runs(run: Run, view: View) -> list[Run]:
@@ -152,8 +153,8 @@ def run_drift(read: Read, view: View) -> Iterable[Query]:
     ]  # fmt: skip
     if len(last) == LIKE_LEAST and median(last) > high:
         words = (
-            f"{plain(round(now.missing_pct, 1), 1)} % of the charge not accounted for, and "
-            f"{plain(round(median(last), 1), 1)} % in the middle of the {LIKE_LEAST} runs before: above "
+            f"{about(now.missing_pct)} % of the charge not accounted for, and "
+            f"{about(median(last))} % in the middle of the {LIKE_LEAST} runs before: above "
             f"{plain(high, 0)} % run after run. Look at the condenser, the joints and the wash strength."
         )
         yield Query("run_drift", "note", "", words)
@@ -166,8 +167,8 @@ def fraction_again(read: Read, view: View) -> Iterable[Query]:
     for line in run["fractions"] if run else ():
         if line["fraction"] == name and line["receiver"] == read.mark:
             words = (
-                f"The {str(name).replace('_', ' ')} of {run['name'] if run and run['name'] else 'this run'} were gauged "
-                f"in this vessel at {when(line['at'], read, view)} already: {plain(round(line['lpa_l'], 1), 1)} L pure "
+                f"The {str(name).replace('_', ' ')} of {(run or {}).get('name') or 'this run'} were gauged in this "
+                f"vessel at {when(line['at'], read, view)} already: {about(line['lpa_l'])} L pure "
                 "alcohol. Is it the same gauge, or another run?"
             )
             yield Query("fraction_again", "ask", "fraction", words)
@@ -192,7 +193,7 @@ def fraction_twice(read: Read, view: View) -> Iterable[Query]:
             yield Query("fraction_twice", "ask", "feints_from", words)
             return
     words = (
-        f"{plain(round(feints, 1), 1)} L pure alcohol of feints from {name}, {plain(round(held.get('lpa_l') or 0.0, 1), 1)} "
+        f"{about(feints)} L pure alcohol of feints from {name}, {about(held.get('lpa_l') or 0.0)} "
         "L in it by the book. Did another run have them, or is its gauge still to be logged?"
     )
     yield Query("fraction_twice", "ask", "feints_from", words)

@@ -9,7 +9,7 @@ from typing import Any
 
 from webapp.book.checks.limits import limit
 from webapp.book.checks.run_balance import like_runs, part_of, run_of
-from webapp.book.checks.words import plain
+from webapp.book.checks.words import about, plain
 from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 
@@ -33,15 +33,15 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
     if abs(off) > most:
         side = "more" if off > 0 else "less"
         words = (
-            f"Flow times minutes gives {plain(round(flowed, 1), 1)} L of {part['fraction']}, the receiver "
-            f"{plain(round(got, 1), 1)} L: {plain(round(abs(off), 0), 0)} % {side}, where {plain(most, 0)} % may be. Was a "
+            f"Flow times minutes gives {about(flowed)} L of {part['fraction']}, the receiver "
+            f"{about(got)} L: {about(abs(off), 0)} % {side}, where {plain(most, 0)} % may be. Was a "
             "cut logged late, or a receiver changed late?"
         )
         yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", words)
 
 
 def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
-    """Return what flowed during a fraction by the readings, trapezoids between them; None where they are too few. [L]"""
+    """Return what flowed during a fraction by the readings, by trapezoids; None where they are too few. [L]"""
     if fraction not in SPANS:
         return None
     at = {cut["event"]: cut["at"] for cut in run["cuts"]}
@@ -77,8 +77,8 @@ def hearts_share(read: Read, view: View) -> Iterable[Query]:
     most = limit("hearts_spread", view) * max(spread, limit("hearts_spread_least_pct", view))
     if abs(now - middle) > most:
         words = (
-            f"Hearts are {plain(round(now, 0), 0)} % of the charge; {plain(round(min(shares), 0), 0)} to "
-            f"{plain(round(max(shares), 0), 0)} % in the last {len(shares)} runs of {run['what'] or 'this still'}. "
+            f"Hearts are {about(now, 0)} % of the charge; {about(min(shares), 0)} to "
+            f"{about(max(shares), 0)} % in the last {len(shares)} runs of {run['what'] or 'this still'}. "
             "Worth a look at the cuts."
         )
         yield Query("hearts_share", "note", "", words)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from webapp.book.checks.limits import limit
+from webapp.book.checks.moves import emptied_by
 from webapp.book.checks.words import plain, slips, typed
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
@@ -55,7 +56,7 @@ def _contents(read: Read, view: View, vessel: Mapping[str, Any]) -> tuple[float 
 
 def vessel_empty(read: Read, view: View) -> Iterable[Query]:
     """A reading on a vessel that the book has nothing in at that time."""
-    if view.state(read.mark)["holds"] is None:
+    if view.state(read.mark)["holds"] is None and emptied_by(read, view) is None:
         vessel = view.vessel(read.mark)
         name = vessel["name"] if vessel else read.mark
         words = f"The book has nothing in {name} at this time. Is it the right vessel and time? If so, log its fill."

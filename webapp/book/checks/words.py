@@ -63,6 +63,11 @@ def plain(value: float, decimals: int) -> str:
     return units.format_number(value, decimals + 1 if more and finer else decimals)
 
 
+def about(value: float, decimals: int = 1) -> str:
+    """Return a figure that was worked out, rounded to its decimals."""
+    return plain(round(value, decimals), decimals) if abs(value) < LONGEST else plain(value, decimals)
+
+
 def like_typed(read: Read, name: str, value: float) -> str:
     """Return a canonical value of a field as it would have been typed in this entry: its unit, its decimals."""
     spec = read.kind.field(name)

@@ -57,7 +57,7 @@ def reduce(read: Read, view: Any) -> Effect:
     """
     post = Posting(view)
     post.remember(read)
-    water_kg = read.figures.get("water_mass")
+    water_kg, before = read.figures.get("water_mass"), post.held(read.mark) or {}
     water = Amount(0, spirit_of(read.values.get("water_volume"), 0.0).volume_ml, spirit_of(None, None, water_kg).mass_g)
     if any(water) and post.held(read.mark):
         volume_ml = water.volume_ml or spirit_of(1.0, 0.0).volume_ml * water.mass_g // spirit_of(1.0, 0.0).mass_g
@@ -66,7 +66,8 @@ def reduce(read: Read, view: Any) -> Effect:
         plan = {
             "at": view.at, "target_pct": read.values.get("target"), "planned_pct": held["strength_pct"],
             "planned_l": held["volume_l"], "measured_pct": read.figures.get("true_strength"),
-            "measured_l": read.figures.get("volume_20"),
+            "measured_l": read.figures.get("volume_20"), "before_l": before.get("volume_l"),
+            "water_l": volume_ml / 1000,
         }  # fmt: skip
         post.describe(read.mark, reduced=plan)
     return post.effect()

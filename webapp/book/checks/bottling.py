@@ -1,0 +1,104 @@
+"""Bottling: the tank against bottles, heel and line; the label against the tank; cases against bottles."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import about, plain
+from webapp.book.view import Query, View
+from webapp.kinds.read import Read
+
+
+def _count(read: Read, name: str) -> int:
+    value: Any = read.values.get(name)
+    return max(round(value), 0) if value is not None and abs(value) < 1e9 else 0
+
+
+def bottling_balance(read: Read, view: View) -> Iterable[Query]:
+    """An emptied tank against what came out of it, at the strength of the tank."""
+    held = view.state(read.mark)["holds"]
+    size, loss = read.values.get("bottle_size") or 0.0, read.values.get("loss") or 0.0
+    if not held or held["mash"] or not held["lpa_ul"] or size <= 0:
+        return
+    strength, had = held["strength_pct"] or 0.0, held["lpa_ul"] / 1e6
+    filled = (_count(read, "filled") - _count(read, "reworked")) * size
+    out = (filled + loss) * strength / 100
+    short, pct = had - out, (had - out) / had * 100
+    is_empty = read.values.get("tank_empty") == "yes"
+    sums = (
+        f"Tank {about(had)}, bottles {about(filled * strength / 100)}, heel and line "
+        f"{about(loss * strength / 100)}: {about(abs(short))} L pure alcohol "
+        f"({about(abs(pct))} %) "
+    )
+    if is_empty and pct > limit("bottling_loss_pct", view):
+        words = f"{sums}not accounted for. Usual: 0.3 to 1 %. Count the bottles and cases again."
+        yield Query("bottling_balance", "ask", "filled", words)
+    elif pct < -limit("bottling_gain_pct", view):
+        words = f"{sums}more than the tank held. Look at the count, the bottle size and the tank gauge."
+        yield Query("bottling_gain", "ask", "filled", words)
+    label = held.get("label_strength_pct")
+    if label and abs(strength - label) > limit("label_pct", view) + 1e-6:
+        side = "above" if strength > label else "below"
+        words = (
+            f"The tank stands at {about(strength)} %, the label says {plain(label, 1)} %: "
+            f"{about(abs(strength - label))} points {side}. At the label's strength the bottles would hold "
+            f"{about(filled * label / 100)} L pure alcohol, by the tank gauge "
+            f"{about(filled * strength / 100)} L."
+        )
+        yield Query("label_strength", "ask", "", words)
+
+
+def label_gauge(read: Read, view: View) -> Iterable[Query]:
+    """The tank gauge against the label before the first bottle is filled."""
+    now, label = read.figures.get("true_strength"), read.values.get("label_strength")
+    if now is not None and label is not None and abs(now - label) > limit("label_pct", view) + 1e-6:
+        words = (
+            f"{about(now)} % in the tank, {plain(label, 1)} % on the label: {about(abs(now - label))} "
+            f"points apart, where {plain(limit('label_pct', view), 1)} may be. Put the strength "
+            "or the label right before you bottle."
+        )
+        yield Query("label_strength", "ask", "label_strength", words)
+
+
+def bottle_off(read: Read, view: View) -> Iterable[Query]:
+    """Bottles off the line whose strength is not the label's."""
+    held = view.state(read.mark)["holds"] or {}
+    now = read.values.get("strength_found")
+    label = read.values.get("label_strength") or held.get("label_strength_pct")
+    if now is not None and label and abs(now - label) > limit("label_pct", view) + 1e-6:
+        words = (
+            f"{plain(now, 1)} % in the bottles, {plain(label, 1)} % on the label. Stop the line, mix the "
+            "tank and read it again."
+        )
+        yield Query("label_strength", "ask", "strength_found", words)
+
+
+def case_count(read: Read, view: View) -> Iterable[Query]:
+    """Case numbers against good bottles, where both ends are plain numbers."""
+    per_case = _count(read, "per_case")
+    good = _count(read, "filled") - _count(read, "broken") - _count(read, "reworked")
+    first, last = _number(read.values.get("case_from")), _number(read.values.get("case_to"))
+    if not per_case or first is None or last is None or last < first:
+        return
+    cases = last - first + 1
+    rest = good - _count(read, "library") - cases * per_case
+    most = per_case - 1 if read.values.get("odd_case") else 0
+    if not 0 <= rest <= most:
+        words = (
+            f"{cases} cases of {per_case} are {cases * per_case}, with {_count(read, 'library')} for the library "
+            f"{cases * per_case + _count(read, 'library')}; {good} good bottles were counted: {abs(rest)} "
+            f"{'too many' if rest > 0 else 'too few'}. Count cases and bottles again."
+        )
+        yield Query("case_count", "ask", "case_to", words)
+
+
+def _number(text: Any) -> int | None:
+    """Return the digits at the end of a case number, "K26-0159" or "159"; None without any."""
+    digits = ""
+    for char in reversed(str(text or "").strip()[:40]):
+        if not (char.isascii() and char.isdigit()):
+            break
+        digits = char + digits
+    return int(digits[-9:]) if digits else None

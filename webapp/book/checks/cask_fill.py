@@ -1,0 +1,119 @@
+"""A cask at both ends of a fill: empty weight, what the wood kept, and where its strength goes by its place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from webapp.book.checks.cask import past_gauges, past_of, usual_drift
+from webapp.book.checks.limits import limit
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, about, like_typed, month, plain, slips, typed, when
+from webapp.book.view import Query, View, seconds_between
+from webapp.kinds.effects.other import place_of
+from webapp.kinds.read import Read
+from webapp.kinds.stock import weighed
+
+SIZE_L = 200.0  # of the cask whose soakage is known
+
+
+def soak_kg(capacity_l: float | None, kg: float) -> float:
+    """Return what a cask's wood keeps, by its surface, from what a 200 L cask keeps. [kg], 0 or more"""
+    return kg * ((capacity_l or SIZE_L) / SIZE_L) ** (2 / 3)
+
+
+def tare_off(read: Read, view: View) -> Iterable[Query]:
+    """The empty weight before a fill against the cask's listed one; wood that was used has drunk."""
+    row, tare = view.vessel(read.mark) or {}, read.values.get("tare")
+    listed = row.get("tare_kg")
+    if tare is None or not listed or listed <= 0:
+        return
+    odd = listed * limit("tare_off_pct", view) / 100
+    drunk = soak_kg(row.get("capacity_l"), limit("soak_high_kg", view)) if row.get("use") != "new" else 0.0
+    if not listed - odd <= tare <= listed + odd + drunk:
+        words = (
+            f"{row['name']} weighs {typed(read, 'tare')} empty; {like_typed(read, 'tare', listed)} is listed. Look at "
+            "the scale, and whether it is this cask."
+        )
+        yield Query("tare_off", "ask", "tare", words, slips(read, "tare", listed - odd, listed + odd, listed))
+
+
+def soakage(read: Read, view: View) -> Iterable[Query]:
+    """The emptied cask against its old tare: below it cannot be, far above it something is still in it."""
+    row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}
+    tare, empty = held.get("tare_kg") or row.get("tare_kg"), read.values.get("empty")
+    if not tare or empty is None:
+        return
+    low, high = (soak_kg(row.get("capacity_l"), limit(name, view)) for name in ("soak_low_kg", "soak_high_kg"))
+    spare, kept = limit("soak_spare_kg", view), empty - tare
+    usual = f"{about(low, 0)} to {about(high, 0)} kg"
+    if kept < -0.5 * spare:
+        words = (
+            f"Empty {typed(read, 'empty')} is below the old tare {like_typed(read, 'empty', tare)}; wood that held "
+            f"spirit weighs {usual} more. Scale or tare is wrong."
+        )
+        yield Query("soakage", "ask", "empty", words, slips(read, "empty", tare, tare + high))
+    elif kept > high + spare:
+        words = (
+            f"Empty {typed(read, 'empty')}, old tare {like_typed(read, 'empty', tare)}: {about(kept)} kg kept, "
+            f"where a cask of this size keeps {usual}. Is it drained? Look at the tare."
+        )
+        yield Query("soakage", "ask", "empty", words, slips(read, "empty", tare, tare + high))
+
+
+def cask_life(read: Read, view: View) -> Iterable[Query]:
+    """A whole fill at its end: no more pure alcohol than the book has, and no more lost than wood and air take."""
+    row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}
+    tare, gross = held.get("tare_kg") or row.get("tare_kg"), read.values.get("gross")
+    strength, past = read.figures.get("true_strength"), past_of(read.mark, view)
+    if not tare or gross is None or strength is None or not past or gross <= tare or not held.get("lpa_ul"):
+        return
+    now, booked, last = weighed(gross - tare, strength).lpa_ul / 1e6, held["lpa_ul"] / 1e6, past[-1]
+    if now > booked * (1 + limit("cask_grew_pct", view) / 100):
+        words = (
+            f"{about(now)} L pure alcohol in the cask before it was emptied, {about(booked)} L by the "
+            f"book since {when(last.at, read, view)}; a cask cannot gain. Look at weight and strength."
+        )
+        yield Query("cask_grew", "ask", "gross", words)
+        return
+    years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
+    is_small = 0 < (row.get("capacity_l") or 0) < limit("small_l", view)
+    most = limit("loss_small_pct" if is_small else "loss_large_pct", view) * years + limit("loss_noise_pct", view)
+    lost = (booked - now) / booked * 100
+    if lost > most:
+        words = (
+            f"By the book {about(booked)} since {month(last.at, read, view)}, in the cask {about(now)}: "
+            f"{about(booked - now)} L pure alcohol ({about(lost)} %) gone. A leak? Look at the floor and "
+            "the staves; log it as a loss."
+        )
+        yield Query("cask_life", "ask", "gross", words)
+
+
+def cask_drift(read: Read, view: View) -> Iterable[Query]:
+    """Strength that goes the wrong way for where the cask lies: down in a damp place, up in a dry one."""
+    past, now = past_gauges(read, view), read.figures.get("true_strength")
+    least_s = limit("drift_days", view) * DAY_S
+    last = next((one for one in reversed(past) if seconds_between(one.at, view.at) >= least_s), None)
+    if last is None or now is None or any(p.code == "raw_equals_corrected" for p in read.problems):
+        return
+    humidity = _humidity(place_of(view, read.mark), view)
+    moved = now - last.strength
+    if humidity is None or abs(moved) > usual_drift(last, view):  # an odd strength is asked about by itself
+        return
+    years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
+    wrong = limit("drift_wrong_pct", view) * years + limit("drift_noise_pct", view)
+    is_damp, is_dry = humidity > limit("damp_rh_pct", view), humidity < limit("dry_rh_pct", view)
+    if (is_damp and moved > wrong) or (is_dry and moved < -wrong):
+        place, way = ("damp", "weaker") if is_damp else ("dry", "stronger")
+        words = (
+            f"Strength went from {plain(last.strength, 1)} to {about(now)} % ({moved / years:+.1f} points a year); in "
+            f"a {place} place ({plain(humidity, 0)} % humidity) spirit grows {way}. Right cask, right place?"
+        )
+        yield Query("cask_drift", "ask", "strength" if "strength" in read.values else "glass", words)
+
+
+def _humidity(place: str, view: View) -> float | None:
+    """Return the humidity of the area that a place lies in, by the site's list of areas. [% RH] or None"""
+    area = place.partition("-")[0]
+    found: Any = next((one for one in view.site().get("areas") or () if one.get("id") == area), None)
+    humidity = (found or {}).get("humidity_pct")
+    return float(humidity) if humidity is not None else None
