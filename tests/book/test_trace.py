@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.book.conftest import C1, C2, F1, R2, S1, T1, answer, charge, entry, fruit, gauge, send
+from tests.book.conftest import C1, C2, F1, R2, S1, T1, answer, charge, entry, fruit, send
 from tests.book.told import Told, fill, start
 from webapp.book import lineage
 from webapp.book.store import Book

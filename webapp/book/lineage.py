@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
+from webapp.book.lineage_names import LOAD, Node, names_of
 from webapp.book.log import root_of
-from webapp.book.runs import run as run_of
 from webapp.book.states import load_newest
 from webapp.book.store import Book
-from webapp.book.trace import LAST, REST, Lineage, Order, Reader, Seed, Spread, Step, back, forth
+from webapp.book.trace import LAST, Lineage, Reader, Seed, Spread, Step, back, forth
 from webapp.trade.marks import BadMark, parse_mark
 
-CHUNK = 500
-RUN_NAMES_MOST = 300
-LOAD = "load-"  # before the id of a load of fruit, whose id is also that of the fill that it began
 _COLUMNS = (
     "SELECT f.entry, f.n, f.source, f.target, f.source_fill, f.target_fill, f.lpa_ul, f.mass_g, f.at, "
     "coalesce(d.order_key, f.at || '|' || f.entry) FROM flows f "
@@ -41,20 +37,10 @@ class Subject:
         """What names it in an address."""
         return f"{LOAD}{self.id}" if self.sort == "load" else self.id
 
-
-@dataclass(slots=True)
-class Node:
-    """One thing in a trace, as people know it."""
-
-    id: str
-    sort: str  # fruit, opening, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling
-    name: str
-    words: str = ""
-    mark: str = ""
-    key: str = ""  # its own trace, where it has one
-    entry: str = ""
-    at: str = ""
-    facts: dict[str, Any] = field(default_factory=dict)
+    @property
+    def node(self) -> str:
+        """Its own node in the trace."""
+        return {"load": "i:", "bottling": "b:"}.get(self.sort, "f:") + (self.entry or self.id)
 
 
 @dataclass(slots=True)
@@ -175,94 +161,8 @@ def _seeds(read: Reader, fill: str) -> tuple[list[Seed], float, bool]:
 def _nodes(book: Book, subject: Subject, origin: Lineage, spread: Spread) -> dict[str, Node]:
     ids = {node for links in (origin.links, spread.links) for pair in links for node in pair} | set(origin.leaves)
     ids |= {f"f:{fill}" for fill in (*spread.standing, *spread.mash)} | {f"b:{entry}" for entry in spread.bottled}
-    ids.add({"load": "i:", "bottling": "b:"}.get(subject.sort, "f:") + (subject.entry or subject.id))
-    by_sort: dict[str, list[str]] = {}
-    for node in sorted(ids):
-        by_sort.setdefault(node[:2], []).append(node[2:])
-    nodes = _fills(book, by_sort.get("f:", []))
-    nodes |= _entries(book, [node for node in sorted(ids) if node[:2] in ("i:", "o:", "u:")], origin)
-    nodes |= _bottlings(book, by_sort.get("b:", []))
-    for fill in by_sort.get("n:", []):
-        words = "alcohol came from this ferment; no load of fruit is in the book"
-        nodes[f"n:{fill}"] = Node(f"n:{fill}", "no_fruit", "no fruit on record", words)
-    if REST in ids:
-        nodes[REST] = Node(REST, "rest", "not followed", "parts under a billionth, or more than one trace can hold")
-    return nodes
+    ids.add(subject.node)
+    return names_of(book, ids, origin.steps)
 
 
-def _chunks(ids: Sequence[str]) -> Iterable[tuple[str, list[str]]]:
-    for at in range(0, len(ids), CHUNK):
-        some = list(ids[at : at + CHUNK])
-        yield ", ".join("?" * len(some)), some
-
-
-def _fills(book: Book, ids: Sequence[str]) -> dict[str, Node]:
-    nodes = {f"f:{fill}": Node(f"f:{fill}", "tank", "a fill", key=fill) for fill in ids}
-    for marks, some in _chunks(ids):
-        rows = book.query(
-            "SELECT f.*, coalesce(v.sort, '') AS sort, coalesce(v.title, '') AS title FROM fills f "
-            f"LEFT JOIN vessels v ON v.mark = f.mark WHERE f.id IN ({marks})", some  # noqa: S608
-        )  # fmt: skip
-        for row in rows:
-            sort = {"fermenter": "ferment", "place": "tank", "": "tank"}.get(row["sort"], row["sort"])
-            words = ", ".join(part for part in (row["what"], row["name"], row["lot"]) if part)
-            node = nodes[f"f:{row['id']}"]
-            node.sort, node.name, node.words, node.mark, node.at = sort, row["mark"], words, row["mark"], row["since"]
-            node.facts = {"ended_at": row["ended_at"]}
-        for n, row in enumerate(book.query(f"SELECT * FROM runs WHERE id IN ({marks})", some)):  # noqa: S608
-            state = (run_of(book, row["id"]) if n < RUN_NAMES_MOST else None) or {}
-            node = nodes[f"f:{row['id']}"]
-            node.sort, node.name, node.mark = "run", state.get("name") or f"run {row['started_at'][:10]}", row["still"]
-            node.words = ", ".join(part for part in (row["what"], state.get("batch"), row["still"]) if part)
-            node.at = row["started_at"]
-    return nodes
-
-
-def _entries(book: Book, ids: Sequence[str], origin: Lineage) -> dict[str, Node]:
-    """Return loads of fruit, opening stock and what gauges found, with what their entries say."""
-    nodes = {}
-    for marks, some in _chunks([node[2:] for node in ids]):
-        rows = book.query(f"SELECT id, kind, mark, read_at, body FROM entries WHERE id IN ({marks})", some)  # noqa: S608
-        found = {row["id"]: row for row in rows}
-        for node in (node for node in ids if node[2:] in set(some)):
-            nodes[node] = _entry_node(node, found.get(node[2:]), origin.steps.get(node))
-    return nodes
-
-
-def _entry_node(node: str, row: dict[str, Any] | None, step: Step | None) -> Node:
-    body = json.loads(row["body"]) if row else {}
-    said = {name: str((value or {}).get("raw") or "") for name, value in body.get("values", {}).items()}
-    made = Node(node, "found", "", entry=node[2:], mark=row["mark"] if row else "", at=step.at if step else "")
-    parts = []
-    if node[:2] == "i:":
-        made.sort, made.key, made.name = "fruit", f"{LOAD}{node[2:]}", said.get("grower_lot") or "fruit"
-        mass = f"{step.mass_g / 1000:.0f} kg" if step else ""
-        parts = [mass, said.get("variety") or said.get("material", ""), said.get("batch", "")]
-    elif node[:2] == "o:":
-        made.sort, made.name = "opening", "before this book began"
-        parts = [said.get("what", ""), made.mark, body.get("remark", "")]
-    else:
-        made.name = "not on record"
-        source = step.source[4:].replace("_", " ") if step else "flow"
-        parts = [f"{made.mark}: the book had nothing there ({source})", body.get("remark", "")]
-    made.words = ", ".join(part for part in parts if part)
-    return made
-
-
-def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
-    nodes = {}
-    for entry in entries:
-        root = root_of(book, entry)
-        row = book.one("SELECT * FROM bottlings WHERE id = ?", (root,)) or {}
-        state = load_newest(book, f"b:{root}") or {}
-        cases = " to ".join(part for part in (row.get("case_from"), row.get("case_to")) if part)
-        parts = [f"cases {cases}" if cases else "", f"odd case {row['odd_case']}" if row.get("odd_case") else ""]
-        words = ", ".join([part for part in parts if part] + ([row["lot_mark"]] if row.get("lot_mark") else []))
-        name = row.get("batch") or f"bottling {str(row.get('at', ''))[:10]}"
-        facts = {**row, **{part: state.get(part) for part in ("good", "size_l", "what", "strength_pct", "lpa_ul")}}
-        nodes[f"b:{entry}"] = Node(f"b:{entry}", "bottling", name, words, str(row.get("tank") or ""), root, entry,
-                                   str(row.get("at") or ""), facts)  # fmt: skip
-    return nodes
-
-
-__all__ = ["Node", "Order", "Subject", "Trace", "find_subject", "reader", "steps_of", "subjects_of", "trace"]
+__all__ = ["Node", "Subject", "Trace", "find_subject", "reader", "steps_of", "subjects_of", "trace"]

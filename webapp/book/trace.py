@@ -1,7 +1,7 @@
 """Where spirit came from, and where it went, with shares of pure alcohol: sums over flows, and nothing else.
 
-Every fill and every run is taken as well mixed: what leaves it is made of all that had come in by then, each part by its
-share. So a share follows from the flows alone:
+Every fill and every run is taken as well mixed: what leaves it is made of all that had come in by then, each part by
+its share. So a share follows from the flows alone:
 - an inflow of a into a fill that holds s is a/(s + a) of it, and thins what was there by s/(s + a);
 - what leaves a fill takes all parts alike: it changes amounts, no share;
 - a gauge that finds more or less than the book had changes the amount, not what it is. Where the book had nothing at
@@ -76,10 +76,10 @@ class Spread:
     is_whole: bool = True  # False where there was too much to follow
 
 
-class _Later(tuple):  # type: ignore[type-arg]
+class _Later(tuple[Any, ...]):
     """Sorts the other way round, for a heap that gives the latest first."""
 
-    __lt__ = tuple.__gt__  # type: ignore[assignment]
+    __lt__ = tuple.__gt__
 
 
 class _Stocks:
