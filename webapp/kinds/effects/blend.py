@@ -74,9 +74,9 @@ def reduce(read: Read, view: Any) -> Effect:
 
 
 def chill_filter(read: Read, view: Any) -> Effect:
-    """What the filter kept: tank -> filter_loss, by the volumes and strengths before and after. A gain is a gauge
+    """What the filter kept: tank -> filter_loss, by the volumes and strengths before and after.
 
-    difference, never netted. Filtered into another tank, the rest goes there: tank -> tank.
+    A gain is a gauge difference, never netted. Filtered into another tank, the rest goes there: tank -> tank.
     """
     post, values, figures = Posting(view), read.values, read.figures
     post.remember(read)

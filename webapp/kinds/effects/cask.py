@@ -18,7 +18,7 @@ def cask_fill(read: Read, view: Any) -> Effect:
     post, values = Posting(view), read.values
     post.remember(read)
     post.clear(read.mark, "out:not_accounted", "left_over")
-    source = values.get("from_vessel") or ""
+    source = _other(values.get("from_vessel"), read)
     held = post.held(source) or {}
     row = view.vessel(read.mark) or {}
     amount = spirit_read(read)
@@ -35,6 +35,11 @@ def cask_fill(read: Read, view: Any) -> Effect:
     if values.get("place"):
         put_at(post, read.mark, values["place"])
     return post.effect()
+
+
+def _other(source: str | None, read: Read) -> str:
+    """Return the vessel it came from; from itself nothing comes, and the book is asked where it did come from."""
+    return source if source and source != read.mark else ""
 
 
 def cask_move(read: Read, view: Any) -> Effect:
@@ -57,7 +62,7 @@ def top_up(read: Read, view: Any) -> Effect:
     """
     post, values = Posting(view), read.values
     post.remember(read)
-    source = values.get("from_vessel") or ""
+    source = _other(values.get("from_vessel"), read)
     held, key = post.held(source), f"v:{source}"
     amount = _amount(read, held)
     _pour(post, read.mark, held, amount, key, "recask" if values.get("work") == "recask" else "top_up")
@@ -103,9 +108,10 @@ def carried(held: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def dump(read: Read, view: Any) -> Effect:
-    """A cask is emptied: cask -> tank by weight; before that cask -> evaporation since the last gauge, and what the
+    """A cask is emptied: cask -> tank by weight.
 
-    wood keeps cask -> soakage. The cask is empty after it.
+    What went since the last gauge is booked before it, cask -> evaporation; what the wood keeps after it, cask ->
+    soakage. Without a tare nobody can tell the two apart, and both are evaporation.
     """
     post, values = Posting(view), read.values
     post.remember(read)

@@ -133,7 +133,7 @@ def fraction_gauge(read: Read, view: Any) -> Effect:
         post.measure(read.mark, remnant, "out:gauge_difference", "remnant")
         what = f"{fraction} {post.state(run).get('what') or ''}".strip().replace("_", " ") if runs else reason
         if not post.held(read.mark) and any(of_run):
-            post.begin(read.mark)
+            post.begin(read.mark, account="production")  # also in a tank, until somebody moves it
         post.describe(read.mark, what=what)
         post.move(run, here, of_run, reason)
         post.measure(read.mark, now, "out:gauge_difference", "after_collection")
