@@ -31,7 +31,7 @@ KIND = Kind(
             ("yes", "yes"), ("no", "no"), ("until", "until a day"))),
         Field("until", "Until", "date", ghost=False),
     ),
-    checks=("clock", "late"),
+    checks=("clock", "late", "instrument_checked"),
     effect=gauge.instrument_check,
     summary="{instrument}: {found} for {expected}, {result}",
     feeds=("instrument record",),

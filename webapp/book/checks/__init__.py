@@ -16,6 +16,7 @@ from webapp.book.checks import (
     cask_loss,
     clock,
     ferment,
+    instrument,
     moves,
     neat,
     place,
@@ -48,6 +49,8 @@ CHECKS: dict[str, Check] = {
     "strength_slope": run.strength_slope,
     "distillate_warm": run.distillate_warm,
     "vapour_strength": run.vapour_strength,
+    "instrument": instrument.instrument,
+    "instrument_checked": instrument.instrument_checked,
     "strength_ceiling": strength.strength_ceiling,
     "glass_scale": strength.glass_scale,
     "over_capacity": vessel.over_capacity,
@@ -86,6 +89,7 @@ CHECKS: dict[str, Check] = {
 }
 
 RANGE_CODES = ("unusual", "impossible")
+ALWAYS = ("instrument",)  # asked of every kind: it looks only at the instruments that an entry names
 
 
 def questions(read: Read, view: View) -> list[Query]:
@@ -95,7 +99,7 @@ def questions(read: Read, view: View) -> list[Query]:
     range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
     """
     view.scopes = scopes_of(read, view)
-    found = _one_for_one_slip([query for name in read.kind.checks for query in CHECKS[name](read, view)])
+    found = _one_for_one_slip([query for name in (*read.kind.checks, *ALWAYS) for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [

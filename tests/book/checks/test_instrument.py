@@ -1,0 +1,134 @@
+"""An instrument that is due or failed its check, and every reading that a failed check casts doubt on."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from typing import Any
+
+import pytest
+
+from tests.book.conftest import F1, NOW, answer, entry, send, settled, values_of
+from webapp.book import fold, instruments, registry
+from webapp.book.queries import for_entry
+from webapp.book.store import Book
+
+
+class Bench:
+    """Readings with TH-2 and checks of it, hours before now."""
+
+    def __init__(self, book: Book) -> None:
+        self.book, self.seq = book, 0
+        registry.put_instrument(
+            book, {"id": "TH-2", "sort": "thermometer", "unit": "degC", "due_on": "2026-02-18"}, "JK"
+        )
+
+    def send(self, one: dict[str, Any], now: datetime = NOW) -> str:
+        assert settled(send(self.book, one, now=now))[0] in ("entered", "queried")
+        return str(one["id"])
+
+    def read(self, hours: float, temp: str = "15.0", instrument: str = "TH-2", now: datetime = NOW) -> str:
+        self.seq += 1
+        values = values_of(gravity="1.050 SG", temp=f"{temp} degC")
+        values["temp"]["instrument"] = instrument
+        return self.send(
+            entry("ferment_reading", F1, now - timedelta(hours=hours), seq=self.seq, values=values), now
+        )  # fmt: skip
+
+    def check(self, hours: float, found: str, result: str, in_use: str = "yes", **more: Any) -> str:
+        self.seq += 1
+        return self.send(
+            entry("instrument_check", "", NOW - timedelta(hours=hours), seq=self.seq, instrument="TH-2", against="ice",
+                  expected="0 plain", found=f"{found} plain", correction="0 plain", result=result, in_use=in_use,
+                  **more)
+        )  # fmt: skip
+
+    def said(self, entry_id: str, code: str) -> list[tuple[str, str]]:
+        return [(q["weight"], q["words"]) for q in for_entry(self.book, entry_id) if q["code"] == code]
+
+    def doubted(self, check: str) -> list[str]:
+        rows, n = instruments.in_doubt(self.book, "TH-2", check)
+        assert n == len(rows)
+        return [row["id"] for row in rows]
+
+
+@pytest.fixture
+def bench(book: Book) -> Bench:
+    return Bench(book)
+
+
+def test_a_failed_check_lists_what_was_read_since_the_last_good_one(bench: Bench) -> None:
+    """The probe of the invented house: 0.9 too high in ice."""
+    bench.read(70)
+    bench.check(60, "0.0", "good")
+    doubtful = [bench.read(50), bench.read(40, "15.4")]
+    bench.read(45, instrument="TH-1")
+    failed = bench.check(30, "0.9", "failed", in_use="no")
+    assert bench.doubted(failed) == doubtful[::-1]
+    ((weight, words),) = bench.said(failed, "instrument_failed")
+    assert weight == "ask"
+    assert words.startswith(
+        "TH-2 shows 0.9 too high in ice. Every reading with it since its last good check on 22 Sept"
+    )
+    record = instruments.record(bench.book, "TH-2", "2025-09-24")
+    assert record and record.standing == "out of use" and record.readings == 3
+    assert record.failed and (record.failed.doubtful, record.failed.off) == (2, 0.9)
+
+
+def test_a_reading_after_a_failed_check_is_noted_until_it_is_good_again(bench: Bench) -> None:
+    bench.check(60, "0.9", "failed")
+    noted = bench.read(50)
+    bench.check(40, "0.0", "good")
+    assert [weight for weight, _ in bench.said(noted, "instrument")] == ["note"]
+    assert "failed its check on 22 September 2025" in bench.said(noted, "instrument")[0][1]
+    assert bench.said(bench.read(30), "instrument") == []
+
+
+def test_a_late_reading_joins_the_list_and_a_struck_one_leaves_it(bench: Bench) -> None:
+    bench.check(60, "0.0", "good")
+    first = bench.read(50)
+    failed = bench.check(30, "0.9", "failed")
+    late = bench.read(35, "15.2")
+    assert bench.doubted(failed) == [late, first]
+    bench.seq += 1
+    bench.send(answer(first, "struck", read_at=NOW, seq=bench.seq))
+    assert bench.doubted(failed) == [late]
+    # A good check that arrives late, between the two, clears what was before it.
+    bench.check(40, "0.0", "good")
+    assert bench.doubted(failed) == [late]
+    bench.check(32, "0.0", "good")
+    assert bench.doubted(failed) == []
+
+
+def test_an_instrument_that_is_due_is_noted_on_what_is_read_with_it(bench: Bench) -> None:
+    spring = datetime.fromisoformat("2026-03-01T12:00:00+00:00")
+    assert bench.said(bench.read(5), "instrument") == []
+    due = bench.read(1, "15.4", now=spring)
+    assert bench.said(due, "instrument") == [("note", "TH-2 was due for a check on 2026-02-18. Check it.")]
+    record = instruments.record(bench.book, "TH-2", "2026-03-01")
+    assert record and record.standing == "due"
+    registry.put_instrument(bench.book, {"id": "TH-2", "due_on": "2026-08-18"}, "JK")
+    assert bench.said(due, "instrument") == []
+
+
+def test_in_use_until_a_day_is_due_after_it(bench: Bench) -> None:
+    bench.check(60, "0.0", "good", in_use="until", until="2025-09-23")
+    assert bench.said(bench.read(30), "instrument") == []
+    assert "was due for a check on 2025-09-23" in bench.said(bench.read(1, "15.3"), "instrument")[0][1]
+
+
+def test_a_check_of_an_unknown_instrument_is_asked_about(bench: Bench) -> None:
+    bench.seq += 1
+    one = entry("instrument_check", "", NOW, seq=bench.seq, instrument="TH-9", against="ice", expected="0 plain",
+                found="0 plain", correction="0 plain", result="good", in_use="yes")  # fmt: skip
+    assert bench.said(bench.send(one), "unknown_instrument")[0][1].startswith("The book knows no instrument TH-9.")
+    assert instruments.record(bench.book, "TH-9", "2026-01-01") is None
+
+
+def test_the_same_whatever_the_order_of_arrival(bench: Bench) -> None:
+    failed = bench.check(30, "0.9", "failed")
+    bench.check(60, "0.0", "good")
+    bench.read(50)
+    before = fold.dump(bench.book)
+    fold.rebuild(bench.book)
+    assert fold.dump(bench.book) == before
+    assert len(bench.doubted(failed)) == 1
