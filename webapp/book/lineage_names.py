@@ -15,6 +15,11 @@ from webapp.book.trace import REST, Step
 
 CHUNK = 500
 RUN_NAMES_MOST = 300
+GONE = {
+    "gauge_difference": "less by gauge", "filter_loss": "filter, line and heel", "soakage": "kept by the wood",
+    "sample": "samples", "stillage": "in stillage", "removed": "left the premises", "bottled": "in bottles",
+    "returned": "came back", "not_followed": "not followed",
+}  # fmt: skip
 LOAD = "load-"  # before the id of a load of fruit, whose id is also that of the fill that it began
 
 
@@ -23,7 +28,7 @@ class Node:
     """One thing in a trace, as people know it."""
 
     id: str
-    sort: str  # fruit, opening, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling
+    sort: str  # fruit, opening, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling, gone
     name: str
     words: str = ""
     mark: str = ""
@@ -44,6 +49,8 @@ def names_of(book: Book, ids: Iterable[str], steps: Mapping[str, Step]) -> dict[
     for fill in by_sort.get("n:", []):
         words = "alcohol came from this ferment; no load of fruit is in the book"
         nodes[f"n:{fill}"] = Node(f"n:{fill}", "no_fruit", "no fruit on record", words)
+    for name in by_sort.get("g:", []):
+        nodes[f"g:{name}"] = Node(f"g:{name}", "gone", GONE.get(name, name.replace("_", " ")))
     if "x:" in by_sort:
         nodes[REST] = Node(REST, "rest", "not followed", "parts under a billionth, or more than one trace can hold")
     return nodes

@@ -64,7 +64,7 @@ class Lineage:
 
 @dataclass(slots=True)
 class Spread:
-    """Where something went. Amounts are pure alcohol. [uL]"""
+    """Where something went. Amounts are pure alcohol. [uL] Nodes as in Lineage, `b:` bottlings, `g:` gone."""
 
     started_ul: float = 0.0
     found_ul: float = 0.0  # more than booked, by gauges of what it is part of
@@ -286,10 +286,12 @@ class _Forth:
     def _leave(self, step: Step, share: float, amount_ul: float) -> None:
         if not amount_ul:
             return
-        _add(self.found.gone_ul, step.target[4:], amount_ul)
-        if step.target == "out:bottled":
+        name = step.target[4:]
+        _add(self.found.gone_ul, name, amount_ul)
+        if name == "bottled":
             self.found.bottled[step.entry] = (share, amount_ul)
-            _add(self.found.links, (f"f:{step.source_fill}", f"b:{step.entry}"), amount_ul)
+        node = f"b:{step.entry}" if name == "bottled" else f"g:{name}"
+        _add(self.found.links, (f"f:{step.source_fill}", node), amount_ul)
 
     def _come_in(self, step: Step, share: float, by_mass: float) -> None:
         """Change the share of the fill that an inflow comes into."""

@@ -18,6 +18,7 @@ ROOMS = [
     ("entries", "Entries", "/desk/entries"),
     ("vessels", "Vessels", "/desk/vessels"),
     ("runs", "Runs", "/desk/runs"),
+    ("trace", "Trace", "/desk/trace"),
     ("labels", "Labels", "/desk/labels"),
     ("phones", "Phones", "/desk/phones"),
     ("people", "People", "/desk/people"),
@@ -84,6 +85,6 @@ def _at_house(stamp: str) -> datetime:
 
 
 # The rooms register their views on bp; imported last because they need it.
-from webapp.desk import entries, labels, people, phones, queries, runs, settings, vessels  # noqa: E402
+from webapp.desk import entries, labels, people, phones, queries, runs, settings, trace, vessels  # noqa: E402
 
-__all__ = ["bp", "entries", "labels", "people", "phones", "queries", "runs", "settings", "vessels"]
+__all__ = ["bp", "entries", "labels", "people", "phones", "queries", "runs", "settings", "trace", "vessels"]

@@ -13,7 +13,7 @@ from flask import Response, abort, flash, redirect, render_template, request, ur
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book import devices, intake, log, lookups, queries
+from webapp.book import devices, intake, lineage, log, lookups, queries
 from webapp.desk import bp
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import fields_of, figures_of, line
@@ -75,6 +75,7 @@ def entry_page(entry_id: str) -> Any:
         phone=_phones().get(row["device"]),
         asked=queries.for_entry(current.book, entry_id),
         form=AnswerForm(),
+        traces=[subject.key for subject in lineage.subjects_of(current.book, entry_id)][:1],
     )
 
 

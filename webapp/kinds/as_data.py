@@ -58,18 +58,18 @@ def csv_heads(kind: Kind) -> list[str]:
 
 def csv_row(kind: Kind, read: Read, meta: Mapping[str, Any]) -> list[str]:
     """Return one row under `csv_heads`: `meta` holds what the book knows of the entry (book_no, settled, ...)."""
-    row = [_cell(meta.get(head, read.entry.get(head))) for head in ENTRY_HEADS]
+    row = [cell(meta.get(head, read.entry.get(head))) for head in ENTRY_HEADS]
     for spec in kind.fields:
         given = read.raw(spec.name)
-        row.append(_cell(given.get("raw")))
+        row.append(cell(given.get("raw")))
         if spec.units:
-            row += [_cell(given.get("unit")), _cell(read.values.get(spec.name))]
+            row += [cell(given.get("unit")), cell(read.values.get(spec.name))]
         if spec.instrument:
-            row.append(_cell(given.get("instrument")))
-    return row + [_cell(read.figures.get(figure.name)) for figure in kind.figures]
+            row.append(cell(given.get("instrument")))
+    return row + [cell(read.figures.get(figure.name)) for figure in kind.figures]
 
 
-def _cell(value: Any) -> str:
+def cell(value: Any) -> str:
     """Return text that no spreadsheet takes for a formula; numbers stay numbers."""
     if value is None:
         return ""
