@@ -1,20 +1,21 @@
-"""Fruit in, and the ferments day by day."""
+"""Fruit in, what was added, the ferments day by day, and the wash measured at their end."""
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
 from webapp.demo.story import Draft, Values, day, figure, gravity, load
 
 
 def drafts() -> list[Draft]:
-    """Return the intakes and ferment readings of the year."""
-    told = []
+    """Return the intakes, additions, readings and closings of the year."""
+    told, runs = [], load("runs")["runs"]
     for ferment in load("ferments"):
         told.append(intake(ferment))
         told += readings(ferment)
-    return told
+        told += [closed(ferment), *_lees(ferment, runs)]
+    return told + _additions()
 
 
 def intake(ferment: dict[str, Any]) -> Draft:
@@ -54,3 +55,55 @@ def readings(ferment: dict[str, Any]) -> list[Draft]:
         key = f"ferment:{ferment['batch']}:{days:g}"
         told.append(Draft(at, "ferment_reading", ferment["vessel"], "NS", values, key=key))
     return told
+
+
+def closed(ferment: dict[str, Any]) -> Draft:
+    """Return the entry that ends a ferment: wash by dip, strength by a distilled sample."""
+    days, final_gravity = ferment["readings"][-1][:2]
+    at = day(*ferment["at"].split(" ")).replace(hour=15, minute=int(ferment["vessel"][1:])) + timedelta(days=days)
+    values: Values = {
+        "final_gravity": (gravity(final_gravity), "SG", "SG-1"),
+        "volume": (figure(ferment["wash_l"], 0), "L"),
+        "wash_strength": (figure(ferment["wash_strength_pct"], 1), "pct_vol"),
+        "method": "lab",
+    }
+    return Draft(at, "ferment_closed", ferment["vessel"], "NS", values, key=f"closed:{ferment['batch']}")
+
+
+def _lees(ferment: dict[str, Any], runs: list[dict[str, Any]]) -> list[Draft]:
+    """Skins and lees that would not pump, drained after the last run of the ferment."""
+    charged = [run for run in runs if run["batch"] == ferment["batch"] and "from" not in run]
+    rest = ferment["wash_l"] - sum(run["wash_l"] for run in charged)
+    if rest < 1:
+        return []
+    values: Values = {
+        "cause": "spill", "whole": "yes", "reckoned": "reckoned", "found": "Noor S., cellar hand; told Ilka M.",
+        "done": "cleaned",
+    }  # fmt: skip
+    at = day(charged[-1]["on"], "16:40")
+    remark = f"About {rest:.0f} L of lees and skins that would not pump: drained and rinsed."
+    return [Draft(at, "loss", ferment["vessel"], "NS", values, key=f"lees:{ferment['batch']}", remark=remark)]
+
+
+def _additions() -> list[Draft]:
+    """Enzyme and yeast on the day the fruit came, and what is told in demo_data/cellar.json."""
+    told = []
+    for ferment in load("ferments"):
+        set_at = day(*ferment["at"].split(" "))
+        grams = round(ferment["wash_l"] * 0.25)
+        told += [
+            _addition(set_at + timedelta(minutes=90), ferment["vessel"], "NS", "enzyme", "enzyme, drum E-14",
+                      (f"{grams / 5:.0f}", "g")),
+            _addition(set_at + timedelta(hours=5), ferment["vessel"], "NS", "yeast", "yeast, packet 25-107",
+                      (f"{grams}", "g")),
+        ]  # fmt: skip
+    for line in load("cellar")["additions"]:
+        at = day(*line["on"].split(" "))
+        amount = (line["amount"][0], line["amount"][1])
+        told.append(_addition(at, line["vessel"], line["person"], line["what"], line["lot_no"], amount))
+    return told
+
+
+def _addition(at: datetime, vessel: str, person: str, what: str, lot_no: str, amount: tuple[str, str]) -> Draft:
+    values: Values = {"what": what, "lot_no": lot_no, "amount": amount, "is_sugar": "no"}
+    return Draft(at, "addition", vessel, person, values, key=f"addition:{vessel}:{at:%Y%m%d%H%M}")

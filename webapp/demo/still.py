@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import Any
 
+from webapp.demo import lots
 from webapp.demo.curve import Fraction, Moment, fractions_of, moments, stripping
 from webapp.demo.story import Draft, Values, day, figure, glass_values, load, wobble
 from webapp.trade.density import density_from_strength
@@ -199,10 +200,8 @@ def gauges(
     told.append(Draft(at, "fraction_gauge", run["still"], "BT", stillage, key=f"stillage:{run['run']}",
                       remark="Sample cooled before it was read."))  # fmt: skip
     if "hearts" in run:
-        moved: Values = {
-            "volume": ("0", "L"), "temp": ("16.0", "degC", "TH-1"), "strength": ("0", "pct_vol"), "purpose": "move",
-        }  # fmt: skip
-        told.append(Draft(ended + timedelta(minutes=80), "gauge", "R2", "BT", moved, remark="Hearts are in the tank."))
+        hearts = next(draft for draft in told if draft.key == f"hearts:{run['run']}")
+        told.append(lots.hearts_move(run, hearts, ended + timedelta(minutes=80)))
     return told
 
 

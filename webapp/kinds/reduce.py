@@ -27,7 +27,7 @@ KIND = Kind(
         Field("target", "Target strength", units=("pct_vol", "proof"), usual=(37.5, 65), possible=(1, 97),
               required=True,
               decimals=1),
-        Field("water", "Water by weight", units=("kg", "lb"), usual=(0.1, 5000), possible=(0, None), decimals=1,
+        Field("water", "Water by weight", units=("kg", "lb"), usual=(0, 5000), possible=(0, None), decimals=1,
               ghost=False, instrument="scale", help="Reckon water by weight: volumes do not add."),
         Field("water_volume", "or by volume", units=("L", "gal"), usual=(0.1, 5000), possible=(0, None), decimals=1,
               ghost=False),

@@ -10,7 +10,7 @@ from webapp.book.checks.moves import named
 from webapp.book.checks.words import about, plain
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
-from webapp.kinds.stock import Amount, spirit_of, spirit_volume_ml
+from webapp.kinds.stock import Amount, spirit_volume_ml
 from webapp.trade.alcoholometry import litres_from_mass
 
 LIKE_RULE_PCT = 1.0  # water so near to what the volume rule gives was reckoned by it
@@ -23,8 +23,8 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
         return
     after = _after(read, held)
     if "true_strength" in read.figures:
-        yield from _measured(read, view, held, target, after)
-    elif _by_volume_rule(read, held, target):
+        yield from _measured(read, view, held, target)
+    elif _strength(after) - target > limit("reduce_pct", view) and _by_volume_rule(read, held, target):
         yield from _volume_rule(read, held, target, after)
 
 
@@ -38,25 +38,18 @@ def _strength(amount: Amount) -> float:
     return amount.lpa_ul / amount.volume_ml / 10 if amount.volume_ml else 0.0
 
 
-def _measured(read: Read, view: View, held: Mapping[str, Any], target: float, after: Amount) -> Iterable[Query]:
+def _measured(read: Read, view: View, held: Mapping[str, Any], target: float) -> Iterable[Query]:
     now, at = read.figures["true_strength"], "strength" if "strength" in read.values else "glass"
     off = round(now - target, 2)
     if not limit("reduce_pct", view) < abs(off) <= limit("reduce_near_pct", view):
         return
     words = f"{about(now)} % measured, {plain(target, 1)} % wanted: {about(abs(off))} points "
     if off > 0:
-        more = _water_kg(after, now, target)
-        words += f"too strong. By mass {about(more)} kg of water more."
+        more = (read.figures.get("needed") or 0.0) - (read.figures.get("water_mass") or 0.0)  # by the book's own sum
+        words += f"too strong. By mass {about(more)} kg of water more." if more > 0 else "too strong."
     else:
         words += "too weak. Spirit has to go in; water cannot come out."
     yield Query("reduce_target", "ask", at, words + _not_a_loss(read, view, held))
-
-
-def _water_kg(now: Amount, strength: float, target: float) -> float:
-    """Return the water that is still wanted: kg = m (p1 / p2 - 1), with p the share of alcohol by mass. [kg]"""
-    mass = now.mass_g / 1000
-    one, other = (spirit_of(1.0, pct).mass_g / 1000 / max(pct, 1e-6) for pct in (target, strength))
-    return mass * (one / other - 1) if other else 0.0
 
 
 def _not_a_loss(read: Read, view: View, held: Mapping[str, Any]) -> str:

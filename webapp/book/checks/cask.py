@@ -71,8 +71,8 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
     if lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100):
         words = (
             f"Pure alcohol {plain(lpa, 1)} L ({plain(read.figures['true_strength'], 1)} %) is above "
-            f"{plain(last.lpa, 1)} L ({plain(last.strength, 1)} %) of {when(last.at, read, view)}{told_moved(last)}; a cask "
-            "cannot gain."
+            f"{plain(last.lpa, 1)} L ({plain(last.strength, 1)} %) of {when(last.at, read, view)}{told_moved(last)}; "
+            "a cask cannot gain."
         )
         at, found = _what_slipped(read, last, view)
         yield Query("cask_grew", "stop", at, words, found)
