@@ -20,7 +20,7 @@ import { initTrade } from "../trade/datafiles.js";
  * @typedef {{
  *   name: string, version: number, title: string, short: string, icon: string, about: string, fields: Field[],
  *   vessels: string[], needs_mark: boolean, role: string, rules: Rule[], figures: Figure[], summary: string,
- *   curve: string[], cautions: string[], run: boolean, floor: boolean,
+ *   checks: string[], curve: string[], cautions: string[], run: boolean, floor: boolean,
  * }} Kind
  */
 

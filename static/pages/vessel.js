@@ -17,6 +17,7 @@ import { curveOf, runTitle } from "./run/state.js";
 import { agoWords, holdsOf } from "./words.js";
 
 const RECENT_SHOWN = 4;
+const OTHERS_SHOWN = 4; // under the thumb beside the likeliest; the rest fold away
 const STALE_MS = 60 * 60_000;
 /** @type {{destroy(): void}|null} */
 let curve = null;
@@ -88,10 +89,11 @@ const newest = (card, kind) => Object.values(card.last[kind.name] ?? {}).map((va
 /** "Gravity, strained juice" is Gravity here. @param {any} spec of a field or figure */
 const labelOf = (spec) => spec.label.split(",")[0].replace(/^or (.)/, (/** @type {string} */ _, /** @type {string} */ first) => first.toUpperCase());
 
-/** The forms of this vessel: where it holds something, what is read again and again comes first, then what is for its sort alone. @param {any} card @param {Map<string, any>} byName @returns {any[]} */
+/** The forms of this vessel: where it holds something, what is read again and again comes first, then what is for its sort alone; an empty one is filled first. @param {any} card @param {Map<string, any>} byName @returns {any[]} */
 function kindsHere(card, byName) {
   const kinds = (card.forms ?? []).map((/** @type {string} */ name) => byName.get(name)).filter((/** @type {any} */ kind) => kind?.floor);
-  if (!card.holds) return kinds;
+  const fills = (/** @type {any} */ kind) => Number(kind.checks.includes("vessel_not_empty"));
+  if (!card.holds) return kinds.sort((/** @type {any} */ a, /** @type {any} */ b) => fills(b) - fills(a));
   return kinds.sort((/** @type {any} */ a, /** @type {any} */ b) => Number(b.curve.length > 0) - Number(a.curve.length > 0) || a.vessels.length - b.vessels.length);
 }
 
@@ -120,7 +122,10 @@ function doing(card, byName) {
   if (isStill && card.run) rows.unshift({ words: "Run sheet", sign: "glass", path: runPath(card.mark) });
   if (isStill && !card.run) rows.push({ words: "Readings without a charge", sign: "glass", path: runPath(card.mark) });
   const [main, ...others] = rows;
+  const rest = others.length > OTHERS_SHOWN + 1 ? others.splice(OTHERS_SHOWN) : [];
   return html`${card.in_zone || isStill ? cautionLine("fire_zone") : nothing}
+    ${rest.length ? html`<details class="more"><summary><strong>More to log</strong> <span class="quiet">${rest.length}</span></summary>
+      <nav class="pair" aria-label="More to log">${rest.map(({ words, path }) => html`<a class="button" href=${path}>${words}</a>`)}</nav></details>` : nothing}
     <nav class="thumb doing" aria-label="What to log" data-doing>
     ${others.map(({ words, path }) => html`<a class="button" href=${path}>${words}</a>`)}
     ${main ? html`<a class="button button--main button--action" href=${main.path}>${main.words}</a>` : nothing}</nav>`;
