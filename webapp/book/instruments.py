@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from webapp.book.log import root_of
+from webapp.book.log import JOIN_FOLDED, root_of
 from webapp.book.states import load_newest
 from webapp.book.store import Book
 
@@ -81,16 +81,16 @@ def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[dic
         if check.entry == check_entry and not check.good:
             since = next((one.order_key for one in checks[n + 1 :] if one.good), "")
             rows = book.query(
-                f"SELECT e.*, t.order_key {_READ_WITH} ORDER BY t.order_key DESC LIMIT ?",
+                f"SELECT e.*, f.root, f.standing {_READ_WITH} ORDER BY t.order_key DESC LIMIT ?",
                 (f"i:{instrument_id}", since, check.order_key, instrument_id, LISTED_MOST),
             )
             return rows, check.doubtful
     return [], 0
 
 
-_READ_WITH = (
-    "FROM touches t JOIN entries e ON e.id = substr(t.order_key, -36) WHERE t.key = ? AND t.order_key > ? "
-    "AND t.order_key < ? AND EXISTS (SELECT 1 FROM json_each(e.body, '$.values') v "
+_READ_WITH = (  # joins and names are ours, values are bound
+    f"FROM touches t JOIN entries e ON e.id = substr(t.order_key, -36) {JOIN_FOLDED} "  # noqa: S608
+    "WHERE t.key = ? AND t.order_key > ? AND t.order_key < ? AND EXISTS (SELECT 1 FROM json_each(e.body, '$.values') v "
     "WHERE json_extract(v.value, '$.instrument') = ?)"
 )
 

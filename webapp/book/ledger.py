@@ -15,6 +15,7 @@ from webapp.book.known import load_site
 from webapp.book.period_lines import ACCOUNTS, Line, Lines, lines_between
 from webapp.book.store import Book
 
+EARLIEST = "0000"
 Adjustments = Mapping[tuple[str, Line], int]  # (closed month, line) -> what it is more, or less, than was stated [uL]
 
 
@@ -101,9 +102,9 @@ def _load(book: Book, zone: str, last: str) -> Ledger:
     stock: Counter[str] = Counter(dict.fromkeys(ACCOUNTS, 0))
     for name in months.months_between(first, max(last, *closed, first)):
         # A month begins where the one before ended, whatever the zone is called since; the first takes all before it.
-        start = made[-1].until if made else "0000"
+        start = made[-1].until if made else bounds[name][0] if name in bounds else months.begins(name, zone)
         until = bounds[name][1] if name in bounds else months.begins(months.next_month(name), zone)
-        lines = lines_between(book, start, until)
+        lines = lines_between(book, start if made else EARLIEST, until)
         made.append(Month(name, start, until, bounds.get(name, ("", "", zone))[2], lines, dict(stock)))
         stock = stock_lines(stock, lines, {})
     head = rows[-1]["digest"] if rows else ""

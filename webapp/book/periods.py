@@ -27,8 +27,13 @@ _TENTH, _HUNDREDTH = Decimal("0.1"), Decimal("0.01")
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """One line of an account. `of` is the closed month that an adjustment is about, else empty. ul: uL, 0 or more."""
+    """One line of an account. side: of the line in question, in or out; ul: microlitres, above nothing.
 
+    `of` is the closed month that an adjustment is about. One that takes back what was stated too high stands on the
+    other side of its account than `side` says.
+    """
+
+    side: str
     party: str
     reason: str
     sort: str
@@ -160,12 +165,13 @@ def _accounts(opening: Mapping[str, int], lines: Lines, adjusted: Adjustments, h
     sides: dict[tuple[str, str], list[Shown]] = {}
     for line, ul in sorted(lines.items()):
         if ul:
-            sides.setdefault((line.account, line.side), []).append(Shown(line.party, line.reason, line.sort, ul))
+            shown = Shown(line.side, line.party, line.reason, line.sort, ul)
+            sides.setdefault((line.account, line.side), []).append(shown)
     for (month, line), ul in sorted(adjusted.items()):
         if ul:
             # Less in than was stated stands with what went out, and the other way round: no figure is negative.
             side = line.side if ul > 0 else {"in": "out", "out": "in"}[line.side]
-            shown = Shown(line.party, line.reason, line.sort, abs(ul), month)
+            shown = Shown(line.side, line.party, line.reason, line.sort, abs(ul), month)
             sides.setdefault((line.account, side), []).append(shown)
     return tuple(
         Account(

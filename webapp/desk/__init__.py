@@ -19,6 +19,7 @@ ROOMS = [
     ("vessels", "Vessels", "/desk/vessels"),
     ("runs", "Runs", "/desk/runs"),
     ("trace", "Trace", "/desk/trace"),
+    ("periods", "Periods", "/desk/periods"),
     ("labels", "Labels", "/desk/labels"),
     ("phones", "Phones", "/desk/phones"),
     ("people", "People", "/desk/people"),
@@ -85,6 +86,22 @@ def _at_house(stamp: str) -> datetime:
 
 
 # The rooms register their views on bp; imported last because they need it.
-from webapp.desk import entries, labels, people, phones, queries, runs, settings, trace, vessels  # noqa: E402
+from webapp.desk import (  # noqa: E402
+    entries,
+    instruments,
+    labels,
+    people,
+    periods,
+    phones,
+    queries,
+    records,
+    runs,
+    settings,
+    trace,
+    vessels,
+)
 
-__all__ = ["bp", "entries", "labels", "people", "phones", "queries", "runs", "settings", "trace", "vessels"]
+__all__ = [
+    "bp", "entries", "instruments", "labels", "people", "periods", "phones", "queries", "records", "runs", "settings",
+    "trace", "vessels",
+]  # fmt: skip

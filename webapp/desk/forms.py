@@ -13,6 +13,7 @@ from webapp.trade import units
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
 SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
+ACCOUNTS = [("us", "production, storage, processing (US)"), ("warehouse", "one excise warehouse")]
 ACCESS = [
     ("floor", "floor: log and look"),
     ("distiller", "distiller: also answer and amend"),
@@ -111,6 +112,7 @@ class SiteForm(FlaskForm):
     name = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
     units = RadioField("Units", choices=pairs(UNITS))
     decimal_mark = RadioField("Decimal mark", choices=pairs([(".", "point: 14.6"), (",", "comma: 14,6")]))
+    accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
     height_m = StringField("Height above the sea [m]", [is_figure])
     time_zone = StringField("Time zone", [Optional(), Length(max=60)])
 

@@ -9,6 +9,7 @@ from flask import abort, flash, redirect, render_template, request, url_for
 import webapp.kinds
 from webapp.access import current, needs
 from webapp.book import registry
+from webapp.book.periods import accounts_of
 from webapp.desk import bp
 from webapp.desk.forms import InstrumentForm, LimitForm, SiteForm, figure
 from webapp.kinds.as_form import pairs
@@ -28,9 +29,10 @@ def settings_page() -> Any:
     """Show and change the house; list ranges, instruments and the last changes."""
     site = registry.site(current.book)
     height = site.get("height_m")
-    form = SiteForm(data={**site, "height_m": "" if height is None else f"{height:g}"})
+    form = SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
     if request.method == "POST" and form.validate():
         kept = {"name": form.name.data, "units": form.units.data, "decimal_mark": form.decimal_mark.data,
+                "accounts": form.accounts.data or accounts_of(site),
                 "height_m": figure(form.height_m) or 0.0, "time_zone": form.time_zone.data or ""}  # fmt: skip
         registry.set_site(current.book, kept, by=_by())
         flash("Kept.", "entered")
@@ -100,7 +102,7 @@ def _set_limit(form: LimitForm) -> str | None:
 
 
 @bp.route("/instruments/new", methods=["GET", "POST"])
-@bp.route("/instruments/<instrument_id>", methods=["GET", "POST"])
+@bp.route("/instruments/<instrument_id>/edit", methods=["GET", "POST"])
 @needs("distiller")
 def instrument_edit(instrument_id: str | None = None) -> Any:
     """Add an instrument, or change one."""
@@ -118,5 +120,5 @@ def instrument_edit(instrument_id: str | None = None) -> Any:
                 "due_on": form.due_on.data or None, "state": form.state.data}  # fmt: skip
         registry.put_instrument(current.book, kept, by=_by())
         flash("Kept.", "entered")
-        return redirect(url_for("desk.settings_page"))
+        return redirect(url_for("desk.instrument_page", instrument_id=kept["id"]))
     return render_template("desk/instrument_edit.html", form=form, row=row), 422 if request.method == "POST" else 200

@@ -1,0 +1,27 @@
+"""The records that public law asks for, and where the book holds each."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import render_template
+
+import webapp.kinds
+from webapp.access import needs
+from webapp.book.period_words import CAUTION
+from webapp.book.records import HELD, PAGES, records
+from webapp.desk import bp
+
+
+@bp.get("/records")
+@needs("floor")
+def records_page() -> Any:
+    """Show each record with its rule, what it asks for, and where it is held or why not."""
+    return render_template(
+        "desk/records.html",
+        records=records(),
+        held=HELD,
+        pages=PAGES,
+        titles={kind.name: kind.title for kind in webapp.kinds.ALL},
+        caution=CAUTION,
+    )
