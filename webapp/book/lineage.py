@@ -145,14 +145,18 @@ def trace(book: Book, subject: Subject) -> Trace:
 
 
 def _seeds(read: Reader, fill: str) -> tuple[list[Seed], float, bool]:
-    """Return what of a fill is traced: what stands there, or else everything that left it, each part when it left."""
-    stock, left = 0, []
+    """Return what of a fill is traced: what stands there, or else everything that left it, each part when it left.
+
+    Of a run it is always what left it: nothing stands in a still after its run.
+    """
+    stock, left, is_run = 0, [], False
     for step in read(fill):
+        is_run = is_run or step.target == f"r:{fill}"
         if step.source_fill == fill:
             left.append(step)
         stock += step.lpa_ul if step.target_fill == fill else -step.lpa_ul
     out = sum(step.lpa_ul for step in left)
-    if stock > 0 or not out:
+    if not out or (stock > 0 and not is_run):
         return [Seed(fill, LAST, 1.0)], float(max(stock, 0)), True
     seeds = [Seed(fill, step.order, step.lpa_ul / out) for step in left if step.lpa_ul]
     return seeds, float(out), False

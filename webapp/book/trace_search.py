@@ -14,7 +14,8 @@ from webapp.book.store import Book
 HITS_MOST = 40
 CASES_MOST = 20_000  # bottlings looked at for a case number, the newest first
 TEXT_MOST = 60
-_CASE = re.compile(r"^(.*?)(\d+)R?$", re.IGNORECASE)
+LOOKED_AT_MOST = 20_000  # loads, or charges, whose own words are looked through, the newest first: decades of a house
+_CASE = re.compile(r"^(.*?)(\d{1,18})R?$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,9 +63,10 @@ def _fill(row: dict[str, Any]) -> Hit:
 def _bottlings(book: Book, text: str) -> list[Hit]:
     """Return bottlings of this batch or lot mark, or with this case among their cases."""
     rows = book.query("SELECT * FROM bottlings ORDER BY at DESC LIMIT ?", (CASES_MOST,))
-    wanted = text.casefold()
-    sure = [row for row in rows if wanted in (row["batch"].casefold(), row["lot_mark"].casefold())]
-    return [_bottling(row) for row in [*sure, *(row for row in rows if row not in sure and _has_case(row, text))]]
+    wanted, case = text.casefold(), _CASE.match(text)
+    by_name = [row for row in rows if wanted in (row["batch"].casefold(), row["lot_mark"].casefold())]
+    by_case = [row for row in rows if row["odd_case"].casefold() == wanted or (case and _has_case(row, case))]
+    return [_bottling(row) for row in [*by_name, *by_case][:HITS_MOST]]
 
 
 def _bottling(row: dict[str, Any]) -> Hit:
@@ -72,11 +74,9 @@ def _bottling(row: dict[str, Any]) -> Hit:
     return Hit(row["id"], "bottling", row["batch"] or f"bottling of {row['tank']}", words, row["at"])
 
 
-def _has_case(row: dict[str, Any], text: str) -> bool:
-    if row["odd_case"] and row["odd_case"].casefold() == text.casefold():
-        return True
-    case, first, last = (_CASE.match(part) for part in (text, row["case_from"], row["case_to"]))
-    if not case or not first or not last or case[1].casefold() != first[1].casefold():
+def _has_case(row: dict[str, Any], case: re.Match[str]) -> bool:
+    first, last = _CASE.match(row["case_from"]), _CASE.match(row["case_to"])
+    if not first or not last or case[1].casefold() != first[1].casefold():
         return False
     return int(first[2]) <= int(case[2]) <= int(last[2])
 
@@ -116,7 +116,8 @@ def _said(book: Book, kind: str, fields: tuple[str, ...], text: str) -> list[dic
     paths = [f"json_extract(body, '$.values.{name}.raw')" for name in fields]
     tests = " OR ".join(f"{path} LIKE :like ESCAPE '\\'" for path in paths)
     return book.query(
-        f"SELECT id, mark, read_at, {paths[0]} AS said FROM entries WHERE kind = :kind AND ({tests}) "  # noqa: S608
-        "ORDER BY book_no DESC LIMIT :most",
-        {"kind": kind, "like": like, "most": HITS_MOST},
+        f"SELECT id, mark, read_at, {paths[0]} AS said FROM "  # noqa: S608
+        "(SELECT * FROM entries WHERE kind = :kind ORDER BY book_no DESC LIMIT :looked_at) "
+        f"WHERE body LIKE :like ESCAPE '\\' AND ({tests}) LIMIT :most",
+        {"kind": kind, "like": like, "most": HITS_MOST, "looked_at": LOOKED_AT_MOST},
     )

@@ -110,7 +110,7 @@ def _sections(made: Trace, links: Links, total: float, *, backward: bool) -> lis
         found[sorts[node]].append({
             "node": made.nodes[node], "lpa_ul": weight if made.lpa_ul or not backward else 0.0,
             "share_pct": min(100 * weight / total, 100.0) if total else 0.0,
-            "parts": [(made.nodes[part], 100 * amount / total if total else 0.0) for part, amount in parts[:PARTS_MOST]],
+            "parts": [(made.nodes[part], 100 * ul / total if total else 0.0) for part, ul in parts[:PARTS_MOST]],
             "more": max(len(parts) - PARTS_MOST, 0),
         })  # fmt: skip
     order = sorted(found, key=lambda sort: (COLUMN[sort], SORTS.index(sort)), reverse=backward)

@@ -1,7 +1,8 @@
 """The picture of a trace: bands from block to block, as wide as the pure alcohol they carry. Geometry alone, no page.
 
-Each sort of thing has a column of its own, fruit first and bottles last. One drawing runs from left to right; the other,
-for a phone, from top to bottom. What goes back a column (feints into a later run) is drawn as a thin line around.
+Each sort of thing has a column of its own, fruit first and bottles last. One drawing runs from left to right; the
+other, for a phone, from top to bottom. What goes back a column (feints into a later run) is a line around, at most
+AROUND_MOST wide: its share stands in the list.
 """
 
 from __future__ import annotations
@@ -22,6 +23,7 @@ HEADS = ("Fruit", "Ferments", "Runs", "Receivers", "Tanks", "Casks", "Vats", "Bo
 DEEP_MOST = 3  # tanks into tanks: columns of one sort beside each other
 WIDE, TALL = 1160, 358  # viewBox units, which are pixels at the widths they are made for
 BLOCK, LETTER = 14, 6.7
+AROUND_MOST = 9.0
 Key = tuple[int, int]
 
 
@@ -84,9 +86,7 @@ def with_vats(nodes: Mapping[str, Node], links: Links) -> dict[str, str]:
             if target not in reached:
                 reached.add(target)
                 rest.append(target)
-    return {
-        node: "vat" if known.sort == "tank" and node in reached else known.sort for node, known in nodes.items()
-    }
+    return {node: "vat" if known.sort == "tank" and node in reached else known.sort for node, known in nodes.items()}
 
 
 def draw(nodes: Mapping[str, Node], links: Links, total: float, *, tall: bool) -> Picture | None:
@@ -181,10 +181,12 @@ def _wide(order: list[Key], rows: Mapping[Key, list[Block]]) -> Picture:
     height = max(260.0, most * (slot + gap) + 60)
     heaviest = max(sum(block.weight for block in row) for row in rows.values())
     scale = (height - most * gap) / heaviest
-    pitch = (WIDE - 150) / max(len(order) - 1, 1)
+    # The first column has the longest names: growers.
+    first = min(230.0, WIDE / 3)
+    pitch = (WIDE - 165 - first) / max(len(order) - 2, 1)
     picture = Picture(WIDE, 0)
     for n, key in enumerate(order):
-        row, x, y = rows[key], n * pitch, top
+        row, x, y = rows[key], first + (n - 1) * pitch if n else 0.0, top
         is_last = n == len(order) - 1 and n > 0
         picture.heads.append((x, 16.0, _head(key, row)))
         spare = height - sum(max(block.weight * scale, slot) + gap for block in row)
@@ -195,7 +197,8 @@ def _wide(order: list[Key], rows: Mapping[Key, list[Block]]) -> Picture:
             block.x, block.y = x, y + (room - block.height) / 2
             block.label_x, block.label_y = x + BLOCK + 5, y + room / 2 + 4.5
             y += room + gap
-            most_letters = int(((130 if is_last else pitch - BLOCK - 12) / LETTER) - 7)
+            room_for_words = 145 if is_last else (pitch if n else first) - BLOCK - 12
+            most_letters = int(room_for_words / LETTER) - len(percent(block.share_pct)) - 1
             block.name = _cut(block.name, max(most_letters, 6))
         picture.height = max(picture.height, y + 8)
         picture.blocks += row
@@ -247,6 +250,8 @@ def _head(key: Key, row: Iterable[Block]) -> str:
         return "Gone"
     if key[0] == 3 and all(block.sort == "can" for block in blocks):
         return "Cans"
+    if key[0] == 7 and any(block.sort == "gone" for block in blocks):
+        return "Bottles, losses"
     return HEADS[key[0]]
 
 
@@ -265,6 +270,11 @@ def _bands(picture: Picture, blocks: Mapping[str, Block], links: Links, tall: bo
     def scale(block: Block) -> float:
         return (block.width if tall else block.height) / block.weight if block.weight else 0.0
 
+    if any(blocks[target].column <= blocks[source].column for source, target in links):
+        if tall:
+            picture.width += AROUND_MOST + 8
+        else:
+            picture.height += AROUND_MOST + 14
     by_place = sorted(links.items(), key=lambda item: (along(blocks[item[0][1]]), along(blocks[item[0][0]])))
     starts: dict[tuple[str, str], float] = {}
     for (source, target), weight in by_place:
@@ -278,7 +288,8 @@ def _bands(picture: Picture, blocks: Mapping[str, Block], links: Links, tall: bo
         thick = weight * scale(one), weight * scale(other)
         ends = (starts[source, target], begin)
         if other.column <= one.column:
-            picture.bands.append((_around(one, other, ends, thick, picture, tall), one.sort, max(thick[0], 1.0)))
+            picture.bands.append((_around(one, other, ends, thick, picture, tall), one.sort,
+                                  min(max(thick[0], 1.0), AROUND_MOST)))  # fmt: skip
         else:
             picture.bands.append((_between(one, other, ends, thick, tall), one.sort, None))
 
@@ -298,8 +309,8 @@ def _around(one: Block, other: Block, ends: Any, thick: Any, picture: Picture, t
     s, t = ends[0] + thick[0] / 2, ends[1] + thick[1] / 2
     a = one.y + one.height if tall else one.x + one.width
     b = other.y if tall else other.x
-    far = (picture.width if tall else picture.height) - 6
-    bow = 26.0 if tall else 46.0
+    far = (picture.width if tall else picture.height) - AROUND_MOST / 2 - 2
+    bow = 22.0
     points = [(a, s), (a + bow, s), (a + bow, far), ((a + b) / 2, far), (b - bow, far), (b - bow, t), (b, t)]
     p = [f"{y:.1f} {x:.1f}" if tall else f"{x:.1f} {y:.1f}" for x, y in points]
     return f"M{p[0]}C{p[1]} {p[2]} {p[3]}C{p[4]} {p[5]} {p[6]}"
