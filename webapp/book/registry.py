@@ -12,6 +12,7 @@ from typing import Any
 import webapp.kinds
 from webapp.book import fold
 from webapp.book.changes import changes, note_change
+from webapp.book.check_limits import check_limits, set_check_limit
 from webapp.book.errors import BookError
 from webapp.book.known import VESSEL_FLAGS, load_site, with_flags
 from webapp.book.results import turn_cards
@@ -27,10 +28,12 @@ _SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts")  # no check and no effec
 _INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state")
 __all__ = [
     "changes",
+    "check_limits",
     "instruments",
     "limits",
     "put_instrument",
     "put_vessel",
+    "set_check_limit",
     "set_limit",
     "set_site",
     "site",

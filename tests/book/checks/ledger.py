@@ -18,9 +18,13 @@ VESSELS = {
     "R1": {"sort": "receiver", "capacity_l": 30, "working_l": 28},
     "R2": {"sort": "receiver", "capacity_l": 150, "working_l": 145},
     "R3": {"sort": "receiver", "capacity_l": 150, "working_l": 145},
+    "T1": {"sort": "tank", "capacity_l": 1000, "working_l": 950},
+    "T3": {"sort": "tank", "capacity_l": 300, "working_l": 285},
     "C1": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "used"},
     "C2": {"sort": "cask", "capacity_l": 30.0, "tare_kg": 10.6, "use": "used"},
     "C3": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "new"},
+    "C4": {"sort": "cask", "capacity_l": 200.0, "tare_kg": 46.3, "use": "used", "place": "CELL-A1"},
+    "C5": {"sort": "cask", "capacity_l": 200.0, "tare_kg": 46.3, "use": "used", "place": "LOFT-J1"},
     **{f"N{n}": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "used"} for n in range(1, 6)},
 }
 INSTRUMENTS = {
@@ -91,7 +95,8 @@ class Ledger:
 
     def _context(self, mark: str) -> dict[str, Any]:
         held = (self.states.get(f"v:{mark}") or {}).get("holds") or {}
-        return {"og": held.get("og"), "tare_kg": VESSELS[mark.split("-")[0]].get("tare_kg"), "last": {}, "limits": {}}
+        figures = {name: held.get(name) for name in ("og", "volume_l", "strength_pct", "mass_kg", "lpa_l")}
+        return {**figures, "tare_kg": VESSELS[mark.split("-")[0]].get("tare_kg"), "last": {}, "limits": {}}
 
 
 def only(asked: list[Query], code: str) -> Query:

@@ -1,0 +1,105 @@
+"""Water and filter. Worked example: 100 L of 60 % to 45 % takes 34.36 kg of water and gives 133.33 L; the volume rule
+
+says 33.33 L and leaves the tank too strong (OIML R 22 densities 909.11, 939.54 and 998.20 kg/m3).
+"""
+
+from tests.book.checks.ledger import Ledger, codes, only
+
+DAY = "2026-08-10"
+
+
+def tank(litres: str = "100.0", strength: str = "60.0") -> Ledger:
+    book = Ledger()
+    assert book.enter("gauge", "T1", f"{DAY} 08:00", volume=litres, strength=strength, temp="20") == []
+    return book
+
+
+def water(book: Ledger, kg: str, at: str = "09:00", target: str = "45", **more: str):
+    return book.enter("reduce", "T1", f"{DAY} {at}", target=target, water=kg, **more)
+
+
+def test_the_right_water_is_quiet_and_so_is_its_reading():
+    book = tank()
+    assert water(book, "34.4") == []
+    assert water(book, "0", "15:00", strength="45.0", volume="133.4", temp="20") == []
+
+
+def test_water_reckoned_by_volumes_is_told_at_once():
+    query = only(water(tank(), "33.3"), "contraction_forgotten")
+    assert (query.weight, query.field) == ("ask", "water")
+    # 124.21 kg with 60 L pure alcohol: 132.27 L at 45.4 %; volumes alone say 100 + 33.36
+    assert query.words == (
+        "33.3 kg of water is what volumes alone would ask for. Volumes do not add: 132.3 L will stand there, not "
+        "133.4, at 45.4 %. For 45.0 % it takes 34.4 kg: 1.1 kg more. Pure alcohol stays what it was."
+    )
+
+
+def test_a_first_step_far_from_the_target_is_quiet():
+    assert water(tank(), "15.0") == []
+
+
+def test_too_strong_after_the_rest_is_no_loss():
+    book = tank()
+    water(book, "33.3")
+    query = only(water(book, "0", "15:00", strength="45.4", volume="132.2", temp="20"), "reduce_target")
+    assert query.words == (
+        "45.4 % measured, 45.0 % wanted: 0.4 points too strong. By mass 1.1 kg of water more. "
+        "100.0 L and 33.4 L of water make 132.2 L, not 133.4: the mix shrinks. "
+        "Pure alcohol 60.0 L, 60.0 L by the book: no loss."
+    )
+
+
+def test_too_weak():
+    book = tank()
+    assert codes(water(book, "35.5")) == []
+    query = only(water(book, "0", "15:00", strength="44.7"), "reduce_target")
+    assert query.words == (
+        "44.7 % measured, 45.0 % wanted: 0.3 points too weak. Spirit has to go in; water cannot come out."
+    )
+
+
+def test_a_dip_that_lacks_pure_alcohol_says_so():
+    book = tank()
+    water(book, "33.3")
+    asked = water(book, "0", "15:00", strength="45.4", volume="129.0", temp="20")
+    assert only(asked, "reduce_target").words.endswith("Pure alcohol 58.6 L, 60.0 L by the book: look at the dip.")
+
+
+def filtered(after: str, strength: str = "45.0", before: str = "200.0"):
+    return tank("200.0", "45.0").enter(
+        "chill_filter", "T1", f"{DAY} 15:00", temp="-2", sheets="lot 1", volume_before=before, strength_before="45.0",
+        volume_after=after, strength_after=strength,
+    )  # fmt: skip
+
+
+def test_what_a_filter_keeps():
+    assert filtered("198.8") == []  # 0.6 %
+    assert only(filtered("194.0"), "filter_loss").words == (
+        "Before 90.00, after 87.30: 2.70 L pure alcohol (3.0 %) kept by filter and line. Usual: 0.3 to 1 %. "
+        "Look at the sheets, the heel and both dips."
+    )
+    assert only(filtered("202.0"), "filter_gain").words == (
+        "Before 90.00, after 90.90: 0.90 L pure alcohol (1.0 %) more than went in. A filter makes no spirit: "
+        "look at both dips and strengths."
+    )
+
+
+def test_a_filter_that_begins_with_another_figure_than_the_book():
+    assert only(filtered("189.0", before="190.0"), "filter_before").words.startswith(
+        "85.50 L pure alcohol in T1 before the filter, 90.00 L by the book."
+    )
+
+
+def dumped(dip: str):
+    book = Ledger()
+    book.enter("gauge", "C4", "2026-05-13 10:00", net_weight="160", strength="60", temp="12")
+    # 153.7 kg at 59.6 %, 910.0 kg/m3: 168.9 L
+    return book.enter("dump", "C4", f"{DAY} 09:00", gross="205.7", empty="52.0", strength="59.6", temp="12",
+                      to_vessel="T1", tank_dip=dip)  # fmt: skip
+
+
+def test_tank_dip_after_a_dump():
+    assert dumped("169.5") == []
+    assert only(dumped("162.0"), "dip_sum").words == (
+        "162.0 L dipped in T1, 168.9 L by the sum of what went in: 6.9 L apart. Look at the dip and at both weights."
+    )

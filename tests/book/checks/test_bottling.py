@@ -1,0 +1,82 @@
+"""Bottling. Loss limits: common practice, no source.
+
+0.3 % vol either side of the label: Regulation (EU) 1169/2011, Annex XII, from memory.
+"""
+
+from tests.book.checks.ledger import Ledger, codes, only
+
+DAY = "2026-08-25"
+
+
+def tank(strength: str = "45.0", label: str = "45.0", litres: str = "285.0"):
+    book = Ledger()
+    asked = book.enter("bottling_gauge", "T3", f"{DAY} 07:30", batch="K-26-03", volume=litres, temp="20",
+                       strength=strength, label_strength=label)  # fmt: skip
+    return book, asked
+
+
+def close(book: Ledger, **more: str):
+    given = {"filled": "569", "broken": "1", "bottle_size": "0.5", "per_case": "6", "case_from": "1", "case_to": "94",
+             "odd_case": "95R", "loss": "0.5", "tank_empty": "yes", **more}  # fmt: skip
+    return book.enter("bottling_close", "T3", f"{DAY} 12:00", **given)
+
+
+def test_a_bottling_that_comes_out_is_quiet():
+    assert tank()[1] == []
+    assert close(tank()[0]) == []  # 284.5 + 0.5 = 285.0 L
+
+
+def test_bottles_that_are_missing():
+    asked = close(tank()[0], filled="551", case_to="91", odd_case="92R")
+    assert only(asked, "bottling_balance").words == (  # 275.5 L and 0.5 L of 285.0 L, at 45 %: 128.25, 123.98, 0.23
+        "Tank 128.2, bottles 124.0, heel and line 0.2: 4.0 L pure alcohol (3.2 %) not accounted for. "
+        "Usual: 0.3 to 1 %. Count the bottles and cases again."
+    )
+
+
+def test_more_bottles_than_the_tank_held():
+    asked = close(tank()[0], filled="581", case_to="96", odd_case="97R")
+    assert only(asked, "bottling_gain").words == (
+        "Tank 128.2, bottles 130.7, heel and line 0.2: 2.7 L pure alcohol (2.1 %) more than the tank held. "
+        "Look at the count, the bottle size and the tank gauge."
+    )
+
+
+def test_a_tank_that_is_not_empty_says_nothing_of_losses():
+    assert close(tank()[0], filled="301", case_to="50", odd_case="", tank_empty="no") == []
+
+
+def test_cases_against_bottles():
+    asked = close(tank()[0], case_to="93", odd_case="94R")
+    assert only(asked, "case_count").words == (
+        "93 cases of 6 are 558, with 0 for the library 558; 568 good bottles were counted: 10 too many. "
+        "Count cases and bottles again."
+    )
+    assert codes(close(tank()[0], case_to="95")) == ["case_count"]
+    assert close(tank()[0], case_from="K26-001", case_to="K26-094") == []
+    assert close(tank()[0], case_from="a", case_to="b") == []
+
+
+def test_label_against_tank():
+    assert tank("45.3")[1] == []
+    book, asked = tank("45.6")
+    assert only(asked, "label_strength").words == (
+        "45.6 % in the tank, 45.0 % on the label: 0.6 points apart, where 0.3 may be. "
+        "Put the strength or the label right before you bottle."
+    )
+    assert only(close(book), "label_strength").words == (
+        "The tank stands at 45.6 %, the label says 45.0 %: 0.6 points above. At the label's strength the bottles would "
+        "hold 128.0 L pure alcohol, by the tank gauge 129.7 L."
+    )
+
+
+def check(strength: str):
+    return tank()[0].enter("bottle_check", "T3", f"{DAY} 09:00", line="1", tested="5", fill_found="100.0",
+                           strength_found=strength, labels_right="yes")  # fmt: skip
+
+
+def test_bottles_off_the_line():
+    assert check("45.1") == []
+    assert only(check("45.4"), "label_strength").words == (
+        "45.4 % in the bottles, 45.0 % on the label. Stop the line, mix the tank and read it again."
+    )

@@ -1,0 +1,125 @@
+"""Moves and dips of tanks. Common practice, no source; 1.5 % from receiver to store: Spirits Act 1880, from memory."""
+
+from tests.book.checks.ledger import Ledger, codes, only
+
+DAY = "2025-10-02"
+
+
+def holding(vessel: str, litres: str, strength: str, book: Ledger | None = None, at: str = "08:00") -> Ledger:
+    book = book or Ledger()
+    assert book.enter("gauge", vessel, f"{DAY} {at}", volume=litres, strength=strength, temp="20") == []
+    return book
+
+
+def move(book: Ledger, source: str, target: str, litres: str, strength: str, at: str = "10:00", **more: str):
+    given = {"serial": "1", "from_account": "production", "to_account": "production", "purpose": "move",
+             "spirit": "plum", "distilling_strength": "70.5", "temp": "20", **more}  # fmt: skip
+    return book.enter("account_move", source, f"{DAY} {at}", to_vessel=target, volume=litres, strength=strength,
+                      **given)  # fmt: skip
+
+
+def test_a_move_of_all_and_a_move_of_a_part_are_quiet():
+    assert move(holding("R2", "100.0", "70.0"), "R2", "T1", "100.0", "70.0") == []
+    assert move(holding("R2", "100.0", "70.0"), "R2", "T1", "60.0", "70.0") == []
+
+
+def test_from_receiver_to_store_one_and_a_half_per_cent_may_stay_behind():
+    assert move(holding("R2", "100.0", "70.0"), "R2", "T1", "98.7", "70.0") == []
+    query = only(move(holding("R2", "100.0", "70.0"), "R2", "T1", "97.0", "70.0"), "move_balance")
+    assert query.words == (
+        "In R2 70.00 by the book, into T1 67.90: 2.10 L pure alcohol (3.0 %) left behind. Up to 1.5 % is usual. "
+        "Is it in the line or still in the vessel? Gauge it."
+    )
+
+
+def test_from_tank_to_tank_half_a_per_cent():
+    assert move(holding("T1", "200.0", "60.0"), "T1", "T3", "199.2", "60.0") == []
+    assert only(move(holding("T1", "200.0", "60.0"), "T1", "T3", "198.0", "60.0"), "move_balance").words.startswith(
+        "In T1 120.00 by the book, into T3 118.80: 1.20 L pure alcohol (1.0 %) left behind."
+    )
+
+
+def test_what_does_not_fit_into_the_other_vessel():
+    asked = move(holding("T1", "400.0", "45.0"), "T1", "T3", "290.0", "45.0")
+    assert only(asked, "target_working_level").weight == "ask"
+    query = only(move(holding("T1", "400.0", "45.0"), "T1", "T3", "320.0", "45.0"), "target_capacity")
+    assert query.weight == "stop"
+    assert query.words.startswith("320.0 L then stands in T3 (holds 300 L, working level 285 L).")
+
+
+def test_dip_against_the_sum():
+    book = holding("T1", "200.0", "60.0")
+    assert book.enter("gauge", "T1", f"{DAY} 15:00", volume="198.5", strength="60.1", temp="20") == []
+    book = holding("T1", "200.0", "60.0")
+    asked = book.enter("gauge", "T1", f"{DAY} 15:00", volume="195.0", strength="60.0", temp="20")
+    assert only(asked, "dip_sum").words == (
+        "195.0 L in T1, 200.0 L by the book: 5.0 L short of the sum (2.5 %). "
+        "Look at the dip, then for a move that is not logged."
+    )
+
+
+def blended() -> Ledger:
+    """100 L at 70 % and 100 L at 60 % in an empty tank: 130 L pure alcohol in 199.8 L, a mix shrinks."""
+    book = holding("T3", "100.0", "60.0", holding("R2", "100.0", "70.0"), "08:30")
+    assert move(book, "R2", "T1", "100.0", "70.0", "09:30") == []
+    assert move(book, "T3", "T1", "100.0", "60.0", "10:00") == []
+    return book
+
+
+def test_a_blend_against_what_went_in():
+    assert blended().enter("gauge", "T1", f"{DAY} 15:00", volume="199.8", strength="65.1", temp="20") == []
+    # 199.8 L * 64.5 % = 128.87 L
+    asked = blended().enter("gauge", "T1", f"{DAY} 15:00", volume="199.8", strength="64.5", temp="20")
+    assert only(asked, "blend_sum").words == (
+        "In 130.00, measured 128.87: 1.13 L pure alcohol (0.9 %) less than went into the blend. 0.3 % is usual. "
+        "Is it mixed? Read it again."
+    )
+
+
+def test_a_vessel_that_another_phone_has_emptied_is_held_for_a_look():
+    book = Ledger()
+    book.enter("gauge", "C4", "2025-05-13 10:00", net_weight="160", strength="60", temp="12")
+    book.enter("dump", "C4", f"{DAY} 09:00", gross="200.0", empty="52.0", strength="59.8", temp="12", to_vessel="T1")
+    asked = book.enter("cask_regauge", "C4", f"{DAY} 10:00", gross="200.1", strength="59.8", temp="12",
+                       condition="tight", device="d-2")  # fmt: skip
+    query = only(asked, "emptied_vessel")
+    assert query.weight == "stop"
+    assert query.words == (
+        "C4 was dumped at 09:00 by Noor S. and is empty by the book. Was this read before that? Then amend its time. "
+        "Or was it another vessel?"
+    )
+    assert book.states["v:" + asked_mark(book)]["holds"] is None
+
+
+def asked_mark(book: Ledger) -> str:
+    return next(key[2:] for key in book.states if key.startswith("v:C4"))
+
+
+def test_the_same_phone_or_days_later_it_is_an_ordinary_question():
+    book = Ledger()
+    book.enter("gauge", "C4", "2025-05-13 10:00", net_weight="160", strength="60", temp="12")
+    book.enter("dump", "C4", f"{DAY} 09:00", gross="200.0", empty="52.0", strength="59.8", temp="12", to_vessel="T1")
+    given = {"gross": "200.1", "strength": "59.8", "temp": "12", "condition": "tight"}
+    assert codes(book.enter("cask_regauge", "C4", f"{DAY} 10:00", **given)) == ["vessel_empty"]
+    book = Ledger()
+    assert codes(book.enter("cask_regauge", "C4", f"{DAY} 10:00", device="d-2", **given)) == ["vessel_empty"]
+
+
+def test_a_vessel_that_is_not_in_the_book():
+    asked = Ledger().enter("stock_count", "C4", DAY + " 10:00", found="unknown", label="C 99, pear", place="CELL-B2",
+                           signed="Noor S., cellar hand")  # fmt: skip
+    assert only(asked, "not_in_book").words.startswith('Not in the book: "C')
+
+
+def test_figures_too_neat_to_be_read():
+    book = Ledger()
+    book.enter("fruit_intake", "F1", "2025-09-01 10:00", gross="1652", tare="32", material="plum", grower_lot="x",
+               temp="15", rot="2")  # fmt: skip
+    asked = []
+    for n in range(10):
+        asked = book.enter("ferment_reading", "F1", f"2025-09-{n + 2:02d} 08:00", temp="17.0",
+                           gravity=f"1.0{60 - 3 * n}")  # fmt: skip
+    query = only(asked, "too_neat")
+    assert (query.weight, query.field) == ("note", "temp")
+    assert query.words == "Mash temperature 17.0 °C, 10 times running. Is it read each time?"
+    assert book.enter("ferment_reading", "F1", "2025-09-12 08:00", temp="17.1", gravity="1.030") == []
