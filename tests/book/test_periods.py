@@ -21,7 +21,7 @@ from webapp.book import closes, fold, months, people, periods, registry
 from webapp.book.errors import BookError
 from webapp.book.ledger import load_ledger
 from webapp.book.period_warnings import warnings
-from webapp.book.period_words import party_words
+from webapp.book.period_words import party_words, rules_words
 from webapp.book.store import Book, open_book
 from webapp.trade.proof import lpa_from_proof_gallons
 
@@ -183,8 +183,9 @@ def test_a_late_entry_falls_into_an_adjustment_and_never_into_the_past(told: Tel
 
 def test_a_period_is_closed_in_its_order_by_one_who_may_and_as_seen(told: Teller) -> None:
     a_season(told)
-    with pytest.raises(BookError, match="2025-10 is still open"):
-        told.close("2025-11")
+    assert closes.draft(told.book, "2025-11", LATER).months == ("2025-10", "2025-11")
+    with pytest.raises(BookError, match="nothing in 2025-09"):
+        told.close("2025-09")
     with pytest.raises(BookError, match="has not ended"):
         told.close("2025-10", now=datetime(2025, 10, 31, 22, 59, 59, tzinfo=UTC))
     with pytest.raises(BookError, match="Only a distiller or the office"):
@@ -316,3 +317,9 @@ def _check_chain(book: Book, now: datetime) -> None:
     last = periods.periods(book, now, "us")[1]
     assert {a.name: a.closing for a in last.known if a.closing} == {k: v for k, v in stands.items() if v}
     assert ledger.months[-1].name == last.name
+
+
+def test_what_rules_have_in_common_is_said_once() -> None:
+    assert rules_words(("27 CFR 19.585", "27 CFR 19.632")) == "27 CFR 19.585, 19.632"
+    assert rules_words(("Dir. 92/83/EEC", "HMRC Notice 197")) == "Dir. 92/83/EEC; HMRC Notice 197"
+    assert rules_words(()) == ""

@@ -72,7 +72,7 @@ def test_csv_json_and_paper_say_the_same(season):
 def test_closing_asks_once_more_and_signs_what_was_shown(season):
     client = season.client("IM")
     page = client.get("/desk/periods/2025-10/close").text
-    assert "28.00" in page and "in the name of IM" in page
+    assert "28.00" in page and "In the name of IM, this closes 2025-10 for good" in page
     data = {"csrf_token": token(client, "/desk/periods/2025-10/close"), "digest": digest_in(page)}
     assert client.post("/desk/periods/2025-10/close", data=data).status_code == 422
     assert "Tick that you have looked" in client.post("/desk/periods/2025-10/close", data=data).text

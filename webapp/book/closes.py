@@ -1,7 +1,7 @@
 """Closed months: figures that somebody has signed, kept for good, each digest over the one before.
 
-Months are closed in their order, a quarter as its months together. What comes to light later about a closed month does
-not change it: the difference is an adjustment of the first month that is still open.
+Months are closed in their order: a close takes every open month up to its end. What comes to light later about
+a closed month does not change it: the difference is an adjustment of the first month that is still open.
 """
 
 from __future__ import annotations
@@ -35,16 +35,18 @@ class Draft:
 
 
 def draft(book: Book, period: str, now: datetime) -> Draft:
-    """Return what closing a period now would sign. BookError says why it cannot be closed yet."""
+    """Return what closing a period now would sign: it, and every open month before it.
+
+    BookError says why it cannot be closed yet.
+    """
     ledger = load_ledger(book, now)
-    wanted = [name for name in months.months_of(period) if name not in ledger.closed]
-    if not wanted:
+    last = months.months_of(period)[-1]
+    if last in ledger.closed:
         raise BookError(f"{period} is closed already. What comes to light now falls into the first open month.")
     first = ledger.first_open
-    if first is None or wanted[0] < first:
-        raise BookError(f"The book has nothing in {wanted[0]}. There is nothing to close.")
-    if wanted[0] > first:
-        raise BookError(f"{first} is still open. Close it first: months are closed in their order.")
+    if first is None or last < first:
+        raise BookError(f"The book has nothing in {period}. There is nothing to close.")
+    wanted = list(months.months_between(first, last))
     texts, digest = [], ledger.head_digest
     adjustments, opening = ledger.adjustments, Counter(ledger.stated_closing)
     for name in wanted:

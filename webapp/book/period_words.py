@@ -97,3 +97,13 @@ def rules(account: str, party: str = "") -> tuple[str, ...]:
     """Return the rules that ask for a line; those of the whole account where none names it."""
     own = _RULES[account]
     return own.get(party) or (_ANY_US.get(party) if account != WAREHOUSE else None) or own[""]
+
+
+def rules_words(cites: tuple[str, ...]) -> str:
+    """Return rules in a line, what two have in common said once: `27 CFR 19.585, 19.632`."""
+    words, law = [], ""
+    for cite in cites:
+        here = cite[: cite.rfind(" ")]
+        words.append(f", {cite[len(here) + 1 :]}" if here == law else f"; {cite}")
+        law = here
+    return "".join(words)[2:]

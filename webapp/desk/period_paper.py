@@ -63,7 +63,7 @@ def _account(account: Account, more: str) -> list[Flowable]:
         if row.row in ("opening", "closing", "total_in", "total_out"):
             bold.append(n)
         words = escape(row.words) + (f", {escape(row.about)}" if row.about else "")
-        marks = f'<br/><font size="7" color="#555555">{escape("; ".join(row.rules))}</font>' if row.rules else ""
+        marks = f'<br/><font size="7" color="#555555">{escape(row.rules_words)}</font>' if row.rules else ""
         cells.append([Paragraph(words + marks, _style(9, n in bold)), row.litres, row.proof_gallons])
     table = Table(cells, WIDTHS, repeatRows=1)
     table.setStyle(TableStyle([

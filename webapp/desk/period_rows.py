@@ -8,7 +8,7 @@ from typing import Any
 
 from webapp.book.ledger import Closed
 from webapp.book.period_lines import WAREHOUSE
-from webapp.book.period_words import CAUTION, party_words, reason_words, rules
+from webapp.book.period_words import CAUTION, party_words, reason_words, rules, rules_words
 from webapp.book.periods import Account, Period, Shown, litres, proof_gallons
 
 CSV_HEADS = (
@@ -28,6 +28,11 @@ class Row:
     ul: int
     rules: tuple[str, ...]
     line: Shown | None = None
+
+    @property
+    def rules_words(self) -> str:
+        """The rules in a line."""
+        return rules_words(self.rules)
 
     @property
     def litres(self) -> str:
@@ -98,7 +103,8 @@ def _row(side: str, account: str, line: Shown) -> Row:
     if line.of:
         more = "more" if line.side == side else "less"  # what was stated too high is taken back on the other side
         words = f"Adjustment of {line.of}: {more} {party_words(line.side, line.party)}"
-    about = ", ".join(filter(None, (reason_words(line.reason), line.sort)))
+    reason = "" if line.reason in line.party else reason_words(line.reason)  # said by where it goes already
+    about = ", ".join(filter(None, (reason, line.sort)))
     return Row(side, words[0].upper() + words[1:], about, line.ul, rules(account, line.party), line)
 
 

@@ -85,7 +85,7 @@ def period_close(name: str) -> Any:
     draft, why_not = _draft(name)
     return render_template(
         "desk/period_close.html", period=period, draft=draft, wrong=wrong or why_not, litres=periods.litres,
-        proof_gallons=periods.proof_gallons, title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
+        title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
     ), 422 if request.method == "POST" else 200  # fmt: skip
 
 
