@@ -87,6 +87,7 @@ def _at_house(stamp: str) -> datetime:
 
 # The rooms register their views on bp; imported last because they need it.
 from webapp.desk import (  # noqa: E402
+    check_limits,
     entries,
     instruments,
     labels,
@@ -102,6 +103,6 @@ from webapp.desk import (  # noqa: E402
 )
 
 __all__ = [
-    "bp", "entries", "instruments", "labels", "people", "periods", "phones", "queries", "records", "runs", "settings",
-    "trace", "vessels",
+    "bp", "check_limits", "entries", "instruments", "labels", "people", "periods", "phones", "queries", "records",
+    "runs", "settings", "trace", "vessels",
 ]  # fmt: skip

@@ -41,6 +41,7 @@ def settings_page() -> Any:
         "desk/settings.html",
         form=form,
         limits=[_shown(limit) for limit in registry.limits(current.book)],
+        check_limits=registry.check_limits(current.book),
         instruments=registry.instruments(current.book),
         changes=registry.changes(current.book, 50),
     )
