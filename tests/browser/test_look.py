@@ -58,7 +58,7 @@ def open_page(browser: Any, gallery: str) -> Iterator[Callable[..., Any]]:
     assert [fault for fault in faults if "404" not in fault] == []
 
 
-def wait_until(page: Any, fact: str, longest_s: float = 10.0) -> None:
+def wait_until(page: Any, fact: str, longest_s: float = 45.0) -> None:
     """Wait for a fact of the page; the drivers' own waits need eval, which the policy forbids."""
     until = time.monotonic() + longest_s
     ask = page.evaluate if hasattr(page, "evaluate") else lambda words: page.execute_script(f"return {words}")
