@@ -111,6 +111,7 @@ def test_the_season_closes(year: Any) -> None:
     assert lost == pytest.approx(9.8, abs=0.6)
 
 
+@pytest.mark.timeout(400)  # a quarter of a minute alone, more where others work too
 def test_the_year_handed_in_in_any_order_gives_the_same_fold(year: Any, tmp_path: Path) -> None:
     batches = hand_ins(demo.year(), let_phones_in(year.book, datetime(2025, 5, 2, tzinfo=UTC)))
     random.Random(20250924).shuffle(batches)
