@@ -47,7 +47,10 @@ def hand_in() -> Any:
         return error_answer(422, "This is no batch of entries. See /api/openapi.json.", _problems(error))
     via = "phone" if current.device else "page"
     try:
-        settled = intake.hand_in(current.book, batch, via=via, now=datetime.now(UTC))
+        settled = intake.hand_in(
+            current.book, batch, via=via, now=datetime.now(UTC), carrier=_carrier(batch["device"]),
+            may_answer=current.may("distiller"),
+        )  # fmt: skip
     except BookError as error:
         return _busy(error)
     return jsonify({"marker": MARKER, "ok": True, **settled})
@@ -71,14 +74,13 @@ def cards_since() -> Any:
 def session() -> Any:
     """Who is asking: the phone, the person, and the version they would get."""
     device, person = current.device, current.person
-    version, _ = assets.worker_script()
     return jsonify(
         {
             "marker": MARKER,
             "ok": True,
             "device": {"id": device["id"], "name": device["name"]} if device else None,
             "person": {key: person[key] for key in ("code", "name", "access")} if person else None,
-            "version": version,
+            "version": assets.version(),
         }
     )
 
@@ -120,6 +122,14 @@ def set_device_cookie(response: Response, secret: str) -> None:
     response.set_cookie(
         COOKIE, secret, max_age=COOKIE_AGE_S, httponly=True, samesite="Lax", secure=bool(current_app.config["TLS"])
     )
+
+
+def _carrier(claimed: str) -> str:
+    """Return who carries a batch, whose clock is measured by it: the phone that asks, never another that was let in."""
+    if current.device:
+        return str(current.device["id"])
+    known = devices.device_by_id(current.book, claimed)
+    return "" if claimed == devices.DESK or (known and known["enrolled_at"]) else claimed
 
 
 def _busy(error: BookError) -> Response:
