@@ -121,7 +121,11 @@ CREATE INDEX runs_started ON runs (started_at);
 CREATE TABLE card_turns (mark TEXT PRIMARY KEY, turn INTEGER NOT NULL UNIQUE) STRICT, WITHOUT ROWID;
 """
 
-STEPS: list[tuple[str, str]] = [("record", RECORD), ("registry", REGISTRY), ("fold", FOLD)]
+SESSIONS = """
+CREATE TABLE ended_sessions (session_sha256 TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
+"""
+
+STEPS: list[tuple[str, str]] = [("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS)]
 
 
 def bring_up_to_date(database: Database, path: Path) -> None:
