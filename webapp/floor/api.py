@@ -81,7 +81,7 @@ def session() -> Any:
             "ok": True,
             "device": {"id": device["id"], "name": device["name"]} if device else None,
             "person": {key: person[key] for key in ("code", "name", "access")} if person else None,
-            "version": assets.version(),
+            "version": assets.version_lately(),
         }
     )
 

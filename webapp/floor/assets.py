@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+import time
 from functools import lru_cache
 from pathlib import Path
 
@@ -15,6 +16,7 @@ from webapp.trade.datafiles import DATA_FOLDER
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
+VERSION_KEPT_S = 10
 WORKER_BODY = "sw-body.js"
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
@@ -88,6 +90,16 @@ def worker_script() -> tuple[str, str]:
 def version() -> str:
     """Return the version that follows from every file; asked often, so it makes no pack."""
     return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body()]).encode())[:16]
+
+
+def version_lately() -> str:
+    """Return the version as it stood at most ten seconds ago, for answers that every phone asks for."""
+    return _version_within(int(time.monotonic() / VERSION_KEPT_S))
+
+
+@lru_cache(maxsize=1)
+def _version_within(_span: int) -> str:
+    return version()
 
 
 def _worker_body() -> str:
