@@ -87,7 +87,13 @@ def test_a_run_is_kept_through_three_cuts_with_a_reload_in_between(floor: Floor)
     page.locator(".panel .chip", has_text=re.compile("^nose$")).click()
     page.get_by_role("button", name="Log it").click()
     expect(page.locator(".head__about")).to_contain_text("ended")
-    expect(page.get_by_role("link", name="R2")).to_have_attribute("href", f"/m/{HEARTS}/log/fraction_gauge")
+    expect(page.get_by_role("link", name="R2")).to_have_attribute(
+        "href", f"/m/{HEARTS}/log/fraction_gauge?still={STILL}&fraction=hearts"
+    )
+    page = floor.form(f"/m/{HEARTS}/log/fraction_gauge?still={STILL}&fraction=hearts&volume=9")
+    assert page.locator("[name=still]").input_value() == STILL
+    assert page.locator("[name=fraction]:checked").get_attribute("value") == "hearts"
+    assert page.locator("[name=volume]").input_value() == "", "a figure is never taken from an address"
 
     kinds = [entry["kind"] for entry in floor.entries()]
     assert kinds == ["charge", "run_reading", "cut", "run_reading", "cut", "run_end"]
