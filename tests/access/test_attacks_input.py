@@ -21,7 +21,7 @@ HUGE = "9" * 25
     ],
 )  # fmt: skip
 def test_no_cell_of_a_csv_is_a_formula(formula):
-    """Defends: whoever opens an export. With a decimal comma office programs cut lines at semicolons, whatever we wrote."""
+    """Defends: whoever opens an export. With a decimal comma office programs cut lines at semicolons too."""
     cell = as_data._cell(formula)
     for part in (piece for line in cell.splitlines() for piece in line.replace("\t", ";").split(";")):
         assert part.strip(" \"\u00a0")[:1] not in tuple("=+-@\uff1d") or not part.strip(), cell
@@ -50,8 +50,13 @@ def test_an_export_of_the_desk_carries_no_formula(app, sign_in, phone):
             assert not [cell for cell in row if cell[:1] in tuple("=+@")], row
 
 
-@pytest.mark.parametrize("path", [f"/desk/entries?before={HUGE}", f"/desk/vessels?start={HUGE}", "/desk/entries?before=-1",
-                                  "/desk/entries?mark=%00%ff", "/desk/entries/%00", "/desk/vessels?q=%ED%A0%80"])  # fmt: skip
+@pytest.mark.parametrize(
+    "path",
+    [
+        f"/desk/entries?before={HUGE}", f"/desk/vessels?start={HUGE}", "/desk/entries?before=-1",
+        "/desk/entries?mark=%00%ff", "/desk/entries/%00", "/desk/vessels?q=%ED%A0%80",
+    ],
+)  # fmt: skip
 def test_odd_addresses_of_the_desk_do_not_crash_it(sign_in, path):
     assert sign_in("OL").get(path).status_code in (200, 404)
 
@@ -72,7 +77,8 @@ def test_no_path_leads_out_of_the_served_folders(sign_in, path):
 def test_a_capacity_that_is_no_plain_figure_gets_a_sentence(app, sign_in, figure):
     client = sign_in("OL")
     token = csrf_of(client.get("/desk/vessels/new").text)
-    answer = client.post("/desk/vessels/new", data={"base": "Q1", "sort": "cask", "capacity_l": figure, "csrf_token": token})
+    form = {"base": "Q1", "sort": "cask", "capacity_l": figure, "csrf_token": token}
+    answer = client.post("/desk/vessels/new", data=form)
     assert answer.status_code == 422, answer.status_code
 
 

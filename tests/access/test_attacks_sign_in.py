@@ -112,7 +112,9 @@ def test_one_time_codes_are_limited_for_an_address(app, monkeypatch):
     assert codes == [403] * 10 + [429] * 2
 
 
-@pytest.mark.parametrize("said", [{"token": "\ud800"}, {"token": "ok", "name": "\ud800"}, {"token": "ok", "name": "\0"}])
+@pytest.mark.parametrize(
+    "said", [{"token": "\ud800"}, {"token": "ok", "name": "\ud800"}, {"token": "ok", "name": "\0"}]
+)
 def test_a_code_or_name_that_cannot_be_kept_gets_a_sentence(app, said):
     from webapp.book import devices
 
@@ -207,7 +209,8 @@ def test_no_password_hash_leaves_the_book_and_pins_leave_it_only_to_let_a_phone_
     people.set_pin(book, "WK", "1234")
     hashes = [row["password"] for row in book.query("SELECT password FROM people")]
     client = sign_in("OL")
-    pages_seen = [client.get(path).text for path in ("/desk/people", "/desk/people/WK", "/desk/settings", "/api/session")]
+    paths = ("/desk/people", "/desk/people/WK", "/desk/settings", "/api/session")
+    pages_seen = [client.get(path).text for path in paths]
     pages_seen.append(phone[0].get("/api/cards").text)
     for text in pages_seen:
         assert "$argon2" not in text

@@ -81,7 +81,10 @@ def _cell(value: Any) -> str:
         return repr(round(value, 6))
     text = str(value)
     is_number = text.lstrip("+-").replace(",", ".", 1).replace(".", "", 1).isdigit()
-    return text if is_number else _FORMULA.sub(r"\1'", text)
+    if is_number:
+        return text
+    text = _FORMULA.sub(r"\1'", text)
+    return f"'{text}" if text.startswith(("\t", "\r", "\n")) else text
 
 
 def summary(read: Read) -> str:
