@@ -25,11 +25,17 @@ const READY_SAID = "offline-ready-said";
 
 async function begin() {
   noteLabelLink();
-  startFrame();
   onBlocked((words) => toast(words, 20_000));
   await startHouse();
   const page = PAGES[document.documentElement.dataset.page ?? ""];
   if (page) await (await page()).start();
+}
+
+/** What no page waits for: the counts in the head, the hand-in, a newer version. */
+function goOn() {
+  startFrame();
+  void startHandIn();
+  void registerWorker({ onNewer: showUpdateNotice, onReady: sayReady });
 }
 
 /** Said once on each phone. */
@@ -44,6 +50,7 @@ begin().catch((error) => {
   showNotice({ words: `This page did not open as it should. ${error?.message ?? ""} The slate is safe.`, doWord: "Try again", onDo: () => location.reload() });
 }).finally(() => {
   document.documentElement.dataset.started = "";
-  void startHandIn();
-  void registerWorker({ onNewer: showUpdateNotice, onReady: sayReady });
+  // After the first picture of the page: a phone in the hand is written on before it hands in.
+  if ("requestIdleCallback" in globalThis) requestIdleCallback(goOn, { timeout: 500 });
+  else setTimeout(goOn);
 });

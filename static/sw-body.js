@@ -51,7 +51,7 @@ self.addEventListener("fetch", (event) => {
 async function route(event) {
   if (!event.addRoutes) return;
   const later = Array.from(LATER_CACHES.keys(), (url) => ({ condition: { urlPattern: { pathname: url } }, source: "fetch-event" }));
-  const kept = ["/static/*", "/data/*"].map((pathname) => ({
+  const kept = ["/static/*", "/joined/*", "/data/*"].map((pathname) => ({
     condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: CACHE },
   }));
   await event.addRoutes([...later, ...kept]).catch(() => {}); // without it all goes through the handler below

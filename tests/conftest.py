@@ -77,8 +77,10 @@ def chromium_path() -> Path:
 @pytest.fixture(scope="session")
 def playwright() -> Iterator[Any]:
     """Playwright's own handle, one a session."""
-    from playwright.sync_api import sync_playwright
+    from playwright.sync_api import expect, sync_playwright
 
+    # Five seconds are Playwright's own; test machines are often busy with more than one thing.
+    expect.set_options(timeout=45_000)
     with sync_playwright() as handle:
         yield handle
 

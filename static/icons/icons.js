@@ -1,7 +1,8 @@
 // @ts-check
 import { html } from "../vendor/lit-html/lit-html.js";
 
-const SPRITE = "/static/icons/sprite.svg";
+/** A shell on the phone has the sprite in itself: a file of its own is a document to open for each icon. */
+const SYMBOL = globalThis.document?.querySelector("[data-part=sprite]") ? "#icon-" : "/static/icons/sprite.svg#";
 
 /**
  * One icon of the sprite, drawn in the colour of the words beside it. It is silent for screen readers:
@@ -12,7 +13,7 @@ const SPRITE = "/static/icons/sprite.svg";
  */
 export function icon(name, variant = "") {
   const className = variant ? `icon icon--${variant}` : "icon";
-  return html`<svg class=${className} aria-hidden="true" focusable="false"><use href=${`${SPRITE}#${name}`}></use></svg>`;
+  return html`<svg class=${className} aria-hidden="true" focusable="false"><use href=${`${SYMBOL}${name}`}></use></svg>`;
 }
 
 /**
@@ -25,7 +26,7 @@ export function iconElement(name) {
   svg.setAttribute("class", "icon");
   svg.setAttribute("aria-hidden", "true");
   const use = document.createElementNS("http://www.w3.org/2000/svg", "use");
-  use.setAttribute("href", `${SPRITE}#${name}`);
+  use.setAttribute("href", `${SYMBOL}${name}`);
   svg.append(use);
   return svg;
 }

@@ -7,7 +7,8 @@ import { initTrade } from "../trade/datafiles.js";
  * @typedef {{
  *   name: string, label: string, sort: "number" | "choice" | "text" | "date" | "time" | "mark" | "yes_no", units: string[],
  *   usual: Range, possible: Range, required: boolean, choices: [string, string][], instrument: string | null,
- *   decimals: number | null, vessels: string[], ghost: boolean, falls: number | null, help: string, typed_in: string,
+ *   decimals: number | null, vessels: string[], ghost: boolean, danger: [number, string][], falls: number | null, help: string,
+ *   typed_in: string,
  * }} Field
  * @typedef {{
  *   code: string, op: "lt" | "le" | "any_of" | "needs" | "differ_unless", left: string, right: string, weight: string,
@@ -47,8 +48,17 @@ async function loadAll() {
   return declared;
 }
 
+/** What every start needs lies in one file; it is fetched once. @type {Promise<Record<string, any>> | null} */
+let starting = null;
+
 /** @param {string} name of a file under /data @returns {Promise<any>} */
 async function fetchData(name) {
+  starting ??= fetch("/data/start.json").then((response) => (response.ok ? response.json() : {})).catch(() => {
+    starting = null; // tried anew with the next page or tap
+    return {};
+  });
+  const found = (await starting)[name];
+  if (found) return found;
   const response = await fetch(`/data/${name}`);
   if (!response.ok) throw new Error(`The ${name} of this version is not on the phone. Open the app once with signal.`);
   return response.json();

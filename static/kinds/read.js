@@ -60,6 +60,9 @@ export function limitsOf(spec, context) {
   return [own.usual ?? spec.usual, own.possible ?? spec.possible];
 }
 
+/** @type {Record<string, string>} */
+const ASKS = { choice: "Pick one.", yes_no: "Pick one.", mark: "Pick, scan or type it.", date: "Pick the day." };
+
 /** @param {Field} spec @param {any} given @param {Context} context @param {Problem[]} problems */
 function readField(spec, given, context, problems) {
   const refuse = (/** @type {string} */ code, /** @type {string} */ words) => {
@@ -67,7 +70,7 @@ function readField(spec, given, context, problems) {
     return null;
   };
   const raw = strip(String(given.raw || ""));
-  if (!raw) return spec.required ? refuse("missing", `${spec.label} is missing. Type it.`) : null;
+  if (!raw) return spec.required ? refuse("missing", `${spec.label} is missing. ${ASKS[spec.sort] ?? "Type it."}`) : null;
   if (spec.sort === "number") return readNumber(spec, raw, given.unit || "", context, problems);
   if (spec.sort === "choice" && !spec.choices.some(([value]) => value === raw)) {
     return refuse("no_such_choice", `${spec.label}: pick one of the choices.`);
@@ -110,6 +113,12 @@ function checkRange(spec, value, typed, unit, context) {
   // A proof reading is about twice the percentage: good enough to ask, never used as a strength.
   const measured = unit === "proof_glass" ? value / 2 : value;
   const isImpossible = isOutside(measured, possible);
+  const act = spec.danger.filter(([least]) => value >= least).at(-1);
+  if (act && !isImpossible) {
+    // A figure that may mean danger is never talked down: nothing smaller is offered beside it.
+    const given = strip(`${showNumber(typed, spec.decimals)} ${symbol(unit)}`);
+    return { code: "danger", weight: "ask", field: spec.name, words: `${spec.label} ${given}. ${act[1]}`, suggestions: [] };
+  }
   if (!isImpossible && !isOutside(measured, usual)) return null;
   const suggestions = likelySlips(spec, typed, unit, usual, context.last?.[spec.name]).map((slip) => ({
     field: spec.name, raw: slip.raw, unit: slip.unit, words: slip.words,

@@ -11,7 +11,7 @@ import { formatNumber, parseNumber, symbol, toCanonical } from "../trade/units.j
 
 const MOST = 2;
 const SHOWN_MOST = 1e9;
-const FACTORS = [0.1, 10, 0.01, 100];
+const FACTORS = [0.1, 10, 0.01, 100, 0.001, 1000]; // 1040 is often typed for 1.040
 const TEMPERATURES = ["degC", "degF"];
 
 /**
@@ -63,7 +63,7 @@ export function fixedEven(value, decimals) {
   return isEven ? (value < 0 ? "-" : "") + down : nearest;
 }
 
-/** Swap each pair of neighbouring digits, over the point too. @param {string} text @param {string} unit */
+/** Swap each pair of neighbouring digits, over the point too; nobody types a leading zero. @param {string} text @param {string} unit */
 function swaps(text, unit) {
   /** @type {[string, string, string][]} */
   const swapped = [];
@@ -73,7 +73,7 @@ function swaps(text, unit) {
     const [a, b] = [places[i], places[i + 1]];
     [chars[a], chars[b]] = [chars[b], chars[a]];
     const raw = chars.join("");
-    if (raw !== text) swapped.push([raw, unit, "two digits swapped"]);
+    if (raw !== text && !/^0[0-9]/.test(raw)) swapped.push([raw, unit, "two digits swapped"]);
   }
   return swapped;
 }

@@ -13,9 +13,10 @@ export async function start() {
   const says = /** @type {HTMLElement} */ (form.querySelector('[data-part="says"]'));
   token.value ||= decodeURIComponent(PATH.exec(location.pathname)?.[1] ?? "");
   name.value ||= (await device())?.name ?? "";
+  // The office may have named the phone when it made the code; then this box may stay empty.
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
-    const refused = !token.value.trim() ? "The code is missing. Scan it in the office, or type it." : !name.value.trim() ? "Give the phone a name, such as PH-2." : "";
+    const refused = !token.value.trim() ? "The code is missing. Scan it in the office, or type it." : "";
     if (refused) return tell(says, refused);
     await letIn(codeOf(token.value), name.value.trim(), says);
   });

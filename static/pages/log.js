@@ -1,6 +1,7 @@
 // @ts-check
 /** The form of any kind, for any vessel: the server's own form with keys, figures and a second look. */
 import { dropDraft, getDraft, keepDraft } from "../slate/drafts.js";
+import { instruments } from "../slate/cards.js";
 import { askToPersist } from "../slate/device.js";
 import { counts } from "../slate/queue.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
@@ -25,20 +26,23 @@ const DRAFT_PAUSE_MS = 400;
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
 
 export async function start() {
-  const who = await handOrAsk();
-  if (!who) return;
+  const asked = handOrAsk();
   const form = /** @type {HTMLFormElement} */ (document.querySelector("form.entry"));
   const mark = markHere();
-  const [kind, card] = await Promise.all([getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null]);
+  const draftName = `${form.dataset.kind}:${mark}`;
+  const [kind, card, house, draft] = await Promise.all([
+    getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null, instruments(), getDraft(draftName).catch(() => null),
+  ]);
+  const who = await asked;
+  if (!who) return;
   showHead(kind, card, mark);
   dressFields(form, kind, card);
   dressMarks(form, kind);
-  await dressInstruments(form, kind);
+  dressInstruments(form, kind, house);
   render(cautionBands(kind, card), part("cautions"));
   part("more-says").replaceChildren();
-  const draftName = `${kind.name}:${mark}`;
   const fix = await beginWith(form, card);
-  if (!fix) await takeUpDraft(form, draftName);
+  if (!fix) takeUp(form, draft);
   new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
     about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAt(form) || fix?.about.read_at, remark: remarkOf(form), seen_by: "" }),
@@ -85,9 +89,8 @@ function showExtras(form, kind) {
   render(html`<strong>${lead}</strong>${rest ? html` <span class="quiet">${rest}</span>` : nothing}`, part("more-says"));
 }
 
-/** A form that was begun stands as it was left, unless the address brings words of its own. @param {HTMLFormElement} form @param {string} name */
-async function takeUpDraft(form, name) {
-  const kept = await getDraft(name).catch(() => null);
+/** A form that was begun stands as it was left, unless the address brings words of its own. @param {HTMLFormElement} form @param {any} kept the draft, or null */
+function takeUp(form, kept) {
   if (kept) fillIn(form, kept);
   const text = new URLSearchParams(location.search).get("text");
   if (text) fillIn(form, { text: { raw: text } });

@@ -18,12 +18,13 @@ import { logPath, markBy, markHere, vesselPath } from "./here.js";
 import { getKind, readCard } from "./phone.js";
 import { panelForm } from "./run/panels.js";
 import { figureNow, receiverStrip, runLines } from "./run/sheet.js";
-import { curveOf, eventOf, nextStep, runTitle } from "./run/state.js";
+import { curveOf, eventOf, nextStep, receiversOf, runTitle } from "./run/state.js";
 import { keepAwake } from "./wakelock.js";
 import { onTheSlate } from "./words.js";
 
 const ENDED_SHOWN_MS = 24 * 60 * 60_000;
-const RECEIVERS_MOST = 6;
+const RECEIVERS_MOST = 8;
+const RECEIVER_SORTS = ["receiver", "can", "tank"];
 
 /** @type {{who: any, mark: string, card: any, run: any, kinds: Record<string, any>, others: any[], drawn: any, drawnKey: string, entryForm: EntryForm|null}} */
 const sheet = { who: null, mark: "", card: null, run: null, kinds: {}, others: [], drawn: null, drawnKey: "", entryForm: null };
@@ -88,8 +89,8 @@ function events() {
 
 /** What follows a run: its fractions are gauged where they stand. */
 function afterEnd() {
-  const marks = [...new Set(Object.values(sheet.run.receivers ?? {}).filter(Boolean))];
-  return html`<section class="stack"><h2>Gauge the fractions</h2><div class="buttons">${marks.map((mark) => html`<a class="button" href=${logPath(/** @type {string} */ (mark), "fraction_gauge")}>${nameOf(/** @type {string} */ (mark))}</a>`)}
+  const path = (/** @type {any} */ { mark, part: fraction }) => `${logPath(mark, "fraction_gauge")}?still=${sheet.mark}&fraction=${fraction}`;
+  return html`<section class="stack"><h2>Gauge the fractions</h2><div class="buttons">${receiversOf(sheet.run, nameOf).map((one) => html`<a class="button" href=${path(one)}>${one.name} <span class="button__sub">${one.part}</span></a>`)}
     <button type="button" class="button" @click=${() => openPanel("cut", "Still opened", "still_opened")}>Still opened</button></div>${cautionLine("still_heat")}</section>`;
 }
 
@@ -118,7 +119,7 @@ function openPanel(kindName, title, event) {
   sheet.entryForm = new EntryForm({
     form, kind, card: sheet.card, who: sheet.who, look: part("panel-look"), figures: part("panel-figures"),
     // The tap's own second stands unless somebody sets another minute.
-    about: () => ({ mark: sheet.mark, mark_by: markBy(sheet.mark), read_at: minuteOf(form) === minute ? localStamp(tappedAt) : readAt(form) }),
+    about: () => ({ mark: sheet.mark, mark_by: markBy(sheet.mark), read_at: minuteOf(form) === minute ? localStamp(tappedAt) : readAt(form), remark: remarkOf(form) }),
     onFull: (error) => showFull(part("panel-look"), error),
     onLogged: async () => {
       closePanel();
@@ -131,14 +132,19 @@ function openPanel(kindName, title, event) {
 }
 
 /** @param {HTMLFormElement} form */
+const remarkOf = (form) => /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim() ?? "";
+
+/** @param {HTMLFormElement} form */
 const minuteOf = (form) => /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
 
-/** The charge's receivers first, then the house's, without those it names for what has run already. @param {string} receiver */
+/** The charge's own for this part first, then every receiver of the house, then cans and tanks; what another part runs to comes last of its sort. @param {string} receiver */
 function likelyReceivers(receiver) {
-  const named = new Set([receiver, ...Object.values(sheet.run?.receivers ?? {})].filter(Boolean));
-  const fitting = sheet.others.filter((card) => ["receiver", "can", "tank"].includes(card.sort));
-  const known = [...named].map((mark) => fitting.find((card) => card.mark === mark) ?? { mark, name: mark });
-  return [...known, ...fitting.filter((card) => !named.has(card.mark))].slice(0, RECEIVERS_MOST);
+  const taken = new Set(Object.values(sheet.run?.receivers ?? {}));
+  const fitting = sheet.others.filter((card) => RECEIVER_SORTS.includes(card.sort) && card.mark !== receiver)
+    .sort((a, b) => RECEIVER_SORTS.indexOf(a.sort) - RECEIVER_SORTS.indexOf(b.sort) || Number(taken.has(a.mark)) - Number(taken.has(b.mark)));
+  const own = receiver ? [sheet.others.find((card) => card.mark === receiver) ?? { mark: receiver, name: receiver }] : [];
+  const most = Math.max(RECEIVERS_MOST, fitting.filter((card) => card.sort === "receiver").length);
+  return [...own, ...fitting].slice(0, most);
 }
 
 function closePanel() {

@@ -2,7 +2,6 @@
 /** Scan a label, or type its mark; either way leads to the vessel's card. */
 import { allCards } from "../slate/cards.js";
 import { startScan } from "../scan/scanner.js";
-import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { keepMarkBy, vesselPath } from "./here.js";
 import { startTyping } from "./typemark.js";
 
@@ -35,7 +34,7 @@ async function look() {
     if (scan.torch.available) dressTorch(scan.torch);
   } catch (error) {
     part("finder").hidden = true;
-    render(html`${/** @type {any} */ (error)?.message ?? nothing}`, part("says"));
+    says(/** @type {any} */ (error)?.message ?? ""); // in place of what the scanner told while it tried
     document.querySelector("input")?.focus();
   }
 }

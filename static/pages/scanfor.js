@@ -1,6 +1,5 @@
 // @ts-check
 /** Scan one mark for a box of a form, in a dialog over it. */
-import { startScan } from "../scan/scanner.js";
 import { openDialog } from "../ui/dialog.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
 
@@ -16,6 +15,7 @@ export async function scanFor(label) {
   const says = /** @type {HTMLElement} */ (dialog.querySelector(".finder__says"));
   const closed = openDialog(dialog);
   const tell = (/** @type {string} */ words) => { says.textContent = words; };
+  const { startScan } = await import("../scan/scanner.js"); // not before it is wanted
   const scan = await startScan(video, { onMark: (mark) => dialog.close(mark), onForeign: tell, onStatus: tell }).catch(() => null);
   const mark = await closed;
   scan?.stop();

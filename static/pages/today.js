@@ -88,7 +88,7 @@ function places(cards, house) {
   const words = wanted.toLowerCase().split(/\s+/).filter(Boolean);
   const found = cards.filter((card) => words.every((word) => JSON.stringify([card.mark, card.name, card.title, card.place, card.holds?.what, card.holds?.name]).toLowerCase().includes(word)));
   const named = new Map(house.areas.map((/** @type {any} */ area) => [area.id, area.name]));
-  const byPlace = Map.groupBy ? Map.groupBy(found, (card) => card.place) : group(found);
+  const byPlace = group(found, (card) => areaOf(card.place ?? "", named));
   return html`<section class="stack"><h2>All vessels</h2>
     <div class="field field--words"><label class="field__label" for="search">Find by mark, name or what it holds</label>
       <input class="field__value" id="search" type="search" autocomplete="off" .value=${wanted} @input=${seek}></div>
@@ -97,10 +97,13 @@ function places(cards, house) {
       <ul class="list list--links">${some.map((/** @type {any} */ card) => row(card, vesselPath(card.mark), card.holds ? holdsOf(card)[0] : card.title, card.holds ? holdsOf(card)[1] : "empty"))}</ul></details>`)}</section>`;
 }
 
-/** @param {any[]} cards */
-function group(cards) {
+/** A cask's place names its bay too, "CELL-A1": all of one area stand together. @param {string} place @param {Map<any, any>} named */
+const areaOf = (place, named) => (named.has(place) ? place : [...named.keys()].find((area) => place.startsWith(`${area}-`)) ?? place);
+
+/** @param {any[]} cards @param {(card: any) => string} keyOf */
+function group(cards, keyOf) {
   const made = new Map();
-  for (const card of cards) made.set(card.place, [...(made.get(card.place) ?? []), card]);
+  for (const card of cards) made.set(keyOf(card), [...(made.get(keyOf(card)) ?? []), card]);
   return made;
 }
 

@@ -19,6 +19,8 @@ import { agoWords, holdsOf } from "./words.js";
 const RECENT_SHOWN = 4;
 const OTHERS_SHOWN = 4; // under the thumb beside the likeliest; the rest fold away
 const STALE_MS = 60 * 60_000;
+/** Queries that another figure would not answer: the desk does. */
+const NOT_A_FIGURE = new Set(["clock", "danger"]);
 /** @type {{destroy(): void}|null} */
 let curve = null;
 
@@ -67,7 +69,7 @@ function questions(card) {
   if (!card.queries.length) return nothing;
   return html`<section class="stack" aria-label="Open queries" id="queries">${card.queries.map((/** @type {any} */ query) => html`
     <div class="band band--${query.weight}"><p>${badge(query.weight)} ${query.words}</p>
-      ${query.weight === "note" ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
+      ${query.weight === "note" || NOT_A_FIGURE.has(query.code) ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
 }
 
 /** The last figures, side by side. @param {any} card @param {Map<string, any>} byName */

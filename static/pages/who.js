@@ -42,7 +42,7 @@ function choosing(person) {
   return html`<form class="form" @submit=${(/** @type {Event} */ event) => { event.preventDefault(); void take(); }}>
     ${person.roles.length > 1 ? choiceRow("As", "role", person.roles.map((/** @type {string} */ role) => [role, role]), state.role, (value) => { state.role = value; }) : nothing}
     ${person.pin ? html`<div class="field field--figure ${state.words ? "field--wrong" : ""}" data-field="pin"><label class="field__label" for="pin">PIN of ${person.code}</label>
-      <input class="field__value" id="pin" name="pin" type="password" autocomplete="off" maxlength="12" data-keypad>
+      <input class="field__value" id="pin" name="pin" type="password" autocomplete="off" maxlength="12" data-keypad="digits">
       ${state.words ? html`<p class="field__error" role="alert">${state.words}</p>` : nothing}</div>` : nothing}</form>`;
 }
 

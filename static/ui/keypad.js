@@ -10,7 +10,8 @@ import { getKeypadChoice } from "./keypadchoice.js";
  * edit the field that had it last. The field keeps working with a hardware keyboard.
  *
  * Events on the input, all bubbling: `input` after each edit; `keypad:unit` {unit} after a unit swap; `keypad:remark` and `keypad:next`
- * (both cancelable: what the keypad does of itself is to go to the form's `[data-remark]`, or to its next field or button).
+ * (both cancelable: what the keypad does of itself is to go to the form's remark, or to its next field or button). A form without a remark
+ * shows no key for one; `data-keypad="digits"` shows the digits and "erase" alone.
  * Units: the field's `<select data-unit-for="ID">`, as drawn by `_fields.html`. A swap never converts what was typed.
  */
 
@@ -64,7 +65,7 @@ export class SlateKeypad extends HTMLElement {
 
   /** @param {HTMLInputElement} input */
   #prepare(input) {
-    input.inputMode = this.#choice === "own" ? "none" : "decimal";
+    input.inputMode = this.#choice === "own" ? "none" : isCode(input) ? "numeric" : "decimal";
   }
 
   /** @param {EventTarget|null} target */
@@ -74,6 +75,8 @@ export class SlateKeypad extends HTMLElement {
       this.#field = target;
       this.#prepare(target);
       this.hidden = this.#choice === "system";
+      this.toggleAttribute("data-digits", isCode(target));
+      this.toggleAttribute("data-no-remark", !remarkFor(target));
       this.#showUnit();
       if (!this.hidden) (target.closest(".field") ?? target).scrollIntoView({ block: "nearest" });
     } else if (target.matches("input:not([type=radio], [type=checkbox]), textarea")) {
@@ -115,7 +118,7 @@ export class SlateKeypad extends HTMLElement {
     const field = this.#field;
     if (!key || !field?.isConnected || field.disabled || field.readOnly) return;
     if (key === "unit") this.#swapUnit(field);
-    else if (key === "remark") this.#goTo(field, "keypad:remark", field.form?.querySelector("[data-remark]"));
+    else if (key === "remark") this.#goTo(field, "keypad:remark", remarkFor(field));
     else if (key === "next") this.#goTo(field, "keypad:next", nextControl(field));
     else this.#edit(field, key);
   }
@@ -145,9 +148,18 @@ export class SlateKeypad extends HTMLElement {
   /** @param {HTMLInputElement} field @param {string} name @param {Element|null|undefined} target */
   #goTo(field, name, target) {
     const goesOn = field.dispatchEvent(new CustomEvent(name, { bubbles: true, cancelable: true }));
-    if (goesOn && target instanceof HTMLElement) target.focus();
+    if (!goesOn || !(target instanceof HTMLElement)) return;
+    const fold = target.closest("details");
+    if (fold) fold.open = true; // what lies in a closed fold cannot take the focus
+    target.focus();
   }
 }
+
+/** A code such as a PIN has neither sign nor point nor unit. @param {HTMLInputElement} input */
+const isCode = (input) => input.dataset.keypad === "digits";
+
+/** @param {HTMLInputElement} field @returns {Element|null} */
+const remarkFor = (field) => field.form?.querySelector("[data-remark], textarea[name=remark]") ?? null;
 
 if (!customElements.get("slate-keypad")) customElements.define("slate-keypad", SlateKeypad);
 

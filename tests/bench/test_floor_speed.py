@@ -25,7 +25,7 @@ TAP_P95_MS = 50.0
 START_MS = 500.0
 INSTALL_KB = 150.0
 ROUNDS = 60
-STARTS = 9
+STARTS = 10
 
 _TAPS = """async ([draft, rounds]) => {
   const { log } = await import("/static/slate/queue.js");

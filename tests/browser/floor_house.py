@@ -19,7 +19,7 @@ from webapp.trade.marks import make_mark
 ROOT = Path(__file__).parents[2]
 FERMENTER, STILL = make_mark("F3"), make_mark("S1")
 HEADS, HEARTS, TAILS = make_mark("R1"), make_mark("R2"), make_mark("R3")
-TIMEOUT_MS = 15_000
+TIMEOUT_MS = 45_000
 _WIPE = """async () => {
   const { write, ENTRIES, DRAFTS } = await import("/static/slate/db.js");
   await write([ENTRIES, DRAFTS], async (tx) => {

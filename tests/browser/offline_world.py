@@ -21,7 +21,7 @@ from webapp.trade.marks import make_mark
 
 PHONE = {"viewport": {"width": 390, "height": 844}, "device_scale_factor": 2, "has_touch": True}
 FERMENTER, STILL, RECEIVER = make_mark("F3"), make_mark("S1"), make_mark("R2")
-WAIT_MS = 20_000
+WAIT_MS = 45_000  # long: test machines are often busy with more than one thing
 
 _LOG = """async draft => (await import("/static/slate/queue.js")).log(draft)"""
 _ALL = """async () => (await import("/static/slate/queue.js")).all()"""

@@ -62,7 +62,7 @@ def test_a_line_that_swallows_packets_is_given_up_after_eight_seconds(proxy: Fau
         globalThis.heard = []; onHandin((status) => heard.push(status.standing)); }""")
     proxy.mode = "swallow"
     far_phone.log(reading())
-    wait_for(far_phone.page, "globalThis.heard.includes('no_signal')", wait_s=15)
+    wait_for(far_phone.page, "globalThis.heard.includes('no_signal')")
     assert far_phone.slate()[0]["state"] == "waiting"
     proxy.mode = "pass"
     assert far_phone.hand_in()["standing"] == "idle", "a tap does not wait for the back-off"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from playwright.sync_api import expect
@@ -65,6 +65,7 @@ def test_a_run_is_kept_through_three_cuts_with_a_reload_in_between(floor: Floor)
 
     before = datetime.now().astimezone()
     page.get_by_role("button", name="Cut to hearts").click()
+    after = datetime.now().astimezone()
     expect(page.locator(".panel")).to_contain_text("Switch first.")
     expect(page.locator(".panel .chip input:checked")).to_have_attribute("value", HEARTS)
     page.wait_for_timeout(1500)  # the nose takes its time; the minute is the tap's, not the log's
@@ -86,13 +87,20 @@ def test_a_run_is_kept_through_three_cuts_with_a_reload_in_between(floor: Floor)
     page.locator(".panel .chip", has_text=re.compile("^nose$")).click()
     page.get_by_role("button", name="Log it").click()
     expect(page.locator(".head__about")).to_contain_text("ended")
-    expect(page.get_by_role("link", name="R2")).to_have_attribute("href", f"/m/{HEARTS}/log/fraction_gauge")
+    expect(page.get_by_role("link", name="R2")).to_have_attribute(
+        "href", f"/m/{HEARTS}/log/fraction_gauge?still={STILL}&fraction=hearts"
+    )
+    page = floor.form(f"/m/{HEARTS}/log/fraction_gauge?still={STILL}&fraction=hearts&volume=9")
+    assert page.locator("[name=still]").input_value() == STILL
+    assert page.locator("[name=fraction]:checked").get_attribute("value") == "hearts"
+    assert page.locator("[name=volume]").input_value() == "", "a figure is never taken from an address"
 
     kinds = [entry["kind"] for entry in floor.entries()]
     assert kinds == ["charge", "run_reading", "cut", "run_reading", "cut", "run_end"]
     first = floor.entries()[2]
     assert first["values"] == {"event": {"raw": "heads_cut"}, "receiver": {"raw": HEARTS}, "reason": {"raw": "nose"}}
-    assert abs((datetime.fromisoformat(first["read_at"]) - before).total_seconds()) < 1.5
+    whole_second = timedelta(seconds=1)
+    assert before - whole_second <= datetime.fromisoformat(first["read_at"]) <= after + whole_second
     assert (datetime.fromisoformat(first["typed_at"]) - datetime.fromisoformat(first["read_at"])).total_seconds() >= 1
     assert floor.entries()[4]["values"]["receiver"]["raw"] == TAILS
     assert floor.entries()[0]["values"]["from_vessel"]["raw"] == FERMENTER

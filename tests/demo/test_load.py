@@ -18,7 +18,7 @@ from webapp.demo.phones import hand_ins
 from webapp.demo.setting import let_phones_in, put_house
 from webapp.places import DEMO_DIR
 
-LONGEST_S = 60.0  # on a machine that does other things too; it takes a few seconds
+LONGEST_S = 20.0  # of the processor's own time; it takes a few seconds
 
 
 def test_it_is_quick_and_tells_how_far_it_is(year: Any) -> None:
@@ -165,6 +165,7 @@ def test_heads_were_destroyed_before_two(year: Any) -> None:
     assert accounts.balances(year.book)["out:destroyed"][0] / 1e6 == pytest.approx(22.59, abs=0.15)
 
 
+@pytest.mark.timeout(400)  # a quarter of a minute alone, more where others work too
 def test_the_year_handed_in_in_any_order_gives_the_same_fold(year: Any, tmp_path: Path) -> None:
     batches = hand_ins(demo.year(), let_phones_in(year.book, datetime(2025, 5, 2, tzinfo=UTC)))
     random.Random(20250924).shuffle(batches)

@@ -115,3 +115,6 @@ def test_hand_written_cases_hold_in_the_book_and_on_the_phone(case: dict[str, An
         for name, (raw, unit) in expect.get("suggests", {}).items():
             suggestions = [s for p in found["problems"] for s in p["suggestions"] if s["field"] == name]
             assert (raw, unit) == (suggestions[0]["raw"], suggestions[0]["unit"])
+        for name, words in expect.get("words", {}).items():
+            (problem,) = [p for p in found["problems"] if p["field"] == name]
+            assert words in problem["words"] and not problem["suggestions"]

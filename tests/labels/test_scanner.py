@@ -31,7 +31,7 @@ class Scan:
         self.faults = watch(self.page, origin)
         self.page.goto(origin + path)
 
-    def wait(self, kind, count=1, timeout_ms=15_000):
+    def wait(self, kind, count=1, timeout_ms=45_000):
         lines = self.page.locator(f"#told .{kind}")
         lines.nth(count - 1).wait_for(timeout=timeout_ms)
         return lines.all_inner_texts()
@@ -128,7 +128,7 @@ def test_two_marks_in_one_view_are_not_guessed_between(open_scan, tmp_path):
     frame = blank_frame()
     frame[: HEIGHT // 2] = both
     scan = open_scan(camera_flags(make_camera_feed([frame], tmp_path / "camera.mjpeg")))
-    scan.page.locator("#told .status", has_text="Several marks are in view").wait_for(timeout=15_000)
+    scan.page.locator("#told .status", has_text="Several marks are in view").wait_for(timeout=45_000)
     assert scan.told("mark") == []
 
 
@@ -223,4 +223,4 @@ def test_without_the_reader_the_scanner_says_to_type_the_mark(open_scan, tmp_pat
     scan = open_scan(camera_flags(feed), init="", path="/tests/labels/browser.py")  # Any page of this site.
     scan.context.route("**/*.wasm", lambda route: route.abort())
     scan.page.goto(origin + "/scan")
-    scan.page.locator("#told .status", has_text="Type the mark, or scan once").wait_for(timeout=15_000)
+    scan.page.locator("#told .status", has_text="Type the mark, or scan once").wait_for(timeout=45_000)

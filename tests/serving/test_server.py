@@ -104,7 +104,7 @@ def test_worker_does_not_outlive_a_parent_that_was_killed(make_server: MakeServe
     assert process is not None
     os.kill(process.pid, signal.SIGKILL)
     process.wait(10)
-    deadline = time.monotonic() + 5
+    deadline = time.monotonic() + 20
     while time.monotonic() < deadline:
         try:
             socket.create_connection(("127.0.0.1", server.port), 1).close()
@@ -112,7 +112,7 @@ def test_worker_does_not_outlive_a_parent_that_was_killed(make_server: MakeServe
             break
         time.sleep(0.02)
     else:
-        pytest.fail("the worker still listens 5 s after its parent was killed")
+        pytest.fail("the worker still listens 20 s after its parent was killed")
     server.process = None
     server.start()
 

@@ -17,7 +17,8 @@ def init_app(app: Flask) -> None:
     """Set up keys, cookies, request guards, headers and the access pages on this app."""
     app.config["SECRET_KEY"] = secret.load(app.config["DATA_DIR"])
     app.config.update(
-        SESSION_COOKIE_NAME="cellarslate",
+        # See guard.device_cookie.
+        SESSION_COOKIE_NAME="__Host-cellarslate" if app.config["TLS"] else "cellarslate",
         SESSION_COOKIE_HTTPONLY=True,
         SESSION_COOKIE_SAMESITE="Lax",
         SESSION_COOKIE_SECURE=bool(app.config["TLS"]),

@@ -8,6 +8,7 @@ from flask import Flask, Response, current_app, jsonify, render_template
 from werkzeug.exceptions import HTTPException
 
 from webapp.access.guard import is_api
+from webapp.book.errors import BookError
 
 WORDS = {
     400: "This could not be read. Go back, look at what was typed, and send it again.",
@@ -43,12 +44,16 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
         return _shown(400, words, None)
 
+    def on_book(error: BookError) -> Any:
+        return _shown(422, str(error), None)
+
     def on_crash(error: Exception) -> Any:
         current_app.logger.exception("unhandled", exc_info=error)
         return _shown(500, WORDS[500], None)
 
     app.register_error_handler(csrf_error, on_csrf)
     app.register_error_handler(HTTPException, on_http)
+    app.register_error_handler(BookError, on_book)
     if not app.config.get("PROPAGATE_EXCEPTIONS"):
         app.register_error_handler(Exception, on_crash)
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import secrets
 from collections.abc import Callable
+from datetime import UTC, datetime
 from functools import wraps
 from typing import Any
 
@@ -10,7 +12,7 @@ from flask import abort, current_app, g, redirect, request, session, url_for
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
 
-from webapp.book import devices, lookups, people
+from webapp.book import devices, lookups, people, sessions
 from webapp.book.store import Book
 
 COOKIE = "cellarslate_device"
@@ -93,8 +95,16 @@ def sign_in(person: dict[str, Any]) -> None:
     session.clear()
     session.permanent = True
     session["person"] = person["code"]
+    session["id"] = secrets.token_hex(16)
     # Ties the session to the password of its day: a changed password ends every session.
     session["stamp"] = lookups.password_stamp(current.book, person["code"])
+
+
+def sign_out() -> None:
+    """End the session, here and for whoever holds a copy of its cookie."""
+    if session_id := session.get("id"):
+        sessions.end(current.book, session_id, datetime.now(UTC))
+    session.clear()
 
 
 def _person() -> dict[str, Any] | None:
@@ -102,14 +112,24 @@ def _person() -> dict[str, Any] | None:
     if not code:
         return None
     person = people.person(current.book, code)
-    if not person or person["retired"] or session.get("stamp") != lookups.password_stamp(current.book, code):
+    stamp, session_id = lookups.password_stamp(current.book, code), session.get("id", "")
+    is_over = session.get("stamp") != stamp or not session_id or sessions.is_ended(current.book, session_id)
+    if not person or person["retired"] or is_over:
         session.clear()
         return None
     return person
 
 
+def device_cookie() -> str:
+    """Return the name of a phone's cookie. Under TLS browsers take `__Host-` from this very host only, over TLS only:
+
+    whoever answers in our place on a plain port cannot plant a secret of their own on a phone.
+    """
+    return f"__Host-{COOKIE}" if current_app.config["TLS"] else COOKIE
+
+
 def _device() -> dict[str, Any] | None:
-    secret = request.cookies.get(COOKIE)
+    secret = request.cookies.get(device_cookie())
     return devices.by_secret(current.book, secret) if secret else None
 
 

@@ -15,13 +15,13 @@ from flask import (
     redirect,
     render_template,
     request,
-    session,
     url_for,
 )
 
 from webapp.access.forms import SetUpForm, SignInForm
 from webapp.access.guard import current
 from webapp.access.guard import sign_in as begin_session
+from webapp.access.guard import sign_out as end_session
 from webapp.access.tries import Tries
 from webapp.book import people, registry
 from webapp.serving import phone_trust
@@ -68,12 +68,13 @@ def _tried(code: str, password: str) -> dict[str, Any] | None:
         response = make_response(render_template("access/error.html", words=f"Too many tries. Wait {wait_s} s."), 429)
         response.headers["Retry-After"] = str(wait_s)
         abort(response)
+    # Counted before it is looked at: guesses side by side would all find the count of before.
+    by_name.failed(code.upper())
+    by_address.failed(address)
     person = people.check_password(current.book, code, password)
-    if person is None:
-        by_name.failed(code.upper())
-        by_address.failed(address)
-        return None
-    by_name.passed(code.upper())
+    if person is not None:
+        by_name.passed(code.upper())
+        by_address.took_back(address)
     return person
 
 
@@ -88,7 +89,7 @@ def _inside(target: str | None) -> str | None:
 @bp.post("/sign-out")
 def sign_out() -> Any:
     """End the session. The slate on this phone stays as it is."""
-    session.clear()
+    end_session()
     return redirect(url_for("access.sign_in"))
 
 

@@ -21,7 +21,8 @@ class Tries:
     def wait_s(self, key: str) -> int:
         """Return the seconds to wait before this key may try again; 0 if it may now."""
         with self._lock:
-            times = self._kept(key)
+            # Asking keeps nothing: names asked about by the thousand must not push out those that were tried.
+            times = self._kept(key) if key in self._failed else deque()
             if len(times) < self._most:
                 return 0
             return max(1, int(times[0] + self._window_s - self._clock()) + 1)  # type: ignore[operator]
@@ -35,6 +36,12 @@ class Tries:
         """Forget the failures of a key that got in."""
         with self._lock:
             self._failed.pop(key, None)
+
+    def took_back(self, key: str) -> None:
+        """Forget the last failure of a key: it was none. Those before it stay."""
+        with self._lock:
+            if times := self._failed.get(key):
+                times.pop()
 
     def _kept(self, key: str) -> deque[float]:
         times = self._failed.setdefault(key, deque())

@@ -8,12 +8,16 @@ from typing import Any
 from webapp.book.store import Book
 
 GAPS_MOST = 100
+# A phone goes on counting above what the book has seen of it. One forged number near the end of all numbers would
+# leave it none, so that the book believes no leap that a phone could not have made in years away.
+LEAP_MOST = 1_000_000
 
 
 def note_seen(book: Book, device: str, numbers: Iterable[int]) -> None:
-    """Note counters of a device as seen, inside a write. Seeing one again does no harm."""
+    """Note counters of a device as seen, inside a write. Seeing one again does no harm; a wild leap is not noted."""
     conn = book.db.conn
-    for low, high in _runs_of(sorted(set(numbers))):
+    most = (conn.execute("SELECT max(high) FROM seen WHERE device = ?", (device,)).fetchone()[0] or 0) + LEAP_MOST
+    for low, high in _runs_of(sorted({number for number in numbers if number <= most})):
         # Everything that overlaps or adjoins melts into one range.
         near = conn.execute(
             "SELECT low, high FROM seen WHERE device = ? AND low <= ? AND high >= ?", (device, high + 1, low - 1)

@@ -24,6 +24,7 @@ from webapp.book.queries import as_sent
 from webapp.book.soundness import check_entry
 from webapp.book.store import Book
 from webapp.book.upcast import stored_mark
+from webapp.kinds.read import Problem
 
 BATCH_MOST = 200
 BYTES_MOST = 512 * 1024
@@ -31,29 +32,37 @@ DESK = "desk"
 SEQ_MOST = 2**53 - 1
 
 
-def hand_in(book: Book, batch: Mapping[str, Any], *, via: str, now: datetime) -> dict[str, Any]:
+def hand_in(
+    book: Book, batch: Mapping[str, Any], *, via: str, now: datetime, carrier: str | None = None,
+    may_answer: bool = True, is_desk: bool = False,
+) -> dict[str, Any]:  # fmt: skip
     """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
 
-    `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. Raises BookError if the
-    batch as a whole is too big or is no batch.
+    `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. `carrier` is the
+    device that brings it, whose clock is measured by it; left out, the one the batch names. `may_answer`: it may answer
+    queries and strike; `is_desk`: it is this book's own desk, whose counter nobody else may use. Raises BookError if
+    the batch as a whole is too big or is no batch.
     """
     entries = batch.get("entries")
     if not isinstance(entries, list):
         raise BookError("The batch holds no list of entries. Update the app on the phone and send again.")
     if len(entries) > BATCH_MOST:
         raise BookError(f"A batch has at most {BATCH_MOST} entries. Send it in halves.")
-    carrier = str(batch.get("device") or "")[:40]
+    named = str(batch.get("device") or "")[:40]
+    carrier = named if carrier is None else carrier
     skew_s = measured_skew(batch.get("now"), now)
     with book.write():
         desk = _Desk(book, carrier, skew_s, via, utc_text(now))
+        desk.may_answer, desk.is_desk = may_answer, is_desk
         desk.look_up(entries)
         for entry in entries:
             desk.judge(entry)
         results = desk.write()
         devices.heard(book, carrier, utc_text(now), skew_s)
+        asked = desk.named | {named, carrier}
         return {
             "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
-            "devices": {name: counters.report_seen(book, name) for name in sorted(desk.named | {carrier} - {""})},
+            "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
             "cursor": cursor(book),
         }  # fmt: skip
 
@@ -73,7 +82,7 @@ def enter_page_entry(
             "remark": remark, "amends": amends or None, "reason": reason,
         }  # fmt: skip
         batch = {"now": now.isoformat(), "device": DESK, "entries": [entry]}
-        result: dict[str, Any] = hand_in(book, batch, via="page", now=now)["results"][0]
+        result: dict[str, Any] = hand_in(book, batch, via="page", now=now, is_desk=True)["results"][0]
         return result
 
 
@@ -93,6 +102,7 @@ class _Desk:
     def __init__(self, book: Book, carrier: str, skew_s: float, via: str, received_at: str) -> None:
         self.book = book
         self.named: set[str] = set()
+        self.may_answer, self.is_desk = False, False
         self._carrier, self._skew_s = carrier, skew_s
         self._how = {"received_at": received_at, "via": via}
         self._known: dict[str, dict[str, Any]] = {}
@@ -115,6 +125,7 @@ class _Desk:
     def judge(self, entry: Any) -> None:
         """Decide about one entry."""
         problems, text = check_entry(entry)
+        problems = problems or self._barred(entry)
         self._bytes += len(text)
         if self._bytes > BYTES_MOST:
             raise BookError("The batch is larger than 512 KB. Send it in halves.")
@@ -133,6 +144,16 @@ class _Desk:
             if "book_no" not in known:
                 words = "This id comes twice in one batch with two bodies. The first is in the book. A person decides."
             self._put_aside(entry, text, "clash", [{"code": "clash", "weight": "stop", "field": "", "words": words}])
+
+    def _barred(self, entry: dict[str, Any]) -> list[Problem]:
+        """Return why this carrier may not hand in this entry, sound as it is; empty where it may."""
+        if entry["device"] == DESK and not self.is_desk:
+            words = "It says that it was logged at the desk. Log it anew, at the desk or on the phone."
+            return [Problem("not_the_desk", "refuse", "device", words)]
+        if entry["kind"] == "answer" and not self.may_answer:
+            words = "Answers are given at the desk, by a distiller or the office. Sign in there, then answer."
+            return [Problem("may_not_answer", "refuse", "kind", words)]
+        return []
 
     def write(self) -> list[dict[str, Any]]:
         """Write what was judged, fold it, and return the results in their order."""
@@ -172,7 +193,7 @@ class _Desk:
         # One that is put aside has been seen too: the phone need not offer it again to close a gap.
         if isinstance(entry, dict):
             device, seq = _short_text(entry.get("device")), _counter(entry.get("seq"))
-            if device and seq:
+            if device and seq and (device != DESK or self.is_desk):
                 self.named.add(device)
                 self._seen.setdefault(device, []).append(seq)
 

@@ -121,6 +121,10 @@ CREATE INDEX runs_started ON runs (started_at);
 CREATE TABLE card_turns (mark TEXT PRIMARY KEY, turn INTEGER NOT NULL UNIQUE) STRICT, WITHOUT ROWID;
 """
 
+SESSIONS = """
+CREATE TABLE ended_sessions (session_sha256 TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
+"""
+
 # Flows know their fills and tax accounts; fills and bottlings are found by name. All is folded anew.
 STOCK = """
 DROP TABLE flows;
@@ -163,7 +167,7 @@ CREATE TRIGGER closes_remain BEFORE DELETE ON closes BEGIN SELECT RAISE(ABORT, '
 """
 
 STEPS: list[tuple[str, str]] = [
-    ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("stock", STOCK), ("closes", CLOSES),
+    ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK), ("closes", CLOSES),
 ]  # fmt: skip
 
 

@@ -7,10 +7,11 @@ its write. Two programs on one file are safe; SQLite's own lock and the busy tim
 
 from __future__ import annotations
 
+import os
 import sqlite3
 import threading
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any
 
@@ -130,7 +131,10 @@ def open_book(path: Path | str) -> Book:
     """
     path = Path(path)
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        # It holds password hashes. SQLite gives the files beside it the rights of the book itself.
+        with suppress(FileExistsError):
+            os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
         book = Book(path)
     except (OSError, sqlite3.Error) as error:
         raise BookError(f"{path} cannot be opened as a book: {error}. Look at the path and its rights.") from error

@@ -21,6 +21,7 @@ from webapp.kinds import as_data, as_form
 
 PAGE = 100
 EXPORT_MOST = 100_000
+BOOK_NO_MOST = 2**53 - 1
 FILTERS = ("kind", "mark", "person", "device", "since", "until")
 
 
@@ -40,7 +41,7 @@ def _filters() -> dict[str, Any]:
 def entries_page() -> Any:
     """Show entries, newest first, a page at a time."""
     wanted = _filters()
-    before = request.args.get("before", type=int)
+    before = min(request.args.get("before", 0, type=int), BOOK_NO_MOST) or None
     rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
     more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
     lines = [line(current.book, row) for row in rows[:PAGE]]

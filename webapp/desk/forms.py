@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
 from flask_wtf import FlaskForm
 from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, RadioField, SelectField, StringField
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
@@ -28,6 +30,14 @@ def is_figure(form: FlaskForm, field: StringField) -> None:
             units.parse_number(field.data)
         except ValueError as error:
             raise ValidationError(str(error)) from error
+
+
+def is_zone(form: FlaskForm, field: StringField) -> None:
+    """Refuse what is no time zone; folders of the zones' own data would stop every page that shows a time."""
+    try:
+        ZoneInfo(str(field.data))
+    except (ZoneInfoNotFoundError, ValueError, OSError) as error:
+        raise ValidationError("There is no such time zone. Type one such as Europe/Vienna.") from error
 
 
 def figure(field: StringField) -> float | None:
@@ -91,7 +101,7 @@ class PersonForm(FlaskForm):
     access = SelectField("May", choices=pairs(ACCESS))
     pin = StringField(
         "Floor code (4 to 8 digits; empty keeps the old one)",
-        [Optional(), Regexp(r"^\d{4,8}\Z", message="4 to 8 digits.")],
+        [Optional(), Regexp(r"^[0-9]{4,8}\Z", message="4 to 8 digits.")],
     )
     password = PasswordField(
         "Desk password (empty keeps the old one)",
@@ -114,7 +124,7 @@ class SiteForm(FlaskForm):
     decimal_mark = RadioField("Decimal mark", choices=pairs([(".", "point: 14.6"), (",", "comma: 14,6")]))
     accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
     height_m = StringField("Height above the sea [m]", [is_figure])
-    time_zone = StringField("Time zone", [Optional(), Length(max=60)])
+    time_zone = StringField("Time zone", [Optional(), Length(max=60), is_zone])
 
 
 class InstrumentForm(FlaskForm):

@@ -61,7 +61,7 @@ def _keep(form: PersonForm, row: dict[str, Any] | None) -> str | None:
     }
     people.put_person(current.book, kept, by=current.person["code"])
     if form.pin.data:
-        people.set_pin(current.book, code, str(form.pin.data))
+        people.set_pin(current.book, code, str(form.pin.data), by=current.person["code"])
     if form.password.data:
-        people.set_password(current.book, code, str(form.password.data))
+        people.set_password(current.book, code, str(form.password.data), by=current.person["code"])
     return None

@@ -16,6 +16,7 @@ from webapp.trade.marks import BadMark, make_mark, parse_mark
 
 HISTORY = 60
 PAGE = 200
+START_MOST = 10_000_000
 
 
 @bp.get("/vessels")
@@ -24,7 +25,7 @@ def vessels_page() -> Any:
     """List vessels by place and code with what they hold, filtered by sort and text, a page at a time."""
     sort = request.args.get("sort") or None
     text = request.args.get("q", "").strip()
-    start = max(request.args.get("start", 0, type=int), 0)
+    start = min(max(request.args.get("start", 0, type=int), 0), START_MOST)
     rows = lookups.find_vessels(current.book, sort=sort, text=text, limit=PAGE + 1, offset=start)
     held = {row["mark"]: lookups.holds(current.book, row["mark"]) for row in rows[:PAGE]}
     return render_template(

@@ -11,7 +11,7 @@ from werkzeug.exceptions import TooManyRequests
 
 from webapp.access import current, needs
 from webapp.access.errors import answer as error_answer
-from webapp.access.guard import COOKIE, COOKIE_AGE_S
+from webapp.access.guard import COOKIE_AGE_S, device_cookie
 from webapp.access.tries import Tries
 from webapp.book import cards, devices, intake
 from webapp.book.clock import utc_text
@@ -24,6 +24,7 @@ from webapp.kinds.as_schema import BATCH_MOST, hand_in_schema
 MARKER = "cellarslate"
 CURSOR_MOST = 2**53 - 1
 TOKEN_MOST = 200
+NAME_MOST = 40
 enrol_tries = Tries(most=10, window_s=60)
 
 
@@ -47,7 +48,10 @@ def hand_in() -> Any:
         return error_answer(422, "This is no batch of entries. See /api/openapi.json.", _problems(error))
     via = "phone" if current.device else "page"
     try:
-        settled = intake.hand_in(current.book, batch, via=via, now=datetime.now(UTC))
+        settled = intake.hand_in(
+            current.book, batch, via=via, now=datetime.now(UTC), carrier=_carrier(batch["device"]),
+            may_answer=current.may("distiller"),
+        )  # fmt: skip
     except BookError as error:
         return _busy(error)
     return jsonify({"marker": MARKER, "ok": True, **settled})
@@ -71,14 +75,13 @@ def cards_since() -> Any:
 def session() -> Any:
     """Who is asking: the phone, the person, and the version they would get."""
     device, person = current.device, current.person
-    version, _ = assets.worker_script()
     return jsonify(
         {
             "marker": MARKER,
             "ok": True,
             "device": {"id": device["id"], "name": device["name"]} if device else None,
             "person": {key: person[key] for key in ("code", "name", "access")} if person else None,
-            "version": version,
+            "version": assets.version_lately(),
         }
     )
 
@@ -88,7 +91,7 @@ def enrol() -> Any:
     """Let a phone in by its one-time code; the answer sets the phone's cookie."""
     body = read_json(request)
     token, name = (body.get("token"), body.get("name", "")) if isinstance(body, dict) else (None, None)
-    if not isinstance(token, str) or not isinstance(name, str) or not 0 < len(token) <= TOKEN_MOST or len(name) > 40:
+    if not isinstance(token, str) or not isinstance(name, str) or not _is_token(token) or not _is_name(name):
         return error_answer(422, "Send the code of the phone's QR as `token`, and a `name` of at most 40 characters.")
     device, secret = let_in(token, name)
     response = jsonify({"marker": MARKER, "ok": True, "device": {"id": device["id"], "name": device["name"]}})
@@ -117,9 +120,26 @@ def let_in(token: str, name: str) -> tuple[dict[str, Any], str]:
 
 def set_device_cookie(response: Response, secret: str) -> None:
     """Give the phone its secret: never readable by script, never sent by other sites' requests."""
+    is_secure = bool(current_app.config["TLS"])
     response.set_cookie(
-        COOKIE, secret, max_age=COOKIE_AGE_S, httponly=True, samesite="Lax", secure=bool(current_app.config["TLS"])
+        device_cookie(), secret, max_age=COOKIE_AGE_S, httponly=True, samesite="Lax", secure=is_secure
     )
+
+
+def _is_token(token: str) -> bool:
+    return token.isascii() and 0 < len(token) <= TOKEN_MOST
+
+
+def _is_name(name: str) -> bool:
+    return len(name) <= NAME_MOST and (name.isprintable() or not name)
+
+
+def _carrier(claimed: str) -> str:
+    """Return who carries a batch, whose clock is measured by it: the phone that asks, never another that was let in."""
+    if current.device:
+        return str(current.device["id"])
+    known = devices.device_by_id(current.book, claimed)
+    return "" if claimed == devices.DESK or (known and known["enrolled_at"]) else claimed
 
 
 def _busy(error: BookError) -> Response:

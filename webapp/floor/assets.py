@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import hashlib
 import json
+import time
 from functools import lru_cache
 from pathlib import Path
 
+from webapp.floor import joined
 from webapp.floor.shells import PATTERNS, shell, shell_urls
 from webapp.kinds.as_data import kinds_data
 from webapp.places import STATIC_DIR
@@ -14,7 +16,11 @@ from webapp.trade.datafiles import DATA_FOLDER
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
+VERSION_KEPT_S = 10
 WORKER_BODY = "sw-body.js"
+# The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
+START = "start.json"
+_LATER_DATA = ("table1.json",)
 # Large, and wanted only at the first scan: kept in a cache of their own. [name of the cache: folder below static]
 LATER_FOLDERS = {"scan": "vendor/zxing-wasm"}
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
@@ -31,15 +37,35 @@ def data_files() -> dict[str, bytes]:
 def _data_files() -> tuple[tuple[str, bytes], ...]:
     tables = [(path.name, path.read_bytes()) for path in sorted(DATA_FOLDER.glob("*.json")) if path.stem != "manifest"]
     kinds = json.dumps(kinds_data(), ensure_ascii=False, separators=(",", ":")).encode()
-    return (("kinds.json", kinds), *tables)
+    each = {"kinds.json": kinds, **dict(tables)}
+    start = b",".join(b'"%s":%s' % (name.encode(), body) for name, body in each.items() if name not in _LATER_DATA)
+    return ((START, b"{%s}" % start), *each.items())
 
 
 def assets() -> list[Asset]:
     """Return all that the floor needs without signal, by address."""
-    static = [(f"/static/{name}", _hash_of(path)) for name, path in _static_files() if not _later_name(name)]
-    data = [(f"/data/{name}", _sha256(body)) for name, body in data_files().items()]
+    files = [(name, path) for name, path in _static_files() if not _later_name(name) and not joined.is_in_style(name)]
+    static = [(f"/static/{name}", _hash_of(path)) for name, path in files if name != joined.STYLE]
+    static += [(url, _sha256(body)) for url, body in joined_files().items()]
+    data = [(f"/data/{name}", _sha256(data_files()[name])) for name in (START, *_LATER_DATA)]
     shells = [(url, _sha256(shell(url) or b"")) for url in shell_urls()]
     return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
+
+
+def joined_files() -> dict[str, bytes]:
+    """Return the joined script and stylesheet by address."""
+    return dict(_joined(tuple((name, path.stat().st_mtime_ns) for name, path in _static_files())))
+
+
+def joined_modules() -> list[str]:
+    """Return the modules that lie in the joined script, below static."""
+    return joined.joined_names()
+
+
+@lru_cache(maxsize=2)
+def _joined(_times: tuple[tuple[str, int], ...]) -> tuple[tuple[str, bytes], ...]:
+    script, style = joined.joined_script(joined_modules()), joined.joined_style()
+    return ((joined.ADDRESS, script.encode()), (f"/static/{joined.STYLE}", style.encode()))
 
 
 def later() -> dict[str, list[Asset]]:
@@ -53,14 +79,31 @@ def later() -> dict[str, list[Asset]]:
 
 def worker_script() -> tuple[str, str]:
     """Return (version, the worker's whole script). A change in any file changes both."""
-    body = (STATIC_DIR / WORKER_BODY).read_text(encoding="utf-8")
-    kept, large = assets(), later()
-    version = _sha256(json.dumps([kept, large, PATTERNS, body]).encode())[:16]
     from webapp.floor.pack import pack
 
-    constants = {"VERSION": version, "ASSETS": kept, "PACK": pack()[1], "LATER": large, "SHELLS": PATTERNS}
+    now = version()
+    constants = {"VERSION": now, "ASSETS": assets(), "PACK": pack()[1], "LATER": later(), "SHELLS": PATTERNS}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
-    return version, head + body
+    return now, head + _worker_body()
+
+
+def version() -> str:
+    """Return the version that follows from every file; asked often, so it makes no pack."""
+    return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body()]).encode())[:16]
+
+
+def version_lately() -> str:
+    """Return the version as it stood at most ten seconds ago, for answers that every phone asks for."""
+    return _version_within(int(time.monotonic() / VERSION_KEPT_S))
+
+
+@lru_cache(maxsize=1)
+def _version_within(_span: int) -> str:
+    return version()
+
+
+def _worker_body() -> str:
+    return (STATIC_DIR / WORKER_BODY).read_text(encoding="utf-8")
 
 
 def manifest() -> bytes:

@@ -10,7 +10,16 @@ from flask import Response, request
 from webapp.floor import bp
 
 _BYTES_LEAST = 512
-_PATHS = ("/static/", "/shell/", "/data/", "/sw.js", "/manifest.webmanifest", "/api/cards", "/api/openapi.json")
+_PATHS = (
+    "/static/",
+    "/shell/",
+    "/data/",
+    "/joined/",
+    "/sw.js",
+    "/manifest.webmanifest",
+    "/api/cards",
+    "/api/openapi.json",
+)
 _TYPES = (
     "text/",
     "application/json",

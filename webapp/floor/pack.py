@@ -1,8 +1,9 @@
 """The first install in one answer: every text file of a version, shortened and packed together.
 
 A hundred small files travel badly: each is compressed alone, and a slow network asks for each in turn. Together they
-are less than half. The worker checks the hash of the whole and puts each part into its cache under its own address;
-whatever it lacks later it fetches by that address, unshortened.
+are less than half; and opened as one, they cost a start a fraction (webapp/floor/joined.py). The worker checks the hash
+of the whole and puts each part into its cache under its own address; whatever it lacks later it fetches by that
+address, unshortened.
 """
 
 from __future__ import annotations
@@ -13,9 +14,10 @@ import json
 from functools import lru_cache
 
 import brotli
+from flask import current_app
 
 from webapp.access import headers
-from webapp.floor import assets
+from webapp.floor import assets, joined
 from webapp.floor.shells import shell
 from webapp.floor.shorten import shorter_script, shorter_style
 from webapp.places import STATIC_DIR
@@ -32,8 +34,18 @@ TYPES = {
 
 def pack() -> tuple[bytes, str]:
     """Return the pack as JSON bytes, and its SHA-256 in hex: `headers` for all, `parts` of [address, type, text]."""
+    made: dict[str, tuple[bytes, str]] = current_app.extensions.setdefault("packs", {})
+    version = assets.version()
+    if version not in made:
+        made.clear()
+        made[version] = _pack()
+    return made[version]
+
+
+def _pack() -> tuple[bytes, str]:
+    together = {f"/static/{name}": name for name in assets.joined_modules()}
     parts = [
-        [url, TYPES[ending], _shortened(ending, _text(url))]
+        [url, TYPES[ending], _shortened(ending, joined.stand_in(together[url]) if url in together else _text(url))]
         for url, _ in assets.assets()
         if (ending := url.rpartition(".")[2] if "." in url else "") in TYPES
     ]
@@ -42,13 +54,15 @@ def pack() -> tuple[bytes, str]:
 
 
 def _text(url: str) -> str:
+    if url in assets.joined_files():
+        return assets.joined_files()[url].decode()
     if url.startswith("/static/"):
         return (STATIC_DIR / url.removeprefix("/static/")).read_text(encoding="utf-8")
     if url.startswith("/data/"):
         return assets.data_files()[url.removeprefix("/data/")].decode()
     if url == "/manifest.webmanifest":
         return assets.manifest().decode()
-    return (shell(url) or b"").decode()
+    return joined.with_joined((shell(url) or b"").decode())
 
 
 def _shortened(ending: str, text: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from flask import Response, abort, request
 
-from webapp.floor import assets, bp, pack, shells
+from webapp.floor import assets, bp, joined, pack, shells
 
 # Asked again each time, but a phone that has it already gets no body.
 REVALIDATE = "no-cache"
@@ -30,6 +30,18 @@ def whole(digest: str) -> Response:
     response.headers["Cache-Control"] = REVALIDATE
     response.vary.add("Accept-Encoding")
     return response
+
+
+@bp.get(joined.ADDRESS)
+def script() -> Response:
+    """The floor's modules in one; a phone has it from the pack, and asks here only for what it has lost."""
+    return _kept(assets.joined_files()[joined.ADDRESS], "text/javascript")
+
+
+@bp.get(f"/static/{joined.STYLE}")
+def style() -> Response:
+    """The stylesheet with all that it imports, so that no page waits for one after the other."""
+    return _kept(assets.joined_files()[f"/static/{joined.STYLE}"], "text/css")
 
 
 @bp.get("/manifest.webmanifest")

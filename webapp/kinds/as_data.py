@@ -5,6 +5,7 @@ from __future__ import annotations
 import dataclasses
 import hashlib
 import json
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -14,6 +15,9 @@ from webapp.kinds.spec import Kind
 from webapp.trade import units
 
 _CODE = ("keys", "effect")  # not data
+# What a spreadsheet may take for a formula: at the start of a cell, of a line in it, and after a semicolon, at which
+# office programs set to a decimal comma cut the line; in the wide letters of East Asian keyboards too.
+_FORMULA = re.compile(r"(^[\t\r\n\v\f \xa0\u3000\"']*|[;\t\r\n][ \xa0\"']*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])")
 ENTRY_HEADS = (
     "book_no", "id", "kind", "mark", "mark_by", "read_at", "typed_at", "received_at", "skew_s", "person", "role",
     "seen_by", "device", "seq", "remark", "amends", "reason", "settled", "queries",
@@ -77,7 +81,10 @@ def cell(value: Any) -> str:
         return repr(round(value, 6))
     text = str(value)
     is_number = text.lstrip("+-").replace(",", ".", 1).replace(".", "", 1).isdigit()
-    return f"'{text}" if text[:1] in "=+-@\t\r" and not is_number else text
+    if is_number:
+        return text
+    text = _FORMULA.sub(r"\1'", text)
+    return f"'{text}" if text.startswith(("\t", "\r", "\n")) else text
 
 
 def summary(read: Read) -> str:

@@ -23,8 +23,11 @@ KIND = Kind(
             ("none", "none"), ("thin", "thin"), ("thick", "thick"), ("fallen", "fallen")), ghost=True),
         Field("volatile_acid", "Volatile acid", units=("g_L",), usual=(0, 0.5), possible=(0, 20), decimals=2),
         Field("room_co2", "Room CO₂ checked", units=("ppm",), usual=(0, 5000), possible=(0, 1_000_000), decimals=0,
+              danger=((5000, "Leave, ventilate, tell the supervisor. Do not go back for a reading."),
+                      (30_000, "Everyone out now. Tell the supervisor. Do not go back for a reading.")),
               help="From the meter. At 5000 ppm leave, ventilate, tell the supervisor.",
-              source="29 CFR 1910.1000 Table Z-1: 5000 ppm over 8 h"),
+              source="29 CFR 1910.1000 Table Z-1: 5000 ppm over 8 h; 30 000 ppm over 15 min as the short limit of "
+                     "NIOSH and ACGIH (1988 project pages)"),
     ),
     figures=(
         Figure("alcohol_so_far", "alcohol so far, from gravity", "pct_vol", "alcohol_so_far",

@@ -115,11 +115,14 @@ def _fields(
     return values
 
 
+_ASKS = {"choice": "Pick one.", "yes_no": "Pick one.", "mark": "Pick, scan or type it.", "date": "Pick the day."}
+
+
 def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem]) -> Any:
     raw = str(given.get("raw") or "").strip()
     if not raw:
         if spec.required:
-            problems.append(Problem("missing", "refuse", spec.name, f"{spec.label} is missing. Type it."))
+            problems.append(Problem("missing", "refuse", spec.name, f"{spec.label} is missing. {_ASKS.get(spec.sort, 'Type it.')}"))
         return None
     if spec.sort == "number":
         return _read_number(spec, raw, given.get("unit") or "", context, problems)
@@ -181,6 +184,11 @@ def _check_range(
     # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
     measured = value / 2 if unit == "proof_glass" else value
     is_impossible = _outside(measured, possible)
+    act = [words for least, words in spec.danger if value >= least]
+    if act and not is_impossible:
+        # A figure that may mean danger is never talked down: nothing smaller is offered beside it.
+        shown = f"{show_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
+        return Problem("danger", "ask", spec.name, f"{spec.label} {shown}. {act[-1]}")
     if not is_impossible and not _outside(measured, usual):
         return None
     last = (context.get("last") or {}).get(spec.name)

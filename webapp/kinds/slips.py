@@ -12,6 +12,7 @@ from webapp.trade.errors import OutOfDomain
 
 MOST = 2
 SHOWN_MOST = 1e9
+FACTORS = (0.1, 10.0, 0.01, 100.0, 0.001, 1000.0)  # 1040 is often typed for 1.040
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,21 +60,21 @@ def show_number(value: float, decimals: int | None) -> str:
 
 
 def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
-    """Swap each pair of neighbouring digits, over the point too; leading zeros are let be."""
+    """Swap each pair of neighbouring digits, over the point too; nobody types a leading zero."""
     swapped = []
     places = [i for i, char in enumerate(text) if char.isdigit()]
     for a, b in pairwise(places):
         chars = list(text)
         chars[a], chars[b] = chars[b], chars[a]
         raw = "".join(chars)
-        if raw != text:
+        if raw != text and not (raw[0] == "0" and raw[1:2].isdigit()):
             swapped.append((raw, unit, "two digits swapped"))
     return swapped
 
 
 def _points(typed: float, unit: str, decimals: int | None) -> list[tuple[str, str, str]]:
     value = abs(typed)
-    return [(show_number(value * f, decimals), unit, "the point slipped") for f in (0.1, 10.0, 0.01, 100.0)]
+    return [(show_number(value * f, decimals), unit, "the point slipped") for f in FACTORS]
 
 
 def _senses(spec: Field, text: str, unit: str) -> list[tuple[str, str, str]]:

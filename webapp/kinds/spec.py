@@ -35,6 +35,7 @@ class Field:
     decimals: int | None = None
     vessels: tuple[str, ...] = ()  # for a mark: the sorts of vessel it may name; empty means any
     ghost: bool = True  # show the last value beside the new one
+    danger: tuple[tuple[float, str], ...] = ()  # (from this value on [canonical unit], what to do at once), rising
     falls: float | None = None  # the value can only fall; by how much it may rise before we ask [canonical unit]
     help: str = ""
     source: str = "common practice, no source"  # of the ranges

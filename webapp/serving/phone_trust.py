@@ -100,7 +100,7 @@ def trust_app(data_dir: Path, address: str) -> Callable[..., Iterable[bytes]]:
             ("Content-Type", kind),
             ("Content-Length", str(len(content))),
             ("Cache-Control", "no-store"),
-            ("Content-Security-Policy", "default-src 'none'"),
+            ("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'"),
             ("X-Content-Type-Options", "nosniff"),
         ]
         start_response(status, headers + (extra if is_ready else []))

@@ -17,7 +17,8 @@ from typing import Any
 
 import click
 from granian import Granian
-from granian.constants import Interfaces, SSLProtocols
+from granian.constants import HTTPModes, Interfaces, SSLProtocols
+from granian.http import HTTP1Settings
 from granian.log import LogLevels
 
 from webapp.book.errors import BookError
@@ -31,6 +32,8 @@ THREADS = 8
 STOP_WAIT_S = 15
 _RENEWAL_LOOK_EVERY_S = 6 * 3600.0
 _LOCK_WAIT_S = 10.0
+# How long a connection may stand open without a request. [ms]
+_HEAD_WAIT_MS = 15_000
 
 
 class CannotServe(Exception):
@@ -125,6 +128,10 @@ def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Any:
         blocking_threads=THREADS,
         workers_kill_timeout=STOP_WAIT_S,
         websockets=False,
+        # Told to find the version out by itself, it waits for ever for a first byte: a thousand silent connections
+        # would leave no place for anybody.
+        http=HTTPModes.http1,
+        http1_settings=HTTP1Settings(header_read_timeout=_HEAD_WAIT_MS),
         log_level=LogLevels.error,
         ssl_cert=leaf.certificate_path if leaf else None,
         ssl_key=leaf.key_path if leaf else None,

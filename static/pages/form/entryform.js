@@ -144,13 +144,18 @@ export class EntryForm {
 
   /** @param {any} problem */
   #key(problem) {
+    return `${problem.code}:${this.#figure(problem)}`;
+  }
+
+  /** A figure kept as read is kept, whatever else is odd about it; danger is said for itself. @param {any} problem */
+  #figure(problem) {
     const { raw = "", unit = "" } = this.read.entry.values[problem.field] ?? {};
-    return `${problem.code}:${problem.field}:${raw}:${unit}`;
+    return `${problem.field}:${raw}:${unit}`;
   }
 
   #unanswered() {
-    const odd = this.#odd().filter((problem) => !this.#lookedAt.has(this.#key(problem)));
-    return odd.find((problem) => problem.weight === "stop") ?? odd[0];
+    const odd = this.#odd().filter((problem) => !this.#lookedAt.has(this.#figure(problem)));
+    return odd.find((problem) => problem.code === "danger") ?? odd.find((problem) => problem.weight === "stop") ?? odd[0];
   }
 
   #showLook() {
@@ -179,7 +184,7 @@ export class EntryForm {
   /** @param {any} problem */
   #keep(problem) {
     controlOf(this.#parts.form, problem.field)?.focus({ preventScroll: true });
-    this.#lookedAt.set(this.#key(problem), problem.weight);
+    this.#lookedAt.set(this.#figure(problem), problem.weight);
     this.#showLook();
   }
 }

@@ -1,6 +1,5 @@
 // @ts-check
 /** What stands behind a form's "more": when it was read, with which instruments, a remark. */
-import { instruments } from "../../slate/cards.js";
 import { localStamp } from "../../slate/entry.js";
 import { formatTime } from "../../ui/format.js";
 import { keptInstrument } from "./values.js";
@@ -12,9 +11,8 @@ export function readAt(form) {
   return typed && !Number.isNaN(typed.getTime()) ? localStamp(typed) : "";
 }
 
-/** Instruments are picked from the house's list where the phone has it, else typed. @param {HTMLFormElement} form @param {any} kind */
-export async function dressInstruments(form, kind) {
-  const house = await instruments();
+/** Instruments are picked from the house's list where the phone has it, else typed. @param {HTMLFormElement} form @param {any} kind @param {any[]} house its instruments */
+export function dressInstruments(form, kind, house) {
   for (const field of kind.fields.filter((/** @type {any} */ one) => one.instrument)) {
     const input = /** @type {HTMLInputElement|null} */ (form.querySelector(`[name="${field.name}_instrument"]`));
     if (!input) continue;

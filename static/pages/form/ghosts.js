@@ -2,7 +2,7 @@
 /** The last value beside each label and ghosted in its box; which boxes must be filled; the unit each begins with. */
 import { symbol } from "../../trade/units.js";
 import { lastOf } from "./context.js";
-import { boxOf, shortSymbol, unitOf } from "./values.js";
+import { boxOf, fillIn, shortSymbol, unitOf } from "./values.js";
 
 /** @param {HTMLFormElement} form @param {any} kind @param {any} card or null */
 export function dressFields(form, kind, card) {
@@ -16,6 +16,14 @@ export function dressFields(form, kind, card) {
     box.classList.toggle("field--known", Boolean(last));
     if (last) showLast(box, field, last);
   }
+  fillIn(form, told(kind));
+}
+
+/** What the way here has said already: which still, which fraction. Figures are never taken from an address. @param {any} kind */
+function told(kind) {
+  const words = new URLSearchParams(location.search);
+  const fields = kind.fields.filter((/** @type {any} */ field) => (field.sort === "mark" || field.sort === "choice") && words.has(field.name));
+  return Object.fromEntries(fields.map((/** @type {any} */ field) => [field.name, { raw: words.get(field.name) ?? "" }]));
 }
 
 /** @param {HTMLSelectElement} select @param {string} unit */
@@ -48,4 +56,5 @@ function showLast(box, field, last) {
   line.textContent = `${last.when} ${words.length > 24 ? `${words.slice(0, 23)}…` : words}${other}`;
   const input = box.querySelector("input.field__value");
   if (input && field.sort !== "date") input.setAttribute("placeholder", words);
+  if (input && field.sort === "mark") input.setAttribute("data-last", last.raw);
 }

@@ -40,9 +40,10 @@ const withoutLead = (words) => words.replace(/ Look again(, or keep it as read)?
  */
 export function lookBand(problem, { onTake, onKeep }) {
   if (!problem) return nothing;
-  const isStop = problem.weight === "stop";
+  const isDanger = problem.code === "danger";
+  const isStop = isDanger || problem.weight === "stop";
   return html`<section class="band band--${isStop ? "stop" : "ask"} look" aria-label="Look again">
-    <p><span class="band__lead">${icon(isStop ? "stop" : "ask")} Look again?</span> ${withoutLead(problem.words)}</p>
+    <p><span class="band__lead">${icon(isStop ? "stop" : "ask")} ${isDanger ? "Danger." : "Look again?"}</span> ${withoutLead(problem.words)}</p>
     <div class="band__offers">
       ${problem.suggestions.map((one) => html`<button type="button" class="button" @click=${() => onTake(one)}>
         <span>${one.raw} ${symbol(one.unit)}${one.words ? html`<span class="button__sub">${one.words}</span>` : nothing}</span></button>`)}

@@ -7,7 +7,7 @@ import { scanFor } from "../scanfor.js";
 import { holdsOf } from "../words.js";
 import { boxOf, controlOf } from "./values.js";
 
-const SHOWN_MOST = 8;
+const SHOWN_MOST = 6;
 
 /** @param {HTMLFormElement} form @param {any} kind */
 export function dressMarks(form, kind) {
@@ -18,7 +18,8 @@ export function dressMarks(form, kind) {
 async function dress(form, field) {
   const [box, input] = [boxOf(form, field.name), controlOf(form, field.name)];
   if (!box || !input) return;
-  const cards = (await readCards()).filter((card) => !field.vessels.length || field.vessels.includes(card.sort));
+  const last = input.dataset.last ?? "";
+  const cards = likeliest((await readCards()).filter((card) => !field.vessels.length || field.vessels.includes(card.sort)), field.vessels, last);
   input.placeholder = cards.length ? "pick, scan or type" : "scan or type";
   const offers = document.createElement("div");
   offers.className = "field__full picks";
@@ -27,7 +28,7 @@ async function dress(form, field) {
     input.value = mark;
     input.dispatchEvent(new Event("input", { bubbles: true }));
   };
-  const show = () => render(offersFor(input.value, cards, take), offers);
+  const show = () => render(offersFor(input.value, cards, last, take), offers);
   input.addEventListener("input", show);
   input.addEventListener("change", () => take(settled(input.value)));
   box.querySelector("[data-scan]")?.addEventListener("click", async () => {
@@ -36,6 +37,9 @@ async function dress(form, field) {
   });
   show();
 }
+
+/** As last time first, then in the order of sorts that the field names: heads run to a receiver rather than to a can. @param {any[]} cards @param {string[]} sorts @param {string} last */
+const likeliest = (cards, sorts, last) => cards.sort((a, b) => Number(b.mark === last) - Number(a.mark === last) || sorts.indexOf(a.sort) - sorts.indexOf(b.sort));
 
 /** A typed mark in stored form, where it is one; else as it was typed, for the book to say. @param {string} text */
 function settled(text) {
@@ -46,8 +50,8 @@ function settled(text) {
   }
 }
 
-/** @param {string} text @param {any[]} cards @param {(mark: string) => void} take */
-function offersFor(text, cards, take) {
+/** @param {string} text @param {any[]} cards @param {string} last @param {(mark: string) => void} take */
+function offersFor(text, cards, last, take) {
   const chosen = cards.find((card) => card.mark === text);
   if (chosen) return html`<p class="quiet">${chosen.name} · ${holdsOf(chosen).filter(Boolean).join(" · ")}</p>`;
   const wrong = text ? whyNot(text) : "";
@@ -55,8 +59,11 @@ function offersFor(text, cards, take) {
   const shown = text ? cards.filter((card) => likely.includes(card.mark) || (card.name ?? "").toUpperCase().startsWith(text.toUpperCase())) : cards;
   return html`${wrong && !shown.length ? html`<p class="field__help">${wrong}</p>` : nothing}
     ${shown.slice(0, SHOWN_MOST).map((card) => html`<button type="button" class="button pick" @click=${() => take(card.mark)}>${card.name || card.mark}
-      ${card.holds ? html`<span class="button__sub">${card.holds.what}</span>` : nothing}</button>`)}`;
+      ${subOf(card, last) ? html`<span class="button__sub">${subOf(card, last)}</span>` : nothing}</button>`)}`;
 }
+
+/** @param {any} card @param {string} last */
+const subOf = (card, last) => [card.mark === last && "as last time", card.holds?.what].filter(Boolean).join(" · ");
 
 /** @param {string} text */
 function whyNot(text) {

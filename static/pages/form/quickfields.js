@@ -44,6 +44,9 @@ export function wordsBox(kind, name) {
     <textarea class="field__value" id=${id} name=${name} rows="2" maxlength="2000"></textarea></div>`;
 }
 
+export const remarkBox = () => html`<div class="field field--words" data-field="remark"><label class="field__label" for="panel-remark">Remark</label>
+  <textarea class="field__value" id="panel-remark" name="remark" rows="2" maxlength="2000"></textarea></div>`;
+
 /** The minute, as taken at the tap; a person may set it. @param {string} value "2025-10-13T09:21" */
 export function minuteBox(value) {
   return html`<div class="field field--when" data-field="read_at"><label class="field__label" for="panel-read-at">Minute</label>

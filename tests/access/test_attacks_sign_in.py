@@ -1,0 +1,231 @@
+"""Guessing, replaying and planting what lets people and phones in."""
+
+import stat
+import sys
+import threading
+
+import pytest
+
+from webapp import create_app
+from webapp.access import pages
+from webapp.access.tries import KEYS_MOST, Tries
+from webapp.book import people
+
+from .conftest import PASSWORD, csrf_of
+
+
+@pytest.fixture(autouse=True)
+def fresh_tries(monkeypatch):
+    monkeypatch.setattr(pages, "by_name", Tries(most=5, window_s=60))
+    monkeypatch.setattr(pages, "by_address", Tries(most=30, window_s=60))
+
+
+def try_in(client, code, password, **more):
+    token = csrf_of(client.get("/sign-in").text)
+    data = {"code": code, "password": password, "csrf_token": token}
+    return client.post("/sign-in", data=data | more.pop("data", {}), **more)
+
+
+def test_a_copied_cookie_opens_nothing_after_its_owner_signed_out(app, sign_in):
+    """Defends: a session cookie copied from a desk that was left open, used again after sign-out."""
+    owner, thief = sign_in("OL"), app.test_client()
+    thief.set_cookie("cellarslate", owner.get_cookie("cellarslate").value)
+    assert thief.get("/desk/").status_code == 200, "the copy is good while the session is"
+    other = sign_in("OL")
+    owner.post("/sign-out", data={"csrf_token": csrf_of(owner.get("/desk/").text)})
+    thief.set_cookie("cellarslate", thief.get_cookie("cellarslate").value)
+    assert thief.get("/desk/").status_code == 302
+    assert other.get("/desk/").status_code == 200, "another session of the same person goes on"
+
+
+def test_a_planted_session_is_not_the_one_that_is_signed_in(app):
+    """Defends: fixation. What stood in the cookie before sign-in is no key to what comes after."""
+    planted = app.test_client()
+    planted.get("/sign-in")
+    victim = app.test_client()
+    victim.set_cookie("cellarslate", planted.get_cookie("cellarslate").value)
+    assert try_in(victim, "OL", PASSWORD).status_code == 302
+    assert planted.get("/desk/").status_code == 302
+
+
+def test_a_person_who_has_left_is_out_at_once(app, sign_in):
+    client = sign_in("IM")
+    people.put_person(app.extensions["book"], {"code": "IM", "retired": True}, by="OL")
+    assert client.get("/desk/").status_code == 302
+    assert try_in(app.test_client(), "IM", PASSWORD).status_code == 401
+
+
+def test_names_asked_about_by_the_thousand_do_not_wipe_the_count_of_one(app):
+    """Defends: the limit of a name against an address that is barred already and floods the table with names."""
+    tries = Tries(most=5, window_s=60)
+    for _ in range(5):
+        tries.failed("OL")
+    for number in range(KEYS_MOST + 10):
+        assert tries.wait_s(f"N{number}") == 0
+    assert tries.wait_s("OL") > 0
+
+
+def test_the_table_of_tries_is_bounded():
+    tries = Tries(most=5, window_s=60)
+    for number in range(KEYS_MOST + 500):
+        tries.failed(f"N{number}")
+    assert len(tries._failed) == KEYS_MOST
+
+
+def test_guesses_side_by_side_are_counted_too(app):
+    """Defends: the limit of a name against many guesses at the same moment."""
+    answers = []
+
+    def guess():
+        answers.append(try_in(app.test_client(), "OL", "guess").status_code)
+
+    threads = [threading.Thread(target=guess) for _ in range(12)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert answers.count(401) <= 5 + 2, "the look and the count are two steps, and eight threads serve"
+    assert answers.count(429) >= 5
+
+
+def test_one_address_cannot_go_through_the_names(app):
+    client = app.test_client()
+    assert [try_in(client, f"N{n}", "guess").status_code for n in range(32)][29:] == [401, 429, 429]
+
+
+def test_signing_in_rightly_does_not_clear_the_address(app):
+    """Defends: the limit of an address against somebody with a login who signs in between guesses."""
+    client = app.test_client()
+    for number in range(30):
+        try_in(client, f"N{number}", "guess")
+        if number % 10 == 0:
+            assert try_in(app.test_client(), "WK", PASSWORD).status_code == 302
+    assert try_in(client, "OL", PASSWORD).status_code == 429
+
+
+def test_one_time_codes_are_limited_for_an_address(app, monkeypatch):
+    from webapp.floor import api
+
+    monkeypatch.setattr(api, "enrol_tries", Tries(most=10, window_s=60))
+    client = app.test_client()
+    codes = [client.post("/api/enrol", json={"token": f"guess{n}", "name": ""}).status_code for n in range(12)]
+    assert codes == [403] * 10 + [429] * 2
+
+
+@pytest.mark.parametrize(
+    "said", [{"token": "\ud800"}, {"token": "ok", "name": "\ud800"}, {"token": "ok", "name": "\0"}]
+)
+def test_a_code_or_name_that_cannot_be_kept_gets_a_sentence(app, said):
+    from webapp.book import devices
+
+    if said["token"] == "ok":
+        said = said | {"token": devices.new_token(app.extensions["book"], by="OL", name="PH-9")}
+    answer = app.test_client().post("/api/enrol", json={"name": "", **said})
+    assert answer.status_code == 422
+    assert answer.json["ok"] is False
+
+
+@pytest.mark.parametrize("target", ["/\t/elsewhere.example", "/\n/elsewhere.example", "javascript:alert(1)", "/\\x"])
+def test_no_trick_of_writing_leads_to_another_site(app, target):
+    answer = try_in(app.test_client(), "OL", PASSWORD, data={"next": target})
+    assert answer.headers["Location"] in ("/desk/", "/desk/queries")
+
+
+@pytest.mark.parametrize(
+    "headers",
+    [
+        {"Sec-Fetch-Site": "cross-site"}, {"Sec-Fetch-Site": "same-site"}, {"Origin": "null"}, {"Origin": ""},
+        {"Origin": "https://localhost"}, {"Origin": "http://localhost:81"}, {"Origin": "http://localhost.elsewhere.example"},
+    ],
+)  # fmt: skip
+def test_every_write_refuses_other_origins_even_with_the_token(app, sign_in, headers):
+    """Defends: every form and the API against another site that has come by a token."""
+    client = sign_in("OL")
+    token = csrf_of(client.get("/desk/settings").text)
+    for rule in app.url_map.iter_rules():
+        if "POST" not in rule.methods:
+            continue
+        with app.test_request_context():
+            path = app.url_map.bind("localhost").build(rule.endpoint, dict.fromkeys(rule.arguments, "x"), method="POST")
+        assert client.post(path, data={"csrf_token": token}, headers=headers).status_code == 403, path
+
+
+def test_every_form_needs_its_token(app, sign_in):
+    client = sign_in("OL")
+    for rule in app.url_map.iter_rules():
+        if "POST" not in rule.methods or rule.rule.startswith("/api/"):
+            continue
+        with app.test_request_context():
+            path = app.url_map.bind("localhost").build(rule.endpoint, dict.fromkeys(rule.arguments, "x"), method="POST")
+        assert client.post(path, data={}).status_code == 400, path
+        assert client.post(path, data={"csrf_token": "forged"}).status_code == 400, path
+
+
+def test_under_tls_cookies_are_bound_to_this_host(tmp_path):
+    """Defends: cookies against a plain-http page at the same name that plants its own."""
+    from datetime import UTC, datetime
+
+    from webapp.book import devices
+
+    app = create_app(tmp_path, testing=True, TLS=True)
+    book = app.extensions["book"]
+    people.put_person(book, {"code": "OL", "name": "Odette L.", "access": "office"}, by="OL")
+    client, https = app.test_client(), {"base_url": "https://house.local/"}
+    set_by_page = client.get("/sign-in", **https).headers["Set-Cookie"]
+    token = devices.new_token(book, by="OL", name="PH-1", now=datetime.now(UTC))
+    set_by_api = client.post("/api/enrol", json={"token": token, "name": ""}, **https).headers["Set-Cookie"]
+    for header in (set_by_page, set_by_api):
+        assert header.startswith("__Host-cellarslate")
+        parts = {part.strip() for part in header.split(";")}
+        assert {"Secure", "HttpOnly", "Path=/", "SameSite=Lax"} <= parts
+        assert not any(part.startswith("Domain") for part in parts)
+    assert client.get("/api/cards", **https).status_code == 200
+    book.close()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="rights are kept otherwise there")
+def test_the_book_and_the_keys_are_for_their_owner_alone(tmp_path):
+    """Defends: password hashes, keys and figures against other users of the same computer."""
+    app = create_app(tmp_path, testing=True)
+    book = app.extensions["book"]
+    with book.write():
+        pass
+    from webapp.serving.certificates import get_leaf
+
+    get_leaf(tmp_path, ["localhost"])
+    secret = [path for path in tmp_path.rglob("*") if path.is_file() and path.suffix != ".pem"]
+    assert {"book.sqlite", "book.sqlite-wal", "session.key", "authority.key", "server.key"} <= {p.name for p in secret}
+    loose = [path.name for path in secret if stat.S_IMODE(path.stat().st_mode) & 0o077]
+    assert not loose
+    from webapp.backups import write_backup
+
+    write_backup(tmp_path, tmp_path / "copy.zip")
+    assert stat.S_IMODE((tmp_path / "copy.zip").stat().st_mode) == 0o600
+    book.close()
+
+
+def test_no_password_hash_leaves_the_book_and_pins_leave_it_only_to_let_a_phone_pick_its_hand(app, sign_in, phone):
+    book = app.extensions["book"]
+    people.set_pin(book, "WK", "1234")
+    hashes = [row["password"] for row in book.query("SELECT password FROM people")]
+    client = sign_in("OL")
+    paths = ("/desk/people", "/desk/people/WK", "/desk/settings", "/api/session")
+    pages_seen = [client.get(path).text for path in paths]
+    pages_seen.append(phone[0].get("/api/cards").text)
+    for text in pages_seen:
+        assert "$argon2" not in text
+        assert not any(each in text for each in hashes)
+    assert "It is no lock" in client.get("/desk/people/WK").text, "what a floor code is worth is said where it is set"
+
+
+def test_an_office_that_sets_a_password_stands_beside_it_in_the_record(app, sign_in):
+    """Defends: the record of changes against an office login that resets a password in its owner's name."""
+    from webapp.book import registry
+
+    client = sign_in("OL")
+    form = {"code": "IM", "name": "Ilka M.", "access": "distiller", "password": "another long secret", "pin": "4321"}
+    token = csrf_of(client.get("/desk/people/IM").text)
+    assert client.post("/desk/people/IM", data=form | {"csrf_token": token}).status_code == 302
+    lines = [row for row in registry.changes(app.extensions["book"], 10) if "(set)" in str(row["after"])]
+    assert len(lines) >= 2
+    assert {row["person"] for row in lines[:2]} == {"OL"}

@@ -1,0 +1,57 @@
+"""Connections that say nothing, bodies in pieces and bodies without end, against a real server."""
+
+import socket
+import time
+
+import pytest
+
+from tests.server_process import ServerProcess
+
+
+@pytest.fixture
+def server(tmp_path):
+    process = ServerProcess(tmp_path / "book", arguments=("--plain",)).start()
+    yield process
+    process.close()
+
+
+def connect(server):
+    return socket.create_connection((server.host, server.port), timeout=30)
+
+
+def test_a_connection_that_says_nothing_is_closed(server):
+    """Defends: the places of the server, against a thousand connections that stand open and silent."""
+    for said in (b"", b"GET / HT"):
+        with connect(server) as sock:
+            sock.sendall(said)
+            assert sock.recv(10) == b"", "closed within the half minute this waits"
+
+
+def test_a_body_in_pieces_is_put_together(server):
+    """A weak signal is no attack: what comes slowly, but comes, is answered."""
+    with connect(server) as sock:
+        body = b"setup_code=" + b"x" * 50
+        sock.sendall(b"POST /set-up HTTP/1.1\r\nHost: x\r\nContent-Type: application/x-www-form-urlencoded\r\n")
+        sock.sendall(f"Content-Length: {len(body)}\r\n\r\n".encode())
+        for at in range(0, len(body), 10):
+            sock.sendall(body[at : at + 10])
+            time.sleep(0.25)
+        assert sock.recv(100).startswith(b"HTTP/1.1 400"), "read whole, and refused for want of the form's token"
+
+
+def test_a_body_far_too_large_is_refused(server):
+    with connect(server) as sock:
+        sock.sendall(b"POST /api/hand-in HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n")
+        sock.sendall(b"Transfer-Encoding: chunked\r\n\r\n")
+        answer = b""
+        try:
+            for _ in range(64):
+                sock.sendall(b"10000\r\n" + b"x" * 65536 + b"\r\n")
+            sock.sendall(b"0\r\n\r\n")
+        except OSError:
+            pass
+        try:
+            answer = sock.recv(100)
+        except ConnectionError:
+            return
+        assert answer.split()[1] in (b"401", b"413")

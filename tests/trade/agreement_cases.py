@@ -1,0 +1,226 @@
+"""Calls that the book and the phone have to answer alike: over whole ranges, at the edges, and with nonsense."""
+
+import itertools
+import random
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from tests.trade.test_sums import EXAMPLES
+from tests.trade.test_units import VECTORS
+from webapp.trade import alcoholometry, density, gauging, proof, still, sugar, sums, table1, units
+from webapp.trade.datafiles import load_data
+from webapp.trade.errors import OutOfDomain
+
+NAN, INFINITY = float("nan"), float("inf")
+Case = tuple[Any, ...]
+
+# In the page's name and the book's function.
+PAIRS: dict[str, Callable[..., Any]] = {
+    "densityFromMassFraction": density.density_from_mass_fraction,
+    "densityFromStrength": density.density_from_strength,
+    "massFractionFromDensity": density.mass_fraction_from_density,
+    "massFractionFromStrength": density.mass_fraction_from_strength,
+    "strengthFromMassFraction": density.strength_from_mass_fraction,
+    "freezingLimitC": density.freezing_limit_c,
+    "trueStrengthFromGlass": alcoholometry.true_strength_from_glass,
+    "glassIndication": alcoholometry.glass_indication,
+    "strengthFromDensityMeter": alcoholometry.strength_from_density_meter,
+    "volumeAt20": alcoholometry.volume_at_20,
+    "litresFromMass": alcoholometry.litres_from_mass,
+    "massFromLitres": alcoholometry.mass_from_litres,
+    "litresPureAlcohol": alcoholometry.litres_pure_alcohol,
+    "trueProof": table1.true_proof,
+    "trueProofUnrounded": table1.true_proof_unrounded,
+    "strengthFromProof": proof.strength_from_proof,
+    "proofFromStrength": proof.proof_from_strength,
+    "lpaPerProofGallon": proof.lpa_per_proof_gallon,
+    "proofGallonsFromLpa": proof.proof_gallons_from_lpa,
+    "lpaFromProofGallons": proof.lpa_from_proof_gallons,
+    "volume60fFrom20c": proof.volume_60f_from_20c,
+    "volume20cFrom60f": proof.volume_20c_from_60f,
+    "gravityOfProof": gauging.gravity_of_proof,
+    "poundsPerWineGallon": gauging.pounds_per_wine_gallon,
+    "wineGallonsPerPound": gauging.wine_gallons_per_pound,
+    "proofGallonsPerPound": gauging.proof_gallons_per_pound,
+    "wineGallonsFromPounds": gauging.wine_gallons_from_pounds,
+    "proofGallonsFromPounds": gauging.proof_gallons_from_pounds,
+    "proofGallonsFromWineGallons": gauging.proof_gallons_from_wine_gallons,
+    "waterToReduceByWeightLb": gauging.water_to_reduce_by_weight_lb,
+    "waterToReduceByVolumeGal": gauging.water_to_reduce_by_volume_gal,
+    "obscurationProof": gauging.obscuration_proof,
+    "brixFromGravity": sugar.brix_from_gravity,
+    "gravityFromBrix": sugar.gravity_from_brix,
+    "platoFromGravity": sugar.plato_from_gravity,
+    "gravityFromPlato": sugar.gravity_from_plato,
+    "oechsleFromGravity": sugar.oechsle_from_gravity,
+    "potentialAlcoholFromBrix": sugar.potential_alcohol_from_brix,
+    "potentialAlcoholFromGravity": sugar.potential_alcohol_from_gravity,
+    "alcoholFromGravityFall": sugar.alcohol_from_gravity_fall,
+    "presumptiveLpa": sugar.presumptive_lpa,
+    "vapourTempC": still.vapour_temp_c,
+    "collectedL": still.collected_l,
+    "toCanonical": units.to_canonical,
+    "fromCanonical": units.from_canonical,
+    "rangeValue": units.range_value,
+    "canonicalUnit": units.canonical_unit,
+    "quantityOf": units.quantity_of,
+    "symbol": units.symbol,
+    "parseNumber": units.parse_number,
+    "formatNumber": units.format_number,
+    "compute": sums.compute,
+}
+
+
+def grid(low: float, high: float, steps: int) -> list[float]:
+    """Even steps from end to end, and what lies just outside and nowhere."""
+    inside = [low + (high - low) * i / steps for i in range(steps)] + [high]
+    return [*inside, low - 1e-9, high + 1e-9, low - 5, high + 5, NAN, INFINITY, -INFINITY]
+
+
+TEMPS = [*grid(-20, 40, 60), 3.98, 140 / 9, -0.0, 1e-12, -1e-9]
+STRENGTHS = [*grid(0, 100, 80), 1e-9, 1e-4, 0.05, 99.9999, 97.2]
+PROOFS = [*grid(0, 200, 400), 0.05, 199.95]
+GRAVITIES = grid(0.98, 1.17874, 200)
+
+
+def alcohol_cases() -> Iterator[Case]:
+    for temp in TEMPS:
+        for strength in STRENGTHS:
+            yield "densityFromMassFraction", strength / 100, temp
+            yield "densityFromStrength", strength, temp
+            yield "trueStrengthFromGlass", strength, temp
+            yield "glassIndication", strength, temp
+            yield "volumeAt20", 1000.0, strength, temp
+        yield from (("massFractionFromDensity", rho, temp) for rho in grid(765, 1004, 90))
+        yield from (("strengthFromDensityMeter", rho, temp) for rho in grid(940, 1001, 60))
+        yield "trueStrengthFromGlass", 60.0, temp, 10e-6
+        yield "trueStrengthFromGlass", 60.0, temp, 2e-4
+    for strength in STRENGTHS:
+        yield "massFractionFromStrength", strength
+        yield "strengthFromMassFraction", strength / 100
+        yield "freezingLimitC", strength / 100
+        for amount in (0.0, 0.7, 225.0, 1e9, 1.1e9, -1.0, NAN):
+            yield "litresPureAlcohol", amount, strength
+            for in_air in (False, True):
+                yield "litresFromMass", amount, strength, in_air
+                yield "massFromLitres", amount, strength, in_air
+
+
+def edge_cases() -> Iterator[Case]:
+    """Where a refusal begins: the ends of what a glass can show, the ice line, densities of the pure liquids."""
+    nudges = (0.0, 1e-13, -1e-13, 1e-9, -1e-9, 1e-6, -1e-6)
+    for temp in [x / 2 for x in range(-40, 81)]:
+        water = density.polynomial(density.coefficients_at(float(temp)), 0.0)
+        ethanol = density.polynomial(density.coefficients_at(float(temp)), 1.0)
+        for end in (water, ethanol):
+            yield from (("massFractionFromDensity", end + nudge, temp) for nudge in nudges)
+        for strength in (0.0, 100.0):
+            try:
+                end = alcoholometry.glass_indication(strength, temp)
+            except OutOfDomain:
+                continue
+            yield from (("trueStrengthFromGlass", end + nudge, temp) for nudge in nudges)
+    for mass_fraction in [x / 200 for x in range(70)]:
+        ice = density.freezing_limit_c(mass_fraction)
+        yield from (("densityFromMassFraction", mass_fraction, ice + nudge) for nudge in nudges)
+
+
+def gauging_cases() -> Iterator[Case]:
+    # Every cell and blank of Table 1, all around its edges, and two thousand readings in between.
+    for reading, temp in itertools.product(range(-1, 208), range(0, 102)):
+        yield "trueProof", reading, temp
+    dice = random.Random(30)
+    for _ in range(4000):
+        yield "trueProof", round(dice.uniform(0, 206), dice.choice((1, 2, 5))), round(dice.uniform(1, 100), 2)
+    for _ in range(2000):
+        corrected = round(dice.uniform(-0.4, 0.4), 2), round(dice.uniform(-0.4, 0.4), 2)
+        yield "trueProofUnrounded", dice.uniform(60, 190), dice.uniform(20, 100), *corrected
+    yield from (("trueProof", 120.5, (tenths / 10 - 32) * (5 / 9) / (5 / 9) + 32) for tenths in range(10, 1000))
+    yield from (
+        ("trueProof", *bad) for bad in ((NAN, 60), (100, NAN), (INFINITY, 60), (100, 60, 6, 0), (100, 60, 0, -6))
+    )
+    yield ("lpaPerProofGallon",)
+    for proof_value in PROOFS:
+        for name in ("strengthFromProof", "gravityOfProof", "poundsPerWineGallon", "wineGallonsPerPound"):
+            yield name, proof_value
+        yield "gravityOfProof", proof_value, False
+        yield "proofGallonsPerPound", proof_value
+        for amount in (0.0, 12.34, 60378.0, 1e9, -1.0, NAN):
+            yield "wineGallonsFromPounds", amount, proof_value
+            yield "proofGallonsFromPounds", amount, proof_value
+            yield "proofGallonsFromWineGallons", amount, proof_value
+        for other in (0.0, 80.0, 99.5, 188.0, 200.0, 201.0):
+            yield "waterToReduceByWeightLb", 1000.0, proof_value, other
+            yield "waterToReduceByVolumeGal", 100.0, proof_value, other
+    for strength in STRENGTHS:
+        yield "proofFromStrength", strength
+        yield "volume60fFrom20c", 1000.0, strength
+        yield "volume20cFrom60f", 1000.0, strength
+    for amount in (0.0, 1.0, -5.5, 1e9, 1.1e9, NAN):
+        yield "proofGallonsFromLpa", amount
+        yield "lpaFromProofGallons", amount
+    yield from (("obscurationProof", solids) for solids in grid(0, 0.6, 30))
+
+
+def sugar_and_still_cases() -> Iterator[Case]:
+    for gravity in GRAVITIES:
+        for name in ("brixFromGravity", "platoFromGravity", "oechsleFromGravity", "potentialAlcoholFromGravity"):
+            yield name, gravity
+        for now in (0.979, 0.98, 0.996, 1.02, 1.05, NAN):
+            yield "alcoholFromGravityFall", gravity, now, 0.8
+    for brix in grid(-5.2, 40, 200):
+        for name in ("gravityFromBrix", "gravityFromPlato", "potentialAlcoholFromBrix"):
+            yield name, brix
+        for share in (0.0, 1e-7, 0.85, 1.0, 1.01, NAN):
+            yield "presumptiveLpa", 100.0, brix, share
+        yield "presumptiveLpa", 100.0, brix, 0.85, 5.0
+    yield "presumptiveLpa", 100.0, 12.0, 0.85, 10.1
+    for strength in grid(20, 95, 150):
+        yield from (("vapourTempC", strength, height) for height in (0.0, 612.0, 3000.0, 3001.0, -1.0, NAN))
+    for minutes, flows in (
+        ([], []),
+        ([1], [2]),
+        ([0, 10, 25], [11, 9.5, 7]),
+        ([5, 4], [1, 1]),
+        ([0, 1], [1]),
+        ([0, 1], [1, -1]),
+    ):
+        yield "collectedL", minutes, flows
+
+
+def unit_cases() -> Iterator[Case]:
+    for unit in load_data("units"):
+        yield from ((name, unit) for name in ("canonicalUnit", "quantityOf", "symbol"))
+        for value in (-400.0, -40.0, -1.0, 0.0, 0.1, 1.0, 1.05, 12.34, 72.1, 100.0, 150.0, 200.0, 200.1, 1e6, NAN):
+            yield from ((name, value, unit) for name in ("toCanonical", "fromCanonical", "rangeValue"))
+    yield from (("parseNumber", text) for text, _ in VECTORS["texts"])
+    yield from (("formatNumber", value, decimals) for value, decimals, _ in VECTORS["formats"])
+    dice = random.Random(5)
+    for _ in range(2000):
+        yield "formatNumber", round(dice.uniform(-2000, 2000), dice.choice((1, 2, 3, 9))), dice.choice((0, 1, 2, 3))
+        yield "parseNumber", "".join(dice.choice("0123456789,. -+e\u00a0\u2009x") for _ in range(dice.randint(1, 9)))
+
+
+def sum_cases() -> Iterator[Case]:
+    for name, values in EXAMPLES.items():
+        plain = {k: v._asdict() if isinstance(v, tuple) else v for k, v in values.items()}
+        yield "compute", name, plain
+        yield from (("compute", name, {k: v for k, v in plain.items() if k != missing}) for missing in plain)
+    for reading in range(0, 207, 3):
+        for temp in (*range(-22, 110, 7), 71.3, 31.99):
+            for glass, unit in itertools.product(("pct_glass", "proof_glass"), ("degC", "degF")):
+                values = {"glass": {"value": reading / 1.1, "unit": glass}, "temp": {"value": temp, "unit": unit}}
+                yield "compute", "true_strength", values
+                yield "compute", "true_proof", values
+    for gross, tare in ((10, 11), (10, -1), (10, 10), (0, 0), (NAN, 1), (10, NAN), (INFINITY, 1)):
+        yield "compute", "net_mass", {"gross": gross, "tare": tare}
+
+
+FAMILIES = {
+    "alcohol": alcohol_cases,
+    "edges": edge_cases,
+    "gauging": gauging_cases,
+    "sugar and still": sugar_and_still_cases,
+    "units": unit_cases,
+    "sums": sum_cases,
+}
