@@ -30,7 +30,7 @@ self.addEventListener("message", (event) => {
   const { type } = event.data ?? {};
   if (type === "SKIP_WAITING") self.skipWaiting(); // only ever by a person's consent
   if (type === "VERSION") event.ports[0]?.postMessage(VERSION);
-  if (type === "KEEP_AHEAD") event.waitUntil(keepAhead());
+  if (type === "KEEP_AHEAD") event.waitUntil(keepAhead(event.data.isSparing));
 });
 
 self.addEventListener("fetch", (event) => {
@@ -121,8 +121,10 @@ async function fetchInto(cache, url, hash) {
   return kept;
 }
 
-async function keepAhead() {
-  for (const [url, { cache: name, hash }] of LATER_CACHES) {
+/* The small parts first; on a connection that is paid by the byte the large ones wait for the first scan. */
+async function keepAhead(isSparing) {
+  for (const [url, { cache: name, hash }] of [...LATER_CACHES].reverse()) {
+    if (isSparing && name.startsWith(`${PREFIX}scan-`)) continue;
     const cache = await caches.open(name);
     if (!(await cache.match(url))) await fetchInto(cache, url, hash).catch(() => {}); // the first scan tries again
   }

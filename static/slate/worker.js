@@ -62,5 +62,5 @@ function watch(registration, onNewer) {
 function keepAhead(registration) {
   const isSparing = /** @type {any} */ (navigator).connection?.saveData;
   const whenIdle = globalThis.requestIdleCallback ?? ((/** @type {() => void} */ work) => setTimeout(work, 2000));
-  if (!isSparing) whenIdle(() => registration.active?.postMessage({ type: "KEEP_AHEAD" }));
+  whenIdle(() => registration.active?.postMessage({ type: "KEEP_AHEAD", isSparing }));
 }

@@ -167,7 +167,8 @@ CREATE TRIGGER closes_remain BEFORE DELETE ON closes BEGIN SELECT RAISE(ABORT, '
 """
 
 STEPS: list[tuple[str, str]] = [
-    ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK), ("closes", CLOSES),
+    ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
+    ("closes", CLOSES),
 ]  # fmt: skip
 
 

@@ -21,8 +21,9 @@ WORKER_BODY = "sw-body.js"
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
 _LATER_DATA = ("table1.json",)
-# Large, and wanted only at the first scan: kept in a cache of their own. [name of the cache: folder below static]
-LATER_FOLDERS = {"scan": "vendor/zxing-wasm"}
+# Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan, and the drawer
+# of curves, in whose place the table of figures stands until it is there. [name of the cache: folder below static]
+LATER_FOLDERS = {"scan": "vendor/zxing-wasm", "curve": "vendor/uplot"}
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
 # The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
 _LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)

@@ -122,7 +122,8 @@ def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any
     raw = str(given.get("raw") or "").strip()
     if not raw:
         if spec.required:
-            problems.append(Problem("missing", "refuse", spec.name, f"{spec.label} is missing. {_ASKS.get(spec.sort, 'Type it.')}"))
+            words = f"{spec.label} is missing. {_ASKS.get(spec.sort, 'Type it.')}"
+            problems.append(Problem("missing", "refuse", spec.name, words))
         return None
     if spec.sort == "number":
         return _read_number(spec, raw, given.get("unit") or "", context, problems)
