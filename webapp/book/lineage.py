@@ -10,7 +10,7 @@ from webapp.book.lineage_names import LOAD, Node, names_of
 from webapp.book.log import root_of
 from webapp.book.states import load_newest
 from webapp.book.store import Book
-from webapp.book.trace import LAST, Lineage, Reader, Seed, Spread, Step, back, forth
+from webapp.book.trace import LAST, STEPS_MOST, Lineage, Reader, Seed, Spread, Step, back, forth
 from webapp.trade.marks import BadMark, parse_mark
 
 _COLUMNS = (
@@ -123,8 +123,11 @@ def _of_mark(book: Book, text: str) -> Subject | None:
     return Subject("fill", str(row["id"])) if row else None
 
 
-def trace(book: Book, subject: Subject) -> Trace:
-    """Return the trace of a subject, both ways."""
+def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace:
+    """Return the trace of a subject, both ways; at most `back_most` flows are looked at on the way back.
+
+    The way on is never cut short for haste: it is the recall list.
+    """
     read = reader(book)
     if subject.sort == "load":
         loads = [step for step in steps_of(book, subject.entry) if step.source == "out:grower"]
@@ -134,13 +137,14 @@ def trace(book: Book, subject: Subject) -> Trace:
     elif subject.sort == "bottling":
         steps = [step for step in steps_of(book, subject.entry) if step.target == "out:bottled"]
         amount, stands = float(sum(step.lpa_ul for step in steps)), False
-        origin = back(read, [Seed(step.source_fill, step.order, 1.0) for step in steps if step.source_fill])
+        seeds = [Seed(step.source_fill, step.order, 1.0) for step in steps if step.source_fill]
+        origin = back(read, seeds, most=back_most)
         for step in steps:
             origin.links[f"f:{step.source_fill}", f"b:{subject.entry}"] = 1.0
         spread = Spread()
     else:
         seeds, amount, stands = _seeds(read, subject.id)
-        origin, spread = back(read, seeds), forth(read, fill=subject.id)
+        origin, spread = back(read, seeds, most=back_most), forth(read, fill=subject.id)
     return Trace(subject, amount, stands, origin, spread, _nodes(book, subject, origin, spread))
 
 

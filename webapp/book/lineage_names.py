@@ -52,7 +52,8 @@ def names_of(book: Book, ids: Iterable[str], steps: Mapping[str, Step]) -> dict[
     for name in by_sort.get("g:", []):
         nodes[f"g:{name}"] = Node(f"g:{name}", "gone", GONE.get(name, name.replace("_", " ")))
     if "x:" in by_sort:
-        nodes[REST] = Node(REST, "rest", "not followed", "parts under a billionth, or more than one trace can hold")
+        words = "parts under a billionth, or too far back for one page: the files go further"
+        nodes[REST] = Node(REST, "rest", "not followed", words)
     return nodes
 
 

@@ -21,7 +21,7 @@ Order = tuple[str, int]
 FIRST: Order = ("", 0)
 LAST: Order = ("~", 0)
 LEAST = 1e-9  # a share smaller than this is not followed further; it is counted
-STEPS_MOST = 400_000
+STEPS_MOST = 400_000  # flows looked at for one trace
 REST = "x:"  # the node of what is not followed further
 
 

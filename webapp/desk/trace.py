@@ -19,6 +19,7 @@ from webapp.desk import bp
 from webapp.desk.trace_picture import COLUMN, SORTS, Links, draw, percent, with_vats
 from webapp.kinds.as_data import cell
 
+PAGE_STEPS_MOST = 20_000  # flows looked at on the way back for the page, within a second; the files go further
 LISTED_MOST = 60  # of one sort on the page; the files have all
 PARTS_MOST = 12
 TITLES = {
@@ -49,7 +50,7 @@ def trace_page(key: str) -> Any:
     found = lineage.find_subject(current.book, key)
     if found is None:
         return render_template("desk/trace_search.html", text=key[:60], hits=[], most=0), 404
-    made = lineage.trace(current.book, found)
+    made = lineage.trace(current.book, found, back_most=PAGE_STEPS_MOST)
     subject = made.nodes[made.subject.node]
     back, on = _back_links(made), made.spread.links
     return render_template(

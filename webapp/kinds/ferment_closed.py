@@ -29,7 +29,7 @@ KIND = Kind(
                {"original_gravity": ("@og",), "gravity": ("final_gravity",), "juice_share": ("@juice_share", "=80")},
                only_shown=True),
     ),
-    checks=("time_order", "clock", "late", "twice", "over_capacity", "vessel_empty"),
+    checks=("time_order", "clock", "late", "twice", "over_capacity", "vessel_empty", "ferment_yield"),
     effect=fruit.ferment_closed,
     summary="{volume} at {wash_strength}",
     cautions=("co2", "confined"),

@@ -32,6 +32,9 @@ LIMITS: dict[str, float] = {
     "sense_low_c": 45,  # typed as degC from here up a mash may be degF
     "sense_low_f": 4,  # typed as degF between these two a mash may be degC
     "sense_high_f": 35,
+    "yield_low_pct": 60,  # of what the sugar should give
+    "yield_high_pct": 140,
+    "grain_l_100kg": 29,  # litres of pure alcohol from 100 kg of grain
     # still
     "ceiling_pct": 97.2,  # ethanol-water azeotrope
     "fruit_class_pct": 86.0,  # Regulation (EU) 2019/787, Annex I, fruit spirit: distilled at less than 86 % vol
