@@ -122,7 +122,8 @@ def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any
     raw = str(given.get("raw") or "").strip()
     if not raw:
         if spec.required:
-            problems.append(Problem("missing", "refuse", spec.name, f"{spec.label} is missing. {_ASKS.get(spec.sort, 'Type it.')}"))
+            words = f"{spec.label} is missing. {_ASKS.get(spec.sort, 'Type it.')}"
+            problems.append(Problem("missing", "refuse", spec.name, words))
         return None
     if spec.sort == "number":
         return _read_number(spec, raw, given.get("unit") or "", context, problems)
@@ -308,7 +309,8 @@ def _near(rule: Rule, read: Read) -> bool:
 
 def fill(words: str, read: Read) -> str:
     """Return the sentence with `{field}` replaced by what was read, or by the figure."""
-    return re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
+    filled = re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
+    return re.sub("(, | at )\u2013$", "", filled)  # "heat on", not "heat on, –"
 
 
 def _is_date(raw: str) -> bool:
