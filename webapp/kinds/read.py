@@ -73,7 +73,9 @@ class Read:
             spec = self.kind.field(name)
             if spec and spec.sort in ("choice", "yes_no"):
                 return dict(spec.choices).get(raw["raw"], raw["raw"])
-            return f"{raw['raw']} {units.symbol(raw['unit'])}".strip() if raw.get("unit") else str(raw["raw"])
+            # A unit that the field does not have is somebody's text: one such entry would stop every list it is in.
+            has_unit = spec is not None and raw.get("unit") in spec.units
+            return f"{raw['raw']} {units.symbol(raw['unit'])}".strip() if has_unit else str(raw["raw"])
         for figure in self.kind.figures:
             if figure.name == name and name in self.figures:
                 return f"{self.figures[name]:.{figure.decimals}f} {units.symbol(figure.unit)}"
