@@ -47,7 +47,7 @@ function isNear(rule, read) {
 const valueOf = (name, read) => read.figures[name] ?? read.values[name] ?? null;
 
 /** The sentence with `{field}` replaced by what was read, or by the figure. @param {string} words @param {Read} read */
-export const fill = (words, read) => words.replace(/\{(\w+)\}/g, (_, name) => shown(name, read));
+export const fill = (words, read) => words.replace(/\{(\w+)\}/g, (_, name) => shown(name, read)).replace(/(, | at )\u2013$/, "");
 
 /** A field as typed with its unit, or a figure rounded with its unit, for sentences. @param {string} name @param {Read} read */
 export function shown(name, read) {

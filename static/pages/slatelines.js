@@ -35,7 +35,7 @@ function stateBadge(kept) {
     const weights = (kept.receipt?.queries ?? []).map((/** @type {any} */ query) => query.weight);
     return badge(weights.includes("stop") ? "stop" : weights.includes("ask") ? "ask" : "note");
   }
-  return badge("entered", kept.state);
+  return badge("entered"); // "known" too: the book had it already, which is the same to whoever logged it
 }
 
 /** @param {any} kept @returns {string[]} */

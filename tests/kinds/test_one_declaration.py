@@ -8,6 +8,7 @@ import pytest
 from flask import Flask
 
 import webapp.kinds
+from webapp.floor import assets
 from webapp.kinds import as_data, as_docs, as_form, as_openapi, as_schema
 from webapp.kinds.read import read_entry
 from webapp.kinds.spec import Field, Figure, Kind
@@ -31,6 +32,8 @@ BROTH = Kind(
 
 @pytest.fixture
 def with_new_kind(monkeypatch):
+    # Kinds never change while a server runs, so it reads them once; here they do.
+    monkeypatch.setattr(assets, "_data_files", assets._data_files.__wrapped__)
     monkeypatch.setattr(webapp.kinds, "ALL", [*webapp.kinds.ALL, BROTH])
 
 
@@ -145,3 +148,8 @@ def test_a_cell_that_a_spreadsheet_would_run_is_made_text():
     row = dict(zip(as_data.csv_heads(kind), as_data.csv_row(kind, read, {}), strict=True))
     assert row["temp_as_read"] == "-3,5"
     assert row["temp_degC"] == "-3.5"
+
+
+def test_a_summary_leaves_out_what_was_not_read():
+    kind = webapp.kinds.get("cut")
+    assert as_data.summary(read_entry(kind, entry(kind, event={"raw": "heat_on"}))) == "heat on"

@@ -4,7 +4,6 @@ import json
 import random
 
 import pytest
-from playwright.sync_api import sync_playwright
 
 from tests.labels.browser import ROOT, launch, serve, watch
 from webapp.trade.marks import ALPHABET, BadMark, check_character, make_mark, parse_mark, suggest
@@ -142,7 +141,7 @@ def fuzzed_texts(count: int) -> list[str]:
     return texts
 
 
-def test_the_browser_twin_gives_the_same_answers():
+def test_the_browser_twin_gives_the_same_answers(playwright):
     texts = fuzzed_texts(3000)
 
     def tried(task, text):
@@ -152,7 +151,7 @@ def test_the_browser_twin_gives_the_same_answers():
             return [error.code, str(error)]
 
     page_body = b"<!doctype html><title>marks</title>"
-    with serve({"/blank": ("text/html", page_body)}) as origin, sync_playwright() as playwright:
+    with serve({"/blank": ("text/html", page_body)}) as origin:
         browser = launch(playwright)
         page = browser.new_page()
         faults = watch(page, origin)

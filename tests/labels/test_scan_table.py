@@ -7,7 +7,6 @@ of the same reader runs on the same pictures, full size, so the gain can be read
 import statistics
 
 import pytest
-from playwright.sync_api import sync_playwright
 
 from tests.labels.browser import launch, serve, watch
 from tests.labels.scenes import HEIGHT, KINDS, WIDTH, photograph, printed_label
@@ -74,11 +73,11 @@ def frames():
 
 
 @pytest.fixture(scope="module")
-def page(frames):
+def page(frames, playwright):
     extra = {"/blank": ("text/html", b"<!doctype html><title>scan</title>")}
     for number, (_, _, picture) in enumerate(frames):
         extra[f"/frame/{number}"] = ("application/octet-stream", picture.tobytes())
-    with serve(extra) as origin, sync_playwright() as playwright:
+    with serve(extra) as origin:
         browser = launch(playwright)
         page = browser.new_page()
         faults = watch(page, origin)

@@ -6,7 +6,6 @@ import cv2
 import numpy as np
 import pytest
 import qrcode
-from playwright.sync_api import sync_playwright
 
 from tests.labels.browser import ROOT, launch, serve, watch
 from tests.labels.camera_feed import blank_frame, camera_flags, make_camera_feed, picture_of_mark
@@ -47,19 +46,18 @@ def origin():
 
 
 @pytest.fixture
-def open_scan(origin):
-    with sync_playwright() as playwright:
-        opened = []
+def open_scan(origin, playwright):
+    opened = []
 
-        def start(flags, **options):
-            scan = Scan(playwright, origin, flags, **options)
-            opened.append(scan)
-            return scan
+    def start(flags, **options):
+        scan = Scan(playwright, origin, flags, **options)
+        opened.append(scan)
+        return scan
 
-        yield start
-        for scan in opened:
-            scan.browser.close()
-            assert scan.faults == []
+    yield start
+    for scan in opened:
+        scan.browser.close()
+        assert scan.faults == []
 
 
 def symbol_picture(text: str) -> np.ndarray:

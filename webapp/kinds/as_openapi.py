@@ -10,6 +10,10 @@ from apispec.ext.marshmallow import MarshmallowPlugin
 import webapp.kinds
 from webapp.kinds import as_schema
 
+_ASCII = "^[ -~]+$"
+# Latin, Greek and Cyrillic without what does not print. The server takes any letter that prints, which no pattern says.
+_PRINTED = "^[ -~¡-¬®-ͷЀ-ԯ]*$"
+
 
 def spec(version: str = "1") -> dict[str, Any]:
     """Return the API description as JSON-able data, every kind's values among its schemas."""
@@ -70,8 +74,8 @@ def _paths(api: APISpec) -> None:
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "Device and person.")},
     }})  # fmt: skip
     token = {"type": "object", "required": ["token"],
-             "properties": {"token": {"type": "string", "minLength": 1, "maxLength": 200},
-                            "name": {"type": "string", "maxLength": 40}}}  # fmt: skip
+             "properties": {"token": {"type": "string", "minLength": 1, "maxLength": 200, "pattern": _ASCII},
+                            "name": {"type": "string", "maxLength": 40, "pattern": _PRINTED}}}  # fmt: skip
     api.path("/api/enrol", operations={"post": {
         "operationId": "enrol", "summary": "Let a phone in by its one-time token.",
         "requestBody": {"required": True, **_json(token, "Token and name.")},

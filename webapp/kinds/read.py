@@ -73,7 +73,9 @@ class Read:
             spec = self.kind.field(name)
             if spec and spec.sort in ("choice", "yes_no"):
                 return dict(spec.choices).get(raw["raw"], raw["raw"])
-            return f"{raw['raw']} {units.symbol(raw['unit'])}".strip() if raw.get("unit") else str(raw["raw"])
+            # A unit that the field does not have is somebody's text: one such entry would stop every list it is in.
+            has_unit = spec is not None and raw.get("unit") in spec.units
+            return f"{raw['raw']} {units.symbol(raw['unit'])}".strip() if has_unit else str(raw["raw"])
         for figure in self.kind.figures:
             if figure.name == name and name in self.figures:
                 return f"{self.figures[name]:.{figure.decimals}f} {units.symbol(figure.unit)}"
@@ -310,7 +312,8 @@ def _near(rule: Rule, read: Read) -> bool:
 
 def fill(words: str, read: Read) -> str:
     """Return the sentence with `{field}` replaced by what was read, or by the figure."""
-    return re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
+    filled = re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
+    return re.sub("(, | at )\u2013$", "", filled)  # "heat on", not "heat on, –"
 
 
 def _is_date(raw: str) -> bool:

@@ -14,7 +14,10 @@ export function dressFields(form, kind, card) {
     if (field.required) showNeed(box);
     const last = lastOf(card, kind, field);
     box.classList.toggle("field--known", Boolean(last));
-    if (last) showLast(box, field, last);
+    if (last) {
+      showLast(box, field, last, select?.value ?? last.unit);
+      select?.addEventListener("change", () => showLast(box, field, last, select.value));
+    }
   }
   fillIn(form, told(kind));
 }
@@ -43,8 +46,8 @@ function showNeed(box) {
   for (const control of box.querySelectorAll(":is(input, textarea):not([type=radio])")) control.setAttribute("aria-required", "true");
 }
 
-/** @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string, when: string}} last */
-function showLast(box, field, last) {
+/** A figure read in another unit than the box's own is named with it, and never ghosted beside the wrong one. @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string, when: string}} last @param {string} unit of the box now */
+function showLast(box, field, last, unit) {
   const words = (field.choices.find((/** @type {string[]} */ choice) => choice[0] === last.raw) ?? ["", last.raw])[1];
   let line = box.querySelector(".field__last");
   if (!line) {
@@ -52,9 +55,10 @@ function showLast(box, field, last) {
     line.className = "field__last";
     box.querySelector(".field__label, legend > span")?.after(line);
   }
-  const other = last.unit && last.unit !== field.units[0] ? ` ${symbol(last.unit)}` : "";
+  const isOther = Boolean(last.unit) && last.unit !== unit;
+  const other = isOther ? ` ${symbol(last.unit)}` : "";
   line.textContent = `${last.when} ${words.length > 24 ? `${words.slice(0, 23)}…` : words}${other}`;
   const input = box.querySelector("input.field__value");
-  if (input && field.sort !== "date") input.setAttribute("placeholder", words);
+  if (input && field.sort !== "date") input.setAttribute("placeholder", isOther ? "" : words);
   if (input && field.sort === "mark") input.setAttribute("data-last", last.raw);
 }

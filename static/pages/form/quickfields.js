@@ -10,12 +10,13 @@ export function figureBox(kind, name, card) {
   const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
   const last = lastOf(card, kind, field);
   const unit = unitOf(kind, field);
+  const isOther = Boolean(last?.unit) && last?.unit !== unit; // never ghosted beside the wrong unit
   const id = `${kind.name}-${name}`;
   return html`<div class="field field--figure" data-field=${name}>
     <label class="field__label" for=${id}>${field.label}</label>
-    ${last ? html`<span class="field__last">${last.when} ${last.raw}</span>` : nothing}
+    ${last ? html`<span class="field__last">${last.when} ${last.raw}${isOther ? ` ${shortSymbol(last.unit)}` : nothing}</span>` : nothing}
     <input class="field__value" id=${id} name=${name} type="text" inputmode="decimal" autocomplete="off" maxlength="24" data-keypad
-      data-unit=${shortSymbol(unit)} placeholder=${last?.raw ?? nothing}>
+      data-unit=${shortSymbol(unit)} placeholder=${last && !isOther ? last.raw : nothing}>
     ${field.units.length > 1 ? html`<select class="field__unit" name="${name}_unit" data-unit-for=${id} aria-label="Unit of ${field.label}">
         ${field.units.map((/** @type {string} */ one) => html`<option value=${one} ?selected=${one === unit}>${shortSymbol(one)}</option>`)}</select>`
       : html`<span class="field__unit">${shortSymbol(unit)}</span>`}
