@@ -73,6 +73,19 @@ def test_entries_are_filtered_and_leave_as_csv_and_json(house, rising):
     assert client.get("/desk/entries?since=yesterday").status_code == 400
 
 
+def test_no_entry_is_left_out_of_an_export_however_many_there_are(house, monkeypatch):
+    from webapp.book import log
+
+    monkeypatch.setattr(log, "LIST_MOST", 7)
+    for n in range(20):
+        house.log("shift_note", F1, n, text=f"note {n}")
+    client = house.client("NS")
+    lines = client.get("/desk/entries.json").text.splitlines()
+    assert [json.loads(line)["values"]["text"]["raw"] for line in lines] == [f"note {n}" for n in reversed(range(20))]
+    rows = csv.DictReader(io.StringIO(client.get("/desk/entries.csv?kind=shift_note").text.lstrip("\ufeff")))
+    assert len(list(rows)) == 20
+
+
 def test_hostile_text_is_shown_as_text_wherever_it_stands(house):
     people.put_person(house.book, {"code": "EV", "name": EVIL, "roles": [EVIL], "access": "floor"}, by="OL")
     registry.put_vessel(house.book, {"mark": F1, "title": EVIL, "place": EVIL, "note": EVIL}, by="OL")

@@ -96,6 +96,14 @@ def find(
     return [_dressed(book, row) for row in rows]
 
 
+def walk(book: Book, **wanted: Any) -> Iterator[dict[str, Any]]:
+    """Yield every entry that `find` would, newest first, however many; a page of them is in memory at a time."""
+    before: int | None = None
+    while rows := find(book, **wanted, before=before, limit=LIST_MOST):
+        yield from rows
+        before = rows[-1]["book_no"]
+
+
 def family(book: Book, entry_id: str) -> dict[str, Any]:
     """Return what belongs to an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest
     book number first) and `answers` (to any of them)."""

@@ -20,7 +20,6 @@ from webapp.desk.shown import fields_of, figures_of, line
 from webapp.kinds import as_data, as_form
 
 PAGE = 100
-EXPORT_MOST = 100_000
 BOOK_NO_MOST = 2**53 - 1
 FILTERS = ("kind", "mark", "person", "device", "since", "until")
 
@@ -163,7 +162,7 @@ def entries_json() -> Response:
     """Send the filtered entries as JSON lines: each as handed in, with what the book added."""
 
     def lines() -> Iterator[str]:
-        for row in log.find(current_book, **wanted, limit=EXPORT_MOST):
+        for row in log.walk(current_book, **wanted):
             kept = {name: row[name] for name in ("book_no", "received_at", "skew_s", "digest", "via")}
             yield json.dumps({**row["entry"], "book": kept}, ensure_ascii=False) + "\n"
 
@@ -180,19 +179,26 @@ def entries_csv() -> Response:
     kind = webapp.kinds.get(wanted["kind"] or "")
     if kind is None:
         abort(400, "Pick one kind first: each has its own columns.")
-    out = io.StringIO()
-    writer = csv.writer(out)
-    writer.writerow(as_data.csv_heads(kind))
-    rows = log.find(current.book, **wanted, limit=EXPORT_MOST)
-    asked = lookups.queries_by_entry(current.book, [row["id"] for row in rows])
-    for row in rows:
-        read = lookups.read_as_folded(current.book, row)
-        assert read
-        meta = {**row, "queries": " ".join(query["code"] for query in asked.get(row["id"], []))}
-        writer.writerow(as_data.csv_row(kind, read, meta))
+
+    def lines() -> Iterator[str]:
+        # The byte order mark makes office programs read it as UTF-8.
+        yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
+        for row in log.walk(book, **wanted):
+            read = lookups.read_as_folded(book, row)
+            assert read
+            asked = lookups.queries_by_entry(book, [row["id"]]).get(row["id"], [])
+            meta = {**row, "queries": " ".join(query["code"] for query in asked)}
+            yield _csv_line(as_data.csv_row(kind, read, meta))
+
+    book = current.book
     name = f"cellarslate-{kind.name}-{datetime.now(UTC):%Y-%m-%d}.csv"
-    # The byte order mark makes office programs read it as UTF-8.
-    return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(name))
+    return Response(lines(), mimetype="text/csv", headers=_attached(name))
+
+
+def _csv_line(cells: list[str]) -> str:
+    out = io.StringIO()
+    csv.writer(out).writerow(cells)
+    return out.getvalue()
 
 
 def _attached(name: str) -> dict[str, str]:
