@@ -19,7 +19,7 @@ from webapp.desk import bp
 from webapp.desk.trace_picture import COLUMN, SORTS, Links, draw, percent, with_vats
 from webapp.kinds.as_data import cell
 
-PAGE_STEPS_MOST = 20_000  # flows looked at on the way back for the page, within a second; the files go further
+PAGE_STEPS_MOST = 15_000  # flows looked at on the way back for the page, within a second; the files go further
 LISTED_MOST = 60  # of one sort on the page; the files have all
 PARTS_MOST = 12
 TITLES = {
