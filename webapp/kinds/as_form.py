@@ -32,7 +32,7 @@ def form_class(kind: Kind) -> type[FlaskForm]:
             )
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(
-                f"{spec.instrument.capitalize()} used", [Optional(), Length(max=40)]
+                f"{spec.instrument if spec.instrument[1].isupper() else spec.instrument.capitalize()} used", [Optional(), Length(max=40)]
             )
     made["read_at"] = StringField("Read at", [Optional(), Length(max=40)], render_kw={"type": "datetime-local"})
     made["person"] = StringField("Who", [Optional(), Length(max=40)])
