@@ -24,7 +24,6 @@ def _begun(words: str) -> str:
     return words if words[1:2].isupper() else words.capitalize()
 
 
-
 def form_class(kind: Kind) -> type[FlaskForm]:
     """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what all entries carry."""
     made: dict[str, Any] = {"kind": kind}
