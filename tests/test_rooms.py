@@ -6,6 +6,7 @@ from pathlib import Path
 import webapp
 
 ROOMS = Path(webapp.__file__).parent
+TESTS = Path(__file__).parent
 MAY_NOT = {
     "trade": (
         "webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask", "sqlite3",
@@ -44,3 +45,16 @@ def test_declarations_need_no_web_and_no_database():
     for path in [*(ROOMS / "kinds" / f"{name}.py" for name in names), *(ROOMS / "kinds" / "effects").glob("*.py")]:
         found = set(imports_of(path))
         assert not any(module.split(".")[0] in ("flask", "flask_wtf", "wtforms", "marshmallow") for module in found)
+
+
+def test_only_the_session_starts_playwright():
+    """A second one beside the session's fails, and only when the rooms run together."""
+    starters = {
+        path.relative_to(TESTS).as_posix()
+        for path in TESTS.rglob("*.py")
+        if any(
+            isinstance(node, ast.ImportFrom) and any(alias.name == "sync_playwright" for alias in node.names)
+            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        )
+    }
+    assert starters == {"conftest.py", "find_browsers.py"}

@@ -19,6 +19,11 @@ from webapp.trade import units
 TEXT_MOST = 2000
 
 
+def _begun(words: str) -> str:
+    """Return the words with a capital, except where the second letter is one: pH."""
+    return words if words[1:2].isupper() else words.capitalize()
+
+
 def form_class(kind: Kind) -> type[FlaskForm]:
     """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what all entries carry."""
     made: dict[str, Any] = {"kind": kind}
@@ -33,7 +38,7 @@ def form_class(kind: Kind) -> type[FlaskForm]:
             )
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(
-                f"{spec.instrument.capitalize()} used", [Optional(), Length(max=40)]
+                f"{_begun(spec.instrument)} used", [Optional(), Length(max=40)]
             )
     made["read_at"] = StringField("Read at", [Optional(), Length(max=40)], render_kw={"type": "datetime-local"})
     made["person"] = StringField("Who", [Optional(), Length(max=40)])

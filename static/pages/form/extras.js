@@ -21,7 +21,7 @@ export function dressInstruments(form, kind, house) {
     if (!fitting.length) input.value = kept;
     else input.replaceWith(instrumentSelect(input, fitting, kept));
     const label = input.id && form.querySelector(`label[for="${input.id}"]`);
-    if (label) label.textContent = `${label.textContent?.replace(/\s*\(may stay empty\)/, "")} for ${field.label.toLowerCase()}`;
+    if (label) label.textContent = `${label.textContent?.replace(/\s*\(may stay empty\)/, "")} for ${/^.[A-Z]/.test(field.label) ? field.label : field.label.toLowerCase()}`;
   }
 }
 
