@@ -26,4 +26,5 @@ async function showHouse() {
   const mark = decimalChoice() || house.decimal_mark;
   if (mark) dataset.decimal = mark;
   if (house.time_zone) dataset.zone = house.time_zone;
+  if (house.units) dataset.units = house.units;
 }

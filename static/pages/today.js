@@ -3,10 +3,11 @@
 import { freshAt, notes, onCards, site } from "../slate/cards.js";
 import { onChange } from "../slate/queue.js";
 import { badge } from "../ui/badge.js";
-import { formatAgo, formatDuration, formatNumber } from "../ui/format.js";
+import { formatAgo, formatDuration } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { setHead } from "./frame.js";
+import { strengthShown } from "./inunits.js";
 import { logPath, runPath, vesselPath } from "./here.js";
 import { readCards } from "./phone.js";
 import { capital, holdsOf } from "./words.js";
@@ -45,7 +46,7 @@ function runs(cards) {
     return html`<a class="card running" href=${runPath(card.mark)}>
       <span class="running__about"><span class="card__mark">${card.name || card.mark}</span> ${capital(`${card.run.what || ""} run ${card.run.name}`.trim())}
         <span class="quiet">${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}${last ? ` · read ${formatAgo(last.at)}` : ""}</span></span>
-      ${last ? html`<span class="running__figure">${formatNumber(last.true_strength, 1)}<span class="quiet">% vol true</span></span>` : nothing}</a>`;
+      ${last ? html`<span class="running__figure">${strengthShown(last.true_strength).figure}<span class="quiet">${strengthShown(last.true_strength).sign} true</span></span>` : nothing}</a>`;
   });
 }
 

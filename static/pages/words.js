@@ -1,7 +1,8 @@
 // @ts-check
 /** The sentences that several pages share. */
 import { localStamp } from "../slate/entry.js";
-import { formatDay, formatNumber, formatQuantity } from "../ui/format.js";
+import { formatDay, formatNumber } from "../ui/format.js";
+import { shownInUnits } from "./inunits.js";
 
 /** @param {number} count @param {string} one @param {string} many */
 export const some = (count, one, many) => (count === 1 ? `1 ${one}` : `${formatNumber(count)} ${many}`);
@@ -23,9 +24,9 @@ export function holdsOf(card) {
   if (!held) return [card?.title || "", "empty, as far as the book knows"];
   const name = held.name && held.name !== held.what ? `batch ${held.name}` : "";
   const first = capital([held.what, name].filter(Boolean).join(", "));
-  const amount = held.volume_l != null ? formatQuantity(held.volume_l, 0, "L")
-    : held.mass_kg != null ? formatQuantity(held.mass_kg, 0, "kg") : "";
-  const strength = held.strength_pct != null ? `at ${formatQuantity(held.strength_pct, 1, "% vol")}` : "";
+  const amount = held.volume_l != null ? shownInUnits(held.volume_l, "L", 0)
+    : held.mass_kg != null ? shownInUnits(held.mass_kg, "kg", 0) : "";
+  const strength = held.strength_pct != null ? `at ${shownInUnits(held.strength_pct, "pct_vol", 1)}` : "";
   const since = held.since && card.sort === "fermenter" ? formatDay(held.since) : "";
   return [first, [[amount, strength].filter(Boolean).join(" "), since].filter(Boolean).join(" · ")];
 }

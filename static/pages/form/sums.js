@@ -2,16 +2,17 @@
 /** The computed figures of a form, large where one of them is what the work is about. */
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { capital } from "../words.js";
-import { symbol } from "../../trade/units.js";
-import { formatQuantity } from "../../ui/format.js";
+import { shownInUnits } from "../inunits.js";
 
 /** @param {any} kind @param {any} read as readEntry gives it */
 export function sumLines(kind, read) {
-  const known = kind.figures.filter((/** @type {any} */ figure) => figure.name in read.figures && !isGivenAway(figure, read) && !isTwin(figure, kind, read));
+  // Two ways to one figure share its name: it is said once.
+  const own = kind.figures.filter((/** @type {any} */ figure, /** @type {number} */ i) => kind.figures.findIndex((/** @type {any} */ one) => one.name === figure.name) === i);
+  const known = own.filter((/** @type {any} */ figure) => figure.name in read.figures && !isGivenAway(figure, read) && !isTwin(figure, kind, read));
   if (!known.length) return nothing;
   return known.map((/** @type {any} */ figure) => html`<p class="sum ${figure.big ? "sum--big" : ""}">
     <span class="sum__label">${capital(figure.label)}</span>
-    <output class="sum__value" data-figure=${figure.name}>${formatQuantity(read.figures[figure.name], figure.decimals, symbol(figure.unit))}</output></p>`);
+    <output class="sum__value" data-figure=${figure.name}>${shownInUnits(read.figures[figure.name], figure.unit, figure.decimals)}</output></p>`);
 }
 
 /** A figure that says again what a large one says. @param {any} figure @param {any} kind @param {any} read */

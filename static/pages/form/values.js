@@ -13,8 +13,8 @@ export const shortSymbol = (unit) => symbol(unit).replace(/ \(.*\)$/, "");
 
 const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in", "oz", "fl_oz"];
 
-/** @returns {"metric"|"us"} what this phone was set to */
-export const unitsChoice = () => (stored("units") === "us" ? "us" : "metric");
+/** @returns {"metric"|"us"} what this phone was set to, else what the house uses */
+export const unitsChoice = () => ((stored("units") || document.documentElement.dataset.units) === "us" ? "us" : "metric");
 
 /** @param {"metric"|"us"} choice */
 export function setUnitsChoice(choice) {

@@ -2,18 +2,26 @@
 /** The run sheet's reading half: the figure now, the receivers, what was logged. */
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { badge } from "../../ui/badge.js";
-import { formatNumber, formatQuantity, formatTime } from "../../ui/format.js";
+import { formatNumber, formatTime } from "../../ui/format.js";
+import { shownInUnits, strengthShown } from "../inunits.js";
 import { lastReading, receiversOf } from "./state.js";
 
 const LINES_SHOWN = 8;
+
+/** "73.7 %" or "147.3 proof". @param {number} pct */
+function strengthWords(pct) {
+  const { figure, sign } = strengthShown(pct);
+  return `${figure} ${sign.replace(" vol", "")}`;
+}
 
 /** @param {any} run */
 export function figureNow(run) {
   const last = lastReading(run);
   if (!last) return html`<p class="figure"><span class="figure__value">–</span><span class="figure__about">No strength yet.<br>Nose first.</span></p>`;
-  const glass = last.glass != null ? `glass ${formatNumber(last.glass, 1)}${last.temp != null ? ` at ${formatQuantity(last.temp, 1, "°C")}` : ""}` : "";
-  return html`<p class="figure"><span class="figure__value" data-figure="now">${formatNumber(last.true_strength, 1)}</span>
-    <span class="figure__about">% vol true at 20 °C<br>${glass ? html`${glass}<br>` : nothing}${formatTime(last.at)}</span></p>`;
+  const glass = last.glass != null ? `glass ${formatNumber(last.glass, 1)}${last.temp != null ? ` at ${shownInUnits(last.temp, "degC", 1)}` : ""}` : "";
+  const strength = strengthShown(last.true_strength);
+  return html`<p class="figure"><span class="figure__value" data-figure="now">${strength.figure}</span>
+    <span class="figure__about">${strength.words}<br>${glass ? html`${glass}<br>` : nothing}${formatTime(last.at)}</span></p>`;
 }
 
 /** @param {any} run @param {(mark: string) => string} nameOf */
@@ -23,15 +31,15 @@ export function receiverStrip(run, nameOf) {
   return html`<section class="receivers" aria-label="Receivers">${receivers.map((one) => html`
     <div class="receiver receiver--${one.part} ${one.isOpen ? "receiver--open" : ""}"><span class="receiver__name">${one.part}</span>
       <span class="receiver__held">${one.name}</span>
-      <span class="receiver__state">${one.fraction ? `${formatQuantity(one.fraction.volume_l, 1, "L")} · ${formatNumber(one.fraction.strength_pct, 1)} %` : html`${one.isOpen ? html`<strong>${one.state}</strong>` : one.state}`}</span></div>`)}</section>`;
+      <span class="receiver__state">${one.fraction ? `${shownInUnits(one.fraction.volume_l, "L", 1)} · ${strengthWords(one.fraction.strength_pct)}` : html`${one.isOpen ? html`<strong>${one.state}</strong>` : one.state}`}</span></div>`)}</section>`;
 }
 
 /** The last readings and events, newest first. @param {any} run @param {any} cutKind */
 export function runLines(run, cutKind) {
   const events = new Map(cutKind.fields.find((/** @type {any} */ field) => field.name === "event").choices);
   const lines = new Map();
-  for (const reading of run.readings) lines.set(reading.entry, { ...reading, words: `${formatNumber(reading.true_strength, 1)} % true` });
-  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, words: [events.get(cut.event), cut.true_strength != null && `${formatNumber(cut.true_strength, 1)} % true`].filter(Boolean).join(", ") });
+  for (const reading of run.readings) lines.set(reading.entry, { ...reading, words: `${strengthWords(reading.true_strength)} true` });
+  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, words: [events.get(cut.event), cut.true_strength != null && `${strengthWords(cut.true_strength)} true`].filter(Boolean).join(", ") });
   const sorted = [...lines.values()].sort((a, b) => (a.at < b.at ? 1 : -1)).slice(0, LINES_SHOWN);
   if (!sorted.length) return nothing;
   return html`<ul class="list" aria-label="Logged in this run">${sorted.map((line) => html`<li class="list__item--short"><span class="list__mark">${formatTime(line.at)}</span>
