@@ -21,8 +21,6 @@ ROOMS = [
     ("trace", "Trace", "/desk/trace"),
     ("periods", "Periods", "/desk/periods"),
     ("labels", "Labels", "/desk/labels"),
-    ("phones", "Phones", "/desk/phones"),
-    ("people", "People", "/desk/people"),
     ("settings", "Settings", "/desk/settings"),
 ]
 

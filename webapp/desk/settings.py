@@ -23,20 +23,40 @@ def _by() -> str:
     return code
 
 
-@bp.route("/settings", methods=["GET", "POST"])
-@needs("office")
+@bp.get("/settings")
+@needs("distiller")
 def settings_page() -> Any:
-    """Show and change the house; list ranges, instruments and the last changes."""
+    """Show the house, ranges, instruments and the last changes."""
+    return _settings(_site_form())
+
+
+@bp.post("/settings")
+@needs("office")
+def set_house() -> Any:
+    """Change the house."""
+    form = _site_form()
+    if not form.validate():
+        return _settings(form), 422
+    kept = {
+        "name": form.name.data,
+        "units": form.units.data,
+        "decimal_mark": form.decimal_mark.data,
+        "accounts": form.accounts.data or accounts_of(registry.site(current.book)),
+        "height_m": figure(form.height_m) or 0.0,
+        "time_zone": form.time_zone.data or "",
+    }
+    registry.set_site(current.book, kept, by=_by())
+    flash("Kept.", "entered")
+    return redirect(url_for("desk.settings_page"))
+
+
+def _site_form() -> SiteForm:
     site = registry.site(current.book)
     height = site.get("height_m")
-    form = SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
-    if request.method == "POST" and form.validate():
-        kept = {"name": form.name.data, "units": form.units.data, "decimal_mark": form.decimal_mark.data,
-                "accounts": form.accounts.data or accounts_of(site),
-                "height_m": figure(form.height_m) or 0.0, "time_zone": form.time_zone.data or ""}  # fmt: skip
-        registry.set_site(current.book, kept, by=_by())
-        flash("Kept.", "entered")
-        return redirect(url_for("desk.settings_page"))
+    return SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
+
+
+def _settings(form: SiteForm) -> str:
     return render_template(
         "desk/settings.html",
         form=form,
