@@ -102,10 +102,12 @@ VOLUME_NEEDS_TEMP = Rule(
     "volume_needs_temp", "needs", "volume", "temp", "refuse",
     "A volume needs the temperature of the spirit. Type it too.",
 )  # fmt: skip
-LPA = Figure(
+PURE_ALCOHOL = Figure(
     "lpa", "pure alcohol", "LPA", "lpa_volume",
-    {"volume": ("volume_20",), "strength": ("true_strength", "@strength_pct"), "temp": ("=20",)}, decimals=2, big=True,
+    {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True,
 )  # fmt: skip
+# Where no strength was read, that of what the vessel holds counts.
+LPA = replace(PURE_ALCOHOL, inputs={**PURE_ALCOHOL.inputs, "strength": ("true_strength", "@strength_pct")})
 PROOF_GALLONS = Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gallons", {"lpa": ("lpa",)}, decimals=1)
 
 
@@ -140,5 +142,5 @@ def quantity_figures(*, by_vessel: bool = False) -> tuple[Figure, ...]:
                {"volume": ("volume",), "strength": ("true_strength", *held), "temp": temp}),
         Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
                {"net": ("net_weight",), "strength": ("true_strength", *held)}),
-        LPA if by_vessel else replace(LPA, inputs={**LPA.inputs, "strength": ("true_strength",)}),
+        LPA if by_vessel else PURE_ALCOHOL,
     )  # fmt: skip

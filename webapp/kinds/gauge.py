@@ -3,15 +3,17 @@
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
-    GLASS_TRUE,
+    PROOF_GALLONS,
     RAW_IS_NOT_TRUE,
-    TRUE_STRENGTH,
+    SOME_QUANTITY,
+    VOLUME_NEEDS_TEMP,
     glass,
+    quantity_figures,
     spirit_temp,
     strength,
 )
 from webapp.kinds.effects import gauge
-from webapp.kinds.spec import Field, Figure, Kind, Rule
+from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
     name="gauge",
@@ -34,21 +36,13 @@ KIND = Kind(
             ("stock", "stock"), ("move", "before a move"), ("opening", "opening stock"), ("other", "other"))),
     ),
     rules=(
-        Rule("some_quantity", "any_of", "volume", "net_weight", "refuse", "Type the volume or the net weight."),
-        Rule("volume_needs_temp", "needs", "volume", "temp", "refuse",
-             "A volume needs the temperature of the spirit. Type it too."),
+        SOME_QUANTITY,
+        VOLUME_NEEDS_TEMP,
         GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=(
-        TRUE_STRENGTH,
-        GLASS_TRUE,
-        Figure("volume_20", "volume at 20 °C", "L", "volume_20",
-               {"volume": ("volume",), "strength": ("true_strength",), "temp": ("temp",)}),
-        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
-               {"net": ("net_weight",), "strength": ("true_strength",)}),
-        Figure("lpa", "pure alcohol", "LPA", "lpa_volume",
-               {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True),
-        Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gallons", {"lpa": ("lpa",)}, decimals=1),
+        *quantity_figures(),
+        PROOF_GALLONS,
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale", "two_people",
             "dip_sum", "emptied_vessel"),
