@@ -16,6 +16,7 @@ const PAGES = {
   vessel: () => import("./pages/vessel.js"),
   log: () => import("./pages/log.js"),
   run: () => import("./pages/run.js"),
+  job: () => import("./pages/job.js"),
   slate: () => import("./pages/slate.js"),
   who: () => import("./pages/who.js"),
   more: () => import("./pages/more.js"),

@@ -12,7 +12,7 @@ const CACHE = `${PREFIX}shell-${VERSION}`;
 const HASHES = new Map(ASSETS);
 const LATER_CACHES = new Map(
   Object.entries(LATER).flatMap(([name, parts]) => {
-    const cache = `${PREFIX}${name}-${parts.map(([, hash]) => hash.slice(0, 8)).join("")}`;
+    const cache = `${PREFIX}${name}`;
     return parts.map(([url, hash]) => [url, { cache, hash }]);
   }),
 );

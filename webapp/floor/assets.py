@@ -21,9 +21,10 @@ WORKER_BODY = "sw-body.js"
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
 _LATER_DATA = ("table1.json",)
-# Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan, and the drawer
-# of curves, in whose place the table of figures stands until it is there. [name of the cache: folder below static]
-LATER_FOLDERS = {"scan": "vendor/zxing-wasm", "curve": "vendor/uplot"}
+# Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
+# curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form.
+# [name of the cache: folder below static]
+LATER_FOLDERS = {"scan": "vendor/zxing-wasm", "curve": "vendor/uplot", "jobs": "jobs"}
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
 # The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
 _LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
@@ -83,9 +84,14 @@ def worker_script() -> tuple[str, str]:
     from webapp.floor.pack import pack
 
     now = version()
-    constants = {"VERSION": now, "ASSETS": assets(), "PACK": pack()[1], "LATER": later(), "SHELLS": PATTERNS}
+    constants = {"VERSION": now, "ASSETS": assets(), "PACK": pack()[1], "LATER": _by_cache(later()), "SHELLS": PATTERNS}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
     return now, head + _worker_body()
+
+
+def _by_cache(parts: dict[str, list[Asset]]) -> dict[str, list[Asset]]:
+    """Return the large parts by the names of their caches, which change with any of their files."""
+    return {f"{name}-{_sha256(json.dumps(files).encode())[:16]}": files for name, files in parts.items()}
 
 
 def version() -> str:

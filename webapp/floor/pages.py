@@ -86,6 +86,12 @@ def log_without_mark(kind: str) -> Any:
     return _form_page("", declared)
 
 
+@bp.get("/job/<name>")
+def job(name: str) -> Any:
+    """A job that is more than one form; the phone's own modules draw it."""
+    return render_template("floor/job.html", shell=False)
+
+
 @bp.get("/slate")
 def slate() -> Any:
     """What this phone holds."""

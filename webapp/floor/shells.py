@@ -11,7 +11,7 @@ from webapp.floor.modules import with_preloads
 from webapp.kinds.as_form import form_class
 from webapp.kinds.spec import Kind
 
-PAGES = ("today", "scan", "vessel", "run", "slate", "more", "who", "enrol")
+PAGES = ("today", "scan", "vessel", "run", "job", "slate", "more", "who", "enrol")
 # Which shell answers which address: (pattern of the path, shell). `$1` is the first group. Read by the worker.
 PATTERNS = (
     (r"^/(?:today/?)?$", "/shell/today"),
@@ -20,6 +20,7 @@ PATTERNS = (
     (r"^/[mM]/[^/]+/log/([a-z0-9_]+)/?$", "/shell/log/$1"),
     (r"^/[mM]/[^/]+/run/?$", "/shell/run"),
     (r"^/log/([a-z0-9_]+)/?$", "/shell/log/$1"),
+    (r"^/job/[a-z]+/?$", "/shell/job"),
     (r"^/slate/?$", "/shell/slate"),
     (r"^/more/?$", "/shell/more"),
     (r"^/who/?$", "/shell/who"),

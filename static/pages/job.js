@@ -1,0 +1,23 @@
+// @ts-check
+/** A job of the floor that has more to it than one form: its module comes from the part of the app that is fetched right after the first install. */
+import { html, render } from "../vendor/lit-html/lit-html.js";
+import { setHead } from "./frame.js";
+
+/** @type {Record<string, () => Promise<{start: () => Promise<void>|void}>>} by the last part of the address; spelt out, so that each is a file of ours */
+const JOBS = {};
+
+export async function start() {
+  const name = location.pathname.split("/")[2] ?? "";
+  const body = /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]'));
+  body.replaceChildren();
+  if (!Object.hasOwn(JOBS, name)) return sayMissing(body, "There is no such page. Go back to Today.");
+  const job = await JOBS[name]().catch(() => null);
+  if (job) await job.start();
+  else sayMissing(body, "This page is not on the phone yet. It comes by itself the next time the phone reaches the book; until then, log from the vessel's card.");
+}
+
+/** @param {HTMLElement} body @param {string} words */
+function sayMissing(body, words) {
+  setHead({ mark: "", first: "Not here yet" });
+  render(html`<section class="band band--note"><p>${words}</p><div class="band__offers"><a class="button" href="/today">Today</a></div></section>`, body);
+}
