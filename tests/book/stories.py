@@ -135,8 +135,28 @@ def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]
 def _bottling_close(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count",
                  per_case="6 count",
-                 bottle_size="0.5 L", case_from="1", case_to="93", loss="1 L",
+                 bottle_size="0.5 L", lot_mark="K-26-03", case_from="1", case_to="93", loss="1 L",
                  tank_empty=chance.choice(("yes", "no")), **more)  # fmt: skip
+
+
+def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    declared = chance.choice(({"declared_volume": "100 L"}, {"declared_weight": "90 kg"}))
+    return entry("receipt", chance.choice((T1, T2, C1)), consignor="Hollow Hill", document="T-7", purpose="in_bond",
+                 spirit=chance.choice(("plum", "rye")), to_account=chance.choice(("storage", "processing")),
+                 declared_strength="62 pct_vol", volume=f"{chance.choice((97, 100, 101))} L", temp="20 degC",
+                 strength="62 pct_vol", seals=chance.choice(("yes", "no")), **declared, **more)  # fmt: skip
+
+
+def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    why = chance.choice(("tax_paid", "in_bond", "sample", "broken", "missing", "dumped_back", "returned", "destroyed"))
+    cases = chance.choice(({}, {"case_from": "1", "case_to": "20"}, {"case_from": "15", "case_to": "34"}))
+    return entry("dispatch", batch=chance.choice(("K-26-03", "k-26-03 ", "L-1")), why=why, document="D-1",
+                 to_whom="Corner shop", to_vessel=T2, **{"cases": "20 count"} if cases else {"bottles": "7 count"},
+                 **cases, **more)  # fmt: skip
+
+
+def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("bottled_count", batch="K-26-03", cases=f"{chance.choice((0, 40, 300))} count", signed="NS", **more)
 
 
 def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -193,6 +213,10 @@ MAKERS: dict[str, Any] = {
     "bottling_gauge": _bottling_gauge,
     "bottle_check": _bottle_check,
     "bottling_close": _bottling_close,
+    "receipt": _receipt,
+    "dispatch": _dispatch,
+    "dispatch again": _dispatch,
+    "bottled_count": _bottled_count,
     "stock_count": _count,
     "cleaning": lambda chance, more: entry("cleaning", T1, agent="caustic 2 %", rinse_ph="7 pH", entered="no", **more),
     "instrument_check": _instrument,

@@ -16,6 +16,7 @@ from webapp.book.checks import (
     cask_loss,
     clock,
     ferment,
+    goods,
     harvest,
     instrument,
     moves,
@@ -87,6 +88,11 @@ CHECKS: dict[str, Check] = {
     "bottling_balance": bottling.bottling_balance,
     "case_count": bottling.case_count,
     "not_in_book": place.not_in_book,
+    "bottling_named": goods.bottling_named,
+    "cases_gone": goods.cases_gone,
+    "bottles_short": goods.bottles_short,
+    "transit_loss": goods.transit_loss,
+    "seals_broken": goods.seals_broken,
     "too_neat": neat.too_neat,
 }
 
