@@ -74,9 +74,10 @@ class Season:
         parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
                  ("stillage", self.stillage), ("not accounted for", self.lost)]  # fmt: skip
         said = " + ".join(f"{name} {_l(ul)}" for name, ul in parts)
-        more = [("low wines dipped twice", -self.dips), ("later gauges", -self.gauged), ("out of the stills", -self.other)]
+        more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other)]
         rest = "".join(f", {'and' if ul > 0 else 'less'} {_l(abs(ul))} {name}" for name, ul in more if round(ul, -4))
-        return f"Wash {_l(self.wash)} L of pure alcohol = {said}{rest}."
+        later = f" Gauges after collection found {_l(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
+        return f"Wash {_l(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
 
     @property
     def verdict(self) -> str:

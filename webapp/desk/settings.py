@@ -10,6 +10,7 @@ import webapp.kinds
 from webapp.access import current, needs
 from webapp.book import registry
 from webapp.book.periods import accounts_of
+from webapp.book.season import FIRST_MONTH
 from webapp.desk import bp
 from webapp.desk.forms import InstrumentForm, LimitForm, SiteForm, figure
 from webapp.kinds.as_form import pairs
@@ -44,6 +45,7 @@ def set_house() -> Any:
         "accounts": form.accounts.data or accounts_of(registry.site(current.book)),
         "height_m": figure(form.height_m) or 0.0,
         "time_zone": form.time_zone.data or "",
+        "season_month": form.season_month.data or FIRST_MONTH,
     }
     registry.set_site(current.book, kept, by=_by())
     flash("Kept.", "entered")
@@ -53,6 +55,7 @@ def set_house() -> Any:
 def _site_form() -> SiteForm:
     site = registry.site(current.book)
     height = site.get("height_m")
+    site.setdefault("season_month", FIRST_MONTH)
     return SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
 
 

@@ -53,7 +53,9 @@ def holds_case(text: str | None, bottling: Mapping[str, Any]) -> bool:
 
 
 def cases_of(values: Mapping[str, Any]) -> tuple[str, int, int] | None:
-    """Return the cases that an entry names as (what stands before the numbers, first, last), or None."""
+    """Return the whole cases that an entry names as (what stands before the numbers, first, last), or None."""
+    if not _count(values.get("cases")):
+        return None
     first = case_of(values.get("case_from"))
     last = case_of(values.get("case_to")) or first
     return (first[0], first[1], last[1]) if first and last and first[0] == last[0] and first[1] <= last[1] else None
