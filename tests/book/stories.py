@@ -8,6 +8,7 @@ from typing import Any
 from tests.book.conftest import C1, C2, F1, F2, F3, R1, R2, R3, S1, T1, T2, charge, entry, fruit, gauge, reading
 from webapp.trade.marks import make_mark
 
+LOTS = ("L-1", "L-2", "L-3", "L-4", "L-5", "L-6")
 POSSIBLE = {"glass": "62.0 pct_glass", "temp": "12 degC"}
 
 
@@ -135,7 +136,7 @@ def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]
 def _bottling_close(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count",
                  per_case="6 count",
-                 bottle_size="0.5 L", lot_mark="K-26-03", case_from="1", case_to="93", loss="1 L",
+                 bottle_size="0.5 L", lot_mark=chance.choice(LOTS), case_from="1", case_to="93", loss="1 L",
                  tank_empty=chance.choice(("yes", "no")), **more)  # fmt: skip
 
 
@@ -150,13 +151,13 @@ def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     why = chance.choice(("tax_paid", "in_bond", "sample", "broken", "missing", "dumped_back", "returned", "destroyed"))
     cases = chance.choice(({}, {"case_from": "1", "case_to": "20"}, {"case_from": "15", "case_to": "34"}))
-    return entry("dispatch", batch=chance.choice(("K-26-03", "k-26-03 ", "L-1")), why=why, document="D-1",
+    return entry("dispatch", batch=chance.choice(("K-26-03", "l-1 ", *LOTS)), why=why, document="D-1",
                  to_whom="Corner shop", to_vessel=T2, **{"cases": "20 count"} if cases else {"bottles": "7 count"},
                  **cases, **more)  # fmt: skip
 
 
 def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    return entry("bottled_count", batch="K-26-03", cases=f"{chance.choice((0, 40, 300))} count", signed="NS", **more)
+    return entry("bottled_count", batch=chance.choice(LOTS), cases=f"{chance.choice((0, 300, 300))} count", signed="NS", **more)
 
 
 def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:

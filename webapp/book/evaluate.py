@@ -10,6 +10,8 @@ from typing import Any
 import webapp.kinds
 from webapp.book import checks
 from webapp.book.checks.clock import device_state
+from webapp.book.checks.moves import emptied
+from webapp.book.checks.neat import round_state
 from webapp.book.checks.short import shortfalls
 from webapp.book.context import context_for
 from webapp.book.families import AFTER_STRIKE, Plan
@@ -22,7 +24,7 @@ from webapp.kinds.stock import unbalanced
 
 _log = logging.getLogger("cellarslate.book")
 FAULT = "not_worked_out"
-EMPTY_CODES = {"source_empty", "vessel_empty", "emptied_vessel", "fraction_twice"}
+EMPTY_CODES = {"source_empty", "vessel_empty", "emptied_vessel", "fraction_twice", "move_gain"}
 
 
 @dataclass(slots=True)
@@ -57,6 +59,7 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
             effect = Effect({**effect.states, **{key: dict(state) for key, state in phone.items()}}, effect.flows)
+        effect = with_notes(effect, read, view)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
         words = (
@@ -68,6 +71,11 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
     if plan.entry["mark"]:
         keys.add(f"v:{plan.entry['mark']}")
     return Outcome("stopped" if stopped else "entered", questions, effect, frozenset(keys))
+
+
+def with_notes(effect: Effect, read: Read, view: View) -> Effect:
+    """Return the effect with what checks keep of it beside: which entry emptied a vessel, and a person's round."""
+    return Effect({**effect.states, **emptied(effect, read, view), **round_state(read, view)}, effect.flows)
 
 
 def ask(kind: Kind, entry: Mapping[str, Any], view: View, known: Known) -> tuple[Read, list[Query]]:

@@ -12,7 +12,7 @@ from datetime import datetime
 
 from webapp.book import months
 from webapp.book.checks.limits import LIMITS
-from webapp.book.checks.words import plain
+from webapp.book.checks.words import about, plain
 from webapp.book.clock import utc_text
 from webapp.book.known import load_site
 from webapp.book.store import Book
@@ -82,7 +82,7 @@ class Season:
     @property
     def verdict(self) -> str:
         """Return what to think of it, and what to do."""
-        out = f"Out by {_l(abs(self.closes_by))} L ({plain(round(self.closes_by_pct, 2), 1)} % of the wash)"
+        out = f"Out by {_l(abs(self.closes_by))} L ({about(self.closes_by_pct)} % of the wash)"
         if self.closes_by_pct > self.close_most_pct:
             return (
                 f"{out}: more than {plain(self.close_most_pct, 1)} %. Look through dips of low wines and gauges of "
@@ -90,7 +90,7 @@ class Season:
             )
         if self.lost_pct > self.lost_most_pct:
             return (
-                f"The runs leave {plain(round(self.lost_pct, 2), 1)} % not accounted for, more than "
+                f"The runs leave {about(self.lost_pct)} % not accounted for, more than "
                 f"{plain(self.lost_most_pct, 1)} %. Look at wash strengths, stillage, condenser and joints."
             )
         return f"{out}: within {plain(self.close_most_pct, 1)} %."

@@ -94,10 +94,12 @@ CHECKS: dict[str, Check] = {
     "transit_loss": goods.transit_loss,
     "seals_broken": goods.seals_broken,
     "too_neat": neat.too_neat,
+    "neat_round": neat.neat_round,
 }
 
 RANGE_CODES = ("unusual", "impossible")
-ALWAYS = ("instrument",)  # asked of every kind: it looks only at the instruments that an entry names
+# Asked of every kind: the first looks only at the instruments that an entry names, the second at emptied vessels.
+ALWAYS = ("instrument", "emptied_vessel")
 
 
 def questions(read: Read, view: View) -> list[Query]:
@@ -107,7 +109,7 @@ def questions(read: Read, view: View) -> list[Query]:
     range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
     """
     view.scopes = scopes_of(read, view)
-    found = _one_for_one_slip([query for name in (*read.kind.checks, *ALWAYS) for query in CHECKS[name](read, view)])
+    found = _one_for_one_slip([query for name in dict.fromkeys((*read.kind.checks, *ALWAYS)) for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [
