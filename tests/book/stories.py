@@ -24,7 +24,10 @@ def _number(chance: random.Random, *of: float) -> str:
 
 def _ferment(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     gravity = chance.choice(("1.052", "1.040", "1.043", "1.031", "1.020", "1.4"))
-    return reading(chance.choice((F1, F2)), gravity, str(chance.randrange(12, 30)), **more)
+    one = reading(chance.choice((F1, F2)), gravity, str(chance.randrange(12, 30)), **more)
+    if chance.random() < 0.5:
+        one["values"]["temp"]["instrument"] = "TH-2"
+    return one
 
 
 def _second_run(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -172,7 +175,7 @@ def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 def _instrument(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     result = chance.choice(("good", "failed"))
     return entry("instrument_check", instrument="TH-2", against="ice", expected="0 plain", found="0.9 plain",
-                 correction="0 plain", result=result, in_use="yes", **more)  # fmt: skip
+                 correction=f"{chance.choice(('0', '-0.9'))} plain", result=result, in_use="yes", **more)  # fmt: skip
 
 
 def _destroy(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:

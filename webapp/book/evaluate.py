@@ -14,6 +14,7 @@ from webapp.book.checks.moves import emptied
 from webapp.book.checks.neat import round_state
 from webapp.book.checks.short import shortfalls
 from webapp.book.context import context_for
+from webapp.book.corrections import corrections_for
 from webapp.book.families import AFTER_STRIKE, Plan
 from webapp.book.known import Known
 from webapp.book.upcast import stored_mark
@@ -83,7 +84,9 @@ def ask(kind: Kind, entry: Mapping[str, Any], view: View, known: Known) -> tuple
     mark = entry["mark"]
     row = view.vessel(mark) if mark else None
     state = view.state(mark) if mark else None
-    read = read_entry(kind, entry, context_for(kind, row, state, known.limits()))
+    context = context_for(kind, row, state, known.limits())
+    context["corrections"] = corrections_for(kind, entry, view.instrument, view.get)
+    read = read_entry(kind, entry, context)
     # A body that intake would refuse today may stand in an old book: it is asked about, not lost.
     unreadable = [Query(p.code, "stop", p.field, p.words, p.suggestions) for p in read.problems if p.weight == "refuse"]
     return read, [*unreadable, *_strangers(read, view, row), *checks.questions(read, view)]

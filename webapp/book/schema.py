@@ -181,9 +181,15 @@ CREATE TABLE month_sums (
 INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
 """
 
+# An instrument has the table of corrections of its certificate; what was read with it is worked out anew.
+CORRECTIONS = """
+ALTER TABLE instruments ADD COLUMN corrections TEXT NOT NULL DEFAULT '';
+INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
-    ("closes", CLOSES), ("goods", GOODS),
+    ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS),
 ]  # fmt: skip
 
 

@@ -102,8 +102,8 @@ def season_of(month: str, first: int) -> str:
     return f"{year}/{(year + 1) % 100:02d}" if first > 1 else str(year)
 
 
-def seasons(book: Book, now: datetime) -> list[Season]:
-    """Return every season in which fruit came or a still ran, newest first."""
+def seasons(book: Book, now: datetime, most: int = 100) -> list[Season]:
+    """Return the seasons in which fruit came or a still ran, newest first; of the newest `most` only."""
     site = load_site(book)
     zone, first = str(site.get("time_zone") or "UTC"), _first_month(site.get("season_month"))
     row = book.one(
@@ -116,7 +116,7 @@ def seasons(book: Book, now: datetime) -> list[Season]:
     last = months.month_at(utc_text(now), zone)
     names = sorted({season_of(month, first) for month in months.months_between(begun, max(last, begun))}, reverse=True)
     limits = LIMITS | (site.get("checks") or {})
-    found = [_season(book, name, first, zone, limits) for name in names]
+    found = [_season(book, name, first, zone, limits) for name in names[:most]]
     return [one for one in found if one.wash or one.fruit_g or one.fermented]
 
 

@@ -47,5 +47,5 @@ def _last_quarter(book: Book, now: datetime, this: str) -> list[Notice]:
 
 
 def _season(book: Book, now: datetime) -> list[Notice]:
-    found = [one for one in season.seasons(book, now)[:2] if one.wash and one.is_odd]
+    found = [one for one in season.seasons(book, now, 2) if one.wash and one.is_odd]
     return [Notice("season", "ask", f"Season {one.name}: {one.verdict}", "/desk/seasons") for one in found]

@@ -6,7 +6,7 @@ from calendar import month_name
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from flask_wtf import FlaskForm
-from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, RadioField, SelectField, StringField
+from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, RadioField, SelectField, StringField, TextAreaField
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
@@ -145,6 +145,11 @@ class InstrumentForm(FlaskForm):
     low = StringField("Scale from", [is_figure])
     high = StringField("Scale to", [is_figure])
     unit = StringField("Unit", [Optional(), Length(max=20)])
+    corrections = TextAreaField(
+        "Corrections of its certificate: what it shows, a colon, what to add",
+        [Optional(), Length(max=1000)],
+        description="For example 0: -0.1; 20: 0; 40: +0.2. Between two points it goes straight.",
+    )
     due_on = StringField(
         "Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"}
     )
