@@ -194,7 +194,7 @@ def verify(data_dir: Path) -> None:
         entry_count, digest = log.head(book)
     if troubles:
         raise Sentence("\n".join(troubles))
-    click.echo(f"{entry_count} entries, the chain holds, the accounts add up, what was signed stands. Last digest: {digest}")
+    click.echo(f"{entry_count} entries, the chain holds, the accounts add up. Last digest: {digest}")
 
 
 @main.command()

@@ -35,7 +35,8 @@ def flows() -> Iterator[tuple[Any, ...]]:
     for n in range(FLOWS):
         source, target, a, b, reason, sort = SORTS[n % len(SORTS)]
         at = (BEGAN + n * step).strftime("%Y-%m-%dT%H:%M:%SZ")
-        yield (f"{n:032x}", 0, source, target, 1000 + n % 997, 10, 10, "f" * bool(a), "g" * bool(b), reason, a, b, at, sort)
+        fills = ("f" * bool(a), "g" * bool(b))
+        yield (f"{n:032x}", 0, source, target, 1000 + n % 997, 10, 10, *fills, reason, a, b, at, sort)
 
 
 def test_first_page_of_periods(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

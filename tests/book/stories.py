@@ -160,7 +160,8 @@ def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 
 def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    return entry("bottled_count", batch=chance.choice(LOTS), cases=f"{chance.choice((0, 300, 300))} count", signed="NS", **more)
+    cases = f"{chance.choice((0, 300, 300))} count"
+    return entry("bottled_count", batch=chance.choice(LOTS), cases=cases, signed="NS", **more)
 
 
 def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:

@@ -48,7 +48,8 @@ def test_bottles_are_stock_until_they_leave(told: Told) -> None:
     close = bottle(told)
     assert on_hand(told, close) == (360, pytest.approx(81.0, abs=1e-6))
     left = out(told, cases="20 count", case_from="1", case_to="20")
-    assert told.flows(left) == [(f"b:{close}", "out:removed", pytest.approx(27.0, abs=1e-5), pytest.approx(56.4, abs=0.3))]
+    pure, mass = pytest.approx(27.0, abs=1e-5), pytest.approx(56.4, abs=0.3)
+    assert told.flows(left) == [(f"b:{close}", "out:removed", pure, mass)]
     assert on_hand(told, close) == (240, pytest.approx(54.0, abs=1e-5))
     assert asked(told, left) == {}
 
@@ -116,7 +117,8 @@ def test_two_bottlings_of_one_batch_are_told_apart_by_the_case(told: Told) -> No
 
 def test_a_removal_before_its_bottling_waits_and_then_counts(told: Told) -> None:
     """The phone of the store came in first."""
-    late = entry("dispatch", batch="K2603", why="sample", bottles="6 count", read_at=NOW - timedelta(minutes=5), seq=900)
+    now = NOW - timedelta(minutes=5)
+    late = entry("dispatch", batch="K2603", why="sample", bottles="6 count", read_at=now, seq=900)
     send(told.book, late)
     assert for_entry(told.book, late["id"])[0]["code"] == "unknown_bottling"
     close = bottle(told)
@@ -222,4 +224,5 @@ def test_a_tampered_sum_is_found(told: Told) -> None:
     told.say(gauge, T1, "100", "60", purpose="opening")
     with told.book.write() as database:
         database.conn.execute("UPDATE month_sums SET lpa_ul = lpa_ul + 1")
-    assert month_sums.verify(told.book) == ["The sums of 2025-09 are not those of its flows. Run `cellarslate rebuild`."]
+    words = "The sums of 2025-09 are not those of its flows. Run `cellarslate rebuild`."
+    assert month_sums.verify(told.book) == [words]

@@ -94,7 +94,7 @@ def test_tank_losses_of_the_last_quarter_stand_beside_the_queries(book: Book) ->
     assert standing.notices(book, NOW) == []  # the quarter is not over
     notices = standing.notices(book, datetime(2025, 10, 2, tzinfo=UTC))
     assert [notice.code for notice in notices] == ["tank_loss"]
-    assert notices[0].words.startswith("2025-Q3: Tanks lost 1.20 of 60.00 L of pure alcohol in them this quarter: 2.0 %.")
+    assert notices[0].words.startswith("2025-Q3: Tanks lost 1.20 of 60.00 L of pure alcohol in them this quarter: 2.0")
     assert notices[0].href == "/desk/periods/2025-Q3"
     send(book, entry("loss", T1, cause="leak", volume="1 L", found="NS", done="pumped", read_at=at(39), seq=3))
     words = standing.notices(book, datetime(2025, 10, 2, tzinfo=UTC))[0].words

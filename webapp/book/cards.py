@@ -48,7 +48,8 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
 
 def _instruments(book: Book) -> list[dict[str, Any]]:
     """Return the house's instruments, each with the correction that is in force now."""
-    return [row | {"correction": in_force(row, load_newest(book, f"i:{row['id']}"))} for row in registry.instruments(book)]
+    rows = registry.instruments(book)
+    return [row | {"correction": in_force(row, load_newest(book, f"i:{row['id']}"))} for row in rows]
 
 
 def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any] | None:

@@ -28,7 +28,7 @@ class Node:
     """One thing in a trace, as people know it."""
 
     id: str
-    sort: str  # fruit, opening, received, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling, gone
+    sort: str  # fruit, opening, received, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling, ...
     name: str
     words: str = ""
     mark: str = ""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from webapp.book.period_lines import ACCOUNTS, WAREHOUSE
 
 CAUTION = (
@@ -95,8 +97,10 @@ _WAREHOUSE = {
     "out:stillage": ("HMRC Notice 39",),
     "out:removed": ("Dir. (EU) 2020/262 Art. 15", "Dir. 92/83/EEC"),
 }
-_RULES = {"production": _PRODUCTION, "storage": _STORAGE, "processing": _PROCESSING, "finished": _FINISHED,
-          WAREHOUSE: _WAREHOUSE}  # fmt: skip
+_RULES: dict[str, Mapping[str, tuple[str, ...]]] = {
+    "production": _PRODUCTION, "storage": _STORAGE, "processing": _PROCESSING, "finished": _FINISHED,
+    WAREHOUSE: _WAREHOUSE,
+}  # fmt: skip
 
 
 def party_words(side: str, party: str) -> str:

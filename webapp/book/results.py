@@ -79,7 +79,7 @@ class Results:
         """Write it all."""
         many = self._conn.executemany
         many("INSERT OR REPLACE INTO folded VALUES (?, ?, ?, ?, ?, ?)", self._folded)
-        many(f"INSERT INTO flows VALUES ({', '.join('?' * 14)})", self._flows)
+        many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
         self._months.write()
         many("INSERT INTO queries VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)
         for run_id in self._runs:

@@ -53,9 +53,10 @@ class Seed(NamedTuple):
 
 @dataclass(slots=True)
 class Lineage:
-    """What something was made of. Nodes: `f:` fill or run, `i:` load of fruit, `o:` opening stock, `c:` received in bulk,
+    """What something was made of. Shares of the pure alcohol that is traced, 0 to 1.
 
-    `u:` found, `n:` a ferment without fruit on record, `x:` not followed further. Shares of the pure alcohol that is traced, 0 to 1.
+    Nodes: `f:` fill or run, `i:` load of fruit, `o:` opening stock, `c:` received in bulk, `b:` poured back from
+    bottles, `u:` found, `n:` a ferment without fruit on record, `x:` not followed further.
     """
 
     links: dict[tuple[str, str], float] = field(default_factory=dict)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from webapp.demo.story import Draft, Values, day, load
+from webapp.demo.story import Draft, day, load
 
 
 def drafts() -> list[Draft]:
@@ -14,7 +14,7 @@ def drafts() -> list[Draft]:
 
 
 def _removal(lot_mark: str, line: dict[str, Any]) -> Draft:
-    values: Values = {"batch": lot_mark, "why": line["why"]}
+    values: dict[str, str | tuple[str, ...]] = {"batch": lot_mark, "why": line["why"]}
     if line.get("cases"):
         first, last = line["cases"]
         values |= {"cases": (f"{last - first + 1}", "count"), "case_from": f"{first}", "case_to": f"{last}"}

@@ -6,7 +6,16 @@ from calendar import month_name
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from flask_wtf import FlaskForm
-from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, RadioField, SelectField, StringField, TextAreaField
+from wtforms import (
+    BooleanField,
+    HiddenField,
+    IntegerField,
+    PasswordField,
+    RadioField,
+    SelectField,
+    StringField,
+    TextAreaField,
+)
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
@@ -16,7 +25,7 @@ from webapp.trade import units
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
 SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
-MONTHS = [(number, month_name[number]) for number in range(1, 13)]
+MONTHS = [(str(number), month_name[number]) for number in range(1, 13)]
 ACCOUNTS = [("us", "production, storage, processing (US)"), ("warehouse", "one excise warehouse")]
 ACCESS = [
     ("floor", "floor: log and look"),
@@ -127,7 +136,7 @@ class SiteForm(FlaskForm):
     accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
     height_m = StringField("Height above the sea [m]", [is_figure])
     time_zone = StringField("Time zone", [Optional(), Length(max=60), is_zone])
-    season_month = SelectField("A season begins in", [Optional()], coerce=int, choices=pairs(MONTHS))
+    season_month = SelectField("A season begins in", [Optional()], choices=pairs(MONTHS))
 
 
 class InstrumentForm(FlaskForm):

@@ -47,7 +47,7 @@ def set_house() -> Any:
         "accounts": form.accounts.data or accounts_of(registry.site(current.book)),
         "height_m": figure(form.height_m) or 0.0,
         "time_zone": form.time_zone.data or "",
-        "season_month": form.season_month.data or FIRST_MONTH,
+        "season_month": int(form.season_month.data or FIRST_MONTH),
     }
     registry.set_site(current.book, kept, by=_by())
     flash("Kept.", "entered")
@@ -57,7 +57,7 @@ def set_house() -> Any:
 def _site_form() -> SiteForm:
     site = registry.site(current.book)
     height = site.get("height_m")
-    site.setdefault("season_month", FIRST_MONTH)
+    site["season_month"] = str(site.get("season_month") or FIRST_MONTH)
     return SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
 
 

@@ -23,7 +23,8 @@ PAGE_STEPS_MOST = 15_000  # flows looked at on the way back for the page, within
 LISTED_MOST = 60  # of one sort on the page; the files have all
 PARTS_MOST = 12
 TITLES = {
-    "fruit": "Fruit", "opening": "From before this book", "received": "Received in bulk", "found": "Not on record", "no_fruit": "No fruit on record",
+    "fruit": "Fruit", "opening": "From before this book", "received": "Received in bulk",
+    "found": "Not on record", "no_fruit": "No fruit on record",
     "rest": "Not followed", "ferment": "Ferments", "run": "Runs", "receiver": "Receivers", "can": "Cans",
     "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "bottling": "Bottlings", "gone": "Gone",
 }  # fmt: skip

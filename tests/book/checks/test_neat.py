@@ -1,4 +1,4 @@
-"""Figures too neat to have been read: on one vessel, and from vessel to vessel of one round. Common practice, no source."""
+"""Figures too neat to have been read: on one vessel, and from vessel to vessel. Common practice, no source."""
 
 import pytest
 
@@ -39,8 +39,8 @@ def test_pauses_and_other_figures_begin_a_new_round(more):
 def test_one_vessel_again_and_again_is_no_round():
     book = Ledger()
     for minute in range(12):
-        asked = book.enter("gauge", "T1", f"2026-05-12 08:{minute * 4:02d}", net_weight=f"{20 + minute}", strength="55.0",
-                           temp="12.0")  # fmt: skip
+        at = f"2026-05-12 08:{minute * 4:02d}"
+        asked = book.enter("gauge", "T1", at, net_weight=f"{20 + minute}", strength="55.0", temp="12.0")
         assert "neat_round" not in codes(asked)
 
 

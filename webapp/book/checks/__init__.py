@@ -109,7 +109,8 @@ def questions(read: Read, view: View) -> list[Query]:
     range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
     """
     view.scopes = scopes_of(read, view)
-    found = _one_for_one_slip([query for name in dict.fromkeys((*read.kind.checks, *ALWAYS)) for query in CHECKS[name](read, view)])
+    names = dict.fromkeys((*read.kind.checks, *ALWAYS))
+    found = _one_for_one_slip([query for name in names for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [

@@ -1,4 +1,4 @@
-"""Goods in bottles: which bottling, are there so many, which cases are gone already; and bulk spirit on its way here."""
+"""Goods in bottles: which bottling, are there so many, which cases are gone; and bulk spirit on its way here."""
 
 from __future__ import annotations
 
@@ -98,7 +98,8 @@ def transit_loss(read: Read, view: View) -> Iterable[Query]:
         return
     lost, pct = sent - got, (sent - got) / sent * 100
     at = "volume" if "volume" in read.values else "net_weight"
-    sums = f"Sent {about(sent, 2)}, received {about(got, 2)}: {about(abs(lost), 2)} L pure alcohol ({about(abs(pct))} %) "
+    much = f"{about(abs(lost), 2)} L pure alcohol ({about(abs(pct))} %)"
+    sums = f"Sent {about(sent, 2)}, received {about(got, 2)}: {much} "
     if pct > limit("transit_loss_pct", view):
         words = (
             f"{sums}lost in transit. Above {plain(limit('transit_loss_pct', view), 1)} % is to be reported "

@@ -45,8 +45,8 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     is_receiver = row.get("sort") == "receiver"
     if had > 0 and -short > max(had * limit("move_gain_pct", view) / 100, GAIN_LEAST_L):
         words = (
-            f"In {named(read.mark, view)} {about(had, 2)} by the book, {about(moved, 2)} moved: {about(-short, 2)} L pure "
-            f"alcohol ({about(-short / had * 100)} %) more than was there. A move gains nothing: up to "
+            f"In {named(read.mark, view)} {about(had, 2)} by the book, {about(moved, 2)} moved: {about(-short, 2)} L "
+            f"pure alcohol ({about(-short / had * 100)} %) more than was there. A move gains nothing: up to "
             f"{plain(limit('move_gain_pct', view), 1)} % is reading. Look at dip, temperature and strength of both."
         )
         yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", words)

@@ -30,7 +30,7 @@ def too_neat(read: Read, view: View) -> Iterable[Query]:
 
 
 def neat_round(read: Read, view: View) -> Iterable[Query]:
-    """The same temperature or strength on one vessel after the other of a round: said when it is as many as the limit."""
+    """The same temperature or strength on one vessel after the other: said when they are as many as the limit."""
     if read.kind.name not in ON_ROUNDS:
         return
     count = round(limit("neat_count", view))

@@ -26,7 +26,6 @@ def bottling_close(read: Read, view: Any) -> Effect:
     count = {name: max(round(values.get(name) or 0), 0) for name in COUNTS}
     good = max(count["filled"] - count["broken"] - count["reworked"], 0)
     size = values.get("bottle_size") or 0.0
-    bottled = spirit_of(good * size, strength)
     about = {
         "entry": read.entry["id"], "tank": read.mark, "fill": held.get("fill", ""), "at": view.at,
         "what": held.get("what", ""), "batch": held.get("name", ""), "strength_pct": strength,
