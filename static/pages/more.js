@@ -11,6 +11,7 @@ import { choiceRow } from "./choices.js";
 import { setUnitsChoice, unitsChoice } from "./form/values.js";
 import { decimalChoice, setDecimalChoice } from "./house.js";
 
+const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
 /** @type {any} the browser's offer to install, where it makes one */
 let install = null;
 addEventListener("beforeinstallprompt", (event) => {
@@ -32,6 +33,7 @@ async function show() {
     html`<ul class="list list--links"><li><a href="/who?then=/more"><span class="list__mark">Who logs</span><span class="list__what">${who ? who.name : "nobody chosen"}</span><span class="list__end">${who?.role ?? ""}</span></a></li>
       <li><a href="/start"><span class="list__mark">This phone</span><span class="list__what">${own?.name || own?.id || "no name yet"}</span><span class="list__end">${own?.enrolled ? "let in" : "not let in"}</span></a></li>
       <li><a href="/log/shift_note"><span class="list__mark">Note</span><span class="list__what">to the next shift</span></a></li>
+      ${NO_VESSEL.map(([kind, mark, what]) => html`<li><a href="/log/${kind}"><span class="list__mark">${mark}</span><span class="list__what">${what}</span></a></li>`)}
       <li><a href="/desk/"><span class="list__mark">Desk</span><span class="list__what">needs signal</span></a></li></ul>`,
     who ? html`<button type="button" class="button" @click=${leave}>Put the phone down</button>` : nothing,
     installHint(isInstalled),

@@ -152,7 +152,8 @@ def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 
 def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    why = chance.choice(("tax_paid", "in_bond", "sample", "broken", "missing", "dumped_back", "returned", "destroyed"))
+    reasons = ("tax_paid", "in_bond", "sample", "broken", "missing", "missing", "dumped_back", "returned", "destroyed")
+    why = chance.choice(reasons)
     cases = chance.choice(({}, {"case_from": "1", "case_to": "20"}, {"case_from": "15", "case_to": "34"}))
     return entry("dispatch", batch=chance.choice(("K-26-03", "l-1 ", *LOTS)), why=why, document="D-1",
                  to_whom="Corner shop", to_vessel=T2, **{"cases": "20 count"} if cases else {"bottles": "7 count"},
@@ -160,7 +161,7 @@ def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 
 def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
-    cases = f"{chance.choice((0, 300, 300))} count"
+    cases = f"{chance.choice((0, 0, 300))} count"
     return entry("bottled_count", batch=chance.choice(LOTS), cases=cases, signed="NS", **more)
 
 

@@ -166,12 +166,13 @@ def test_the_stories_tell_of_every_kind(tmp_path: Path) -> None:
             sql = "SELECT kind FROM folded f JOIN entries e ON e.id = f.entry WHERE f.standing = 'entered'"
             for row in book.query(sql):
                 entered[row["kind"]] = entered.get(row["kind"], 0) + 1
-            reached |= {row["target"] for row in book.query("SELECT DISTINCT target FROM flows")}
+            sides = "SELECT source AS side FROM flows UNION SELECT target FROM flows"
+            reached |= {row["side"] for row in book.query(sides)}
     assert set(entered) == {kind.name for kind in webapp.kinds.ALL} - {"answer"}
     assert min(entered.values()) >= 3, entered
     assert {name.split()[0] for name in MAKERS} - {"stranger"} == set(entered)
     wanted = ("stillage", "evaporation", "soakage", "leak", "spill", "sample", "destroyed", "gauge_difference",
-              "filter_loss", "removed", "transit", "overage", "shortage", "not_accounted")  # fmt: skip
+              "filter_loss", "removed", "received", "transit", "overage", "shortage", "not_accounted")  # fmt: skip
     assert reached >= {f"out:{name}" for name in wanted}, set(wanted) - {name[4:] for name in reached}
 
 

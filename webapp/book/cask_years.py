@@ -28,12 +28,12 @@ def by_kind_and_year(book: Book, until: str = "") -> list[Row]:
     """Return the rows, by kind, then year. until: UTC text without Z before which it is asked; empty for now."""
     casks: Counter[tuple[str, str, str, str]] = Counter()
     pure: Counter[tuple[str, str, str, str]] = Counter()
-    for vessel in book.query("SELECT mark FROM vessels WHERE sort = 'cask' ORDER BY mark"):
+    for vessel in book.query("SELECT mark, use FROM vessels WHERE sort = 'cask' ORDER BY mark"):
         key = f"v:{vessel['mark']}"
         held = ((load_before(book, key, until) if until else load_newest(book, key)) or {}).get("holds")
         if not held:
             continue
-        wood = {"new": "new", "used": "used", "refill": "used"}.get(str(held.get("use") or ""), "not said")
+        wood = {"new": "new", "used": "used", "refill": "used"}.get(str(held.get("use") or vessel["use"]), "not said")
         about = (str(held.get("what") or "not said"), str(held["since"])[:4], held["account"], wood)
         casks[about] += 1
         pure[about] += held["lpa_ul"]
