@@ -1,6 +1,7 @@
 """Senders that take for ever, against a real server: few of them must not stop everybody else."""
 
 import socket
+import ssl
 import time
 import urllib.request
 
@@ -33,6 +34,19 @@ def test_forty_bodies_that_never_arrive_do_not_stop_the_server(server):
     assert time.monotonic() - started < 5
     for sock in held:
         sock.close()
+
+
+def test_a_hundred_handshakes_that_never_come_do_not_stop_the_server(tmp_path):
+    process = ServerProcess(tmp_path / "book", arguments=("--tls",)).start()
+    try:
+        held = [connect(process) for _ in range(100)]
+        context = ssl.create_default_context(cafile=str(tmp_path / "book" / "tls" / "authority.pem"))
+        with urllib.request.urlopen(f"{process.url}/set-up", timeout=20, context=context) as answer:
+            assert answer.status == 200
+        for sock in held:
+            sock.close()
+    finally:
+        process.close()
 
 
 def test_a_connection_that_says_nothing_is_closed(server):
