@@ -65,7 +65,7 @@ class Writer:
         fills = ["" if ":" in side else side for side in (source, target)]
         accounts = [side if ":" in side else f"v:{side}" for side in (source, target)]
         at = self.entries[-1][5]
-        self.flows.append((entry, self.number, *accounts, lpa_ul, 0, mass_g, *fills, "", "", "", at))
+        self.flows.append((entry, self.number, *accounts, lpa_ul, 0, mass_g, *fills, "", "", "", at, ""))
         return entry
 
     def tell_week(self) -> None:
@@ -106,10 +106,10 @@ class Writer:
         self.flow(aside, vat, self.endless, 5_000_000)
         if self.week % 8 == 0:
             self.of_endless = self.entry("bottling_close")
-            self.flow(self.of_endless, self.endless, "out:bottled", 30_000_000)
+            self.flow(self.of_endless, self.endless, "b:bottles", 30_000_000)
             self._bottling(self.of_endless, self.endless, "E")
         close = self.entry("bottling_close")
-        self.flow(close, vat, "out:bottled", 145_000_000)
+        self.flow(close, vat, "b:bottles", 145_000_000)
         self.bottlings.append(close)
         self._bottling(close, vat, "K")
 

@@ -31,7 +31,7 @@ class World:
     def flow(self, source: str, target: str, lpa: int, mass: int = 0, name: str = "") -> str:
         number = len(self.steps)
         entry_id = name or f"e{number}"
-        fills = ["" if side.startswith("out:") else side for side in (source, target)]
+        fills = ["" if side.startswith(("out:", "b:")) else side for side in (source, target)]
         order = (f"2025-{number:06d}", 0)
         self.steps.append(Step(order, entry_id, source, target, *fills, lpa, mass, ""))
         return entry_id
@@ -59,7 +59,7 @@ def test_two_casks_into_a_vat() -> None:
     world.flow("cask1", "vat", 60)
     world.flow("cask2", "vat", 40)
     world.flow("vat", "out:sample", 10)
-    bottled = world.flow("vat", "out:bottled", 80)
+    bottled = world.flow("vat", "b:bottles", 80)
     assert world.back("vat").leaves == pytest.approx({"o:o1": 0.6, "o:o2": 0.4})
     onward = world.forth(fill_id="cask1")
     assert onward.bottled == {bottled: pytest.approx((0.6, 48.0))}
@@ -73,10 +73,10 @@ def test_a_top_up_thins_what_was_there() -> None:
     world.flow(OPENING, "a", 100, name="oa")
     world.flow(OPENING, "b", 100, name="ob")
     world.flow("a", "cask", 50)
-    before = world.flow("cask", "out:bottled", 5)
+    before = world.flow("cask", "b:bottles", 5)
     world.flow("cask", "out:evaporation", 15)
     world.flow("b", "cask", 10)
-    after = world.flow("cask", "out:bottled", 8)
+    after = world.flow("cask", "b:bottles", 8)
     assert world.back("cask").leaves == pytest.approx({"o:oa": 0.75, "o:ob": 0.25})
     assert back(world.read, [Seed("cask", world.steps[3].order, 1.0)]).leaves == {"o:oa": 1.0}
     assert world.forth(fill_id="b").bottled == {after: pytest.approx((0.25, 2.0))}
@@ -183,7 +183,7 @@ def random_world(chance: random.Random) -> World:
                 alcohol[target] += amount
             case 2 if alcohol[made]:
                 out = min(amount, alcohol[made])
-                world.flow(made, chance.choice(("out:evaporation", "out:bottled", GAUGE)), out)
+                world.flow(made, chance.choice(("out:evaporation", "b:bottles", GAUGE)), out)
                 alcohol[made] -= out
             case _ if alcohol[made] and made != target:
                 out = min(amount, alcohol[made])
@@ -203,7 +203,7 @@ def test_shares_add_up_and_both_ways_agree(chance: random.Random) -> None:
         ended = sum(spread.gone_ul.values()) + sum(amount for _, amount in spread.standing.values())
         assert ended == pytest.approx(spread.started_ul + spread.found_ul, abs=0.01), "no drop is lost on the way"
         for step in world.steps:
-            if step.target == "out:bottled":
+            if step.target[:2] == "b:":
                 origin = back(world.read, [Seed(step.source_fill, step.order, 1.0)])
                 assert sum(origin.leaves.values()) == pytest.approx(1.0)
                 share = spread.bottled.get(step.entry, (0.0, 0.0))[0]

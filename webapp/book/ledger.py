@@ -12,6 +12,7 @@ from weakref import WeakKeyDictionary
 from webapp.book import months
 from webapp.book.clock import utc_text
 from webapp.book.known import load_site
+from webapp.book.month_sums import Reading
 from webapp.book.period_lines import ACCOUNTS, Line, Lines, lines_between
 from webapp.book.store import Book
 
@@ -99,12 +100,13 @@ def _load(book: Book, zone: str, last: str) -> Ledger:
     found = book.one("SELECT min(at) AS at FROM flows")
     first = next(iter(closed), None) or (months.month_at(found["at"], zone) if found and found["at"] else last)
     made: list[Month] = []
+    sums = Reading(book)
     stock: Counter[str] = Counter(dict.fromkeys(ACCOUNTS, 0))
     for name in months.months_between(first, max(last, *closed, first)):
         # A month begins where the one before ended, whatever the zone is called since; the first takes all before it.
         start = made[-1].until if made else bounds[name][0] if name in bounds else months.begins(name, zone)
         until = bounds[name][1] if name in bounds else months.begins(months.next_month(name), zone)
-        lines = lines_between(book, start if made else EARLIEST, until)
+        lines = lines_between(sums, start if made else EARLIEST, until)
         made.append(Month(name, start, until, bounds.get(name, ("", "", zone))[2], lines, dict(stock)))
         stock = stock_lines(stock, lines, {})
     head = rows[-1]["digest"] if rows else ""

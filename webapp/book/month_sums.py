@@ -73,26 +73,50 @@ class MonthSums:
         self._more.clear()
 
 
-def sums_between(book: Book, start: str, until: str) -> Counter[Between]:
-    """Return the sums from start up to until, UTC texts of any second: whole months, and flows at the edges. [uL]
+class Reading:
+    """The sums of a book for many times one after the other: months read once, and each edge once."""
 
-    `0000` is before everything.
-    """
-    first, last = _month_near(start), _month_near(until)
-    sums: Counter[Between] = Counter()
-    rows = book.db.conn.execute(
-        "SELECT a, b, reason, sort, sum(lpa_ul) FROM month_sums WHERE month >= ? AND month < ? GROUP BY 1, 2, 3, 4",
-        (first, last),
-    )
-    for *key, ul in rows:
-        sums[Between(*key)] += ul
-    for edge, month, sign in ((start, first, -1), (until, last, 1)):
-        begin = f"{month}-01T00:00:00" if month != "0000" else "0000"
-        if edge > begin:
-            _add_flows(book, sums, begin, edge, sign)
-        else:
-            _add_flows(book, sums, edge, begin, -sign)
-    return Counter({key: ul for key, ul in sums.items() if ul})
+    def __init__(self, book: Book) -> None:
+        self._book = book
+        self._months: dict[str, list[tuple[Between, int]]] = {}
+        for month, *key, ul in book.db.conn.execute("SELECT month, a, b, reason, sort, lpa_ul FROM month_sums"):
+            self._months.setdefault(month, []).append((Between(*key), ul))
+        self._edges: dict[str, tuple[str, Counter[Between]]] = {}
+
+    def between(self, start: str, until: str) -> Counter[Between]:
+        """Return the sums from start up to until, UTC texts of any second. [uL]; `0000` is before everything.
+
+        Whole months of UTC, and the flows between their beginnings and these two: a site's month begins hours from one.
+        """
+        (first, before), (last, after) = self._edge(start), self._edge(until)
+        sums: Counter[Between] = Counter()
+        for month, lines in self._months.items():
+            if first <= month < last:
+                for key, ul in lines:
+                    sums[key] += ul
+        for edge, sign in ((before, -1), (after, 1)):
+            for key, ul in edge.items():
+                sums[key] += sign * ul
+        return Counter({key: ul for key, ul in sums.items() if ul})
+
+    def _edge(self, at: str) -> tuple[str, Counter[Between]]:
+        """Return the nearest beginning of a UTC month, and what flowed from there to a time; backwards negative."""
+        if at not in self._edges:
+            month = _month_near(at)
+            begin = f"{month}-01T00:00:00" if month != "0000" else "0000"
+            sign = 1 if at >= begin else -1
+            rows = self._book.db.conn.execute(
+                f"SELECT {_SIDES}, sum(lpa_ul) FROM flows INDEXED BY flows_at "  # noqa: S608
+                f"WHERE at >= ? AND at < ? AND {_COUNTED} GROUP BY 1, 2, 3, 4",
+                (min(at, begin), max(at, begin)),
+            )
+            self._edges[at] = month, Counter({Between(*key): sign * ul for *key, ul in rows})
+        return self._edges[at]
+
+
+def sums_between(book: Book, start: str, until: str) -> Counter[Between]:
+    """Return the sums from start up to until (Reading.between)."""
+    return Reading(book).between(start, until)
 
 
 def _month_near(at: str) -> str:
@@ -100,18 +124,6 @@ def _month_near(at: str) -> str:
     if at < "0001":
         return "0000"
     return months.next_month(at[:7]) if at[8:10] > "15" else at[:7]
-
-
-def _add_flows(book: Book, sums: Counter[Between], start: str, until: str, sign: int) -> None:
-    if start >= until:
-        return
-    rows = book.db.conn.execute(
-        f"SELECT {_SIDES}, sum(lpa_ul) FROM flows INDEXED BY flows_at "  # noqa: S608
-        f"WHERE at >= ? AND at < ? AND {_COUNTED} GROUP BY 1, 2, 3, 4",
-        (start, until),
-    )
-    for *key, ul in rows:
-        sums[Between(*key)] += sign * ul
 
 
 def verify(book: Book) -> list[str]:

@@ -10,8 +10,7 @@ from collections import Counter
 from collections.abc import Mapping
 from typing import NamedTuple
 
-from webapp.book.month_sums import sums_between
-from webapp.book.store import Book
+from webapp.book.month_sums import Reading
 
 ACCOUNTS = ("production", "storage", "processing", "finished")
 WAREHOUSE = "warehouse"
@@ -30,10 +29,10 @@ class Line(NamedTuple):
 Lines = Mapping[Line, int]  # microlitres of pure alcohol
 
 
-def lines_between(book: Book, start: str, until: str) -> Counter[Line]:
+def lines_between(sums: Reading, start: str, until: str) -> Counter[Line]:
     """Return the lines of all accounts from start up to until, both UTC texts without Z (months.begins). [uL]"""
     lines: Counter[Line] = Counter()
-    for (a, b, reason, sort), ul in sums_between(book, start, until).items():
+    for (a, b, reason, sort), ul in sums.between(start, until).items():
         if b in ACCOUNTS:
             lines[Line(b, "in", a, reason)] += ul
         if a in ACCOUNTS:
