@@ -139,7 +139,7 @@ def test_overfilled_still():
 
 def test_warm_distillate():
     query = only(read(in_hearts(), "11:10", "69.0", "26.1"), "distillate_warm")
-    assert query.words.startswith("Spirit runs at 26.1 °C, above 25.0 °C. Look at the condenser water now")
+    assert query.words.startswith("Spirit runs at 26.1 °C, above 25.0 °C. More condenser water now, and the heat down")
 
 
 def test_vapour_and_strength_do_not_go_together():
