@@ -13,7 +13,7 @@ from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
 from webapp.trade.still import vapour_offset_c
 
 PARTS = ("heads", "hearts", "tails")
-LATE_S = 60  # a cut typed so much later was made before it was logged
+LATE_S = 180  # a cut typed so much later was made before it was logged; sooner is the tap and its words
 OFFSETS = 8
 KEPT = (
     "vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp", "dip"
