@@ -1,6 +1,6 @@
 // @ts-check
 import { decimalsOf, siteDate, writeX, xRange, yRange } from "./chartaxes.js";
-import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels } from "./chartink.js";
+import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels, takeLines } from "./chartink.js";
 import { dataTable, ghostsOf } from "./charttable.js";
 import { formatNumber } from "./format.js";
 
@@ -119,7 +119,7 @@ function build(uPlot, el, picture, curve) {
         label, width, dash, cap: /** @type {"round"} */ ("round"), stroke: () => colour(token), spanGaps: true, points: { show: false },
       }))],
       hooks: {
-        drawClear: [(u) => { ink.labels.clear(); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
+        drawClear: [(u) => { ink.labels.clear(); takeLines(u, lines, curve.marks ?? [], ink); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
         draw: [(u) => { drawMarks(u, curve.marks ?? [], ink); drawLineLabels(u, lines, ink); }],
       },
     },

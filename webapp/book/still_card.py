@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from webapp.book import runs, wishes, yields
+from webapp.book import forecast, runs, wishes, yields
 from webapp.book.checks.run import offset_of
 from webapp.book.store import Book
 from webapp.kinds.effects.plan import fruit_of
@@ -17,14 +17,15 @@ PAST_RUNS = 3
 
 
 def still_part(book: Book, mark: str, state: Mapping[str, Any], current: Mapping[str, Any] | None) -> dict[str, Any]:
-    """Return past_runs and still: plans, best, vapour_offset_c, vapour_runs."""
+    """Return past_runs; still (plans, best, vapour_offset_c, vapour_runs); still_prior for the forecast of a cut."""
     plans, best = wishes.for_still(book, mark)
     past = _past_runs(book, mark, current, best)
     learned = state.get("vapour_offsets", [])
     taught = {
         "plans": plans, "best": best, "vapour_offset_c": round(offset_of(state), 2), "vapour_runs": len(learned),
     }  # fmt: skip
-    return {"past_runs": past, "still": taught}
+    what = (current or (past[0] if past else {})).get("what")
+    return {"past_runs": past, "still": taught, "still_prior": forecast.prior_for(book, mark, what)}
 
 
 def _past_runs(

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from webapp.book import runs
+from webapp.book.states import load_newest
 from webapp.book.store import Book
 from webapp.kinds.effects.plan import fruit_of
 
@@ -85,11 +86,12 @@ def batches(book: Book) -> list[dict[str, Any]]:
         one["made_l"] += made
         one["runs"].append(run)
         one["began"] = min(one["began"], run["started_at"])
-    return sorted((_dressed(one, fruit_kg) for one in found.values()), key=lambda one: one["began"], reverse=True)
+    return sorted((_dressed(book, one, fruit_kg) for one in found.values()), key=lambda one: one["began"], reverse=True)
 
 
-def _dressed(one: dict[str, Any], fruit_kg: dict[str, float]) -> dict[str, Any]:
-    kg = fruit_kg[one["fill"]]
+def _dressed(book: Book, one: dict[str, Any], fruit_kg: dict[str, float]) -> dict[str, Any]:
+    charged, rest = _masses(book, one["fill"])
+    kg = fruit_kg[one["fill"]] * charged / max(charged + rest, 1)
     dipped = max(one["wash_l"], 1e-9)
     per_kg, per_l = 100 * one["made_l"] / kg, 100 * one["made_l"] / dipped
     beside = judged(one["material"], one["what"], per_kg, per_l)
@@ -110,11 +112,25 @@ def by_year(found: list[dict[str, Any]]) -> dict[str, dict[str, tuple[float, int
     return years
 
 
+def _masses(book: Book, fill: str) -> tuple[int, int]:
+    """Return the mash of a ferment that has gone into runs, and what still stands in its fermenter. [g]"""
+    row = book.one(
+        "SELECT sum(mass_g) AS mass_g, max(source) AS source FROM flows "
+        "WHERE source_fill = ? AND target LIKE 'r:%' AND reason = 'wash'",
+        (fill,),
+    )
+    if not row or not row["mass_g"]:
+        return 0, 0
+    held = (load_newest(book, row["source"]) or {}).get("holds") or {}
+    return row["mass_g"], held["mass_g"] if held.get("fill") == fill else 0
+
+
 def of_run(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
     """Return the yield of one run: fruit it had [kg], per_100_kg, per_100_l, and beside; None where it has none."""
     made = made_l(run)
     row = book.one(
-        "SELECT source_fill AS fill, volume_ml FROM flows WHERE target = ? AND reason = 'wash' AND source_fill <> ''",
+        "SELECT source_fill AS fill, volume_ml, mass_g FROM flows "
+        "WHERE target = ? AND reason = 'wash' AND source_fill <> ''",
         (f"r:{run['id']}",),
     )
     if made is None or row is None or not row["volume_ml"]:
@@ -122,13 +138,12 @@ def of_run(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
     fruit = book.one(
         "SELECT sum(mass_g) AS mass_g FROM flows WHERE target_fill = ? AND reason = 'fruit'", (row["fill"],)
     )
-    wash = book.one(
-        "SELECT sum(volume_ml) AS volume_ml FROM flows WHERE source_fill = ? AND target LIKE 'r:%' AND reason = 'wash'",
-        (row["fill"],),
-    )
-    if not fruit or not fruit["mass_g"] or not wash:
+    if not fruit or not fruit["mass_g"]:
         return None
-    kg = fruit["mass_g"] / 1e3 * row["volume_ml"] / wash["volume_ml"]
+    charged, rest = _masses(book, row["fill"])
+    kg = fruit["mass_g"] / 1e3 * row["mass_g"] / max(charged + rest, 1)
+    if kg <= 0:
+        return None
     per_kg, per_l = 100 * made / kg, 100 * made / (row["volume_ml"] / 1e3)
     beside = judged(run.get("material"), run["what"], per_kg, per_l)
     return {"kg": kg, "made_l": made, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}

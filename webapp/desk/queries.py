@@ -30,6 +30,7 @@ def queries_page() -> Any:
     return render_template(
         "desk/queries.html",
         found=found,
+        groups=by_entry(found),
         lines=lines,
         counts=queries.counts(current.book),
         weight=weight,
@@ -37,6 +38,14 @@ def queries_page() -> Any:
         form=AnswerForm(),
         most=SHOWN_MOST,
     )
+
+
+def by_entry(found: list[dict[str, Any]]) -> list[list[dict[str, Any]]]:
+    """Return queries with those to one entry together, in the order of the first of each."""
+    groups: dict[str, list[dict[str, Any]]] = {}
+    for query in found:
+        groups.setdefault(query["entry"], []).append(query)
+    return list(groups.values())
 
 
 bp.add_url_rule("/queries", "queries", lambda: redirect(url_for("desk.queries_page")))

@@ -86,7 +86,7 @@ function beside(run, others) {
 /** @param {any} card @param {any} run @param {any} best */
 function bestPart(card, run, best) {
   if (!run.what) return nothing;
-  if (best?.run === run.id) return html`<section class="stack" aria-label="Best run"><p><strong>Marked as the best run of ${run.what}</strong> by ${best.person}, ${formatDate(best.at)}${best.waiting ? ", waits on this phone" : ""}${best.why ? `: ${best.why}` : ""}.</p></section>`;
+  if (best?.run === run.id) return html`<section class="stack" aria-label="Best run"><p><strong>Marked as the best run of ${run.what}</strong> by ${best.person}, ${formatDate(best.at)}${best.waiting ? ", waits on this phone" : ""}${best.why ? `: ${best.why.replace(/\.$/, "")}` : ""}.</p></section>`;
   const mark = async (/** @type {SubmitEvent} */ event) => {
     event.preventDefault();
     const why = /** @type {HTMLTextAreaElement} */ (/** @type {HTMLFormElement} */ (event.target).querySelector("[name=why]")).value.trim();
@@ -97,7 +97,7 @@ function bestPart(card, run, best) {
     await show();
   };
   return html`<form class="form stack" aria-label="Best run" @submit=${mark}><h2>Best run?</h2>
-    <p class="quiet">${best ? html`Best of ${run.what} so far: ${best.name}${best.why ? `, ${best.why}` : ""}.` : html`No run of ${run.what} is marked yet.`} Later runs are drawn over the best.</p>
+    <p class="quiet">${best ? html`Best of ${run.what} so far: ${best.name}${best.why ? `, ${best.why.replace(/\.$/, "")}` : ""}.` : html`No run of ${run.what} is marked yet.`} Later runs are drawn over the best.</p>
     <div class="field field--words"><label class="field__label" for="best-why">Why</label><textarea class="field__value" id="best-why" name="why" rows="2" maxlength="2000"></textarea></div>
     <button class="button">Mark this run as the best</button></form>`;
 }

@@ -10,8 +10,8 @@ const EARLIER_MIN = [2, 5, 10, 15];
 
 /** @param {Date} tappedAt the minute of the tap stands unless somebody says earlier */
 export function earlierPart(tappedAt) {
-  return html`<details class="more earlier"><summary><strong>I switched earlier</strong> <span class="quiet" data-part="earlier-says"></span></summary>
-    <div class="stack"><div class="buttons">${EARLIER_MIN.map((minutes) => html`<button type="button" class="button" @click=${(/** @type {Event} */ event) => setBack(event, tappedAt, minutes)}>${minutes} min <span class="button__sub">${formatTime(tappedAt.getTime() - minutes * 60_000)}</span></button>`)}</div>
+  return html`<details class="more earlier"><summary><strong>I switched earlier</strong></summary>
+    <div class="stack"><p class="quiet" data-part="earlier-says" role="status"></p><div class="buttons">${EARLIER_MIN.map((minutes) => html`<button type="button" class="button" @click=${(/** @type {Event} */ event) => setBack(event, tappedAt, minutes)}>${minutes} min <span class="button__sub">${formatTime(tappedAt.getTime() - minutes * 60_000)}</span></button>`)}</div>
       <div class="field field--words"><label class="field__label" for="earlier-why">Why it is logged now</label>
         <textarea class="field__value" id="earlier-why" rows="2" maxlength="500" placeholder="hands full" @input=${copyReason}></textarea></div>
       <p class="quiet">Both times and the reason stay legible.</p></div></details>`;

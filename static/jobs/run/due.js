@@ -2,6 +2,7 @@
 /** When the next cut is due, by the distiller's plan or as it was last time: the minute and the litres, or plainly too little to say. */
 import { eventOf, nextStep, partNow } from "../../pages/run/state.js";
 import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { capital } from "../../pages/words.js";
 import { formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { collectedAt } from "./collect.js";
@@ -110,7 +111,7 @@ export function dueBand(due, target, stream, now) {
 export function collectedLines(run, stream, open, apart) {
   if (!open) return html`<p class="quiet">No flow and no dip read yet: with either, the sheet adds up what has run off.</p>`;
   const all = collectedAt(stream, open.until);
-  return html`<p class="collected"><strong>${partNow(run)} so far ${shownInUnits(open.litres, "L", 1)}</strong>${open.strength !== null ? html` at ${strengthOf(open.strength)} together` : nothing} · ${shownInUnits(open.lpa, "LPA", 2)}
+  return html`<p class="collected"><strong>${capital(partNow(run))} so far ${shownInUnits(open.litres, "L", 1)}</strong>${open.strength !== null ? html` at ${strengthOf(open.strength)} together` : nothing} · ${shownInUnits(open.lpa, "LPA", 2)}
       <span class="quiet">to ${formatTime(open.until)}, by ${stream.by === "flow" ? "flow times minutes" : "dips"}; ${shownInUnits(all.litres, "L", 1)} off in all</span></p>
     ${apart ? html`<p class=${apart.isApart ? "collected collected--apart" : "quiet"}>${apartWords(apart)}</p>` : nothing}`;
 }
