@@ -20,7 +20,7 @@ export class Labels {
 
   /**
    * Write at the first place that is free and inside the plot; not at all where none is (the table has it).
-   * @param {any} u @param {Ink} ink @param {string} text @param {string} token @param {[x: number, y: number][]} places left, middle [canvas px]
+   * @param {any} u @param {Ink} ink @param {string} text @param {string} token @param {[x: number, y: number, end?: boolean][]} places left (or right end), middle [canvas px]
    */
   write(u, ink, text, token, places) {
     const { ctx, bbox } = u;
@@ -30,8 +30,8 @@ export class Labels {
     ctx.textAlign = "left";
     ctx.textBaseline = "middle";
     const width = ctx.measureText(text).width;
-    for (const [x, y] of places) {
-      const left = Math.max(bbox.left + 2, Math.min(x, bbox.left + bbox.width - width));
+    for (const [x, y, isEnd] of places) {
+      const left = Math.max(bbox.left + 2, Math.min(isEnd ? x - width - 8 * ratio : x, bbox.left + bbox.width - width));
       const box = { left, top: y - 9 * ratio, right: left + width + 6 * ratio, bottom: y + 9 * ratio };
       const isInside = box.top >= bbox.top - ratio && box.bottom <= bbox.top + bbox.height + ratio;
       if (!isInside || this.#taken.some((other) => overlaps(box, other))) continue;
@@ -54,10 +54,11 @@ function overlaps(a, b) {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
-/** Rows under the upper edge, for the words of bands and marks. @param {any} u @param {number} x @returns {[number, number][]} */
+/** Rows under the upper edge, for the words of bands and marks: after the place, else before it. @param {any} u @param {number} x @returns {[number, number, boolean][]} */
 function topRows(u, x) {
   const row = 18 * devicePixelRatio;
-  return [0.6, 1.6, 2.6, 3.6, 4.6].map((rows) => [x + 6 * devicePixelRatio, u.bbox.top + rows * row]);
+  const rows = [0.6, 1.6, 2.6, 3.6, 4.6].map((down) => u.bbox.top + down * row);
+  return [...rows.map((y) => /** @type {[number, number, boolean]} */ ([x + 6 * devicePixelRatio, y, false])), ...rows.map((y) => /** @type {[number, number, boolean]} */ ([x, y, true]))];
 }
 
 /** @param {any} u @param {Band[]} bands @param {Ink} ink */
@@ -70,7 +71,7 @@ export function drawBands(u, bands, ink) {
     u.ctx.fillRect(left, u.bbox.top, u.valToPos(to, "x", true) - left, u.bbox.height);
     u.ctx.restore();
   }
-  for (const { from, label } of bands) ink.labels.write(u, ink, label, "--chalk", topRows(u, u.valToPos(from, "x", true)));
+  for (const { from, label } of bands) ink.labels.write(u, ink, label, "--chalk", topRows(u, u.valToPos(from, "x", true)).slice(0, 5));
 }
 
 /** @param {any} u @param {Level[]} levels @param {Ink} ink */

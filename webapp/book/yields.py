@@ -20,7 +20,7 @@ DATA = Path(__file__).parent / "data" / "flat_rates.json"
 BATCHES_MOST = 400
 _UL = 1e6
 _WASH = """
-SELECT source_fill AS fill, target, volume_ml, lpa_ul FROM flows
+SELECT source_fill AS fill, target, volume_ml, mass_g FROM flows
 WHERE target LIKE 'r:%' AND reason = 'wash' AND source_fill <> ''
 """
 _FRUIT = "SELECT target_fill AS fill, sum(mass_g) AS mass_g FROM flows WHERE reason = 'fruit' GROUP BY target_fill"
@@ -80,9 +80,10 @@ def batches(book: Book) -> list[dict[str, Any]]:
         one = found.setdefault(
             row["fill"],
             {"fill": row["fill"], "what": run["what"], "material": run.get("material"), "batch": run["batch"],
-             "began": run["started_at"], "wash_l": 0.0, "made_l": 0.0, "runs": []},
+             "began": run["started_at"], "wash_l": 0.0, "wash_g": 0, "made_l": 0.0, "runs": []},
         )  # fmt: skip
         one["wash_l"] += row["volume_ml"] / 1e3
+        one["wash_g"] += row["mass_g"]
         one["made_l"] += made
         one["runs"].append(run)
         one["began"] = min(one["began"], run["started_at"])
@@ -91,9 +92,8 @@ def batches(book: Book) -> list[dict[str, Any]]:
 
 def _dressed(book: Book, one: dict[str, Any], fruit_kg: dict[str, float]) -> dict[str, Any]:
     charged, rest = _masses(book, one["fill"])
-    kg = fruit_kg[one["fill"]] * charged / max(charged + rest, 1)
-    dipped = max(one["wash_l"], 1e-9)
-    per_kg, per_l = 100 * one["made_l"] / kg, 100 * one["made_l"] / dipped
+    kg = fruit_kg[one["fill"]] * one["wash_g"] / max(charged + rest, 1)
+    per_kg, per_l = 100 * one["made_l"] / max(kg, 1e-9), 100 * one["made_l"] / max(one["wash_l"], 1e-9)
     beside = judged(one["material"], one["what"], per_kg, per_l)
     return one | {"kg": kg, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}
 

@@ -48,19 +48,18 @@ export function balanceWords(balance) {
 /** @param {Balance} balance */
 export function balancePicture(balance) {
   const most = Math.max(balance.charged, balance.charged - balance.open);
-  const bar = (/** @type {Part[]} */ parts, /** @type {number} */ y) => {
+  const bar = (/** @type {Part[]} */ parts) => {
     let x = 0;
     return parts.map((one) => {
       const width = (one.lpa / most) * WIDE;
-      const drawn = svg`<rect class="part--${one.part}" x=${x} y=${y} width=${Math.max(width - 1, 0.5)} height="26"></rect>`;
+      const drawn = svg`<rect class="part--${one.part}" x=${x} y="1" width=${Math.max(width - 1, 0.5)} height="24"></rect>`;
       x += width;
       return drawn;
     });
   };
-  const gap = balance.open > 0 ? svg`<rect class="part--open" x=${((balance.charged - balance.open) / most) * WIDE + 1} y="77" width=${Math.max((balance.open / most) * WIDE - 2, 1)} height="24"></rect>` : nothing;
-  return html`<svg class="balance" viewBox="0 0 ${WIDE} 106" role="img" aria-label=${balanceWords(balance)}>
-    <text x="0" y="14">in ${litres(balance.charged)}</text>${bar(balance.into, 22)}
-    <text x="0" y="68">out ${litres(balance.charged - balance.open)}</text>${bar(balance.out, 76)}${gap}</svg>`;
+  const gap = balance.open > 0 ? svg`<rect class="part--open" x=${((balance.charged - balance.open) / most) * WIDE + 1} y="1" width=${Math.max((balance.open / most) * WIDE - 2, 1)} height="24"></rect>` : nothing;
+  const drawn = (/** @type {unknown} */ parts) => html`<svg class="balance" viewBox="0 0 ${WIDE} 26" preserveAspectRatio="none" aria-hidden="true">${parts}</svg>`;
+  return html`<p class="quiet">in ${litres(balance.charged)}</p>${drawn(bar(balance.into))}<p class="quiet">out ${litres(balance.charged - balance.open)}</p>${drawn([bar(balance.out), gap])}`;
 }
 
 /** @param {Balance} balance */

@@ -92,8 +92,8 @@ export function nearness(due, stream, now) {
   return stream.zero + due.minutes.at * 60_000 - now <= NEAR_MIN * 60_000 ? "near" : "later";
 }
 
-/** @param {Due|null} due @param {Target|null} target @param {import("./collect.js").Stream} stream @param {number} now */
-export function dueBand(due, target, stream, now) {
+/** @param {any} run @param {Due|null} due @param {Target|null} target @param {import("./collect.js").Stream} stream @param {number} now */
+export function dueBand(run, due, target, stream, now) {
   if (!target || !due) return nothing;
   const near = nearness(due, stream, now);
   const by = target.by === "plan" ? `${target.words}, by the plan` : target.words;
@@ -103,8 +103,8 @@ export function dueBand(due, target, stream, now) {
   const litres = (/** @type {number} */ value) => shownInUnits(value, "L", 1);
   return html`<section class="due ${near === "near" ? "due--near" : ""}" aria-label="Next cut" role="status">
     <p><strong>${target.step.words} ${near === "near" ? "is near: " : ""}about ${clock(due.minutes.at)}</strong>, ${clock(due.minutes.low)} to ${clock(due.minutes.high)}</p>
-    <p>${litres(due.collected_l.at)} off in all, ${litres(due.collected_l.low)} to ${litres(due.collected_l.high)}${due.strength_average_pct ? html` · receiver then ${strengthOf(due.strength_average_pct)}` : nothing}</p>
-    <p class="due__by">${by}. ${near === "near" ? "Nose first." : "It reckons strength alone; the nose decides."}</p></section>`;
+    <p>${litres(due.collected_l.at)} off in all, ${litres(due.collected_l.low)} to ${litres(due.collected_l.high)}</p>
+    <p class="due__by">${by}${due.strength_average_pct && partNow(run) !== "heads" ? `; ${partNow(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p></section>`;
 }
 
 /** What the open receiver got so far, beside what a dip says. @param {any} run @param {import("./collect.js").Stream} stream @param {any} open @param {any} apart */

@@ -53,7 +53,7 @@ export async function dress(asked) {
   if (isNear && !run.ended_at) ringFor(`${run.id}:${target?.step.event}:${target?.pct ?? target?.litres}`);
   return {
     curve,
-    now: run.ended_at ? ways(way, asked.refresh) : [dueBand(due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
+    now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
     below: run.ended_at ? nothing : planPart(plan, asked),
   };
 }

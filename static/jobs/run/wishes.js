@@ -3,7 +3,7 @@
 import { kindNamed } from "../../kinds/kinds.js";
 import { readEntry } from "../../kinds/read.js";
 
-const FRACTIONS = /^(?:low wines|heads|hearts|tails) /;
+const FRACTIONS = /^(?:(?:low wines|heads|hearts|tails) )+/;
 
 /** The name under which a fruit is found again; the book's own rule (kinds/effects/plan.py). @param {string} what */
 export const fruitOf = (what) => what.toLowerCase().split(/\s+/).filter(Boolean).join(" ").replace(FRACTIONS, "");

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from webapp.kinds.read import Read
@@ -9,15 +10,12 @@ from webapp.kinds.spec import NOTHING, Effect
 from webapp.kinds.state import remember, vessel
 
 ANY_STILL = "*"
-_FRACTIONS = ("low wines ", "heads ", "hearts ", "tails ")
+_FRACTIONS = re.compile(r"^((low wines|heads|hearts|tails) )+")
 
 
 def fruit_of(what: str | None) -> str:
     """Return the name under which a fruit is found again: lower case, one space, low wines of it are of it too."""
-    name = " ".join((what or "").lower().split())
-    for fraction in _FRACTIONS:
-        name = name.removeprefix(fraction)
-    return name
+    return _FRACTIONS.sub("", " ".join((what or "").lower().split()))
 
 
 def cut_plan(read: Read, view: Any) -> Effect:
