@@ -18,7 +18,7 @@ SIZES = {"desk": {"width": 1280, "height": 800}, "phone": {"width": 390, "height
 PAGES = [
     "/desk/", "/desk/?weight=note", "/desk/entries", "/desk/vessels", "/desk/vessels/new", "/desk/runs", "/desk/labels",
     "/desk/phones", "/desk/people", "/desk/people/IM", "/desk/people/new", "/desk/settings", "/desk/limits",
-    "/desk/instruments/new",
+    "/desk/instruments/new", "/desk/runs/yields", "/desk/runs/feints", "/desk/runs/plans", "/desk/runs/beside",
 ]  # fmt: skip
 # Found by following the first link of that form on a page.
 FOLLOWED = [
