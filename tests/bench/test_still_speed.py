@@ -85,7 +85,7 @@ def _table(title: str) -> Table:
 
 
 def test_the_invented_years_runs_forecast_again() -> None:
-    table = _table("The invented year [min]: checks the mechanics, its curves being invented")
+    table = _table("The invented year, in minutes: checks the mechanics, its curves being invented")
     for share in HIDDEN_AT:
         tried = forecast_again(demo_runs(), share)
         _row(table, f"all, {share:.0%}", tried)
@@ -94,7 +94,7 @@ def test_the_invented_years_runs_forecast_again() -> None:
 
 
 def test_generated_runs_forecast() -> None:
-    table = _table("Generated runs with known truth [min]: check how often the truth lies within")
+    table = _table("Generated runs with known truth, in minutes: check how often the truth lies within")
     new = [("", f"S{still}", *generated_run(0, still)) for still in range(300, 340)]
     known = [("", f"S{still}", *generated_run(seed, still)) for still in range(400, 408) for seed in range(8)]
     for runs, name, least in ((new, "a new still", 0), (known, "three runs known and more", 3)):

@@ -170,20 +170,23 @@ def _ahead(pot: Pot, lpa: float, seen: Track, fit: Fit, usual: Usual, target_pct
     ]
     count = min([len(middle)] + [len(side) for pair in sides for side in pair])
     found = Ahead([], [], [], ([], [], []))
-    minute = 0.0
+    minute = gained = surest = 0.0
     for i in range(count):
+        steep = [(more[i].strength_pct - less[i].strength_pct) / (2 * NUDGE) for more, less in sides]
+        error = sqrt(_variance(fit, usual.still.drift_pct, middle[i].volume_l / fade_l, steep))
+        surest = error if i == 0 else surest
+        strength = middle[i].strength_pct + usual.lean * (error - surest)
         if i:
             share = (now_lpa + (middle[i].lpa + middle[i - 1].lpa) / 2) / lpa
             passed = middle[i].volume_l - middle[i - 1].volume_l
             minute += 60.0 * passed / (flow_l_h * at_share(usual.flow_shape, share))
-        off = SIDE * usual.widen * sqrt(_variance(fit, usual.still.drift_pct, middle[i].volume_l / fade_l, [
-            (more[i].strength_pct - less[i].strength_pct) / (2 * NUDGE) for more, less in sides
-        ]))  # fmt: skip
+            gained += passed * (found.bands[0][i - 1] + strength) / 200.0
         found.litres.append(middle[i].volume_l)
-        found.lpas.append(middle[i].lpa)
+        found.lpas.append(gained)
         found.minutes.append(minute)
+        off = SIDE * usual.widen * error
         for band, by in zip(found.bands, (0.0, -off, off), strict=True):
-            band.append(middle[i].strength_pct + by)
+            band.append(strength + by)
     return found
 
 

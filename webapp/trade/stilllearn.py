@@ -22,7 +22,7 @@ TRIED_AT = (0.6, 0.8)  # of the litres of the cut: there past runs are forecast 
 TRIED_BY = 5  # earlier runs that such a trial may know
 TRIED_PCT = 60.0  # the cut of a trial where the run tells none [% vol]
 DRIFT_RANGE, FLOW_SPREAD_RANGE = (0.5, 5.0), (0.04, 0.5)
-SHAPE_RANGE, WIDEN_RANGE = (0.3, 3.0), (0.6, 3.0)
+SHAPE_RANGE, WIDEN_RANGE, LEAN_RANGE = (0.3, 3.0), (0.6, 3.0), (-1.5, 1.5)
 
 
 class _Done(NamedTuple):
@@ -47,7 +47,7 @@ def learn_prior(past_runs: list[dict[str, Any]]) -> dict[str, Any]:
     prior : dict
         [JSON] runs (how many counted), mean and spread of the logs of stages above the pot, reflux and pot factor,
         drift_pct [% vol], habit_pct [% vol above the model at tenths of the pure alcohol charged], flow_l_h [L/h,
-        None if never read], flow_shape [1, at the same tenths], flow_spread [1], widen [1]
+        None if never read], flow_shape [1, at the same tenths], flow_spread [1], lean [1], widen [1]
 
     Source
     ------
@@ -56,7 +56,7 @@ def learn_prior(past_runs: list[dict[str, Any]]) -> dict[str, Any]:
     as it stood at two moments, by what the runs before it told.
     """
     counted = [run for run in past_runs[-RUNS_MOST:] if _done(_text(run))]
-    return _learn(counted) | {"widen": round(_widen(counted), 3)}
+    return _learn(counted) | _lean_and_widen(counted)
 
 
 def _learn(runs: list[dict[str, Any]]) -> dict[str, Any]:
@@ -77,20 +77,22 @@ def _learn(runs: list[dict[str, Any]]) -> dict[str, Any]:
         "flow_l_h": round(middle(flows), 2) if flows else None,
         "flow_shape": _round(_flow_shape(shapes), 3),
         "flow_spread": round(_flow_spread(done, shapes), 4),
+        "lean": 0.0,
         "widen": 1.0,
     }
 
 
-def _widen(runs: list[dict[str, Any]]) -> float:
-    """Return how many times wider intervals should have been for four in five of the trials to fall within."""
-    squares, count = FIRST_COUNTS, FIRST_COUNTS
+def _lean_and_widen(runs: list[dict[str, Any]]) -> dict[str, float]:
+    """Return by how many standard errors the trials' cuts came late, and how many times wider intervals are to be."""
+    offs = []
     for i in range(1, len(runs)):
         known = json.dumps(_learn(runs[max(i - TRIED_BY, 0) : i]))
-        for share in TRIED_AT:
-            off = _trial(known, _text(runs[i]), share)
-            if off is not None:
-                squares, count = squares + off * off / len(TRIED_AT), count + 1.0 / len(TRIED_AT)
-    return _within(sqrt(squares / count), WIDEN_RANGE)
+        offs += [off for off in (_trial(known, _text(runs[i]), share) for share in TRIED_AT) if off is not None]
+    # The trials of one run are alike: they count as one.
+    count = FIRST_COUNTS + len(offs) / len(TRIED_AT)
+    lean = _within(sum(offs) / len(TRIED_AT) / count, LEAN_RANGE)
+    squares = FIRST_COUNTS + sum((off - lean) * (off - lean) for off in offs) / len(TRIED_AT)
+    return {"lean": round(lean, 3), "widen": round(_within(sqrt(squares / count), WIDEN_RANGE), 3)}
 
 
 @lru_cache(maxsize=KEPT)

@@ -26,21 +26,22 @@ class Usual(NamedTuple):
     flow_l_h: float | None
     flow_shape: Vector
     flow_spread: float
-    widen: float  # what earlier forecasts of this still say of its intervals: wider, if they missed by more
+    lean: float  # by how many standard errors earlier forecasts of this still's cuts came too early
+    widen: float  # how many times wider than worked out its intervals are to be, by the same forecasts
 
 
 def prior_of(known: dict[str, Any] | None, plates: int | None) -> Usual:
     """Return what is known of a still, from what learn_prior gave or, without it, from its plates."""
     if known:
         still = Prior(known["mean"], known["spread"], known["drift_pct"], known["habit_pct"])
-        return Usual(still, known["flow_l_h"], known["flow_shape"], known["flow_spread"], known["widen"])
+        return Usual(still, known["flow_l_h"], known["flow_shape"], known["flow_spread"], known["lean"], known["widen"])
     above = HELM_SHARE + PLATE_SHARE * (PLATES_UNKNOWN if plates is None else float(plates))
     stages = STAGES_UNKNOWN_SPREAD if plates is None else STILL_SPREAD[0]
     spread = [[0.0] * 3 for _ in range(3)]
     for i, value in enumerate((stages, *STILL_SPREAD[1:])):
         spread[i][i] = value * value
     mean = [logarithm(above), logarithm(REFLUX_BARE if plates == 0 else REFLUX), 0.0]
-    return Usual(Prior(mean, spread, DRIFT_PCT, [0.0] * TENTHS), None, [1.0] * TENTHS, FLOW_SPREAD, 1.0)
+    return Usual(Prior(mean, spread, DRIFT_PCT, [0.0] * TENTHS), None, [1.0] * TENTHS, FLOW_SPREAD, 0.0, 1.0)
 
 
 def flow_now(seen: Track, lpa: float, usual: Usual) -> float | None:

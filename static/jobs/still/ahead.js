@@ -38,18 +38,24 @@ export function lookAhead(pot, lpa, track, fit, usual, targetPct, flowLh) {
   /** @type {Ahead} */
   const found = { litres: [], lpas: [], minutes: [], bands: [[], [], []] };
   let minute = 0;
+  let gained = 0;
+  let surest = 0;
   for (let i = 0; i < count; i++) {
+    const steep = sides.map(([more, less]) => (more[i].strengthPct - less[i].strengthPct) / (2 * NUDGE));
+    const error = Math.sqrt(varianceOf(fit, usual.still.driftPct, middle[i].volumeL / fadeL, steep));
+    if (i === 0) surest = error;
+    const strength = middle[i].strengthPct + usual.lean * (error - surest);
     if (i) {
       const share = (nowLpa + (middle[i].lpa + middle[i - 1].lpa) / 2) / lpa;
       const passed = middle[i].volumeL - middle[i - 1].volumeL;
       minute += (60 * passed) / (flowLh * atShare(usual.flowShape, share));
+      gained += (passed * (found.bands[0][i - 1] + strength)) / 200;
     }
-    const slopes = sides.map(([more, less]) => (more[i].strengthPct - less[i].strengthPct) / (2 * NUDGE));
-    const off = SIDE * usual.widen * Math.sqrt(varianceOf(fit, usual.still.driftPct, middle[i].volumeL / fadeL, slopes));
     found.litres.push(middle[i].volumeL);
-    found.lpas.push(middle[i].lpa);
+    found.lpas.push(gained);
     found.minutes.push(minute);
-    [0, -off, off].forEach((by, k) => found.bands[k].push(middle[i].strengthPct + by));
+    const off = SIDE * usual.widen * error;
+    [0, -off, off].forEach((by, k) => found.bands[k].push(strength + by));
   }
   return found;
 }
