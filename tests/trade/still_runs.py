@@ -8,15 +8,19 @@ readings that scatter, a flow that is read off its true value.
 from __future__ import annotations
 
 import random
+from collections import defaultdict
 from functools import cache
 from itertools import pairwise
-from typing import Any
+from typing import Any, NamedTuple
 
-import CoolProp.CoolProp as coolprop
+import CoolProp
 import numpy as np
 
 from webapp.demo import still as demo_still
 from webapp.demo.story import load
+from webapp.trade.cutdue import forecast_cut
+from webapp.trade.density import strength_from_mass_fraction
+from webapp.trade.stilllearn import learn_prior
 
 ETHANOL_KG_L, MOLAR = 0.78924, (46.068, 18.015)
 Run = dict[str, Any]
@@ -32,7 +36,8 @@ def demo_runs() -> list[tuple[str, str, Run, float, float, float]]:
         ends = [moment for moment in moments if moment.share == 1.0]
         read = sorted([*demo_still.picked(demo_still.fractions(told)), *ends], key=lambda moment: moment.minute)
         litres = told["wash_l"] + told.get("feints_l", 0.0)
-        lpa = told["wash_l"] * told["wash_strength_pct"] + told.get("feints_l", 0.0) * told.get("feints_strength_pct", 0)
+        feints = told.get("feints_l", 0.0) * told.get("feints_strength_pct", 0.0)
+        lpa = told["wash_l"] * told["wash_strength_pct"] + feints
         readings = [
             {
                 "minutes": float(round(moment.minute)),
@@ -51,27 +56,24 @@ def demo_runs() -> list[tuple[str, str, Run, float, float, float]]:
 
 @cache
 def _equilibria() -> tuple[Any, Any]:
-    state = coolprop.AbstractState("HEOS", "Ethanol&Water")
+    state = CoolProp.AbstractState("HEOS", "Ethanol&Water")
     liquids = np.concatenate([np.linspace(0.0005, 0.05, 40), np.linspace(0.06, 0.88, 60)])
     vapours = []
     for x in liquids:
         state.set_mole_fractions([float(x), float(1 - x)])
-        state.update(coolprop.PQ_INPUTS, 101325, 0)
+        state.update(CoolProp.PQ_INPUTS, 101325, 0)
         vapours.append(state.mole_fractions_vapor()[0])
     return np.concatenate([[0.0], liquids]), np.concatenate([[0.0], vapours])
 
 
 def _strength_of(x: Any) -> Any:
-    """Strength [% vol] of a mole fraction by the library's own densities at 20 degC, on a table."""
     xs, strengths = _densities()
     return np.interp(x, xs, strengths)
 
 
 @cache
 def _densities() -> tuple[Any, Any]:
-    # The library has no mixture density near the tables'; OIML R 22's own are read through the product here.
-    from webapp.trade.density import strength_from_mass_fraction
-
+    """Mole fraction to strength, on a table: OIML R 22 as the product has it, which has tests of its own."""
     xs = np.linspace(0, 1, 801)
     mass = xs * MOLAR[0] / (xs * MOLAR[0] + (1 - xs) * MOLAR[1])
     return xs, np.asarray(strength_from_mass_fraction(mass))
@@ -125,9 +127,7 @@ def generated_run(seed: int, still: int, target_pct: float = 60.0) -> tuple[Run,
         # One minute on; the cooling water, and with it the reflux, wanders a few percent an hour.
         wander = min(max(wander + dice.gauss(0, 0.006), -0.25), 0.25)
         passed = flow_now / 60
-        mass = stream * MOLAR[0] + (1 - stream) * MOLAR[1]
         moles = passed * (pct / 100 * ETHANOL_KG_L * 1e3) / (stream * MOLAR[0]) if stream > 0 else 0.0
-        assert mass > 0
         ethanol, water = ethanol - moles * stream, water - moles * (1 - stream)
         minute, litres = minute + 1, litres + passed
     gauged = lpa * dice.gauss(1.0, 0.05)
@@ -140,6 +140,31 @@ def generated_run(seed: int, still: int, target_pct: float = 60.0) -> tuple[Run,
 def seen_until(run: Run, minute: float) -> Run:
     """The run as it stood at a minute."""
     return run | {"readings": [reading for reading in run["readings"] if reading["minutes"] <= minute]}
+
+
+class Tried(NamedTuple):
+    """One forecast against what came: its state, minutes off (late is above nought), whether the cut lay within."""
+
+    name: str
+    state: str
+    off_min: float
+    within: bool
+    width_min: float
+    runs_before: int
+
+
+def forecast_again(runs: list[tuple[str, str, Run, float, float, float]], share: float) -> list[Tried]:
+    """Forecast each run's cut from its readings until a share of the time to it, knowing the still's runs before it."""
+    found, past = [], defaultdict[str, list[Run]](list)
+    for name, still, run, cut_pct, cut_min, _ in runs:
+        known = learn_prior(past[still]) if past[still] else None
+        seen = forecast_cut(seen_until(run, cut_min * share), known, cut_pct)
+        at = seen.get("minutes") or {"at": 0.0, "low": 0.0, "high": 0.0}
+        within = at["low"] <= cut_min <= at["high"]
+        state = seen["state"] if seen["state"] != "too_little" else seen["why"]
+        found.append(Tried(name, state, at["at"] - cut_min, within, at["high"] - at["low"], len(past[still])))
+        past[still].append(run | {"cut_pct": cut_pct})
+    return found
 
 
 def falls(values: list[float]) -> bool:

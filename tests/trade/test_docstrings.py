@@ -14,7 +14,10 @@ LEFT_OUT = {"numeric", "errors", "marks", "runtrack", "runfit", "stillprior"}
 FOLDER = Path(webapp.trade.__file__).parent
 MODULES = sorted(path.stem for path in FOLDER.glob("*.py") if path.stem not in {"__init__", *LEFT_OUT})
 # Helpers shared between two modules of the room: checked by those who call them.
-SHARED = {"check_liquid", "coefficients_at", "mass_fraction_at", "volume_share_at", "table1_tenths", "exponential", "logarithm"}
+SHARED = {
+    "check_liquid", "coefficients_at", "mass_fraction_at", "volume_share_at", "table1_tenths", "exponential",
+    "logarithm", "foresee",
+}  # fmt: skip
 RANGE = re.compile(r"\d\S* (?:degC )?to|\bany\b|\babove\b|\bfrom\b|\beither\b|at most|rising|finite|range")
 
 

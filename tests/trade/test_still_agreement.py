@@ -74,10 +74,15 @@ def forecasts() -> list[list[Any]]:
             slipped = [dict(reading) for reading in seen["readings"]]
             slipped[k]["strength_pct"] = (45.2, 92.5)[k % 2]
             found.append(["forecastCut", seen | {"readings": slipped}, None, 60.0])
-        raised = [r | {"strength_pct": min(r["strength_pct"] + 14 * (i > 2), 96)} for i, r in enumerate(seen["readings"])]
+        raised = [
+            r | {"strength_pct": min(r["strength_pct"] + 14 * (i > 2), 96)} for i, r in enumerate(seen["readings"])
+        ]
         found.append(["forecastCut", seen | {"readings": raised}, None, 60.0])
         flowless = [reading | {"flow_l_h": None} for reading in seen["readings"]]
-        dips = [{"minutes": 0.4 * cut_min, "volume_l": 0.42 * litres}, {"minutes": 0.7 * cut_min, "volume_l": 0.7 * litres}]
+        dips = [
+            {"minutes": 0.4 * cut_min, "volume_l": 0.42 * litres},
+            {"minutes": 0.7 * cut_min, "volume_l": 0.7 * litres},
+        ]
         for readings in (flowless, seen["readings"]):
             for collected in ([], dips[:1], dips):
                 for what in (None, known):
@@ -85,7 +90,9 @@ def forecasts() -> list[list[Any]]:
                     found.append(["forecastCut", given, what, 60.0])
         found.append(["forecastCut", seen | {"still": {"plates": None, "height_m": None}}, None, 60.0])
         found.append(["forecastCut", seen | {"still": {"plates": 0, "height_m": 400}}, None, 45.0])
-        found += [["forecastCut", seen | {"charge": charge}, None, 60.0] for charge in (None, {"volume_l": 5, "lpa_l": 9})]
+        found += [
+            ["forecastCut", seen | {"charge": charge}, None, 60.0] for charge in (None, {"volume_l": 5, "lpa_l": 9})
+        ]
         found += [["forecastCut", seen | {"readings": []}, None, 60.0], ["forecastCut", seen, None, 96.0]]
     return found
 
@@ -119,7 +126,9 @@ def test_phone_and_book_agree(page: Any, make: Any) -> None:  # noqa: F811
     asked = make()
     phone = json.loads(page.evaluate(IN_PAGE, json.dumps(asked)))
     book = [book_answer(case) for case in asked]
-    differ = [(case[0], case[1:], lines) for case, b, p in zip(asked, book, phone, strict=True) if (lines := apart(b, p))]
+    differ = [
+        (case[0], case[1:], lines) for case, b, p in zip(asked, book, phone, strict=True) if (lines := apart(b, p))
+    ]
     assert not differ, f"{len(differ)} of {len(asked)} differ, such as {differ[0][0]}: {differ[0][2][:3]}"
     same_bits = sum(json.loads(json.dumps(b)) == p for b, p in zip(book, phone, strict=True))
     print(f"{len(asked)} compared, {same_bits} the same to the last bit")

@@ -19,7 +19,7 @@ TARGET_PCT = (5.0, 90.0)
 LEAST_READINGS = 3
 SIDE = 1.2815515655446004  # of a normal error: four in five lie within
 STEPS = 80
-WIDE_MIN = 25.0  # an interval may be this wide, or as wide as the time until the cut
+WIDE_MIN = 30.0  # an interval may be this wide, or as wide as the time until the cut
 CURVE_POINTS = 30
 BEYOND = 1.12  # the curve is drawn this share of the way to the cut
 
@@ -28,6 +28,7 @@ WORDS = {
     "few_readings": "Too little to say: log {more} of the stream.",
     "no_flow": "Too little to say: log the flow, or dip the receiver.",
     "odd_readings": "Too little to say: the readings rise and fall. Read the stream again.",
+    "far": "Too little to say: the cut is still far off. Another reading will help.",
     "wide": "Too little to say: it could be any time within {width} minutes. Another reading will help.",
     "out_of_range": "No forecast at {target} % vol: it runs from {low} to {high} % vol.",
     "past": "The stream has passed {target} % vol.",
@@ -64,35 +65,24 @@ def forecast_cut(run: dict[str, Any], prior: dict[str, Any] | None, target_pct: 
     if not low <= target_pct <= high:
         return _too_little("out_of_range", target=brief(target_pct), low=brief(low), high=brief(high))
     usual = prior_of(prior, (run.get("still") or {}).get("plates"))
-    ready = _ready(run, usual.flow_l_h)
-    if isinstance(ready, str):
-        return _too_little(ready, more="the first readings" if not run["readings"] else "another reading")
-    seen, pot, lpa = ready
-    fit = fit_run(pot, lpa, seen, usual.still)
-    left_out = sorted([*seen.left_out, *fit.slips])
-    if seen.places[-1] not in fit.slips and seen.strengths[-1] <= target_pct:
-        return {"state": "past", "words": WORDS["past"].format(target=brief(target_pct))}
-    flow_l_h = flow_now(seen, lpa, usual)
-    if not flow_l_h or flow_l_h <= 0:
-        return _too_little("no_flow")
-    ahead = _ahead(pot, lpa, seen, fit, usual, target_pct, flow_l_h)
-    if len(ahead.litres) < 2:
-        return _too_little("odd_readings")
-    at, soonest, latest = (_crossing(ahead.litres, strengths, target_pct) for strengths in ahead.bands)
-    if at is None or soonest is None or latest is None:
-        return _too_little("wide", width="90")
-    minutes = _minutes(ahead, (at, soonest, latest), seen.minutes[-1], usual.flow_spread)
-    if minutes["high"] - minutes["low"] > max(WIDE_MIN, minutes["at"] - seen.minutes[-1]):
+    seen = foresee(run, usual, target_pct)
+    if isinstance(seen, str):
+        if seen == "past":
+            return {"state": "past", "words": WORDS["past"].format(target=brief(target_pct))}
+        return _too_little(seen, more="the first readings" if not run["readings"] else "another reading")
+    done, ahead, (at, soonest, latest) = seen.track, seen.ahead, seen.litres
+    now_l, now_min = done.litres[-1], done.minutes[-1]
+    minutes = _minutes(ahead, seen.litres, now_min, usual.flow_spread)
+    if minutes["high"] - minutes["low"] > max(WIDE_MIN, minutes["at"] - now_min):
         return _too_little("wide", width=fixed(minutes["high"] - minutes["low"], 0))
-    now_l = seen.litres[-1]
     return {
         "state": "due",
         "minutes": minutes,
         "collected_l": {"at": now_l + at, "low": now_l + soonest, "high": now_l + latest},
-        "curve": _curve(seen, ahead, at),
-        "strength_average_pct": _average(seen, ahead, at, float(run.get("receiver_since") or 0.0)),
-        "left_out": left_out,
-        "changed_at": seen.minutes[seen.since] if seen.since else None,
+        "curve": _curve(done, ahead, at),
+        "strength_average_pct": _average(done, ahead, at, float(run.get("receiver_since") or 0.0)),
+        "left_out": seen.left_out,
+        "changed_at": done.minutes[done.since] if done.since else None,
     }
 
 
@@ -103,6 +93,36 @@ class Ahead(NamedTuple):
     lpas: Vector
     minutes: Vector
     bands: tuple[Vector, Vector, Vector]
+
+
+class Foreseen(NamedTuple):
+    """A forecast before its words: the run, the stream ahead, litres from now (expected, soonest, latest), slips."""
+
+    track: Track
+    ahead: Ahead
+    litres: tuple[float, float, float]
+    left_out: list[int]
+
+
+def foresee(run: dict[str, Any], usual: Usual, target_pct: float) -> Foreseen | str:
+    """Return the forecast in litres, however wide; or the word for why there is none, or "past"."""
+    ready = _ready(run, usual.flow_l_h)
+    if isinstance(ready, str):
+        return ready
+    seen, pot, lpa = ready
+    fit = fit_run(pot, lpa, seen, usual.still)
+    if seen.places[-1] not in fit.slips and seen.strengths[-1] <= target_pct:
+        return "past"
+    flow_l_h = flow_now(seen, lpa, usual)
+    if not flow_l_h or flow_l_h <= 0:
+        return "no_flow"
+    ahead = _ahead(pot, lpa, seen, fit, usual, target_pct, flow_l_h)
+    if len(ahead.litres) < 2:
+        return "odd_readings"
+    at, soonest, latest = (_crossing(ahead.litres, strengths, target_pct) for strengths in ahead.bands)
+    if at is None or soonest is None or latest is None:
+        return "far"
+    return Foreseen(seen, ahead, (at, soonest, latest), sorted([*seen.left_out, *fit.slips]))
 
 
 def _ready(run: dict[str, Any], flow_l_h: float | None) -> Any:
@@ -150,20 +170,23 @@ def _ahead(pot: Pot, lpa: float, seen: Track, fit: Fit, usual: Usual, target_pct
     ]
     count = min([len(middle)] + [len(side) for pair in sides for side in pair])
     found = Ahead([], [], [], ([], [], []))
-    minute = 0.0
+    minute = gained = surest = 0.0
     for i in range(count):
+        steep = [(more[i].strength_pct - less[i].strength_pct) / (2 * NUDGE) for more, less in sides]
+        error = sqrt(_variance(fit, usual.still.drift_pct, middle[i].volume_l / fade_l, steep))
+        surest = error if i == 0 else surest
+        strength = middle[i].strength_pct + usual.lean * (error - surest)
         if i:
             share = (now_lpa + (middle[i].lpa + middle[i - 1].lpa) / 2) / lpa
             passed = middle[i].volume_l - middle[i - 1].volume_l
             minute += 60.0 * passed / (flow_l_h * at_share(usual.flow_shape, share))
-        off = SIDE * sqrt(_variance(fit, usual.still.drift_pct, middle[i].volume_l / fade_l, [
-            (more[i].strength_pct - less[i].strength_pct) / (2 * NUDGE) for more, less in sides
-        ]))  # fmt: skip
+            gained += passed * (found.bands[0][i - 1] + strength) / 200.0
         found.litres.append(middle[i].volume_l)
-        found.lpas.append(middle[i].lpa)
+        found.lpas.append(gained)
         found.minutes.append(minute)
+        off = SIDE * usual.widen * error
         for band, by in zip(found.bands, (0.0, -off, off), strict=True):
-            band.append(middle[i].strength_pct + by)
+            band.append(strength + by)
     return found
 
 

@@ -15,8 +15,9 @@ from webapp.trade.vle import exponential
 READ_PCT = 0.5  # scatter of one reading of the true strength; common practice, no source
 FADE = 0.25  # of the litres of pure alcohol charged, in litres of distillate
 NUDGE = 0.02
-ROUNDS, SEARCHES = 3, 14
+ROUNDS, SEARCHES, ENOUGH = 3, 12, 1e-6
 SLIP = 4.5  # standard errors
+LEAST_TO_JUDGE = 4  # readings, before one of them is taken for a slip
 OUT = 1e4  # a slip's variance grows by this
 STAGES_MOST, REFLUX_MOST = 6.0, 50.0
 Vector = list[float]
@@ -81,21 +82,44 @@ def pot_at(charge: Pot, logs: Vector, ethanol_mol: float, water_mol: float) -> P
 def fit_run(charge: Pot, lpa: float, seen: Track, prior: Prior) -> Fit:
     """Return the still that explains the readings of a run best, given what is known of it."""
     noise = [READ_PCT * READ_PCT] * (len(seen.minutes) - seen.since)
-    slips: list[int] = []
-    logs, wanted = list(prior.mean), inverse(prior.spread)
+    wanted = inverse(prior.spread)
+    logs, off = _by_the_others(charge, lpa, seen, prior, wanted, noise)
+    slips = [len(noise) - 1] if off else []
+    for slip in slips:
+        noise[slip] *= OUT
     for round_ in range(ROUNDS):
         logs, filtered = _search(charge, lpa, seen, prior, wanted, noise, logs)
         worst = max(range(len(noise)), key=lambda i: (abs(filtered.sizes[i]), -i))
         near = any(abs(worst - slip) <= 1 for slip in slips)
-        if round_ == ROUNDS - 1 or abs(filtered.sizes[worst]) <= SLIP or near or len(noise) < 4:
+        if round_ == ROUNDS - 1 or abs(filtered.sizes[worst]) <= SLIP or near or len(noise) < LEAST_TO_JUDGE:
             break
         slips.append(worst)
         noise[worst] *= OUT
     covariance = inverse(_curvature(filtered.slopes, wanted))
-    plain = _misses(charge, lpa, seen, prior, logs)
+    plain = _misses(charge, lpa, seen, prior, logs, column_of(logs))
     return Fit(logs, covariance, filtered.drift_pct, filtered.drift_var, filtered.drift_slopes,
                [seen.places[seen.since + i] for i in slips],
                [(seen.lpas[seen.since + i] / lpa, miss) for i, miss in enumerate(plain) if i not in slips])  # fmt: skip
+
+
+def _by_the_others(
+    charge: Pot, lpa: float, seen: Track, prior: Prior, wanted: Matrix, noise: Vector
+) -> tuple[Vector, bool]:
+    """Return the still by all readings but the last, and whether the last is too far off what they say.
+
+    A last reading alone could bend the still to itself; there is none after it to tell.
+    """
+    if len(noise) < LEAST_TO_JUDGE:
+        return list(prior.mean), False
+    before = seen._replace(minutes=seen.minutes[:-1])
+    logs, held = _search(charge, lpa, before, prior, wanted, noise[:-1], list(prior.mean))
+    misses, slopes = _misses_and_slopes(charge, lpa, seen, prior, logs)
+    fade = exponential(-max(seen.litres[-1] - seen.litres[-2], 0.0) / (FADE * lpa))
+    steep = [slopes[j][-1] - fade * held.drift_slopes[j] for j in range(3)]
+    covariance = inverse(_curvature(held.slopes, wanted))
+    variance = fade * fade * held.drift_var + prior.drift_pct * prior.drift_pct * (1.0 - fade * fade) + noise[-1]
+    variance += dot(steep, [dot(row, steep) for row in covariance])
+    return logs, abs(misses[-1] - fade * held.drift_pct) > SLIP * sqrt(variance)
 
 
 def _search(
@@ -119,7 +143,7 @@ def _search(
         if new_cost <= cost:
             gained, damping = cost - new_cost, damping / 5.0
             logs, now, cost = tried, then, new_cost
-            if gained <= 1e-7 * (1.0 + cost):
+            if gained <= ENOUGH * (1.0 + cost):
                 break
         else:
             damping *= 8.0
@@ -135,9 +159,8 @@ def _curvature(slopes: list[Vector], wanted: Matrix) -> Matrix:
     return [[wanted[i][j] + dot(slopes[i], slopes[j]) for j in range(3)] for i in range(3)]
 
 
-def _misses(charge: Pot, lpa: float, seen: Track, prior: Prior, logs: Vector) -> Vector:
+def _misses(charge: Pot, lpa: float, seen: Track, prior: Prior, logs: Vector, column: Column) -> Vector:
     """Return strength as read less model and habit at each reading under the present setting. [% vol]"""
-    column = column_of(logs)
     return [
         seen.strengths[i]
         - at_share(prior.habit_pct, seen.lpas[i] / lpa)
@@ -151,13 +174,21 @@ def nudged(logs: Vector, which: int, by: float) -> Vector:
     return [value + by if i == which else value for i, value in enumerate(logs)]
 
 
-def _look(charge: Pot, lpa: float, seen: Track, prior: Prior, noise: Vector, logs: Vector) -> Seen:
-    misses = _misses(charge, lpa, seen, prior, logs)
-    columns = []
+def _misses_and_slopes(charge: Pot, lpa: float, seen: Track, prior: Prior, logs: Vector) -> tuple[Vector, list[Vector]]:
+    """Return the misses, and the slopes of the model at each reading for each of the logs."""
+    column, slopes = column_of(logs), []
     for j in range(3):
-        up, down = (_misses(charge, lpa, seen, prior, nudged(logs, j, by)) for by in (NUDGE, -NUDGE))
-        columns.append([(low - high) / (2 * NUDGE) for low, high in zip(down, up, strict=True)])
-    return _filter(seen.litres[seen.since :], FADE * lpa, prior.drift_pct * prior.drift_pct, noise, misses, columns)
+        moved = [nudged(logs, j, by) for by in (NUDGE, -NUDGE)]
+        # The last of the logs is the pot's: the column stays as it is.
+        up, down = (_misses(charge, lpa, seen, prior, to, column if j == 2 else column_of(to)) for to in moved)
+        slopes.append([(low - high) / (2 * NUDGE) for low, high in zip(down, up, strict=True)])
+    return _misses(charge, lpa, seen, prior, logs, column), slopes
+
+
+def _look(charge: Pot, lpa: float, seen: Track, prior: Prior, noise: Vector, logs: Vector) -> Seen:
+    misses, slopes = _misses_and_slopes(charge, lpa, seen, prior, logs)
+    litres = seen.litres[seen.since :]
+    return _filter(litres, FADE * lpa, prior.drift_pct * prior.drift_pct, noise, misses, slopes)
 
 
 def _filter(

@@ -4,6 +4,7 @@
  * Twin of webapp/trade/runfit.py, which has the method; the same steps, so that phone and book agree.
  */
 import { columnStrengthPct, makeColumn, moleFraction } from "./batch.js";
+import { READ_PCT, dot, filter, inverse } from "./filter.js";
 import { exponential } from "./vle.js";
 
 /** @typedef {import("./batch.js").Pot} Pot */
@@ -11,17 +12,17 @@ import { exponential } from "./vle.js";
 /** @typedef {{ mean: number[], spread: number[][], driftPct: number, habitPct: number[] }} Prior */
 /** @typedef {{ logs: number[], covariance: number[][], driftPct: number, driftVar: number, driftSlopes: number[],
  *   slips: number[] }} Fit */
-/** @typedef {{ misses: number[], slopes: number[][], sizes: number[], driftPct: number, driftVar: number,
- *   driftSlopes: number[] }} Seen */
+/** @typedef {import("./filter.js").Seen} Seen */
 /** @typedef {{ charge: Pot, lpa: number, track: Track, prior: Prior, wanted: number[][] }} Given */
 
 export const NUDGE = 0.02;
 export const FADE = 0.25;
-const READ_PCT = 0.5;
 const ROUNDS = 3;
-const SEARCHES = 14;
+const SEARCHES = 12;
+const ENOUGH = 1e-6;
 const SLIP = 4.5;
 const OUT = 1e4;
+const LEAST_TO_JUDGE = 4;
 const STAGES_MOST = 6;
 const REFLUX_MOST = 50;
 
@@ -58,15 +59,16 @@ export function nudged(logs, which, by) {
 export function fitRun(charge, lpa, track, prior) {
   const given = { charge, lpa, track, prior, wanted: inverse(prior.spread) };
   const noise = new Array(track.minutes.length - track.since).fill(READ_PCT * READ_PCT);
-  /** @type {number[]} */
-  const slips = [];
-  let found = search(given, noise, [...prior.mean]);
+  const others = byTheOthers(given, noise);
+  const slips = others.off ? [noise.length - 1] : [];
+  for (const slip of slips) noise[slip] *= OUT;
+  let found = search(given, noise, others.logs);
   for (let round = 0; round < ROUNDS - 1; round++) {
     const { sizes } = found.seen;
     let worst = 0;
     for (let i = 1; i < sizes.length; i++) if (Math.abs(sizes[i]) > Math.abs(sizes[worst])) worst = i;
     const near = slips.some((slip) => Math.abs(worst - slip) <= 1);
-    if (Math.abs(sizes[worst]) <= SLIP || near || noise.length < 4) break;
+    if (Math.abs(sizes[worst]) <= SLIP || near || noise.length < LEAST_TO_JUDGE) break;
     slips.push(worst);
     noise[worst] *= OUT;
     found = search(given, noise, found.logs);
@@ -76,6 +78,23 @@ export function fitRun(charge, lpa, track, prior) {
     logs, covariance: inverse(curvature(seen.slopes, given.wanted)), driftPct: seen.driftPct, driftVar: seen.driftVar,
     driftSlopes: seen.driftSlopes, slips: slips.map((i) => track.places[track.since + i]),
   };
+}
+
+/** The still by all readings but the last, and whether the last is too far off. @param {Given} given @param {number[]} noise */
+function byTheOthers(given, noise) {
+  const { track, lpa, prior, wanted } = given;
+  if (noise.length < LEAST_TO_JUDGE) return { logs: [...prior.mean], off: false };
+  const before = { ...given, track: { ...track, minutes: track.minutes.slice(0, -1) } };
+  const { logs, seen } = search(before, noise.slice(0, -1), [...prior.mean]);
+  const { misses, slopes } = missesAndSlopes(given, logs);
+  const last = noise.length - 1;
+  const end = track.litres.length - 1;
+  const fade = exponential(-Math.max(track.litres[end] - track.litres[end - 1], 0) / (FADE * lpa));
+  const steep = seen.driftSlopes.map((slope, j) => slopes[j][last] - fade * slope);
+  const covariance = inverse(curvature(seen.slopes, wanted));
+  let variance = fade * fade * seen.driftVar + prior.driftPct * prior.driftPct * (1 - fade * fade) + noise[last];
+  variance += dot(steep, covariance.map((row) => dot(row, steep)));
+  return { logs, off: Math.abs(misses[last] - fade * seen.driftPct) > SLIP * Math.sqrt(variance) };
 }
 
 /** @param {Given} given @param {number[]} noise @param {number[]} logs */
@@ -99,7 +118,7 @@ function search(given, noise, logs) {
       logs = tried;
       seen = then;
       cost = newCost;
-      if (gained <= 1e-7 * (1 + cost)) break;
+      if (gained <= ENOUGH * (1 + cost)) break;
     } else {
       damping *= 8;
     }
@@ -118,9 +137,11 @@ function curvature(slopes, wanted) {
   return wanted.map((row, i) => row.map((value, j) => value + dot(slopes[i], slopes[j])));
 }
 
-/** @param {Given} given @param {number[]} logs @returns {number[]} % vol above model and habit */
-function missesOf({ charge, lpa, track, prior }, logs) {
-  const column = columnOf(logs);
+/**
+ * @param {Given} given @param {number[]} logs @param {import("./batch.js").Column} column
+ * @returns {number[]} % vol above model and habit
+ */
+function missesOf({ charge, lpa, track, prior }, logs, column) {
   const found = [];
   for (let i = track.since; i < track.minutes.length; i++) {
     const pot = potAt(charge, logs, track.ethanolMol[i], track.waterMol[i]);
@@ -130,69 +151,21 @@ function missesOf({ charge, lpa, track, prior }, logs) {
   return found;
 }
 
-/** @param {Given} given @param {number[]} noise @param {number[]} logs @returns {Seen} */
-function look(given, noise, logs) {
-  const misses = missesOf(given, logs);
-  const columns = [0, 1, 2].map((j) => {
-    const up = missesOf(given, nudged(logs, j, NUDGE));
-    const down = missesOf(given, nudged(logs, j, -NUDGE));
+/** The misses, and the slopes of the model at each reading. @param {Given} given @param {number[]} logs */
+function missesAndSlopes(given, logs) {
+  const column = columnOf(logs);
+  const misses = missesOf(given, logs, column);
+  const slopes = [0, 1, 2].map((j) => {
+    const [up, down] = [NUDGE, -NUDGE].map((by) => nudged(logs, j, by))
+      .map((moved) => missesOf(given, moved, j === 2 ? column : columnOf(moved)));
     return down.map((low, i) => (low - up[i]) / (2 * NUDGE));
   });
+  return { misses, slopes };
+}
+
+/** @param {Given} given @param {number[]} noise @param {number[]} logs @returns {Seen} */
+function look(given, noise, logs) {
+  const { misses, slopes } = missesAndSlopes(given, logs);
   const { track, lpa, prior } = given;
-  return filter(track.litres.slice(track.since), FADE * lpa, prior.driftPct * prior.driftPct, noise, misses, columns);
-}
-
-/**
- * Kalman's filter of a drift that fades, read with noise: it whitens misses and slopes alike.
- * @param {number[]} litres @param {number} fadeL @param {number} driftVar @param {number[]} noise
- * @param {number[]} misses @param {number[][]} columns @returns {Seen}
- */
-function filter(litres, fadeL, driftVar, noise, misses, columns) {
-  const held = [0, 0, 0, 0];
-  let variance = driftVar;
-  let before = litres[0];
-  /** @type {number[][]} */
-  const white = [[], [], [], []];
-  const sizes = [];
-  for (let k = 0; k < misses.length; k++) {
-    const fade = exponential(-Math.max(litres[k] - before, 0) / fadeL);
-    before = litres[k];
-    variance = fade * fade * variance + driftVar * (1 - fade * fade);
-    const error = Math.sqrt(variance + noise[k]);
-    const gain = variance / (variance + noise[k]);
-    const values = [misses[k], columns[0][k], columns[1][k], columns[2][k]];
-    for (let j = 0; j < 4; j++) {
-      const expected = fade * held[j];
-      white[j].push((values[j] - expected) / error);
-      held[j] = expected + gain * (values[j] - expected);
-      if (j === 0) sizes.push((values[0] - expected) / Math.sqrt(variance + READ_PCT * READ_PCT));
-    }
-    variance *= 1 - gain;
-  }
-  return {
-    misses: white[0], slopes: white.slice(1), sizes, driftPct: held[0], driftVar: variance, driftSlopes: held.slice(1),
-  };
-}
-
-/** @param {number[]} one @param {number[]} other */
-export function dot(one, other) {
-  let total = 0;
-  for (let i = 0; i < one.length; i++) total += one[i] * other[i];
-  return total;
-}
-
-/** @param {number[][]} m symmetric, of three rows */
-function inverse(m) {
-  const [a, b, c] = m[0];
-  const [d, e] = [m[1][1], m[1][2]];
-  const f = m[2][2];
-  const one = d * f - e * e;
-  const two = c * e - b * f;
-  const three = b * e - c * d;
-  const whole = a * one + b * two + c * three;
-  return [
-    [one / whole, two / whole, three / whole],
-    [two / whole, (a * f - c * c) / whole, (b * c - a * e) / whole],
-    [three / whole, (b * c - a * e) / whole, (a * d - b * b) / whole],
-  ];
+  return filter(track.litres.slice(track.since), FADE * lpa, prior.driftPct * prior.driftPct, noise, misses, slopes);
 }

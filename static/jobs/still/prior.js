@@ -9,8 +9,9 @@ import { logarithm } from "./vle.js";
 /** @typedef {import("./fit.js").Prior} Prior */
 /** @typedef {import("./track.js").Track} Track */
 /** @typedef {{ mean: number[], spread: number[][], drift_pct: number, habit_pct: number[], flow_l_h: number | null,
- *   flow_shape: number[], flow_spread: number }} Known what the book learnt of a still, as its card carries it */
-/** @typedef {{ still: Prior, flowLh: number | null, flowShape: number[], flowSpread: number }} Usual */
+ *   flow_shape: number[], flow_spread: number, lean: number, widen: number }} Known what the book learnt of a still, as its card carries it */
+/** @typedef {{ still: Prior, flowLh: number | null, flowShape: number[], flowSpread: number,
+ *   lean: number, widen: number }} Usual */
 
 const PLATE_SHARE = 0.7;
 const HELM_SHARE = 0.3;
@@ -19,7 +20,7 @@ const REFLUX = 2;
 const REFLUX_BARE = 0.4;
 const STILL_SPREAD = [0.5, 0.7, 0.12];
 const STAGES_UNKNOWN_SPREAD = 0.9;
-const DRIFT_PCT = 2.5;
+const DRIFT_PCT = 2;
 const FLOW_SPREAD = 0.2;
 const FLOWS_OF = 3;
 const TENTHS = 11;
@@ -30,7 +31,10 @@ export function priorOf(known, plates) {
     const still = {
       mean: known.mean, spread: known.spread, driftPct: known.drift_pct, habitPct: known.habit_pct,
     };
-    return { still, flowLh: known.flow_l_h, flowShape: known.flow_shape, flowSpread: known.flow_spread };
+    return {
+      still, flowLh: known.flow_l_h, flowShape: known.flow_shape, flowSpread: known.flow_spread,
+      lean: known.lean, widen: known.widen,
+    };
   }
   const unknown = plates === null || plates === undefined;
   const above = HELM_SHARE + PLATE_SHARE * (unknown ? PLATES_UNKNOWN : plates);
@@ -38,7 +42,7 @@ export function priorOf(known, plates) {
     .map((value, i) => [0, 1, 2].map((j) => (i === j ? value * value : 0)));
   const mean = [logarithm(above), logarithm(plates === 0 ? REFLUX_BARE : REFLUX), 0];
   const still = { mean, spread, driftPct: DRIFT_PCT, habitPct: new Array(TENTHS).fill(0) };
-  return { still, flowLh: null, flowShape: new Array(TENTHS).fill(1), flowSpread: FLOW_SPREAD };
+  return { still, flowLh: null, flowShape: new Array(TENTHS).fill(1), flowSpread: FLOW_SPREAD, lean: 0, widen: 1 };
 }
 
 /** @param {Track} track @param {number} lpa @param {Usual} usual @returns {number | null} L/h, to be multiplied by the shape */
