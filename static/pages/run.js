@@ -18,7 +18,7 @@ import { logPath, markBy, markHere, vesselPath } from "./here.js";
 import { getKind, readCard } from "./phone.js";
 import { panelForm } from "./run/panels.js";
 import { figureNow, receiverStrip, runLines } from "./run/sheet.js";
-import { curveOf, eventOf, nextStep, receiversOf, runTitle } from "./run/state.js";
+import { curveOf, eventOf, isStripping, nextStep, receiversOf, runTitle } from "./run/state.js";
 import { keepAwake } from "./wakelock.js";
 import { onTheSlate } from "./words.js";
 
@@ -105,12 +105,13 @@ function events() {
   /** @type {Record<string, string>} */
   const words = { heat_on: "Heat on", first_drop: "First drop" };
   return html`<div class="buttons">${begun.map((event) => html`<button type="button" class="button" @click=${() => openPanel("cut", words[event], event)}>${words[event]}</button>`)}
+    ${isStripping(sheet.run) ? html`<button type="button" class="button" @click=${() => openPanel("cut", "Cut to hearts", "heads_cut")}>Cut to hearts</button>` : nothing}
     <button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;
 }
 
 /** What follows a run: its fractions are gauged where they stand. */
 function afterEnd() {
-  const path = (/** @type {any} */ { mark, part: fraction }) => `${logPath(mark, "fraction_gauge")}?still=${sheet.mark}&fraction=${fraction}`;
+  const path = (/** @type {any} */ { mark, part: fraction }) => `${logPath(mark, "fraction_gauge")}?still=${sheet.mark}&fraction=${fraction.replace(" ", "_")}`;
   return html`<section class="stack"><h2>Gauge the fractions</h2><div class="buttons">${receiversOf(sheet.run, nameOf).map((one) => html`<a class="button" href=${path(one)}>${one.name} <span class="button__sub">${one.part}</span></a>`)}
     <button type="button" class="button" @click=${() => openPanel("cut", "Still opened", "still_opened")}>Still opened</button>
     <a class="button" href=${`/job/run?still=${sheet.mark}&run=${sheet.run.id}`}>Balance and yield</a></div>${cautionLine("still_heat")}</section>`;

@@ -102,7 +102,7 @@ function withCharge(card, { entry, values, figures }) {
   const receivers = { heads: values.heads_to ?? null, hearts: values.hearts_to ?? null, tails: values.tails_to ?? null };
   card.run = {
     id: entry.id, still: entry.mark, name: values.run_name ?? "", from: values.from_vessel ?? "", what: "", batch: "",
-    started_at: at(entry), waiting: true, receivers, receiver: receivers.heads, readings: [], cuts: [], fractions: [],
+    started_at: at(entry), waiting: true, receivers, receiver: receivers.heads ?? (receivers.tails ? null : receivers.hearts), readings: [], cuts: [], fractions: [],
     charge: {
       volume_l: (values.wash ?? 0) + (values.feints ?? 0), wash_l: values.wash ?? null, feints_l: values.feints ?? null, feints_lpa_l: figures.feints_lpa ?? null,
       lpa_l: figures.charge_lpa ?? null,

@@ -62,8 +62,9 @@ def tell(book: Book, *entries: dict[str, Any]) -> None:
 
 
 def plan(minutes: int, hearts_to: float, mark: str = "", what: str = "plum") -> dict[str, Any]:
-    return entry("cut_plan", mark, at(minutes), values={
-        "what": {"raw": what}, "hearts_to": {"raw": str(hearts_to), "unit": "pct_vol"}, "why": {"raw": "wet card"}})  # fmt: skip
+    to = {"raw": str(hearts_to), "unit": "pct_vol"}
+    values = {"what": {"raw": what}, "hearts_to": to, "why": {"raw": "wet card"}}
+    return entry("cut_plan", mark, at(minutes), values=values)
 
 
 def test_the_last_plan_holds_and_the_stills_own_goes_before_one_for_all(house: Book) -> None:

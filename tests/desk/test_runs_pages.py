@@ -1,4 +1,4 @@
-"""The desk's pages of runs: balance, yield, late cuts, side by side, feints, plans, and questions of one entry together."""
+"""The desk's pages of runs: balance, yield, side by side, feints, plans; and questions of one entry together."""
 
 import re
 
@@ -90,7 +90,8 @@ def test_questions_to_one_entry_stand_together(house):
     """A warm, rising strength that its vapour speaks against: several questions, one row."""
     house.log("charge", S1, 0, run_name="R-1", from_vessel=F1, wash=("450", "L"), wash_strength=("6", "pct_vol"))
     house.log("cut", S1, 70, event="heads_cut", receiver=R2, strength=("70", "pct_vol"))
-    odd = house.log("run_reading", S1, 120, glass=("85.2", "pct_glass"), temp=("26", "degC"), vapour_temp=("93", "degC"))
+    odd = house.log("run_reading", S1, 120, glass=("85.2", "pct_glass"), temp=("26", "degC"),
+                    vapour_temp=("93", "degC"))  # fmt: skip
     assert len(odd["queries"]) >= 3
     text = house.client("IM").get("/desk/").text
     rows = [row for row in text.split('<li class="list__item"') if "True strength" in row]

@@ -79,7 +79,7 @@ function beside(run, others) {
     ["From 100 kg", (one) => (one.run.yield ? shownInUnits(one.run.yield.per_100_kg, "LPA", 1) : "–")],
   ];
   return html`<section class="stack" aria-label="Beside the runs before"><h2>Beside the runs before</h2><div class="table-wrap" tabindex="0" role="region" aria-label="Runs side by side"><table class="table">
-    <thead><tr><th></th>${all.map((one) => html`<th scope="col" class="number">${one.run.name || "run"}${one.isBest ? html`<br><span class="quiet">best</span>` : nothing}</th>`)}</tr></thead>
+    <thead><tr><td></td>${all.map((one) => html`<th scope="col" class="number">${one.run.name || "run"}${one.isBest ? html`<br><span class="quiet">best</span>` : nothing}</th>`)}</tr></thead>
     <tbody>${rows.map(([words, figure]) => html`<tr><th scope="row">${words}</th>${all.map((one) => html`<td class="number">${figure(one)}</td>`)}</tr>`)}</tbody></table></div></section>`;
 }
 

@@ -1,6 +1,6 @@
 // @ts-check
 /** The run drawn in three ways: against pure alcohol collected, against time, and vapour temperature against strength. */
-import { eventOf, partNow } from "../../pages/run/state.js";
+import { eventOf, isStripping, partNow, partWords } from "../../pages/run/state.js";
 import { formatTime } from "../../ui/format.js";
 import { vapourTempC } from "../../trade/still.js";
 import { between, collectedAt, streamOf } from "./collect.js";
@@ -60,10 +60,10 @@ function ahead(way, { due, stream }) {
 function bandsOf(run, stream, toX) {
   const [heads, hearts] = ["heads_cut", "hearts_cut"].map((event) => eventOf(run, event)?.at).map((at) => (at ? Date.parse(at) : undefined));
   const now = run.ended_at ? Date.parse(run.ended_at) : Math.max(stream.zero, ...stream.lines.map((line) => line.at));
-  const bands = [{ from: stream.zero, to: heads ?? now, weight: "heads", label: "heads" }];
+  const bands = [{ from: stream.zero, to: heads ?? now, weight: isStripping(run) ? "hearts" : "heads", label: partWords(run) }];
   if (heads) bands.push({ from: heads, to: hearts ?? now, weight: "hearts", label: "hearts" });
   if (hearts) bands.push({ from: hearts, to: now, weight: "tails", label: "tails" });
-  return partNow(run) === "heads" && run.ended_at ? [] : bands.map((band) => ({ ...band, from: toX(band.from), to: toX(band.to) })).filter((band) => band.to > band.from);
+  return partNow(run) === "heads" && run.ended_at && !isStripping(run) ? [] : bands.map((band) => ({ ...band, from: toX(band.from), to: toX(band.to) })).filter((band) => band.to > band.from);
 }
 
 /** @param {any} run @param {(at: number) => number} toX */

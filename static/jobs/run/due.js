@@ -1,6 +1,6 @@
 // @ts-check
 /** When the next cut is due, by the distiller's plan or as it was last time: the minute and the litres, or plainly too little to say. */
-import { eventOf, nextStep, partNow } from "../../pages/run/state.js";
+import { eventOf, isStripping, nextStep, partNow, partWords } from "../../pages/run/state.js";
 import { shownInUnits, strengthShown } from "../../pages/inunits.js";
 import { capital } from "../../pages/words.js";
 import { formatTime } from "../../ui/format.js";
@@ -34,14 +34,14 @@ const strengthOf = (pct) => {
  * @returns {Target|null} null where neither a plan nor a run before says
  */
 export function targetOf(run, plan, ghosts) {
-  const [part, step] = [partNow(run), nextStep(run)];
+  const [part, step] = [isStripping(run) ? "tails" : partNow(run), nextStep(run)];
   if (run.ended_at) return null;
   if (part === "heads") return plan?.heads_l ? { pct: null, litres: plan.heads_l, words: `heads ${shownInUnits(plan.heads_l, "L", 1)}`, by: "plan", step } : null;
-  const planned = part === "hearts" ? plan?.hearts_to_pct : plan?.tails_to_pct;
+  const planned = isStripping(run) ? null : part === "hearts" ? plan?.hearts_to_pct : plan?.tails_to_pct;
   if (planned) return { pct: planned, litres: null, words: `${part} to ${strengthOf(planned)}`, by: "plan", step };
   const before = ghosts[0]?.run;
   const last = part === "hearts" ? before && eventOf(before, "hearts_cut")?.true_strength : before?.end?.true_strength;
-  return last ? { pct: last, litres: null, words: `${part} to ${strengthOf(last)} last time`, by: "last", step } : null;
+  return last ? { pct: last, litres: null, words: `${isStripping(run) ? "low wines" : part} to ${strengthOf(last)} last time`, by: "last", step } : null;
 }
 
 /**
@@ -104,14 +104,14 @@ export function dueBand(run, due, target, stream, now) {
   return html`<section class="due ${near === "near" ? "due--near" : ""}" aria-label="Next cut" role="status">
     <p><strong>${target.step.words} ${near === "near" ? "is near: " : ""}about ${clock(due.minutes.at)}</strong>, ${clock(due.minutes.low)} to ${clock(due.minutes.high)}</p>
     <p>${litres(due.collected_l.at)} off in all, ${litres(due.collected_l.low)} to ${litres(due.collected_l.high)}</p>
-    <p class="due__by">${by}${due.strength_average_pct && partNow(run) !== "heads" ? `; ${partNow(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p></section>`;
+    <p class="due__by">${by}${due.strength_average_pct && (partNow(run) !== "heads" || isStripping(run)) ? `; ${partWords(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p></section>`;
 }
 
 /** What the open receiver got so far, beside what a dip says. @param {any} run @param {import("./collect.js").Stream} stream @param {any} open @param {any} apart */
 export function collectedLines(run, stream, open, apart) {
   if (!open) return html`<p class="quiet">No flow and no dip read yet: with either, the sheet adds up what has run off.</p>`;
   const all = collectedAt(stream, open.until);
-  return html`<p class="collected"><strong>${capital(partNow(run))} so far ${shownInUnits(open.litres, "L", 1)}</strong>${open.strength !== null ? html` at ${strengthOf(open.strength)} together` : nothing} · ${shownInUnits(open.lpa, "LPA", 2)}
+  return html`<p class="collected"><strong>${capital(partWords(run))} so far ${shownInUnits(open.litres, "L", 1)}</strong>${open.strength !== null ? html` at ${strengthOf(open.strength)} together` : nothing} · ${shownInUnits(open.lpa, "LPA", 2)}
       <span class="quiet">to ${formatTime(open.until)}, by ${stream.by === "flow" ? "flow times minutes" : "dips"}; ${shownInUnits(all.litres, "L", 1)} off in all</span></p>
     ${apart ? html`<p class=${apart.isApart ? "collected collected--apart" : "quiet"}>${apartWords(apart)}</p>` : nothing}`;
 }

@@ -29,7 +29,7 @@ export function receiverStrip(run, nameOf) {
   const receivers = receiversOf(run, nameOf);
   if (!receivers.length) return nothing;
   return html`<section class="receivers" aria-label="Receivers">${receivers.map((one) => html`
-    <div class="receiver receiver--${one.part} ${one.isOpen ? "receiver--open" : ""}"><span class="receiver__name">${one.part}</span>
+    <div class="receiver receiver--${one.part === "low wines" ? "hearts" : one.part} ${one.isOpen ? "receiver--open" : ""}"><span class="receiver__name">${one.part}</span>
       <span class="receiver__held">${one.name}</span>
       <span class="receiver__state">${one.fraction ? `${shownInUnits(one.fraction.volume_l, "L", 1)} · ${strengthWords(one.fraction.strength_pct)}` : html`${one.isOpen ? html`<strong>${one.state}</strong>` : one.state}`}</span></div>`)}</section>`;
 }

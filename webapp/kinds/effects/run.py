@@ -37,7 +37,7 @@ def charge(read: Read, view: Any) -> Effect:
     post.put(
         run, still=read.mark, name=read.values.get("run_name") or "", what=held.get("what", ""),
         batch=held.get("name", ""), material=held.get("material"), started_at=view.at, receivers=receivers,
-        receiver=receivers["heads"],
+        receiver=receivers["heads"] or (None if receivers["tails"] else receivers["hearts"]),  # stripping: one alone
         charge={"volume_l": (wash or 0.0) + (feints or 0.0), "wash_l": wash, "feints_l": feints,
                 "feints_lpa_l": read.figures.get("feints_lpa") if feints else None,
                 "lpa_l": read.figures.get("charge_lpa")},
