@@ -1,6 +1,7 @@
 // @ts-check
 /** The desk's only script: it draws the curves of a vessel or a run. Everything else works without script. */
 import { drawCurve } from "./ui/charts.js";
+import { formatTime } from "./ui/format.js";
 
 /** @type {Record<string, [title: string, unit: string, decimals: number]>} */
 const CURVES = {
@@ -31,7 +32,9 @@ function drawVessel(place) {
 function drawRun(place) {
   const run = JSON.parse(place.dataset.run ?? "{}");
   if (!run.points?.length) return;
-  const points = run.points.map((/** @type {[string, number]} */ [at, value]) => [seconds(at), value]);
+  const points = run.points.map((/** @type {[string, number, number|null]} */ [at, value]) => [seconds(at), value]);
+  const late = run.cuts.filter((/** @type {any} */ cut) => cut.typed_at && cut.event in CUT_WORDS)
+    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), weight: "tails", label: `${formatTime(cut.at)}, logged ${formatTime(cut.typed_at)}` }));
   const cuts = run.cuts.filter((/** @type {any} */ cut) => cut.event in CUT_WORDS);
   const end = points.at(-1)[0];
   const from = (/** @type {string} */ event) => cuts.find((/** @type {any} */ cut) => cut.event === event)?.at;
@@ -44,10 +47,35 @@ function drawRun(place) {
   el.className = "chart";
   place.append(el);
   drawCurve(el, {
-    title: "True strength through the run", yLabel: "% vol", xIsTime: true, height: 320, bands,
+    title: "True strength through the run", yLabel: "% vol", xIsTime: true, height: 320, bands, marks: late,
     series: [{ label: "true strength", points }],
   });
 }
 
+/** Runs over the share of pure alcohol that has come, so that a small charge lies beside a large one. @param {HTMLElement} place */
+function drawBeside(place) {
+  const runs = JSON.parse(place.dataset.beside ?? "[]").map((/** @type {any} */ run) => ({ label: run.name, points: overAlcohol(run) }));
+  const series = runs.filter((/** @type {any} */ run) => run.points.length > 1);
+  if (series.length < 2) return;
+  const el = document.createElement("div");
+  el.className = "chart";
+  place.append(el);
+  drawCurve(el, { title: "True strength over pure alcohol collected", yLabel: "% vol", xLabel: "L pure alcohol", height: 320, series });
+}
+
+/** @param {{points: [string, number, number|null][]}} run @returns {[number, number][]} by flow times minutes, trapezoids */
+function overAlcohol({ points }) {
+  const read = points.filter((point) => point[2] !== null);
+  let lpa = 0;
+  return read.map(([at, pct, flow], n) => {
+    if (n) {
+      const [then, pctThen, flowThen] = read[n - 1];
+      lpa += ((Number(flow) + Number(flowThen)) / 2) * ((seconds(at) - seconds(then)) / 3600) * ((pct + pctThen) / 200);
+    }
+    return [lpa, pct];
+  });
+}
+
 document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
+document.querySelectorAll("[data-beside]").forEach((place) => drawBeside(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));

@@ -39,6 +39,7 @@ export async function start() {
   dressFields(form, kind, card);
   dressMarks(form, kind);
   dressInstruments(form, kind, house);
+  if (kind.name === "charge") void import("../jobs/run/lasttime.js").then((job) => job.offerLastReceivers(form, card), () => {});
   render(cautionBands(kind, card), part("cautions"));
   part("more-says").replaceChildren();
   const fix = await beginWith(form, card);

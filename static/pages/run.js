@@ -1,7 +1,7 @@
 // @ts-check
 /** The run sheet: kept at a marked point outside the line. Everything it shows comes from the card, so a reload loses nothing. */
 import { localStamp } from "../slate/entry.js";
-import { allCards, onCards } from "../slate/cards.js";
+import { allCards, onCards, site, unknownToCards } from "../slate/cards.js";
 import { counts, onChange } from "../slate/queue.js";
 import { drawCurve } from "../ui/charts.js";
 import { formatDuration, formatTime } from "../ui/format.js";
@@ -18,7 +18,7 @@ import { logPath, markBy, markHere, vesselPath } from "./here.js";
 import { getKind, readCard } from "./phone.js";
 import { panelForm } from "./run/panels.js";
 import { figureNow, receiverStrip, runLines } from "./run/sheet.js";
-import { curveOf, eventOf, nextStep, receiversOf, runTitle } from "./run/state.js";
+import { curveOf, eventOf, isStripping, nextStep, receiversOf, runTitle } from "./run/state.js";
 import { keepAwake } from "./wakelock.js";
 import { onTheSlate } from "./words.js";
 
@@ -26,8 +26,11 @@ const ENDED_SHOWN_MS = 24 * 60 * 60_000;
 const RECEIVERS_MOST = 8;
 const RECEIVER_SORTS = ["receiver", "can", "tank"];
 
-/** @type {{who: any, mark: string, card: any, run: any, kinds: Record<string, any>, others: any[], drawn: any, drawnKey: string, entryForm: EntryForm|null}} */
-const sheet = { who: null, mark: "", card: null, run: null, kinds: {}, others: [], drawn: null, drawnKey: "", entryForm: null };
+/** The run in full comes right after the first install; without it the sheet stands. @type {any} */
+let more = null;
+
+/** @type {{who: any, mark: string, card: any, run: any, kinds: Record<string, any>, others: any[], house: any, drawn: any, drawnKey: string, entryForm: EntryForm|null}} */
+const sheet = { who: null, mark: "", card: null, run: null, kinds: {}, others: [], house: {}, drawn: null, drawnKey: "", entryForm: null };
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -40,20 +43,37 @@ export async function start() {
   part("body").replaceChildren();
   onChange(() => void show());
   onCards(() => void show());
-  setInterval(showElapsed, 20_000);
+  setInterval(() => (more ? void show() : showElapsed()), 20_000);
   keepAwake();
+  await show();
+  more = await import("../jobs/run/sheet.js").catch(() => null);
+  if (!more) return;
+  more.prepare();
   await show();
 }
 
+let turn = 0;
+
 async function show() {
-  const [card, cards] = await Promise.all([readCard(sheet.mark), allCards()]);
+  const own = ++turn;
+  const [card, cards, house, kept] = await Promise.all([readCard(sheet.mark), allCards(), site(), unknownToCards()]);
   const ended = card?.past_runs.find((/** @type {any} */ run) => run.ended_at && Date.now() - Date.parse(run.ended_at) < ENDED_SHOWN_MS);
-  Object.assign(sheet, { card, run: card?.run ?? ended ?? null, others: cards });
+  const run = card?.run ?? ended ?? null;
+  if (run && !run.what) run.what = cards.find((one) => one.mark === run.from)?.holds?.what ?? "";
+  const full = more && run ? await more.dress({ card, cards, run, kept, site: house, refresh: () => void show(), onPlan: () => void openPlan() }).catch(sayFault) : null;
+  if (own !== turn) return; // a newer one is under way
+  Object.assign(sheet, { card, run, others: cards, house });
   showElapsed();
-  render(sheet.run ? figureNow(sheet.run) : noRun(), part("body"));
-  showCurve();
-  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), runLines(sheet.run, sheet.kinds.cut), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
+  render(sheet.run ? [figureNow(sheet.run), full?.now] : noRun(), part("body"));
+  showCurve(full?.curve);
+  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), full?.below, runLines(sheet.run, sheet.kinds.cut), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
   if (!part("panel").childElementCount) showDoing();
+}
+
+/** @param {unknown} error */
+function sayFault(error) {
+  console.warn("The run in full could not be shown; the sheet stands without it.", error);
+  return null;
 }
 
 function showElapsed() {
@@ -68,8 +88,9 @@ const noRun = () => html`<section class="band band--note"><p>No run is known on 
 /** @param {string} mark */
 const nameOf = (mark) => sheet.others.find((card) => card.mark === mark)?.name || mark;
 
-function showCurve() {
-  const curve = sheet.run ? curveOf(sheet.run, sheet.card.past_runs.find((/** @type {any} */ one) => one.id !== sheet.run.id)) : null;
+/** @param {any} [full] */
+function showCurve(full) {
+  const curve = full ?? (sheet.run ? curveOf(sheet.run, sheet.card.past_runs.find((/** @type {any} */ one) => one.id !== sheet.run.id)) : null);
   const key = JSON.stringify(curve);
   part("chart").hidden = !curve;
   if (key === sheet.drawnKey || !curve) return;
@@ -84,14 +105,16 @@ function events() {
   /** @type {Record<string, string>} */
   const words = { heat_on: "Heat on", first_drop: "First drop" };
   return html`<div class="buttons">${begun.map((event) => html`<button type="button" class="button" @click=${() => openPanel("cut", words[event], event)}>${words[event]}</button>`)}
+    ${isStripping(sheet.run) ? html`<button type="button" class="button" @click=${() => openPanel("cut", "Cut to hearts", "heads_cut")}>Cut to hearts</button>` : nothing}
     <button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;
 }
 
 /** What follows a run: its fractions are gauged where they stand. */
 function afterEnd() {
-  const path = (/** @type {any} */ { mark, part: fraction }) => `${logPath(mark, "fraction_gauge")}?still=${sheet.mark}&fraction=${fraction}`;
+  const path = (/** @type {any} */ { mark, part: fraction }) => `${logPath(mark, "fraction_gauge")}?still=${sheet.mark}&fraction=${fraction.replace(" ", "_")}`;
   return html`<section class="stack"><h2>Gauge the fractions</h2><div class="buttons">${receiversOf(sheet.run, nameOf).map((one) => html`<a class="button" href=${path(one)}>${one.name} <span class="button__sub">${one.part}</span></a>`)}
-    <button type="button" class="button" @click=${() => openPanel("cut", "Still opened", "still_opened")}>Still opened</button></div>${cautionLine("still_heat")}</section>`;
+    <button type="button" class="button" @click=${() => openPanel("cut", "Still opened", "still_opened")}>Still opened</button>
+    <a class="button" href=${`/job/run?still=${sheet.mark}&run=${sheet.run.id}`}>Balance and yield</a></div>${cautionLine("still_heat")}</section>`;
 }
 
 function showDoing() {
@@ -107,17 +130,27 @@ function showDoing() {
       : html`<button type="button" class="cut" @click=${() => openPanel("cut", "Event", "")}>Event</button>`}</div>`, part("doing"));
 }
 
-/** @param {string} kindName @param {string} title @param {string} [event] */
-function openPanel(kindName, title, event) {
+async function openPlan() {
+  sheet.kinds.cut_plan ??= await getKind("cut_plan");
+  openPanel("cut_plan", "Cut plan", undefined, more.planBoxes(sheet.kinds.cut_plan, sheet.run));
+}
+
+/** @param {string} kindName @param {string} title @param {string} [event] @param {unknown} [body] */
+function openPanel(kindName, title, event, body) {
   const tappedAt = new Date();
   const kind = sheet.kinds[kindName];
   const step = sheet.run ? nextStep(sheet.run) : null;
   const receiver = (step?.to && sheet.run.receivers?.[step.to]) || "";
-  render(panelForm({ kind, card: sheet.card, tappedAt, title, event, receiver, receivers: likelyReceivers(receiver), onLeave: closePanel }), part("panel"));
+  const isCut = Boolean(more && step?.to && event === step.event);
+  /** @type {any} */
+  const panel = { kind, card: sheet.card, tappedAt, title, event, body, receiver, receivers: likelyReceivers(receiver), onLeave: closePanel };
+  if (isCut) Object.assign(panel, { earlier: more.earlierPart(tappedAt), other: more.otherReceiver((/** @type {string} */ mark) => addReceiver(panel, mark)) });
+  render(panelForm(panel), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
   const minute = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
   sheet.entryForm = new EntryForm({
     form, kind, card: sheet.card, who: sheet.who, look: part("panel-look"), figures: part("panel-figures"),
+    also: more && kindName !== "cut_plan" ? more.secondLook(sheet.run, sheet.card, Number(sheet.house.height_m) || 0) : undefined,
     // The tap's own second stands unless somebody sets another minute.
     about: () => ({ mark: sheet.mark, mark_by: markBy(sheet.mark), read_at: minuteOf(form) === minute ? localStamp(tappedAt) : readAt(form), remark: remarkOf(form) }),
     onFull: (error) => showFull(part("panel-look"), error),
@@ -129,6 +162,15 @@ function openPanel(kindName, title, event) {
   render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>${kindName === "cut" && step?.to && event === step.event ? "Log the cut" : "Log it"}</button>`, part("doing"));
   document.documentElement.dataset.panel = kindName;
   /** @type {HTMLElement|null} */ (form.querySelector("input[name=glass]:not(details *)"))?.focus({ preventScroll: true });
+}
+
+/** A receiver that was not among the likely ones, by its mark. @param {any} panel @param {string} mark */
+function addReceiver(panel, mark) {
+  if (!panel.receivers.some((/** @type {any} */ card) => card.mark === mark)) panel.receivers = [...panel.receivers, sheet.others.find((card) => card.mark === mark) ?? { mark, name: mark }];
+  render(panelForm(panel), part("panel"));
+  const chosen = /** @type {HTMLInputElement|null} */ (part("panel").querySelector(`[name=receiver][value="${CSS.escape(mark)}"]`));
+  if (chosen) chosen.checked = true;
+  sheet.entryForm?.update();
 }
 
 /** @param {HTMLFormElement} form */

@@ -10,7 +10,8 @@ import { readEntry, summary } from "../kinds/read.js";
  */
 
 const RECENT_MAX = 20;
-const RUN_KEEPS = ["vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp"];
+const RUN_KEEPS = ["vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp", "dip"];
+const LATE_MS = 180_000; // as the book's fold: kinds/effects/run.py
 
 /**
  * Return the card as it stands with this phone's own entries: last values, recent lines, curves, and the run.
@@ -76,6 +77,8 @@ function withRun(card, read) {
   if (!run) return card;
   const line = { entry: entry.id, at: at(entry), waiting: true, true_strength: figures.true_strength ?? null };
   for (const name of RUN_KEEPS) if (name in values) Object.assign(line, { [name]: values[name] });
+  if (kind.name === "cut" && Date.parse(entry.typed_at) - Date.parse(entry.read_at) >= LATE_MS) Object.assign(line, { typed_at: entry.typed_at, late_why: entry.reason || entry.remark });
+  if ("dip" in line) Object.assign(line, { receiver: run.receiver });
   const isKnown = [...run.readings, ...run.cuts, ...run.fractions].some((known) => known.entry === entry.id);
   if (isKnown) return card;
   if (kind.name === "run_reading" || ((kind.name === "cut" || kind.name === "run_end") && line.true_strength !== null)) {
@@ -99,9 +102,9 @@ function withCharge(card, { entry, values, figures }) {
   const receivers = { heads: values.heads_to ?? null, hearts: values.hearts_to ?? null, tails: values.tails_to ?? null };
   card.run = {
     id: entry.id, still: entry.mark, name: values.run_name ?? "", from: values.from_vessel ?? "", what: "", batch: "",
-    started_at: at(entry), waiting: true, receivers, receiver: receivers.heads, readings: [], cuts: [], fractions: [],
+    started_at: at(entry), waiting: true, receivers, receiver: receivers.heads ?? (receivers.tails ? null : receivers.hearts), readings: [], cuts: [], fractions: [],
     charge: {
-      volume_l: (values.wash ?? 0) + (values.feints ?? 0), wash_l: values.wash ?? null, feints_l: values.feints ?? null,
+      volume_l: (values.wash ?? 0) + (values.feints ?? 0), wash_l: values.wash ?? null, feints_l: values.feints ?? null, feints_lpa_l: figures.feints_lpa ?? null,
       lpa_l: figures.charge_lpa ?? null,
     },
     ended_at: null,

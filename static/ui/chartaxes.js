@@ -9,7 +9,9 @@ const TWO_DAYS_S = 172_800;
 /** Decimals that tell the axis's steps apart. @param {number[]} values */
 export function decimalsOf(values) {
   const step = values.length > 1 ? Math.abs(values[1] - values[0]) : 1;
-  return Math.min(4, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+  const whole = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const isFine = Math.abs(step * 10 ** whole - Math.round(step * 10 ** whole)) < 1e-6; // a step of 2.5 needs one more
+  return Math.min(4, isFine ? whole : whole + 1);
 }
 
 /** @param {number[]} values @param {Curve} curve */

@@ -20,7 +20,7 @@ export class Labels {
 
   /**
    * Write at the first place that is free and inside the plot; not at all where none is (the table has it).
-   * @param {any} u @param {Ink} ink @param {string} text @param {string} token @param {[x: number, y: number][]} places left, middle [canvas px]
+   * @param {any} u @param {Ink} ink @param {string} text @param {string} token @param {[x: number, y: number, end?: boolean][]} places left (or right end), middle [canvas px]
    */
   write(u, ink, text, token, places) {
     const { ctx, bbox } = u;
@@ -30,8 +30,8 @@ export class Labels {
     ctx.textAlign = "left";
     ctx.textBaseline = "middle";
     const width = ctx.measureText(text).width;
-    for (const [x, y] of places) {
-      const left = Math.max(bbox.left + 2, Math.min(x, bbox.left + bbox.width - width));
+    for (const [x, y, isEnd] of places) {
+      const left = Math.max(bbox.left + 2, Math.min(isEnd ? x - width - 8 * ratio : x, bbox.left + bbox.width - width));
       const box = { left, top: y - 9 * ratio, right: left + width + 6 * ratio, bottom: y + 9 * ratio };
       const isInside = box.top >= bbox.top - ratio && box.bottom <= bbox.top + bbox.height + ratio;
       if (!isInside || this.#taken.some((other) => overlaps(box, other))) continue;
@@ -54,10 +54,11 @@ function overlaps(a, b) {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
-/** Rows under the upper edge, for the words of bands and marks. @param {any} u @param {number} x @returns {[number, number][]} */
+/** Rows under the upper edge, for the words of bands and marks: after the place, else before it. @param {any} u @param {number} x @returns {[number, number, boolean][]} */
 function topRows(u, x) {
   const row = 18 * devicePixelRatio;
-  return [0.6, 1.6, 2.6].map((rows) => [x + 6 * devicePixelRatio, u.bbox.top + rows * row]);
+  const rows = [0.6, 1.6, 2.6, 3.6, 4.6].map((down) => u.bbox.top + down * row);
+  return [...rows.map((y) => /** @type {[number, number, boolean]} */ ([x + 6 * devicePixelRatio, y, false])), ...rows.map((y) => /** @type {[number, number, boolean]} */ ([x, y, true]))];
 }
 
 /** @param {any} u @param {Band[]} bands @param {Ink} ink */
@@ -70,7 +71,7 @@ export function drawBands(u, bands, ink) {
     u.ctx.fillRect(left, u.bbox.top, u.valToPos(to, "x", true) - left, u.bbox.height);
     u.ctx.restore();
   }
-  for (const { from, label } of bands) ink.labels.write(u, ink, label, "--chalk", topRows(u, u.valToPos(from, "x", true)));
+  for (const { from, label } of bands) ink.labels.write(u, ink, label, "--chalk", topRows(u, u.valToPos(from, "x", true)).slice(0, 5));
 }
 
 /** @param {any} u @param {Level[]} levels @param {Ink} ink */
@@ -78,7 +79,28 @@ export function drawLevels(u, levels, ink) {
   for (const { y, label } of levels) {
     const at = u.valToPos(y, "y", true);
     line(u, ink.colour("--dust"), 1.5, [0.1, 6], [u.bbox.left, at], [u.bbox.left + u.bbox.width, at]);
-    ink.labels.write(u, ink, label, "--dust", [[u.bbox.left + 4, at - 10 * devicePixelRatio], [u.bbox.left + 4, at + 10 * devicePixelRatio]]);
+    const places = [0, 0.15, 0.3, 0.5, 0.7].flatMap((share) => [-10, 10].map((up) => /** @type {[number, number]} */ ([u.bbox.left + 4 + share * u.bbox.width, at + up * devicePixelRatio])));
+    ink.labels.write(u, ink, label, "--dust", places);
+  }
+}
+
+/** No words over the lines and cuts, which are drawn later than some of the words. @param {any} u @param {{points: import("./charts.js").Point[]}[]} lines @param {Mark[]} marks @param {Ink} ink */
+export function takeLines(u, lines, marks, ink) {
+  const near = 2 * devicePixelRatio;
+  for (const { points } of lines) {
+    const known = points.filter((point) => point[1] !== null).map(([x, y]) => [u.valToPos(x, "x", true), u.valToPos(y, "y", true)]);
+    known.forEach(([x, y], n) => {
+      const [toX, toY] = known[n + 1] ?? [x, y];
+      const steps = Math.max(1, Math.ceil(Math.hypot(toX - x, toY - y) / (6 * devicePixelRatio)));
+      for (let step = 0; step < steps; step += 1) {
+        const [left, top] = [x + ((toX - x) * step) / steps, y + ((toY - y) * step) / steps];
+        ink.labels.take({ left: left - near, top: top - near, right: left + near, bottom: top + near });
+      }
+    });
+  }
+  for (const { x } of marks) {
+    const at = u.valToPos(x, "x", true);
+    ink.labels.take({ left: at - near, top: u.bbox.top, right: at + near, bottom: u.bbox.top + u.bbox.height });
   }
 }
 
@@ -98,13 +120,6 @@ export function drawMarks(u, marks, ink) {
  */
 export function drawLineLabels(u, lines, ink) {
   const ratio = devicePixelRatio;
-  for (const { points } of lines) {
-    for (const [x, y] of points) {
-      if (y === null) continue;
-      const [left, top] = [u.valToPos(x, "x", true), u.valToPos(y, "y", true)];
-      ink.labels.take({ left: left - 2 * ratio, top: top - 2 * ratio, right: left + 2 * ratio, bottom: top + 2 * ratio });
-    }
-  }
   for (const { label, points, ink: token } of [...lines].reverse()) {
     if (!label) continue;
     const known = points.filter((point) => point[1] !== null);

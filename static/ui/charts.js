@@ -1,7 +1,7 @@
 // @ts-check
 import { decimalsOf, siteDate, writeX, xRange, yRange } from "./chartaxes.js";
-import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels } from "./chartink.js";
-import { dataTable } from "./charttable.js";
+import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels, takeLines } from "./chartink.js";
+import { dataTable, ghostsOf } from "./charttable.js";
 import { formatNumber } from "./format.js";
 
 /**
@@ -13,6 +13,7 @@ import { formatNumber } from "./format.js";
  * @typedef {object} Curve
  * @property {Line[]} series what was read; the first is the chalk line
  * @property {Line} [ghost] the run before, in dust
+ * @property {Line[]} [ghosts] more of them
  * @property {Line} [expected] what is expected, dotted copper
  * @property {Band[]} [bands]
  * @property {Mark[]} [marks]
@@ -93,7 +94,7 @@ function innerWidth(el) {
 function build(uPlot, el, picture, curve) {
   /** @type {(Line & {ink: string, width: number, dash?: number[]})[]} */
   const lines = [
-    ...(curve.ghost ? [{ ...curve.ghost, ink: "--dust", width: 1.5 }] : []),
+    ...ghostsOf(curve).map((ghost) => ({ ...ghost, ink: "--dust", width: 1.5 })),
     ...curve.series.map((line, index) => ({ ...line, ink: index ? "--note" : "--chalk", width: index ? 2 : 3 })),
     ...(curve.expected ? [{ ...curve.expected, ink: "--copper", width: 3, dash: [0.1, 6] }] : []),
   ];
@@ -118,7 +119,7 @@ function build(uPlot, el, picture, curve) {
         label, width, dash, cap: /** @type {"round"} */ ("round"), stroke: () => colour(token), spanGaps: true, points: { show: false },
       }))],
       hooks: {
-        drawClear: [(u) => { ink.labels.clear(); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
+        drawClear: [(u) => { ink.labels.clear(); takeLines(u, lines, curve.marks ?? [], ink); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
         draw: [(u) => { drawMarks(u, curve.marks ?? [], ink); drawLineLabels(u, lines, ink); }],
       },
     },

@@ -10,7 +10,7 @@ const MOST_ROWS = 60;
  * @returns {HTMLElement}
  */
 export function dataTable(curve) {
-  const lines = [...curve.series, ...(curve.expected ? [curve.expected] : []), ...(curve.ghost ? [curve.ghost] : [])];
+  const lines = [...curve.series, ...(curve.expected ? [curve.expected] : []), ...ghostsOf(curve)];
   const byLine = lines.map((line) => new Map(line.points));
   const all = [...new Set(lines.flatMap((line) => line.points.map((point) => point[0])))].sort((a, b) => a - b);
   const step = Math.ceil(all.length / MOST_ROWS) || 1;
@@ -29,6 +29,9 @@ export function dataTable(curve) {
   box.append(table);
   return box;
 }
+
+/** @param {import("./charts.js").Curve} curve @returns {import("./charts.js").Line[]} the runs before */
+export const ghostsOf = (curve) => [...(curve.ghost ? [curve.ghost] : []), ...(curve.ghosts ?? [])];
 
 /** Bands, cuts and levels in words. @param {import("./charts.js").Curve} curve */
 function notes(curve) {

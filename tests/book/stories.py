@@ -198,6 +198,7 @@ MAKERS: dict[str, Any] = {
     "ferment_reading again": _ferment,
     "ferment_closed": _closed,
     "charge": lambda chance, more: charge(S1, chance.choice((F1, F2)), **more),
+    "charge named": lambda chance, more: charge(S1, chance.choice((F1, F2)), run_name="R-9", **more),
     "charge again": _second_run,
     "run_reading": _run_reading,
     "cut": _cut,
@@ -228,5 +229,8 @@ MAKERS: dict[str, Any] = {
     "instrument_check": _instrument,
     "destruction": _destroy,
     "shift_note": lambda chance, more: entry("shift_note", chance.choice((F1, "")), text="stir at six", **more),
+    "cut_plan": lambda chance, more: entry("cut_plan", chance.choice((S1, "")), what=chance.choice(("plum", "PLUM")),
+                                           hearts_to=f"{chance.choice((56, 58))} pct_vol", **more),
+    "best_run": lambda chance, more: entry("best_run", S1, run="R-9", **more),
     "stranger": _stranger,
 }  # fmt: skip

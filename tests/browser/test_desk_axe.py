@@ -21,6 +21,7 @@ PAGES = [
     "/desk/instruments/new", "/desk/instruments", "/desk/instruments/TH-2", "/desk/periods", "/desk/periods/2026-Q3",
     "/desk/periods/2026-Q3/close", "/desk/records", "/desk/bottled", "/desk/seasons", "/desk/casks-by-year",
     "/desk/casks-by-year?month=2026-05", "/desk/trace", "/desk/trace?q=K-26-03", "/desk/trace?q=C031",
+    "/desk/instruments/new", "/desk/runs/yields", "/desk/runs/feints", "/desk/runs/plans", "/desk/runs/beside",
 ]  # fmt: skip
 # Found by following the first link of that form on a page.
 FOLLOWED = [

@@ -21,6 +21,7 @@ PAGES = {
     "fraction gauge": f"/m/{HEARTS}/log/fraction_gauge",
     "note": "/log/shift_note",
     "run": f"/m/{STILL}/run",
+    "after a run": f"/job/run?still={STILL}",
     "slate": "/slate",
     "who": "/who",
     "more": "/more",

@@ -111,7 +111,7 @@ def test_the_minute_of_a_cut_can_be_set(floor: Floor) -> None:
     page = _charge(floor)
     page.get_by_role("button", name="Cut to hearts").click()
     page.locator(".panel .chip", has_text=re.compile("^nose$")).click()
-    page.locator(".panel summary").click()
+    page.locator(".panel summary", has_text="More").click()
     page.locator(".panel [name=read_at]").fill("2026-03-01T09:21")
     page.get_by_role("button", name="Log the cut").click()
     expect(page.locator(".panel")).to_have_count(0)

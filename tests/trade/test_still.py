@@ -4,7 +4,7 @@ import pytest
 
 from tests.trade.reference_files import read_csv
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.still import collected_l, vapour_temp_c
+from webapp.trade.still import collected_l, vapour_offset_c, vapour_temp_c
 
 VLE = [row for row in read_csv("vle_ethanol_water.csv") if 20 <= float(row["vapour_abv_20C_derived"]) <= 95]
 
@@ -39,3 +39,16 @@ def test_flow_with_time_running_back_is_refused() -> None:
     for minutes, flows in (([10, 5], [1, 1]), ([0, 5], [1]), ([0, 5], [1, -1]), ([0, float("nan")], [1, 1])):
         with pytest.raises(OutOfDomain):
             collected_l(minutes, flows)
+
+
+def test_a_still_learns_its_own_vapour_offset_and_one_slip_does_not_move_it() -> None:
+    # By hand: each vapour is the expected one less 0.6 degC; the fourth pair is a slip of 15 degC.
+    pairs = [(pct, float(vapour_temp_c(pct, 310)) - 0.6) for pct in (75, 70, 60, 50, 40)]
+    assert vapour_offset_c(pairs, 310) == pytest.approx(-0.6, abs=1e-9)
+    pairs[3] = (50, pairs[3][1] + 15)
+    assert vapour_offset_c(pairs, 310) == pytest.approx(-0.6, abs=1e-9)
+
+
+def test_too_few_pairs_teach_no_offset() -> None:
+    assert vapour_offset_c([(70, 88.0), (60, 91.0)]) is None
+    assert vapour_offset_c([(70, 88.0), (60, 91.0), (8.8, 98.0)]) is None  # a strength outside the data is left out

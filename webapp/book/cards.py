@@ -14,6 +14,7 @@ from webapp.book.corrections import in_force
 from webapp.book.known import load_limits
 from webapp.book.log import JOIN_FOLDED
 from webapp.book.states import load_newest
+from webapp.book.still_card import still_part
 from webapp.book.store import Book
 from webapp.kinds.as_data import summary
 from webapp.kinds.read import Read
@@ -23,7 +24,6 @@ from webapp.kinds.state import EMPTY_VESSEL
 ROUND_MOST = 300
 RECENT_MOST = 12
 CURVE_MOST = 60
-PAST_RUNS = 3
 NOTES_MOST = 20
 CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l")
 _ROW = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
@@ -72,8 +72,8 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
         "last": {kind.name: last for kind in kinds if (last := _last(kind, state, bodies))},
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
         "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
-        "run": current, "past_runs": _past_runs(book, mark, current) if row["sort"] == "still" else [],
-        "forms": [kind.name for kind in kinds],
+        "run": current, "past_runs": [], "forms": [kind.name for kind in kinds],
+        **(still_part(book, mark, state, current) if row["sort"] == "still" else {}),
     }  # fmt: skip
 
 
@@ -159,13 +159,3 @@ def _curves(kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, list[list[
             if points:
                 found[name] = sorted([*found.get(name, []), *points])[-CURVE_MOST:]
     return found
-
-
-def _past_runs(book: Book, still: str, current: Mapping[str, Any] | None) -> list[dict[str, Any]]:
-    """Return runs of this still that are over: of the same fruit where there are such, else the last."""
-    what = (current or {}).get("what") or None
-    for wanted in (what, None) if what else (None,):
-        past = [one for one in runs.runs(book, still=still, what=wanted, limit=PAST_RUNS + 1) if one["ended_at"]]
-        if past:
-            return past[:PAST_RUNS]
-    return []

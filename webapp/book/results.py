@@ -72,6 +72,9 @@ class Results:
         elif key[:2] == "r:" and then is not now:
             self._runs.add(key[2:])
             self._marks |= {run["still"] for run in (then, now) if run}
+        elif key[:2] == "c:" and then is not now:  # every still may be shown the plan
+            stills = self._conn.execute("SELECT mark FROM vessels WHERE sort = 'still'")
+            self._marks |= {str(row[0]) for row in stills}
         elif key[:2] in NAMED and then is not now:
             self._named.add(key)
 

@@ -1,8 +1,8 @@
-"""A few notes to the next shift, and what was answered to the book at the time."""
+"""Notes to the next shift, the distiller's cut plans and best runs, and what was answered to the book at the time."""
 
 from __future__ import annotations
 
-from webapp.demo.story import Draft, day, load
+from webapp.demo.story import Draft, Values, day, figure, load
 
 
 def drafts() -> list[Draft]:
@@ -11,7 +11,23 @@ def drafts() -> list[Draft]:
         Draft(day(*note["at"].split(" ")), "shift_note", note["vessel"], note["person"], {"text": note["text"]})
         for note in load("notes")
     ]
-    return [*notes, *_answers()]
+    return [*notes, *_wishes(), *_answers()]
+
+
+def _wishes() -> list[Draft]:
+    """Return cut plans and best runs, as the distiller gave them."""
+    told, wishes = [], load("wishes")
+    for plan in wishes["plans"]:
+        values: Values = {
+            "what": plan["what"], "why": plan["why"], "heads": (figure(plan["heads_l"], 1), "L"),
+            "hearts_to": (figure(plan["hearts_to_pct"], 1), "pct_vol"),
+            "tails_to": (figure(plan["tails_to_pct"], 1), "pct_vol"),
+        }  # fmt: skip
+        told.append(Draft(day(*plan["at"].split(" ")), "cut_plan", plan["still"], "IM", values))
+    for best in wishes["best"]:
+        values = {"run": best["run"], "why": best["why"]}
+        told.append(Draft(day(*best["at"].split(" ")), "best_run", best["still"], "IM", values))
+    return told
 
 
 def _answers() -> list[Draft]:

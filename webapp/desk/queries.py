@@ -30,6 +30,7 @@ def queries_page() -> Any:
     return render_template(
         "desk/queries.html",
         found=found,
+        groups=by_entry(found),
         lines=lines,
         counts=queries.counts(current.book),
         weight=weight,
@@ -38,6 +39,14 @@ def queries_page() -> Any:
         most=SHOWN_MOST,
         notices=[] if weight or mark else standing.notices(current.book, datetime.now(UTC)),
     )
+
+
+def by_entry(found: list[dict[str, Any]]) -> list[list[dict[str, Any]]]:
+    """Return queries with those to one entry together, in the order of the first of each."""
+    groups: dict[str, list[dict[str, Any]]] = {}
+    for query in found:
+        groups.setdefault(query["entry"], []).append(query)
+    return list(groups.values())
 
 
 bp.add_url_rule("/queries", "queries", lambda: redirect(url_for("desk.queries_page")))

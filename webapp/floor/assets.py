@@ -21,6 +21,8 @@ WORKER_BODY = "sw-body.js"
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
 _LATER_DATA = ("table1.json",)
+# The job that works with it carries its figures (static/jobs/still/vle_data.js), so the start need not.
+_CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
 # curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form.
 # [name of the cache: folder below static]
@@ -40,7 +42,8 @@ def _data_files() -> tuple[tuple[str, bytes], ...]:
     tables = [(path.name, path.read_bytes()) for path in sorted(DATA_FOLDER.glob("*.json")) if path.stem != "manifest"]
     kinds = json.dumps(kinds_data(), ensure_ascii=False, separators=(",", ":")).encode()
     each = {"kinds.json": kinds, **dict(tables)}
-    start = b",".join(b'"%s":%s' % (name.encode(), body) for name, body in each.items() if name not in _LATER_DATA)
+    apart = {*_LATER_DATA, *_CARRIED_DATA}
+    start = b",".join(b'"%s":%s' % (name.encode(), body) for name, body in each.items() if name not in apart)
     return ((START, b"{%s}" % start), *each.items())
 
 

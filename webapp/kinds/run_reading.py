@@ -2,7 +2,6 @@
 
 from webapp.kinds.common import (
     GLASS_NEEDS_TEMP,
-    GLASS_OR_STRENGTH,
     GLASS_TRUE,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
@@ -11,15 +10,15 @@ from webapp.kinds.common import (
     strength,
 )
 from webapp.kinds.effects import run
-from webapp.kinds.spec import Field, Kind
+from webapp.kinds.spec import Field, Kind, Rule
 
 KIND = Kind(
     name="run_reading",
-    version=1,
+    version=2,
     title="Run reading",
     short="Reading",
     icon="glass",
-    about="Glass and spirit temperature at the safe, with vapour temperature and flow.",
+    about="Glass and spirit temperature at the safe, with vapour temperature, flow, and a dip of the open receiver.",
     vessels=("still",),
     role="still hand",
     run=True,
@@ -30,15 +29,22 @@ KIND = Kind(
               decimals=1, instrument="thermometer"),
         Field("flow", "Flow", units=("L_h", "gal_h"), usual=(1, 40), possible=(0, None), decimals=1,
               help="Jug and watch."),
+        Field("dip", "Dip of the open receiver", units=("L", "gal"), usual=(0, 5000), possible=(0, None), decimals=1,
+              ghost=False, instrument="dip", help="What stands in it now, with what stood there before."),
         Field("plates", "Plates in", units=("count",), usual=(0, 8), possible=(0, 40), decimals=0),
         Field("cooling_temp", "Dephlegmator water", units=("degC", "degF"), usual=(20, 80), possible=(0, 99),
               decimals=1, instrument="thermometer"),
         strength(),
     ),
-    rules=(GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
+    rules=(
+        Rule("some_reading", "any_of", "dip|strength", "glass", "refuse",
+             "Type the glass reading and its temperature, a strength that is already corrected, or a dip."),
+        GLASS_NEEDS_TEMP,
+        RAW_IS_NOT_TRUE,
+    ),
     figures=(TRUE_STRENGTH, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_ceiling", "run_order", "glass_scale",
-            "distillate_warm", "vapour_strength", "too_neat"),
+            "distillate_warm", "vapour_strength", "too_neat", "dip_flow"),
     effect=run.run_reading,
     summary="{true_strength} true",
     curve=("true_strength",),

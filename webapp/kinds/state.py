@@ -4,6 +4,7 @@ State of a vessel, key `v:<mark>`:
     holds: None, or the fill that stands in it (below)
     recent: {kind: [{entry, at, person, device, seq, values, figures}, ...]} the last RECENT of each kind, oldest first
     run: id of the run now on this still, or None; runs: the last RUNS run ids, oldest first
+    vapour_offsets: of a still, [[run id, degC], ...] how far its vapour thermometer stood off in its last runs
     place: where it was last put by an entry, or None: then the registry's place holds
     emptied: while it is empty, the entry that emptied it: {entry, kind, at, device, person}; else None
 A fill: {fill, what, material, name, since, og, sources, account, mash, lpa_ul, volume_ml, mass_g, volume_l,
@@ -13,6 +14,7 @@ What is known of a fill for good, key `f:<fill>`: mark, its facts (stock.FACTS),
 State of a run, key `r:<run>` (a run's id is the root of its charge entry, so amending the charge keeps the run):
     still, name, from, what, batch, charge {...}, started_at, receivers {heads, hearts, tails}, receiver, readings,
     cuts, fractions, ended_at, and lpa_ul, volume_ml, mass_g: what of the charge is not accounted for yet
+Wishes for a fruit, key `c:<fruit>`: what, plans {still or "*": {...}}, best {still: {...}} (effects/plan.py)
 State of an instrument, key `i:<id>`: checks (the last CHECKS), last_good_at, failed_at
 State of the round that a person is on, key `h:<code>`: figure -> [value, how many vessels running, at, mark]
 State of a bottling, a batch or lot mark, a removal, keys `b:`, `l:`, `o:`: effects/goods.py

@@ -1,10 +1,13 @@
 """Sums of the still log: what the vapour thermometer should show, and what the flow has collected."""
 
 from collections.abc import Sequence
+from statistics import median
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import Number, as_number, check_range, interpolate
+
+OFFSET_PAIRS = 3
 
 
 def vapour_temp_c(strength_pct: Number, height_m: Number = 0.0) -> Number:
@@ -42,6 +45,38 @@ def vapour_temp_c(strength_pct: Number, height_m: Number = 0.0) -> Number:
     )
     check_range("Height", height_m, least_m, most_m, "m", "Give the still's height above the sea in metres.")
     return interpolate(strength_pct, strengths, data["vapour_temp_c"]) - height_m / data["metres_per_degree"]
+
+
+def vapour_offset_c(pairs: Sequence[tuple[float, float]], height_m: float = 0.0) -> float | None:
+    """Return how far a still's vapour thermometer stands off what its strengths say: its own offset.
+
+    The middle of the differences, so that one slip does not move it.
+
+    Parameters
+    ----------
+    pairs : sequence of (float, float)
+        True strength and vapour temperature read together. [% vol at 20 degC] and [degC], 20 to 95 and any; pairs
+        outside the strengths are left out
+    height_m : float
+        Height above the sea. [m], 0 to 3000
+
+    Returns
+    -------
+    offset_c : float or None
+        Read less expected. [degC], None for fewer than three pairs
+
+    Raises
+    ------
+    OutOfDomain
+        If the height is outside its range.
+
+    Source
+    ------
+    Common practice: learn each still's own offset; three pairs at least is a choice of ours.
+    """
+    low, high = load_data("still")["vapour_strength_pct"][0], load_data("still")["vapour_strength_pct"][-1]
+    off = [temp - float(vapour_temp_c(pct, height_m)) for pct, temp in pairs if low <= pct <= high]
+    return median(off) if len(off) >= OFFSET_PAIRS else None
 
 
 def collected_l(minutes: Sequence[float], flows_l_h: Sequence[float]) -> float:

@@ -29,6 +29,7 @@ const SEEN_MS = 600;
  * @property {() => Record<string, any>} about what else the entry carries: mark, mark_by, read_at, remark
  * @property {(kept: any) => void} onLogged
  * @property {(error: unknown, draft: any) => void} onFull
+ * @property {(read: any) => import("./look.js").Problem[]} [also] what else asks for a second look
  * @property {() => void} [onChange]
  */
 
@@ -75,7 +76,7 @@ export class EntryForm {
     // Table 1 is large and wanted by a proof glass only; the figure follows when it has come.
     if (!hasTable1() && Object.values(values).some((value) => value.unit === "proof_glass")) void loadTable1().then(() => this.update(), () => {});
     this.read = readEntry(kind, { kind: kind.name, mark: card?.mark ?? "", values }, context);
-    this.#risen = risen(kind, this.read, context, card);
+    this.#risen = [...(this.#parts.also?.(this.read) ?? []), ...risen(kind, this.read, context, card)];
     render(sumLines(kind, this.read), figures);
     figures.hidden = !figures.childElementCount;
     this.#showLook();

@@ -6,7 +6,7 @@ import { formatTime } from "../../ui/format.js";
 import { localMinute } from "../words.js";
 import { cautionLine } from "../cautions.js";
 
-const MORE = ["vapour_temp", "flow", "plates", "cooling_temp"];
+const MORE = ["vapour_temp", "flow", "dip", "plates", "cooling_temp"];
 
 /**
  * @typedef {object} Panel
@@ -17,6 +17,9 @@ const MORE = ["vapour_temp", "flow", "plates", "cooling_temp"];
  * @property {string} [event] of a cut
  * @property {any[]} [receivers] cards that the stream may run to
  * @property {string} [receiver] mark of the likeliest
+ * @property {unknown} [body] instead of the kind's own boxes
+ * @property {unknown} [earlier] of a cut: that it was made before it was logged
+ * @property {unknown} [other] of a cut: a receiver by its mark
  * @property {() => void} onLeave
  */
 
@@ -26,7 +29,7 @@ export function panelForm(panel) {
   return html`<form class="form panel" data-kind=${kind.name} novalidate aria-label=${title}>
     <header class="panel__head"><h2>${title} <span class="quiet">${formatTime(tappedAt)}</span></h2>
       <button type="button" class="button button--plain" @click=${onLeave}>Leave it</button></header>
-    ${kind.name === "run_reading" ? reading(panel) : kind.name === "run_end" ? ending(panel) : cut(panel)}
+    ${panel.body ? panel.body : kind.name === "run_reading" ? reading(panel) : kind.name === "run_end" ? ending(panel) : cut(panel)}
     <div data-part="panel-look" aria-live="polite"></div>
     <div data-part="panel-figures" class="sums" aria-live="polite"></div>
   </form>`;
@@ -41,10 +44,10 @@ const ending = ({ kind, card, tappedAt }) => html`${choiceBox(kind, "reason")}
   ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card))}`;
 
 /** @param {Panel} panel */
-function cut({ kind, card, tappedAt, event = "", receivers = [], receiver = "" }) {
+function cut({ kind, card, tappedAt, event = "", receivers = [], receiver = "", earlier, other }) {
   const isCut = event === "heads_cut" || event === "hearts_cut";
   return html`${event ? html`<input type="hidden" name="event" value=${event}>` : choiceBox(kind, "event", { only: ["heat_on", "first_drop", "other"] })}
-    ${isCut ? html`${receiverBox(receivers, receiver)}${choiceBox(kind, "reason", { value: "" })}${cautionLine("methanol")}` : nothing}
+    ${isCut ? html`${receiverBox(receivers, receiver)}${choiceBox(kind, "reason", { value: "" })}${earlier}${other}${cautionLine("methanol")}` : nothing}
     ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card), wordsBox(kind, "nose"))}`;
 }
 

@@ -29,7 +29,7 @@ export function receiverStrip(run, nameOf) {
   const receivers = receiversOf(run, nameOf);
   if (!receivers.length) return nothing;
   return html`<section class="receivers" aria-label="Receivers">${receivers.map((one) => html`
-    <div class="receiver receiver--${one.part} ${one.isOpen ? "receiver--open" : ""}"><span class="receiver__name">${one.part}</span>
+    <div class="receiver receiver--${one.part === "low wines" ? "hearts" : one.part} ${one.isOpen ? "receiver--open" : ""}"><span class="receiver__name">${one.part}</span>
       <span class="receiver__held">${one.name}</span>
       <span class="receiver__state">${one.fraction ? `${shownInUnits(one.fraction.volume_l, "L", 1)} · ${strengthWords(one.fraction.strength_pct)}` : html`${one.isOpen ? html`<strong>${one.state}</strong>` : one.state}`}</span></div>`)}</section>`;
 }
@@ -38,8 +38,8 @@ export function receiverStrip(run, nameOf) {
 export function runLines(run, cutKind) {
   const events = new Map(cutKind.fields.find((/** @type {any} */ field) => field.name === "event").choices);
   const lines = new Map();
-  for (const reading of run.readings) lines.set(reading.entry, { ...reading, words: `${strengthWords(reading.true_strength)} true` });
-  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, words: [events.get(cut.event), cut.true_strength != null && `${strengthWords(cut.true_strength)} true`].filter(Boolean).join(", ") });
+  for (const reading of run.readings) lines.set(reading.entry, { ...reading, words: [reading.true_strength != null && `${strengthWords(reading.true_strength)} true`, reading.dip != null && `dip ${shownInUnits(reading.dip, "L", 1)}`].filter(Boolean).join(", ") });
+  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, words: [events.get(cut.event), cut.true_strength != null && `${strengthWords(cut.true_strength)} true`, cut.typed_at && `logged ${formatTime(cut.typed_at)}`, cut.late_why].filter(Boolean).join(", ") });
   const sorted = [...lines.values()].sort((a, b) => (a.at < b.at ? 1 : -1)).slice(0, LINES_SHOWN);
   if (!sorted.length) return nothing;
   return html`<ul class="list" aria-label="Logged in this run">${sorted.map((line) => html`<li class="list__item--short"><span class="list__mark">${formatTime(line.at)}</span>

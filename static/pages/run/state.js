@@ -21,8 +21,14 @@ export const eventOf = (run, event) => run.cuts.filter((/** @type {any} */ cut) 
 /** @param {any} run @returns {Part} what runs now */
 export const partNow = (run) => (eventOf(run, "hearts_cut") ? "tails" : eventOf(run, "heads_cut") ? "hearts" : "heads");
 
+/** A stripping run has one receiver and no cuts: all that comes is low wines. @param {any} run */
+export const isStripping = (run) => Boolean(run.receivers?.hearts && !run.receivers.heads && !run.receivers.tails && !eventOf(run, "heads_cut") && !eventOf(run, "hearts_cut"));
+
+/** What comes now, in words. @param {any} run @returns {string} */
+export const partWords = (run) => (isStripping(run) ? "low wines" : partNow(run));
+
 /** @param {any} run @returns {Step} */
-export const nextStep = (run) => NEXT[partNow(run)];
+export const nextStep = (run) => NEXT[isStripping(run) ? "tails" : partNow(run)];
 
 /** @param {any} run @returns {any} the last reading with a true strength, or undefined */
 export const lastReading = (run) => run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
@@ -61,7 +67,7 @@ function bandsOf(run, points) {
   const [heads, hearts, drop] = ["heads_cut", "hearts_cut", "first_drop"].map((event) => eventOf(run, event));
   const begin = Math.min(points[0][0], drop ? seconds(drop.at) : Infinity);
   const now = run.ended_at ? seconds(run.ended_at) : Math.max(points[points.length - 1][0], ...run.cuts.map((/** @type {any} */ cut) => seconds(cut.at)));
-  const bands = [{ from: begin, to: heads ? seconds(heads.at) : now, weight: "heads", label: heads ? "" : "heads" }];
+  const bands = [{ from: begin, to: heads ? seconds(heads.at) : now, weight: "heads", label: heads ? "" : partWords(run) }];
   if (heads) bands.push({ from: seconds(heads.at), to: hearts ? seconds(hearts.at) : now, weight: "hearts", label: "hearts" });
   if (hearts) bands.push({ from: seconds(hearts.at), to: now, weight: "tails", label: "tails" });
   return bands.filter((band) => band.to > band.from);
@@ -76,7 +82,7 @@ function marksOf(run) {
 /**
  * The receivers as the charge named them, with what each is doing.
  * @param {any} run @param {(mark: string) => string} nameOf
- * @returns {{part: Part, mark: string, name: string, state: string, isOpen: boolean, fraction: any}[]}
+ * @returns {{part: string, mark: string, name: string, state: string, isOpen: boolean, fraction: any}[]}
  */
 export function receiversOf(run, nameOf) {
   const now = partNow(run);
@@ -84,9 +90,10 @@ export function receiversOf(run, nameOf) {
     const cut = part === "hearts" ? eventOf(run, "heads_cut") : part === "tails" ? eventOf(run, "hearts_cut") : null;
     const mark = cut?.receiver ?? run.receivers?.[part] ?? "";
     if (!mark) return [];
-    const isOpen = !run.ended_at && part === now;
+    const isLow = isStripping(run); // its one receiver stands where the charge says hearts
+    const isOpen = !run.ended_at && (part === now || isLow);
     const order = ["heads", "hearts", "tails"];
-    const state = isOpen ? "open" : order.indexOf(part) < order.indexOf(now) || run.ended_at ? "closed" : "waiting";
-    return [{ part, mark, name: nameOf(mark), state, isOpen, fraction: run.fractions.find((/** @type {any} */ one) => one.fraction === part) }];
+    const state = isOpen ? "open" : isLow ? "closed" : order.indexOf(part) < order.indexOf(now) || run.ended_at ? "closed" : "waiting";
+    return [{ part: isLow ? "low wines" : part, mark, name: nameOf(mark), state, isOpen, fraction: run.fractions.find((/** @type {any} */ one) => one.fraction === (isLow ? "low_wines" : part)) }];
   });
 }

@@ -75,6 +75,7 @@ CHECKS: dict[str, Check] = {
     "fraction_again": run_balance.fraction_again,
     "fraction_twice": run_balance.fraction_twice,
     "flow_sum": run_flow.flow_sum,
+    "dip_flow": run_flow.dip_flow,
     "hearts_share": run_flow.hearts_share,
     "move_balance": moves.move_balance,
     "target_capacity": moves.target_capacity,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from statistics import median
 from typing import Any
 
 from webapp.book.checks.limits import limit
@@ -15,6 +16,7 @@ from webapp.trade.still import vapour_temp_c
 
 ORDER = ("heat_on", "first_drop", "heads_cut", "hearts_cut")
 CUTS = ("heads_cut", "hearts_cut")
+OFFSET_RUNS = 2  # a single run may be a slip
 MOST_BELOW = 15  # a suggested strength may lie this far below the last one [% vol]
 
 
@@ -95,8 +97,8 @@ def distillate_warm(read: Read, view: View) -> Iterable[Query]:
     temp, warm = read.values.get("temp"), limit("warm_c", view)
     if temp is not None and temp > warm:
         words = (
-            f"Spirit runs at {typed(read, 'temp')}, above {like_typed(read, 'temp', warm)}. Look at the condenser "
-            "water now: warm spirit gives off vapour that burns."
+            f"Spirit runs at {typed(read, 'temp')}, above {like_typed(read, 'temp', warm)}. More condenser water now, "
+            "and the heat down until it runs cool: warm spirit gives off vapour that burns."
         )
         yield Query("distillate_warm", "ask", "temp", words, slips(read, "temp", 5, warm))
 
@@ -108,7 +110,7 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
         return
     height_m = float(view.site().get("height_m") or 0)
     try:
-        wanted = float(vapour_temp_c(now, height_m))
+        wanted = float(vapour_temp_c(now, height_m)) + offset_of(view.state(read.mark))
     except OutOfDomain:
         return
     off = limit("vapour_off_c", view)
@@ -116,12 +118,15 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
         return
     words = (
         f"Vapour {typed(read, 'vapour_temp')} and spirit of {plain(now, 1)} % do not go together: "
-        f"about {like_typed(read, 'vapour_temp', wanted)} is usual at that strength. Look at both again."
+        f"about {like_typed(read, 'vapour_temp', round(wanted, 1))} is usual at that strength. Look at both again."
     )
     found = slips(read, "vapour_temp", wanted - off, wanted + off, wanted)
     if not found:
         at = "strength" if "strength" in read.values else "glass"
-        found = tuple(s for s in strength_slips(read, at, 20, 95, None) if _agrees(read, s, vapour, height_m, off))
+        found = tuple(
+            s for s in strength_slips(read, at, 20, 95, None)
+            if _agrees(read, s, vapour - offset_of(view.state(read.mark)), height_m, off)
+        )  # fmt: skip
     yield Query("vapour_strength", "ask", "vapour_temp", words, found)
 
 
@@ -131,6 +136,12 @@ def _agrees(read: Read, slip: Suggestion, vapour: float, height_m: float, off: f
         return true is not None and abs(float(vapour_temp_c(true, height_m)) - vapour) <= off
     except OutOfDomain:
         return False
+
+
+def offset_of(still: Mapping[str, Any]) -> float:
+    """Return a still's own vapour offset, the middle of its last runs; nothing before it has run twice. [degC]"""
+    found = [one[1] for one in still.get("vapour_offsets", [])]
+    return float(median(found)) if len(found) >= OFFSET_RUNS else 0.0
 
 
 def strength_slips(read: Read, at: str, low: float, high: float, near: float | None) -> tuple[Suggestion, ...]:

@@ -40,16 +40,44 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
         yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", words)
 
 
+def dip_flow(read: Read, view: View) -> Iterable[Query]:
+    """A dip of the open receiver against what has flowed since it was opened."""
+    run, dip = view.run_on(read.mark), read.values.get("dip")
+    if run is None or dip is None or not run["receiver"]:
+        return
+    held = view.state(run["receiver"])["holds"] or {}
+    got = dip - (held.get("volume_l") or 0.0)
+    opened = [cut["at"] for cut in run["cuts"] if cut["event"] == "first_drop" or cut.get("receiver")]
+    now = {"at": view.at, "flow": read.values.get("flow")}
+    flowed = flowed_between(run, max(opened, default=None), view.at, now)
+    least, most = limit("flow_least_l", view), limit("flow_pct", view)
+    if flowed is None or max(flowed, got) < least:
+        return
+    off = (flowed - got) / max(got, least) * 100
+    if abs(off) > most:
+        words = (
+            f"Flow times minutes gives {about(flowed)} L since this receiver was opened, the dip {about(got)} L: "
+            f"{about(abs(off), 0)} % {'less' if off > 0 else 'more'} in it, where {plain(most, 0)} % may be. "
+            "Is another receiver open, or was the cut logged at another minute?"
+        )
+        yield Query("dip_flow", "ask", "dip", words)
+
+
 def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
     """Return what flowed during a fraction by the readings, by trapezoids; None where they are too few. [L]"""
     if fraction not in SPANS:
         return None
     at = {cut["event"]: cut["at"] for cut in run["cuts"]}
     first, last = (at.get(event) if event else run["ended_at"] for event in SPANS[fraction])
+    return flowed_between(run, first, last)
+
+
+def flowed_between(run: Mapping[str, Any], first: str | None, last: str | None, *more: Line) -> float | None:
+    """Return what flowed between two times by the readings, by trapezoids; None where they are too few. [L]"""
     if not first or not last or first >= last:
         return None
     end = (run.get("end"),) if run.get("end") else ()
-    lines = sorted([*run["readings"], *run["cuts"], *end], key=lambda line: line["at"])
+    lines = sorted([*run["readings"], *run["cuts"], *end, *more], key=lambda line: line["at"])
     flows = {line["at"]: line["flow"] for line in lines if first <= line["at"] <= last and line.get("flow")}
     times = sorted(flows)
     if len(times) < 3:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Any
 
 from webapp.kinds.effects.fruit import wash_taken
@@ -9,8 +10,14 @@ from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import READINGS, RUNS, remember, vessel
 from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
+from webapp.trade.still import vapour_offset_c
 
 PARTS = ("heads", "hearts", "tails")
+LATE_S = 180  # a cut typed so much later was made before it was logged; sooner is the tap and its words
+OFFSETS = 8
+KEPT = (
+    "vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp", "dip"
+)  # fmt: skip
 
 
 def charge(read: Read, view: Any) -> Effect:
@@ -29,8 +36,10 @@ def charge(read: Read, view: Any) -> Effect:
     receivers = {part: read.values.get(f"{part}_to") for part in PARTS}
     post.put(
         run, still=read.mark, name=read.values.get("run_name") or "", what=held.get("what", ""),
-        batch=held.get("name", ""), started_at=view.at, receivers=receivers, receiver=receivers["heads"],
+        batch=held.get("name", ""), material=held.get("material"), started_at=view.at, receivers=receivers,
+        receiver=receivers["heads"] or (None if receivers["tails"] else receivers["hearts"]),  # stripping: one alone
         charge={"volume_l": (wash or 0.0) + (feints or 0.0), "wash_l": wash, "feints_l": feints,
+                "feints_lpa_l": read.figures.get("feints_lpa") if feints else None,
                 "lpa_l": read.figures.get("charge_lpa")},
         readings=[], cuts=[], fractions=[], ended_at=None, lpa_ul=0, volume_ml=0, mass_g=0, **{"from": source},
     )  # fmt: skip
@@ -65,9 +74,19 @@ def _strength(lpa_l: float | None, volume_l: float | None) -> float:
 
 
 def _line(read: Read, view: Any) -> dict[str, Any]:
-    keep = ("vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp")
     line = {"entry": read.entry["id"], "at": view.at, "true_strength": read.figures.get("true_strength")}
-    return line | {name: read.values[name] for name in keep if name in read.values}
+    return line | {name: read.values[name] for name in KEPT if name in read.values} | _late(read, view)
+
+
+def _late(read: Read, view: Any) -> dict[str, str]:
+    """A cut that was logged after it was made keeps both times, and what was said about it."""
+    if read.kind.name != "cut" or (_seconds(view.typed_at) - _seconds(view.at)) < LATE_S:
+        return {}
+    return {"typed_at": view.typed_at, "late_why": read.entry.get("reason") or read.entry.get("remark") or ""}
+
+
+def _seconds(at: str) -> float:
+    return datetime.fromisoformat(at).timestamp()
 
 
 def _with_run(read: Read, view: Any) -> tuple[dict[str, Any], str | None, dict[str, Any] | None]:
@@ -81,7 +100,11 @@ def run_reading(read: Read, view: Any) -> Effect:
     still, run_id, run = _with_run(read, view)
     states = {f"v:{read.mark}": still}
     if run:
-        states[f"r:{run_id}"] = {**run, "readings": [*run["readings"], _line(read, view)][-READINGS:]}
+        line = _line(read, view)
+        if "dip" in line:  # what the receiver held before: a run's own spirit is booked by its gauge only
+            held = vessel(view, run["receiver"] or "")["holds"] or {}
+            line |= {"receiver": run["receiver"], "remnant_l": held.get("volume_l") or 0.0}
+        states[f"r:{run_id}"] = {**run, "readings": [*run["readings"], line][-READINGS:]}
     return Effect(states)
 
 
@@ -106,8 +129,24 @@ def run_end(read: Read, view: Any) -> Effect:
     if run:
         line = _line(read, view)
         readings = [*run["readings"], line] if line["true_strength"] is not None else run["readings"]
+        states[f"v:{read.mark}"]["vapour_offsets"] = _offsets(still, run_id, run, readings, view)
         states[f"r:{run_id}"] = {**run, "ended_at": view.at, "end": line, "readings": readings[-READINGS:]}
     return Effect(states)
+
+
+def _offsets(
+    still: dict[str, Any], run_id: str | None, run: dict[str, Any], readings: list[dict[str, Any]], view: Any
+) -> list[list[Any]]:
+    """Return how far the still's vapour thermometer stood off in its last runs: [run id, degC] each. Heads read low."""
+    begun = min((cut["at"] for cut in run["cuts"] if cut["event"] == "heads_cut"), default="")
+    pairs = [
+        (line["true_strength"], line["vapour_temp"])
+        for line in readings
+        if line["true_strength"] is not None and line.get("vapour_temp") is not None and line["at"] >= begun
+    ]
+    found = vapour_offset_c(pairs, float(view.site().get("height_m") or 0))
+    before = [one for one in still.get("vapour_offsets", []) if one[0] != run_id]
+    return [*before, [run_id, round(found, 2)]][-OFFSETS:] if found is not None else before
 
 
 def fraction_gauge(read: Read, view: Any) -> Effect:
@@ -148,7 +187,7 @@ def _note_fraction(post: Posting, read: Read, run: str, of_run: Amount) -> None:
     part = {
         "entry": read.entry["id"], "at": post.view.at, "fraction": read.values.get("fraction"), "receiver": read.mark,
         "volume_l": of_run.volume_ml / 1000, "strength_pct": read.figures.get("true_strength"),
-        "lpa_l": of_run.lpa_ul / 1_000_000,
+        "lpa_l": of_run.lpa_ul / 1_000_000, "goes_to": read.values.get("goes_to"),
     }  # fmt: skip
     state = post.state(run)
     if state:

@@ -1,0 +1,124 @@
+// @ts-check
+/** When the next cut is due, by the distiller's plan or as it was last time: the minute and the litres, or plainly too little to say. */
+import { eventOf, isStripping, nextStep, partNow, partWords } from "../../pages/run/state.js";
+import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { capital } from "../../pages/words.js";
+import { formatTime } from "../../ui/format.js";
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { collectedAt } from "./collect.js";
+
+/**
+ * @typedef {{pct: number|null, litres: number|null, words: string, by: "plan"|"last", step: import("../../pages/run/state.js").Step}} Target
+ * @typedef {{state: "due", minutes: {at: number, low: number, high: number}, collected_l: {at: number, low: number, high: number}, curve: number[][], strength_average_pct?: number|null, left_out?: number[]}
+ *   | {state: "too_little", why?: string, words: string} | {state: "past", words?: string}} Due
+ */
+
+/** A cut is near when it is expected within so many minutes. */
+export const NEAR_MIN = 5;
+const JUG_SHARE = 0.07; // flow times minutes is good to this; common practice, no source
+
+/** @type {Promise<any>|undefined} */
+let forecast;
+/** @type {{key: string, due: Due}} */
+let kept = { key: "", due: { state: "too_little", words: "" } };
+
+/** "58.0 %" or "116.1 proof" @param {number} pct */
+const strengthOf = (pct) => {
+  const { figure, sign } = strengthShown(pct);
+  return `${figure} ${sign.replace(" vol", "")}`;
+};
+
+/**
+ * What the part now running goes down to, or fills up to.
+ * @param {any} run @param {import("./wishes.js").Plan|null} plan @param {{run: any}[]} ghosts
+ * @returns {Target|null} null where neither a plan nor a run before says
+ */
+export function targetOf(run, plan, ghosts) {
+  const [part, step] = [isStripping(run) ? "tails" : partNow(run), nextStep(run)];
+  if (run.ended_at) return null;
+  if (part === "heads") return plan?.heads_l ? { pct: null, litres: plan.heads_l, words: `heads ${shownInUnits(plan.heads_l, "L", 1)}`, by: "plan", step } : null;
+  const planned = isStripping(run) ? null : part === "hearts" ? plan?.hearts_to_pct : plan?.tails_to_pct;
+  if (planned) return { pct: planned, litres: null, words: `${part} to ${strengthOf(planned)}`, by: "plan", step };
+  const before = ghosts[0]?.run;
+  const last = part === "hearts" ? before && eventOf(before, "hearts_cut")?.true_strength : before?.end?.true_strength;
+  return last ? { pct: last, litres: null, words: `${isStripping(run) ? "low wines" : part} to ${strengthOf(last)} last time`, by: "last", step } : null;
+}
+
+/**
+ * @param {any} run @param {import("./collect.js").Stream} stream @param {Target|null} target @param {any} prior of the still, or null @param {number} heightM
+ * @returns {Promise<Due|null>} null where there is no target
+ */
+export async function dueOf(run, stream, target, prior, heightM) {
+  if (!target) return null;
+  if (target.litres !== null) return byLitres(stream, target.litres);
+  forecast ??= import("../still/cutdue.js").catch(() => null);
+  const module = await forecast;
+  if (!module) return { state: "too_little", words: "The sums for it come to this phone the next time it reaches the book." };
+  const asked = askedOf(run, stream, heightM);
+  const key = JSON.stringify([asked, prior, target.pct]);
+  if (key !== kept.key) kept = { key, due: module.forecastCut(asked, prior, target.pct) };
+  return kept.due;
+}
+
+/** A run as the forecast takes it. @param {any} run @param {import("./collect.js").Stream} stream @param {number} heightM */
+export function askedOf(run, stream, heightM) {
+  const since = Math.max(stream.zero, ...["heads_cut", "hearts_cut"].map((event) => Date.parse(eventOf(run, event)?.at ?? "")).filter(Number.isFinite));
+  return {
+    charge: { volume_l: run.charge?.volume_l ?? null, lpa_l: run.charge?.lpa_l ?? null },
+    readings: stream.lines.filter((line) => line.strength !== null).map((line) => ({ minutes: line.minutes, strength_pct: line.strength, flow_l_h: line.flow })),
+    collected: stream.by === "dips" ? stream.points.filter((point) => point.minutes > 0).map((point) => ({ minutes: point.minutes, volume_l: point.litres })) : [],
+    still: { plates: stream.lines.map((line) => line.plates).filter((plates) => plates !== null).at(-1) ?? null, height_m: heightM },
+    receiver_since: (since - stream.zero) / 60_000,
+  };
+}
+
+/** Heads go by volume: at the flow as last read. @param {import("./collect.js").Stream} stream @param {number} litres @returns {Due} */
+function byLitres(stream, litres) {
+  const flow = stream.lines.map((line) => line.flow).filter((each) => each !== null).at(-1);
+  const last = stream.points.at(-1);
+  if (!flow || !last) return { state: "too_little", words: "Read the flow with jug and watch, and it says when." };
+  if (last.litres >= litres) return { state: "past", words: `${shownInUnits(last.litres, "L", 1)} by flow times minutes.` };
+  const minuteAt = (/** @type {number} */ share) => last.minutes + Math.max(0, (litres * share - last.litres) / flow) * 60;
+  return {
+    state: "due", curve: [], minutes: { at: minuteAt(1), low: minuteAt(1 - JUG_SHARE), high: minuteAt(1 + JUG_SHARE) },
+    collected_l: { at: litres, low: litres * (1 - JUG_SHARE), high: litres * (1 + JUG_SHARE) },
+  };
+}
+
+/** @param {Due|null} due @param {import("./collect.js").Stream} stream @param {number} now [ms] @returns {"near"|"past"|"later"|""} */
+export function nearness(due, stream, now) {
+  if (due?.state === "past") return "past";
+  if (due?.state !== "due") return "";
+  return stream.zero + due.minutes.at * 60_000 - now <= NEAR_MIN * 60_000 ? "near" : "later";
+}
+
+/** @param {any} run @param {Due|null} due @param {Target|null} target @param {import("./collect.js").Stream} stream @param {number} now */
+export function dueBand(run, due, target, stream, now) {
+  if (!target || !due) return nothing;
+  const near = nearness(due, stream, now);
+  const by = target.by === "plan" ? `${target.words}, by the plan` : target.words;
+  if (due.state === "too_little") return html`<section class="due" aria-label="Next cut"><p><strong>${target.step.words}: too little to say.</strong> ${due.words}</p><p class="due__by">${by}</p></section>`;
+  if (due.state === "past") return html`<section class="due due--near" aria-label="Next cut" role="status"><p><strong>${target.step.words}: ${by} is reached.</strong> ${due.words ?? ""} Nose first.</p></section>`;
+  const clock = (/** @type {number} */ minutes) => formatTime(stream.zero + minutes * 60_000);
+  const litres = (/** @type {number} */ value) => shownInUnits(value, "L", 1);
+  return html`<section class="due ${near === "near" ? "due--near" : ""}" aria-label="Next cut" role="status">
+    <p><strong>${target.step.words} ${near === "near" ? "is near: " : ""}about ${clock(due.minutes.at)}</strong>, ${clock(due.minutes.low)} to ${clock(due.minutes.high)}</p>
+    <p>${litres(due.collected_l.at)} off in all, ${litres(due.collected_l.low)} to ${litres(due.collected_l.high)}</p>
+    <p class="due__by">${by}${due.strength_average_pct && (partNow(run) !== "heads" || isStripping(run)) ? `; ${partWords(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p></section>`;
+}
+
+/** What the open receiver got so far, beside what a dip says. @param {any} run @param {import("./collect.js").Stream} stream @param {any} open @param {any} apart */
+export function collectedLines(run, stream, open, apart) {
+  if (!open) return html`<p class="quiet">No flow and no dip read yet: with either, the sheet adds up what has run off.</p>`;
+  const all = collectedAt(stream, open.until);
+  return html`<p class="collected"><strong>${capital(partWords(run))} so far ${shownInUnits(open.litres, "L", 1)}</strong>${open.strength !== null ? html` at ${strengthOf(open.strength)} together` : nothing} · ${shownInUnits(open.lpa, "LPA", 2)}
+      <span class="quiet">to ${formatTime(open.until)}, by ${stream.by === "flow" ? "flow times minutes" : "dips"}; ${shownInUnits(all.litres, "L", 1)} off in all</span></p>
+    ${apart ? html`<p class=${apart.isApart ? "collected collected--apart" : "quiet"}>${apartWords(apart)}</p>` : nothing}`;
+}
+
+/** @param {{at: number, flowed: number, got: number, off: number, isApart: boolean}} apart */
+function apartWords(apart) {
+  const both = `Dip of ${formatTime(apart.at)}: ${shownInUnits(apart.got, "L", 1)}; flow times minutes ${shownInUnits(apart.flowed, "L", 1)}`;
+  if (!apart.isApart) return `${both}. They agree.`;
+  return `${both}: ${Math.abs(Math.round(apart.off))} % ${apart.off > 0 ? "less" : "more"} in the receiver, where 7 % may be. Is another receiver open, or was a cut logged late?`;
+}

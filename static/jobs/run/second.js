@@ -1,0 +1,116 @@
+// @ts-check
+/** A second look at the still before it is logged: a strength that rises, one that the vapour speaks against, a warm distillate. */
+import { likelySlips } from "../../kinds/slips.js";
+import { eventOf } from "../../pages/run/state.js";
+import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { trueStrengthFromGlass } from "../../trade/alcoholometry.js";
+import { vapourTempC } from "../../trade/still.js";
+import { parseNumber, toCanonical } from "../../trade/units.js";
+import { formatTime } from "../../ui/format.js";
+
+/** Limits of the book's own checks (strength_slope, vapour_strength, distillate_warm); common practice, no source. */
+const SLOPE_PCT = 1;
+const BELOW_PCT = 15;
+const OFF_C = 2;
+const WARM_C = 25;
+
+/** @typedef {import("../../pages/form/look.js").Problem} Problem */
+
+/**
+ * @param {any} run or null @param {any} card @param {number} heightM
+ * @returns {(read: any) => Problem[]}
+ */
+export function secondLook(run, card, heightM) {
+  const offsetC = card?.still?.vapour_offset_c ?? 0;
+  return (read) => [...warm(read), ...(run ? risen(run, read) : []), ...against(read, heightM, offsetC)];
+}
+
+/** @param {any} read @returns {Problem[]} */
+function warm(read) {
+  const temp = read.values.temp;
+  if (typeof temp !== "number" || temp <= WARM_C) return [];
+  return [{
+    code: "distillate_warm", weight: "ask", field: "temp", suggestions: [],
+    words: `Spirit runs at ${shownInUnits(temp, "degC", 1)}, above ${shownInUnits(WARM_C, "degC", 0)}. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.`,
+  }];
+}
+
+/** After the heads cut it only falls, unless plates or water were changed. @param {any} run @param {any} read @returns {Problem[]} */
+function risen(run, read) {
+  const now = read.figures.true_strength;
+  if (now == null || !eventOf(run, "heads_cut") || read.values.event === "heads_cut") return [];
+  const last = run.readings.filter((/** @type {any} */ line) => line.true_strength != null).at(-1);
+  if (!last || now <= last.true_strength + SLOPE_PCT || wasChanged(run, read)) return [];
+  const fits = (/** @type {number} */ pct) => pct <= last.true_strength + SLOPE_PCT && pct >= last.true_strength - BELOW_PCT;
+  return [{
+    code: "strength_slope", weight: "ask", field: fieldOf(read), suggestions: strengthSlips(read, last.true_strength, fits),
+    words: `True ${pctWords(now)} is above ${pctWords(last.true_strength)} of ${formatTime(last.at)}. After the heads cut it only falls, unless plates or water were changed.`,
+  }];
+}
+
+/** @param {any} run @param {any} read */
+function wasChanged(run, read) {
+  return [["plates", 0.5], ["cooling_temp", 2]].some(([name, step]) => {
+    const before = run.readings.filter((/** @type {any} */ line) => line[name] != null).at(-1)?.[name];
+    return before != null && read.values[name] != null && Math.abs(read.values[name] - before) >= Number(step);
+  });
+}
+
+/** @param {any} read @param {number} heightM @param {number} offsetC @returns {Problem[]} */
+function against(read, heightM, offsetC) {
+  const [now, vapour] = [read.figures.true_strength, read.values.vapour_temp];
+  if (now == null || vapour == null) return [];
+  const wanted = usualC(now, heightM, offsetC);
+  if (wanted === null || Math.abs(vapour - wanted) <= OFF_C) return [];
+  const agrees = (/** @type {number} */ pct) => Math.abs((usualC(pct, heightM, offsetC) ?? Infinity) - vapour) <= OFF_C;
+  const field = read.kind.fields.find((/** @type {any} */ one) => one.name === "vapour_temp");
+  const given = read.entry.values.vapour_temp;
+  const own = likelySlips(field, parseNumber(given.raw), given.unit, [wanted - OFF_C, wanted + OFF_C], wanted)
+    .filter((slip) => Math.abs(slip.value - wanted) <= OFF_C).map((slip) => ({ ...slip, field: "vapour_temp" }));
+  return [{
+    code: "vapour_strength", weight: "ask", field: own.length ? "vapour_temp" : fieldOf(read), suggestions: own.length ? own : strengthSlips(read, null, agrees),
+    words: `Vapour ${shownInUnits(vapour, "degC", 1)} and spirit of ${pctWords(now)} do not go together: about ${shownInUnits(wanted, "degC", 1)} is usual at that strength on this still. Look at both.`,
+  }];
+}
+
+/** @param {number} pct @param {number} heightM @param {number} offsetC @returns {number|null} */
+function usualC(pct, heightM, offsetC) {
+  try {
+    return vapourTempC(pct, heightM) + offsetC;
+  } catch {
+    return null;
+  }
+}
+
+/** @param {any} read */
+const fieldOf = (read) => (read.values.strength != null ? "strength" : "glass");
+
+/** Slips of what was typed whose true strength fits. @param {any} read @param {number|null} near true strength @param {(pct: number) => boolean} fits */
+function strengthSlips(read, near, fits) {
+  const name = fieldOf(read);
+  const given = read.entry.values[name];
+  const field = read.kind.fields.find((/** @type {any} */ one) => one.name === name);
+  if (!given || given.unit === "proof_glass") return []; // its table may not be on the phone
+  const found = likelySlips(field, parseNumber(given.raw), given.unit, [0, 100], near);
+  return found.filter((slip) => {
+    const pct = trueOf(name, slip, read.values.temp);
+    return pct !== null && fits(pct);
+  }).map((slip) => ({ ...slip, field: name }));
+}
+
+/** @param {string} name @param {{raw: string, unit: string}} slip @param {number|undefined} temp @returns {number|null} */
+function trueOf(name, slip, temp) {
+  try {
+    const value = toCanonical(parseNumber(slip.raw), slip.unit);
+    if (name === "strength") return value;
+    return temp == null ? null : trueStrengthFromGlass(value, temp);
+  } catch {
+    return null;
+  }
+}
+
+/** @param {number} pct */
+function pctWords(pct) {
+  const { figure, sign } = strengthShown(pct);
+  return `${figure} ${sign.replace(" vol", "")}`;
+}

@@ -1,0 +1,105 @@
+// @ts-check
+/**
+ * The still run in full, laid over the run sheet: what has run off, when the next cut is due, the runs before behind the curve,
+ * the plan and its bell. The sheet stands without it; all of it is worked out on the phone from the still's card.
+ */
+import { figureBox, wordsBox } from "../../pages/form/quickfields.js";
+import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { formatDate } from "../../ui/format.js";
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { isAwake, isOn, ringFor, setOn, wakeByAnyTap } from "./bell.js";
+import { collectedLines, dueBand, dueOf, nearness, targetOf } from "./due.js";
+import { compared, openReceiver, streamOf } from "./collect.js";
+import { curveBy } from "./curve.js";
+import { fruitOf, ghostsFor, wishesFor } from "./wishes.js";
+
+/**
+ * @typedef {import("./curve.js").Way} Way
+ * @typedef {{card: any, cards: any[], run: any, kept: any[], site: any, refresh: () => void, onPlan: () => void}} Asked
+ * @typedef {{curve: any, now: unknown, below: unknown}} Dressed
+ */
+
+const KEPT_WAY = "run-way";
+/** @type {[Way, string][]} */
+const WAYS = [["alcohol", "By alcohol"], ["time", "By time"], ["vapour", "Vapour"]];
+
+/** Once for a page. */
+export function prepare() {
+  const link = document.createElement("link");
+  link.rel = "stylesheet";
+  link.href = new URL("run.css", import.meta.url).href;
+  document.head.append(link);
+  wakeByAnyTap();
+}
+
+/** @param {Asked} asked @returns {Promise<Dressed>} */
+export async function dress(asked) {
+  const { card, cards, run, kept, site } = asked;
+  const heightM = Number(site.height_m) || 0;
+  for (const line of run.readings) { // what a receiver held before, where the book has not said so yet
+    if (line.dip != null) line.remnant_l ??= cards.find((one) => one.mark === line.receiver)?.holds?.volume_l ?? 0;
+  }
+  const stream = streamOf(run);
+  const { plan, best } = wishesFor(card, kept, run.what ?? "");
+  const ghosts = ghostsFor(card, run, best);
+  const target = targetOf(run, plan, ghosts);
+  const due = await dueOf(run, stream, target, card.still_prior ?? null, heightM);
+  const shown = { run, stream, ghosts, due, target, offsetC: card.still?.vapour_offset_c ?? 0, heightM };
+  const way = wayNow();
+  const curve = curveBy(way, shown) ?? curveBy("time", shown);
+  const open = openReceiver(run, stream);
+  const now = Date.now();
+  const isNear = ["near", "past"].includes(nearness(due, stream, now));
+  if (isNear && !run.ended_at) ringFor(`${run.id}:${target?.step.event}:${target?.pct ?? target?.litres}`);
+  return {
+    curve,
+    now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
+    below: run.ended_at ? nothing : planPart(plan, asked),
+  };
+}
+
+/** @returns {Way} */
+const wayNow = () => /** @type {Way} */ (WAYS.find(([way]) => way === localStorage.getItem(KEPT_WAY))?.[0] ?? "alcohol");
+
+/** @param {Way} now @param {() => void} refresh */
+function ways(now, refresh) {
+  const take = (/** @type {Way} */ way) => {
+    localStorage.setItem(KEPT_WAY, way);
+    refresh();
+  };
+  return html`<div class="ways" role="group" aria-label="The curve is drawn">${WAYS.map(([way, words]) => html`<button type="button" class="button" aria-pressed=${way === now} @click=${() => take(way)}>${words}</button>`)}</div>`;
+}
+
+/** The plan in words, with who and why, and the switch of the bell. @param {import("./wishes.js").Plan|null} plan @param {Asked} asked */
+function planPart(plan, asked) {
+  const toggle = async () => {
+    await setOn(!isOn());
+    asked.refresh();
+  };
+  const sound = !isOn() ? "off" : isAwake() ? "on" : "on, after a tap";
+  return html`<section class="plan" aria-label="Cut plan">${plan ? html`<p><strong>Plan:</strong> ${planWords(plan)}</p>
+      <p class="quiet">${plan.person}, ${formatDate(plan.at)}${plan.waiting ? ", waits on this phone" : ""}${plan.why ? `: ${plan.why}` : ""}</p>`
+    : html`<p class="quiet">No cut plan for ${fruitOf(asked.run.what ?? "") || "this fruit"} yet.</p>`}
+    <div class="buttons"><button type="button" class="button" @click=${asked.onPlan}>${plan ? "Change the plan" : "Make a plan"}</button>
+      <button type="button" class="button" aria-pressed=${isOn()} @click=${toggle}>Sound near a cut <span class="button__sub">${sound}</span></button></div></section>`;
+}
+
+/** @param {import("./wishes.js").Plan} plan */
+function planWords(plan) {
+  const pct = (/** @type {number} */ value) => {
+    const { figure, sign } = strengthShown(value);
+    return `${figure} ${sign.replace(" vol", "")}`;
+  };
+  return [
+    plan.heads_l && `heads ${shownInUnits(plan.heads_l, "L", 1)}`, plan.hearts_to_pct && `hearts to ${pct(plan.hearts_to_pct)}`,
+    plan.tails_to_pct && `tails to ${pct(plan.tails_to_pct)}`,
+  ].filter(Boolean).join(" · ");
+}
+
+/** The boxes of the plan's panel. @param {any} kind @param {any} run */
+export const planBoxes = (kind, run) => html`<div class="chips" data-field="what"><p class="quiet">For ${fruitOf(run?.what ?? "") || "the fruit named below"}, on this still. The nose decides; the plan reminds.</p></div>
+  ${run?.what ? html`<input type="hidden" name="what" value=${fruitOf(run.what)}>` : wordsBox(kind, "what")}
+  <div class="pair">${figureBox(kind, "heads", null)}${figureBox(kind, "hearts_to", null)}</div>${figureBox(kind, "tails_to", null)}${wordsBox(kind, "why")}`;
+
+export { earlierPart, otherReceiver } from "./cutparts.js";
+export { secondLook } from "./second.js";

@@ -1,0 +1,168 @@
+"""The run as it was read: which readings count, and what had run off by each.
+
+``static/jobs/still/track.js`` is the same, step for step.
+"""
+
+from collections.abc import Sequence
+from typing import Any, NamedTuple
+
+from webapp.trade.batch import stream_moles
+
+RISE_PCT = 2.0  # a stream may seem to rise by this much between two readings; more is a slip or another setting
+SLIPS_MOST = 2
+DIP_SHARE = (0.6, 1.6)  # of what the flow says; beyond, flow after the last dip is taken as read
+
+
+class Track(NamedTuple):
+    """The readings that count. [min, % vol, L, L, mol, mol, L/h], all since the first drop.
+
+    The flow at a reading is None if nobody read it; ``correction`` is what dips make of flows, as a factor.
+    """
+
+    minutes: list[float]
+    strengths: list[float]
+    litres: list[float]
+    lpas: list[float]
+    ethanol_mol: list[float]
+    water_mol: list[float]
+    flows_l_h: list[float | None]
+    correction: float
+    places: list[int]
+    left_out: list[int]
+    since: int  # the first reading of these that was read under the still's present setting
+
+
+def track(run: dict[str, Any], usual_flow_l_h: float | None) -> Track | None:
+    """Return the readings that count with what had run off by each; None if nothing tells how much."""
+    readings = run["readings"]
+    kept, left_out, since = tidy([float(r["strength_pct"]) for r in readings])
+    litres, correction = _litres(readings, run.get("collected") or [], usual_flow_l_h)
+    if litres is None:
+        return None
+    found = Track([], [], [], [], [], [], [], correction, kept, left_out, since)
+    before_l = before_pct = lpa = ethanol = water = 0.0
+    for i in kept:
+        strength = float(readings[i]["strength_pct"])
+        mean = (before_pct + strength) / 2 if found.minutes else strength
+        passed = litres[i] - before_l
+        more = stream_moles(passed, mean)
+        lpa, ethanol, water = lpa + passed * mean / 100.0, ethanol + more[0], water + more[1]
+        flow = readings[i].get("flow_l_h")
+        found.minutes.append(float(readings[i]["minutes"]))
+        found.strengths.append(strength)
+        found.litres.append(litres[i])
+        found.lpas.append(lpa)
+        found.ethanol_mol.append(ethanol)
+        found.water_mol.append(water)
+        found.flows_l_h.append(float(flow) if flow is not None else None)
+        before_l, before_pct = litres[i], strength
+    return found
+
+
+def tidy(strengths: Sequence[float]) -> tuple[list[int], list[int], int]:
+    """Return (readings that count, readings taken for slips, the first since the stream last rose for good).
+
+    The stream of a pot only falls. Where it rises from one reading to the next, one of the two is a slip if without it
+    nothing rises there; if both must stay, the distiller changed heat or water.
+    """
+    kept, left_out = list(range(len(strengths))), list[int]()
+    while len(left_out) < SLIPS_MOST:
+        slip = _slip([strengths[i] for i in kept])
+        if slip is None:
+            break
+        left_out.append(kept.pop(slip))
+    since = 0
+    for k in range(1, len(kept)):
+        if strengths[kept[k]] - strengths[kept[k - 1]] > RISE_PCT:
+            since = k
+    return kept, sorted(left_out), since
+
+
+def _slip(values: list[float]) -> int | None:
+    """Return the place of the reading that makes the stream rise, if one alone does."""
+    if len(values) < 3:
+        return None
+    before = _rises(values)
+    for k in range(1, len(values)):
+        if values[k] - values[k - 1] <= RISE_PCT:
+            continue
+        least, found = 0.0, None
+        for place in (k - 1, k):
+            if _rises(values[:place] + values[place + 1 :]) >= before:
+                continue
+            off = _departure(values, place, k - 1, k)
+            if found is None or off > least:
+                least, found = off, place
+        if found is not None:
+            return found
+    return None
+
+
+def _rises(values: list[float]) -> int:
+    return sum(values[k] - values[k - 1] > RISE_PCT for k in range(1, len(values)))
+
+
+def _departure(values: list[float], place: int, first: int, second: int) -> float:
+    """Return how far a reading is off the line through its two nearest others, the rising pair left out."""
+    others = [i for i in range(len(values)) if i not in (first, second)]
+    others.sort(key=lambda i: (abs(i - place), i))
+    if len(others) < 2:
+        return abs(values[place] - values[others[0]])
+    a, b = others[0], others[1]
+    return abs(values[place] - (values[a] + (values[b] - values[a]) * (place - a) / (b - a)))
+
+
+def _litres(
+    readings: Sequence[dict[str, Any]], dips: Sequence[dict[str, Any]], usual_flow_l_h: float | None
+) -> tuple[list[float] | None, float]:
+    """Return the litres off by each reading, by flow, by dips or as usual; and what dips make of flows."""
+    times = [float(r["minutes"]) for r in readings]
+    flows = [(float(r["minutes"]), float(r["flow_l_h"])) for r in readings if r.get("flow_l_h") is not None]
+    knots = [(0.0, 0.0)] + [(float(d["minutes"]), float(d["volume_l"])) for d in dips if float(d["minutes"]) > 0]
+    if not flows and len(knots) == 1:
+        if not usual_flow_l_h:
+            return None, 1.0
+        flows = [(0.0, usual_flow_l_h)]
+    by_flow = [_run_off(flows, minute) for minute in times]
+    if len(knots) == 1:
+        return by_flow, 1.0
+    knots.sort()
+    at_knots = [_run_off(flows, minute) for minute, _ in knots]
+    litres = [_by_dips(times[i], by_flow[i], knots, at_knots) for i in range(len(times))]
+    return litres, _share(knots[-1][1], at_knots[-1])
+
+
+def _run_off(flows: list[tuple[float, float]], minute: float) -> float:
+    """Return the litres off by a minute: straight lines between flows, level before the first and after the last."""
+    if not flows or minute <= 0:
+        return 0.0
+    total, before, flow = 0.0, 0.0, flows[0][1]
+    for at, value in flows:
+        if at <= before:
+            flow = value
+            continue
+        if at >= minute:
+            there = flow + (value - flow) * (minute - before) / (at - before)
+            return total + (flow + there) / 2 * (minute - before) / 60.0
+        total += (flow + value) / 2 * (at - before) / 60.0
+        before, flow = at, value
+    return total + flow * (minute - before) / 60.0
+
+
+def _share(dipped_l: float, by_flow_l: float) -> float:
+    share = dipped_l / by_flow_l if by_flow_l > 0 else 1.0
+    return share if DIP_SHARE[0] <= share <= DIP_SHARE[1] else 1.0
+
+
+def _by_dips(minute: float, by_flow_l: float, knots: list[tuple[float, float]], at_knots: list[float]) -> float:
+    """Return the litres off by a minute that agree with the dips; between them they run as the flow ran."""
+    for i in range(1, len(knots)):
+        (a, low), (b, high) = knots[i - 1], knots[i]
+        if minute <= b:
+            ran = at_knots[i] - at_knots[i - 1]
+            share = (by_flow_l - at_knots[i - 1]) / ran if ran > 0 else (minute - a) / (b - a) if b > a else 1.0
+            return low + (high - low) * share
+    (a, low), (b, high) = knots[-2], knots[-1]
+    if at_knots[-1] > 0:
+        return high + (by_flow_l - at_knots[-1]) * _share(high, at_knots[-1])
+    return high + (high - low) / (b - a) * (minute - b) if b > a else high
