@@ -66,7 +66,7 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
         "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
         "run": current, "past_runs": _past_runs(book, mark, current) if row["sort"] == "still" else [],
-        "forms": [kind.name for kind in kinds],
+        "forms": [kind.name for kind in kinds], **({"planned": state["planned"]} if state.get("planned") else {}),
     }  # fmt: skip
 
 

@@ -5,6 +5,7 @@ State of a vessel, key `v:<mark>`:
     recent: {kind: [{entry, at, person, device, seq, values, figures}, ...]} the last RECENT of each kind, oldest first
     run: id of the run now on this still, or None; runs: the last RUNS run ids, oldest first
     place: where it was last put by an entry, or None: then the registry's place holds
+    planned: the last vat planned for this tank {entry, at, person, name, draws, water_kg, target_pct, volume_l}, if any
 A fill: {fill, what, material, name, since, og, sources, account, mash, lpa_ul, volume_ml, mass_g, volume_l,
     strength_pct, lpa_l, mass_kg} and facts of its own (closed, charged, lot, use, fill_strength_pct, tare_kg, ...).
     lpa_ul and mass_g are the sums of its flows, kept by stock.py alone; what is named in litres and kilograms follows.
