@@ -1,5 +1,5 @@
 // @ts-check
-/** The desk's only script: it draws the curves of a vessel or a run. Everything else works without script. */
+/** The desk's only script: it draws the curves of a vessel, a run or a bottling. Everything else works without script. */
 import { drawCurve } from "./ui/charts.js";
 
 /** @type {Record<string, [title: string, unit: string, decimals: number]>} */
@@ -49,5 +49,16 @@ function drawRun(place) {
   });
 }
 
+/** A picture whose points and levels the page brings along. @param {HTMLElement} place */
+function drawGiven(place) {
+  const given = JSON.parse(place.dataset.chart ?? "{}");
+  if (!given.points?.length) return;
+  const points = given.points.map((/** @type {[string, number]} */ [at, value]) => [seconds(at), value]);
+  const el = document.createElement("div");
+  place.append(el);
+  drawCurve(el, { title: given.title, yLabel: given.unit, yDecimals: given.decimals, xIsTime: true, height: 220, levels: given.levels, series: [{ label: "", points }] });
+}
+
 document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));
+document.querySelectorAll("[data-chart]").forEach((place) => drawGiven(/** @type {HTMLElement} */ (place)));
