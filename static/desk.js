@@ -8,6 +8,8 @@ const CURVES = {
   temp: ["Temperature", "°C", 1],
   true_strength: ["True strength", "% vol", 1],
   lpa: ["Pure alcohol", "L", 1],
+  fill_found: ["Fill", "% of the label", 1],
+  strength_found: ["Strength in the bottles", "% vol", 1],
 };
 const CUT_WORDS = { heads_cut: "hearts", hearts_cut: "tails", first_drop: "first drop" };
 

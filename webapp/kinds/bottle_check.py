@@ -36,6 +36,7 @@ KIND = Kind(
             "emptied_vessel"),
     effect=other.remembered,
     summary="{tested} bottles: {fill_found}, {strength_found}",
+    curve=("fill_found", "strength_found"),
     account="processing",
     feeds=("fill and strength test record",),
 )
