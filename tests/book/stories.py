@@ -110,7 +110,8 @@ def _dump(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 def _vat_plan(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     draws = chance.choice((f"{C1} 90.5; {C2} 80", f"{C2} 900", "some of everything"))
-    return entry("vat_plan", T1, name="K-26-04", draws=draws, water="30 kg", target="45 pct_vol", volume="200 L", **more)
+    return entry("vat_plan", T1, name="K-26-04", draws=draws, water="30 kg", target="45 pct_vol", volume="200 L",
+                 **more)  # fmt: skip
 
 
 def _reduce(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:

@@ -69,6 +69,38 @@ def test_whole_casks_by_trying_every_choice(seed):
     assert off <= best_of_fewest + wanted * vat_solve.NEAR_SHARE + 0.3
 
 
+@pytest.mark.parametrize("seed", range(10))
+def test_shares_of_whole_casks_by_trying_every_choice(seed):
+    casks = some_casks(300 + seed, 10)
+    wanted, target, within, share = 420.0 + 20 * seed, 43.0, 3.0, 34.0
+    best = {}
+    for taken in itertools.product((False, True), repeat=len(casks)):
+        draws = [Draw(one, one.usable_kg) for one, yes in zip(casks, taken, strict=True) if yes]
+        whole = sum(draw.ethanol_kg for draw in draws)
+        if draws and max(draw.ethanol_kg for draw in draws) <= whole * share / 100:
+            best[taken] = abs(by_hand(draws, target) - wanted)
+    nearest = min(best.values())
+    vat = solve(casks, Wish(target, wanted, within, share_most_pct=share))
+    allowed = max(nearest + wanted * vat_solve.NEAR_SHARE, wanted * within / 100) + 0.3
+    assert abs(vat.volume_l - wanted) <= allowed
+    assert len(vat.draws) == min(sum(taken) for taken, off in best.items() if off <= allowed - 0.3)
+
+
+def test_a_vat_within_reach_is_found_among_shares_that_leave_few():
+    # Fifteen casks of the invented year; six of them make 818 L, each under 30 %, where a near miss makes 838.
+    there = [
+        (45, 180.4, 58.7, 5.9), (23, 83.6, 58.8, 3.7), (34, 160.1, 60.3, 5.5), (12, 36.5, 59.0, 2.2),
+        (42, 88.0, 59.4, 3.7), (20, 166.5, 60.5, 5.5), (31, 154.7, 58.7, 5.9), (44, 188.0, 60.2, 5.9),
+        (33, 189.7, 59.9, 5.9), (11, 162.2, 61.8, 5.5), (22, 188.8, 59.7, 6.0), (10, 188.6, 60.4, 5.9),
+        (43, 172.5, 60.7, 5.5), (32, 38.4, 61.4, 2.2), (21, 191.8, 60.7, 6.0),
+    ]  # fmt: skip
+    years = (5, 5, 5, 5, 4, 4, 4, 3.1, 3, 3, 3, 2, 2, 2, 2)
+    casks = [cask(n, kg, pct, leave_kg=kept, years=age) for (n, kg, pct, kept), age in zip(there, years, strict=True)]
+    for aim in vat_solve.AIMS:
+        vat = solve(casks, Wish(43.0, 800.0, 3.0, share_most_pct=30.0, aim=aim))
+        assert abs(vat.volume_l - 800.0) <= 24.3, aim
+
+
 @pytest.mark.parametrize("aim", ["oldest_stays", "oldest_first"])
 @pytest.mark.parametrize("seed", range(4))
 def test_the_aim_by_trying_every_choice(aim, seed):

@@ -11,6 +11,7 @@ import pytest
 
 from tests.server_process import ServerProcess
 from webapp import demo
+from webapp.trade.marks import make_mark
 
 pytestmark = pytest.mark.browser
 AXE = (Path(__file__).parent.parent / "vendor" / "axe.min.js").read_text(encoding="utf-8")
@@ -18,7 +19,9 @@ SIZES = {"desk": {"width": 1280, "height": 800}, "phone": {"width": 390, "height
 PAGES = [
     "/desk/", "/desk/?weight=note", "/desk/entries", "/desk/vessels", "/desk/vessels/new", "/desk/runs", "/desk/labels",
     "/desk/phones", "/desk/people", "/desk/people/IM", "/desk/people/new", "/desk/settings", "/desk/limits",
-    "/desk/instruments/new",
+    "/desk/instruments/new", "/desk/blending", "/desk/blending/plan?what=plum", "/desk/bottlings?batch=K-26-03",
+    "/desk/blending/plan?solve=1&what=plum&strength=43&volume=400&within=3&youngest=2&soak=5.5&aim=fewest"
+    f"&use={make_mark('C020')}&use={make_mark('C022')}&use={make_mark('C034')}",
 ]  # fmt: skip
 # Found by following the first link of that form on a page.
 FOLLOWED = [

@@ -64,7 +64,7 @@ def test_the_demo_years_vat_comes_out(cellar):
 
 def test_what_is_too_young_stays_out_unless_it_must_go_in(cellar):
     client = cellar.client("IM")
-    assert "spirit to spare" in text_of(client.get(asked(youngest="10")))
+    assert "Nothing is left to choose from" in text_of(client.get(asked(youngest="10")))
     one = make_mark("C012")
     page = text_of(client.get(asked(youngest="10", always=[one])))
     assert "from 1 vessel " in page

@@ -97,8 +97,11 @@ class _Programme:
         else:
             missed = 1.0 * self._apart(volume)
             enough, nearer = volume * max(self.wish.within_pct / 100.0, NEAR_SHARE), volume * NEAR_SHARE
-            self._seek(missed, gap=enough)
-            allowed = max(self._value(missed), enough) + SLACK_L
+            # What is within is right: so the search ends with the first such vat, and elsewhere goes on to the nearest.
+            excess = self.highs.addVariable(0, highspy.kHighsInf)
+            self.highs.addConstr(missed - excess <= enough)
+            self._seek(1.0 * excess, gap=nearer)
+            allowed = enough + self._value(1.0 * excess) + SLACK_L
         if self._value(self.volume) <= 0:
             return [0.0] * len(self.sources)
         self.highs.addConstr(missed <= allowed)

@@ -8,7 +8,7 @@ from typing import Any
 from flask import abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import bottlings, intake, registry, vat_plans, vat_sources
+from webapp.book import bottlings, intake, queries, registry, vat_plans, vat_sources
 from webapp.book.checks.product_limits import CAUTION, limits_of, says
 from webapp.book.vat_draws import draws_text, read_draws
 from webapp.book.vat_solve import NoVat, solve
@@ -34,19 +34,29 @@ def vat_page() -> Any:
     """Show what could go into a vat, what is asked for, and the vat that meets it best."""
     form = VatForm.of_request(registry.site(current.book))
     sources = _sources(form)
+    asked = {one.mark: _open_queries(one.mark) for one in sources}
+    picked = form.picked([one for one in sources if not asked[one.mark]])
     vat, why = None, ""
     if "solve" in request.args and form.validate():
         try:
-            left_out = _too_young(sources, form) - form.always()
-            vat = solve([one for one in sources if one.mark in form.picked(sources) - left_out], form.wish())
+            wanted = picked - (_too_young(sources, form) - form.always())
+            if not wanted:
+                raise NoVat("Nothing is left to choose from. Tick what may go in, or ask for fewer years in wood.")
+            vat = solve([one for one in sources if one.mark in wanted], form.wish())
         except NoVat as error:
             why = str(error)
     return render_template(
-        "desk/vat.html", form=form, sources=sources, young=_too_young(sources, form), picked=form.picked(sources),
+        "desk/vat.html", form=form, sources=sources, young=_too_young(sources, form), picked=picked,
         always=form.always(), vat=vat, why=why, sorts=vat_sources.sorts_of_spirit(current.book),
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
+        asked=asked,
         notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=CAUTION,
     )  # fmt: skip
+
+
+def _open_queries(mark: str) -> int:
+    """Return how many queries about a vessel want an answer: its figures may not stand."""
+    return sum(query["weight"] != "note" for query in queries.for_card(current.book, mark))
 
 
 def _years_of(source: Source) -> str:

@@ -29,7 +29,8 @@ def bottling_page() -> Any:
         abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
     return render_template(
         "desk/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
-        charts=[chart | {"json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found), caution=CAUTION,
+        charts=[chart | {"json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
+        caution=CAUTION,
     )  # fmt: skip
 
 

@@ -36,7 +36,7 @@ export function fillLimits(sizeL, isUs) {
   const allowedPct = isUs ? usFillAllowedPct(sizeL * 1000) : euFillAllowedPct(sizeL * 1000);
   return {
     allowedPct, low: 100 - allowedPct, high: isUs ? 100 + allowedPct : null,
-    words: isUs ? "27 CFR 19.356: each bottle, either way; about as many over as under" : "76/211/EEC, from memory: each bottle under; the average not under",
+    words: isUs ? "about as many over as under (27 CFR 19.356)" : "100 on average (76/211/EEC, from memory)",
   };
 }
 

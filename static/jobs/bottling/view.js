@@ -43,7 +43,7 @@ function dueLine(due) {
 
 /** @param {Line} line */
 function limits({ fillLimits, strengthLimits, labelPct }) {
-  const fill = fillLimits ? `Fill ${formatNumber(fillLimits.low, 1)} % or more${fillLimits.high === null ? "" : `, ${formatNumber(fillLimits.high, 1)} % or less`} (${fillLimits.words}). ` : "";
+  const fill = fillLimits ? `Each bottle ${formatNumber(fillLimits.low, 1)} % full${fillLimits.high === null ? " or more" : ` to ${formatNumber(fillLimits.high, 1)}`}, ${fillLimits.words}. ` : "";
   const strength = strengthLimits ? `Strength ${formatNumber(strengthLimits.low, 1)} to ${formatNumber(strengthLimits.high, 1)} % vol for a label of ${formatNumber(labelPct, 1)}.` : "";
   return fill || strength ? html`<p class="quiet">${fill}${strength}</p>` : nothing;
 }

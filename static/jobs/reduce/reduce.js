@@ -113,7 +113,8 @@ function openPanel(what) {
     /** @type {HTMLInputElement} */ (form.querySelector("input[name=water]")).value = fromCanonical(page.plan.steps[0].waterKg, unit).toFixed(1);
   }
   page.entryForm = new EntryForm({
-    form, kind, card, who: page.who, look: part("panel-look"), figures: part("panel-figures"),
+    form, kind, card, who: page.who, look: part("panel-look"),
+    figures: what === "water" ? part("panel-figures") : document.createElement("div"), // of what is measured the trim speaks
     about: () => ({ mark: page.mark, mark_by: markBy(page.mark), read_at: readAt(form).slice(0, 16) === opened ? localStamp(tappedAt) : readAt(form), remark: remarkOf(form) }),
     onChange: () => showTrim(),
     onFull: (error) => showFull(part("panel-look"), error),

@@ -6,7 +6,7 @@ import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
 import { chip, figureBox, minuteBox, remarkBox, wordsBox } from "../../pages/form/quickfields.js";
 import { unitsChoice } from "../../pages/form/values.js";
-import { inUnits, shownInUnits } from "../../pages/inunits.js";
+import { inUnits, shownInUnits, strengthShown } from "../../pages/inunits.js";
 import { localMinute } from "../../pages/words.js";
 import { symbol } from "../../trade/units.js";
 
@@ -27,19 +27,20 @@ export function worked(plan, tank, planned) {
     return html`${plannedLine(planned)}${plan ? html`<p class="band band--ask">${badge("ask")} ${plan}</p>` : html`<p class="quiet">Type the strength it should have.</p>`}`;
   }
   const water = inUnits(plan.waterKg, "kg");
+  const at = `at ${shownInUnits(plan.tempC, "degC", 1)}`;
+  const [true20, dip] = [strengthShown(plan.strengthPct), inUnits(plan.dipL, "L")];
   const glass = unitsChoice() === "us" || plan.glassPct === null ? nothing
-    : html`<div><dt>Glass at ${shownInUnits(plan.tempC, "degC", 1)}</dt><dd data-figure="glass">${formatNumber(plan.glassPct, 1)}</dd></div>`;
+    : html`<div><dt>Glass</dt><dd data-figure="glass">${formatNumber(plan.glassPct, 1)}</dd><dd class="quiet">${at}</dd></div>`;
   return html`
     <p class="figure"><span class="figure__value" data-figure="water">${formatNumber(water.value, 1)}</span>
       <span class="figure__about">${symbol(water.unit)} of water<br>${shownInUnits(plan.canL, "L", 1)} by the can at ${shownInUnits(plan.waterTempC, "degC", 0)}</span></p>
-    ${plannedLine(planned)}
     <h2>What the tank should read then</h2>
     <dl class="readings">${glass}
-      <div><dt>True strength</dt><dd data-figure="strength">${shownInUnits(plan.strengthPct, "pct_vol", 1)}</dd></div>
-      <div><dt>Dip at ${shownInUnits(plan.tempC, "degC", 1)}</dt><dd data-figure="dip">${shownInUnits(plan.dipL, "L", 1)}</dd></div></dl>
+      <div><dt>True strength</dt><dd data-figure="strength">${true20.figure}</dd><dd class="quiet">${true20.sign}</dd></div>
+      <div><dt>Dip, ${symbol(dip.unit)}</dt><dd data-figure="dip">${formatNumber(dip.value, 1)}</dd><dd class="quiet">${at}</dd></div></dl>
     ${plan.steps.length > 1 ? stepList(plan) : nothing}
     <p class="quiet">${shownInUnits(tank.volumeL, "L", 1)} and ${shownInUnits(plan.canL, "L", 1)} of water make ${shownInUnits(plan.dip20L, "L", 1)}: the mix shrinks by ${shownInUnits(plan.shrinksL, "L", 1)}. No loss.</p>
-    ${cautions(plan)}`;
+    ${plannedLine(planned)}${cautions(plan)}`;
 }
 
 /** @param {any} planned */
