@@ -21,6 +21,11 @@ VAT = 217.84 / 362.9 * 100  # % vol of the vat, 329.9 kg
 JOBS = ("reduce/reduce.js", "reduce/view.js", "reduce/reducing.js", "bottling/line.js", "bottling/view.js")
 _THERE = "caches.match(`/static/jobs/${name}`, { ignoreSearch: true })"
 JOBS_THERE = f"(async () => (await Promise.all({list(JOBS)}.map((name) => {_THERE}))).every(Boolean))()"
+_REFRESHED = """async (mark) => {
+  const { getCard, refresh } = await import("/static/slate/cards.js");
+  await refresh();
+  return ((await getCard(mark))?.curves.fill_found ?? []).length === 2;
+}"""
 AXE = (ROOT / "tests/vendor/axe.min.js").read_text(encoding="utf-8")
 _FOUND = """async () => (await axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] }))
   .violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 200)).join(" | ")}`)"""
@@ -59,7 +64,10 @@ def far_tanks(tmp_path_factory, playwright, browser_options):
     """A phone that knows the tanks, its server stopped."""
     with open_floor(tmp_path_factory.mktemp("tanks"), playwright, browser_options) as made:
         furnish_tanks(made.world)
-        made.page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+        for _ in range(20):  # a round that was under way may have begun before the last entry
+            if made.page.evaluate(_REFRESHED, T3):
+                break
+            made.page.wait_for_timeout(250)
         wait_for(made.page, JOBS_THERE)
         made.world.server.stop()
         yield made
