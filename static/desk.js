@@ -1,5 +1,5 @@
 // @ts-check
-/** The desk's only script: it draws the curves of a vessel or a run. Everything else works without script. */
+/** The desk's only script: it draws the curves of a vessel, a run or a bottling. Everything else works without script. */
 import { drawCurve } from "./ui/charts.js";
 import { formatTime } from "./ui/format.js";
 
@@ -9,6 +9,8 @@ const CURVES = {
   temp: ["Temperature", "°C", 1],
   true_strength: ["True strength", "% vol", 1],
   lpa: ["Pure alcohol", "L", 1],
+  fill_found: ["Fill", "% of the label", 1],
+  strength_found: ["Strength in the bottles", "% vol", 1],
 };
 const CUT_WORDS = { heads_cut: "hearts", hearts_cut: "tails", first_drop: "first drop" };
 
@@ -76,6 +78,17 @@ function overAlcohol({ points }) {
   });
 }
 
+/** A picture whose points and levels the page brings along. @param {HTMLElement} place */
+function drawGiven(place) {
+  const given = JSON.parse(place.dataset.chart ?? "{}");
+  if (!given.points?.length) return;
+  const points = given.points.map((/** @type {[string, number]} */ [at, value]) => [seconds(at), value]);
+  const el = document.createElement("div");
+  place.append(el);
+  drawCurve(el, { title: given.title, yLabel: given.unit, yDecimals: given.decimals, xIsTime: true, height: 220, levels: given.levels, series: [{ label: "", points }] });
+}
+
 document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-beside]").forEach((place) => drawBeside(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));
+document.querySelectorAll("[data-chart]").forEach((place) => drawGiven(/** @type {HTMLElement} */ (place)));

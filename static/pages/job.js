@@ -6,6 +6,8 @@ import { setHead } from "./frame.js";
 /** @type {Record<string, () => Promise<{start: () => Promise<void>|void}>>} by the last part of the address; spelt out, so that each is a file of ours */
 const JOBS = {
   run: () => import("../jobs/run/after.js"),
+  reduce: () => import("../jobs/reduce/reduce.js"),
+  bottling: () => import("../jobs/bottling/line.js"),
 };
 
 export async function start() {

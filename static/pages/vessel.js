@@ -123,6 +123,9 @@ function doing(card, byName) {
   const rows = shown.map((/** @type {any} */ kind) => ({ words: kind.short, sign: kind.icon, path: logPath(card.mark, kind.name) }));
   if (isStill && card.run) rows.unshift({ words: "Run sheet", sign: "glass", path: runPath(card.mark) });
   if (isStill && !card.run) rows.push({ words: "Readings without a charge", sign: "glass", path: runPath(card.mark) });
+  if (card.sort === "tank" && card.holds && !card.holds.mash) {
+    rows.splice(1, 0, ...[["Reduce, worked out", "reduce"], ["Bottling line", "bottling"]].map(([words, job]) => ({ words, sign: "tank", path: `/job/${job}?mark=${encodeURIComponent(card.mark)}` })));
+  }
   const [main, ...others] = rows;
   const rest = others.length > OTHERS_SHOWN + 1 ? others.splice(OTHERS_SHOWN) : [];
   return html`${card.in_zone || isStill ? cautionLine("fire_zone") : nothing}

@@ -138,7 +138,8 @@ function presumptive(netKg, reading, juicePct) {
 }
 
 /** @param {number} netKg @param {number} strength @param {number} target */
-function waterToReduce(netKg, strength, target) {
+export function waterToTargetKg(netKg, strength, target) {
+  checkRange("Net weight", netKg, 0, 1e9, "kg", "Gauge the tank first.");
   if (!(target > 0 && target <= strength)) {
     throw new OutOfDomain("Target", target, 0, strength, "Water can only make it weaker. Check target and strength.");
   }
@@ -146,7 +147,7 @@ function waterToReduce(netKg, strength, target) {
 }
 
 /** @param {number} netKg @param {number} strength @param {number} waterKg */
-function reducedStrength(netKg, strength, waterKg) {
+export function strengthWithWater(netKg, strength, waterKg) {
   checkRange("Net weight", netKg, 1e-3, 1e9, "kg", "Gauge the tank first.");
   checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
   return strengthFromMassFraction((massFractionFromStrength(strength) * netKg) / (netKg + waterKg));
@@ -194,10 +195,10 @@ const LIST = [
   ["mass_from_volume", ["volume", "strength"], "kg", 1, (v, s) => massFromLitres(v, s)],
   ["difference", ["a", "b"], "LPA", 2, (a, b) => total(a, -b)],
   ["water_mass", ["water_volume"], "kg", 1, (v) => massFromLitres(v, 0)],
-  ["water_to_reduce", ["net", "strength", "target"], "kg", 1, waterToReduce],
-  ["reduced_strength", ["net", "strength", "water"], "pct_vol", 1, reducedStrength],
+  ["water_to_reduce", ["net", "strength", "target"], "kg", 1, waterToTargetKg],
+  ["reduced_strength", ["net", "strength", "water"], "pct_vol", 1, strengthWithWater],
   ["reduced_volume", ["net", "strength", "water"], "L", 1,
-    (m, s, water) => litresFromMass(m + water, reducedStrength(m, s, water))],
+    (m, s, water) => litresFromMass(m + water, strengthWithWater(m, s, water))],
   ["volume_of_count", ["size", "number"], "L", 2, volumeOfCount],
   ["unhidden_strength", ["strength", "solids"], "pct_vol", 1, unhiddenStrength],
 ];

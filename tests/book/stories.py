@@ -112,6 +112,12 @@ def _dump(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
                  empty=f"{chance.choice((44, 51))} kg", to_vessel=T1, **POSSIBLE, **more)  # fmt: skip
 
 
+def _vat_plan(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    draws = chance.choice((f"{C1} 90.5; {C2} 80", f"{C2} 900", "some of everything"))
+    return entry("vat_plan", T1, name="K-26-04", draws=draws, water="30 kg", target="45 pct_vol", volume="200 L",
+                 **more)  # fmt: skip
+
+
 def _reduce(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     much = chance.choice(({"water": "30 kg"}, {"water_volume": "12 L"}, {"water": "0 kg"}))
     return entry("reduce", T1, target="45 pct_vol", **much, **more)
@@ -214,6 +220,7 @@ MAKERS: dict[str, Any] = {
     "sample": _sample,
     "tasting_note": _taste,
     "loss": _loss,
+    "vat_plan": _vat_plan,
     "dump": _dump,
     "reduce": _reduce,
     "chill_filter": _filter,

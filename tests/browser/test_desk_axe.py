@@ -11,6 +11,7 @@ import pytest
 
 from tests.server_process import ServerProcess
 from webapp import demo
+from webapp.trade.marks import make_mark
 
 pytestmark = pytest.mark.browser
 AXE = (Path(__file__).parent.parent / "vendor" / "axe.min.js").read_text(encoding="utf-8")
@@ -22,6 +23,9 @@ PAGES = [
     "/desk/periods/2026-Q3/close", "/desk/records", "/desk/bottled", "/desk/seasons", "/desk/casks-by-year",
     "/desk/casks-by-year?month=2026-05", "/desk/trace", "/desk/trace?q=K-26-03", "/desk/trace?q=C031",
     "/desk/instruments/new", "/desk/runs/yields", "/desk/runs/feints", "/desk/runs/plans", "/desk/runs/beside",
+    "/desk/instruments/new", "/desk/blending", "/desk/blending/plan?what=plum", "/desk/bottlings?batch=K-26-03",
+    "/desk/blending/plan?solve=1&what=plum&strength=43&volume=400&within=3&youngest=2&soak=5.5&aim=fewest"
+    f"&use={make_mark('C020')}&use={make_mark('C022')}&use={make_mark('C034')}",
 ]  # fmt: skip
 # Found by following the first link of that form on a page.
 FOLLOWED = [

@@ -7,11 +7,13 @@ from typing import Any
 
 from tests.trade.test_sums import EXAMPLES
 from tests.trade.test_units import VECTORS
-from webapp.trade import alcoholometry, density, gauging, proof, still, sugar, sums, table1, units
+from webapp.trade import alcoholometry, bottling, density, gauging, proof, reducing, still, sugar, sums, table1, units
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
 
 NAN, INFINITY = float("nan"), float("inf")
+# What the first pages do without, and the page therefore has outside the folder of the sums.
+JOB_MODULES = ["reduce/reducing.js", "bottling/bottling.js"]
 Case = tuple[Any, ...]
 
 # In the page's name and the book's function.
@@ -59,6 +61,21 @@ PAIRS: dict[str, Callable[..., Any]] = {
     "presumptiveLpa": sugar.presumptive_lpa,
     "vapourTempC": still.vapour_temp_c,
     "collectedL": still.collected_l,
+    "waterToTargetKg": reducing.water_to_target_kg,
+    "strengthWithWater": reducing.strength_with_water,
+    "dipWithWaterL": reducing.dip_with_water_l,
+    "glassWithWater": reducing.glass_with_water,
+    "waterVolumeL": reducing.water_volume_l,
+    "shrinkageL": reducing.shrinkage_l,
+    "mixedTempC": reducing.mixed_temp_c,
+    "fillFromWeightPct": bottling.fill_from_weight_pct,
+    "usFillAllowedPct": bottling.us_fill_allowed_pct,
+    "euFillAllowedPct": bottling.eu_fill_allowed_pct,
+    "meanOf": bottling.mean_of,
+    "spreadOf": bottling.spread_of,
+    "labelLowPct": bottling.label_low_pct,
+    "labelHighPct": bottling.label_high_pct,
+    "bottlesOf": bottling.bottles_of,
     "toCanonical": units.to_canonical,
     "fromCanonical": units.from_canonical,
     "rangeValue": units.range_value,
@@ -216,6 +233,41 @@ def sum_cases() -> Iterator[Case]:
         yield "compute", "net_mass", {"gross": gross, "tare": tare}
 
 
+def reducing_cases() -> Iterator[Case]:
+    waters = (0.0, 0.5, 124.9, 4000.0, 1e9, -1.0, NAN)
+    for strength in (*grid(0, 100, 40), 60.0, 97.2):
+        for target in (0.0, 37.5, 40.0, 45.0, strength, 101.0, NAN):
+            yield "waterToTargetKg", 329.9, strength, target
+        for water in waters:
+            yield "strengthWithWater", 329.9, strength, water
+            yield "shrinkageL", 329.9, strength, water
+            for temp in (-19.0, 4.0, 17.4, 40.0, 41.0, NAN):
+                yield "dipWithWaterL", 329.9, strength, water, temp
+                yield "glassWithWater", 329.9, strength, water, temp
+                yield "mixedTempC", 329.9, strength, temp, water, 12.0
+        yield "mixedTempC", 329.9, strength, 15.0, 100.0, -1.0
+    for net in (0.0, 1e-4, 1e9, 1.1e9, -3.0, NAN):
+        yield "waterToTargetKg", net, 60.0, 45.0
+        yield "strengthWithWater", net, 60.0, 10.0
+    yield from (("waterVolumeL", kg, temp) for kg in waters for temp in grid(0, 40, 20))
+
+
+def bottling_cases() -> Iterator[Case]:
+    steps = [end + nudge for end in (50, 100, 101, 200, 300, 376, 500, 1000) for nudge in (-0.1, 0.0)]
+    for size in (*grid(5, 10_000, 60), *steps, 99_000.0):
+        yield from ((name, size) for name in ("usFillAllowedPct", "euFillAllowedPct"))
+        yield from (("bottlesOf", litres, size) for litres in (0.0, 0.4999, 284.5, 481.2, 1e9, 1.1e9, -1.0, NAN))
+        yield from (("fillFromWeightPct", gross, 412.0, 45.0, size) for gross in (412.0, 884.2, 400.0, 1e6, NAN))
+    for strength in (*grid(1, 97.2, 400), 44.7, 45.0, 45.25, 45.3):
+        yield from ((name, strength) for name in ("labelLowPct", "labelHighPct"))
+        yield "fillFromWeightPct", 884.2, 412.0, strength, 500.0
+    dice = random.Random(19)
+    for count in (0, 1, 2, 3, 5, 10, 40):
+        values = [round(dice.gauss(100, 0.4), 1) for _ in range(count)]
+        yield from ((name, values) for name in ("meanOf", "spreadOf"))
+    yield from ((name, [100.0, NAN, 99.0]) for name in ("meanOf", "spreadOf"))
+
+
 FAMILIES = {
     "alcohol": alcohol_cases,
     "edges": edge_cases,
@@ -223,4 +275,6 @@ FAMILIES = {
     "sugar and still": sugar_and_still_cases,
     "units": unit_cases,
     "sums": sum_cases,
+    "reducing": reducing_cases,
+    "bottling": bottling_cases,
 }

@@ -15,7 +15,7 @@ from typing import Any
 
 import pytest
 
-from tests.trade.agreement_cases import FAMILIES, PAIRS, Case
+from tests.trade.agreement_cases import FAMILIES, JOB_MODULES, PAIRS, Case
 from webapp.trade import sums
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.trade.errors import NotANumber, OutOfDomain
@@ -54,8 +54,9 @@ def for_page(value: Any) -> Any:
     return value
 
 
-IN_PAGE = """async (cases) => {
-  const trade = await import("/static/trade/index.js");
+IN_PAGE = """async ([cases, jobs]) => {
+  const trade = { ...(await import("/static/trade/index.js")) };
+  for (const name of jobs) Object.assign(trade, await import(`/static/jobs/${name}`));
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
   await trade.loadTable1();
   const revive = (x) => x && typeof x === "object"
@@ -121,7 +122,7 @@ def agrees(book: Any, phone: Any) -> bool:
 def test_phone_and_book_agree(page: Any, family: str) -> None:
     cases = list(FAMILIES[family]())
     book = [book_answer(case) for case in cases]
-    phone = json.loads(page.evaluate(IN_PAGE, json.dumps(for_page(cases))))
+    phone = json.loads(page.evaluate(IN_PAGE, [json.dumps(for_page(cases)), JOB_MODULES]))
     differ = [(c, b, p) for c, b, p in zip(cases, book, phone, strict=True) if not agrees(b, p)]
     assert not differ, f"{len(differ)} of {len(cases)} differ, such as {differ[:5]}"
     figures = sum(isinstance(x, float | int | str) for x in book)

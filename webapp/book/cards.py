@@ -74,6 +74,7 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
         "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
         "run": current, "past_runs": [], "forms": [kind.name for kind in kinds],
         **(still_part(book, mark, state, current) if row["sort"] == "still" else {}),
+        **({"planned": state["planned"]} if state.get("planned") else {}),
     }  # fmt: skip
 
 

@@ -18,6 +18,7 @@ ROOMS = [
     ("entries", "Entries", "/desk/entries"),
     ("vessels", "Vessels", "/desk/vessels"),
     ("runs", "Runs", "/desk/runs"),
+    ("blending", "Blending", "/desk/blending"),
     ("trace", "Trace", "/desk/trace"),
     ("periods", "Periods", "/desk/periods"),
     ("labels", "Labels", "/desk/labels"),
@@ -85,6 +86,8 @@ def _at_house(stamp: str) -> datetime:
 
 # The rooms register their views on bp; imported last because they need it.
 from webapp.desk import (  # noqa: E402
+    blending,
+    bottlings,
     check_limits,
     entries,
     goods,
@@ -102,6 +105,6 @@ from webapp.desk import (  # noqa: E402
 )
 
 __all__ = [
-    "bp", "check_limits", "entries", "goods", "instruments", "labels", "people", "periods", "phones", "queries",
-    "records", "runs", "settings", "trace", "vessels",
+    "blending", "bottlings", "bp", "check_limits", "entries", "goods", "instruments", "labels", "people", "periods",
+    "phones", "queries", "records", "runs", "settings", "trace", "vessels",
 ]  # fmt: skip

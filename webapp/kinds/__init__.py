@@ -38,6 +38,7 @@ from webapp.kinds import (
     stock_count,
     tasting_note,
     top_up,
+    vat_plan,
 )
 from webapp.kinds.spec import Kind
 
@@ -63,6 +64,7 @@ ALL: list[Kind] = [
     sample.KIND,
     tasting_note.KIND,
     loss.KIND,
+    vat_plan.KIND,
     dump.KIND,
     reduce.KIND,
     chill_filter.KIND,

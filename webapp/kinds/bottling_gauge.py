@@ -54,7 +54,7 @@ KIND = Kind(
         PROOF_GALLONS,
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale", "two_people",
-            "dip_sum", "label_gauge", "emptied_vessel"),
+            "dip_sum", "label_gauge", "bottled_low", "emptied_vessel"),
     effect=gauge.bottling_gauge,
     summary="{batch}: {volume_20} at {true_strength}",
     curve=("true_strength",),

@@ -7,6 +7,7 @@ State of a vessel, key `v:<mark>`:
     vapour_offsets: of a still, [[run id, degC], ...] how far its vapour thermometer stood off in its last runs
     place: where it was last put by an entry, or None: then the registry's place holds
     emptied: while it is empty, the entry that emptied it: {entry, kind, at, device, person}; else None
+    planned: the last vat planned for this tank {entry, at, person, name, draws, water_kg, target_pct, volume_l}, if any
 A fill: {fill, what, material, name, since, og, sources, account, mash, lpa_ul, volume_ml, mass_g, volume_l,
     strength_pct, lpa_l, mass_kg} and facts of its own (closed, charged, lot, use, fill_strength_pct, tare_kg, ...).
     lpa_ul and mass_g are the sums of its flows, kept by stock.py alone; what is named in litres and kilograms follows.

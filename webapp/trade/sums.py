@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from webapp.trade import alcoholometry, density, proof, sugar, table1
+from webapp.trade import alcoholometry, proof, reducing, sugar, table1
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.gauging import obscuration_proof, proof_gallons_from_pounds, wine_gallons_from_pounds
 from webapp.trade.numeric import check_range
@@ -174,23 +174,8 @@ def _presumptive_lpa(net: float, reading: Quantity, juice_share: float) -> float
     return sugar.presumptive_lpa(net, float(reading.value), juice_share / 100.0)
 
 
-def _water_to_reduce(net: float, strength: float, target: float) -> float:
-    if not 0 < target <= strength:
-        advice = "Water can only make it weaker. Check target and strength."
-        raise OutOfDomain("Target", target, 0, strength, advice)
-    fractions = density.mass_fraction_from_strength(strength), density.mass_fraction_from_strength(target)
-    return net * (fractions[0] / fractions[1] - 1.0)
-
-
-def _reduced_strength(net: float, strength: float, water: float) -> float:
-    check_range("Net weight", net, 1e-3, 1e9, "kg", "Gauge the tank first.")
-    check_range("Water", water, 0, 1e9, "kg", "Check the figure and its unit.")
-    fraction = density.mass_fraction_from_strength(strength) * net / (net + water)
-    return density.strength_from_mass_fraction(fraction)
-
-
 def _reduced_volume(net: float, strength: float, water: float) -> float:
-    return alcoholometry.litres_from_mass(net + water, _reduced_strength(net, strength, water))
+    return alcoholometry.litres_from_mass(net + water, reducing.strength_with_water(net, strength, water))
 
 
 def _water_mass(water_volume: float) -> float:
@@ -230,8 +215,8 @@ SUMS: dict[str, Sum] = {
         Sum("mass_from_volume", ("volume", "strength"), "kg", 1, alcoholometry.mass_from_litres),
         Sum("difference", ("a", "b"), "LPA", 2, _difference),
         Sum("water_mass", ("water_volume",), "kg", 1, _water_mass),
-        Sum("water_to_reduce", ("net", "strength", "target"), "kg", 1, _water_to_reduce),
-        Sum("reduced_strength", ("net", "strength", "water"), "pct_vol", 1, _reduced_strength),
+        Sum("water_to_reduce", ("net", "strength", "target"), "kg", 1, reducing.water_to_target_kg),
+        Sum("reduced_strength", ("net", "strength", "water"), "pct_vol", 1, reducing.strength_with_water),
         Sum("reduced_volume", ("net", "strength", "water"), "L", 1, _reduced_volume),
         Sum("volume_of_count", ("size", "number"), "L", 2, _volume_of_count),
         Sum("unhidden_strength", ("strength", "solids"), "pct_vol", 1, _unhidden_strength),

@@ -80,3 +80,33 @@ def test_bottles_off_the_line():
     assert only(check("45.4"), "label_strength").words == (
         "45.4 % in the bottles, 45.0 % on the label. Stop the line, mix the tank and read it again."
     )
+
+
+def checked(mean="100.0", size="0.5", units="metric", **more: str):
+    book = Ledger(units=units)
+    book.enter("bottling_gauge", "T3", f"{DAY} 07:30", batch="K-26-03", volume="285.0", temp="20", strength="45.0",
+               label_strength="45.0")  # fmt: skip
+    return book.enter("bottle_check", "T3", f"{DAY} 09:00", line="1", tested="5", bottle_size=size, fill_found=mean,
+                      strength_found="45.0", labels_right="yes", **more)  # fmt: skip
+
+
+def test_fill_within_the_law_of_the_place_is_quiet():
+    # 27 CFR 19.356: 2 % either way at 500 mL. Directive 76/211/EEC (from memory): 15 mL of 500 under, that is 3 %.
+    assert checked(fill_least="98.0", fill_most="102.0", units="us") == []
+    assert checked(fill_least="97.0", fill_most="103.0") == []
+
+
+def test_fill_out_of_the_law_of_the_place():
+    assert only(checked(fill_least="97.9", units="us"), "fill_off").words == (
+        "97.9 % in the least full; at this size 98.0 % is the least (27 CFR 19.356). "
+        "Set the filler, and look at the bottles since the last check."
+    )
+    assert only(checked(fill_most="102.1", units="us"), "fill_off").field == "fill_most"
+    assert only(checked(fill_least="96.9"), "fill_off").field == "fill_least"
+    assert only(checked("94.9", size="0.1"), "fill_off").field == "fill_found"
+
+
+def test_an_average_under_the_label_is_noted_in_the_eu():
+    assert only(checked("99.7"), "fill_mean").weight == "note"
+    assert checked("99.8") == []
+    assert checked("99.7", units="us") == []

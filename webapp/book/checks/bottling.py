@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 from webapp.book.checks.limits import limit
+from webapp.book.checks.product_limits import place_of
 from webapp.book.checks.words import about, plain
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read
+from webapp.trade.bottling import eu_fill_allowed_pct, us_fill_allowed_pct
 
 
 def _count(read: Read, name: str) -> int:
@@ -73,6 +75,41 @@ def bottle_off(read: Read, view: View) -> Iterable[Query]:
             "tank and read it again."
         )
         yield Query("label_strength", "ask", "strength_found", words)
+
+
+def fill_off(read: Read, view: View) -> Iterable[Query]:
+    """Fill against what the law of the place allows for this size: in the US each bottle either way, in the EU each
+    bottle under its label, and the average."""
+    size_ml = (read.values.get("bottle_size") or 0.0) * 1000.0
+    mean = read.values.get("fill_found")
+    least, most = read.values.get("fill_least", mean), read.values.get("fill_most", mean)
+    if mean is None or not 5.0 <= size_ml <= 10_000.0:
+        return
+    allowed, is_us = fill_allowed_pct(size_ml, view.site())
+    low, high = 100.0 - allowed, 100.0 + allowed if is_us else None
+    law = "27 CFR 19.356" if is_us else "Directive 76/211/EEC, from memory"
+    if least < low - 1e-6:
+        words = f"{plain(least, 1)} % in the least full; at this size {plain(low, 1)} % is the least ({law})."
+        yield Query("fill_off", "ask", _fill_field(read, "fill_least"), f"{words} {_SET_FILLER}")
+    elif high is not None and most > high + 1e-6:
+        words = f"{plain(most, 1)} % in the fullest; at this size {plain(high, 1)} % is the most ({law})."
+        yield Query("fill_off", "ask", _fill_field(read, "fill_most"), f"{words} {_SET_FILLER}")
+    elif not is_us and mean < 100.0 - limit("fill_mean_pct", view) - 1e-6:
+        words = f"{plain(mean, 1)} % on average: a batch may not be under its label on average ({law})."
+        yield Query("fill_mean", "note", "fill_found", f"{words} {_SET_FILLER}")
+
+
+_SET_FILLER = "Set the filler, and look at the bottles since the last check."
+
+
+def fill_allowed_pct(size_ml: float, site: Mapping[str, Any]) -> tuple[float, bool]:
+    """Return what a bottle of this size may be off by, and whether by US law: either way there, else under only. [%]"""
+    is_us = place_of(site) == "US"
+    return (us_fill_allowed_pct(size_ml) if is_us else eu_fill_allowed_pct(size_ml)), is_us
+
+
+def _fill_field(read: Read, name: str) -> str:
+    return name if name in read.values else "fill_found"
 
 
 def case_count(read: Read, view: View) -> Iterable[Query]:

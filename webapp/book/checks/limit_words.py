@@ -89,6 +89,8 @@ WORDS: dict[str, tuple[str, str]] = {
     "filter_gain_pct": ("More after the filter than before", "%"),
     "bottling_loss_pct": ("A bottling loses at most", "%"),
     "bottling_gain_pct": ("A bottling may seem to gain", "%"),
+    "fill_mean_pct": ("The average of a bottle check may be under the label by", "%"),
+    "vat_youngest_years": ("Youngest part of a planned vat, in wood for at least", "years"),
     "label_pct": ("Strength off the label", "% vol"),
     "emptied_h": ("A vessel emptied within", "h"),
     "round_gap_min": ("Readings of one round follow within", "min"),

@@ -105,6 +105,8 @@ LIMITS: dict[str, float] = {
     "filter_gain_pct": 0.3,
     "bottling_loss_pct": 1.5,  # tank less bottles, heel and line
     "bottling_gain_pct": 0.3,
+    "fill_mean_pct": 0.2,  # five bottles average so near to their label by chance
+    "vat_youngest_years": 2,  # fruit brandy stands at least two years in oak: a rule of the house, not of the law
     "label_pct": 0.3,  # [% vol] Regulation (EU) 1169/2011, Annex XII: spirits within 0.3 of the label
     "emptied_h": 48,  # a vessel emptied within this time and read again
     "round_gap_min": 60,  # readings farther apart are two rounds

@@ -9,6 +9,8 @@ from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
 
+PLANNED = (("water", "kg"), ("target", "pct"), ("volume", "l"))  # figures of a plan, with their units
+
 
 def account_move(read: Read, view: Any) -> Effect:
     """A gauged quantity changes vessel, account or both: vessel -> vessel, vessel -> itself, or vessel -> removed."""
@@ -111,4 +113,17 @@ def chill_filter(read: Read, view: Any) -> Effect:
     if other and other != read.mark and any(after):
         pour(post, other, held, {})
         post.draw(here, f"v:{other}", after, "filter")
+    return post.effect()
+
+
+def vat_plan(read: Read, view: Any) -> Effect:
+    """A plan moves nothing. It stands with its tank until another takes its place."""
+    post, values = Posting(view), read.values
+    post.remember(read)
+    plan = {
+        "entry": read.entry["id"], "at": view.at, "person": read.entry["person"],
+        "name": values.get("name") or "", "draws": values.get("draws") or "",
+        **{f"{name}_{unit}": values.get(name) for name, unit in PLANNED},
+    }  # fmt: skip
+    post.put(f"v:{read.mark}", planned=plan)
     return post.effect()

@@ -1,0 +1,85 @@
+// @ts-check
+/**
+ * Sums of the bottling line: fill by weight, what a bottle may be off by, average and spread, what a label may say.
+ * Twin of webapp/trade/bottling.py, which has units, ranges and sources.
+ */
+import { litresFromMass } from "../../trade/alcoholometry.js";
+import { OutOfDomain } from "../../trade/errors.js";
+import { checkRange } from "../../trade/numeric.js";
+
+/** @type {[number, number][]} from this size on [mL], percent either way */
+const US_FILL = [[1000, 1.5], [376, 2], [101, 3], [0, 4.5]];
+/** @type {[number, number|null, number|null][]} from this size on [mL], percent, or mL */
+const EU_FILL = [[1000, 1.5, null], [500, null, 15], [300, 3, null], [200, null, 9], [100, 4.5, null], [50, null, 4.5], [5, 9, null]];
+export const STRENGTH_ALLOWED_PCT = 0.3;
+const COUNT_MOST = 10_000;
+
+/**
+ * @param {number} grossG @param {number} emptyG with its closure @param {number} strengthPct @param {number} sizeMl
+ * @returns {number} % of the label
+ */
+export function fillFromWeightPct(grossG, emptyG, strengthPct, sizeMl) {
+  checkRange("Full bottle", grossG, 0, 1e6, "g", "Weigh it again.");
+  checkRange("Bottle size", sizeMl, 5, 100_000, "mL", "Look at the label.");
+  if (!(emptyG >= 0 && emptyG <= grossG)) {
+    throw new OutOfDomain("Empty bottle", emptyG, 0, grossG, "An empty bottle is lighter than a full one. Weigh both again.");
+  }
+  return ((litresFromMass((grossG - emptyG) / 1000, strengthPct, true) * 1000) / sizeMl) * 100;
+}
+
+/** @param {number} sizeMl @returns {number} % of the label, either way */
+export function usFillAllowedPct(sizeMl) {
+  checkRange("Bottle size", sizeMl, 5, 100_000, "mL", "Look at the label.");
+  return /** @type {[number, number]} */ (US_FILL.find(([least]) => sizeMl >= least))[1];
+}
+
+/** @param {number} sizeMl @returns {number} % of the label, under it */
+export function euFillAllowedPct(sizeMl) {
+  checkRange("Bottle size", sizeMl, 5, 10_000, "mL", "Look at the label.");
+  const [, pct, ml] = /** @type {[number, number|null, number|null]} */ (EU_FILL.find(([least]) => sizeMl >= least));
+  return pct !== null ? pct : ((ml ?? 0) / sizeMl) * 100;
+}
+
+/** @param {number[]} values @returns {number} */
+export function meanOf(values) {
+  checkValues(values, 1);
+  let total = 0;
+  for (const value of values) total += value;
+  return total / values.length;
+}
+
+/** @param {number[]} values @returns {number} sample standard deviation */
+export function spreadOf(values) {
+  checkValues(values, 2);
+  const mean = meanOf(values);
+  let total = 0;
+  for (const value of values) total += (value - mean) * (value - mean);
+  return Math.sqrt(total / (values.length - 1));
+}
+
+/** @param {number} strengthPct @returns {number} % vol, to a tenth */
+export function labelLowPct(strengthPct) {
+  checkRange("Strength", strengthPct, 1, 97.2, "% vol", "Gauge the tank again.");
+  return -Math.floor(-(strengthPct - STRENGTH_ALLOWED_PCT) * 10 + 1e-6) / 10;
+}
+
+/** @param {number} strengthPct @returns {number} % vol, to a tenth */
+export function labelHighPct(strengthPct) {
+  checkRange("Strength", strengthPct, 1, 97.2, "% vol", "Gauge the tank again.");
+  return Math.floor((strengthPct + STRENGTH_ALLOWED_PCT) * 10 + 1e-6) / 10;
+}
+
+/** @param {number} volume20L less what stays in the tank @param {number} sizeMl @returns {number} whole bottles */
+export function bottlesOf(volume20L, sizeMl) {
+  checkRange("Volume", volume20L, 0, 1e9, "L", "Check the dip and its unit.");
+  checkRange("Bottle size", sizeMl, 5, 100_000, "mL", "Look at the label.");
+  return Math.floor((volume20L * 1000 + 1) / sizeMl);
+}
+
+/** @param {number[]} values @param {number} least */
+function checkValues(values, least) {
+  if (!(values.length >= least && values.length <= COUNT_MOST)) {
+    throw new OutOfDomain("Number of checks", values.length, least, COUNT_MOST, `It takes ${least} at least. Check more bottles.`);
+  }
+  for (const value of values) checkRange("Check", value, -1e9, 1e9, "", "Look at the figure again.");
+}

@@ -1,0 +1,173 @@
+// @ts-check
+/** The bottling line, live: the last checks, their average and spread, when the next is due; bottles weighed and logged. Works without signal. */
+import { localStamp } from "../../slate/entry.js";
+import { onCards, site } from "../../slate/cards.js";
+import { counts, onChange } from "../../slate/queue.js";
+import { drawCurve } from "../../ui/charts.js";
+import { parseNumber } from "../../ui/format.js";
+import "../../ui/keypad.js";
+import { toast } from "../../ui/toast.js";
+import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { EntryForm } from "../../pages/form/entryform.js";
+import { readAt } from "../../pages/form/extras.js";
+import { showFull } from "../../pages/form/full.js";
+import { setHead } from "../../pages/frame.js";
+import { handOrAsk } from "../../pages/hand.js";
+import { logPath, markBy, vesselPath } from "../../pages/here.js";
+import { getKind, readCard, readCards } from "../../pages/phone.js";
+import { holdsOf, onTheSlate } from "../../pages/words.js";
+import { OutOfDomain } from "../../trade/errors.js";
+import { fillFromWeightPct } from "./bottling.js";
+import { bottlesLeft, COUNT_USUAL, fillLimits, inEntry, nextDue, spreadAbout, strengthLimits } from "./checks.js";
+import { panel, pickTank, state, weighedLine } from "./view.js";
+
+const EMPTY = "bottle-empty-g"; // the weight of an empty bottle, kept on this phone
+const BOTTLES_MOST = 20;
+
+/** @type {{who: any, mark: string, card: any, kind: any, isUs: boolean, sizeL: number|null, labelPct: number|null, bottles: number, drawn: any[], drawnKey: string, entryForm: EntryForm|null}} */
+const page = { who: null, mark: "", card: null, kind: null, isUs: false, sizeL: null, labelPct: null, bottles: COUNT_USUAL, drawn: [], drawnKey: "", entryForm: null };
+
+/** @param {string} name @returns {HTMLElement} */
+const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
+
+export async function start() {
+  page.who = await handOrAsk();
+  if (!page.who) return;
+  page.mark = new URLSearchParams(location.search).get("mark")?.toUpperCase() ?? "";
+  page.kind = await getKind("bottle_check");
+  page.isUs = (await site())?.units === "us";
+  render(html`<div data-part="state" class="stack"></div><div data-part="charts" class="stack"></div>`, part("body"));
+  onChange(() => void show());
+  onCards(() => void show());
+  setInterval(() => showState(), 20_000);
+  await show();
+}
+
+async function show() {
+  page.card = page.mark ? await readCard(page.mark) : null;
+  const { card } = page;
+  if (!card?.holds || card.holds.mash) return showPick();
+  const last = card.last.bottle_check ?? {};
+  page.sizeL = last.bottle_size?.value ?? null;
+  page.labelPct = card.holds.label_strength_pct ?? last.label_strength?.value ?? null;
+  const [what, amount] = holdsOf(card);
+  setHead({ mark: card.name || card.mark, first: what, second: amount, back: vesselPath(card.mark) });
+  showState();
+  showCharts();
+  if (!part("panel").childElementCount) showDoing();
+}
+
+async function showPick() {
+  setHead({ mark: "Bottling", first: page.card ? page.card.name : "the line", back: page.card ? vesselPath(page.card.mark) : "/today" });
+  const cards = await readCards();
+  render(pickTank(cards.filter((card) => card.sort === "tank" && card.holds && !card.holds.mash && card.holds.strength_pct)), part("state"));
+  render(nothing, part("doing"));
+}
+
+/** @param {string} name @returns {[number, number][]} */
+const points = (name) => page.card?.curves?.[name] ?? [];
+
+function showState() {
+  if (!page.card?.holds) return;
+  const { sizeL, labelPct } = page;
+  render(state({
+    fill: spreadAbout(points("fill_found"), 100), strength: spreadAbout(points("strength_found"), labelPct ?? 0),
+    due: nextDue(points("fill_found"), Date.now()), fillLimits: fillLimits(sizeL, page.isUs), strengthLimits: strengthLimits(labelPct),
+    bottles: bottlesLeft(page.card.holds.volume_l, sizeL), sizeL, labelPct,
+  }), part("state"));
+}
+
+function showCharts() {
+  const [fill, strength] = [fillLimits(page.sizeL, page.isUs), strengthLimits(page.labelPct)];
+  const level = (/** @type {number|null|undefined} */ y, /** @type {string} */ label) => (y == null ? [] : [{ y, label }]);
+  const curves = [
+    { title: "Fill, % of the label", unit: "%", points: points("fill_found"), levels: [...level(100, "label"), ...level(fill?.low, "least"), ...level(fill?.high, "most")] },
+    { title: "Strength, % vol", unit: "% vol", points: points("strength_found"), levels: [...level(page.labelPct, "label"), ...level(strength?.low, "least"), ...level(strength?.high, "most")] },
+  ].filter((curve) => curve.points.length > 1);
+  const key = JSON.stringify(curves);
+  if (key === page.drawnKey) return;
+  page.drawnKey = key;
+  page.drawn.forEach((one) => one.destroy());
+  render(curves.map((curve) => html`<figure class="stack"><figcaption class="quiet">${curve.title}</figcaption><div data-curve></div></figure>`), part("charts"));
+  const places = [...part("charts").querySelectorAll("[data-curve]")];
+  page.drawn = curves.map((curve, n) => drawCurve(/** @type {HTMLElement} */ (places[n]), { title: curve.title, yLabel: curve.unit, yDecimals: 1, xIsTime: true, height: 150, levels: curve.levels, series: [{ label: "", points: curve.points }] }));
+}
+
+function showDoing() {
+  render(html`<button type="button" class="button button--main button--action" @click=${() => openPanel()}>Check bottles</button>
+    <a class="button button--plain" href=${logPath(page.mark, "bottling_close")}>Close the bottling</a>`, part("doing"));
+}
+
+/** @param {number} [bottles] */
+function openPanel(bottles = COUNT_USUAL) {
+  page.bottles = bottles;
+  const { kind, card } = page;
+  drawPanel();
+  const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
+  const opened = /** @type {HTMLInputElement} */ (form.querySelector("[name=read_at]")).value;
+  const tappedAt = new Date();
+  form.addEventListener("input", weigh, { capture: true }); // before the form reads its boxes
+  page.entryForm = new EntryForm({
+    form, kind, card, who: page.who, look: part("panel-look"), figures: part("panel-figures"),
+    about: () => ({ mark: page.mark, mark_by: markBy(page.mark), read_at: readAt(form).slice(0, 16) === opened ? localStamp(tappedAt) : readAt(form), remark: box("remark")?.value.trim() ?? "" }),
+    onFull: (error) => showFull(part("panel-look"), error),
+    onLogged: async () => {
+      localStorage.setItem(EMPTY, box("empty")?.value.trim() ?? "");
+      closePanel();
+      toast(onTheSlate((await counts()).waiting));
+    },
+  });
+  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>Log it</button>`, part("doing"));
+  document.documentElement.dataset.panel = "bottle_check";
+  (box("empty")?.value ? box("gross_1") : box("empty"))?.focus({ preventScroll: true });
+}
+
+function drawPanel() {
+  const { kind, card, bottles } = page;
+  const last = card.last.bottle_check ?? {};
+  render(panel({
+    kind, card, bottles, sizeRaw: last.bottle_size ? String(last.bottle_size.value) : "", labelRaw: page.labelPct ? page.labelPct.toFixed(1) : "",
+    lineRaw: last.line?.raw || "1", emptyRaw: localStorage.getItem(EMPTY) ?? "", onLeave: closePanel,
+    onMore: () => {
+      page.bottles = Math.min(page.bottles + 1, BOTTLES_MOST);
+      drawPanel();
+    },
+  }), part("panel"));
+}
+
+/** @param {string} name @returns {HTMLInputElement|null} */
+const box = (name) => part("panel").querySelector(`[name="${name}"]`);
+
+/** From the weights to what the entry keeps; what was typed as fill by hand stands where nothing was weighed. */
+function weigh() {
+  const number = (/** @type {string} */ name) => parseNumber(box(name)?.value ?? "");
+  const [empty, sizeL] = [number("empty"), number("bottle_size")];
+  const strength = Number.isFinite(number("strength_found")) && box("strength_found_unit")?.value !== "proof" ? number("strength_found") : page.card.holds.strength_pct;
+  const grosses = Array.from({ length: page.bottles }, (_, n) => number(`gross_${n + 1}`)).filter(Number.isFinite);
+  const place = /** @type {HTMLElement} */ (part("panel").querySelector('[data-part="weighed"]'));
+  if (!(empty > 0 && sizeL > 0 && grosses.length)) return render(nothing, place);
+  try {
+    const fills = grosses.map((gross) => fillFromWeightPct(gross, empty, strength, sizeL * 1000));
+    const kept = inEntry(fills);
+    if (!kept) return render(nothing, place);
+    for (const [name, text] of Object.entries({ fill_found: kept.mean, fill_least: kept.least, fill_most: kept.most, tested: kept.count })) {
+      const found = box(name);
+      if (found) found.value = text;
+    }
+    const limits = fillLimits(sizeL, page.isUs);
+    const isOut = limits !== null && (Math.min(...fills) < limits.low || (limits.high !== null && Math.max(...fills) > limits.high));
+    render(weighedLine({ fills, mean: kept.mean, isOut, words: isOut ? "Outside what may be: set the filler, and look at the bottles since the last check." : "" }), place);
+  } catch (error) {
+    if (!(error instanceof OutOfDomain)) throw error;
+    render(html`<p class="band band--ask">${error.sentence}</p>`, place);
+  }
+}
+
+function closePanel() {
+  page.entryForm?.close();
+  page.entryForm = null;
+  delete document.documentElement.dataset.panel;
+  render(nothing, part("panel"));
+  /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;
+  showDoing();
+}

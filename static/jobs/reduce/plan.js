@@ -1,0 +1,90 @@
+// @ts-check
+/** What to add and what the tank should read, worked out from the tank and three boxes. Pure: it draws nothing. */
+import { OutOfDomain } from "../../trade/errors.js";
+import { strengthWithWater, waterToTargetKg } from "../../trade/sums.js";
+import { dipWithWaterL, glassWithWater, mixedTempC, shrinkageL, waterVolumeL } from "./reducing.js";
+
+export const BIG_DROP_PCT = 15; // common practice, no source: more than this at once clouds and warms the more
+export const HAZE_BELOW_PCT = 46; // common practice, no source: below it long esters come out, the more the colder
+const USUAL_C = 20;
+
+/**
+ * @typedef {object} Wanted
+ * @property {number|null} targetPct
+ * @property {number|null} tempC of the tank when it is read
+ * @property {number|null} waterTempC
+ * @property {number} steps
+ * @typedef {{waterKg: number, canL: number, strengthPct: number, dipL: number, glassPct: number|null}} Step water of this step alone; the rest as the tank then stands
+ * @typedef {object} Plan
+ * @property {number} waterKg
+ * @property {number} canL that water by the can, at its temperature
+ * @property {number} strengthPct
+ * @property {number} dipL at tempC
+ * @property {number} dip20L
+ * @property {number|null} glassPct what a glass made for 20 °C should show; null off its scale
+ * @property {number} shrinksL
+ * @property {number} warmsC
+ * @property {boolean} mayCloud
+ * @property {boolean} isBigDrop
+ * @property {Step[]} steps
+ * @property {number} tempC
+ * @property {number} waterTempC
+ */
+
+/**
+ * @param {import("./tank.js").Tank} tank @param {Wanted} wanted
+ * @returns {Plan|string} or what to do where there is none
+ */
+export function planOf(tank, { targetPct, tempC, waterTempC, steps }) {
+  if (targetPct === null) return "";
+  try {
+    const temp = tempC ?? USUAL_C;
+    const waterTemp = waterTempC ?? temp;
+    const waterKg = waterToTargetKg(tank.massKg, tank.strengthPct, targetPct);
+    const at = (/** @type {number} */ water) => stepAt(tank, water, temp);
+    const whole = at(waterKg);
+    const each = waterKg / steps;
+    return {
+      ...whole, waterKg, canL: waterVolumeL(waterKg, waterTemp), dip20L: dipWithWaterL(tank.massKg, tank.strengthPct, waterKg, 20),
+      shrinksL: shrinkageL(tank.massKg, tank.strengthPct, waterKg), tempC: temp, waterTempC: waterTemp,
+      warmsC: mixedTempC(tank.massKg, tank.strengthPct, temp, waterKg, waterTemp) - temp,
+      mayCloud: targetPct < HAZE_BELOW_PCT, isBigDrop: tank.strengthPct - targetPct > BIG_DROP_PCT && steps === 1,
+      steps: Array.from({ length: steps }, (_, n) => ({ ...at(each * (n + 1)), waterKg: each, canL: waterVolumeL(each, waterTemp) })),
+    };
+  } catch (error) {
+    if (error instanceof OutOfDomain) return error.sentence;
+    throw error;
+  }
+}
+
+/** @param {import("./tank.js").Tank} tank @param {number} waterKg @param {number} tempC */
+function stepAt(tank, waterKg, tempC) {
+  const { massKg, strengthPct } = tank;
+  return {
+    strengthPct: strengthWithWater(massKg, strengthPct, waterKg), dipL: dipWithWaterL(massKg, strengthPct, waterKg, tempC),
+    glassPct: glassOr(massKg, strengthPct, waterKg, tempC),
+  };
+}
+
+/** @param {number} massKg @param {number} strengthPct @param {number} waterKg @param {number} tempC */
+function glassOr(massKg, strengthPct, waterKg, tempC) {
+  try {
+    return glassWithWater(massKg, strengthPct, waterKg, tempC);
+  } catch (error) {
+    if (error instanceof OutOfDomain) return null;
+    throw error;
+  }
+}
+
+/**
+ * What was measured after the rest against what the sum says.
+ * @param {import("./tank.js").Tank} tank @param {number} targetPct @param {number} measuredPct @param {number|null} dip20L
+ * @returns {{offPct: number, trimKg: number|null, shortL: number|null}} trimKg: more water, null where spirit has to go in
+ */
+export function trimOf(tank, targetPct, measuredPct, dip20L) {
+  const offPct = measuredPct - targetPct;
+  return {
+    offPct, trimKg: offPct >= 0 ? waterToTargetKg(tank.massKg, measuredPct, targetPct) : null,
+    shortL: dip20L === null ? null : tank.volumeL - dip20L,
+  };
+}

@@ -1,0 +1,75 @@
+// @ts-check
+/**
+ * Sums of reducing: what a tank reads once water is in, what the mix shrinks and warms by.
+ * Twin of webapp/trade/reducing.py, which has units, ranges and sources.
+ */
+import { glassIndication, litresFromMass } from "../../trade/alcoholometry.js";
+import { densityFromMassFraction, massFractionFromStrength } from "../../trade/density.js";
+import { checkRange, interpolate } from "../../trade/numeric.js";
+import { strengthWithWater } from "../../trade/sums.js";
+
+const MOLE_FRACTIONS = [0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+const MIXING_J_MOL = [0, -437, -701, -777, -762, -636, -506, -397, -300, -212, -137, -67, 0];
+const MASS_FRACTIONS = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+const HEAT_J_G_K = [4.18, 4.3, 4.35, 4.3, 4.1, 3.9, 3.65, 3.35, 3.05, 2.75, 2.44];
+const ETHANOL_G_MOL = 46.07;
+const WATER_G_MOL = 18.015;
+
+/**
+ * @param {number} netKg spirit before @param {number} strengthPct % vol at 20 °C @param {number} waterKg
+ * @param {number} tempC of the mix
+ * @returns {number} L at tempC
+ */
+export function dipWithWaterL(netKg, strengthPct, waterKg, tempC) {
+  const fraction = mixedFraction(netKg, strengthPct, waterKg);
+  return ((netKg + waterKg) / densityFromMassFraction(fraction, tempC)) * 1000;
+}
+
+/**
+ * @param {number} netKg @param {number} strengthPct @param {number} waterKg @param {number} tempC
+ * @returns {number} % on a glass made for 20 °C
+ */
+export const glassWithWater = (netKg, strengthPct, waterKg, tempC) => glassIndication(strengthWithWater(netKg, strengthPct, waterKg), tempC);
+
+/** @param {number} waterKg @param {number} tempC 0 to 40 @returns {number} L at tempC */
+export function waterVolumeL(waterKg, tempC) {
+  checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
+  checkRange("Water temperature", tempC, 0, 40, "°C", "Read the water's thermometer again.");
+  return (waterKg / densityFromMassFraction(0, tempC)) * 1000;
+}
+
+/** @param {number} netKg @param {number} strengthPct @param {number} waterKg @returns {number} L at 20 °C that the mix is less than its parts */
+export function shrinkageL(netKg, strengthPct, waterKg) {
+  const mixed = dipWithWaterL(netKg, strengthPct, waterKg, 20);
+  return litresFromMass(netKg, strengthPct) + litresFromMass(waterKg, 0) - mixed;
+}
+
+/**
+ * @param {number} netKg @param {number} strengthPct @param {number} tempC @param {number} waterKg @param {number} waterTempC
+ * @returns {number} °C just after, with no heat lost
+ */
+export function mixedTempC(netKg, strengthPct, tempC, waterKg, waterTempC) {
+  checkRange("Temperature", tempC, -20, 40, "°C", "Read the spirit's thermometer again.");
+  checkRange("Water temperature", waterTempC, 0, 40, "°C", "Read the water's thermometer again.");
+  const before = massFractionFromStrength(strengthPct);
+  const after = mixedFraction(netKg, strengthPct, waterKg);
+  const given = netKg * mixingJG(before) - (netKg + waterKg) * mixingJG(after);
+  const spirit = netKg * interpolate(before, MASS_FRACTIONS, HEAT_J_G_K);
+  const water = waterKg * HEAT_J_G_K[0];
+  const taken = (netKg + waterKg) * interpolate(after, MASS_FRACTIONS, HEAT_J_G_K);
+  return (spirit * tempC + water * waterTempC) / (spirit + water) + given / taken;
+}
+
+/** @param {number} netKg @param {number} strengthPct @param {number} waterKg */
+function mixedFraction(netKg, strengthPct, waterKg) {
+  checkRange("Net weight", netKg, 1e-3, 1e9, "kg", "Gauge the tank first.");
+  checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
+  return (massFractionFromStrength(strengthPct) * netKg) / (netKg + waterKg);
+}
+
+/** Enthalpy of mixing of a gram of the mix, J/g. @param {number} massFraction */
+function mixingJG(massFraction) {
+  const ethanol = massFraction / ETHANOL_G_MOL;
+  const moles = ethanol + (1 - massFraction) / WATER_G_MOL;
+  return interpolate(ethanol / moles, MOLE_FRACTIONS, MIXING_J_MOL) * moles;
+}

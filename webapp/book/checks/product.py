@@ -1,0 +1,35 @@
+"""What published law says of a category, as a note beside the entry: nothing is asked, nothing is stopped."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from webapp.book.checks.product_limits import CAUTION, bottled_at_least, limits_of, says
+from webapp.book.checks.words import plain
+from webapp.book.view import Query, View
+from webapp.kinds.read import Read
+
+
+def bottled_low(read: Read, view: View) -> Iterable[Query]:
+    """A label strength below what the likeliest category of this spirit is bottled at."""
+    label = read.values.get("label_strength")
+    held = view.state(read.mark)["holds"] or {}
+    if label is None or not held:
+        return
+    least = bottled_at_least(str(held.get("what") or ""), view.site())
+    if least and label < least["value"] - 1e-9:
+        words = f"{plain(label, 1)} % on the label. {says(least)} {CAUTION}"
+        yield Query("bottled_low", "note", "label_strength", words)
+
+
+def barrelled_high(read: Read, view: View) -> Iterable[Query]:
+    """A cask filled stronger than its likeliest category may be."""
+    now = read.figures.get("true_strength")
+    source = view.state(read.values.get("from_vessel") or "")["holds"] or {}
+    what = str(read.values.get("what") or source.get("what") or "")
+    if now is None or not what:
+        return
+    for row in limits_of(what, view.site()):
+        if row["limit"] == "barrelled" and now > row["value"] + 0.05:
+            words = f"{plain(now, 1)} % into the cask. {says(row)} {CAUTION}"
+            yield Query("barrelled_high", "note", "strength" if "strength" in read.values else "glass", words)

@@ -1,0 +1,80 @@
+"""What published law says of a category of spirit: ceilings, floors, ages. Notes, never legal advice."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from webapp.book.checks.limits import is_grain
+
+DATA = Path(__file__).parents[1] / "data" / "product_limits.json"
+CAUTION = "A note, not legal advice: look at the text in force, and ask who knows it."
+GRAPE = ("grape", "wine", "marc")
+_SAYS = {
+    ("bottled", "at_least"): "is bottled at {value} % vol or more",
+    ("distilled", "below"): "is distilled below {value} % vol",
+    ("distilled", "at_most"): "is distilled at {value} % vol or less",
+    ("distilled", "at_least"): "is distilled at {value} % vol or more",
+    ("barrelled", "at_most"): "goes into the cask at {value} % vol or less",
+}  # fmt: skip
+
+
+@cache
+def limits() -> tuple[dict[str, Any], ...]:
+    """Return every limit: place, category, called, limit, sense, value, unit, source, read, on, note."""
+    return tuple(json.loads(DATA.read_text(encoding="utf-8"))["limits"])
+
+
+def place_of(site: Mapping[str, Any]) -> str:
+    """Return which law the house most likely bottles under. "EU" or "US"."""
+    return "US" if site.get("units") == "us" else "EU"
+
+
+def categories_of(what: str, place: str) -> tuple[str, ...]:
+    """Return the categories that a spirit of this name would most likely be sold as, the likeliest first."""
+    name = what.lower()
+    if is_grain(name):
+        return ("rye_whisky", "whisky") if place == "US" and "rye" in name else ("whisky",)
+    if any(word in name for word in GRAPE):
+        if place == "US":
+            return ("grape_brandy", "brandy")
+        return ("grape_marc_spirit",) if "marc" in name else ("wine_spirit", "brandy_weinbrand")
+    if place == "US":
+        return ("brandy",)
+    for word, category in (("honey", "honey_spirit"), ("cider", "cider_perry_spirit"), ("perry", "cider_perry_spirit"),
+                           ("geist", "geist"), ("macerat", "macerated_fruit_spirit")):  # fmt: skip
+        if word in name:
+            return (category,)
+    return ("fruit_spirit",)
+
+
+def limits_of(what: str, site: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return the limits that a spirit of this name most likely falls under in the house's place."""
+    place = place_of(site)
+    wanted = categories_of(what, place)
+    found = [row for row in limits() if row["place"] == place and row["category"] in wanted]
+    return sorted(found, key=lambda row: wanted.index(row["category"]))
+
+
+def bottled_at_least(what: str, site: Mapping[str, Any]) -> dict[str, Any] | None:
+    """Return the limit of what this spirit may be bottled at, or None where none is known."""
+    return next((row for row in limits_of(what, site) if row["limit"] == "bottled"), None)
+
+
+def says(row: Mapping[str, Any]) -> str:
+    """Return a limit as a sentence with its source: "Fruit spirit in the EU is distilled below 86 % vol (...)."."""
+    line = _SAYS.get((row["limit"], row["sense"]), "is in wood for {value} or more")
+    value = f"{row['value']:g}" if row["unit"] == "pct_vol" else _span(row["value"])
+    note = f", {row['note']}" if row.get("note") else ""
+    known = "" if row["read"] else ", from memory"
+    called = row["called"][0].upper() + row["called"][1:]
+    return f"{called} in the {row['place']} {line.format(value=value)}{note} ({row['source']}{known})."
+
+
+def _span(years: float) -> str:
+    if years < 1:
+        return f"{years * 12:g} months"
+    return "1 year" if years == 1 else f"{years:g} years"

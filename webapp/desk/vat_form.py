@@ -1,0 +1,129 @@
+"""The boxes of the vat planner. They travel in the address, so that a choice can be gone back to and sent on."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+from flask import request
+from flask_wtf import FlaskForm
+from wtforms import BooleanField, SelectField, StringField
+from wtforms.validators import Length, Optional, ValidationError
+
+from webapp.book.checks.limits import LIMITS
+from webapp.book.vat_solve import AIMS, Wish
+from webapp.book.vat_sum import Source
+from webapp.desk.forms import figure
+from webapp.kinds.as_form import pairs
+from webapp.trade import units
+
+AIM_WORDS = {
+    "fewest": "as few vessels as can be", "oldest_stays": "the oldest stays", "oldest_first": "the oldest goes first",
+}  # fmt: skip
+STRENGTH_UNITS = [("pct_vol", "% vol"), ("proof", "proof")]
+
+
+class Within:
+    """A figure between two ends; comma or point."""
+
+    def __init__(self, low: float, high: float) -> None:
+        self.low, self.high = low, high
+
+    def __call__(self, form: FlaskForm, field: StringField) -> None:
+        """Refuse what is no figure, or lies outside."""
+        try:
+            value = figure(field)
+        except ValueError as error:
+            raise ValidationError(str(error)) from error
+        if value is not None and not self.low <= value <= self.high:
+            raise ValidationError(f"Between {self.low:g} and {self.high:g}, please.")
+
+
+class VatForm(FlaskForm):
+    """What the vat should be, and what may go into it."""
+
+    what = SelectField("Spirit", choices=[], validate_choice=False)
+    strength = StringField("Strength (empty: as it comes)", [Optional(), Within(1, 190)])
+    strength_unit = SelectField("Unit of strength", choices=pairs(STRENGTH_UNITS))
+    volume = StringField("Volume [L] (empty: all they give)", [Optional(), Within(1, 1e6)])
+    within = StringField("Volume may be off by [%]", [Optional(), Within(0, 50)])
+    share = StringField("Most of any one vessel [%]", [Optional(), Within(1, 100)])
+    lot_share = StringField("Most of any one lot [%]", [Optional(), Within(1, 100)])
+    youngest = StringField("Youngest in wood [years]", [Optional(), Within(0, 100)])
+    soak = StringField("The wood of a 200 L cask keeps [kg]", [Optional(), Within(0, 50)])
+    aim = SelectField("Aim", choices=pairs([(aim, AIM_WORDS[aim]) for aim in AIMS]))
+    in_part = BooleanField("Casks may be drawn in part")
+    name = StringField("Name of the vat", [Optional(), Length(max=80)])
+
+    @classmethod
+    def of_request(cls, site: Mapping[str, Any]) -> VatForm:
+        """Return the form as the address has it; where it is new, with the house's usual figures."""
+        checks = site.get("checks") or {}
+        usual = {
+            "strength_unit": "proof" if site.get("units") == "us" else "pct_vol", "within": "2",
+            "youngest": f"{checks.get('vat_youngest_years', LIMITS['vat_youngest_years']):g}",
+            "soak": f"{sum(checks.get(name, LIMITS[name]) for name in ('soak_low_kg', 'soak_high_kg')) / 2:g}",
+            "aim": "fewest",
+        }  # fmt: skip
+        given = request.args  # where a vat is kept, too: the page posts to its own address
+        if "solve" in given:
+            return cls(formdata=given, meta={"csrf": False})
+        return cls(formdata=None, data=usual | given.to_dict(), meta={"csrf": False})
+
+    def number(self, name: str) -> float | None:
+        """Return the figure in a box, strength in % vol at 20 degC; None where it is empty or wrong."""
+        field = self[name]
+        try:
+            value = figure(field)
+        except ValueError:
+            return None
+        if value is not None and name == "strength":
+            return float(units.to_canonical(value, self.strength_unit.data))
+        return value
+
+    def wish(self) -> Wish:
+        """Return what the vat should be."""
+        return Wish(
+            strength_pct=self.number("strength"), volume_l=self.number("volume"),
+            within_pct=self.number("within") or 0.0, share_most_pct=self.number("share") or 100.0,
+            lot_most_pct=self.number("lot_share") or 100.0, always=frozenset(self.always()), aim=self.aim.data,
+        )  # fmt: skip
+
+    def picked(self, sources: Sequence[Source]) -> set[str]:
+        """Return the marks that may go in: those ticked; before anything is ticked, all that are old enough."""
+        if "solve" in request.args:
+            return set(request.args.getlist("use")) | self.always()
+        least = self.number("youngest") or 0.0
+        return {one.mark for one in sources if least <= 0 or (one.years is not None and one.years >= least)}
+
+    def always(self) -> set[str]:
+        """Return the marks that must go in."""
+        return set(request.args.getlist("always"))
+
+    def as_told(self, source: Source) -> Source:
+        """Return a source with the years that somebody typed from the papers, and drawn in part where casks may be."""
+        told = request.args.get(f"years-{source.mark}", "").strip()
+        try:
+            years = units.parse_number(told) if told else None
+        except ValueError:
+            years = None
+        if years is not None and 0 <= years <= 200:
+            source = replace(source, years=years, is_least=False)
+        return replace(source, is_whole=False) if self.in_part.data else source
+
+
+def wish_words(form: VatForm) -> str:
+    """Return in a line what was asked for, for the record."""
+    strength, volume = form.number("strength"), form.number("volume")
+    parts = [
+        f"{strength:.1f} % vol" if strength else "strength as it comes",
+        f"{volume:g} L within {form.number('within') or 0:g} %" if volume else "all they give",
+    ]
+    for name, words in (("share", "of one vessel"), ("lot_share", "of one lot")):
+        if form.number(name):
+            parts.append(f"at most {form.number(name):g} % {words}")
+    if form.number("youngest"):
+        parts.append(f"youngest {form.number('youngest'):g} years in wood")
+    parts += [AIM_WORDS.get(form.aim.data, ""), f"wood keeps {form.number('soak') or 0:g} kg of 200 L"]
+    return "; ".join(part for part in parts if part)
