@@ -4,7 +4,10 @@ import { html, render } from "../vendor/lit-html/lit-html.js";
 import { setHead } from "./frame.js";
 
 /** @type {Record<string, () => Promise<{start: () => Promise<void>|void}>>} by the last part of the address; spelt out, so that each is a file of ours */
-const JOBS = {};
+const JOBS = {
+  ferments: () => import("../jobs/ferments.js"),
+  casks: () => import("../jobs/casks.js"),
+};
 
 export async function start() {
   const name = location.pathname.split("/")[2] ?? "";

@@ -41,8 +41,9 @@ def forecast_end(
     """Return when a ferment will have ended, with an interval that is meant to hold four times out of five.
 
     A curve that falls slowly, fast and slowly again through the first gravity is fitted to the readings: its rate, its
-    middle, its end, and how briskly it ends. Old readings count less, a slip hardly; where the fruit usually ends and how fast
-    ferments go are told beforehand and given up as the readings say otherwise. A ferment that stuck and moved again begins anew.
+    middle, its end, and how briskly it ends. Old readings count less, a slip hardly. Where the fruit usually ends and
+    how fast ferments go is told beforehand, and given up as the readings say otherwise. A ferment that stuck and moved
+    again begins anew.
 
     Parameters
     ----------
@@ -69,7 +70,8 @@ def forecast_end(
     Source
     ------
     The generalised logistic curve of F. J. Richards, J. Exp. Bot. 10 (1959) 290; robust weights of Student's t after
-    Lange, Little, Taylor, J. Am. Stat. Assoc. 84 (1989) 881 (both from memory). Rates, spreads and usual ends: common practice, no source.
+    Lange, Little, Taylor, J. Am. Stat. Assoc. 84 (1989) 881 (both from memory). Rates, spreads and usual ends: common
+    practice, no source.
     """
     days, gravities = [float(day) for day in days], [float(gravity) for gravity in gravities]
     _check(days, gravities, end_gravity)

@@ -120,8 +120,8 @@ def usual_of(groups: Sequence[Sequence[float]], capacity_l: float) -> dict[str, 
 
     Source
     ------
-    Partial pooling as in A. Gelman, J. Hill, Data Analysis Using Regression and Multilevel Models (2007), ch. 12: weight
-    n / (n + ratio of variances), the ratio taken as 4 (common practice, no source), with robust middle and spread.
+    Partial pooling as in A. Gelman, J. Hill, Data Analysis Using Regression and Multilevel Models (2007), ch. 12:
+    weight n / (n + ratio of variances), the ratio taken as 4 (common practice, no source); robust middle and spread.
     """
     check_range("Size", float(capacity_l), 1e-3, 1e6, "L", "Put the cask's size into the book.")
     middle, spread = PLAIN["small" if capacity_l < SMALL_L else "large"]

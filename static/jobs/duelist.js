@@ -1,0 +1,21 @@
+// @ts-check
+/** What is due, drawn for the day's page: short groups, each line leads to its form. */
+import { badge } from "../ui/badge.js";
+import { html, nothing } from "../vendor/lit-html/lit-html.js";
+import { duesOf } from "./cellar/due.js";
+
+const SHOWN = 4;
+
+/** @param {any[]} cards @param {any} house @param {any[]} instruments @param {number} [now] ms */
+export function dueList(cards, house, instruments, now = Date.now()) {
+  return duesOf(cards, house, instruments, now).map((group) => {
+    const rest = group.lines.slice(SHOWN);
+    return html`<section data-due=${group.key}><h2 class="row row--apart"><span>${group.title} <span class="quiet">${group.lines.length}</span></span>
+      ${group.round ? html`<a class="button" href=${group.round}>${group.roundWords}</a>` : nothing}</h2>
+      <ul class="list list--links">${group.lines.slice(0, SHOWN).map(line)}</ul>
+      ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;
+  });
+}
+
+/** @param {import("./cellar/due.js").Line} one */
+const line = (one) => html`<li><a href=${one.path}><span class="list__mark">${one.name}</span><span class="list__what">${one.weight ? html`${badge(one.weight)} ` : nothing}${one.why}</span><span class="list__end">${one.end}</span></a></li>`;
