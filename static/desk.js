@@ -49,5 +49,16 @@ function drawRun(place) {
   });
 }
 
+/** Curves as the page has them, for drawCurve. @param {HTMLElement} place */
+function drawCharts(place) {
+  for (const chart of JSON.parse(place.dataset.charts ?? "[]")) {
+    const el = document.createElement("div");
+    el.className = "chart";
+    place.append(el);
+    drawCurve(el, chart);
+  }
+}
+
+document.querySelectorAll("[data-charts]").forEach((place) => drawCharts(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));

@@ -18,13 +18,15 @@ SIZES = {"desk": {"width": 1280, "height": 800}, "phone": {"width": 390, "height
 PAGES = [
     "/desk/", "/desk/?weight=note", "/desk/entries", "/desk/vessels", "/desk/vessels/new", "/desk/runs", "/desk/labels",
     "/desk/phones", "/desk/people", "/desk/people/IM", "/desk/people/new", "/desk/settings", "/desk/limits",
-    "/desk/instruments/new",
+    "/desk/instruments/new", "/desk/cellar", "/desk/cellar/casks", "/desk/cellar/map", "/desk/cellar/ready",
+    "/desk/cellar/house",
 ]  # fmt: skip
 # Found by following the first link of that form on a page.
 FOLLOWED = [
     ("/desk/", r"/desk/entries/[0-9a-f-]{36}"), ("/desk/", r"/desk/entries/[0-9a-f-]{36}/amend"),
     ("/desk/vessels?q=F3", r"/desk/vessels/F3-."), ("/desk/vessels?q=C031", r"/desk/vessels/C031-."),
-    ("/desk/runs", r"/desk/runs/[0-9a-f-]{36}"),
+    ("/desk/runs", r"/desk/runs/[0-9a-f-]{36}"), ("/desk/cellar", r"/desk/cellar/ferments/[0-9a-f-]{36}"),
+    ("/desk/cellar/casks", r"/desk/cellar/casks/C0[0-9A-Z-]+"),
 ]  # fmt: skip
 
 

@@ -98,7 +98,7 @@ def test_casks_agree(page: Any) -> None:
         cases += [
             ("lossRates", cask.gauges), ("usualOf", groups, cask.capacity_l),
             ("forecastCask", cask.gauges, usual, n / 7, {"driftYear": n / 40 - 0.5, "isNewWood": n % 2 == 0}),
-            ("judgeLoss", n - 3.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6),
+            ("judgeLoss", n - 3.0, n / 2 - 2.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6),
         ]  # fmt: skip
     empty = {"driftYear": 0, "isNewWood": False}
     cases += [("lossRates", [{"years": 0, "lpa": 0, "strength_pct": 60}]), ("usualOf", [[1.0]], 0),

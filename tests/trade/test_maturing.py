@@ -76,12 +76,13 @@ def test_borrowing_beats_the_group_alone() -> None:
 
 
 def test_leak_slip_other_cask_and_usual() -> None:
-    assert judge_loss(3.0, 1.0, 5.0, 60.0, 59.5) == "usual"
-    assert judge_loss(19.0, 1.0, 5.0, 59.4, 58.8) == "leak"  # weight falls, strength as ever
-    assert judge_loss(3.0, 1.0, 5.0, 60.0, 65.7) == "slip"
-    assert judge_loss(19.0, 1.0, 5.0, 60.0, 52.0) == "other_cask"
-    assert judge_loss(-6.0, 1.0, 5.0, 60.0, 60.0) == "gain"
-    assert judge_loss(5.5, 0.2, 5.0, 60.0, 60.0) == "usual"  # two gauges near each other prove little
+    assert judge_loss(3.0, 2.5, 1.0, 5.0, 60.0, 59.5) == "usual"
+    assert judge_loss(19.0, 18.0, 1.0, 5.0, 59.4, 58.8) == "leak"  # weight falls, strength as ever
+    assert judge_loss(8.9, 3.1, 1.0, 5.0, 61.3, 57.5) == "slip"  # a raw glass taken for the truth: weight as ever
+    assert judge_loss(-6.0, 3.0, 1.0, 5.0, 60.0, 65.7) == "slip"
+    assert judge_loss(19.0, 14.0, 1.0, 5.0, 60.0, 52.0) == "other_cask"
+    assert judge_loss(-6.0, -6.0, 1.0, 5.0, 60.0, 60.0) == "gain"
+    assert judge_loss(5.5, 5.5, 0.2, 5.0, 60.0, 60.0) == "usual"  # two gauges near each other prove little
 
 
 def test_posterior_is_that_of_the_integral() -> None:

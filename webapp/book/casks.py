@@ -148,7 +148,8 @@ def compare(found: Sequence[Cask], limits: Mapping[str, Any] | None = None) -> N
         if rate:
             before = cask.gauges[-1]["strength_pct"] - rate["strength_year"] * rate["years"]
             cask.verdict = judge_loss(
-                rate["lpa_pct_year"], rate["years"], cask.usual["most"], before, cask.gauges[-1]["strength_pct"],
+                rate["lpa_pct_year"], rate["volume_pct_year"], rate["years"], cask.usual["most"], before,
+                cask.gauges[-1]["strength_pct"],
                 noise_pct=limits.get("loss_noise_pct", 1.0), drift_pct=limits.get("drift_pct", 1.5),
                 drift_pct_year=limits.get("drift_pct_year", 1.2),
             )  # fmt: skip

@@ -166,9 +166,14 @@ CREATE TRIGGER closes_stay BEFORE UPDATE ON closes BEGIN SELECT RAISE(ABORT, 'a 
 CREATE TRIGGER closes_remain BEFORE DELETE ON closes BEGIN SELECT RAISE(ABORT, 'a closed period stays as signed'); END;
 """
 
+# What each material gave of what it promised is kept in the fold: all is folded anew.
+YIELDS = """
+INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
-    ("closes", CLOSES),
+    ("closes", CLOSES), ("yields", YIELDS),
 ]  # fmt: skip
 
 

@@ -14,6 +14,7 @@ State of a run, key `r:<run>` (a run's id is the root of its charge entry, so am
     cuts, fractions, ended_at, and lpa_ul, volume_ml, mass_g: what of the charge is not accounted for yet
 State of an instrument, key `i:<id>`: checks (the last CHECKS), last_good_at, failed_at
 State of a bottling, key `b:<root>`: what was bottled when, from which fill, into which cases
+Yields of a material, key `y:<material>`: closes, the last of its ferments with what each gave of what it promised
 State of a place, key `p:<place>`: the vessel last found there at a stock count
 """
 

@@ -142,17 +142,20 @@ def usual_of(groups: Sequence[Sequence[float]], capacity_l: float) -> dict[str, 
 
 
 def judge_loss(
-    rate: float, years: float, most: float, strength_then: float, strength_now: float, *, noise_pct: float = 1.0,
-    drift_pct: float = 1.5, drift_pct_year: float = 1.2,
+    rate: float, volume_rate: float, years: float, most: float, strength_then: float, strength_now: float, *,
+    noise_pct: float = 1.0, drift_pct: float = 1.5, drift_pct_year: float = 1.2,
 ) -> str:  # fmt: skip
     """Return what a loss looks like: usual, a leak, a slip of the glass, another cask, or a gain.
 
-    Weight lost at a usual strength leaks; a usual weight with an odd strength is a slip; both odd is another cask.
+    Much lost at a usual strength leaks; a usual volume with an odd strength is a slip; both odd is another cask. Volume
+    stands for weight here: a slip of the glass hardly moves it.
 
     Parameters
     ----------
     rate : float
         Pure alcohol lost. [% a year], any
+    volume_rate : float
+        Volume lost. [% a year], any
     years : float
         Between the two gauges. [years], above 0
     most : float
@@ -183,12 +186,12 @@ def judge_loss(
     Common practice, no source.
     """
     check_range("Time", float(years), 1e-6, YEARS[1], "years", "Two gauges at one time make no rate.")
-    odd = abs(strength_now - strength_then) > drift_pct + drift_pct_year * years + 1e-9
+    if abs(strength_now - strength_then) > drift_pct + drift_pct_year * years + 1e-9:
+        usual_volume = -noise_pct / years <= volume_rate <= most + noise_pct / years
+        return "slip" if usual_volume else "other_cask"
     if rate < -noise_pct / years:
         return "gain"
-    if rate > most + noise_pct / years:
-        return "other_cask" if odd else "leak"
-    return "slip" if odd else "usual"
+    return "leak" if rate > most + noise_pct / years else "usual"
 
 
 def forecast_cask(

@@ -47,7 +47,7 @@ export function judged(gauges, usual) {
   const rate = ratesOf(gauges).last;
   if (!rate) return null;
   const now = gauges[gauges.length - 1].strength_pct;
-  return { word: judgeLoss(rate.lpa_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now), rate: rate.lpa_pct_year, years: rate.years };
+  return { word: judgeLoss(rate.lpa_pct_year, rate.volume_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now), rate: rate.lpa_pct_year, years: rate.years };
 }
 
 /** When the ferment of this card will have ended; times in ms. @param {any} card @returns {any} */

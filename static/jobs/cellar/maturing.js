@@ -73,16 +73,17 @@ export function usualOf(groups, capacityL) {
 }
 
 /**
- * @param {number} rate @param {number} years @param {number} most @param {number} strengthThen @param {number} strengthNow
+ * @param {number} rate @param {number} volumeRate @param {number} years @param {number} most @param {number} strengthThen @param {number} strengthNow
  * @param {{noisePct?: number, driftPct?: number, driftPctYear?: number}} [limits]
  * @returns {"usual"|"leak"|"slip"|"other_cask"|"gain"}
  */
-export function judgeLoss(rate, years, most, strengthThen, strengthNow, { noisePct = 1, driftPct = 1.5, driftPctYear = 1.2 } = {}) {
+export function judgeLoss(rate, volumeRate, years, most, strengthThen, strengthNow, { noisePct = 1, driftPct = 1.5, driftPctYear = 1.2 } = {}) {
   checkRange("Time", years, 1e-6, 3000, "years", "Two gauges at one time make no rate.");
-  const isOdd = Math.abs(strengthNow - strengthThen) > driftPct + driftPctYear * years + 1e-9;
+  if (Math.abs(strengthNow - strengthThen) > driftPct + driftPctYear * years + 1e-9) {
+    return volumeRate >= -noisePct / years && volumeRate <= most + noisePct / years ? "slip" : "other_cask";
+  }
   if (rate < -noisePct / years) return "gain";
-  if (rate > most + noisePct / years) return isOdd ? "other_cask" : "leak";
-  return isOdd ? "slip" : "usual";
+  return rate > most + noisePct / years ? "leak" : "usual";
 }
 
 /**

@@ -11,6 +11,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from webapp.kinds.harvest import is_grain
+
+__all__ = ["END_GRAVITY", "LIMITS", "end_gravity", "is_grain", "limit", "scopes_of"]
+
 LIMITS: dict[str, float] = {
     # time
     "clock_note_s": 60,  # a phone's clock off by more is shown
@@ -34,6 +38,7 @@ LIMITS: dict[str, float] = {
     "sense_high_f": 35,
     "yield_low_pct": 60,  # of what the sugar should give
     "yield_high_pct": 140,
+    "yield_years": 3,  # ferments of its own that a house needs before they count
     "grain_l_100kg": 29,  # litres of pure alcohol from 100 kg of grain
     # still
     "ceiling_pct": 97.2,  # ethanol-water azeotrope
@@ -111,7 +116,6 @@ END_GRAVITY: dict[str, float] = {
     "apple": 1.000, "grape": 0.996, "raspberry": 1.003, "rye": 1.003,
 }  # fmt: skip
 END_GRAVITY_ELSE = 1.008
-GRAIN = ("rye", "grain", "barley", "wheat", "malt")
 
 
 def limit(name: str, view: Any) -> float:
@@ -134,11 +138,6 @@ def scopes_of(read: Any, view: Any) -> tuple[tuple[str, str], ...]:
     said = (held.get("what"), held.get("material"), run.get("what"), read.values.get("what"))
     products = dict.fromkeys(str(name).strip().lower() for name in said if name)
     return (("vessel", read.mark), *(("product", name) for name in products), ("sort", str(row.get("sort") or "")))
-
-
-def is_grain(what: str | None) -> bool:
-    """Return whether a material or the name of a spirit speaks of grain."""
-    return any(grain in (what or "").lower() for grain in GRAIN)
 
 
 def end_gravity(material: str | None, what: str | None) -> float:
