@@ -46,8 +46,9 @@ def fill(book: Book) -> None:
     for base in TANKS:
         mark, set_at = make_mark(base), now - timedelta(days=5)
         registry.put_vessel(book, {"mark": mark, "sort": "fermenter", "place": "FERM", "capacity_l": 2000.0}, by="MD")
-        entries.append(_entry("fruit_intake", mark, set_at, gross=("1700", "kg"), tare=("60", "kg"), material=("plum",),
-                              grower_lot=("G4",), temp=("14", "degC"), rot=("1", "pct"), sugar=("16", "Bx")))  # fmt: skip
+        load = {"gross": ("1700", "kg"), "tare": ("60", "kg"), "material": ("plum",), "grower_lot": ("G4",),
+                "temp": ("14", "degC"), "rot": ("1", "pct"), "sugar": ("16", "Bx")}  # fmt: skip
+        entries.append(_entry("fruit_intake", mark, set_at, **load))
         entries += [_entry("ferment_reading", mark, set_at + timedelta(days=day, hours=1), temp=("16.0", "degC"),
                            gravity=(gravity, "SG"))
                     for day, gravity in enumerate(("1.064", "1.061", "1.056", "1.049"))]  # fmt: skip
@@ -91,8 +92,8 @@ def _no_axe(page: Any) -> None:
     """Run axe over the debugger: the page's own policy lets no script in."""
     client = page.context.new_cdp_session(page)
     client.send("Runtime.evaluate", {"expression": AXE})
-    answer = client.send("Runtime.evaluate", {"awaitPromise": True, "returnByValue": True, "expression":
-                         "axe.run().then(r => JSON.stringify(r.violations.map(v => [v.id, v.nodes[0].html])))"})  # fmt: skip
+    run = "axe.run().then(r => JSON.stringify(r.violations.map(v => [v.id, v.nodes[0].html])))"
+    answer = client.send("Runtime.evaluate", {"awaitPromise": True, "returnByValue": True, "expression": run})
     assert answer["result"]["value"] == "[]"
 
 
@@ -184,12 +185,17 @@ def test_today_says_what_is_due_and_why(cellar: Floor) -> None:
       const { duesOf } = await import("/static/jobs/cellar/due.js");
       const { readCards } = await import("/static/pages/phone.js");
       const cards = await readCards();
-      const meters = [{ id: "TH-9", sort: "thermometer", title: "probe", state: "in use", due_on: "2026-07-01" },
-        { id: "TH-8", sort: "thermometer", title: "probe", state: "in use", due_on: "2027-07-01" }];
+      const meters = ["2026-07-01", "2027-07-01"].map((due_on, n) => (
+        { id: `TH-${9 - n}`, sort: "thermometer", title: "probe", state: "in use", due_on }));
       const at = (text) => Date.parse(text);
-      const of = (house, now) => Object.fromEntries(duesOf(cards, house, meters, now).map((g) => [g.key, g.lines.map((l) => [l.name, l.why])]));
-      return { now: of({}, Date.now()), later: of({}, Date.now() + 2 * 86400000),
-        us: of({ accounts: "us", due: { regauge_months: 0 } }, at("2026-06-28T12:00:00Z")), us10: of({ accounts: "us" }, at("2026-07-10T12:00:00Z")), plain: of({}, at("2026-07-10T12:00:00Z")) };
+      const lines = (group) => group.lines.map((line) => [line.name, line.why]);
+      const of = (house, now) => Object.fromEntries(
+        duesOf(cards, house, meters, now).map((group) => [group.key, lines(group)]));
+      const us = { accounts: "us", due: { regauge_months: 0 } };
+      return {
+        now: of({}, Date.now()), later: of({}, Date.now() + 2 * 86400000), us: of(us, at("2026-06-28T12:00:00Z")),
+        us10: of(us, at("2026-07-10T12:00:00Z")), plain: of({}, at("2026-07-10T12:00:00Z")),
+      };
     }""")
     assert "ferments" not in told["now"] and "regauge" not in told["now"]  # all were read in this round
     assert len(told["later"]["ferments"]) == 10 and "Ends about" in told["later"]["ferments"][0][1]

@@ -30,6 +30,7 @@ FALL_LEAST = 0.004  # less has not begun [SG]
 REST_H, REST_SG = 40.0, 0.0005  # three gravities are equal within this, over this time
 STUCK_H, STUCK_SG, STUCK_ABOVE = 45.0, 0.001, 0.006
 STEPS = 80
+LEAST_GAIN = 1e-12  # of the cost; below it nothing is left but rounding
 STARTS = (0.2, 0.45, 1.0, 2.2)  # rates that the search begins from [1/day]
 GRAVITY, DAYS = (0.98, 1.17874), (-1.0, 400.0)
 PROOF_SPIRIT_PCT = 57.1  # strength of British proof spirit [% vol]; from memory
@@ -189,7 +190,9 @@ def _fit(days: list[float], gravities: list[float], prior: Sequence[float]) -> t
             tried[1], tried[3] = min(max(tried[1], -4.0), 3.0), min(max(tried[3], -2.5), 2.5)
             tried_cost = _cost(days, gravities, tried, prior)
             if tried_cost < cost:
-                theta, cost, damping = tried, tried_cost, max(damping / 5, 1e-9)
+                gain, theta, cost, damping = cost - tried_cost, tried, tried_cost, max(damping / 5, 1e-9)
+                if gain < LEAST_GAIN:
+                    break
             else:
                 damping *= 4
             if damping > 1e12:

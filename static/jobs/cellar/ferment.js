@@ -9,7 +9,7 @@ const USUAL = { fruit: [0.6, 5], grain: [2, 1.2] }; // rate [1/day], middle [day
 const Z_80 = 1.2815515655446004;
 const [PACE_SD, SPARE_DAY, READINGS_LEAST, FALL_LEAST] = [0.2, 0.35, 4, 0.004];
 const [REST_H, REST_SG, STUCK_H, STUCK_SG, STUCK_ABOVE] = [40, 0.0005, 45, 0.001, 0.006];
-const [STEPS, WIDEST] = [80, 1.8];
+const [STEPS, WIDEST, LEAST_GAIN] = [80, 1.8, 1e-12];
 const STARTS = [0.2, 0.45, 1, 2.2];
 const FOUR = [0, 1, 2, 3];
 
@@ -128,8 +128,10 @@ function fit(days, gravities, prior) {
       const tried = theta.map((value, j) => value + moved[j]);
       [tried[1], tried[3]] = [Math.min(Math.max(tried[1], -4), 3), Math.min(Math.max(tried[3], -2.5), 2.5)];
       const triedCost = costOf(days, gravities, tried, prior);
-      if (triedCost < cost) [theta, cost, damping] = [tried, triedCost, Math.max(damping / 5, 1e-9)];
+      const gain = cost - triedCost;
+      if (gain > 0) [theta, cost, damping] = [tried, triedCost, Math.max(damping / 5, 1e-9)];
       else damping *= 4;
+      if (gain > 0 && gain < LEAST_GAIN) break;
     }
     if (!best || cost < best.cost - 1e-9) best = { cost, theta };
   }

@@ -50,8 +50,20 @@ export function judged(gauges, usual) {
   return { word: judgeLoss(rate.lpa_pct_year, rate.volume_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now), rate: rate.lpa_pct_year, years: rate.years };
 }
 
+/** @type {Map<string, any>} a fit takes some milliseconds, and a page draws the same tanks again and again */
+const fitted = new Map();
+const FITTED_MOST = 100;
+
 /** When the ferment of this card will have ended; times in ms. @param {any} card @returns {any} */
 export function endOf(card) {
+  const key = JSON.stringify([card.mark, card.curves?.gravity, card.ferment, card.holds?.since]);
+  if (fitted.size > FITTED_MOST) fitted.clear();
+  if (!fitted.has(key)) fitted.set(key, fit(card));
+  return fitted.get(key);
+}
+
+/** @param {any} card */
+function fit(card) {
   const points = (card.curves?.gravity ?? []).filter((/** @type {number[]} */ point) => point[1] != null);
   if (!card.ferment || !points.length) return { state: "too_little", why: "few_readings" };
   const og = card.context?.og ?? card.holds?.og;
