@@ -1,7 +1,9 @@
-"""Connections that say nothing, bodies in pieces and bodies without end, against a real server."""
+"""Senders that take for ever, against a real server: few of them must not stop everybody else."""
 
 import socket
+import ssl
 import time
+import urllib.request
 
 import pytest
 
@@ -17,6 +19,34 @@ def server(tmp_path):
 
 def connect(server):
     return socket.create_connection((server.host, server.port), timeout=30)
+
+
+def test_forty_bodies_that_never_arrive_do_not_stop_the_server(server):
+    """Defends: everybody, against one laptop on the network that begins forty forms and sends none."""
+    head = "POST /sign-in HTTP/1.1\r\nHost: x\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+    held = [connect(server) for _ in range(40)]
+    for sock in held:
+        sock.sendall(f"{head}Content-Length: 1000\r\n\r\ncode=a".encode())
+    time.sleep(5)
+    started = time.monotonic()
+    with urllib.request.urlopen(f"{server.url}/set-up", timeout=20) as answer:
+        assert answer.status == 200
+    assert time.monotonic() - started < 5
+    for sock in held:
+        sock.close()
+
+
+def test_a_hundred_handshakes_that_never_come_do_not_stop_the_server(tmp_path):
+    process = ServerProcess(tmp_path / "book", arguments=("--tls",)).start()
+    try:
+        held = [connect(process) for _ in range(100)]
+        context = ssl.create_default_context(cafile=str(tmp_path / "book" / "tls" / "authority.pem"))
+        with urllib.request.urlopen(f"{process.url}/set-up", timeout=20, context=context) as answer:
+            assert answer.status == 200
+        for sock in held:
+            sock.close()
+    finally:
+        process.close()
 
 
 def test_a_connection_that_says_nothing_is_closed(server):

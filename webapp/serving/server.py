@@ -24,6 +24,7 @@ from granian.log import LogLevels
 from webapp.book.errors import BookError
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
+from webapp.serving.gate import Gate
 from webapp.serving.one_server import AlreadyServed, hold_folder
 
 # The book has one writer; more threads would only queue for it. Readers (desk pages, cards) share the rest.
@@ -123,9 +124,8 @@ def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Any:
         "webapp",  # Shown in its log only: the loader below makes the app.
         address=host,
         port=port,
-        interface=Interfaces.WSGI,
+        interface=Interfaces.RSGI,
         workers=1,
-        blocking_threads=THREADS,
         workers_kill_timeout=STOP_WAIT_S,
         websockets=False,
         # Told to find the version out by itself, it waits for ever for a first byte: a thousand silent connections
@@ -167,7 +167,7 @@ def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[s
         app.extensions["serving_lock"] = lock
         if greet is not None:
             greet(app)
-        return app
+        return Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"])
     except (AlreadyServed, BookError) as error:
         click.echo(f"Error: {error}", err=True)
     except Exception:

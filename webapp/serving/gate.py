@@ -1,0 +1,226 @@
+"""Between the network and the app: whole requests go in, and nobody slow holds a thread.
+
+The app works through one request a thread, and threads are few. A request is therefore given to one only when all of it
+has arrived, and its answer is taken from it at once; what a sender or a reader takes its time over costs a waiting
+task, of which there is room for hundreds. Speaks RSGI to the server and WSGI (PEP 3333) to the app.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import io
+import json
+import sys
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, field
+from typing import Any
+
+App = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
+Headers = list[tuple[str, str]]
+
+# How long a sender may say nothing, and take in all. A weak signal is slow; it is seldom silent for long. [s]
+SILENCE_S, BODY_S = 15.0, 120.0
+# How long a reader may leave one piece of a long answer lying. [s]
+READER_S = 60.0
+# Requests on their way in or waiting for a thread: of everybody, and of one address (a house may stand behind one).
+ALL_MOST, ADDRESS_MOST = 512, 96
+# Answers up to this size leave their thread at once; longer ones, exports, go piece by piece. [bytes]
+WHOLE_MOST = 4 << 20
+PIECE = 64 << 10
+
+_TOO_SLOW = "What you sent did not arrive whole in time. It is still where it came from; try again."
+_TOO_MANY = "The server has its hands full. Nothing is lost; try again in a few seconds."
+_FAILED = "Something went wrong on the server. Nothing that was confirmed is lost; try again."
+
+
+class _TooSlow(Exception):
+    """A body that did not come in time."""
+
+
+@dataclass
+class _Answer:
+    status: int = 500
+    headers: Headers = field(default_factory=list)
+    pieces: Iterator[bytes] = field(default_factory=lambda: iter(()))
+    close: Callable[[], None] = lambda: None
+
+
+class Gate:
+    """The app as the server calls it. `threads` work; `body_most` bytes of a body are read, a longer one is refused."""
+
+    def __init__(self, app: App, *, threads: int, body_most: int) -> None:
+        self.app = app
+        self.body_most = body_most
+        self._threads = ThreadPoolExecutor(threads, thread_name_prefix="request")
+        self._inside = 0
+        self._of_address: Counter[str] = Counter()
+
+    async def __rsgi__(self, scope: Any, proto: Any) -> None:
+        """Answer one request."""
+        if scope.proto != "http":
+            return
+        address = _host(scope.client)[0]
+        if self._inside >= ALL_MOST or self._of_address[address] >= ADDRESS_MOST:
+            _refuse(scope, proto, 503, _TOO_MANY, [("retry-after", "5")])
+            return
+        self._inside += 1
+        self._of_address[address] += 1
+        try:
+            await self._answer(scope, proto)
+        finally:
+            self._inside -= 1
+            self._of_address[address] -= 1
+            if not self._of_address[address]:
+                del self._of_address[address]
+
+    def __rsgi_del__(self, _loop: Any) -> None:
+        """Let requests under way end."""
+        self._threads.shutdown(wait=True)
+
+    async def _answer(self, scope: Any, proto: Any) -> None:
+        try:
+            body = await self._read(scope, proto)
+        except _TooSlow:
+            _refuse(scope, proto, 408, _TOO_SLOW, [("connection", "close")])
+            return
+        loop = asyncio.get_running_loop()
+        environ = make_environ(scope, body, self.body_most)
+        answer, first, is_whole = await loop.run_in_executor(self._threads, self._begin, environ)
+        if is_whole:
+            proto.response_bytes(answer.status, answer.headers, first)
+        else:
+            await self._send_on(loop, proto, answer, first)
+
+    async def _read(self, scope: Any, proto: Any) -> bytes | None:
+        """Return the body, or None where it is too long. Raises _TooSlow."""
+        if scope.headers.get("content-length", "0") == "0" and "transfer-encoding" not in scope.headers:
+            return b""
+        now = asyncio.get_running_loop().time
+        end = now() + BODY_S
+        parts: list[bytes] = []
+        length = 0
+        try:
+            async with asyncio.timeout(SILENCE_S) as patience:
+                async for piece in proto:
+                    length += len(piece)
+                    if length > self.body_most:
+                        return None
+                    parts.append(bytes(piece))
+                    patience.reschedule(min(now() + SILENCE_S, end))
+        except TimeoutError as error:
+            raise _TooSlow from error
+        return b"".join(parts)
+
+    def _begin(self, environ: dict[str, Any]) -> tuple[_Answer, bytes, bool]:
+        """In a thread: call the app, and take from it all of a usual answer, or the beginning of a long one."""
+        try:
+            answer = call_app(self.app, environ)
+            parts: list[bytes] = []
+            length = 0
+            for piece in answer.pieces:
+                parts.append(piece)
+                length += len(piece)
+                if length > WHOLE_MOST:
+                    return answer, b"".join(parts), False
+            answer.close()
+        except Exception:
+            # The app answers its own errors; what comes here is a fault below it.
+            sys.excepthook(*sys.exc_info())
+            return _Answer(500, [("content-type", "text/plain; charset=utf-8")]), _FAILED.encode(), True
+        return answer, b"".join(parts), True
+
+    async def _send_on(self, loop: asyncio.AbstractEventLoop, proto: Any, answer: _Answer, first: bytes) -> None:
+        transport = proto.response_stream(answer.status, answer.headers)
+        piece: bytes | None = first
+        try:
+            while piece:
+                await asyncio.wait_for(transport.send_bytes(piece), READER_S)
+                piece = await loop.run_in_executor(self._threads, _some, answer.pieces)
+        except TimeoutError:
+            pass  # Whoever reads so slowly asks again. The connection ends with the task.
+        finally:
+            await loop.run_in_executor(self._threads, answer.close)
+
+
+def _some(pieces: Iterator[bytes]) -> bytes:
+    """In a thread: return the next stretch of a long answer, empty at its end."""
+    parts: list[bytes] = []
+    length = 0
+    for piece in pieces:
+        parts.append(piece)
+        length += len(piece)
+        if length >= PIECE:
+            break
+    return b"".join(parts)
+
+
+def call_app(app: App, environ: dict[str, Any]) -> _Answer:
+    """Call a WSGI app and return its answer, its pieces not yet asked for."""
+    answer = _Answer()
+
+    def start_response(status: str, headers: Headers, exc_info: Any = None) -> Callable[[bytes], None]:
+        answer.status, answer.headers = int(status.split(" ", 1)[0]), list(headers)
+
+        def write(_piece: bytes) -> None:
+            raise NotImplementedError("This app yields its answer.")
+
+        return write
+
+    made = app(environ, start_response)
+    answer.pieces = iter(made)
+    answer.close = getattr(made, "close", lambda: None)
+    return answer
+
+
+def make_environ(scope: Any, body: bytes | None, body_most: int) -> dict[str, Any]:
+    """Return the WSGI environment of a request. A body of None was too long: the app is told so and refuses it."""
+    host, port = _host(scope.server)
+    address, address_port = _host(scope.client)
+    environ: dict[str, Any] = {
+        "REQUEST_METHOD": scope.method,
+        "SCRIPT_NAME": "",
+        "PATH_INFO": scope.path.encode("utf-8", "surrogateescape").decode("latin-1"),
+        "QUERY_STRING": scope.query_string,
+        "SERVER_NAME": host,
+        "SERVER_PORT": port,
+        "SERVER_PROTOCOL": f"HTTP/{scope.http_version}",
+        "REMOTE_ADDR": address,
+        "REMOTE_PORT": address_port,
+        "wsgi.version": (1, 0),
+        "wsgi.url_scheme": scope.scheme,
+        "wsgi.input": io.BytesIO(body or b""),
+        "wsgi.input_terminated": True,
+        "wsgi.errors": sys.stderr,
+        "wsgi.multithread": True,
+        "wsgi.multiprocess": False,
+        "wsgi.run_once": False,
+    }
+    for name, value in scope.headers.items():
+        # A name with an underscore would pass for another one with a dash.
+        if "_" not in name and name not in ("content-length", "content-type", "transfer-encoding"):
+            key = f"HTTP_{name.upper().replace('-', '_')}"
+            joint = "; " if name == "cookie" else ","
+            environ[key] = f"{environ[key]}{joint}{value}" if key in environ else value
+    if "content-type" in scope.headers:
+        environ["CONTENT_TYPE"] = scope.headers["content-type"]
+    environ["CONTENT_LENGTH"] = str(body_most + 1 if body is None else len(body))
+    environ.setdefault("HTTP_HOST", scope.authority or host)
+    return environ
+
+
+def _host(text: str) -> tuple[str, str]:
+    host, _, port = text.rpartition(":")
+    return (host.strip("[]"), port) if host else (text, "0")
+
+
+def _refuse(scope: Any, proto: Any, status: int, words: str, headers: Headers) -> None:
+    if scope.path.startswith("/api/"):
+        said = {"marker": "cellarslate", "ok": False, "error": words, "problems": [], "status": status}
+        kind, body = "application/json", json.dumps(said)
+    else:
+        kind, body = "text/plain; charset=utf-8", f"{words}\n"
+    with contextlib.suppress(Exception):  # the sender may have gone
+        proto.response_str(status, [("content-type", kind), ("cache-control", "no-store"), *headers], body)
