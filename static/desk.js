@@ -88,6 +88,17 @@ function drawGiven(place) {
   drawCurve(el, { title: given.title, yLabel: given.unit, yDecimals: given.decimals, xIsTime: true, height: 220, levels: given.levels, series: [{ label: "", points }] });
 }
 
+/** Curves as the page has them, for drawCurve. @param {HTMLElement} place */
+function drawCharts(place) {
+  for (const chart of JSON.parse(place.dataset.charts ?? "[]")) {
+    const el = document.createElement("div");
+    el.className = "chart";
+    place.append(el);
+    drawCurve(el, chart);
+  }
+}
+
+document.querySelectorAll("[data-charts]").forEach((place) => drawCharts(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-beside]").forEach((place) => drawBeside(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));

@@ -8,6 +8,8 @@ const JOBS = {
   run: () => import("../jobs/run/after.js"),
   reduce: () => import("../jobs/reduce/reduce.js"),
   bottling: () => import("../jobs/bottling/line.js"),
+  ferments: () => import("../jobs/ferments.js"),
+  casks: () => import("../jobs/casks.js"),
 };
 
 export async function start() {

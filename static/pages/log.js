@@ -1,7 +1,7 @@
 // @ts-check
 /** The form of any kind, for any vessel: the server's own form with keys, figures and a second look. */
 import { dropDraft, getDraft, keepDraft } from "../slate/drafts.js";
-import { instruments } from "../slate/cards.js";
+import { instruments, site } from "../slate/cards.js";
 import { askToPersist } from "../slate/device.js";
 import { counts } from "../slate/queue.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
@@ -59,6 +59,7 @@ export async function start() {
   });
   keepWhileTyping(form, kind, draftName);
   showExtras(form, kind);
+  if (kind.name === "tasting_note") await import("../jobs/cellar/tasting.js").then(async (job) => job.dressTasting(form, (await site()).tasting), () => {});
   form.dataset.ready = "";
   firstBox(form, kind)?.focus({ preventScroll: true });
 }

@@ -1,6 +1,6 @@
 // @ts-check
 /** What wants doing on this shift, from the cards on this phone. */
-import { freshAt, notes, onCards, site } from "../slate/cards.js";
+import { freshAt, instruments, notes, onCards, site } from "../slate/cards.js";
 import { onChange } from "../slate/queue.js";
 import { badge } from "../ui/badge.js";
 import { formatAgo, formatDuration } from "../ui/format.js";
@@ -8,13 +8,15 @@ import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { setHead } from "./frame.js";
 import { strengthShown } from "./inunits.js";
-import { logPath, runPath, vesselPath } from "./here.js";
+import { runPath, vesselPath } from "./here.js";
 import { readCards } from "./phone.js";
 import { capital, holdsOf } from "./words.js";
 
 const NOTES_SHOWN = 3;
 const QUERIES_SHOWN = 4;
 let wanted = "";
+/** @type {any} the list of what is due, from the part of the app that comes after the first install */
+let due = null;
 
 export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
@@ -22,14 +24,16 @@ export async function start() {
   onCards(() => void show());
   setInterval(() => void show(), 60_000);
   await show();
+  due = (await import("../jobs/duelist.js").catch(() => null))?.dueList ?? null;
+  await show();
 }
 
 async function show() {
   const body = /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]'));
-  const [cards, said, house, fresh] = await Promise.all([readCards(), notes(), site(), freshAt()]);
+  const [cards, said, house, fresh, meters] = await Promise.all([readCards(), notes(), site(), freshAt(), instruments()]);
   setHead({ first: house.name });
   if (!cards.length) return render(noCards(fresh), body);
-  render([runs(cards), toRead(cards), queries(cards), handover(said), places(cards, house)], body);
+  render([runs(cards), queries(cards), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
 }
 
 /** @param {string|null} fresh */
@@ -49,20 +53,6 @@ function runs(cards) {
       ${last ? html`<span class="running__figure">${strengthShown(last.true_strength).figure}<span class="quiet">${strengthShown(last.true_strength).sign} true</span></span>` : nothing}</a>`;
   });
 }
-
-/** Fermenters that hold something and were not read today. @param {any[]} cards */
-function toRead(cards) {
-  const today = new Date().toDateString();
-  const unread = cards.filter((card) => card.sort === "fermenter" && card.holds && !card.holds.charged && !readings(card).some((at) => new Date(at).toDateString() === today));
-  if (!unread.length) return nothing;
-  return html`<section><h2>To read today</h2><ul class="list list--links">${unread.map((card) => row(card, logPath(card.mark, "ferment_reading"), holdsOf(card)[0], lastRead(card)))}</ul></section>`;
-}
-
-/** @param {any} card @returns {string[]} */
-const readings = (card) => Object.values(card.last.ferment_reading ?? {}).map((value) => /** @type {any} */ (value).at);
-
-/** @param {any} card */
-const lastRead = (card) => (readings(card).length ? formatAgo(readings(card).sort().at(-1) ?? "") : "not yet");
 
 /** @param {any} card @param {string} path @param {any} what @param {any} end */
 const row = (card, path, what, end) => html`<li><a href=${path}><span class="list__mark">${card.name || card.mark}</span><span class="list__what">${what}</span><span class="list__end">${end}</span></a></li>`;

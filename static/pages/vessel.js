@@ -39,8 +39,16 @@ async function show() {
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
   const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second, back: "/" });
-  render([questions(card), state(card, byName), html`<div class="chart" data-part="curve" hidden></div>`, lines(card, byName, fresh), doing(card, byName)], body);
+  render([questions(card), state(card, byName), html`<div class="chart" data-part="curve" hidden></div><div class="stack" data-part="cellar"></div>`, lines(card, byName, fresh), doing(card, byName)], body);
   showCurve(card, byName);
+  if (card.cask || card.ferment) void showCellar(card);
+}
+
+/** What the cellar's own sums say of it, from the part of the app that comes after the first install. @param {any} card */
+async function showCellar(card) {
+  const job = await import("../jobs/cellar/card.js").catch(() => null);
+  const place = /** @type {HTMLElement|null} */ (document.querySelector('[data-part="cellar"]'));
+  if (job && place) job.showCellar(card, card.cask ? await allCards() : [], place);
 }
 
 /** @param {string} text @returns {[mark: string, wrong: string]} */

@@ -111,6 +111,20 @@ export function presumptiveLpa(fruitKg, brix, juiceShare, unfermentableBrix = 3.
   return ((fruitKg * juiceShare * fermentable) / 100) * data("sugar").litres_per_kg_sugar;
 }
 
+/**
+ * Twin of webapp/trade/ferment.py.
+ * @param {number} refractometerBrix 0 to 40
+ * @param {number} hydrometerGravity SG 1 to 1.17874, of the same juice
+ * @returns {number} % vol, a hint
+ */
+export function strengthByTwoInstruments(refractometerBrix, hydrometerGravity) {
+  checkRange("Refractometer", refractometerBrix, 0, 40, "°Bx", "Check the figure and the instrument.");
+  checkRange("Gravity", hydrometerGravity, 1, 1.17874, "SG", "Below water there is no Baumé. Take the strength from the fall of the gravity.");
+  const strength = 1.646 * refractometerBrix - 2.703 * (145 - 145 / hydrometerGravity) - 1.794;
+  checkRange("Alcohol by both", strength, -25, 25, "% vol", "The two do not go together. Read both again.");
+  return Math.max(strength, 0);
+}
+
 /** @param {number} gravity */
 function checkGravity(gravity) {
   const [low, high] = data("sugar").gravity;

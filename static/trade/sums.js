@@ -11,6 +11,7 @@ import { checkRange } from "./numeric.js";
 import { proofFromStrength, proofGallonsFromLpa, strengthFromProof, volume60fFrom20c } from "./proof.js";
 import {
   alcoholFromGravityFall, potentialAlcoholFromBrix, potentialAlcoholFromGravity, presumptiveLpa,
+  strengthByTwoInstruments,
 } from "./sugar.js";
 import { trueProof } from "./table1.js";
 import { fromCanonical, quantityOf, toCanonical } from "./units.js";
@@ -32,6 +33,7 @@ export const INPUT_UNITS = {
   a: "LPA", b: "LPA",
   original_gravity: "SG", gravity: "SG", juice_share: "pct", sugar: null, target: "pct_vol", water: "kg",
   water_volume: "L", size: "L", number: "count", solids: "g_100mL",
+  refractometer: "Bx",
 };
 
 /**
@@ -190,6 +192,7 @@ const LIST = [
     (m, s) => proofGallonsFromPounds(pounds(m), proofFromStrength(s))],
   ["alcohol_so_far", ["original_gravity", "gravity", "juice_share"], "pct_vol", 1,
     (og, g, pct) => alcoholFromGravityFall(og, g, pct / 100)],
+  ["alcohol_by_both", ["refractometer", "gravity"], "pct_vol", 1, strengthByTwoInstruments],
   ["potential_alcohol", ["sugar"], "pct_vol", 1, potentialAlcohol],
   ["presumptive_lpa", ["net", "sugar", "juice_share"], "LPA", 1, presumptive],
   ["mass_from_volume", ["volume", "strength"], "kg", 1, (v, s) => massFromLitres(v, s)],

@@ -5,6 +5,7 @@ import { formatDate, formatNumber, formatTime } from "./format.js";
 /** @typedef {import("./charts.js").Curve} Curve */
 
 const TWO_DAYS_S = 172_800;
+const TWO_YEARS_S = 63_072_000;
 
 /** Decimals that tell the axis's steps apart. @param {number[]} values */
 export function decimalsOf(values) {
@@ -17,8 +18,9 @@ export function decimalsOf(values) {
 /** @param {number[]} values @param {Curve} curve */
 export function writeX(values, curve) {
   if (!curve.xIsTime) return values.map((x) => formatNumber(x, decimalsOf(values)));
-  const isLong = values.length > 1 && values[values.length - 1] - values[0] > TWO_DAYS_S;
-  return values.map((x) => (isLong ? formatDate(x * 1000).replace(/ \d{4}$/, "") : formatTime(x * 1000)));
+  const span = values.length > 1 ? values[values.length - 1] - values[0] : 0;
+  if (span <= TWO_DAYS_S) return values.map((x) => formatTime(x * 1000));
+  return values.map((x) => formatDate(x * 1000).replace(span > TWO_YEARS_S ? /^\d+ / : / \d{4}$/, ""));
 }
 
 /** Bands and marks belong in sight as well as the points. @param {Curve} curve */

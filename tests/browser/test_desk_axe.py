@@ -26,12 +26,16 @@ PAGES = [
     "/desk/instruments/new", "/desk/blending", "/desk/blending/plan?what=plum", "/desk/bottlings?batch=K-26-03",
     "/desk/blending/plan?solve=1&what=plum&strength=43&volume=400&within=3&youngest=2&soak=5.5&aim=fewest"
     f"&use={make_mark('C020')}&use={make_mark('C022')}&use={make_mark('C034')}",
+    "/desk/instruments/new", "/desk/cellar", "/desk/cellar/casks", "/desk/cellar/map", "/desk/cellar/ready",
+    "/desk/cellar/house",
 ]  # fmt: skip
 # Found by following the first link of that form on a page.
 FOLLOWED = [
     ("/desk/", r"/desk/entries/[0-9a-f-]{36}"), ("/desk/", r"/desk/entries/[0-9a-f-]{36}/amend"),
     ("/desk/vessels?q=F3", r"/desk/vessels/F3-."), ("/desk/vessels?q=C031", r"/desk/vessels/C031-."),
     ("/desk/runs", r"/desk/runs/[0-9a-f-]{36}"), ("/desk/bottled", r"/desk/trace/[0-9a-f-]{36}"),
+    ("/desk/runs", r"/desk/runs/[0-9a-f-]{36}"), ("/desk/cellar", r"/desk/cellar/ferments/[0-9a-f-]{36}"),
+    ("/desk/cellar/casks", r"/desk/cellar/casks/C0[0-9A-Z-]+"),
 ]  # fmt: skip
 
 

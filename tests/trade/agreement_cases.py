@@ -7,7 +7,20 @@ from typing import Any
 
 from tests.trade.test_sums import EXAMPLES
 from tests.trade.test_units import VECTORS
-from webapp.trade import alcoholometry, bottling, density, gauging, proof, reducing, still, sugar, sums, table1, units
+from webapp.trade import (
+    alcoholometry,
+    bottling,
+    density,
+    ferment,
+    gauging,
+    proof,
+    reducing,
+    still,
+    sugar,
+    sums,
+    table1,
+    units,
+)
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
 
@@ -58,6 +71,7 @@ PAIRS: dict[str, Callable[..., Any]] = {
     "potentialAlcoholFromBrix": sugar.potential_alcohol_from_brix,
     "potentialAlcoholFromGravity": sugar.potential_alcohol_from_gravity,
     "alcoholFromGravityFall": sugar.alcohol_from_gravity_fall,
+    "strengthByTwoInstruments": ferment.strength_by_two_instruments,
     "presumptiveLpa": sugar.presumptive_lpa,
     "vapourTempC": still.vapour_temp_c,
     "collectedL": still.collected_l,
@@ -185,6 +199,7 @@ def sugar_and_still_cases() -> Iterator[Case]:
             yield name, gravity
         for now in (0.979, 0.98, 0.996, 1.02, 1.05, NAN):
             yield "alcoholFromGravityFall", gravity, now, 0.8
+            yield "strengthByTwoInstruments", (gravity - 0.9) * 100, now
     for brix in grid(-5.2, 40, 200):
         for name in ("gravityFromBrix", "gravityFromPlato", "potentialAlcoholFromBrix"):
             yield name, brix

@@ -42,6 +42,7 @@ EXAMPLES = {
     "wine_gallons_weighed": {"net": Quantity(81000, "lb"), "strength": Quantity(190, "proof")},
     "proof_gallons_weighed": {"net": Quantity(81000, "lb"), "strength": Quantity(190, "proof")},
     "alcohol_so_far": {"original_gravity": 1.056, "gravity": 1.004, "juice_share": 80},
+    "alcohol_by_both": {"refractometer": Quantity(12.0, "Bx"), "gravity": 1.02},
     "potential_alcohol": {"sugar": Quantity(12.5, "Bx")},
     "presumptive_lpa": {"net": 100, "sugar": Quantity(12.5, "Bx"), "juice_share": Quantity(90, "pct")},
     "mass_from_volume": {"volume": 100, "strength": 60},

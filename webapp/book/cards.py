@@ -8,7 +8,7 @@ from datetime import datetime
 from typing import Any
 
 import webapp.kinds
-from webapp.book import people, queries, registry, runs
+from webapp.book import casks, ferments, people, queries, registry, runs
 from webapp.book.context import context_for, last_values
 from webapp.book.corrections import in_force
 from webapp.book.known import load_limits
@@ -75,7 +75,15 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
         "run": current, "past_runs": [], "forms": [kind.name for kind in kinds],
         **(still_part(book, mark, state, current) if row["sort"] == "still" else {}),
         **({"planned": state["planned"]} if state.get("planned") else {}),
+        **_cellar(row, state),
     }  # fmt: skip
+
+
+def _cellar(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any]:
+    """Return what the rounds of the cellar need of a cask or a ferment."""
+    if row["sort"] == "cask":
+        return {"cask": casks.card_part(row, state)}
+    return {"ferment": ferments.card_part(state)} if row["sort"] == "fermenter" else {}
 
 
 def notes(book: Book) -> list[dict[str, Any]]:

@@ -187,9 +187,14 @@ ALTER TABLE instruments ADD COLUMN corrections TEXT NOT NULL DEFAULT '';
 INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
 """
 
+# What each material gave of what it promised is kept in the fold: all is folded anew.
+YIELDS = """
+INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
-    ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS),
+    ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
 ]  # fmt: skip
 
 

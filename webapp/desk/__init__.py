@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -17,6 +17,7 @@ ROOMS = [
     ("queries", "Queries", "/desk/"),
     ("entries", "Entries", "/desk/entries"),
     ("vessels", "Vessels", "/desk/vessels"),
+    ("cellar", "Cellar", "/desk/cellar"),
     ("runs", "Runs", "/desk/runs"),
     ("blending", "Blending", "/desk/blending"),
     ("trace", "Trace", "/desk/trace"),
@@ -74,6 +75,27 @@ def local_clock(stamp: str | None) -> str:
     return _at_house(stamp).strftime("%H:%M") if stamp else ""
 
 
+@bp.app_template_filter("house_day")
+def house_day(seconds: float) -> str:
+    """Return the day of a time since 1970 [s] as the house's clock shows it: 2 Dec 2026."""
+    day = _at_house(datetime.fromtimestamp(seconds, UTC).isoformat())
+    return f"{day.day} {day:%b %Y}"
+
+
+@bp.app_template_filter("pair_with")
+def pair_with(one: Any, other: Any) -> tuple[Any, Any]:
+    """Return the two together, for a list that has both."""
+    return one, other
+
+
+@bp.app_template_filter("rule_words")
+def rule_words(rule: dict[str, Any]) -> str:
+    """Return a rule of readiness in words."""
+    words = {"age_years": "{:g} years in wood", "strength_low": "from {:g} % vol", "strength_high": "to {:g} % vol",
+             "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}  # fmt: skip
+    return ", ".join(text.format(rule[name]) for name, text in words.items() if rule.get(name) is not None)
+
+
 def _at_house(stamp: str) -> datetime:
     from webapp.book import registry
 
@@ -88,6 +110,8 @@ def _at_house(stamp: str) -> datetime:
 from webapp.desk import (  # noqa: E402
     blending,
     bottlings,
+    cellar,
+    cellar_rules,
     check_limits,
     entries,
     goods,
@@ -105,6 +129,6 @@ from webapp.desk import (  # noqa: E402
 )
 
 __all__ = [
-    "blending", "bottlings", "bp", "check_limits", "entries", "goods", "instruments", "labels", "people", "periods",
-    "phones", "queries", "records", "runs", "settings", "trace", "vessels",
+    "blending", "bottlings", "bp", "cellar", "cellar_rules", "check_limits", "entries", "goods", "instruments",
+    "labels", "people", "periods", "phones", "queries", "records", "runs", "settings", "trace", "vessels",
 ]  # fmt: skip

@@ -18,6 +18,8 @@ KIND = Kind(
         Field("gravity", "Gravity, strained juice", units=("SG", "Bx_hydrometer"), usual=(0.998, 1.08),
               possible=(0.985, 1.15), required=True, instrument="saccharometer", decimals=3, falls=0.001,
               help="By hydrometer. A refractometer reads wrong once there is alcohol."),
+        Field("refractometer", "Refractometer, same juice", units=("Bx",), usual=(3, 25), possible=(0, 40), decimals=1,
+              instrument="refractometer", ghost=False, help="Wrong by itself once there is alcohol; a hint beside it."),
         Field("ph", "pH", units=("pH",), usual=(2.8, 3.6), possible=(2, 7), instrument="pH meter", decimals=2),
         Field("cap", "Cap", "choice", choices=(
             ("none", "none"), ("thin", "thin"), ("thick", "thick"), ("fallen", "fallen")), ghost=True),
@@ -32,6 +34,8 @@ KIND = Kind(
     figures=(
         Figure("alcohol_so_far", "alcohol so far, from gravity", "pct_vol", "alcohol_so_far",
                {"original_gravity": ("@og",), "gravity": ("gravity",), "juice_share": ("=80",)}, only_shown=True),
+        Figure("alcohol_by_both", "alcohol by both instruments, a hint", "pct_vol", "alcohol_by_both",
+               {"refractometer": ("refractometer",), "gravity": ("gravity",)}, only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
             "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty", "too_neat", "neat_round"),

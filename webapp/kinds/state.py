@@ -19,6 +19,7 @@ Wishes for a fruit, key `c:<fruit>`: what, plans {still or "*": {...}}, best {st
 State of an instrument, key `i:<id>`: checks (the last CHECKS), last_good_at, failed_at
 State of the round that a person is on, key `h:<code>`: figure -> [value, how many vessels running, at, mark]
 State of a bottling, a batch or lot mark, a removal, keys `b:`, `l:`, `o:`: effects/goods.py
+Yields of a material, key `y:<material>`: closes, the last of its ferments with what each gave of what it promised
 State of a place, key `p:<place>`: the vessel last found there at a stock count
 """
 

@@ -24,6 +24,7 @@ KIND = Kind(
         _score("wood_score", "Wood"),
         _score("fault_score", "Fault"),
         Field("words", "In words", "text", ghost=False),
+        Field("house_scores", "House scores", "text", ghost=False, help="The house's own, 0 to 10: fruit 7; depth 5."),
         Field("reduced_to", "Reduced to", units=("pct_vol", "proof"), usual=(20, 25), possible=(5, 70), required=True,
               decimals=1),
         Field("decision", "Decision", "choice", required=True, ghost=False, choices=(

@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 
 from webapp.trade import alcoholometry, proof, reducing, sugar, table1
 from webapp.trade.errors import OutOfDomain
+from webapp.trade.ferment import strength_by_two_instruments
 from webapp.trade.gauging import obscuration_proof, proof_gallons_from_pounds, wine_gallons_from_pounds
 from webapp.trade.numeric import check_range
 from webapp.trade.units import from_canonical, quantity_of, to_canonical
@@ -41,6 +42,7 @@ INPUT_UNITS: dict[str, str | None] = {
     "net": "kg", "lpa": "LPA", "a": "LPA", "b": "LPA", "original_gravity": "SG",
     "gravity": "SG", "juice_share": "pct", "sugar": None, "target": "pct_vol", "water": "kg", "water_volume": "L",
     "size": "L", "number": "count", "solids": "g_100mL",
+    "refractometer": "Bx",
 }  # fmt: skip
 
 
@@ -210,6 +212,7 @@ SUMS: dict[str, Sum] = {
         Sum("wine_gallons_weighed", ("net", "strength"), "gal", 1, _wine_gallons_weighed),
         Sum("proof_gallons_weighed", ("net", "strength"), "proof_gal", 1, _proof_gallons_weighed),
         Sum("alcohol_so_far", ("original_gravity", "gravity", "juice_share"), "pct_vol", 1, _alcohol_so_far),
+        Sum("alcohol_by_both", ("refractometer", "gravity"), "pct_vol", 1, strength_by_two_instruments),
         Sum("potential_alcohol", ("sugar",), "pct_vol", 1, _potential_alcohol),
         Sum("presumptive_lpa", ("net", "sugar", "juice_share"), "LPA", 1, _presumptive_lpa),
         Sum("mass_from_volume", ("volume", "strength"), "kg", 1, alcoholometry.mass_from_litres),

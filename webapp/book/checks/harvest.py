@@ -1,57 +1,63 @@
-"""What a ferment gave against the sugar that came over the scale. Flat rates of a tax are averages, not this fruit."""
+"""What a ferment gave against the sugar that came over the scale, and the house's own ferments of that material.
+
+Flat rates of a tax are averages of many houses, not this fruit: none is used.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
+from statistics import median
 
 from webapp.book.checks.limits import is_grain, limit
 from webapp.book.checks.words import about, plain
 from webapp.book.view import Query, View
+from webapp.kinds.harvest import Promise, custom_key, promise_of
 from webapp.kinds.read import Read
-
-MOST_L_KG = 0.65  # one kilogram of sugar gives at most 0.648 L of alcohol: C6H12O6 to 2 C2H5OH, 0.7893 kg/L
 
 
 def ferment_yield(read: Read, view: View) -> Iterable[Query]:
-    """Pure alcohol in the wash, far above or below what the fruit's sugar should have given."""
+    """Pure alcohol in the wash, far above or below what the fruit's sugar and the house's own years promise."""
     made, held = read.figures.get("wash_lpa"), view.state(read.mark)["holds"]
     if made is None or made <= 0 or not held:
         return
     loads = [line for line in view.recent(read.mark, "fruit_intake") if line["at"] >= held["since"]]
-    wanted, most, told = _of_sugar(loads, view) if not is_grain(held.get("material")) else _of_grain(loads, view)
-    if not wanted:
+    promise = promise_of(loads, grain=is_grain(held.get("material")))
+    if promise is None:
         return
-    share = made / wanted * 100
+    most, told = promise.most_l, _told(promise)
     if most and made > most:
         words = (
             f"{about(made)} L pure alcohol in the wash, {told}: all of its sugar could not give more than "
             f"{about(most)} L. Look at the strength, the dip and the weights; was sugar added?"
         )
         yield Query("ferment_yield", "ask", "wash_strength", words)
-    elif not limit("yield_low_pct", view) <= share <= limit("yield_high_pct", view):
+        return
+    wanted, custom = _wanted(promise, str(held.get("material") or ""), view)
+    share = made / wanted * 100
+    if not limit("yield_low_pct", view) <= share <= limit("yield_high_pct", view):
         side = "much" if share > 100 else "little"
         low, high = (plain(limit(name, view), 0) for name in ("yield_low_pct", "yield_high_pct"))
         words = (
-            f"{about(made)} L pure alcohol in the wash, {told}: about {about(wanted)} L could be expected. That is "
-            f"{side}: {plain(round(share), 0)} %, where {low} to {high} % is usual. Look at strength, dip and weights."
+            f"{about(made)} L pure alcohol in the wash, {told}: about {about(wanted)} L could be expected{custom}. "
+            f"That is {side}: {plain(round(share), 0)} %, where {low} to {high} % is usual. "
+            "Look at strength, dip and weights."
         )
         yield Query("ferment_yield", "ask", "wash_strength", words)
 
 
-def _of_sugar(loads: list[Mapping[str, Any]], view: View) -> tuple[float, float, str]:
-    """Return litres of pure alcohol expected and possible from loads whose sugar was read; (0, 0, "") else."""
-    kg = sugar_kg = wanted = 0.0
-    for line in loads:
-        net, brix, potential = line["figures"].get("net"), line["values"].get("sugar"), line["figures"].get("potential")
-        if not net or net <= 0 or not brix or brix <= 0 or potential is None:
-            return 0.0, 0.0, ""
-        kg, sugar_kg, wanted = kg + net, sugar_kg + net * brix / 100, wanted + potential
-    if not kg:
-        return 0.0, 0.0, ""
-    return wanted, sugar_kg * MOST_L_KG, f"from {plain(round(kg), 0)} kg of fruit at {about(sugar_kg / kg * 100)} °Bx"
+def _wanted(promise: Promise, material: str, view: View) -> tuple[float, str]:
+    """Return what could be expected [L], and whose word it is: the house's own past ferments, else the plain sum."""
+    past = (view.get(custom_key(material)) or {"closes": []})["closes"] if material else []
+    shares = [line["share"] for line in past if line["by"] == promise.by]
+    if len(shares) >= limit("yield_years", view):
+        return median(shares) * promise.measure, f" by your last {len(shares)} of {material}"
+    if promise.by == "weight":
+        return promise.kg * limit("grain_l_100kg", view) / 100, ""
+    return promise.wanted_l, ""
 
 
-def _of_grain(loads: list[Mapping[str, Any]], view: View) -> tuple[float, float, str]:
-    kg = sum(line["figures"].get("net") or 0.0 for line in loads)
-    return kg * limit("grain_l_100kg", view) / 100, 0.0, f"from {plain(round(kg), 0)} kg of grain"
+def _told(promise: Promise) -> str:
+    if promise.by == "weight":
+        return f"from {plain(round(promise.kg), 0)} kg of grain"
+    brix = promise.sugar_kg / promise.kg * 100
+    return f"from {plain(round(promise.kg), 0)} kg of fruit at {about(brix)} °Bx"

@@ -23,6 +23,7 @@ WORDS: dict[str, tuple[str, str]] = {
     "sense_high_f": ("A mash typed in °F may be °C up to", "°F"),
     "yield_low_pct": ("A ferment gives of what its sugar promised at least", "%"),
     "yield_high_pct": ("A ferment gives of what its sugar promised at most", "%"),
+    "yield_years": ("Ferments of one material that make a custom of the house", ""),
     "grain_l_100kg": ("100 kg of grain give", "L"),
     "ceiling_pct": ("No still gives more than", "% vol"),
     "fruit_class_pct": ("Fruit spirit in the EU: distilled below", "% vol"),

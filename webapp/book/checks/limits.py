@@ -36,6 +36,7 @@ LIMITS: dict[str, float] = {
     "sense_high_f": 35,
     "yield_low_pct": 60,  # of what the sugar should give
     "yield_high_pct": 140,
+    "yield_years": 3,  # ferments of its own that a house needs before they count
     "grain_l_100kg": 29,  # litres of pure alcohol from 100 kg of grain
     # still
     "ceiling_pct": 97.2,  # ethanol-water azeotrope

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+from webapp.kinds.harvest import CLOSES, custom_key, promise_of
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
+from webapp.kinds.spirits import is_grain
 from webapp.kinds.stock import Amount, Posting, amount_of
 
 
@@ -57,8 +59,23 @@ def ferment_closed(read: Read, view: Any) -> Effect:
     gravity, volume = read.values.get("final_gravity"), read.values.get("volume")
     post.describe(read.mark, closed=True, final_gravity=gravity)
     amount = amount_of(read.figures.get("wash_lpa"), volume, (volume or 0.0) * (gravity or 1.0)).above_nothing()
+    _remember_yield(post, read, view)
     post.measure(read.mark, amount, "out:fermented", "closed")
     return post.effect()
+
+
+def _remember_yield(post: Posting, read: Read, view: Any) -> None:
+    """Keep what this material gave of what it promised: the house's own custom, key `y:<material>`."""
+    held, made = post.held(read.mark) or {}, read.figures.get("wash_lpa")
+    material = str(held.get("material") or "")
+    loads = [line for line in view.recent(read.mark, "fruit_intake") if line["at"] >= (held.get("since") or "")]
+    promise = promise_of(loads, grain=is_grain(material)) if material and loads else None
+    if promise is None or not made or made <= 0 or (promise.most_l and made > promise.most_l):
+        return
+    key = custom_key(material)
+    line = {"root": view.root, "at": view.at, "by": promise.by, "share": made / promise.measure}
+    closes = (view.get(key) or {"closes": []})["closes"]
+    post.put(key, closes=[*closes, line][-CLOSES:])
 
 
 def wash_taken(post: Posting, mark: str, volume_l: float | None, lpa_l: float | None) -> Amount:

@@ -1,0 +1,28 @@
+// @ts-check
+/** On a vessel's card: when a ferment ends; how a cask has moved, beside casks like it. All from the cards on this phone. */
+import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { badge } from "../../ui/badge.js";
+import { formatDate, formatNumber } from "../../ui/format.js";
+import { shownInUnits } from "../../pages/inunits.js";
+import { endOf, gaugesOf, judged, usualFor } from "./like.js";
+import { endWords, lossWords } from "./says.js";
+
+const SHOWN = 4;
+const YEAR_MS = 365.25 * 86_400_000;
+
+/** @param {any} card @param {any[]} cards @param {HTMLElement} place */
+export function showCellar(card, cards, place) {
+  if (card.cask && card.holds) render(cask(card, cards), place);
+  else if (card.ferment && !card.holds?.closed && !card.holds?.charged) render(html`<p class="band band--quiet">${endWords(endOf(card))}</p>`, place);
+  else render(nothing, place);
+}
+
+/** @param {any} card @param {any[]} cards */
+function cask(card, cards) {
+  const gauges = gaugesOf(card);
+  const usual = usualFor(card, cards);
+  const told = lossWords(judged(gauges, usual), usual);
+  const score = card.cask.score != null ? html`<p class="quiet">Tasted ${formatDate(card.cask.tasted_at)}: ${formatNumber(card.cask.score, 1)} of 10.</p>` : nothing;
+  return html`<div class="band band--${told.weight === "ask" ? "ask" : "quiet"}" data-loss><p>${told.weight === "ask" ? badge("ask") : nothing} ${told.figure ? html`<strong class="round__figure">${told.figure}</strong>` : nothing} ${told.words}</p></div>
+    ${gauges.length > 1 ? html`<details class="more"><summary><strong>Gauges of this fill</strong> <span class="quiet">${gauges.length}</span></summary><ul class="list">${gauges.slice(-SHOWN).reverse().map((gauge) => html`<li class="list__item--short"><span class="list__mark">${formatDate(gauge.years * YEAR_MS)}</span><span class="list__what">${shownInUnits(gauge.lpa, "LPA", 1)}</span><span class="list__end">${shownInUnits(gauge.strength_pct, "pct_vol", 1)}</span></li>`)}</ul></details>` : nothing}${score}`;
+}

@@ -1,0 +1,98 @@
+"""Ferments whose end is known, made by other rules than the forecast's own: what the back-test is held against.
+
+Three shapes: sugar eaten by growing yeast in a mash that warms and cools (Monod's kinetics, integrated in small steps),
+Gompertz's curve, which falls faster than it tails off, and logistic curves of odd rates. Hydrometer to half a
+thousandth with its scatter; a day is missed now and then; one reading in thirty has a slip.
+"""
+
+import json
+import math
+import random
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+END_WITHIN = 0.001
+DEMO = Path(__file__).parents[2] / "demo_data" / "ferments.json"
+
+
+@dataclass(frozen=True)
+class Ferment:
+    name: str
+    days: list[float]
+    gravities: list[float]
+    end_day: float  # when it was truly within a thousandth of its last gravity
+    usual_end: float  # what is told beforehand
+    is_grain: bool = False
+
+
+def made(count: int, seed: int) -> list[Ferment]:
+    """Return ferments of the three shapes in turn."""
+    chance = random.Random(seed)
+    return [_made(i, chance) for i in range(count)]
+
+
+def _made(index: int, chance: random.Random) -> Ferment:
+    usual = chance.choice([1.011, 1.009, 1.006, 1.000])
+    end, og = usual + chance.gauss(0, 0.002), usual + chance.uniform(0.035, 0.075)
+    shape = ("monod", "gompertz", "logistic")[index % 3]
+    fine = {"monod": _monod, "gompertz": _gompertz, "logistic": _logistic}[shape](og, end, chance)
+    end_day = next(day for day, gravity in fine if gravity <= end + END_WITHIN)
+    days, gravities = [], []
+    for day in range(int(end_day) + 4):
+        if day and chance.random() < 0.12:
+            continue
+        at = day + (chance.uniform(-0.1, 0.1) if day else 0.0)
+        true = next(gravity for when, gravity in fine if when >= at)
+        read = round((true + chance.gauss(0, 0.0005)) * 2000) / 2000
+        if day > 1 and chance.random() < 1 / 30:
+            read += chance.choice([-0.009, 0.009, 0.01])
+        days.append(at)
+        gravities.append(min(max(read, 0.985), 1.15))
+    return Ferment(f"{shape} {index}", days, gravities, end_day, usual)
+
+
+def _fine(fall: Callable[[float], float]) -> list[tuple[float, float]]:
+    return [(step / 50, fall(step / 50)) for step in range(60 * 50)]
+
+
+def _logistic(og: float, end: float, chance: random.Random) -> list[tuple[float, float]]:
+    rate, middle = math.exp(chance.gauss(math.log(0.65), 0.45)), chance.uniform(2.5, 7)
+    start = 1 + math.exp(-rate * middle)
+    return _fine(lambda day: end + (og - end) * start / (1 + math.exp(rate * (day - middle))))
+
+
+def _gompertz(og: float, end: float, chance: random.Random) -> list[tuple[float, float]]:
+    rate, lag = chance.uniform(0.25, 0.6), chance.uniform(1.5, 4)
+    scale = 1 - math.exp(-math.exp(rate * lag))
+    return _fine(lambda day: end + (og - end) * (1 - math.exp(-math.exp(-rate * (day - lag)))) / scale)
+
+
+def _monod(og: float, end: float, chance: random.Random) -> list[tuple[float, float]]:
+    growth, half, yeast = chance.uniform(0.5, 1.0), chance.uniform(0.006, 0.02), chance.uniform(0.002, 0.005)
+    drift, left, found = chance.uniform(-0.35, 0.35), og - end, []
+    phase = chance.uniform(0, 6.28)
+    for step in range(60 * 50):
+        day = step / 50
+        found.append((day, end + left))
+        warmth = 1 + drift * math.sin(day / 3 + phase)
+        eaten = min(growth * warmth * yeast * left / (left + half) / 50, left)
+        left -= eaten
+        yeast = min(yeast + eaten * 0.6, 0.018)
+    return found
+
+
+def of_the_demo() -> list[Ferment]:
+    """Return the invented year's ferments; the end by straight lines between the readings."""
+    from webapp.book.checks.limits import end_gravity, is_grain
+
+    found = []
+    for one in json.loads(DEMO.read_text(encoding="utf-8")):
+        days, gravities = [float(line[0]) for line in one["readings"]], [line[1] for line in one["readings"]]
+        near = gravities[-1] + END_WITHIN
+        at = next(i for i, gravity in enumerate(gravities) if gravity <= near + 1e-9)
+        part = (gravities[at - 1] - near) / (gravities[at - 1] - gravities[at])
+        end_day = days[at - 1] + part * (days[at] - days[at - 1])
+        found.append(Ferment(one["batch"], days, gravities, end_day, end_gravity(one["material"], one["variety"]),
+                             is_grain(one["material"])))  # fmt: skip
+    return found
