@@ -155,9 +155,8 @@ class InstrumentForm(FlaskForm):
     high = StringField("Scale to", [is_figure])
     unit = StringField("Unit", [Optional(), Length(max=20)])
     corrections = TextAreaField(
-        "Corrections of its certificate: what it shows, a colon, what to add",
+        "Corrections of its certificate, what it shows: what to add, such as 0: -0.1; 20: 0; 40: +0.2",
         [Optional(), Length(max=1000)],
-        description="For example 0: -0.1; 20: 0; 40: +0.2. Between two points it goes straight.",
     )
     due_on = StringField(
         "Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"}

@@ -53,7 +53,6 @@ KIND = Kind(
     checks=("time_order", "clock", "late", "bottling_named", "cases_gone"),
     effect=goods.removal,
     summary="{batch}: {cases} cases, {why}",
-    cautions=("lifting",),
     account="processing",
     feeds=("finished goods", "removal record", "recall list"),
 )
