@@ -123,13 +123,13 @@ export function drawLineLabels(u, lines, ink) {
   for (const { label, points, ink: token } of [...lines].reverse()) {
     if (!label) continue;
     const known = points.filter((point) => point[1] !== null);
-    /** @type {[number, number][]} */
+    /** @type {[number, number, boolean?][]} */
     const places = [];
     for (const share of [1, 0.85, 0.65, 0.4, 0.2]) {
       const point = known[Math.round((known.length - 1) * share)];
       if (!point) break;
       const [x, y] = [u.valToPos(point[0], "x", true), u.valToPos(point[1], "y", true)];
-      places.push([x + 8 * ratio, y - 10 * ratio], [x - 30 * ratio, y + 14 * ratio], [x + 4 * ratio, y - 18 * ratio], [x - 50 * ratio, y + 20 * ratio]);
+      places.push([x + 8 * ratio, y - 10 * ratio], [x - 30 * ratio, y + 14 * ratio], [x + 4 * ratio, y - 18 * ratio], [x - 50 * ratio, y + 20 * ratio], [x, y + 14 * ratio, true]);
     }
     ink.labels.write(u, ink, label, token, places);
   }

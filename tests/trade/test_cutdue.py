@@ -3,6 +3,7 @@
 import json
 import math
 import statistics
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -177,6 +178,15 @@ def test_dips_correct_a_flow_that_is_read_wrong(known: dict[str, Any]) -> None:
     assert abs(blind["collected_l"]["at"] - litres) > abs(helped["collected_l"]["at"] - litres)
 
 
+def test_a_dip_that_shows_less_than_one_before_is_left_out() -> None:
+    run, minute, _ = a_run()
+    seen = seen_until(run, 0.8 * minute)
+    good = [{"minutes": 30.0, "volume_l": 4.0}, {"minutes": 60.0, "volume_l": 9.0}]
+    shown = [track(seen | {"collected": dips}, None) for dips in (good, [*good, {"minutes": 75.0, "volume_l": 3.0}])]
+    assert shown[0] is not None and shown[0] == shown[1]
+    assert all(b >= a for a, b in pairwise(shown[0].litres))
+
+
 def test_without_a_flow_the_stills_usual_is_taken(known: dict[str, Any]) -> None:
     run, minute, _ = a_run()
     seen = with_readings(seen_until(run, 0.8 * minute), flow_l_h=lambda i, r: None)
@@ -289,7 +299,9 @@ def test_runs_that_tell_nothing_teach_nothing() -> None:
     nothing = [run | {"charge": None}, *short, flowless, spilt]
     empty = learn_prior([])
     assert empty["runs"] == 0 and empty["flow_l_h"] is None and empty["widen"] == 1
-    assert learn_prior(nothing)["runs"] == 0
+    backward, lost = (with_readings(run, **{key: f}) for key, f in (
+        ("minutes", lambda i, r: 100.0 - r["minutes"]), ("strength_pct", lambda i, r: float("nan"))))  # fmt: skip
+    assert learn_prior([*nothing, backward, lost])["runs"] == 0
 
 
 def test_a_still_that_departs_from_the_model_teaches_its_habit_and_wider_intervals() -> None:

@@ -84,7 +84,7 @@ def forecasts() -> list[list[Any]]:
             {"minutes": 0.7 * cut_min, "volume_l": 0.7 * litres},
         ]
         for readings in (flowless, seen["readings"]):
-            for collected in ([], dips[:1], dips):
+            for collected in ([], dips[:1], dips, [*dips, {"minutes": 0.75 * cut_min, "volume_l": 1.0}]):
                 for what in (None, known):
                     given = seen | {"readings": readings, "collected": collected}
                     found.append(["forecastCut", given, what, 60.0])

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
+from concurrent.futures import Future, ThreadPoolExecutor
 from datetime import datetime
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any
 
 from webapp.book import registry, runs
@@ -14,6 +15,7 @@ from webapp.trade.errors import OutOfDomain
 from webapp.trade.stilllearn import learn_prior
 
 PAST_MOST = 5  # each is fitted anew when one of them changes
+LONGEST_S = 1.5
 ALIKE_LEAST = 3  # fewer runs of one fruit teach less than all of the still's
 
 
@@ -28,9 +30,28 @@ def prior_for(book: Book, still: str, what: str | None) -> dict[str, Any] | None
     return _learned(json.dumps([asked(run, height_m) for run in reversed(chosen)]))
 
 
-@lru_cache(maxsize=64)
 def _learned(past: str) -> dict[str, Any] | None:
-    """Learnt once for the same runs: a card is made anew with every reading."""
+    """Learnt once for the same runs, in a thread of its own: no phone's cards wait for it longer than LONGEST_S.
+
+    Until it is there the card carries none, and the forecast begins with a still as it is first taken to be.
+    """
+    try:
+        return _begun(past).result(timeout=LONGEST_S)
+    except TimeoutError:
+        return None
+
+
+@lru_cache(maxsize=64)
+def _begun(past: str) -> Future[dict[str, Any] | None]:
+    return _learner().submit(_learn, past)
+
+
+@cache
+def _learner() -> ThreadPoolExecutor:
+    return ThreadPoolExecutor(max_workers=1, thread_name_prefix="learner")
+
+
+def _learn(past: str) -> dict[str, Any] | None:
     try:
         return learn_prior(json.loads(past))
     except OutOfDomain:

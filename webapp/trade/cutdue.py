@@ -19,7 +19,8 @@ TARGET_PCT = (5.0, 90.0)
 LEAST_READINGS = 3
 SIDE = 1.2815515655446004  # of a normal error: four in five lie within
 STEPS = 80
-WIDE_MIN = 30.0  # an interval may be this wide, or as wide as the time until the cut
+# An interval may be this wide, this share of the run so far, or the time until the cut.
+WIDE_MIN, WIDE_SHARE = 30.0, 0.25
 CURVE_POINTS = 30
 BEYOND = 1.12  # the curve is drawn this share of the way to the cut
 
@@ -73,7 +74,7 @@ def forecast_cut(run: dict[str, Any], prior: dict[str, Any] | None, target_pct: 
     done, ahead, (at, soonest, latest) = seen.track, seen.ahead, seen.litres
     now_l, now_min = done.litres[-1], done.minutes[-1]
     minutes = _minutes(ahead, seen.litres, now_min, usual.flow_spread)
-    if minutes["high"] - minutes["low"] > max(WIDE_MIN, minutes["at"] - now_min):
+    if minutes["high"] - minutes["low"] > max(WIDE_MIN, WIDE_SHARE * now_min, minutes["at"] - now_min):
         return _too_little("wide", width=fixed(minutes["high"] - minutes["low"], 0))
     return {
         "state": "due",
@@ -106,7 +107,7 @@ class Foreseen(NamedTuple):
 
 def foresee(run: dict[str, Any], usual: Usual, target_pct: float) -> Foreseen | str:
     """Return the forecast in litres, however wide; or the word for why there is none, or "past"."""
-    ready = _ready(run, usual.flow_l_h)
+    ready = make_ready(run, usual.flow_l_h)
     if isinstance(ready, str):
         return ready
     seen, pot, lpa = ready
@@ -125,7 +126,7 @@ def foresee(run: dict[str, Any], usual: Usual, target_pct: float) -> Foreseen | 
     return Foreseen(seen, ahead, (at, soonest, latest), sorted([*seen.left_out, *fit.slips]))
 
 
-def _ready(run: dict[str, Any], flow_l_h: float | None) -> Any:
+def make_ready(run: dict[str, Any], flow_l_h: float | None) -> tuple[Track, Pot, float] | str:
     """Return the track, the pot as charged and its litres of pure alcohol; or why there is too little."""
     charge = run.get("charge") or {}
     try:

@@ -118,7 +118,10 @@ def _litres(
     """Return the litres off by each reading, by flow, by dips or as usual; and what dips make of flows."""
     times = [float(r["minutes"]) for r in readings]
     flows = [(float(r["minutes"]), float(r["flow_l_h"])) for r in readings if r.get("flow_l_h") is not None]
-    knots = [(0.0, 0.0)] + [(float(d["minutes"]), float(d["volume_l"])) for d in dips if float(d["minutes"]) > 0]
+    knots = [(0.0, 0.0)]
+    for minute, volume_l in sorted((float(d["minutes"]), float(d["volume_l"])) for d in dips):
+        if minute > knots[-1][0] and volume_l >= knots[-1][1]:  # what has run off never grows less
+            knots.append((minute, volume_l))
     if not flows and len(knots) == 1:
         if not usual_flow_l_h:
             return None, 1.0
@@ -126,7 +129,6 @@ def _litres(
     by_flow = [_run_off(flows, minute) for minute in times]
     if len(knots) == 1:
         return by_flow, 1.0
-    knots.sort()
     at_knots = [_run_off(flows, minute) for minute, _ in knots]
     litres = [_by_dips(times[i], by_flow[i], knots, at_knots) for i in range(len(times))]
     return litres, _share(knots[-1][1], at_knots[-1])

@@ -8,11 +8,9 @@ from functools import lru_cache
 from math import log, sqrt
 from typing import Any, NamedTuple
 
-from webapp.trade.batch import charge_pot
-from webapp.trade.cutdue import SIDE, foresee
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.cutdue import SIDE, foresee, make_ready
 from webapp.trade.runfit import Fit, Matrix, Prior, Vector, at_share, fit_run
-from webapp.trade.runtrack import Track, track
+from webapp.trade.runtrack import Track
 from webapp.trade.stillprior import DRIFT_PCT, FLOW_SPREAD, TENTHS, flow_now, middle, prior_of
 
 FIRST_COUNTS = 2.0  # a still as it is first taken to be weighs as much as two runs
@@ -134,17 +132,13 @@ def _text(run: dict[str, Any]) -> str:
 @lru_cache(maxsize=KEPT)
 def _done(run_text: str) -> _Done | None:
     run = json.loads(run_text)
-    if len(run["readings"]) < LEAST_READINGS or not run.get("charge"):
+    ready = make_ready(run, None)
+    if isinstance(ready, str):
+        return None
+    seen, pot, lpa = ready
+    if len(seen.minutes) - seen.since < LEAST_READINGS:
         return None
     first = prior_of(None, (run.get("still") or {}).get("plates"))
-    seen = track(run, None)
-    if seen is None or len(seen.minutes) - seen.since < LEAST_READINGS:
-        return None
-    lpa = float(run["charge"]["lpa_l"])
-    try:
-        pot = charge_pot(float(run["charge"]["volume_l"]), lpa)
-    except OutOfDomain:
-        return None
     return _Done(fit_run(pot, lpa, seen, first.still), seen, lpa)
 
 

@@ -25,7 +25,7 @@ export function curveBy(way, shown) {
     title: way === "time" ? "True strength over time" : "True strength over pure alcohol collected",
     yLabel: "% vol", xIsTime: way === "time", xLabel: way === "time" ? "time" : "L pure alcohol", yDecimals: 1, height: 230,
     series: [{ label: "", points: rising(points) }],
-    ghosts: shown.ghosts.slice(0, GHOSTS).map((ghost) => ghostOf(ghost, run, way, toX)).filter((line) => line.points.length > 1),
+    ghosts: shown.ghosts.slice(0, GHOSTS).reverse().map((ghost) => ghostOf(ghost, run, way, toX)).filter((line) => line.points.length > 1),
     ...(ahead(way, shown) ? { expected: ahead(way, shown) } : {}),
     bands: bandsOf(run, stream, toX), marks: marksOf(run, toX),
     levels: shown.target?.pct ? [{ y: shown.target.pct, label: shown.target.words }] : [],

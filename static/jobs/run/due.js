@@ -25,7 +25,7 @@ let kept = { key: "", due: { state: "too_little", words: "" } };
 /** "58.0 %" or "116.1 proof" @param {number} pct */
 const strengthOf = (pct) => {
   const { figure, sign } = strengthShown(pct);
-  return `${figure} ${sign.replace(" vol", "")}`;
+  return `${figure}\u00a0${sign.replace(" vol", "")}`;
 };
 
 /**

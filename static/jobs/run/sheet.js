@@ -88,7 +88,7 @@ function planPart(plan, asked) {
 function planWords(plan) {
   const pct = (/** @type {number} */ value) => {
     const { figure, sign } = strengthShown(value);
-    return `${figure} ${sign.replace(" vol", "")}`;
+    return `${figure}\u00a0${sign.replace(" vol", "")}`;
   };
   return [
     plan.heads_l && `heads ${shownInUnits(plan.heads_l, "L", 1)}`, plan.hearts_to_pct && `hearts to ${pct(plan.hearts_to_pct)}`,

@@ -26,6 +26,7 @@ import { makeTrack } from "./track.js";
 const TARGET_PCT = [5, 90];
 const LEAST_READINGS = 3;
 const WIDE_MIN = 30;
+const WIDE_SHARE = 0.25;
 const CURVE_POINTS = 30;
 const BEYOND = 1.12;
 
@@ -59,7 +60,7 @@ export function forecastCut(run, prior, targetPct) {
   const nowL = track.litres[last];
   const nowMin = track.minutes[last];
   const minutes = minutesOf(ahead, litres, nowMin, usual.flowSpread);
-  if (minutes.high - minutes.low > Math.max(WIDE_MIN, minutes.at - nowMin)) {
+  if (minutes.high - minutes.low > Math.max(WIDE_MIN, WIDE_SHARE * nowMin, minutes.at - nowMin)) {
     return tooLittle("wide", { width: fixed(minutes.high - minutes.low, 0) });
   }
   return {

@@ -116,14 +116,16 @@ function litresBy(readings, dips, usualFlowLh) {
   for (const { minutes, flow_l_h: flow } of readings) if (flow !== null && flow !== undefined) flows.push([minutes, flow]);
   /** @type {[number, number][]} */
   const knots = [[0, 0]];
-  for (const dip of dips) if (dip.minutes > 0) knots.push([dip.minutes, dip.volume_l]);
+  for (const dip of [...dips].sort((a, b) => a.minutes - b.minutes || a.volume_l - b.volume_l)) {
+    const [minute, volumeL] = knots[knots.length - 1];
+    if (dip.minutes > minute && dip.volume_l >= volumeL) knots.push([dip.minutes, dip.volume_l]);
+  }
   if (!flows.length && knots.length === 1) {
     if (!usualFlowLh) return { litres: null, correction: 1 };
     flows = [[0, usualFlowLh]];
   }
   const byFlow = readings.map((reading) => runOff(flows, reading.minutes));
   if (knots.length === 1) return { litres: byFlow, correction: 1 };
-  knots.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
   const atKnots = knots.map(([minute]) => runOff(flows, minute));
   const litres = readings.map((reading, i) => byDips(reading.minutes, byFlow[i], knots, atKnots));
   const last = knots.length - 1;
