@@ -35,7 +35,7 @@ def test_a_plan_on_the_morning_of_the_dump_is_what_was_done(year: Year):
     assert [draw.source.name for draw in vat.draws] == ["C-001", "C-009"]
     assert 0 < vat.mass_kg - vat.water_kg - 329.9 < 5.0
     assert vat.water_kg == pytest.approx(124.9, rel=0.04)
-    assert vat.volume_l == pytest.approx(484.1, rel=0.02)
+    assert vat.volume_l == pytest.approx(484.1, rel=0.03)
 
 
 def waters(year: Year):
