@@ -18,7 +18,7 @@ from webapp.trade.marks import make_mark
 pytestmark = pytest.mark.browser
 T1, T3 = make_mark("T1"), make_mark("T3")
 VAT = 217.84 / 362.9 * 100  # % vol of the vat, 329.9 kg
-JOBS = ("reduce/reduce.js", "reduce/view.js", "reduce/reducing.js", "bottling/line.js", "bottling/view.js")
+JOBS = ("panel.js", "reduce/reduce.js", "reduce/view.js", "reduce/reducing.js", "bottling/line.js", "bottling/view.js")
 _THERE = "caches.match(`/static/jobs/${name}`, { ignoreSearch: true })"
 JOBS_THERE = f"(async () => (await Promise.all({list(JOBS)}.map((name) => {_THERE}))).every(Boolean))()"
 _REFRESHED = """async (mark) => {

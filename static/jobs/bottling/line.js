@@ -1,6 +1,5 @@
 // @ts-check
 /** The bottling line, live: the last checks, their average and spread, when the next is due; bottles weighed and logged. Works without signal. */
-import { localStamp } from "../../slate/entry.js";
 import { onCards, site } from "../../slate/cards.js";
 import { counts, onChange } from "../../slate/queue.js";
 import { drawCurve } from "../../ui/charts.js";
@@ -9,14 +8,14 @@ import "../../ui/keypad.js";
 import { toast } from "../../ui/toast.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { EntryForm } from "../../pages/form/entryform.js";
-import { readAt } from "../../pages/form/extras.js";
 import { showFull } from "../../pages/form/full.js";
 import { setHead } from "../../pages/frame.js";
 import { handOrAsk } from "../../pages/hand.js";
-import { logPath, markBy, vesselPath } from "../../pages/here.js";
+import { logPath, vesselPath } from "../../pages/here.js";
 import { getKind, readCard, readCards } from "../../pages/phone.js";
 import { holdsOf, onTheSlate } from "../../pages/words.js";
 import { OutOfDomain } from "../../trade/errors.js";
+import { aboutTap, box as boxIn, clearPanel, markAsked, part, showLogButton } from "../panel.js";
 import { fillFromWeightPct } from "./bottling.js";
 import { bottlesLeft, COUNT_USUAL, fillLimits, inEntry, nextDue, spreadAbout, strengthLimits } from "./checks.js";
 import { panel, pickTank, state, weighedLine } from "./view.js";
@@ -27,13 +26,10 @@ const BOTTLES_MOST = 20;
 /** @type {{who: any, mark: string, card: any, kind: any, isUs: boolean, sizeL: number|null, labelPct: number|null, bottles: number, drawn: any[], drawnKey: string, entryForm: EntryForm|null}} */
 const page = { who: null, mark: "", card: null, kind: null, isUs: false, sizeL: null, labelPct: null, bottles: COUNT_USUAL, drawn: [], drawnKey: "", entryForm: null };
 
-/** @param {string} name @returns {HTMLElement} */
-const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
-
 export async function start() {
   page.who = await handOrAsk();
   if (!page.who) return;
-  page.mark = new URLSearchParams(location.search).get("mark")?.toUpperCase() ?? "";
+  page.mark = markAsked();
   page.kind = await getKind("bottle_check");
   page.isUs = (await site())?.units === "us";
   render(html`<div data-part="state" class="stack"></div><div data-part="charts" class="stack"></div>`, part("body"));
@@ -104,12 +100,10 @@ function openPanel(bottles = COUNT_USUAL) {
   const { kind, card } = page;
   drawPanel();
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
-  const opened = /** @type {HTMLInputElement} */ (form.querySelector("[name=read_at]")).value;
-  const tappedAt = new Date();
   form.addEventListener("input", weigh, { capture: true }); // before the form reads its boxes
   page.entryForm = new EntryForm({
     form, kind, card, who: page.who, look: part("panel-look"), figures: part("panel-figures"),
-    about: () => ({ mark: page.mark, mark_by: markBy(page.mark), read_at: readAt(form).slice(0, 16) === opened ? localStamp(tappedAt) : readAt(form), remark: box("remark")?.value.trim() ?? "" }),
+    about: aboutTap(form, page.mark),
     onFull: (error) => showFull(part("panel-look"), error),
     onLogged: async () => {
       localStorage.setItem(EMPTY, box("empty")?.value.trim() ?? "");
@@ -117,8 +111,7 @@ function openPanel(bottles = COUNT_USUAL) {
       toast(onTheSlate((await counts()).waiting));
     },
   });
-  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>Log it</button>`, part("doing"));
-  document.documentElement.dataset.panel = "bottle_check";
+  showLogButton(form);
   (box("empty")?.value ? box("gross_1") : box("empty"))?.focus({ preventScroll: true });
 }
 
@@ -135,8 +128,8 @@ function drawPanel() {
   }), part("panel"));
 }
 
-/** @param {string} name @returns {HTMLInputElement|null} */
-const box = (name) => part("panel").querySelector(`[name="${name}"]`);
+/** @param {string} name */
+const box = (name) => boxIn(part("panel"), name);
 
 /** From the weights to what the entry keeps; what was typed as fill by hand stands where nothing was weighed. */
 function weigh() {
@@ -164,10 +157,7 @@ function weigh() {
 }
 
 function closePanel() {
-  page.entryForm?.close();
+  clearPanel(page.entryForm);
   page.entryForm = null;
-  delete document.documentElement.dataset.panel;
-  render(nothing, part("panel"));
-  /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;
   showDoing();
 }

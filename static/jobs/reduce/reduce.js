@@ -1,6 +1,5 @@
 // @ts-check
 /** Reducing, live: how much water, what the tank should read after it, and each step logged. Works without signal. */
-import { localStamp } from "../../slate/entry.js";
 import { onCards } from "../../slate/cards.js";
 import { counts, onChange } from "../../slate/queue.js";
 import { parseNumber } from "../../ui/format.js";
@@ -8,15 +7,15 @@ import "../../ui/keypad.js";
 import { toast } from "../../ui/toast.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { EntryForm } from "../../pages/form/entryform.js";
-import { readAt } from "../../pages/form/extras.js";
 import { showFull } from "../../pages/form/full.js";
 import { collect, unitOf } from "../../pages/form/values.js";
 import { setHead } from "../../pages/frame.js";
 import { handOrAsk } from "../../pages/hand.js";
-import { logPath, markBy, vesselPath } from "../../pages/here.js";
+import { logPath, vesselPath } from "../../pages/here.js";
 import { getKind, readCard, readCards } from "../../pages/phone.js";
 import { holdsOf, onTheSlate } from "../../pages/words.js";
 import { fromCanonical, toCanonical } from "../../trade/units.js";
+import { aboutTap, clearPanel, markAsked, part, showLogButton } from "../panel.js";
 import { planOf, trimOf } from "./plan.js";
 import { cardWith, tankNow } from "./tank.js";
 import { boxes, panel, pickTank, trimmed, worked } from "./view.js";
@@ -26,13 +25,10 @@ const WATER_TEMP = { name: "water_temp", label: "Water temperature", units: ["de
 /** @type {{who: any, mark: string, card: any, kind: any, asks: any, tank: import("./tank.js").Tank|null, plan: any, entryForm: EntryForm|null}} */
 const page = { who: null, mark: "", card: null, kind: null, asks: null, tank: null, plan: "", entryForm: null };
 
-/** @param {string} name @returns {HTMLElement} */
-const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
-
 export async function start() {
   page.who = await handOrAsk();
   if (!page.who) return;
-  page.mark = new URLSearchParams(location.search).get("mark")?.toUpperCase() ?? "";
+  page.mark = markAsked();
   page.kind = await getKind("reduce");
   page.asks = { name: "reduce_plan", fields: [...page.kind.fields.filter((/** @type {any} */ one) => one.name === "target" || one.name === "temp"), WATER_TEMP] };
   render(html`<div data-part="boxes" class="stack"></div><div data-part="worked" class="stack" aria-live="polite"></div>`, part("body"));
@@ -107,15 +103,13 @@ function openPanel(what) {
   const unit = unitOf(kind, kind.fields.find((/** @type {any} */ one) => one.name === "water"));
   render(panel({ kind, card, what, target: { raw: target.raw, unit: target.unit ?? "pct_vol" }, waterRaw: "0", waterUnit: unit, onLeave: closePanel }), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
-  const opened = /** @type {HTMLInputElement} */ (form.querySelector("[name=read_at]")).value;
-  const tappedAt = new Date();
   if (what === "water" && typeof page.plan !== "string") {
     /** @type {HTMLInputElement} */ (form.querySelector("input[name=water]")).value = fromCanonical(page.plan.steps[0].waterKg, unit).toFixed(1);
   }
   page.entryForm = new EntryForm({
     form, kind, card, who: page.who, look: part("panel-look"),
     figures: what === "water" ? part("panel-figures") : document.createElement("div"), // of what is measured the trim speaks
-    about: () => ({ mark: page.mark, mark_by: markBy(page.mark), read_at: readAt(form).slice(0, 16) === opened ? localStamp(tappedAt) : readAt(form), remark: remarkOf(form) }),
+    about: aboutTap(form, page.mark),
     onChange: () => showTrim(),
     onFull: (error) => showFull(part("panel-look"), error),
     onLogged: async () => {
@@ -123,8 +117,7 @@ function openPanel(what) {
       toast(onTheSlate((await counts()).waiting));
     },
   });
-  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>Log it</button>`, part("doing"));
-  document.documentElement.dataset.panel = "reduce";
+  showLogButton(form);
   /** @type {HTMLElement|null} */ (form.querySelector("input[data-keypad]"))?.focus({ preventScroll: true });
 }
 
@@ -138,14 +131,8 @@ function showTrim() {
   render(isMeasured ? trimmed(trimOf(page.tank, target, measured, figures.volume_20 ?? null), measured, page.tank) : nothing, /** @type {HTMLElement} */ (place));
 }
 
-/** @param {HTMLFormElement} form */
-const remarkOf = (form) => /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim() ?? "";
-
 function closePanel() {
-  page.entryForm?.close();
+  clearPanel(page.entryForm);
   page.entryForm = null;
-  delete document.documentElement.dataset.panel;
-  render(nothing, part("panel"));
-  /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;
   showDoing();
 }
