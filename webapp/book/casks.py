@@ -9,6 +9,7 @@ import statistics
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
+from itertools import islice
 from typing import Any
 
 from webapp.book.known import load_site, with_flags
@@ -19,6 +20,7 @@ from webapp.trade.maturing import SMALL_L, forecast_cask, judge_loss, loss_rates
 
 YEAR_S = 365.25 * 86_400
 CASKS_MOST = 5_000
+GROUP_MOST = 150  # more of a kind tell nothing new of the middle, and cost time
 GAUGES_ON_CARD = 8
 SCORES = ("nose_score", "mouth_score", "wood_score")
 _GAUGES = ("cask_fill", "gauge", "cask_regauge")
@@ -137,12 +139,12 @@ def _cask(book: Book, row: Mapping[str, Any]) -> Cask:
 def compare(found: Sequence[Cask], limits: Mapping[str, Any] | None = None) -> None:
     """Set what is usual of each cask, the drift where it lies, and what its loss looks like, from those like it."""
     limits = limits or {}
-    told = [cask for cask in found if cask.loss is not None]
+    alike = Alike(found)
     for cask in found:
-        others = [one for one in told if one is not cask]
-        groups = [[one.loss or 0.0 for one in group] for group in like(cask, others)]
+        groups = [[one.loss or 0.0 for one in group] for group in alike.groups(cask)]
         cask.usual = usual_of(groups, cask.row["capacity_l"] or 200.0)
-        drifts = [one.rates["fill"]["strength_year"] for one in others if one.area == cask.area and one.rates["fill"]]
+        near = (one for one in alike.near(cask) if one.rates["fill"])
+        drifts = [one.rates["fill"]["strength_year"] for one in near]
         cask.drift_year = min(max(statistics.median(drifts), -5.0), 5.0) if len(drifts) > 2 else 0.0
         rate = cask.rates["last"]
         if rate:
@@ -155,14 +157,32 @@ def compare(found: Sequence[Cask], limits: Mapping[str, Any] | None = None) -> N
             )  # fmt: skip
 
 
-def like(cask: Cask, others: Sequence[Cask]) -> list[list[Cask]]:
-    """Return the casks like one in groups that narrow: like size, same size, same area too, same wood and use too."""
+class Alike:
+    """Casks with a loss rate, found by what they have in common."""
+
+    def __init__(self, casks: Iterable[Cask]) -> None:
+        self._by: dict[tuple[Any, ...], list[Cask]] = {}
+        for cask in casks:
+            if cask.loss is not None:
+                for key in (*_keys(cask), ("area", cask.area)):
+                    self._by.setdefault(key, []).append(cask)
+
+    def groups(self, cask: Cask) -> list[list[Cask]]:
+        """Return casks like one in groups that narrow: like size, same size, same area too, same wood and use too."""
+        return [self._others(key, cask) for key in _keys(cask)]
+
+    def near(self, cask: Cask) -> list[Cask]:
+        """Return the others of the same area."""
+        return self._others(("area", cask.area), cask)
+
+    def _others(self, key: tuple[Any, ...], cask: Cask) -> list[Cask]:
+        return list(islice((one for one in self._by.get(key, ()) if one is not cask), GROUP_MOST))
+
+
+def _keys(cask: Cask) -> tuple[tuple[Any, ...], ...]:
     small = (cask.row["capacity_l"] or 200.0) < SMALL_L
-    sized = [one for one in others if ((one.row["capacity_l"] or 200.0) < SMALL_L) == small]
-    same = [one for one in sized if one.row["size_class"] == cask.row["size_class"]]
-    area = [one for one in same if one.area == cask.area]
-    wood = [one for one in area if one.row["wood"] == cask.row["wood"] and one.row["use"] == cask.row["use"]]
-    return [sized, same, area, wood]
+    same = (small, cask.row["size_class"])
+    return ((small,), same, (*same, cask.area), (*same, cask.area, cask.row["wood"], cask.row["use"]))
 
 
 def _is_new(row: Mapping[str, Any]) -> bool:

@@ -93,7 +93,7 @@ def cask_page(mark: str) -> Any:
         abort(404, f"The book knows no cask {mark[:16]}. Look for it in the list of casks.")
     day, wrong = _day(request.args.get("on", ""))
     forecast = cask.at(day) if day else None
-    groups = casks.like(cask, [one for one in everyone if one is not cask and one.loss is not None])
+    groups = casks.Alike(everyone).groups(cask)
     alike = next((group for group in reversed(groups) if len(group) >= 3), groups[1])
     asked = queries.for_card(current.book, cask.row["mark"])
     return render_template("desk/cellar_cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
