@@ -10,6 +10,7 @@ import http.client
 import json
 import random
 import threading
+from collections import Counter
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -34,6 +35,8 @@ class PlainPhone:
         self.receipts: dict[str, dict[str, Any]] = {}
         self.answers_missed = 0
         self.known_again = 0
+        self.statuses: Counter[int] = Counter()
+        self.last_error = ""
         self.seq = 0
         self.at_s = 0  # how far into the season this phone has got
         self._chance = random.Random(seed)
@@ -105,6 +108,8 @@ class PlainPhone:
             connection.request(method, path, json.dumps(body), headers)
             reply = connection.getresponse()
             said = json.loads(reply.read())
+            self.statuses[reply.status] += 1
+            self.last_error = said.get("error", "")
             return said if reply.status == 200 and said.get("marker") == "cellarslate" else None
         except (OSError, http.client.HTTPException, ValueError):
             return None
@@ -112,7 +117,9 @@ class PlainPhone:
             connection.close()
 
 
-def let_in(book_path: Path, url: str, count: int, *, seed: int, clocks_s: tuple[float, ...] = (0.0,)) -> list[PlainPhone]:
+def let_in(
+    book_path: Path, url: str, count: int, *, seed: int, clocks_s: tuple[float, ...] = (0.0,)
+) -> list[PlainPhone]:
     """Return phones that are let in."""
     made = []
     with open_book(book_path) as book:
