@@ -77,13 +77,18 @@ def main() -> None:
 @click.option("--tls/--plain", "is_tls", default=None, help="TLS, unless only this computer can reach it.")
 @_name_option
 @_trust_port_option
+@click.option(
+    "--behind-proxy", "public_url", default="", metavar="URL",
+    help="Another web server on this computer speaks TLS and passes on: the public https address.",
+)
 def serve(
-    data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int
+    data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int,
+    public_url: str,
 ) -> None:
     """Serve the book to phones and desks on this network."""
     from webapp.serving.site import choose_site, prepare_names, run_site
 
-    site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port)
+    site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port, public_url=public_url)
     _make_folder(data_dir)
     if site.is_tls:
         prepare_names(site, names)

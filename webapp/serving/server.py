@@ -167,7 +167,8 @@ def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[s
         app.extensions["serving_lock"] = lock
         if greet is not None:
             greet(app)
-        return Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"])
+        is_behind = bool(app.config.get("BEHIND_PROXY"))
+        return Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"], is_behind=is_behind)
     except (AlreadyServed, BookError) as error:
         click.echo(f"Error: {error}", err=True)
     except Exception:
