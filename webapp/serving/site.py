@@ -70,7 +70,7 @@ def choose_site(
     is_local = is_loopback(host)
     if public_url:
         if not is_local or is_tls:
-            raise CannotServe("Behind another web server only that one is reached: use --host 127.0.0.1, without --tls.")
+            raise CannotServe("Behind another web server listen to that one only: --host 127.0.0.1, without --tls.")
         if not is_public_address(public_url):
             raise CannotServe("Give --behind-proxy the public address, such as https://log.stillhouse.example.")
         return Site(data_dir, host, port or HTTP_PORT, False, 0, public_url.rstrip("/") + "/")
@@ -149,7 +149,8 @@ def announce(site: Site) -> None:
     click.echo(f"Address: {site.url}")
     if site.public_url:
         click.echo(f"The web server in front passes on to http://{site.host}:{site.port}/")
-    others = [] if site.public_url else [write_url(host, site.port, is_tls=site.is_tls) for host in site.list_hosts()[1:]]
+    hosts = [] if site.public_url else site.list_hosts()[1:]
+    others = [write_url(host, site.port, is_tls=site.is_tls) for host in hosts]
     if others:
         click.echo(f"Also:    {' '.join(others)}")
     if site.trust_url:
