@@ -21,7 +21,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
     # Imported here so that webapp.trade and webapp.kinds can be used without Flask.
     from flask import Flask
 
-    from webapp import access, desk, floor
+    from webapp import access, desk, floor, isolate
     from webapp.book.store import open_book
     from webapp.places import STATIC_DIR
 
@@ -38,6 +38,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
         SEND_FILE_MAX_AGE_DEFAULT=0,
     )
     app.config.update(config)
+    isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.extensions["book"] = open_book(data_dir / "book.sqlite")
     access.init_app(app)
