@@ -14,13 +14,14 @@ __version__ = "0.1.0"
 def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) -> Flask:
     """Return the Flask app over the book in `data_dir`, which is made if it is not there.
 
-    `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels).
+    `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels),
+    BEHIND_PROXY (bool: a web server on this computer passes requests on; webapp/serving/behind.py).
     Raises BookError with a sentence if the book cannot be opened.
     """
     # Imported here so that webapp.trade and webapp.kinds can be used without Flask.
     from flask import Flask
 
-    from webapp import access, desk, floor
+    from webapp import access, desk, floor, isolate
     from webapp.book.store import open_book
     from webapp.places import STATIC_DIR
 
@@ -37,9 +38,14 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
         SEND_FILE_MAX_AGE_DEFAULT=0,
     )
     app.config.update(config)
+    isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.extensions["book"] = open_book(data_dir / "book.sqlite")
     access.init_app(app)
     app.register_blueprint(floor.bp)
     app.register_blueprint(desk.bp)
+    if app.config.get("BEHIND_PROXY"):
+        from webapp.serving.behind import Behind
+
+        app.wsgi_app = Behind(app.wsgi_app)  # type: ignore[method-assign]
     return app

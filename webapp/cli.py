@@ -2,33 +2,23 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
 
 from webapp import __version__
+from webapp.cli_parts import PATH, Sentence, data_option, open_at
+from webapp.keeping import commands as keeping_commands
 from webapp.places import get_user_data_dir
 
 if TYPE_CHECKING:
     from flask import Flask
 
-    from webapp.book.store import Book
-
 # Who stands beside a change that was made at the command line.
 BY_COMMAND_LINE = "command line"
 
-_PATH = click.Path(path_type=Path)
-_data_option = click.option(
-    "--data",
-    "data_dir",
-    type=_PATH,
-    envvar="CELLARSLATE_DATA",
-    default=lambda: get_user_data_dir() / "book",
-    show_default="your own data folder",
-    help="The folder that holds the book.",
-)
 _port_option = click.option("--port", type=click.IntRange(0, 65535), help="0 takes any free port.")
 _name_option = click.option(
     "--name", "names", multiple=True, help="A further host name of this computer; repeat for more."
@@ -40,12 +30,6 @@ _trust_port_option = click.option(
     show_default=True,
     help="Plain port where a new phone fetches the certificate; 0 for none.",
 )
-
-
-class Sentence(click.ClickException):
-    """An error as one sentence that says what to do next."""
-
-    exit_code = 2
 
 
 class Commands(click.Group):
@@ -71,30 +55,40 @@ def main() -> None:
 
 
 @main.command()
-@_data_option
+@data_option
 @click.option("--host", default="0.0.0.0", show_default=True, help="Address to listen at.")  # noqa: S104
 @_port_option
 @click.option("--tls/--plain", "is_tls", default=None, help="TLS, unless only this computer can reach it.")
 @_name_option
 @_trust_port_option
+@click.option(
+    "--behind-proxy", "public_url", default="", metavar="URL",
+    help="Another web server on this computer speaks TLS and passes on: the public https address.",
+)
+@click.option("--backup-to", type=PATH, metavar="FOLDER", help="Back up by itself, into this folder on another disk.")
+@click.option("--backup-every", type=click.IntRange(1, 720), default=24, show_default=True, help="Hours between two.")
+@click.option("--backup-keep", type=click.IntRange(1, 1000), default=14, show_default=True, help="How many are kept.")
 def serve(
-    data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int
+    data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int,
+    public_url: str, backup_to: Path | None, backup_every: int, backup_keep: int,
 ) -> None:
     """Serve the book to phones and desks on this network."""
+    from webapp.keeping.schedule import Plan
     from webapp.serving.site import choose_site, prepare_names, run_site
 
-    site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port)
+    site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port, public_url=public_url)
     _make_folder(data_dir)
     if site.is_tls:
         prepare_names(site, names)
-    run_site(site, _greet)
+    plan = Plan(backup_to.absolute(), timedelta(hours=backup_every), backup_keep) if backup_to else None
+    run_site(site, _greet, BACKUPS=plan)
 
 
 @main.command()
 @click.option(
     "--data",
     "data_dir",
-    type=_PATH,
+    type=PATH,
     default=lambda: get_user_data_dir() / "demo",
     show_default="a demo folder of its own",
     help="The folder for the demo's book.",
@@ -120,7 +114,7 @@ def demo(data_dir: Path, port: int | None, is_lan: bool, trust_port: int) -> Non
 
 
 @main.command(name="set-up")
-@_data_option
+@data_option
 @_name_option
 def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
     """Begin a book: the house, the first person, and the certificate that phones will trust."""
@@ -128,7 +122,7 @@ def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
     from webapp.serving.certificates import get_authority
 
     _make_folder(data_dir)
-    with _open(data_dir, must_exist=False) as book:
+    with open_at(data_dir, must_exist=False) as book:
         if people.people(book):
             raise Sentence(f"The book in {data_dir} is set up already. Serve it with `cellarslate serve`.")
         house = click.prompt("Name of the distillery")
@@ -146,7 +140,7 @@ def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
 
 
 @main.command(name="new-phone")
-@_data_option
+@data_option
 @click.option("--url", help="The server's address; left out: where it last ran.")
 @click.argument("phone_name")
 def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
@@ -158,7 +152,7 @@ def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
     url = url or read_last_url(data_dir)
     if url is None:
         raise Sentence("This book was not served yet. Start `cellarslate serve` first, or give --url.")
-    with _open(data_dir) as book:
+    with open_at(data_dir) as book:
         token = devices.new_token(book, by=BY_COMMAND_LINE, name=phone_name)
     address = f"{url.rstrip('/')}/enrol/{token}"
     click.echo("Scan this once, with the phone itself:")
@@ -167,7 +161,7 @@ def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
 
 
 @main.command()
-@_data_option
+@data_option
 def phones(data_dir: Path) -> None:
     """List the phones: when each was last heard, and what it has not handed in."""
     from rich.console import Console
@@ -175,7 +169,7 @@ def phones(data_dir: Path) -> None:
 
     from webapp.book import devices
 
-    with _open(data_dir) as book:
+    with open_at(data_dir) as book:
         rows = devices.report(book)
     table = Table("name", "state", "last heard, UTC", "clock off, s", "entries", "not handed in")
     for row in rows:
@@ -183,59 +177,8 @@ def phones(data_dir: Path) -> None:
     Console().print(table)
 
 
-@main.command()
-@_data_option
-def verify(data_dir: Path) -> None:
-    """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
-    from webapp.book import accounts, closes, log, month_sums
-
-    with _open(data_dir) as book:
-        troubles = [wrong for each in (log, accounts, closes, month_sums) for wrong in each.verify(book)]
-        entry_count, digest = log.head(book)
-    if troubles:
-        raise Sentence("\n".join(troubles))
-    click.echo(f"{entry_count} entries, the chain holds, the accounts add up. Last digest: {digest}")
-
-
-@main.command()
-@_data_option
-@click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
-def rebuild(data_dir: Path, is_compare: bool) -> None:
-    """Fold the whole book anew from its entries; stop the server first."""
-    from webapp.book import fold
-    from webapp.serving.one_server import hold_folder
-
-    with _open(data_dir) as book, hold_folder(data_dir):
-        before = fold.dump(book) if is_compare else b""
-        fold.rebuild(book)
-        is_same = is_compare and fold.dump(book) == before
-    if is_compare and not is_same:
-        raise Sentence("Folded anew, and it came out otherwise than it was kept. Look at queries and stock.")
-    click.echo("Folded anew." + (" It came out as it was." if is_same else ""))
-
-
-@main.command()
-@_data_option
-@click.argument("file_path", metavar="FILE", type=_PATH)
-def backup(data_dir: Path, file_path: Path) -> None:
-    """Write the book and its keys to one zip FILE, and verify it. The server may go on."""
-    from webapp.backups import write_backup
-
-    entry_count = write_backup(data_dir, file_path)
-    click.echo(
-        f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept."
-    )
-
-
-@main.command()
-@_data_option
-@click.argument("file_path", metavar="FILE", type=_PATH)
-def restore(data_dir: Path, file_path: Path) -> None:
-    """Put a backup FILE into a new data folder, and verify it there."""
-    from webapp.backups import restore_backup
-
-    entry_count = restore_backup(file_path, data_dir)
-    click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
+for _command in keeping_commands.ALL:
+    main.add_command(_command)
 
 
 @main.command(name="write-docs")
@@ -255,15 +198,6 @@ def write_docs(is_check: bool) -> None:
     if not is_check:
         path.write_text(page, "utf-8", newline="\n")
         click.echo(f"Written: {path}")
-
-
-def _open(data_dir: Path, *, must_exist: bool = True) -> Book:
-    from webapp.backups import BOOK_NAME
-    from webapp.book.store import open_book
-
-    if must_exist and not (data_dir / BOOK_NAME).is_file():
-        raise Sentence(f"There is no book in {data_dir}. Name its folder with --data.")
-    return open_book(data_dir / BOOK_NAME)
 
 
 def _make_folder(data_dir: Path) -> None:

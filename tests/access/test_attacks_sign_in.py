@@ -8,7 +8,7 @@ import pytest
 
 from webapp import create_app
 from webapp.access import pages
-from webapp.access.tries import KEYS_MOST, Tries
+from webapp.access.tries import KEYS_MOST, Remembered, Tries
 from webapp.book import people
 
 from .conftest import PASSWORD, csrf_of
@@ -16,7 +16,9 @@ from .conftest import PASSWORD, csrf_of
 
 @pytest.fixture(autouse=True)
 def fresh_tries(monkeypatch):
-    monkeypatch.setattr(pages, "by_name", Tries(most=5, window_s=60))
+    monkeypatch.setattr(pages, "by_name_here", Tries(most=5, window_s=60))
+    monkeypatch.setattr(pages, "by_name", Tries(most=40, window_s=60))
+    monkeypatch.setattr(pages, "used_here", Remembered())
     monkeypatch.setattr(pages, "by_address", Tries(most=30, window_s=60))
 
 
@@ -86,6 +88,39 @@ def test_guesses_side_by_side_are_counted_too(app):
         thread.join()
     assert answers.count(401) <= 5 + 2, "the look and the count are two steps, and eight threads serve"
     assert answers.count(429) >= 5
+
+
+def at(address):
+    """Return how a request looks that comes from this address."""
+    return {"environ_base": {"REMOTE_ADDR": address}}
+
+
+def test_a_neighbour_who_guesses_wrongly_keeps_nobody_out(app):
+    """Defends: a name against somebody at another address who only wants it shut out."""
+    for _ in range(7):
+        last = try_in(app.test_client(), "OL", "guess", **at("10.0.0.66"))
+    assert last.status_code == 429, "where the guesses come from it is shut"
+    assert try_in(app.test_client(), "OL", PASSWORD, **at("10.0.0.66")).status_code == 429
+    assert try_in(app.test_client(), "OL", PASSWORD, **at("10.0.0.2")).status_code == 302
+
+
+def test_many_neighbours_are_slowed_down_together_and_still_keep_nobody_out_of_its_own_place(app):
+    """Defends: the name against guesses from a whole network; and its owner, at the computer it always uses."""
+    assert try_in(app.test_client(), "OL", PASSWORD, **at("10.0.0.2")).status_code == 302
+    codes = [try_in(app.test_client(), "OL", "guess", **at(f"10.0.1.{n}")).status_code for n in range(45)]
+    assert codes == [401] * 40 + [429] * 5
+    assert try_in(app.test_client(), "OL", PASSWORD, **at("10.0.0.3")).status_code == 429, "from a new place it waits"
+    assert try_in(app.test_client(), "OL", PASSWORD, **at("10.0.0.2")).status_code == 302
+    for _ in range(5):
+        try_in(app.test_client(), "OL", "guess", **at("10.0.0.2"))
+    assert try_in(app.test_client(), "OL", PASSWORD, **at("10.0.0.2")).status_code == 429, "there too guesses are few"
+
+
+def test_places_that_are_remembered_are_bounded():
+    kept = Remembered(most=3)
+    for number in range(5):
+        kept.add(str(number))
+    assert [str(number) in kept for number in range(5)] == [False, False, True, True, True]
 
 
 def test_one_address_cannot_go_through_the_names(app):

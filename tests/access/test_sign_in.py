@@ -3,7 +3,7 @@
 import pytest
 
 from webapp.access import pages
-from webapp.access.tries import Tries
+from webapp.access.tries import Remembered, Tries
 from webapp.book import people
 
 from .conftest import PASSWORD, csrf_of
@@ -11,7 +11,9 @@ from .conftest import PASSWORD, csrf_of
 
 @pytest.fixture(autouse=True)
 def fresh_tries(monkeypatch):
-    monkeypatch.setattr(pages, "by_name", Tries(most=5, window_s=60))
+    monkeypatch.setattr(pages, "by_name_here", Tries(most=5, window_s=60))
+    monkeypatch.setattr(pages, "by_name", Tries(most=40, window_s=60))
+    monkeypatch.setattr(pages, "used_here", Remembered())
     monkeypatch.setattr(pages, "by_address", Tries(most=30, window_s=60))
 
 

@@ -172,6 +172,27 @@ def test_a_byte_that_was_changed_behind_our_back_is_found(book: Book, column: st
     assert "number 2" not in " ".join(troubles)
 
 
+def test_a_clock_a_hair_behind_does_not_break_the_chain(book: Book) -> None:
+    """Its skew rounds to -0.0, which the database gives back as 0.0."""
+    send(book, reading(seq=1), skew_s=-0.03)
+    assert log.verify(book) == []
+
+
+def test_a_chain_that_was_hashed_over_minus_nothing_holds(book: Book) -> None:
+    """So the digests of such entries were made once. What the zero stands for must not be changed with it."""
+    send(book, reading(seq=1))
+    row = book.query("SELECT * FROM entries")[0]
+    parts = (log.FIRST_DIGEST, "1", row["body_sha256"], row["received_at"], "-0.0", row["via"])
+    with closing(sqlite3.connect(book.path)) as conn:
+        conn.execute("DROP TRIGGER entries_stay")
+        conn.execute("UPDATE entries SET digest = ?", (log.sha256("\n".join(parts)),))
+        conn.commit()
+        assert log.verify(book) == []
+        conn.execute("UPDATE entries SET skew_s = 0.4")
+        conn.commit()
+    assert "number 1" in log.verify(book)[0]
+
+
 def test_an_entry_taken_out_behind_our_back_is_found(book: Book) -> None:
     send(book, *[reading(seq=n) for n in range(1, 6)])
     with closing(sqlite3.connect(book.path)) as conn:

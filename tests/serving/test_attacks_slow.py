@@ -1,7 +1,9 @@
 """Senders that take for ever, against a real server: few of them must not stop everybody else."""
 
+import contextlib
 import socket
 import ssl
+import threading
 import time
 import urllib.request
 
@@ -85,3 +87,46 @@ def test_a_body_far_too_large_is_refused(server):
         except ConnectionError:
             return
         assert answer.split()[1] in (b"401", b"413")
+
+
+def test_the_trust_page_keeps_few_callers_and_none_for_long(tmp_path, monkeypatch):
+    """Defends: the office's computer, against somebody who calls the plain port by the thousand and says nothing."""
+    from webapp.serving import phone_trust
+
+    monkeypatch.setattr(phone_trust, "CALL_S", 4.0)
+    most = phone_trust.CALLERS_OF_ADDRESS_MOST
+    before = threading.active_count()
+    listener = phone_trust.start_trust_listener(tmp_path, "https://localhost:8443/", "127.0.0.1", 0)
+    where = ("127.0.0.1", listener.server_port)
+    with contextlib.ExitStack() as held:
+        held.callback(listener.server_close)
+        held.callback(listener.shutdown)
+        callers = [held.enter_context(socket.create_connection(where, timeout=20)) for _ in range(most + 12)]
+        assert all(_is_closed(sock) for sock in callers[most:]), "one too many is hung up on"
+        # A thread and a timer for each, and the listener's own.
+        assert threading.active_count() - before <= 2 * most + 1
+        for sock in callers[:most]:
+            sock.settimeout(20)
+            assert sock.recv(10) == b"", "it said nothing for too long"
+        deadline = time.monotonic() + 10
+        while not _has_trust_page(where[1]):  # the places are free again a moment later
+            assert time.monotonic() < deadline
+
+
+def _has_trust_page(port):
+    try:
+        with urllib.request.urlopen(f"http://127.0.0.1:{port}/trust", timeout=5) as answer:
+            return answer.status == 200
+    except OSError:
+        time.sleep(0.05)
+        return False
+
+
+def _is_closed(sock):
+    sock.settimeout(2)
+    try:
+        return sock.recv(10) == b""
+    except TimeoutError:
+        return False
+    except OSError:
+        return True

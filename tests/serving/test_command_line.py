@@ -35,7 +35,7 @@ def book_dir(tmp_path: Path) -> Path:
 def test_help_lists_every_command() -> None:
     done = run("--help")
     assert done.returncode == 0
-    commands = "serve demo set-up new-phone phones verify rebuild backup restore write-docs"
+    commands = "serve demo set-up set-password new-phone phones verify rebuild backup restore rehearse export import"
     for command in commands.split():
         assert f"  {command} " in done.stdout
         assert run(command, "--help").returncode == 0
@@ -165,3 +165,27 @@ def wait_for_answer(process: subprocess.Popen[bytes], url: str) -> int | None:
             return int(answer.status)
         time.sleep(0.1)
     return None
+
+
+def test_a_book_goes_out_as_open_files_and_in_again_and_people_get_in_anew(tmp_path: Path) -> None:
+    typed = "Tarrowdene Orchard Stills\nmetric\nIlka M.\nim\nplum and pear 26\nplum and pear 26\n"
+    assert run("set-up", "--data", tmp_path / "old", typed=typed).returncode == 0
+    out = run("export", tmp_path / "files", "--data", tmp_path / "old")
+    assert out.returncode == 0, out.stderr
+    taken = run("import", tmp_path / "files", "--data", tmp_path / "new")
+    assert taken.returncode == 0, taken.stderr
+    assert "came out as they were" in taken.stdout
+    assert "set-password" in taken.stdout
+    nobody = run("set-password", "zz", "--data", tmp_path / "new", typed="pear and plum 27\npear and plum 27\n")
+    assert nobody.returncode == 2
+    assert "nobody with the code ZZ" in nobody.stderr
+    done = run("set-password", "im", "--data", tmp_path / "new", typed="pear and plum 27\npear and plum 27\n")
+    assert done.returncode == 0, done.stderr
+    with open_book(tmp_path / "new" / BOOK_NAME) as book:
+        from webapp.book import people
+
+        assert people.check_password(book, "IM", "pear and plum 27")
+    assert run("backup", tmp_path / "new.zip", "--data", tmp_path / "new").returncode == 0
+    tried = run("rehearse", tmp_path / "new.zip", "--data", tmp_path / "new")
+    assert tried.returncode == 0, tried.stderr
+    assert "can be restored" in tried.stdout

@@ -121,7 +121,7 @@ def test_a_sender_that_falls_silent_is_told_so(monkeypatch: pytest.MonkeyPatch) 
     monkeypatch.setattr(gate, "SILENCE_S", 0.05)
     asked = scope("POST", "/api/hand-in", content_length="20")
     proto = answered(new_gate(), asked, Pieces((b"a", b"b"), pause_s=5))
-    assert proto.status == 408 and b'"marker": "cellarslate"' in proto.body and b"Try again" in proto.body
+    assert proto.status == 408 and b'"marker": "cellarslate"' in proto.body and b"try again" in proto.body
 
 
 def test_a_sender_that_drips_for_ever_is_told_so(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -22,13 +22,17 @@ from webapp.access.forms import SetUpForm, SignInForm
 from webapp.access.guard import current
 from webapp.access.guard import sign_in as begin_session
 from webapp.access.guard import sign_out as end_session
-from webapp.access.tries import Tries
+from webapp.access.tries import Remembered, Tries
 from webapp.book import people, registry
 from webapp.serving import phone_trust
 
 bp = Blueprint("access", __name__)
-by_name = Tries(most=5, window_s=60)
+# A name from one address; all names from one address; a name from addresses that never signed it in. The last is
+# larger: somebody who guesses wrongly must not keep a name out, and never from where it is used to signing in.
+by_name_here = Tries(most=5, window_s=60)
 by_address = Tries(most=30, window_s=60)
+by_name = Tries(most=40, window_s=60)
+used_here = Remembered()
 
 
 def setup_code(app: Any) -> str | None:
@@ -63,18 +67,26 @@ def sign_in_page() -> Any:
 
 def _tried(code: str, password: str) -> dict[str, Any] | None:
     address = request.remote_addr or "?"
-    wait_s = max(by_name.wait_s(code.upper()), by_address.wait_s(address))
+    name = code.upper()
+    here = f"{name}\n{address}"
+    is_used = here in used_here
+    wait_s = max(by_name_here.wait_s(here), by_address.wait_s(address), 0 if is_used else by_name.wait_s(name))
     if wait_s:
         response = make_response(render_template("access/error.html", words=f"Too many tries. Wait {wait_s} s."), 429)
         response.headers["Retry-After"] = str(wait_s)
         abort(response)
     # Counted before it is looked at: guesses side by side would all find the count of before.
-    by_name.failed(code.upper())
+    by_name_here.failed(here)
     by_address.failed(address)
+    if not is_used:
+        by_name.failed(name)
     person = people.check_password(current.book, code, password)
     if person is not None:
-        by_name.passed(code.upper())
+        by_name_here.passed(here)
         by_address.took_back(address)
+        if not is_used:
+            by_name.took_back(name)
+        used_here.add(here)
     return person
 
 

@@ -51,3 +51,25 @@ class Tries:
         while times and times[0] <= self._clock() - self._window_s:  # type: ignore[operator]
             times.popleft()
         return times
+
+
+class Remembered:
+    """Keys that got in, the latest of them; forgotten with the process, as the tries are."""
+
+    def __init__(self, most: int = KEYS_MOST) -> None:
+        """Remember at most so many."""
+        self._most = most
+        self._kept: OrderedDict[str, None] = OrderedDict()
+        self._lock = threading.Lock()
+
+    def add(self, key: str) -> None:
+        """Remember this key."""
+        with self._lock:
+            self._kept[key] = None
+            self._kept.move_to_end(key)
+            while len(self._kept) > self._most:
+                self._kept.popitem(last=False)
+
+    def __contains__(self, key: str) -> bool:
+        with self._lock:
+            return key in self._kept

@@ -17,7 +17,8 @@ def measured_skew(phone_now: Any, now: datetime) -> float:
     """Return phone clock minus book clock. [s], any; 0 where the phone said no time."""
     try:
         stamp = datetime.fromisoformat(phone_now)
-        return round((stamp - now).total_seconds(), 1)
+        # Plus nothing: a clock a few hundredths behind would come out as -0.0, which SQLite gives back as 0.0.
+        return round((stamp - now).total_seconds(), 1) + 0.0
     except (TypeError, ValueError, OverflowError):
         return 0.0
 

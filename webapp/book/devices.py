@@ -89,11 +89,17 @@ def devices(book: Book) -> list[dict[str, Any]]:
 
 
 def report(book: Book) -> list[dict[str, Any]]:
-    """Return each device with what the book has of it: `seen`, `gaps`, `heard_at`, `skew_s`, and `entries`."""
-    many = {row["device"]: row["n"] for row in book.query("SELECT device, count(*) AS n FROM entries GROUP BY device")}
+    """Return each device with what the book has of it: `seen`, `gaps`, `heard_at`, `skew_s`, `entries`.
+
+    `given_twice` counts the numbers of its counter that more than one entry has: there are two phones of one name, or
+    one that was set up from an older copy. All of their entries are in the book.
+    """
+    counted = "count(*) AS entries, count(*) - count(DISTINCT seq) AS given_twice"
+    sql = f"SELECT device, {counted} FROM entries GROUP BY device"  # noqa: S608
+    many = {row.pop("device"): row for row in book.query(sql)}
+    none = {"entries": 0, "given_twice": 0}
     return [
-        device | counters.report_seen(book, device["id"]) | {"entries": many.get(device["id"], 0)}
-        for device in devices(book)
+        device | counters.report_seen(book, device["id"]) | many.get(device["id"], none) for device in devices(book)
     ]
 
 

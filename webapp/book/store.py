@@ -23,6 +23,8 @@ from webapp.book.memory import Memory
 
 BUSY_MS = 10_000
 CACHE_KIB = 32_768
+_DISK = "The book cannot be written: {}. Make room on the server's disk, or look at its rights; then try again."
+_OF_THE_DISK = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN)
 __all__ = ["Book", "BookError", "open_book"]
 
 
@@ -68,11 +70,13 @@ class Book:
             try:
                 yield self._writer
                 self._writer.conn.execute("COMMIT")
-            except BaseException:
+            except BaseException as error:
                 # What is held in memory may speak of rows that are now undone.
                 self.memory.clear()
                 if self._writer.conn.in_transaction:
                     self._writer.conn.execute("ROLLBACK")
+                if isinstance(error, sqlite3.OperationalError) and _is_of_the_disk(error):
+                    raise BookError(_DISK.format(error)) from error
                 raise
             finally:
                 self._inside = 0
@@ -109,7 +113,7 @@ class Book:
         except sqlite3.OperationalError as error:
             if "locked" in str(error) or "busy" in str(error):
                 raise BookError("Another program is writing in the book. Try again in a moment.") from error
-            raise BookError(f"The book cannot be written: {error}. Look at the disk and its rights.") from error
+            raise BookError(_DISK.format(error)) from error
         # Changes only when somebody else wrote: then what is held in memory is old.
         data_version = self._writer.conn.execute("PRAGMA data_version").fetchone()[0]
         if data_version != self._data_version:
@@ -150,6 +154,11 @@ def open_book(path: Path | str) -> Book:
         book.close()
         raise
     return book
+
+
+def _is_of_the_disk(error: sqlite3.OperationalError) -> bool:
+    # Extended codes have the plain one in their low byte. [sqlite.org/rescode.html]
+    return (getattr(error, "sqlite_errorcode", 0) or 0) & 0xFF in _OF_THE_DISK
 
 
 def _connect(path: Path, *, read_only: bool = False) -> Database:

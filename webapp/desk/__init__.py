@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 from typing import Any
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from flask import Blueprint
+from flask import Blueprint, current_app
 
 from webapp.access import current
 from webapp.trade import units
@@ -45,7 +45,14 @@ def for_every_page() -> dict[str, Any]:
         "decimal_mark": site.get("decimal_mark"),
         "person": current.person,
         "may": current.may,
+        "backup_trouble": _backup_trouble() if current.may("office") else "",
     }
+
+
+def _backup_trouble() -> str:
+    from webapp.keeping import schedule
+
+    return schedule.trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
 
 
 @bp.app_template_filter("unit_symbol")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from flask import abort, flash, redirect, render_template, request, url_for
+from flask import abort, current_app, flash, redirect, render_template, request, url_for
 
 import webapp.kinds
 from webapp.access import current, needs
@@ -15,6 +15,7 @@ from webapp.book.periods import accounts_of
 from webapp.book.season import FIRST_MONTH
 from webapp.desk import bp
 from webapp.desk.forms import InstrumentForm, LimitForm, SiteForm, figure
+from webapp.keeping import schedule
 from webapp.kinds.as_form import pairs
 from webapp.trade import units
 from webapp.trade.marks import BadMark, parse_mark
@@ -69,6 +70,7 @@ def _settings(form: SiteForm) -> str:
         check_limits=registry.check_limits(current.book),
         instruments=registry.instruments(current.book),
         changes=registry.changes(current.book, 50),
+        backups=schedule.standing(current_app.config["DATA_DIR"]),
     )
 
 

@@ -18,6 +18,7 @@ from webapp.book.clock import utc_text
 from webapp.book.errors import BookError
 from webapp.floor import assets, bp
 from webapp.floor.body import BadBody, read_json
+from webapp.isolate import isolate_shown
 from webapp.kinds import as_openapi
 from webapp.kinds.as_schema import BATCH_MOST, hand_in_schema
 
@@ -68,7 +69,7 @@ def cards_since() -> Any:
     if since > intake.cursor(book):
         since = 0  # a book restored from a backup: its past is another one, the phone begins afresh
     about = {"book_id": intake.book_id(book), "server_now": utc_text(datetime.now(UTC))}
-    return jsonify({"marker": MARKER, "ok": True, **about, **cards.cards_since(book, since)})
+    return jsonify({"marker": MARKER, "ok": True, **about, **isolate_shown(cards.cards_since(book, since))})
 
 
 @bp.get("/api/session")

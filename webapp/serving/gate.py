@@ -18,6 +18,8 @@ from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 from typing import Any
 
+from webapp.serving.behind import caller
+
 App = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
 Headers = list[tuple[str, str]]
 
@@ -49,10 +51,14 @@ class _Answer:
 
 
 class Gate:
-    """The app as the server calls it. `threads` work; `body_most` bytes of a body are read, a longer one is refused."""
+    """The app as the server calls it. `threads` work; `body_most` bytes of a body are read, a longer one is refused.
 
-    def __init__(self, app: App, *, threads: int, body_most: int) -> None:
+    `is_behind`: a web server on this computer passes requests on, and says whose they are.
+    """
+
+    def __init__(self, app: App, *, threads: int, body_most: int, is_behind: bool = False) -> None:
         self.app = app
+        self.is_behind = is_behind
         self.body_most = body_most
         self._threads = ThreadPoolExecutor(threads, thread_name_prefix="request")
         self._inside = 0
@@ -63,6 +69,8 @@ class Gate:
         if scope.proto != "http":
             return
         address = _host(scope.client)[0]
+        if self.is_behind:
+            address = caller(address, scope.headers.get("x-forwarded-for"))
         if self._inside >= ALL_MOST or self._of_address[address] >= ADDRESS_MOST:
             _refuse(scope, proto, 503, _TOO_MANY, [("retry-after", "5")])
             return

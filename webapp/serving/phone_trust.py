@@ -3,10 +3,13 @@
 The listener serves three things only: a page, the certificate in two forms, and a redirect to that page.
 """
 
+import contextlib
 import html
 import plistlib
+import socket
 import threading
 import uuid
+from collections import Counter
 from collections.abc import Callable, Iterable
 from pathlib import Path
 from socketserver import ThreadingMixIn
@@ -22,6 +25,8 @@ from webapp.serving.certificates import get_ca_pem
 TRUST_PATH = "/trust"
 PEM_PATH = "/trust/cellarslate.crt"
 PROFILE_PATH = "/trust/cellarslate.mobileconfig"
+# Callers at one time, of all and of one address; and how long one call may take in all. [s]
+CALLERS_MOST, CALLERS_OF_ADDRESS_MOST, CALL_S = 32, 8, 20.0
 
 _PAGE = """<!doctype html>
 <html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
@@ -140,7 +145,39 @@ def _load_certificate(data_dir: Path) -> x509.Certificate | None:
 
 
 class _TrustServer(ThreadingMixIn, WSGIServer):
+    """A thread for each caller, and few: a phone looks at three small answers once in its life."""
+
     daemon_threads = True
+
+    def __init__(self, *args: Any) -> None:
+        self._lock = threading.Lock()
+        self._inside: Counter[str] = Counter()
+        super().__init__(*args)
+
+    def process_request(self, request: Any, client_address: Any) -> None:
+        """Take the caller in, or hang up on one too many."""
+        address = str(client_address[0])
+        with self._lock:
+            is_full = self._inside.total() >= CALLERS_MOST or self._inside[address] >= CALLERS_OF_ADDRESS_MOST
+            if not is_full:
+                self._inside[address] += 1
+        if is_full:
+            self.shutdown_request(request)
+        else:
+            super().process_request(request, client_address)
+
+    def process_request_thread(self, request: Any, client_address: Any) -> None:
+        """In its thread: answer, and end whoever takes for ever over it a byte at a time."""
+        patience = threading.Timer(CALL_S, _hang_up, (request,))
+        patience.daemon = True
+        patience.start()
+        try:
+            super().process_request_thread(request, client_address)
+        finally:
+            patience.cancel()
+            with self._lock:
+                self._inside[str(client_address[0])] -= 1
+                self._inside += Counter()  # forgets addresses that are at nothing
 
     def server_bind(self) -> None:
         # The parent asks the name service for the host's full name, which can take many seconds on a LAN.
@@ -148,6 +185,11 @@ class _TrustServer(ThreadingMixIn, WSGIServer):
         self.server_address = self.socket.getsockname()
         self.server_name, self.server_port = str(self.server_address[0]), self.server_address[1]
         self.setup_environ()
+
+
+def _hang_up(request: Any) -> None:
+    with contextlib.suppress(OSError):
+        request.shutdown(socket.SHUT_RDWR)
 
 
 class _QuietHandler(WSGIRequestHandler):

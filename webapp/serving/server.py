@@ -22,6 +22,7 @@ from granian.http import HTTP1Settings
 from granian.log import LogLevels
 
 from webapp.book.errors import BookError
+from webapp.keeping import schedule
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
 from webapp.serving.gate import Gate
@@ -165,9 +166,12 @@ def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[s
 
         app = create_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
+        if config.get("BACKUPS"):
+            schedule.start(Path(data_dir), config["BACKUPS"])
         if greet is not None:
             greet(app)
-        return Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"])
+        is_behind = bool(app.config.get("BEHIND_PROXY"))
+        return Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"], is_behind=is_behind)
     except (AlreadyServed, BookError) as error:
         click.echo(f"Error: {error}", err=True)
     except Exception:

@@ -9,6 +9,7 @@ from urllib.parse import urlsplit
 import click
 
 from webapp.serving.addresses import is_loopback, list_lan_addresses, list_own_names, write_url
+from webapp.serving.behind import is_public_address
 from webapp.serving.certificates import get_authority, is_permitted, list_site_names
 from webapp.serving.phone_trust import TRUST_PATH, start_trust_listener, write_fingerprint
 from webapp.serving.server import CannotServe, check_port, find_free_port, serve
@@ -22,13 +23,17 @@ _EVERY_ADDRESS = ("0.0.0.0", "::")  # noqa: S104
 
 @dataclass(frozen=True)
 class Site:
-    """Where the server listens; `trust_port` 0 means that no trust page is served."""
+    """Where the server listens; `trust_port` 0 means that no trust page is served.
+
+    `public_url` is where a web server in front of it is reached, which speaks TLS for it; empty where there is none.
+    """
 
     data_dir: Path
     host: str
     port: int
     is_tls: bool
     trust_port: int = 0
+    public_url: str = ""
 
     def list_hosts(self) -> list[str]:
         """Return the names and addresses that reach this server, the one to show first."""
@@ -39,6 +44,8 @@ class Site:
     @property
     def url(self) -> str:
         """The address to type or scan."""
+        if self.public_url:
+            return self.public_url
         return write_url(self.list_hosts()[0], self.port, is_tls=self.is_tls)
 
     @property
@@ -52,13 +59,21 @@ class Site:
         return [*list_site_names(get_authority(self.data_dir)), *list_own_names()] if self.is_tls else []
 
 
-def choose_site(data_dir: Path, host: str, port: int | None, *, is_tls: bool | None, trust_port: int) -> Site:
+def choose_site(
+    data_dir: Path, host: str, port: int | None, *, is_tls: bool | None, trust_port: int, public_url: str = ""
+) -> Site:
     """Return the site for the options given; raise CannotServe where they do not go together.
 
     Plain http is for this computer alone: elsewhere phones refuse to work offline and to open the camera,
     and figures and passwords could be read on the way.
     """
     is_local = is_loopback(host)
+    if public_url:
+        if not is_local or is_tls:
+            raise CannotServe("Behind another web server listen to that one only: --host 127.0.0.1, without --tls.")
+        if not is_public_address(public_url):
+            raise CannotServe("Give --behind-proxy the public address, such as https://log.stillhouse.example.")
+        return Site(data_dir, host, port or HTTP_PORT, False, 0, public_url.rstrip("/") + "/")
     if is_tls is False and not is_local:
         raise CannotServe("Plain http is for this computer only. Leave --plain out, or use --host 127.0.0.1.")
     is_tls = not is_local if is_tls is None else is_tls
@@ -100,8 +115,9 @@ def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> 
     announce(site)
     (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
     config = {
-        "TLS": site.is_tls,
-        "PUBLIC_HOST": None if is_loopback(site.host) else urlsplit(site.url).netloc,
+        "TLS": site.is_tls or bool(site.public_url),
+        "BEHIND_PROXY": bool(site.public_url),
+        "PUBLIC_HOST": None if is_loopback(site.host) and not site.public_url else urlsplit(site.url).netloc,
         "SITE_URL": site.url,
         "TRUST_URL": site.trust_url,
         **config,
@@ -131,7 +147,10 @@ def announce(site: Site) -> None:
     """Print where the site answers, and for phones a QR code to begin with."""
     click.echo(f"Book:    {site.data_dir}")
     click.echo(f"Address: {site.url}")
-    others = [write_url(host, site.port, is_tls=site.is_tls) for host in site.list_hosts()[1:]]
+    if site.public_url:
+        click.echo(f"The web server in front passes on to http://{site.host}:{site.port}/")
+    hosts = [] if site.public_url else site.list_hosts()[1:]
+    others = [write_url(host, site.port, is_tls=site.is_tls) for host in hosts]
     if others:
         click.echo(f"Also:    {' '.join(others)}")
     if site.trust_url:

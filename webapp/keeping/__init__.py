@@ -1,0 +1,1 @@
+"""Keeping the book for decades: backups by the clock, rehearsals of a restore, open files out and in again."""

@@ -1,0 +1,122 @@
+"""The commands that look after the book: verify, rebuild, back up, restore, rehearse, export, import."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from webapp.cli_parts import PATH, Sentence, data_option, open_at
+
+
+@click.command()
+@data_option
+def verify(data_dir: Path) -> None:
+    """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
+    from webapp.book import accounts, closes, log, month_sums
+
+    with open_at(data_dir) as book:
+        troubles = [wrong for each in (log, accounts, closes, month_sums) for wrong in each.verify(book)]
+        entry_count, digest = log.head(book)
+    if troubles:
+        raise Sentence("\n".join(troubles))
+    click.echo(f"{entry_count} entries, the chain holds, the accounts add up. Last digest: {digest}")
+
+
+@click.command()
+@data_option
+@click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
+def rebuild(data_dir: Path, is_compare: bool) -> None:
+    """Fold the whole book anew from its entries; stop the server first."""
+    from webapp.book import fold
+    from webapp.serving.one_server import hold_folder
+
+    with open_at(data_dir) as book, hold_folder(data_dir):
+        before = fold.dump(book) if is_compare else b""
+        fold.rebuild(book)
+        is_same = is_compare and fold.dump(book) == before
+    if is_compare and not is_same:
+        raise Sentence("Folded anew, and it came out otherwise than it was kept. Look at queries and stock.")
+    click.echo("Folded anew." + (" It came out as it was." if is_same else ""))
+
+
+@click.command()
+@data_option
+@click.argument("file_path", metavar="FILE", type=PATH)
+def backup(data_dir: Path, file_path: Path) -> None:
+    """Write the book and its keys to one zip FILE, and verify it. The server may go on."""
+    from webapp.backups import write_backup
+
+    entry_count = write_backup(data_dir, file_path)
+    click.echo(
+        f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept."
+    )
+
+
+@click.command()
+@data_option
+@click.argument("file_path", metavar="FILE", type=PATH)
+def restore(data_dir: Path, file_path: Path) -> None:
+    """Put a backup FILE into a new data folder, and verify it there."""
+    from webapp.backups import restore_backup
+
+    entry_count = restore_backup(file_path, data_dir)
+    click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
+
+
+@click.command()
+@data_option
+@click.argument("file_path", metavar="FILE", type=PATH)
+def rehearse(data_dir: Path, file_path: Path) -> None:
+    """Try a backup FILE out: restore it aside, verify it, and say what the book has that it has not."""
+    from webapp.keeping.rehearsal import rehearse as try_out
+
+    click.echo("\n".join(try_out(file_path, data_dir)))
+
+
+@click.command()
+@data_option
+@click.argument("folder", metavar="FOLDER", type=PATH)
+def export(data_dir: Path, folder: Path) -> None:
+    """Write the whole book to a new FOLDER as open files, without secrets. The server may go on."""
+    from webapp.backups import BOOK_NAME
+    from webapp.keeping.export import export_book
+
+    open_at(data_dir).close()
+    said = export_book(data_dir / BOOK_NAME, folder)
+    click.echo(f"{said['entries']} entries in {folder}. Its README.txt says how to read it.")
+    click.echo(f"Last digest: {said['last_digest']}")
+
+
+@click.command(name="import")
+@data_option
+@click.argument("folder", metavar="FOLDER", type=PATH)
+def take_in(data_dir: Path, folder: Path) -> None:
+    """Make a book of an exported FOLDER in a new data folder, and verify it there."""
+    from webapp.keeping.take_in import take_in as make_book
+
+    said = make_book(folder, data_dir)
+    same = "Stock and queries came out as they were."
+    if not said["is_same_fold"]:
+        same = f"Version {said['version']} wrote it; this one works some stock or queries out otherwise. Look at them."
+    click.echo(f"{said['entries']} entries, verified, in {data_dir}. {same}")
+    click.echo("Nobody can sign in yet: cellarslate set-password CODE. Let each phone in anew.")
+
+
+@click.command(name="set-password")
+@data_option
+@click.argument("code")
+def set_password(data_dir: Path, code: str) -> None:
+    """Set the password of the person with that CODE, for whoever keeps this computer."""
+    from webapp.book import people
+
+    code = code.strip().upper()
+    with open_at(data_dir) as book:
+        if people.person(book, code) is None:
+            raise Sentence(f"There is nobody with the code {code[:12]} in this book. Look under People.")
+        password = click.prompt("Password", hide_input=True, confirmation_prompt=True)
+        people.set_password(book, code, password, by="command line")
+    click.echo(f"{code} can sign in with it now. Sessions under the old one have ended.")
+
+
+ALL = (verify, rebuild, backup, restore, rehearse, export, take_in, set_password)

@@ -1,0 +1,156 @@
+"""Backups by the clock, made by the server itself: written, opened, verified, the oldest let go; a failure is said."""
+
+from __future__ import annotations
+
+import json
+import logging
+import re
+import shutil
+import tempfile
+import threading
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+from webapp.backups import restore_backup, write_backup
+from webapp.book.clock import utc_text
+from webapp.book.errors import BookError
+
+STATUS_NAME = "backups.json"
+_NAME = re.compile(r"book-(\d{8}T\d{6}Z)\.zip\Z")
+_RETRY = timedelta(minutes=15)
+_LOOK_EVERY_S = 60.0
+_LEFT_S = 86_400.0
+_log = logging.getLogger("webapp")
+
+
+@dataclass(frozen=True)
+class Plan:
+    """Where backups go, how often, and how many are kept."""
+
+    folder: Path
+    every: timedelta = timedelta(hours=24)
+    keep: int = 14
+
+
+def start(data_dir: Path, plan: Plan, stop: threading.Event | None = None) -> threading.Thread:
+    """Look after the backups in a thread of its own, until `stop` is set or the process ends."""
+    ended = stop or threading.Event()
+
+    def look() -> None:
+        while not ended.is_set():
+            run_due(data_dir, plan, datetime.now(UTC))
+            ended.wait(_LOOK_EVERY_S)
+
+    thread = threading.Thread(target=look, name="backups", daemon=True)
+    thread.start()
+    return thread
+
+
+def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
+    """Make a backup if one is due; say whether one was tried. `now` is aware. Never raises for a disk in trouble."""
+    status = read_status(data_dir)
+    newest = max((_when(path) for path in _backups(plan.folder)), default=None)
+    # A clock that was set back must not keep backups away.
+    is_due = newest is None or not timedelta(0) <= now - newest < plan.every
+    failed_at = _time_of(status.get("failed_at"))
+    if not is_due or (failed_at and timedelta(0) <= now - failed_at < _RETRY):
+        return False
+    _sweep(plan.folder, now)
+    note: dict[str, Any] = {"folder": str(plan.folder), "every_h": plan.every.total_seconds() / 3600, "keep": plan.keep}
+    try:
+        path = plan.folder / f"book-{now.astimezone(UTC):%Y%m%dT%H%M%SZ}.zip"
+        entry_count = _make(data_dir, path)
+        note |= {"made_at": utc_text(now), "entries": entry_count, "file": path.name}
+        for old in sorted(_backups(plan.folder))[: -plan.keep]:
+            old.unlink()
+    except (BookError, OSError) as error:
+        _log.warning("The backup failed: %s", error)
+        note |= {name: status[name] for name in ("made_at", "entries", "file") if name in status}
+        note |= {"failed_at": utc_text(now), "words": str(error)}
+    _write_status(data_dir, note)
+    return True
+
+
+def read_status(data_dir: Path) -> dict[str, Any]:
+    """Return what came of the last backups: `made_at`, `entries`, `file`; `failed_at` and `words` while it fails."""
+    try:
+        status = json.loads((data_dir / STATUS_NAME).read_text("utf-8"))
+        return status if isinstance(status, dict) else {}
+    except (OSError, ValueError):
+        return {}
+
+
+def trouble(data_dir: Path, now: datetime) -> str:
+    """Return a sentence for the office where backups by the clock fail or have stopped coming; else ''."""
+    status = read_status(data_dir)
+    last = status.get("made_at")
+    since = f"The last good one is of {last[:16].replace('T', ' ')} UTC." if last else "There is none yet."
+    if status.get("failed_at"):
+        return f"The backup failed: {status.get('words')} {since}"
+    made_at, every = _time_of(last), timedelta(hours=float(status.get("every_h", 24)))
+    if made_at and now - made_at > 2 * every:
+        days = (now - made_at).days
+        return f"No backup was made for {days} days. {since} Look whether the server runs with --backup-to."
+    return ""
+
+
+def standing(data_dir: Path) -> str:
+    """Return a line for the settings: where backups go, and when the last was made."""
+    status = read_status(data_dir)
+    if not status:
+        return "The server makes none by itself. Start it with --backup-to, or make them another way, daily."
+    last = "none made yet"
+    if status.get("made_at"):
+        last = f"last {status['made_at'][:16].replace('T', ' ')} UTC, {status['entries']} entries, verified"
+    return f"Every {status['every_h']:g} hours to {status['folder']}, {status['keep']} kept: {last}."
+
+
+def _make(data_dir: Path, path: Path) -> int:
+    """Write a backup, then restore it into a folder that is thrown away: what was not opened again is a hope."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    entry_count = write_backup(data_dir, path)
+    try:
+        # Beside the backup: a folder for passing files may be small, or memory.
+        with tempfile.TemporaryDirectory(dir=path.parent, prefix=".backup-") as scratch:
+            if restore_backup(path, Path(scratch) / "book") != entry_count:
+                raise BookError(f"{path.name} does not hold what was written. Look at the disk.")
+    except BaseException:
+        path.unlink(missing_ok=True)
+        raise
+    return entry_count
+
+
+def _sweep(folder: Path, now: datetime) -> None:
+    """Take away what a server left half made when it was killed in a backup: it holds keys."""
+    for left in folder.glob(".backup-*") if folder.is_dir() else ():
+        if now.timestamp() - left.stat().st_mtime > _LEFT_S:
+            shutil.rmtree(left, ignore_errors=True)
+
+
+def _backups(folder: Path) -> list[Path]:
+    """Return the backups that this schedule made; nobody else's file is ever touched."""
+    return [path for path in folder.glob("book-*.zip") if _NAME.match(path.name)] if folder.is_dir() else []
+
+
+def _when(path: Path) -> datetime:
+    found = _NAME.match(path.name)
+    assert found
+    return datetime.strptime(found[1], "%Y%m%dT%H%M%SZ").replace(tzinfo=UTC)
+
+
+def _time_of(stamp: Any) -> datetime | None:
+    try:
+        return datetime.fromisoformat(stamp)
+    except (TypeError, ValueError):
+        return None
+
+
+def _write_status(data_dir: Path, status: dict[str, Any]) -> None:
+    fresh = data_dir / f"{STATUS_NAME}.new"
+    try:
+        fresh.write_text(json.dumps(status), "utf-8")
+        fresh.replace(data_dir / STATUS_NAME)
+    except OSError as error:
+        _log.warning("What came of the backup could not be noted: %s", error)

@@ -1,0 +1,31 @@
+"""Which tables of a book are its record and travel as open files, and which are secret or can be computed again."""
+
+from __future__ import annotations
+
+from webapp.book.fold import DERIVED
+from webapp.book.store import Book
+
+# Computed from the rest, or of no meaning elsewhere.
+LEFT_BEHIND = frozenset((*DERIVED, "card_turns", "migrations", "ended_sessions"))
+# One-time codes are secrets whole; of people and phones only what lets them in is.
+SECRET_TABLES = frozenset(("tokens",))
+SECRET_COLUMNS = {"people": ("password", "pin"), "devices": ("secret_sha256",)}
+# Their lines say their body as it was logged, so that a person can read it and a digest can be taken of it.
+ENTRIES = "entries"
+
+
+def record_tables(book: Book) -> dict[str, list[str]]:
+    """Return the tables that travel, by name, each with its columns: none that is secret."""
+    names = [row["name"] for row in book.query("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name")]
+    kept = [n for n in names if n not in LEFT_BEHIND | SECRET_TABLES and not n.startswith("sqlite_")]
+    return {name: [c for c in _columns(book, name) if c not in SECRET_COLUMNS.get(name, ())] for name in kept}
+
+
+def _columns(book: Book, table: str) -> list[str]:
+    return [row["name"] for row in book.query("SELECT name FROM pragma_table_info(?)", (table,))]
+
+
+def primary_key(book: Book, table: str) -> str:
+    """Return the columns of a table's primary key, joined for an ORDER BY."""
+    rows = book.query("SELECT name FROM pragma_table_info(?) WHERE pk > 0 ORDER BY pk", (table,))
+    return ", ".join(row["name"] for row in rows)

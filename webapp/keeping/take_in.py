@@ -1,0 +1,109 @@
+"""Taking an export into an empty data folder: the same entries, the same chain, the same fold to the byte."""
+
+from __future__ import annotations
+
+import json
+import shutil
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+from webapp import __version__
+from webapp.backups import BOOK_NAME
+from webapp.book import accounts, fold, log
+from webapp.book.errors import BookError
+from webapp.book.store import Book, open_book
+from webapp.keeping.export import FORMAT, MANIFEST, MARKER, file_digest, fold_digest
+from webapp.keeping.tables import ENTRIES, record_tables
+
+ROWS_AT_ONCE = 500
+_WANTED = {"format", "version", "entries", "last_digest", "fold_sha256", "files"}
+
+
+def take_in(folder: Path, data_dir: Path) -> dict[str, Any]:
+    """Make a book of an export in an empty data folder, verified; return its book.json with `is_same_fold`.
+
+    Nothing is left behind if it does not verify. Raises BookError with a sentence.
+    """
+    if data_dir.exists() and (not data_dir.is_dir() or any(data_dir.iterdir())):
+        raise BookError(f"{data_dir} is not empty. Import into a new folder, then serve that one with --data.")
+    manifest = _read_manifest(folder)
+    data_dir.parent.mkdir(parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory(dir=data_dir.parent, prefix=".import-") as scratch:
+        made = Path(scratch) / "data"
+        made.mkdir(mode=0o700)
+        with open_book(made / BOOK_NAME) as book:
+            _fill(book, folder)
+            manifest["is_same_fold"] = _look_over(book, manifest)
+        if data_dir.exists():
+            data_dir.rmdir()
+        shutil.move(made, data_dir)
+    return manifest
+
+
+def _read_manifest(folder: Path) -> dict[str, Any]:
+    try:
+        manifest = json.loads((folder / MANIFEST).read_text("utf-8"))
+        if not isinstance(manifest, dict) or manifest.get("marker") != MARKER:
+            raise BookError(f"{folder} is no export of a book. Name the folder that holds {MANIFEST}.")
+        if not manifest.keys() >= _WANTED:
+            raise BookError(f"{MANIFEST} of this export is not whole. Take another copy of the export.")
+        if manifest["format"] > FORMAT:
+            raise BookError("This export was written by a newer Cellarslate. Update the program, then import it.")
+        for name, digest in manifest["files"].items():
+            if name.startswith("tables/") and file_digest(_inside(folder, name)) != digest:
+                raise BookError(f"{name} is not as it was written. Take another copy of the export.")
+    except (OSError, ValueError, KeyError, AttributeError, TypeError) as error:
+        raise BookError(f"{folder} cannot be read as an export: {error}. Name the folder that holds it.") from error
+    return manifest
+
+
+def _inside(folder: Path, name: str) -> Path:
+    path = (folder / name).resolve()
+    if not path.is_relative_to(folder.resolve()):
+        raise BookError(f"{name} leads out of the export. It is no export of ours.")
+    return path
+
+
+def _fill(book: Book, folder: Path) -> None:
+    try:
+        with book.write() as database:
+            for table, columns in record_tables(book).items():
+                path = folder / "tables" / f"{table}.jsonl"
+                if not path.is_file():
+                    continue  # a table that the exporting program did not know
+                marks = ", ".join(f":{column}" for column in columns)
+                sql = f"INSERT OR REPLACE INTO {table} ({', '.join(columns)}) VALUES ({marks})"  # noqa: S608
+                for rows in _in_parts(path, table, columns):
+                    database.conn.executemany(sql, rows)
+            fold.rebuild(book)
+    except (ValueError, TypeError, KeyError, AttributeError) as error:
+        raise BookError(f"A line of the export cannot be read: {error}. Take another copy of it.") from error
+
+
+def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[str, Any]]]:
+    part: list[dict[str, Any]] = []
+    with path.open(encoding="utf-8") as file:
+        for line in file:
+            row = json.loads(line)
+            if table == ENTRIES:
+                row["body"] = log.canonical(row["body"])
+            part.append(dict.fromkeys(columns) | row)
+            if len(part) >= ROWS_AT_ONCE:
+                yield part
+                part = []
+    yield part
+
+
+def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
+    """Return whether the fold is the exported one; BookError where the record is not."""
+    troubles = [*log.verify(book), *accounts.verify(book)]
+    if (manifest["entries"], manifest["last_digest"]) != log.head(book):
+        troubles.append("Its last entry is not the one that book.json names.")
+    is_same = fold_digest(book) == manifest["fold_sha256"]
+    if not is_same and manifest["version"] == __version__:
+        troubles.append("Stock and queries do not come out as they were.")
+    if troubles:
+        raise BookError(f"The export does not verify, and nothing was imported. {troubles[0]}")
+    return is_same
