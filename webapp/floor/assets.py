@@ -20,7 +20,8 @@ VERSION_KEPT_S = 10
 WORKER_BODY = "sw-body.js"
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
-_LATER_DATA = ("table1.json",)
+# The table of US proof, wanted at the first proof: it comes with the jobs.
+_LATER_DATA = {"jobs": "table1.json"}
 # The job that works with it carries its figures (static/jobs/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
@@ -42,7 +43,7 @@ def _data_files() -> tuple[tuple[str, bytes], ...]:
     tables = [(path.name, path.read_bytes()) for path in sorted(DATA_FOLDER.glob("*.json")) if path.stem != "manifest"]
     kinds = json.dumps(kinds_data(), ensure_ascii=False, separators=(",", ":")).encode()
     each = {"kinds.json": kinds, **dict(tables)}
-    apart = {*_LATER_DATA, *_CARRIED_DATA}
+    apart = {*_LATER_DATA.values(), *_CARRIED_DATA}
     start = b",".join(b'"%s":%s' % (name.encode(), body) for name, body in each.items() if name not in apart)
     return ((START, b"{%s}" % start), *each.items())
 
@@ -52,7 +53,7 @@ def assets() -> list[Asset]:
     files = [(name, path) for name, path in _static_files() if not _later_name(name) and not joined.is_in_style(name)]
     static = [(f"/static/{name}", _hash_of(path)) for name, path in files if name != joined.STYLE]
     static += [(url, _sha256(body)) for url, body in joined_files().items()]
-    data = [(f"/data/{name}", _sha256(data_files()[name])) for name in (START, *_LATER_DATA)]
+    data = [(f"/data/{START}", _sha256(data_files()[START]))]
     shells = [(url, _sha256(shell(url) or b"")) for url in shell_urls()]
     return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
 
@@ -76,6 +77,8 @@ def _joined(_times: tuple[tuple[str, int], ...]) -> tuple[tuple[str, bytes], ...
 def later() -> dict[str, list[Asset]]:
     """Return the large parts that are fetched after the rest, by the name of their cache."""
     parts: dict[str, list[Asset]] = {name: [] for name in LATER_FOLDERS}
+    for cache, name in _LATER_DATA.items():
+        parts[cache].append((f"/data/{name}", _sha256(data_files()[name])))
     for name, path in _static_files():
         if cache := _later_name(name):
             parts[cache].append((f"/static/{name}", _hash_of(path)))
