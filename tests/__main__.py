@@ -38,7 +38,14 @@ def main(arguments: list[str]) -> int:
         _try_webkit()
     import pytest
 
-    return int(pytest.main(arguments))
+    return int(pytest.main([*_side_by_side(arguments), *arguments]))
+
+
+def _side_by_side(arguments: list[str]) -> list[str]:
+    """Return how many files are tested at once: browsers wait a good deal. Measurements and soaks run alone."""
+    if any(one in ("-n", "--bench", "--soak", "-s", "--pdb") or one.startswith("-n") for one in arguments):
+        return []
+    return ["-n", str(min(4, (os.cpu_count() or 1) + 1)), "--dist", "loadfile"]
 
 
 def _get_from_playwright() -> Path | None:
