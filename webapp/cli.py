@@ -187,10 +187,10 @@ def phones(data_dir: Path) -> None:
 @_data_option
 def verify(data_dir: Path) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
-    from webapp.book import accounts, log
+    from webapp.book import accounts, closes, log, month_sums
 
     with _open(data_dir) as book:
-        troubles = [*log.verify(book), *accounts.verify(book)]
+        troubles = [wrong for each in (log, accounts, closes, month_sums) for wrong in each.verify(book)]
         entry_count, digest = log.head(book)
     if troubles:
         raise Sentence("\n".join(troubles))

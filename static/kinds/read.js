@@ -7,6 +7,7 @@ import { hasTable1 } from "../trade/datafiles.js";
 import { NotANumber, OutOfDomain } from "../trade/errors.js";
 import { compute } from "../trade/sums.js";
 import { canonicalUnit, parseNumber, symbol, toCanonical } from "../trade/units.js";
+import { correctionOf, putRight } from "./corrections.js";
 import { checkRule, fill } from "./rules.js";
 import { likelySlips, showNumber } from "./slips.js";
 import { strip } from "./strip.js";
@@ -20,6 +21,7 @@ import { strip } from "./strip.js";
  * @typedef {{
  *   og?: number | null, tare_kg?: number | null, last?: Record<string, number>,
  *   limits?: Record<string, {usual?: Range | null, possible?: Range | null}>,
+ *   corrections?: Record<string, import("./corrections.js").Correction>,
  * }} Context what the card knows of the vessel, for this kind
  * @typedef {{
  *   entry: any, kind: Kind, values: Record<string, any>, figures: Record<string, number>, problems: Problem[],
@@ -71,7 +73,7 @@ function readField(spec, given, context, problems) {
   };
   const raw = strip(String(given.raw || ""));
   if (!raw) return spec.required ? refuse("missing", `${spec.label} is missing. ${ASKS[spec.sort] ?? "Type it."}`) : null;
-  if (spec.sort === "number") return readNumber(spec, raw, given.unit || "", context, problems);
+  if (spec.sort === "number") return readNumber(spec, raw, given, context, problems);
   if (spec.sort === "choice" && !spec.choices.some(([value]) => value === raw)) {
     return refuse("no_such_choice", `${spec.label}: pick one of the choices.`);
   }
@@ -85,8 +87,10 @@ function readField(spec, given, context, problems) {
   return raw;
 }
 
-/** @param {Field} spec @param {string} raw @param {string} unit @param {Context} context @param {Problem[]} problems */
-function readNumber(spec, raw, unit, context, problems) {
+/** @param {Field} spec @param {string} raw @param {any} given @param {Context} context @param {Problem[]} problems */
+function readNumber(spec, raw, given, context, problems) {
+  const unit = given.unit || "";
+  const correction = correctionOf(context.corrections, given);
   const found = (/** @type {string} */ code, /** @type {any} */ weight, /** @type {string} */ words) => {
     problems.push({ code, weight, field: spec.name, words, suggestions: [] });
     return null;
@@ -96,7 +100,7 @@ function readNumber(spec, raw, unit, context, problems) {
   }
   try {
     const typed = parseNumber(raw);
-    const value = toCanonical(typed, unit);
+    const value = toCanonical(correction ? putRight(typed, unit, spec.units[0], correction) : typed, unit);
     const problem = checkRange(spec, value, typed, unit, context);
     if (problem) problems.push(problem);
     return value;

@@ -2,6 +2,7 @@
 /** The vessels' cards as the book last told them, with people, instruments and the site: all a phone needs offline. */
 import { ask } from "./ask.js";
 import { CARDS, META, getMeta, read, write } from "./db.js";
+import { useCorrections } from "../kinds/corrections.js";
 import { listen, tell } from "./news.js";
 import { all } from "./queue.js";
 
@@ -70,10 +71,16 @@ async function forget() {
 }
 
 /** @param {string} mark in stored form @returns {Promise<Card | undefined>} */
-export const getCard = (mark) => read([CARDS], (tx) => tx.objectStore(CARDS).get(mark));
+export async function getCard(mark) {
+  useCorrections(await instruments()); // what is read with a card is put right as the book will do it
+  return read([CARDS], (tx) => tx.objectStore(CARDS).get(mark));
+}
 
 /** @returns {Promise<Card[]>} by mark */
-export const allCards = () => read([CARDS], (tx) => tx.objectStore(CARDS).getAll());
+export async function allCards() {
+  useCorrections(await instruments());
+  return read([CARDS], (tx) => tx.objectStore(CARDS).getAll());
+}
 
 /** @returns {Promise<Person[]>} */
 export const people = async () => (await getMeta("people")) ?? [];

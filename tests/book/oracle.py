@@ -53,7 +53,7 @@ def fold_kept(book: Book) -> dict[str, Any]:
     keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states")]
     flows = (
         "SELECT entry, source, target, lpa_ul, volume_ml, mass_g, source_fill, target_fill, reason, source_account, "
-        "target_account, at FROM flows"
+        "target_account, sort, at FROM flows"
     )
     queries = "SELECT entry, name, code, weight, field, words, answer FROM queries"
     standing = "SELECT root, entry, order_key, standing FROM folded"

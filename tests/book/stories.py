@@ -8,6 +8,7 @@ from typing import Any
 from tests.book.conftest import C1, C2, F1, F2, F3, R1, R2, R3, S1, T1, T2, charge, entry, fruit, gauge, reading
 from webapp.trade.marks import make_mark
 
+LOTS = ("L-1", "L-2", "L-3", "L-4", "L-5", "L-6")
 POSSIBLE = {"glass": "62.0 pct_glass", "temp": "12 degC"}
 
 
@@ -23,7 +24,10 @@ def _number(chance: random.Random, *of: float) -> str:
 
 def _ferment(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     gravity = chance.choice(("1.052", "1.040", "1.043", "1.031", "1.020", "1.4"))
-    return reading(chance.choice((F1, F2)), gravity, str(chance.randrange(12, 30)), **more)
+    one = reading(chance.choice((F1, F2)), gravity, str(chance.randrange(12, 30)), **more)
+    if chance.random() < 0.5:
+        one["values"]["temp"]["instrument"] = "TH-2"
+    return one
 
 
 def _second_run(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -135,8 +139,29 @@ def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]
 def _bottling_close(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count",
                  per_case="6 count",
-                 bottle_size="0.5 L", case_from="1", case_to="93", loss="1 L",
+                 bottle_size="0.5 L", lot_mark=chance.choice(LOTS), case_from="1", case_to="93", loss="1 L",
                  tank_empty=chance.choice(("yes", "no")), **more)  # fmt: skip
+
+
+def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    declared = chance.choice(({"declared_volume": "100 L"}, {"declared_weight": "90 kg"}))
+    return entry("receipt", chance.choice((T1, T2, C1)), consignor="Hollow Hill", document="T-7", purpose="in_bond",
+                 spirit=chance.choice(("plum", "rye")), to_account=chance.choice(("storage", "processing")),
+                 declared_strength="62 pct_vol", volume=f"{chance.choice((97, 100, 101))} L", temp="20 degC",
+                 strength="62 pct_vol", seals=chance.choice(("yes", "no")), **declared, **more)  # fmt: skip
+
+
+def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    why = chance.choice(("tax_paid", "in_bond", "sample", "broken", "missing", "dumped_back", "returned", "destroyed"))
+    cases = chance.choice(({}, {"case_from": "1", "case_to": "20"}, {"case_from": "15", "case_to": "34"}))
+    return entry("dispatch", batch=chance.choice(("K-26-03", "l-1 ", *LOTS)), why=why, document="D-1",
+                 to_whom="Corner shop", to_vessel=T2, **{"cases": "20 count"} if cases else {"bottles": "7 count"},
+                 **cases, **more)  # fmt: skip
+
+
+def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    cases = f"{chance.choice((0, 300, 300))} count"
+    return entry("bottled_count", batch=chance.choice(LOTS), cases=cases, signed="NS", **more)
 
 
 def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -151,7 +176,7 @@ def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 def _instrument(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     result = chance.choice(("good", "failed"))
     return entry("instrument_check", instrument="TH-2", against="ice", expected="0 plain", found="0.9 plain",
-                 correction="0 plain", result=result, in_use="yes", **more)  # fmt: skip
+                 correction=f"{chance.choice(('0', '-0.9'))} plain", result=result, in_use="yes", **more)  # fmt: skip
 
 
 def _destroy(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -193,6 +218,10 @@ MAKERS: dict[str, Any] = {
     "bottling_gauge": _bottling_gauge,
     "bottle_check": _bottle_check,
     "bottling_close": _bottling_close,
+    "receipt": _receipt,
+    "dispatch": _dispatch,
+    "dispatch again": _dispatch,
+    "bottled_count": _bottled_count,
     "stock_count": _count,
     "cleaning": lambda chance, more: entry("cleaning", T1, agent="caustic 2 %", rinse_ph="7 pH", entered="no", **more),
     "instrument_check": _instrument,

@@ -24,7 +24,7 @@ from tests.book.conftest import (
 )  # fmt: skip
 from tests.book.oracle import as_bytes, fold_kept, fold_plainly
 from tests.book.stories import MAKERS, make_any
-from webapp.book import accounts, fold, log, registry
+from webapp.book import accounts, fold, log, month_sums, registry
 from webapp.book.evaluate import FAULT
 from webapp.book.store import Book, open_book
 
@@ -113,6 +113,7 @@ def check_accounts(book: Book) -> None:
     Summed here anew, row by row, so that neither the book's sums nor its own check can hide a fault.
     """
     assert accounts.verify(book) == []
+    assert month_sums.verify(book) == []
     sums: dict[str, list[int]] = {}
     for row in book.query("SELECT * FROM flows"):
         for account, sign in ((row["source"], -1), (row["target"], 1)):
@@ -123,10 +124,10 @@ def check_accounts(book: Book) -> None:
         for side in ("source", "target"):
             inside = row[side][:2] in ("v:", "r:")
             assert bool(row[f"{side}_fill"]) == inside, row
-            assert bool(row[f"{side}_account"]) == inside, row
+            assert bool(row[f"{side}_account"]) == (inside or row[side][:2] == "b:"), row
     assert [sum(parts) for parts in zip(*sums.values(), strict=True)] in ([], [0, 0])
     for key, state in fold_kept(book)["states"].items():
-        if key[:2] in ("v:", "r:"):
+        if key[:2] in ("v:", "r:", "b:"):
             holder = (state["holds"] if key[0] == "v" else state) or {}
             assert [holder.get("lpa_ul", 0), holder.get("mass_g", 0)] == sums.get(key, [0, 0]), key
             assert min(holder.get("lpa_ul", 0), holder.get("mass_g", 0), holder.get("volume_ml", 0)) >= 0, key
@@ -179,7 +180,7 @@ def test_the_stories_tell_of_every_kind(tmp_path: Path) -> None:
     assert min(entered.values()) >= 3, entered
     assert {name.split()[0] for name in MAKERS} - {"stranger"} == set(entered)
     wanted = ("stillage", "evaporation", "soakage", "leak", "spill", "sample", "destroyed", "gauge_difference",
-              "filter_loss", "bottled", "removed", "not_accounted")  # fmt: skip
+              "filter_loss", "removed", "transit", "overage", "shortage", "not_accounted")  # fmt: skip
     assert reached >= {f"out:{name}" for name in wanted}, set(wanted) - {name[4:] for name in reached}
 
 

@@ -309,11 +309,12 @@ def _check_chain(book: Book, now: datetime) -> None:
         # As now known, and as stated with its adjustments: both end at what the vessels and runs hold.
         assert {a.name: a.closing for a in by_month[-1].accounts} == {a.name: a.closing for a in by_month[-1].known}
     stands: Counter[str] = Counter()
-    for row in book.query("SELECT DISTINCT key FROM states WHERE key GLOB '[vr]:*'"):
+    for row in book.query("SELECT DISTINCT key FROM states WHERE key GLOB '[vrb]:*'"):
         state = fold.state(book, row["key"]) or {}
         held = state.get("holds") if row["key"][0] == "v" else state
         if held:
-            stands[held.get("account", "production")] += held["lpa_ul"]
+            account = {"r": "production", "b": "finished"}.get(row["key"][0]) or held["account"]
+            stands[account] += held["lpa_ul"]
     last = periods.periods(book, now, "us")[1]
     assert {a.name: a.closing for a in last.known if a.closing} == {k: v for k, v in stands.items() if v}
     assert ledger.months[-1].name == last.name

@@ -112,7 +112,7 @@ def test_a_bottling_account_closes(told: Told) -> None:
                       loss="1.0 L", tank_empty="yes")  # fmt: skip
     flows = told.flows(closed)
     assert [flow[:3] for flow in flows[:3]] == [
-        (f"v:{T1}", "out:bottled", pytest.approx(957 * 0.5 * 0.45, abs=1e-3)),
+        (f"v:{T1}", f"b:{closed}", pytest.approx(957 * 0.5 * 0.45, abs=1e-3)),
         (f"v:{T1}", "out:spill", pytest.approx(0.45, abs=1e-5)),
         (f"v:{T1}", "out:filter_loss", pytest.approx(0.45, abs=1e-5)),
     ]
@@ -211,8 +211,8 @@ def test_a_book_of_before_is_folded_anew(tmp_path: Path, told: Told) -> None:
     told.say(gauge, T1, "100", "60", purpose="opening")
     with told.book.write() as database:
         database.executescript(
-            "DELETE FROM migrations WHERE name = 'stock'; DROP TABLE bottlings; DROP TABLE fills; "
-            "DROP TABLE flows; CREATE TABLE flows (n);"
+            "DELETE FROM migrations WHERE name IN ('stock', 'goods'); DROP TABLE bottlings; DROP TABLE fills; "
+            "DROP TABLE dispatches; DROP TABLE month_sums; DROP TABLE flows; CREATE TABLE flows (n);"
         )
     with open_book(told.book.path) as again:
         assert accounts.balances(again)[f"v:{T1}"].lpa_ul == 60_000_000

@@ -32,6 +32,8 @@ def _entry(rng: random.Random, kind: Kind) -> dict[str, Any]:
         value: dict[str, Any] = {"raw": _raw(rng, spec, oddness)}
         if spec.units:
             value["unit"] = rng.choice(spec.units) if rng.random() > 0.02 else "furlong"
+            if rng.random() < 0.3:
+                value["instrument"] = rng.choice(("TH-2", " AH-1 ", "SC-9"))
         values[spec.name] = value
     return {"kind": kind.name, "mark": rng.choice(MARKS) if kind.needs_mark else "", "values": values}
 
@@ -61,6 +63,13 @@ def _number(rng: random.Random, spec: Field) -> str:
     return text.replace(".", ",") if rng.random() < 0.3 else text
 
 
+def _correction(rng: random.Random) -> dict[str, Any]:
+    shown = sorted({round(rng.uniform(-5, 100), 1) for _ in range(rng.choice((0, 1, 3)))})
+    unit = rng.choice(("", "degC", "degF", "pct_glass", "proof_glass", "kg", "lb", "L", "SG", "no unit"))
+    table = [[each, round(rng.uniform(-0.5, 0.5), 2)] for each in shown]
+    return {"unit": unit, "offset": rng.choice((0.0, -0.3, 0.05)), "table": table}
+
+
 def _context(rng: random.Random, kind: Kind) -> dict[str, Any]:
     numbers = [spec for spec in kind.fields if spec.sort == "number"]
     context: dict[str, Any] = {
@@ -69,6 +78,8 @@ def _context(rng: random.Random, kind: Kind) -> dict[str, Any]:
         "last": {spec.name: round(rng.uniform(0.9, 40.0), 3) for spec in numbers if rng.random() < 0.5},
         "limits": {},
     }
+    if rng.random() < 0.5:
+        context["corrections"] = {name: _correction(rng) for name in ("TH-2", "AH-1") if rng.random() < 0.7}
     for spec in numbers:
         if rng.random() < 0.2:
             middle = rng.uniform(0.5, 60)

@@ -17,23 +17,26 @@ SELECT account, sum(lpa_ul) AS lpa_ul, sum(volume_ml) AS volume_ml, sum(mass_g) 
 
 
 def balances(book: Book) -> dict[str, Amount]:
-    """Return the sum of the flows of every account: `v:<mark>`, `r:<run>`, `out:<name>`. [uL, mL, g], over all zero."""
+    """Return the sum of the flows of every account: `v:<mark>`, `r:<run>`, `b:<bottling>`, `out:<name>`; over all zero.
+
+    [uL, mL, g]
+    """
     return {row["account"]: Amount(row["lpa_ul"], row["volume_ml"], row["mass_g"]) for row in book.query(SUMS)}
 
 
 def verify(book: Book) -> list[str]:
     """Return what is wrong with the accounts; empty where all is right.
 
-    The grand sum is nothing; each vessel and run holds the sum of its flows, in pure alcohol and in mass; none holds
-    less than nothing; an empty vessel holds nothing. Volumes do not add and are not compared.
+    The grand sum is nothing; each vessel, run and bottling holds the sum of its flows, in pure alcohol and mass; none
+    holds less than nothing; an empty vessel holds nothing. Volumes do not add and are not compared.
     """
     sums, wrong = balances(book), []
     for name in Amount._fields:
         total = sum(getattr(each, name) for each in sums.values())
         if total:
             wrong.append(f"The grand sum of {name} is {total}.")
-    keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states WHERE key GLOB '[vr]:*'")]
-    for key in sorted({*keys, *(account for account in sums if account[:2] in ("v:", "r:"))}):
+    keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states WHERE key GLOB '[vrb]:*'")]
+    for key in sorted({*keys, *(account for account in sums if account[:2] in ("v:", "r:", "b:"))}):
         wrong += _compare(key, load_newest(book, key) or {}, sums.get(key, Amount()))
     return wrong
 

@@ -10,6 +10,7 @@ from typing import Any
 import webapp.kinds
 from webapp.book import people, queries, registry, runs
 from webapp.book.context import context_for, last_values
+from webapp.book.corrections import in_force
 from webapp.book.known import load_limits
 from webapp.book.log import JOIN_FOLDED
 from webapp.book.states import load_newest
@@ -40,9 +41,15 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
     return {
         "cursor": rows[-1]["turn"] if rows else since, "more": more,
         "cards": [one for one in made.values() if one], "gone": [mark for mark, one in made.items() if one is None],
-        "people": people.for_phones(book), "instruments": registry.instruments(book), "site": registry.site(book),
+        "people": people.for_phones(book), "instruments": _instruments(book), "site": registry.site(book),
         "notes": notes(book),
     }  # fmt: skip
+
+
+def _instruments(book: Book) -> list[dict[str, Any]]:
+    """Return the house's instruments, each with the correction that is in force now."""
+    rows = registry.instruments(book)
+    return [row | {"correction": in_force(row, load_newest(book, f"i:{row['id']}"))} for row in rows]
 
 
 def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any] | None:

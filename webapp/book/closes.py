@@ -100,14 +100,19 @@ def verify(book: Book) -> list[str]:
         figures = json.loads(row["figures"])
         if row["digest"] != digest:
             wrong.append(f"The figures of {row['month']} are not those that were signed.")
-        if last and (figures["opening"] != last["closing"] or figures["start"] != last["until"]):
+        if last and (_some(figures["opening"]) != _some(last["closing"]) or figures["start"] != last["until"]):
             wrong.append(f"{row['month']} does not begin where the month before it ended.")
         lines = {Line(*line[:-1]): line[-1] for line in figures["lines"]}
         moved = {(line[0], Line(*line[1:-1])): line[-1] for line in figures["adjustments"]}
-        if dict(stock_lines(Counter(figures["opening"]), lines, moved)) != figures["closing"]:
+        if _some(stock_lines(Counter(figures["opening"]), lines, moved)) != _some(figures["closing"]):
             wrong.append(f"The sums of {row['month']} do not come to its closing.")
         last = figures
     return wrong
+
+
+def _some(stock: Mapping[str, int]) -> dict[str, int]:
+    """Return the accounts that hold anything: a close of an older program may not name them all."""
+    return {account: ul for account, ul in stock.items() if ul}
 
 
 def late_entries(book: Book, limit: int = 100) -> list[dict[str, Any]]:

@@ -10,8 +10,11 @@ from typing import Any
 import webapp.kinds
 from webapp.book import checks
 from webapp.book.checks.clock import device_state
+from webapp.book.checks.moves import emptied
+from webapp.book.checks.neat import round_state
 from webapp.book.checks.short import shortfalls
 from webapp.book.context import context_for
+from webapp.book.corrections import corrections_for
 from webapp.book.families import AFTER_STRIKE, Plan
 from webapp.book.known import Known
 from webapp.book.upcast import stored_mark
@@ -22,7 +25,7 @@ from webapp.kinds.stock import unbalanced
 
 _log = logging.getLogger("cellarslate.book")
 FAULT = "not_worked_out"
-EMPTY_CODES = {"source_empty", "vessel_empty", "emptied_vessel", "fraction_twice"}
+EMPTY_CODES = {"source_empty", "vessel_empty", "emptied_vessel", "fraction_twice", "move_gain"}
 
 
 @dataclass(slots=True)
@@ -57,6 +60,7 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
             effect = Effect({**effect.states, **{key: dict(state) for key, state in phone.items()}}, effect.flows)
+        effect = with_notes(effect, read, view)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
         words = (
@@ -70,12 +74,19 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
     return Outcome("stopped" if stopped else "entered", questions, effect, frozenset(keys))
 
 
+def with_notes(effect: Effect, read: Read, view: View) -> Effect:
+    """Return the effect with what checks keep of it beside: which entry emptied a vessel, and a person's round."""
+    return Effect({**effect.states, **emptied(effect, read, view), **round_state(read, view)}, effect.flows)
+
+
 def ask(kind: Kind, entry: Mapping[str, Any], view: View, known: Known) -> tuple[Read, list[Query]]:
     """Return the entry as read, and every question to it."""
     mark = entry["mark"]
     row = view.vessel(mark) if mark else None
     state = view.state(mark) if mark else None
-    read = read_entry(kind, entry, context_for(kind, row, state, known.limits()))
+    context = context_for(kind, row, state, known.limits())
+    context["corrections"] = corrections_for(kind, entry, view.instrument, view.get)
+    read = read_entry(kind, entry, context)
     # A body that intake would refuse today may stand in an old book: it is asked about, not lost.
     unreadable = [Query(p.code, "stop", p.field, p.words, p.suggestions) for p in read.problems if p.weight == "refuse"]
     return read, [*unreadable, *_strangers(read, view, row), *checks.questions(read, view)]

@@ -23,7 +23,8 @@ from webapp.book.view import View
 
 PLANS_HELD_MOST = 5_000
 ID_LENGTH = 36  # an order key ends with the id of its entry
-DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills")
+DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
+           "dispatches", "month_sums")  # fmt: skip
 
 
 def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
@@ -80,6 +81,8 @@ def dump(book: Book) -> bytes:
         "standing": book.query("SELECT root, entry, order_key, mark, standing FROM folded ORDER BY root"),
         "runs": book.query("SELECT * FROM runs ORDER BY id"),
         "fills": book.query("SELECT * FROM fills ORDER BY id"),
+        "dispatches": book.query("SELECT * FROM dispatches ORDER BY id"),
+        "month_sums": book.query("SELECT * FROM month_sums ORDER BY month, a, b, reason, sort"),
         "bottlings": book.query("SELECT * FROM bottlings ORDER BY id"),
     }
     return canonical(whole).encode()

@@ -98,7 +98,7 @@ def subjects_of(book: Book, entry_id: str) -> list[Subject]:
     steps = steps_of(book, folded["entry"]) if folded else []
     if any(step.source == "out:grower" for step in steps):
         return [Subject("load", root, folded["entry"])] if folded else []
-    if any(step.target == "out:bottled" for step in steps):
+    if any(step.target[:2] == "b:" for step in steps):
         return [Subject("bottling", root, folded["entry"])] if folded else []
     fills = dict.fromkeys(fill for step in steps for fill in (step.target_fill, step.source_fill) if fill)
     return [Subject("fill", fill) for fill in fills]
@@ -135,7 +135,7 @@ def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace
         origin.steps = {f"i:{step.entry}": step for step in loads}
         amount, stands = spread.started_ul, False
     elif subject.sort == "bottling":
-        steps = [step for step in steps_of(book, subject.entry) if step.target == "out:bottled"]
+        steps = [step for step in steps_of(book, subject.entry) if step.target[:2] == "b:"]
         amount, stands = float(sum(step.lpa_ul for step in steps)), False
         seeds = [Seed(step.source_fill, step.order, 1.0) for step in steps if step.source_fill]
         origin = back(read, seeds, most=back_most)

@@ -18,7 +18,7 @@ RUN_NAMES_MOST = 300
 GONE = {
     "gauge_difference": "less by gauge", "filter_loss": "filter, line and heel", "soakage": "kept by the wood",
     "sample": "samples", "stillage": "in stillage", "removed": "left the premises", "bottled": "in bottles",
-    "returned": "came back", "not_followed": "not followed",
+    "transit": "lost in transit", "returned": "came back", "not_followed": "not followed",
 }  # fmt: skip
 LOAD = "load-"  # before the id of a load of fruit, whose id is also that of the fill that it began
 
@@ -28,7 +28,7 @@ class Node:
     """One thing in a trace, as people know it."""
 
     id: str
-    sort: str  # fruit, opening, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling, gone
+    sort: str  # fruit, opening, received, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling, ...
     name: str
     words: str = ""
     mark: str = ""
@@ -44,7 +44,7 @@ def names_of(book: Book, ids: Iterable[str], steps: Mapping[str, Step]) -> dict[
     for node in sorted(ids):
         by_sort.setdefault(node[:2], []).append(node[2:])
     nodes = _fills(book, by_sort.get("f:", []))
-    nodes |= _entries(book, [node for node in sorted(ids) if node[:2] in ("i:", "o:", "u:")], steps)
+    nodes |= _entries(book, [node for node in sorted(ids) if node[:2] in ("i:", "o:", "c:", "u:")], steps)
     nodes |= _bottlings(book, by_sort.get("b:", []))
     for fill in by_sort.get("n:", []):
         words = "alcohol came from this ferment; no load of fruit is in the book"
@@ -110,6 +110,9 @@ def _entry_node(node: str, row: dict[str, Any] | None, step: Step | None) -> Nod
     elif node[:2] == "o:":
         made.sort, made.name = "opening", "before this book began"
         parts = [said.get("what", ""), made.mark, body.get("remark", "")]
+    elif node[:2] == "c:":
+        made.sort, made.name = "received", said.get("consignor") or "another site"
+        parts = [said.get("spirit", ""), said.get("lot", ""), said.get("document", ""), made.mark]
     else:
         made.name = "not on record"
         source = step.source[4:].replace("_", " ") if step else "flow"

@@ -9,6 +9,7 @@ from typing import Any
 
 import webapp.kinds
 from webapp.book.context import context_for
+from webapp.book.corrections import corrections_for
 from webapp.book.known import load_limits, with_flags
 from webapp.book.states import load_before, load_newest
 from webapp.book.store import Book
@@ -62,10 +63,15 @@ def read_as_folded(book: Book, row: Mapping[str, Any]) -> Read | None:
     mark = row["mark"]
     vessel = book.one("SELECT * FROM vessels WHERE mark = ?", (mark,)) if mark else None
     place = book.one("SELECT order_key FROM folded WHERE root = ?", (row["root"],))
-    state = None
-    if mark:
-        state = load_before(book, f"v:{mark}", place["order_key"]) if place else load_newest(book, f"v:{mark}")
-    return read_entry(kind, entry, context_for(kind, vessel, state, load_limits(book)))
+
+    def state_of(key: str) -> Any:
+        return load_before(book, key, place["order_key"]) if place else load_newest(book, key)
+
+    context = context_for(kind, vessel, state_of(f"v:{mark}") if mark else None, load_limits(book))
+    context["corrections"] = corrections_for(
+        kind, entry, lambda name: book.one("SELECT * FROM instruments WHERE id = ?", (name,)), state_of
+    )
+    return read_entry(kind, entry, context)
 
 
 def password_stamp(book: Book, code: str) -> str:

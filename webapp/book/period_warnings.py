@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from webapp.book import months
 from webapp.book.periods import Period, litres
+from webapp.book.states import load_before
 from webapp.book.store import Book
 
 TANK_LOSS_PCT = 1.5  # 27 CFR 19.462: of what was in the tanks in a calendar quarter; casks do not count
@@ -24,7 +25,7 @@ class Notice:
 
 def warnings(book: Book, period: Period) -> list[Notice]:
     """Return what to look at before a period is closed."""
-    return [*_negatives(period), *_open_questions(book, period), *_not_accounted(period), *_tank_loss(book, period)]
+    return [*_negatives(period), *_open_questions(book, period), *_not_accounted(period), *tank_loss(book, period)]
 
 
 def _negatives(period: Period) -> list[Notice]:
@@ -66,22 +67,23 @@ def _not_accounted(period: Period) -> list[Notice]:
     return found
 
 
-def _tank_loss(book: Book, period: Period) -> list[Notice]:
+def tank_loss(book: Book, period: Period) -> list[Notice]:
     """B7: what tanks lost in a calendar quarter, against what was in them. Gains do not make up for losses."""
     if period.name not in {months.quarter_of(month) for month in period.months}:
         return []
+    tanks = [f"v:{row['mark']}" for row in book.query("SELECT mark FROM vessels WHERE sort = 'tank'")]
     held = "SELECT 'v:' || mark FROM vessels WHERE sort = 'tank'"
     sums = book.one(
-        f"SELECT sum(CASE WHEN at < :start AND target IN ({held}) THEN lpa_ul "  # noqa: S608
-        f"WHEN at < :start THEN -lpa_ul ELSE 0 END) AS opening, "
-        f"sum(CASE WHEN at >= :start AND target IN ({held}) THEN lpa_ul ELSE 0 END) AS came, "
-        f"sum(CASE WHEN at >= :start AND source IN ({held}) AND target IN {_LOSSES} THEN lpa_ul ELSE 0 END) AS lost "
-        f"FROM flows WHERE at < :until AND source <> target AND (source IN ({held}) OR target IN ({held})) "
+        f"SELECT sum(CASE WHEN target IN ({held}) THEN lpa_ul ELSE 0 END) AS came, "  # noqa: S608
+        f"sum(CASE WHEN target IN {_LOSSES} THEN lpa_ul ELSE 0 END) AS lost FROM flows INDEXED BY flows_at "
+        f"WHERE at >= :start AND at < :until AND source <> target AND (source IN ({held}) OR target IN ({held})) "
         f"AND NOT (source IN ({held}) AND target IN ({held}))",
         {"start": period.start, "until": period.until},
     )
     assert sums is not None
-    contained, lost = (sums["opening"] or 0) + (sums["came"] or 0), sums["lost"] or 0
+    # What stood there when the quarter began is what the flows before it came to: accounts.verify.
+    opening = sum(((load_before(book, key, period.start) or {}).get("holds") or {}).get("lpa_ul", 0) for key in tanks)
+    contained, lost = opening + (sums["came"] or 0), sums["lost"] or 0
     if not contained or lost * 100 <= TANK_LOSS_PCT * contained:
         return []
     words = (

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from webapp.book.period_lines import ACCOUNTS, WAREHOUSE
 
 CAUTION = (
@@ -27,7 +29,14 @@ PARTIES = {
     ("in", "out:gauge_difference"): "gain found by a gauge",
     ("out", "out:gauge_difference"): "loss found by a gauge",
     ("out", "out:filter_loss"): "filter and line",
-    ("out", "out:bottled"): "bottled",
+    ("in", "out:received"): "received in bulk from elsewhere",
+    ("out", "out:transit"): "lost in transit to here",
+    ("in", "out:transit"): "received above what was declared",
+    ("out", "out:shortage"): "shortage of bottled goods",
+    ("in", "out:overage"): "overage of bottled goods",
+    ("in", "out:returned"): "bottled goods that came back",
+    ("out", "finished"): "bottled",
+    ("in", "finished"): "poured back from bottles",
     ("out", "out:removed"): "left the premises",
     ("in", "out:not_accounted"): "came from where the book has nothing",
     ("out", "out:not_accounted"): "not accounted for",
@@ -35,7 +44,8 @@ PARTIES = {
 REASONS = {
     "run_balance": "run balance", "more_than_booked": "more taken than booked", "heel": "heel left over",
     "closed": "wash closed", "left_over": "left over", "deposit": "deposit", "tax_paid": "tax paid",
-    "in_bond": "in bond to another plant", "redistil": "to be distilled again", "tank_empty": "tank empty",
+    "in_bond": "in bond", "redistil": "to be distilled again", "tank_empty": "tank empty",
+    "dumped_back": "poured back", "after_collection": "gauged after collection",
 }  # fmt: skip
 
 # Rules by account, then by outside; "" stands for the account as a whole and its opening and closing.
@@ -60,11 +70,20 @@ _PROCESSING = {
     "": ("27 CFR 19.596", "27 CFR 19.632"),
     "production": ("27 CFR 19.598",),
     "storage": ("27 CFR 19.598",),
-    "out:bottled": ("27 CFR 19.599", "27 CFR 19.601"),
+    "finished": ("27 CFR 19.599", "27 CFR 19.601"),
     "out:filter_loss": ("27 CFR 19.598",),
     "out:gauge_difference": ("27 CFR 19.598", "27 CFR 19.462"),
 }
+_FINISHED = {
+    "": ("27 CFR 19.601", "27 CFR 19.632"),
+    "processing": ("27 CFR 19.599", "27 CFR 19.601"),
+    "out:removed": ("27 CFR 19.601", "27 CFR 19.611"),
+    "out:shortage": ("27 CFR 19.465", "27 CFR 19.601"),
+    "out:sample": ("27 CFR 19.434", "27 CFR 19.601"),
+}
 _ANY_US = {
+    "out:received": ("27 CFR 19.621",),
+    "out:transit": ("27 CFR 19.462", "27 CFR 19.621"),
     "out:leak": ("27 CFR 19.461",),
     "out:spill": ("27 CFR 19.461",),
     "out:missing": ("27 CFR 19.461", "27 CFR 19.465"),
@@ -78,14 +97,16 @@ _WAREHOUSE = {
     "out:stillage": ("HMRC Notice 39",),
     "out:removed": ("Dir. (EU) 2020/262 Art. 15", "Dir. 92/83/EEC"),
 }
-_RULES = {"production": _PRODUCTION, "storage": _STORAGE, "processing": _PROCESSING, WAREHOUSE: _WAREHOUSE}
+_RULES: dict[str, Mapping[str, tuple[str, ...]]] = {
+    "production": _PRODUCTION, "storage": _STORAGE, "processing": _PROCESSING, "finished": _FINISHED,
+    WAREHOUSE: _WAREHOUSE,
+}  # fmt: skip
 
 
 def party_words(side: str, party: str) -> str:
     """Return what a line is called by where it comes from or goes to."""
-    if party in ACCOUNTS:
-        return f"{'from' if side == 'in' else 'to'} {party}"
-    return PARTIES.get((side, party)) or f"{'from' if side == 'in' else 'to'} {party[4:].replace('_', ' ')}"
+    words = PARTIES.get((side, party)) or (party if party in ACCOUNTS else party[4:].replace("_", " "))
+    return words if (side, party) in PARTIES else f"{'from' if side == 'in' else 'to'} {words}"
 
 
 def reason_words(reason: str) -> str:

@@ -13,6 +13,7 @@ import webapp.kinds
 from webapp.book import fold
 from webapp.book.changes import changes, note_change
 from webapp.book.check_limits import check_limits, set_check_limit
+from webapp.book.corrections import table_typed
 from webapp.book.errors import BookError
 from webapp.book.known import VESSEL_FLAGS, load_site, with_flags
 from webapp.book.results import turn_cards
@@ -24,8 +25,8 @@ SCOPES = ("site", "material", "sort", "vessel")
 TEXT_MOST = 500
 _NUMBERS = ("capacity_l", "working_l", "tare_kg")
 _TEXTS = ("name", "title", "place", "wood", "toast", "use", "size_class", "note")
-_SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts")  # no check and no effect looks at these
-_INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state")
+_SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts", "season_month")  # no check and no effect looks at these
+_INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state", "corrections")
 __all__ = [
     "changes",
     "check_limits",
@@ -89,13 +90,15 @@ def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any
         if not instrument_id:
             raise BookError("An instrument needs an id, such as TH-2. Type it.")
         before = book.one("SELECT * FROM instruments WHERE id = ?", (instrument_id,))
-        said = {"title": "", "unit": "", "state": "in use"} | (before or {}) | dict(row)
+        said = {"title": "", "unit": "", "state": "in use", "corrections": ""} | (before or {}) | dict(row)
         after = {name: said.get(name) for name in _INSTRUMENT} | {"id": instrument_id}
         if not after["sort"]:
             raise BookError("Say what sort of instrument it is: thermometer, alcoholmeter, scale.")
         for name in ("low", "high"):
             after[name] = _number(after[name], f"The {name} end of the scale")
         after["due_on"] = after["due_on"] or None
+        if "corrections" in row:
+            after["corrections"] = table_typed(str(row["corrections"] or ""))
         database.table("instruments").upsert(after, pk="id")
         note_change(book, by, "instrument", instrument_id, before, after)
         book.memory.registry.clear()

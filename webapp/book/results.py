@@ -8,12 +8,14 @@ from typing import Any
 
 from webapp.book.evaluate import Outcome
 from webapp.book.families import Plan
+from webapp.book.month_sums import MonthSums
 from webapp.book.states import load_newest
 from webapp.book.store import Book
 
 NAMED = {
     "f:": ("fills", ("mark", "what", "name", "lot", "since", "ended_at")),
     "b:": ("bottlings", ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")),
+    "o:": ("dispatches", ("bottling", "at", "why", "document", "to_whom", "case_from", "case_to", "cases", "bottles")),
 }
 
 
@@ -23,6 +25,7 @@ class Results:
     def __init__(self, book: Book) -> None:
         self._book = book
         self._conn = book.db.conn
+        self._months = MonthSums(book)
         self._folded: list[tuple[str, ...]] = []
         self._flows: list[tuple[Any, ...]] = []
         self._queries: list[tuple[str, ...]] = []
@@ -55,7 +58,8 @@ class Results:
             amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
             if any(amounts):
                 about = (flow.source_fill, flow.target_fill, flow.reason, flow.source_account, flow.target_account)
-                self._flows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at))
+                self._flows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at, flow.sort))
+                self._months.add(1, plan.at, flow.source, flow.target, *about[2:], flow.sort, flow.lpa_ul)
         for name, query, answer in outcome.questions:
             suggestions = json.dumps([asdict(s) for s in query.suggestions], ensure_ascii=False)
             what = (query.code, query.weight, query.field, query.words, suggestions)
@@ -75,7 +79,8 @@ class Results:
         """Write it all."""
         many = self._conn.executemany
         many("INSERT OR REPLACE INTO folded VALUES (?, ?, ?, ?, ?, ?)", self._folded)
-        many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
+        many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
+        self._months.write()
         many("INSERT INTO queries VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)
         for run_id in self._runs:
             run = load_newest(self._book, f"r:{run_id}")
@@ -99,6 +104,7 @@ class Results:
                 self._conn.execute(f"INSERT INTO {table} VALUES ({marks})", line)  # noqa: S608
 
     def _clear(self, entry_id: str) -> None:
+        self._months.take(entry_id)
         self._conn.execute("DELETE FROM flows WHERE entry = ?", (entry_id,))
         self._conn.execute("DELETE FROM queries WHERE entry = ?", (entry_id,))
 

@@ -166,9 +166,30 @@ CREATE TRIGGER closes_stay BEFORE UPDATE ON closes BEGIN SELECT RAISE(ABORT, 'a 
 CREATE TRIGGER closes_remain BEFORE DELETE ON closes BEGIN SELECT RAISE(ABORT, 'a closed period stays as signed'); END;
 """
 
+# Bottles are stock and leave by documents; flows know their class; sums of each month are kept. All is folded anew.
+GOODS = """
+ALTER TABLE flows ADD COLUMN sort TEXT NOT NULL DEFAULT '';
+CREATE TABLE dispatches (
+    id TEXT PRIMARY KEY, bottling TEXT NOT NULL, at TEXT NOT NULL, why TEXT NOT NULL, document TEXT NOT NULL,
+    to_whom TEXT NOT NULL, case_from TEXT NOT NULL, case_to TEXT NOT NULL, cases TEXT NOT NULL, bottles TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX dispatches_bottling ON dispatches (bottling, at);
+CREATE TABLE month_sums (
+    month TEXT NOT NULL, a TEXT NOT NULL, b TEXT NOT NULL, reason TEXT NOT NULL, sort TEXT NOT NULL,
+    lpa_ul INTEGER NOT NULL, n INTEGER NOT NULL, PRIMARY KEY (month, a, b, reason, sort)
+) STRICT, WITHOUT ROWID;
+INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
+"""
+
+# An instrument has the table of corrections of its certificate; what was read with it is worked out anew.
+CORRECTIONS = """
+ALTER TABLE instruments ADD COLUMN corrections TEXT NOT NULL DEFAULT '';
+INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
-    ("closes", CLOSES),
+    ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS),
 ]  # fmt: skip
 
 

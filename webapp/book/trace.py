@@ -22,6 +22,7 @@ FIRST: Order = ("", 0)
 LAST: Order = ("~", 0)
 LEAST = 1e-9  # a share smaller than this is not followed further; it is counted
 STEPS_MOST = 400_000  # flows looked at for one trace
+BEFORE = {"out:opening": "o:", "out:received": "c:"}  # stock that this book did not see made, and its node
 REST = "x:"  # the node of what is not followed further
 
 
@@ -52,9 +53,10 @@ class Seed(NamedTuple):
 
 @dataclass(slots=True)
 class Lineage:
-    """What something was made of. Nodes: `f:` fill or run, `i:` load of fruit, `o:` opening stock, `u:` found, `n:` a
+    """What something was made of. Shares of the pure alcohol that is traced, 0 to 1.
 
-    ferment without fruit on record, `x:` not followed further. Shares of the pure alcohol that is traced, 0 to 1.
+    Nodes: `f:` fill or run, `i:` load of fruit, `o:` opening stock, `c:` received in bulk, `b:` poured back from
+    bottles, `u:` found, `n:` a ferment without fruit on record, `x:` not followed further.
     """
 
     links: dict[tuple[str, str], float] = field(default_factory=dict)
@@ -164,8 +166,9 @@ class _Back:
             self._leaf(f"i:{step.entry}", fill, _taken(self._fruit, fill, step.mass_g, mass_g), step)
         elif step.source == "out:fermented":
             self._give(self._fruit, fill, _taken(self._spirit, fill, step.lpa_ul, lpa_ul))
-        elif step.source == "out:opening":
-            self._leaf(f"o:{step.entry}", fill, _taken(self._spirit, fill, step.lpa_ul, lpa_ul), step)
+        elif step.source in BEFORE or step.source[:2] == "b:":
+            node = f"{BEFORE[step.source]}{step.entry}" if step.source in BEFORE else step.source
+            self._leaf(node, fill, _taken(self._spirit, fill, step.lpa_ul, lpa_ul), step)
         elif not lpa_ul:
             self._leaf(f"u:{step.entry}", fill, _taken(self._spirit, fill, step.lpa_ul, lpa_ul), step)
 
@@ -286,7 +289,7 @@ class _Forth:
     def _leave(self, step: Step, share: float, amount_ul: float) -> None:
         if not amount_ul:
             return
-        name = step.target[4:]
+        name = "bottled" if step.target[:2] == "b:" else step.target[4:]
         _add(self.found.gone_ul, name, amount_ul)
         if name == "bottled":
             self.found.bottled[step.entry] = (share, amount_ul)
@@ -305,7 +308,7 @@ class _Forth:
                 _add(self.found.links, (self._origin, f"f:{fill}"), made * step.lpa_ul)
         elif step.source == "out:grower" or (step.source_fill and not step.lpa_ul):
             self._fruit[fill] = _mixed(self._fruit.get(fill, 0.0), mass_g, by_mass, step.mass_g)
-        elif step.source_fill or step.source == "out:opening" or not lpa_ul:
+        elif step.source_fill or step.source in BEFORE or step.source[:2] == "b:" or not lpa_ul:
             self._spirit[fill] = _mixed(self._spirit.get(fill, 0.0), lpa_ul, share, step.lpa_ul)
         else:
             self.found.found_ul += self._spirit.get(fill, 0.0) * step.lpa_ul

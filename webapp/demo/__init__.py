@@ -11,7 +11,7 @@ from webapp.book import registry
 from webapp.book.errors import BookError
 from webapp.book.intake import hand_in
 from webapp.book.store import Book, open_book
-from webapp.demo import blending, cellar, faults, living, lots, notes, season, still, warehouse
+from webapp.demo import blending, cellar, faults, goods, living, lots, notes, season, still, warehouse
 from webapp.demo.phones import HandIn, Phone, hand_ins
 from webapp.demo.setting import let_phones_in, put_house
 from webapp.demo.story import Draft, day, zoned
@@ -50,7 +50,7 @@ def year() -> list[Draft]:
     """Return the whole year as it was told, slips included, in no order."""
     told = [
         *season.drafts(), *still.drafts(), *lots.drafts(), *warehouse.drafts(), *cellar.drafts(), *blending.drafts(),
-        *notes.drafts(),
+        *goods.drafts(), *notes.drafts(),
     ]  # fmt: skip
     return faults.plant(told)
 

@@ -87,6 +87,7 @@ def _at_house(stamp: str) -> datetime:
 from webapp.desk import (  # noqa: E402
     check_limits,
     entries,
+    goods,
     instruments,
     labels,
     people,
@@ -101,6 +102,6 @@ from webapp.desk import (  # noqa: E402
 )
 
 __all__ = [
-    "bp", "check_limits", "entries", "instruments", "labels", "people", "periods", "phones", "queries", "records",
-    "runs", "settings", "trace", "vessels",
+    "bp", "check_limits", "entries", "goods", "instruments", "labels", "people", "periods", "phones", "queries",
+    "records", "runs", "settings", "trace", "vessels",
 ]  # fmt: skip

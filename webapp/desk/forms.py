@@ -2,10 +2,20 @@
 
 from __future__ import annotations
 
+from calendar import month_name
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from flask_wtf import FlaskForm
-from wtforms import BooleanField, HiddenField, IntegerField, PasswordField, RadioField, SelectField, StringField
+from wtforms import (
+    BooleanField,
+    HiddenField,
+    IntegerField,
+    PasswordField,
+    RadioField,
+    SelectField,
+    StringField,
+    TextAreaField,
+)
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
@@ -15,6 +25,7 @@ from webapp.trade import units
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
 SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
+MONTHS = [(str(number), month_name[number]) for number in range(1, 13)]
 ACCOUNTS = [("us", "production, storage, processing (US)"), ("warehouse", "one excise warehouse")]
 ACCESS = [
     ("floor", "floor: log and look"),
@@ -125,6 +136,7 @@ class SiteForm(FlaskForm):
     accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
     height_m = StringField("Height above the sea [m]", [is_figure])
     time_zone = StringField("Time zone", [Optional(), Length(max=60), is_zone])
+    season_month = SelectField("A season begins in", [Optional()], choices=pairs(MONTHS))
 
 
 class InstrumentForm(FlaskForm):
@@ -142,6 +154,11 @@ class InstrumentForm(FlaskForm):
     low = StringField("Scale from", [is_figure])
     high = StringField("Scale to", [is_figure])
     unit = StringField("Unit", [Optional(), Length(max=20)])
+    corrections = TextAreaField(
+        "Corrections of its certificate: what it shows, a colon, what to add",
+        [Optional(), Length(max=1000)],
+        description="For example 0: -0.1; 20: 0; 40: +0.2. Between two points it goes straight.",
+    )
     due_on = StringField(
         "Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"}
     )

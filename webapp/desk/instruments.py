@@ -9,6 +9,7 @@ from flask import abort, render_template
 
 from webapp.access import current, needs
 from webapp.book import instruments, registry
+from webapp.book.corrections import table_words
 from webapp.desk import bp, local_time
 from webapp.desk.shown import line
 
@@ -36,7 +37,8 @@ def instrument_page(instrument_id: str) -> Any:
     failed = record.failed.entry if record.failed else ""
     rows, n = instruments.in_doubt(current.book, instrument_id, failed)
     return render_template(
-        "desk/instrument.html", record=record, doubtful=[line(current.book, row) for row in rows], n=n, BADGES=BADGES
+        "desk/instrument.html", record=record, doubtful=[line(current.book, row) for row in rows], n=n, BADGES=BADGES,
+        table_words=table_words,
     )
 
 

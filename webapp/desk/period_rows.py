@@ -15,7 +15,10 @@ CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",
     "rules",
 )  # fmt: skip
-TITLES = {"production": "Production", "storage": "Storage", "processing": "Processing", WAREHOUSE: "Excise warehouse"}
+TITLES = {
+    "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
+    WAREHOUSE: "Excise warehouse",
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

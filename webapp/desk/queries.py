@@ -8,7 +8,7 @@ from typing import Any
 from flask import flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import intake, log, queries
+from webapp.book import intake, log, queries, standing
 from webapp.desk import bp
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import line
@@ -36,6 +36,7 @@ def queries_page() -> Any:
         mark=mark,
         form=AnswerForm(),
         most=SHOWN_MOST,
+        notices=[] if weight or mark else standing.notices(current.book, datetime.now(UTC)),
     )
 
 

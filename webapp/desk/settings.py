@@ -9,7 +9,10 @@ from flask import abort, flash, redirect, render_template, request, url_for
 import webapp.kinds
 from webapp.access import current, needs
 from webapp.book import registry
+from webapp.book.corrections import table_words
+from webapp.book.errors import BookError
 from webapp.book.periods import accounts_of
+from webapp.book.season import FIRST_MONTH
 from webapp.desk import bp
 from webapp.desk.forms import InstrumentForm, LimitForm, SiteForm, figure
 from webapp.kinds.as_form import pairs
@@ -44,6 +47,7 @@ def set_house() -> Any:
         "accounts": form.accounts.data or accounts_of(registry.site(current.book)),
         "height_m": figure(form.height_m) or 0.0,
         "time_zone": form.time_zone.data or "",
+        "season_month": int(form.season_month.data or FIRST_MONTH),
     }
     registry.set_site(current.book, kept, by=_by())
     flash("Kept.", "entered")
@@ -53,6 +57,7 @@ def set_house() -> Any:
 def _site_form() -> SiteForm:
     site = registry.site(current.book)
     height = site.get("height_m")
+    site["season_month"] = str(site.get("season_month") or FIRST_MONTH)
     return SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
 
 
@@ -131,15 +136,21 @@ def instrument_edit(instrument_id: str | None = None) -> Any:
     row = known.get(instrument_id or "")
     if instrument_id and row is None:
         abort(404, "There is no such instrument.")
-    shown = {**row, **{n: "" if row.get(n) is None else f"{row[n]:g}" for n in ("low", "high")}} if row else {}
+    shown = {**row, **{n: "" if row.get(n) is None else f"{row[n]:g}" for n in ("low", "high")},
+             "corrections": table_words(row["corrections"])} if row else {}
     form = InstrumentForm(data=shown)
     if row:
         form.id.data = row["id"]
     if request.method == "POST" and form.validate():
         kept = {"id": str(form.id.data).upper(), "sort": form.sort.data, "title": form.title.data or "",
                 "low": figure(form.low), "high": figure(form.high), "unit": form.unit.data or "",
-                "due_on": form.due_on.data or None, "state": form.state.data}  # fmt: skip
-        registry.put_instrument(current.book, kept, by=_by())
-        flash("Kept.", "entered")
-        return redirect(url_for("desk.instrument_page", instrument_id=kept["id"]))
+                "due_on": form.due_on.data or None, "state": form.state.data,
+                "corrections": form.corrections.data or ""}  # fmt: skip
+        try:
+            registry.put_instrument(current.book, kept, by=_by())
+        except BookError as error:
+            form.corrections.errors = [str(error)]
+        else:
+            flash("Kept.", "entered")
+            return redirect(url_for("desk.instrument_page", instrument_id=kept["id"]))
     return render_template("desk/instrument_edit.html", form=form, row=row), 422 if request.method == "POST" else 200

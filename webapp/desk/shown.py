@@ -10,6 +10,7 @@ from webapp.book import lookups
 from webapp.book.store import Book
 from webapp.kinds import as_data
 from webapp.kinds.read import Read
+from webapp.trade import units
 
 
 def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
@@ -35,10 +36,23 @@ def local(stamp: str | None) -> str:
 def fields_of(read: Read) -> list[dict[str, str]]:
     """Return the rows of an entry's page: label, as read, instrument; computed figures after them, apart."""
     return [
-        {"label": spec.label, "shown": read.shown(spec.name), "instrument": read.raw(spec.name).get("instrument", "")}
+        {
+            "label": spec.label, "shown": read.shown(spec.name),
+            "instrument": read.raw(spec.name).get("instrument", ""), "corrected": _corrected(read, spec.name),
+        }
         for spec in read.kind.fields
         if read.raw(spec.name)
     ]
+
+
+def _corrected(read: Read, name: str) -> str:
+    """Return what a correction made of a reading, in the unit typed; empty where there was none."""
+    add, unit = read.corrected.get(name), read.raw(name).get("unit", "")
+    if not add:
+        return ""
+    spec = read.kind.field(name)
+    decimals = (spec.decimals if spec and spec.decimals is not None else 1) + 1
+    return f"{units.parse_number(read.raw(name)['raw']) + add:.{decimals}f} {units.symbol(unit)} ({add:+.{decimals}f})"
 
 
 def figures_of(read: Read) -> list[dict[str, str]]:

@@ -13,7 +13,7 @@ from typing import Any
 from flask import Response, abort, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import lineage, trace_search
+from webapp.book import goods, lineage, trace_search
 from webapp.book.lineage import Node, Trace
 from webapp.desk import bp
 from webapp.desk.trace_picture import COLUMN, SORTS, Links, draw, percent, with_vats
@@ -23,12 +23,14 @@ PAGE_STEPS_MOST = 15_000  # flows looked at on the way back for the page, within
 LISTED_MOST = 60  # of one sort on the page; the files have all
 PARTS_MOST = 12
 TITLES = {
-    "fruit": "Fruit", "opening": "From before this book", "found": "Not on record", "no_fruit": "No fruit on record",
+    "fruit": "Fruit", "opening": "From before this book", "received": "Received in bulk",
+    "found": "Not on record", "no_fruit": "No fruit on record",
     "rest": "Not followed", "ferment": "Ferments", "run": "Runs", "receiver": "Receivers", "can": "Cans",
     "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "bottling": "Bottlings", "gone": "Gone",
 }  # fmt: skip
 HEADS = ("way", "sort", "name", "detail", "mark", "at", "batch", "lot_mark", "case_from", "case_to", "odd_case",
          "bottles", "bottle_l", "share_pct", "pure_alcohol_l", "entry")  # fmt: skip
+_PAPER = ("document", "to_whom")
 bp.add_app_template_filter(percent, "percent")
 
 
@@ -65,6 +67,7 @@ def trace_page(key: str) -> Any:
             for way, links, total in (("back", back, made.lpa_ul), ("on", on, made.spread.started_ul))
         },
         bottlings=_bottlings(made),
+        removals=_removals(made),
         standing=_standing(made),
         gone=sorted(((made_name(made, name), ul) for name, ul in made.spread.gone_ul.items()), key=lambda g: -g[1]),
         most=LISTED_MOST,
@@ -130,6 +133,14 @@ def _bottlings(made: Trace) -> list[dict[str, Any]]:
     return sorted(lines, key=lambda line: (line["node"].at, line["node"].id), reverse=True)
 
 
+def _removals(made: Trace) -> list[dict[str, Any]]:
+    """Return where the cases of all its bottlings went, each line with its batch and lot mark."""
+    nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
+    nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
+    facts = {node.key: {name: node.facts.get(name) or "" for name in ("batch", "lot_mark")} for node in nodes}
+    return [line | facts[line["bottling"]] for line in goods.removals(current.book, facts)]
+
+
 def _standing(made: Trace) -> list[dict[str, Any]]:
     """Return what stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
     lines = [
@@ -165,6 +176,10 @@ def trace_json(key: str) -> Response:
             ],
             "bottlings": {e: {"share": s, "pure_alcohol_l": _litres(ul)} for e, (s, ul) in spread.bottled.items()},
             "standing": {f: {"share": s, "pure_alcohol_l": _litres(ul)} for f, (s, ul) in spread.standing.items()},
+            "removals": [
+                {name: line[name] for name in ("entry", "at", "why", "bottles", "case_from", "case_to", *_PAPER)}
+                for line in _removals(made)
+            ],
             "mash": spread.mash,
             "gone_l": {name: _litres(ul) for name, ul in spread.gone_ul.items()},
         },
@@ -195,6 +210,10 @@ def trace_csv(key: str) -> Response:
 def _rows(made: Trace) -> Iterator[dict[str, Any]]:
     for line in [*_bottlings(made), *_standing(made)]:
         yield {"way": "on", **_row(line["node"], line["share_pct"], line["lpa_ul"])}
+    for line in _removals(made):
+        about = {name: line[name] for name in ("at", "batch", "lot_mark", "case_from", "case_to", "bottles", "entry")}
+        paper = ", ".join(line[name] for name in _PAPER if line[name])
+        yield {"way": "on", "sort": "removal", "name": line["happened"], "detail": paper, **about}
     for name, ul in sorted(made.spread.gone_ul.items()):
         if name != "bottled":
             yield {"way": "on", "sort": "gone", "name": made_name(made, name), "pure_alcohol_l": _litres(ul)}

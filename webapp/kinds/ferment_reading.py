@@ -34,7 +34,7 @@ KIND = Kind(
                {"original_gravity": ("@og",), "gravity": ("gravity",), "juice_share": ("=80",)}, only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
-            "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty", "too_neat"),
+            "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty", "too_neat", "neat_round"),
     effect=fruit.ferment_reading,
     summary="{gravity} at {temp}",
     curve=("gravity", "temp"),

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
 
+from webapp.kinds.corrections import put_right
 from webapp.kinds.slips import likely_slips, show_number
 from webapp.kinds.spec import Field, Figure, Kind, Range, Rule
 from webapp.trade import sums, units
@@ -51,6 +52,7 @@ class Read:
     figures: Mapping[str, float]
     problems: tuple[Problem, ...]
     context: Mapping[str, Any] = field(default_factory=dict)
+    corrected: Mapping[str, float] = field(default_factory=dict)  # field -> what was added to it, in the unit typed
 
     @property
     def mark(self) -> str:
@@ -86,32 +88,35 @@ def read_entry(kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any] 
     """Return the entry read by its kind: values and figures in canonical units, and every problem found.
 
     `context` holds what the card knows of the vessel: `og`, `tare_kg`, `last` (field -> canonical), `limits`
-    (field -> {"usual": [lo, hi], "possible": [lo, hi]}), which replace the kind's own ranges.
+    (field -> {"usual": [lo, hi], "possible": [lo, hi]}), which replace the kind's own ranges, and `corrections` of
+    instruments by id (corrections.py): the canonical figure has it, what was typed stays what the instrument showed.
     """
     context = context or {}
     problems: list[Problem] = []
-    values = _fields(kind, entry, context, problems)
+    corrected: dict[str, float] = {}
+    values = _fields(kind, entry, context, problems, corrected)
     figures = _figures(kind, entry, values, context, problems)
     known = Read(entry, kind, values, figures, (), context)
     problems.extend(p for rule in kind.rules if (p := _check_rule(rule, known)))
-    return Read(entry, kind, values, figures, tuple(problems), context)
+    return Read(entry, kind, values, figures, tuple(problems), context, corrected)
 
 
 def read_plainly(kind: Kind, entry: Mapping[str, Any]) -> Read:
     """Return the entry with its values and what refuses it, without figures: all that the book's door asks about."""
     problems: list[Problem] = []
-    values = _fields(kind, entry, {}, problems)
+    values = _fields(kind, entry, {}, problems, {})
     known = Read(entry, kind, values, {}, ())
     problems.extend(p for rule in kind.rules if rule.weight == "refuse" and (p := _check_rule(rule, known)))
     return Read(entry, kind, values, {}, tuple(p for p in problems if p.weight == "refuse"))
 
 
 def _fields(
-    kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem]
-) -> dict[str, Any]:
+    kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    corrected: dict[str, float],
+) -> dict[str, Any]:  # fmt: skip
     values: dict[str, Any] = {}
     for spec in kind.fields:
-        value = _read_field(spec, entry["values"].get(spec.name) or {}, context, problems)
+        value = _read_field(spec, entry["values"].get(spec.name) or {}, context, problems, corrected)
         if value is not None:
             values[spec.name] = value
     return values
@@ -120,7 +125,10 @@ def _fields(
 _ASKS = {"choice": "Pick one.", "yes_no": "Pick one.", "mark": "Pick, scan or type it.", "date": "Pick the day."}
 
 
-def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem]) -> Any:
+def _read_field(
+    spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    corrected: dict[str, float],
+) -> Any:  # fmt: skip
     raw = str(given.get("raw") or "").strip()
     if not raw:
         if spec.required:
@@ -128,7 +136,7 @@ def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any
             problems.append(Problem("missing", "refuse", spec.name, words))
         return None
     if spec.sort == "number":
-        return _read_number(spec, raw, given.get("unit") or "", context, problems)
+        return _read_number(spec, raw, given, context, problems, corrected)
     if spec.sort == "choice" and raw not in dict(spec.choices):
         problems.append(Problem("no_such_choice", "refuse", spec.name, f"{spec.label}: pick one of the choices."))
         return None
@@ -146,8 +154,11 @@ def _read_field(spec: Field, given: Mapping[str, Any], context: Mapping[str, Any
 
 
 def _read_number(
-    spec: Field, raw: str, unit: str, context: Mapping[str, Any], problems: list[Problem]
-) -> float | None:
+    spec: Field, raw: str, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    corrected: dict[str, float],
+) -> float | None:  # fmt: skip
+    unit = given.get("unit") or ""
+    correction = (context.get("corrections") or {}).get(str(given.get("instrument") or "").strip())
     if unit not in spec.units:
         named = ", ".join(units.symbol(u) for u in spec.units)
         problems.append(Problem("no_such_unit", "refuse", spec.name, f"{spec.label} is read in {named}. Pick one."))
@@ -158,10 +169,13 @@ def _read_number(
         problems.append(Problem("no_number", "refuse", spec.name, f"{spec.label}: {error}"))
         return None
     try:
-        value = units.to_canonical(typed, unit)
+        right = put_right(typed, unit, spec.units[0], correction) if correction else typed
+        value = units.to_canonical(right, unit)
     except OutOfDomain as error:
         problems.append(Problem("impossible", "stop", spec.name, f"{spec.label}: {error}"))
         return None
+    if right != typed:
+        corrected[spec.name] = right - typed
     problem = _check_range(spec, value, typed, unit, context)
     if problem:
         problems.append(problem)

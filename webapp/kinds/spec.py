@@ -85,10 +85,11 @@ class Figure:
 class Flow:
     """Pure alcohol, volume and mass moved between two accounts by one entry; whole units so that sums are exact.
 
-    Accounts are `v:<mark>` for vessels, `r:<run>` for a run under way and `out:<name>` for the world outside. A fill is
-    what stands in a vessel from empty to empty, named by the root entry that began it; a run is a fill of its own;
-    the outside has none. Tax accounts are production, storage and processing; the outside has none. What changes its
-    tax account where it stands flows from its vessel into the same vessel.
+    Accounts are `v:<mark>` for vessels, `r:<run>` for a run under way, `b:<bottling>` for the bottles of a bottling and
+    `out:<name>` for the world outside. A fill is what stands in a vessel from empty to empty, named by the root entry
+    that began it; a run is a fill of its own; bottles and the outside have none. Tax accounts are production, storage,
+    processing and finished (goods in bottles); the outside has none. What changes its tax account where it stands flows
+    from its vessel into the same vessel. What leaves production says of which class it is: spirits.py.
     """
 
     source: str
@@ -101,6 +102,7 @@ class Flow:
     reason: str = ""  # a word of the effect that made it
     source_account: str = ""
     target_account: str = ""
+    sort: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ State of a vessel, key `v:<mark>`:
     recent: {kind: [{entry, at, person, device, seq, values, figures}, ...]} the last RECENT of each kind, oldest first
     run: id of the run now on this still, or None; runs: the last RUNS run ids, oldest first
     place: where it was last put by an entry, or None: then the registry's place holds
+    emptied: while it is empty, the entry that emptied it: {entry, kind, at, device, person}; else None
 A fill: {fill, what, material, name, since, og, sources, account, mash, lpa_ul, volume_ml, mass_g, volume_l,
     strength_pct, lpa_l, mass_kg} and facts of its own (closed, charged, lot, use, fill_strength_pct, tare_kg, ...).
     lpa_ul and mass_g are the sums of its flows, kept by stock.py alone; what is named in litres and kilograms follows.
@@ -13,7 +14,8 @@ State of a run, key `r:<run>` (a run's id is the root of its charge entry, so am
     still, name, from, what, batch, charge {...}, started_at, receivers {heads, hearts, tails}, receiver, readings,
     cuts, fractions, ended_at, and lpa_ul, volume_ml, mass_g: what of the charge is not accounted for yet
 State of an instrument, key `i:<id>`: checks (the last CHECKS), last_good_at, failed_at
-State of a bottling, key `b:<root>`: what was bottled when, from which fill, into which cases
+State of the round that a person is on, key `h:<code>`: figure -> [value, how many vessels running, at, mark]
+State of a bottling, a batch or lot mark, a removal, keys `b:`, `l:`, `o:`: effects/goods.py
 State of a place, key `p:<place>`: the vessel last found there at a stock count
 """
 
@@ -29,7 +31,7 @@ RUNS = 12
 READINGS = 400
 CHECKS = 20
 
-EMPTY_VESSEL: dict[str, Any] = {"holds": None, "recent": {}, "run": None, "runs": [], "place": None}
+EMPTY_VESSEL: dict[str, Any] = {"holds": None, "recent": {}, "run": None, "runs": [], "place": None, "emptied": None}
 
 
 def vessel(view: Any, mark: str) -> dict[str, Any]:

@@ -14,6 +14,7 @@ from typing import Any, NamedTuple
 
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect, Flow
+from webapp.kinds.spirits import class_of, mixed_pct
 from webapp.kinds.state import EMPTY_VESSEL, remember
 from webapp.trade.alcoholometry import litres_from_mass, mass_from_litres
 from webapp.trade.density import density_from_mass_fraction
@@ -96,6 +97,11 @@ class Posting:
         self.view = view
         self._states: dict[str, dict[str, Any]] = {}
         self._flows: list[Flow] = []
+        self._declared: tuple[str, float | None] = ("", None)
+
+    def declare(self, spirit: str, distilled_pct: float | None) -> None:
+        """Note what a document of this entry says of the spirit that moves; it counts before what the book knows."""
+        self._declared = (spirit, distilled_pct)
 
     def state(self, key: str) -> dict[str, Any]:
         """Return a state as this entry has left it so far."""
@@ -117,7 +123,7 @@ class Posting:
         return held
 
     def stock(self, key: str) -> Amount:
-        """Return the stock of a vessel or run."""
+        """Return the stock of a vessel, a run or the bottles of a bottling."""
         held: Mapping[str, Any] = {} if key[:2] == "ou" else self._holder(key) or {}
         return Amount(*(held.get(name, 0) for name in Amount._fields))
 
@@ -171,8 +177,8 @@ class Posting:
         self.move(key, outside, difference, reason)
 
     def clear(self, key_or_mark: str, outside: str, reason: str = "") -> None:
-        """Send all that is left in a vessel or a run to another account. A vessel's fill ends."""
-        key = key_or_mark if key_or_mark[:2] == "r:" else f"v:{key_or_mark}"
+        """Send all that is left in a vessel, run or bottling to another account. A vessel's fill ends."""
+        key = key_or_mark if key_or_mark[:2] in ("r:", "b:") else f"v:{key_or_mark}"
         rest = self.stock(key)
         if any(rest):
             self._flow(key, outside, rest, reason)
@@ -186,7 +192,8 @@ class Posting:
         held = self.held(mark)
         if held and held["account"] != account:
             key, fill = f"v:{mark}", held["fill"]
-            self._flows.append(Flow(key, key, *self.stock(key), fill, fill, reason, held["account"], account))
+            sort = self._sort(key, held["account"], key, account)
+            self._flows.append(Flow(key, key, *self.stock(key), fill, fill, reason, held["account"], account, sort))
             self.describe(mark, account=account)
 
     def effect(self, **more: dict[str, Any]) -> Effect:
@@ -219,7 +226,9 @@ class Posting:
     def _flow(self, source: str, target: str, amount: Amount, reason: str) -> None:
         fills = self._fill(source), self._fill(target)
         accounts = self._account(source), self._account(target)
-        self._flows.append(Flow(source, target, *amount, *fills, reason, *accounts))
+        sort = self._sort(source, accounts[0], target, accounts[1])
+        self._flows.append(Flow(source, target, *amount, *fills, reason, *accounts, sort))
+        self._mix_distilled(source, target, amount, reason)
         self._add(source, Amount().less(amount))
         self._add(target, amount)
 
@@ -228,10 +237,32 @@ class Posting:
             return
         stock = self.stock(key)
         sums = {name: stock[n] + amount[n] for n, name in enumerate(Amount._fields)}
-        if key[:2] == "r:":
+        if key[:2] in ("r:", "b:"):
             self.put(key, **sums | {"volume_ml": max(sums["volume_ml"], 0)})  # volumes do not add
         else:
             self.put(key, holds=_with_figures({**(self.held(key[2:]) or {}), **sums}))
+
+    def _sort(self, source: str, account: str, target: str, to: str) -> str:
+        """Return the class of what leaves production: for another account, or the premises."""
+        if account != "production" or to == "production" or not (to or target == "out:removed"):
+            return ""
+        spirit, declared_pct = self._declared
+        held = self._holder(source) or {}
+        words = f"{spirit} {held.get('what') or ''} {held.get('material') or ''}"
+        return class_of(words, declared_pct or held.get("distilled_pct"))
+
+    def _mix_distilled(self, source: str, target: str, amount: Amount, reason: str) -> None:
+        """Keep the strength at which a fill came off the still: that of hearts, and of mixes by their pure alcohol."""
+        held = self.held(target[2:]) if target[:2] == "v:" else None
+        if not held or not amount.lpa_ul or held["mash"]:
+            return
+        came = (self._holder(source) or {}).get("distilled_pct") if source[:2] == "v:" else None
+        if source[:2] == "r:" and reason == "hearts" and amount.volume_ml:
+            came = min(amount.lpa_ul / amount.volume_ml / 10, 100.0)
+        known = held.get("distilled_pct")
+        if came and came != known and (held["lpa_ul"] or not known):
+            mix = came if not known else mixed_pct(held["lpa_ul"], known, amount.lpa_ul, came)
+            self.describe(target[2:], distilled_pct=mix)
 
     def _holder(self, key: str) -> Mapping[str, Any] | None:
         return self.held(key[2:]) if key[:2] == "v:" else self.state(key)
@@ -240,8 +271,8 @@ class Posting:
         return key[:2] == "v:" and bool((self.held(key[2:]) or {}).get("mash"))
 
     def _covered_by(self, key: str) -> str:
-        if key[:2] == "r:":
-            return "out:not_accounted"
+        if key[:2] != "v:":
+            return "out:overage" if key[:2] == "b:" else "out:not_accounted"
         held = self.held(key[2:]) or {}
         return "out:fermented" if held.get("mash") and not held.get("closed") else "out:gauge_difference"
 
@@ -251,8 +282,8 @@ class Posting:
         return str((self.held(key[2:]) or {}).get("fill", "")) if key[:2] == "v:" else ""
 
     def _account(self, key: str) -> str:
-        if key[:2] == "r:":
-            return "production"
+        if key[:2] in ("r:", "b:"):
+            return "production" if key[:2] == "r:" else "finished"
         return str((self.held(key[2:]) or {}).get("account", "")) if key[:2] == "v:" else ""
 
 
@@ -267,7 +298,7 @@ def unbalanced(effect: Effect, view: Any) -> list[str]:
             sums = moved.setdefault(account, [0, 0])
             sums[0] += sign * flow.lpa_ul
             sums[1] += sign * flow.mass_g
-    keys = {key for key in (*moved, *effect.states) if key[:2] in ("v:", "r:")}
+    keys = {key for key in (*moved, *effect.states) if key[:2] in ("v:", "r:", "b:")}
     wrong = []
     for key in sorted(keys):
         before, after = _ledger(key, view.get(key)), _ledger(key, effect.states.get(key) or view.get(key))

@@ -31,7 +31,7 @@ function instrumentSelect(input, fitting, kept) {
   select.name = input.name;
   select.id = input.id;
   select.className = "field__value";
-  select.append(new Option("not said", ""), ...fitting.map((one) => new Option(`${one.id} · ${one.title}`, one.id)));
+  select.append(new Option("not said", ""), ...fitting.map((one) => new Option(`${one.id} · ${one.title}${one.correction ? " · corrected" : ""}`, one.id)));
   select.value = fitting.some((one) => one.id === kept) ? kept : "";
   return select;
 }

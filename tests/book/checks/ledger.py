@@ -6,8 +6,10 @@ from typing import Any
 
 import webapp.kinds
 from webapp.book.checks import clock, questions
+from webapp.book.evaluate import with_notes
 from webapp.book.view import Query, View
 from webapp.kinds.read import Read, read_entry
+from webapp.kinds.spec import NOTHING
 from webapp.trade import units
 from webapp.trade.marks import make_mark
 
@@ -89,8 +91,8 @@ class Ledger:
         )  # fmt: skip
         asked = questions(read, view)
         self.states.update(clock.device_state(read, view))
-        if kind.effect and not any(q.weight == "stop" for q in asked):
-            self.states.update(kind.effect(read, view).states)
+        moves = kind.effect and not any(q.weight == "stop" for q in asked)
+        self.states.update(with_notes(kind.effect(read, view) if moves else NOTHING, read, view).states)
         return asked
 
     def _context(self, mark: str) -> dict[str, Any]:

@@ -1,5 +1,7 @@
 """Moves and dips of tanks. Common practice, no source; 1.5 % from receiver to store: Spirits Act 1880, from memory."""
 
+import pytest
+
 from tests.book.checks.ledger import Ledger, codes, only
 
 DAY = "2025-10-02"
@@ -123,3 +125,51 @@ def test_figures_too_neat_to_be_read():
     assert (query.weight, query.field) == ("note", "temp")
     assert query.words == "Mash temperature 17.0 °C, 10 times running. Is it read each time?"
     assert book.enter("ferment_reading", "F1", "2025-09-12 08:00", temp="17.1", gravity="1.030") == []
+
+
+@pytest.mark.parametrize(
+    ("kind", "values"),
+    [
+        ("ferment_reading", {"gravity": "1.011", "temp": "14"}),
+        ("tasting_note", {"reduced_to": "22", "nose_score": "6", "mouth_score": "6", "wood_score": "6",
+                          "fault_score": "0", "decision": "hold"}),
+        ("sample", {"size": "0.1", "number": "1", "purpose": "analysis", "went": "destroyed"}),
+        ("destruction", {"what": "heads", "volume": "2", "strength": "60", "place": "yard", "manner": "poured out",
+                         "withdrawn": "no", "watched_by": "NS"}),
+    ],
+)  # fmt: skip
+def test_every_kind_that_reads_an_emptied_vessel_is_held(kind, values):
+    """Emptied by an entry on another vessel: a charge of the still took it all."""
+    book = Ledger()
+    book.enter("fruit_intake", "F1", f"{DAY} 06:00", gross="600", tare="60", material="plum", grower_lot="G", temp="14",
+               rot="0", batch="B")  # fmt: skip
+    book.enter("ferment_closed", "F1", f"{DAY} 07:00", final_gravity="1.010", volume="450", wash_strength="6.0")
+    book.enter("charge", "S1", f"{DAY} 08:00", from_vessel="F1", wash="450", wash_strength="6.0", heads_to="R1",
+               hearts_to="R2", tails_to="R3")  # fmt: skip
+    asked = book.enter(kind, "F1", f"{DAY} 09:00", device="d-2", **values)
+    query = next(query for query in asked if query.code == "emptied_vessel")
+    assert query.weight == "stop"
+    assert query.words.startswith("F1 was charged to a still at 08:00 by Noor S. and is empty by the book.")
+    own = book.enter(kind, "F1", f"{DAY} 09:30", **values)
+    assert "emptied_vessel" not in codes(own)
+
+
+def test_a_vessel_filled_again_is_not_held():
+    book = Ledger()
+    book.enter("gauge", "T1", f"{DAY} 06:00", volume="100", strength="60", temp="20")
+    book.enter("gauge", "T1", f"{DAY} 07:00", volume="0", strength="60", temp="20")
+    book.enter("gauge", "T1", f"{DAY} 08:00", volume="50", strength="60", temp="20")
+    asked = book.enter("gauge", "T1", f"{DAY} 09:00", volume="50", strength="60", temp="20", device="d-2")
+    assert "emptied_vessel" not in codes(asked)
+
+
+def test_a_move_of_more_than_was_there():
+    """100 L at 60 %: 60.00 L. 100.2 L sent is within reading, 101 L is one per cent more."""
+    for litres, wanted in (("100.2", []), ("101.0", ["move_gain"])):
+        book = Ledger()
+        book.enter("gauge", "T3", f"{DAY} 06:00", volume="100", strength="60", temp="20")
+        asked = book.enter("account_move", "T3", f"{DAY} 07:00", serial="1", from_account="processing",
+                           to_account="processing", to_vessel="T1", purpose="move", spirit="plum",
+                           distilling_strength="70", volume=litres, strength="60", temp="20")  # fmt: skip
+        assert codes(asked) == wanted
+    assert asked[0].words.startswith("In T3 60.00 by the book, 60.60 moved: 0.60 L pure alcohol (1.0 %) more than was")

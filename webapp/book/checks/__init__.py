@@ -16,6 +16,7 @@ from webapp.book.checks import (
     cask_loss,
     clock,
     ferment,
+    goods,
     harvest,
     instrument,
     moves,
@@ -87,11 +88,18 @@ CHECKS: dict[str, Check] = {
     "bottling_balance": bottling.bottling_balance,
     "case_count": bottling.case_count,
     "not_in_book": place.not_in_book,
+    "bottling_named": goods.bottling_named,
+    "cases_gone": goods.cases_gone,
+    "bottles_short": goods.bottles_short,
+    "transit_loss": goods.transit_loss,
+    "seals_broken": goods.seals_broken,
     "too_neat": neat.too_neat,
+    "neat_round": neat.neat_round,
 }
 
 RANGE_CODES = ("unusual", "impossible")
-ALWAYS = ("instrument",)  # asked of every kind: it looks only at the instruments that an entry names
+# Asked of every kind: the first looks only at the instruments that an entry names, the second at emptied vessels.
+ALWAYS = ("instrument", "emptied_vessel")
 
 
 def questions(read: Read, view: View) -> list[Query]:
@@ -101,7 +109,8 @@ def questions(read: Read, view: View) -> list[Query]:
     range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
     """
     view.scopes = scopes_of(read, view)
-    found = _one_for_one_slip([query for name in (*read.kind.checks, *ALWAYS) for query in CHECKS[name](read, view)])
+    names = dict.fromkeys((*read.kind.checks, *ALWAYS))
+    found = _one_for_one_slip([query for name in names for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [

@@ -75,6 +75,9 @@ WORDS: dict[str, tuple[str, str]] = {
     "hearts_runs": ("Hearts share: runs needed", ""),
     "move_pct": ("Left behind by a move", "%"),
     "receiver_move_pct": ("Left behind by a move from a receiver to the store", "%"),
+    "move_gain_pct": ("More than the vessel had, taken by a move", "%"),
+    "transit_loss_pct": ("Bulk spirit lost in transit", "%"),
+    "transit_gain_pct": ("Bulk spirit received above what was declared", "%"),
     "move_rest_pct": ("More left than this was kept on purpose", "%"),
     "blend_pct": ("A blend off the sum of what went in", "%"),
     "dip_pct": ("A dip off the sum", "%"),
@@ -88,5 +91,7 @@ WORDS: dict[str, tuple[str, str]] = {
     "bottling_gain_pct": ("A bottling may seem to gain", "%"),
     "label_pct": ("Strength off the label", "% vol"),
     "emptied_h": ("A vessel emptied within", "h"),
+    "round_gap_min": ("Readings of one round follow within", "min"),
+    "season_close_pct": ("A season's alcohol may miss its sum by, of the wash", "%"),
     "neat_count": ("The same figure so many times running", ""),
 }

@@ -11,6 +11,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from webapp.kinds.spirits import is_grain
+
 LIMITS: dict[str, float] = {
     # time
     "clock_note_s": 60,  # a phone's clock off by more is shown
@@ -89,6 +91,9 @@ LIMITS: dict[str, float] = {
     "hearts_runs": 4,  # fewer like runs prove nothing
     "move_pct": 0.5,  # left behind by a move that emptied the vessel
     "receiver_move_pct": 1.5,  # Spirits Act 1880: natural waste from receiver to store
+    "move_gain_pct": 0.3,  # got more than was sent
+    "transit_loss_pct": 1.0,  # 27 CFR 19.462: a loss of bulk spirit in transit above it is reported
+    "transit_gain_pct": 0.3,  # received above what was declared
     "move_rest_pct": 5,  # more left than this is a part kept on purpose
     "blend_pct": 0.3,  # sum of what went in against the first gauge
     "dip_pct": 1.0,  # dipped volume against the book's sum
@@ -102,6 +107,8 @@ LIMITS: dict[str, float] = {
     "bottling_gain_pct": 0.3,
     "label_pct": 0.3,  # [% vol] Regulation (EU) 1169/2011, Annex XII: spirits within 0.3 of the label
     "emptied_h": 48,  # a vessel emptied within this time and read again
+    "round_gap_min": 60,  # readings farther apart are two rounds
+    "season_close_pct": 1.0,  # a season's alcohol may miss its sum by this much of the wash
     "neat_count": 10,  # the same figure so many times running
 }
 
@@ -111,7 +118,6 @@ END_GRAVITY: dict[str, float] = {
     "apple": 1.000, "grape": 0.996, "raspberry": 1.003, "rye": 1.003,
 }  # fmt: skip
 END_GRAVITY_ELSE = 1.008
-GRAIN = ("rye", "grain", "barley", "wheat", "malt")
 
 
 def limit(name: str, view: Any) -> float:
@@ -136,12 +142,10 @@ def scopes_of(read: Any, view: Any) -> tuple[tuple[str, str], ...]:
     return (("vessel", read.mark), *(("product", name) for name in products), ("sort", str(row.get("sort") or "")))
 
 
-def is_grain(what: str | None) -> bool:
-    """Return whether a material or the name of a spirit speaks of grain."""
-    return any(grain in (what or "").lower() for grain in GRAIN)
-
-
 def end_gravity(material: str | None, what: str | None) -> float:
     """Return the gravity at which this material usually ends. [SG], 0.996 to 1.011."""
     text = f"{material or ''} {what or ''}".lower()
     return next((end for name, end in END_GRAVITY.items() if name in text), END_GRAVITY_ELSE)
+
+
+__all__ = ["END_GRAVITY", "LIMITS", "end_gravity", "is_grain", "limit", "scopes_of"]

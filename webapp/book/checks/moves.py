@@ -9,12 +9,22 @@ from webapp.book.checks.limits import limit
 from webapp.book.checks.words import about, plain, when
 from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
+from webapp.kinds.spec import Effect
+from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
 
+GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
 GAUGED = ("gauge", "cask_regauge", "bottling_gauge")
 GAUGES = ("gauge", "stock_count", "account_move", "bottling_gauge")
 EMPTIED = {"dump": "dumped", "destruction": "destroyed", "loss": "written off", "account_move": "moved",
-           "bottling_close": "bottled"}  # fmt: skip
+           "bottling_close": "bottled", "charge": "charged to a still", "cask_fill": "filled into a cask",
+           "top_up": "poured into a cask", "chill_filter": "filtered into another tank", "gauge": "found empty",
+           "stock_count": "found empty", "fraction_gauge": "drained"}  # fmt: skip
+# What begins a fill, or says nothing of what a vessel holds; every other kind reads what is in it.
+NOT_OF_CONTENTS = frozenset((
+    "fruit_intake", "addition", "charge", "run_reading", "cut", "run_end", "fraction_gauge", "receipt", "cask_fill",
+    "cask_move", "top_up", "stock_count", "cleaning", "shift_note",
+))  # fmt: skip
 
 
 def named(mark: str, view: View) -> str:
@@ -33,6 +43,14 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     short = had - moved
     row = view.vessel(read.mark) or {}
     is_receiver = row.get("sort") == "receiver"
+    if had > 0 and -short > max(had * limit("move_gain_pct", view) / 100, GAIN_LEAST_L):
+        words = (
+            f"In {named(read.mark, view)} {about(had, 2)} by the book, {about(moved, 2)} moved: {about(-short, 2)} L "
+            f"pure alcohol ({about(-short / had * 100)} %) more than was there. A move gains nothing: up to "
+            f"{plain(limit('move_gain_pct', view), 1)} % is reading. Look at dip, temperature and strength of both."
+        )
+        yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", words)
+        return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
     if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
         return
@@ -113,27 +131,39 @@ def _is_gauged(mark: str, since: str, view: View) -> bool:
 
 def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
     """A figure on a vessel that another phone has emptied shortly before: held for a look, not lost."""
-    if view.state(read.mark)["holds"] is not None:
+    if not read.mark or read.kind.name in NOT_OF_CONTENTS or view.state(read.mark)["holds"] is not None:
         return
-    amount = read.figures.get("lpa") if read.kind.name in GAUGED else 1.0
     found = emptied_by(read, view)
-    if not found or not amount:
+    if not found or (read.kind.name in GAUGED and not read.figures.get("lpa")):
         return
-    kind, line = found
-    row = view.person(line["person"])
-    who = row["name"] if row else line["person"]
+    row = view.person(found["person"])
+    who = row["name"] if row else found["person"]
     words = (
-        f"{named(read.mark, view)} was {EMPTIED[kind]} at {when(line['at'], read, view)} by {who} and is empty by the "
-        "book. Was this read before that? Then amend its time. Or was it another vessel?"
+        f"{named(read.mark, view)} was {EMPTIED.get(found['kind'], 'emptied')} at {when(found['at'], read, view)} by "
+        f"{who} and is empty by the book. Was this read before that? Then amend its time. Or was it another vessel?"
     )
     yield Query("emptied_vessel", "stop", "", words)
 
 
-def emptied_by(read: Read, view: View) -> tuple[str, Mapping[str, Any]] | None:
-    """Return the entry of another phone that emptied this vessel within the last days: its kind and line, or None."""
-    lines = [(kind, line) for kind in EMPTIED for line in view.recent(read.mark, kind)[-1:]]
-    last = max(lines, key=lambda found: str(found[1]["at"]), default=None)
-    if last is None or last[1]["device"] == read.entry["device"]:
+def emptied_by(read: Read, view: View) -> Mapping[str, Any] | None:
+    """Return what emptied this vessel, by another phone and within the last days: kind, at, person; or None."""
+    found: Mapping[str, Any] | None = view.state(read.mark).get("emptied")
+    if not found or found["device"] == read.entry["device"]:
         return None
-    is_recent = seconds_between(last[1]["at"], view.at) <= limit("emptied_h", view) * 3600
-    return last if is_recent and (last[0] != "loss" or last[1]["values"].get("whole") == "yes") else None
+    return found if seconds_between(found["at"], view.at) <= limit("emptied_h", view) * 3600 else None
+
+
+def emptied(effect: Effect, read: Read, view: View) -> dict[str, dict[str, Any]]:
+    """Return the states of the vessels that this entry empties or fills, with a note of which entry emptied them."""
+    found = {}
+    line = {"entry": read.entry["id"], "kind": read.kind.name, "at": view.at, "device": read.entry["device"],
+            "person": read.entry["person"]}  # fmt: skip
+    for key, state in effect.states.items():
+        if key[:2] != "v:":
+            continue
+        before = view.get(key) or EMPTY_VESSEL
+        if before["holds"] is not None and state["holds"] is None:
+            found[key] = {**state, "emptied": line}
+        elif state["holds"] is not None and state.get("emptied"):
+            found[key] = {**state, "emptied": None}
+    return found

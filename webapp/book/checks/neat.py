@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from typing import Any
 
 from webapp.book.checks.limits import limit
 from webapp.book.checks.words import typed
-from webapp.book.view import Query, View
+from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 
 LOOKED_AT = ("temp", "glass", "strength", "vapour_temp")
+ON_ROUNDS = ("ferment_reading", "cask_regauge", "gauge")  # logged vessel after vessel by one person
+OF_A_ROUND = ("temp", "glass", "strength")
+Round = dict[str, list[Any]]
 
 
 def too_neat(read: Read, view: View) -> Iterable[Query]:
@@ -23,3 +27,46 @@ def too_neat(read: Read, view: View) -> Iterable[Query]:
         if spec is not None and now is not None and all(line["values"].get(name) == now for line in before):
             words = f"{spec.label} {typed(read, name)}, {count} times running. Is it read each time?"
             yield Query("too_neat", "note", name, words)
+
+
+def neat_round(read: Read, view: View) -> Iterable[Query]:
+    """The same temperature or strength on one vessel after the other: said when they are as many as the limit."""
+    if read.kind.name not in ON_ROUNDS:
+        return
+    count = round(limit("neat_count", view))
+    before = _round_of(read, view)
+    for name, (_, many, _, _) in _next(read, view, before).items():
+        spec = read.kind.field(name)
+        if spec is not None and many == count and before.get(name, [None, 0])[1] < count:
+            words = f"{spec.label} {typed(read, name)} on {count} vessels running. Is it read on each?"
+            yield Query("neat_round", "note", name, words)
+
+
+def round_state(read: Read, view: View) -> dict[str, Round]:
+    """Return the state of the person's round after this entry, where it is one of a round: {key: ...} or {}."""
+    if read.kind.name not in ON_ROUNDS or not read.mark:
+        return {}
+    return {_key(read): _next(read, view, _round_of(read, view))}
+
+
+def _key(read: Read) -> str:
+    return f"h:{str(read.entry['person'])[:40]}"
+
+
+def _round_of(read: Read, view: View) -> Mapping[str, Any]:
+    return view.get(_key(read)) or {}
+
+
+def _next(read: Read, view: View, before: Mapping[str, Any]) -> Round:
+    """Return figure -> [value, on how many vessels running, at, mark]; counting stops just above the limit."""
+    most, gap_s = round(limit("neat_count", view)) + 1, limit("round_gap_min", view) * 60
+    after = {name: list(line) for name, line in before.items()}
+    for name in OF_A_ROUND:
+        now = read.values.get(name)
+        if not isinstance(now, int | float):
+            continue
+        value, many, at, mark = before.get(name, [None, 0, view.at, ""])
+        goes_on = value == now and seconds_between(at, view.at) <= gap_s
+        step = 0 if goes_on and mark == read.mark else 1
+        after[name] = [now, min(many + step, most) if goes_on else 1, view.at, read.mark]
+    return after

@@ -83,6 +83,7 @@ def _in_unit(read: Read, name: str, unit: str) -> float | None:
         return units.parse_number(raw["raw"])
     try:
         same = units.quantity_of(raw["unit"]) == units.quantity_of(unit)
-        return float(units.from_canonical(read.values[name], unit)) if same else None
+        shown = units.to_canonical(units.parse_number(raw["raw"]), raw["unit"])  # on its scale stands what it showed
+        return float(units.from_canonical(shown, unit)) if same else None
     except (OutOfDomain, KeyError):
         return None

@@ -19,6 +19,7 @@ def account_move(read: Read, view: Any) -> Effect:
     held, here, amount = post.held(read.mark), f"v:{read.mark}", spirit_read(read)
     if held and values.get("from_account") and held["account"] != values["from_account"]:
         post.change_account(read.mark, values["from_account"], "as_gauged")
+    post.declare(str(values.get("spirit") or ""), values.get("distilling_strength"))
     if account == "removed":
         post.draw(here, "out:removed", amount, purpose)
     elif other and other != read.mark:
@@ -48,6 +49,25 @@ def pour(post: Posting, mark: str, held: Any, facts: dict[str, Any]) -> None:
             post.change_account(mark, facts["account"], "joined")
     else:
         post.begin(mark, **(carried(held or {}) | facts))
+
+
+def receipt(read: Read, view: Any) -> Effect:
+    """Spirit in bulk from elsewhere: received -> vessel as the consignor declared it, vessel -> transit what is short.
+
+    More than was declared comes from transit; the two are never netted.
+    """
+    post, values, figures = Posting(view), read.values, read.figures
+    post.remember(read)
+    if figures.get("declared_lpa") is None or figures.get("lpa") is None:
+        return post.effect()
+    declared = spirit_of(figures.get("declared_20"), values.get("declared_strength"), values.get("declared_weight"))
+    got, mark = spirit_read(read), f"v:{read.mark}"
+    facts = {"lot": values.get("lot"), "distilled_pct": values.get("distilling_strength"), **_what(values)}
+    known = {name: value for name, value in facts.items() if value is not None}
+    pour(post, read.mark, {}, known | {"account": values.get("to_account") or ""})
+    post.move("out:received", mark, declared, str(values.get("purpose") or "receipt"))
+    post.move(mark, "out:transit", declared.less(got), "transit")
+    return post.effect()
 
 
 def reduce(read: Read, view: Any) -> Effect:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from webapp.kinds.effects import goods
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.stock import Posting, spirit_of
@@ -13,10 +14,10 @@ COUNTS = ("filled", "broken", "reworked", "library")
 
 
 def bottling_close(read: Read, view: Any) -> Effect:
-    """Bottles at the strength of the tank: tank -> bottled, broken ones -> spill, heel and line -> filter_loss.
+    """Bottles at the strength of the tank: tank -> its bottles, broken ones -> spill, heel and line -> filter_loss.
 
     Reworked bottles went back into the tank. An empty tank leaves no rest: tank <-> gauge_difference. The bottling is
-    kept under `b:<root>` with its counts and case numbers.
+    an account of its own, `b:<root>`, with counts and case numbers; goods.py takes from it what leaves.
     """
     post, values = Posting(view), read.values
     post.remember(read)
@@ -25,18 +26,15 @@ def bottling_close(read: Read, view: Any) -> Effect:
     count = {name: max(round(values.get(name) or 0), 0) for name in COUNTS}
     good = max(count["filled"] - count["broken"] - count["reworked"], 0)
     size = values.get("bottle_size") or 0.0
-    bottled = spirit_of(good * size, strength)
-    fill = held.get("fill", "")
-    post.move(key, "out:bottled", bottled, f"{good} bottles")
+    about = {
+        "entry": read.entry["id"], "tank": read.mark, "fill": held.get("fill", ""), "at": view.at,
+        "what": held.get("what", ""), "batch": held.get("name", ""), "strength_pct": strength,
+        "label_strength_pct": held.get("label_strength_pct"), "size_l": size, "good": good, **count,
+        **{name: values.get(name) for name in SERIES},
+    }  # fmt: skip
+    goods.begin(post, about, spirit_of(good * size, strength))
     post.move(key, "out:spill", spirit_of(count["broken"] * size, strength), "broken")
     post.move(key, "out:filter_loss", spirit_of(values.get("loss") or 0.0, strength), "heel_and_line")
     if values.get("tank_empty") == "yes":
         post.clear(read.mark, "out:gauge_difference", "bottling_close")
-    bottling = {
-        "entry": read.entry["id"], "tank": read.mark, "fill": fill, "at": view.at, "what": held.get("what", ""),
-        "batch": held.get("name", ""), "strength_pct": strength, "label_strength_pct": held.get("label_strength_pct"),
-        "size_l": size, "good": good, **count, **{name: values.get(name) for name in SERIES}, "lpa_ul": bottled.lpa_ul,
-        "volume_ml": bottled.volume_ml,
-    }  # fmt: skip
-    return post.effect(**{f"b:{view.root}": bottling})
-
+    return post.effect()

@@ -1,0 +1,59 @@
+"""What the first page of periods costs over many flows. `--bench` runs it; PERIOD_FLOWS=1000000 sets another size."""
+
+from __future__ import annotations
+
+import os
+import time
+from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from webapp.book import ledger, month_sums, registry
+from webapp.book.period_warnings import warnings
+from webapp.book.periods import period
+from webapp.book.store import open_book
+
+pytestmark = [pytest.mark.bench, pytest.mark.timeout(3600)]
+FLOWS = int(os.environ.get("PERIOD_FLOWS", 1_000_000))
+BEGAN, YEARS, NOW = datetime(2016, 1, 1, tzinfo=UTC), 10, datetime(2025, 12, 20, tzinfo=UTC)
+LONGEST_MS = 200
+SORTS = (
+    ("v:a", "v:b", "production", "storage", "deposit", "brandy over 170 proof"),
+    ("out:fermented", "v:a", "", "production", "closed", ""), ("v:b", "out:evaporation", "storage", "", "regauge", ""),
+    ("v:b", "v:c", "storage", "processing", "dump", ""), ("v:c", "b:x", "processing", "finished", "5 bottles", ""),
+    ("b:x", "out:removed", "finished", "", "tax_paid", ""), ("v:a", "out:stillage", "production", "", "stillage", ""),
+    ("v:a", "v:d", "production", "production", "move", ""),
+)  # fmt: skip
+
+
+def flows() -> Iterator[tuple[Any, ...]]:
+    """Ten years of flows, straight into the table: handing them in would take an hour and tell no more."""
+    step = timedelta(days=365 * YEARS) / FLOWS
+    for n in range(FLOWS):
+        source, target, a, b, reason, sort = SORTS[n % len(SORTS)]
+        at = (BEGAN + n * step).strftime("%Y-%m-%dT%H:%M:%SZ")
+        fills = ("f" * bool(a), "g" * bool(b))
+        yield (f"{n:032x}", 0, source, target, 1000 + n % 997, 10, 10, *fills, reason, a, b, at, sort)
+
+
+def test_first_page_of_periods(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    with open_book(tmp_path / "book.db") as book:
+        registry.set_site(book, {"time_zone": "America/Denver"}, "JK")
+        with book.write() as database:
+            sums = month_sums.MonthSums(book)
+            for row in flows():
+                sums.add(1, row[12], row[2], row[3], row[9], row[10], row[11], row[13], row[4])
+            database.conn.executemany(f"INSERT INTO flows VALUES ({', '.join('?' * 14)})", flows())
+            sums.write()
+        began = time.perf_counter()
+        found = ledger.load_ledger(book, NOW)
+        ledger_ms = (time.perf_counter() - began) * 1000
+        began = time.perf_counter()
+        warnings(book, period(book, "2025-Q3", NOW))
+        warnings_ms = (time.perf_counter() - began) * 1000
+    with capsys.disabled():
+        print(f"\n{FLOWS} flows, {len(found.months)} months: ledger {ledger_ms:.0f} ms, warnings {warnings_ms:.0f} ms")
+    assert ledger_ms < LONGEST_MS

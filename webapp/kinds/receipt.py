@@ -1,0 +1,81 @@
+"""Spirit received in bulk from another site: as its papers declare it, and as it was gauged here."""
+
+from webapp.kinds.account_move import ACCOUNTS
+from webapp.kinds.common import (
+    GLASS_NEEDS_TEMP,
+    GLASS_OR_STRENGTH,
+    PROOF_GALLONS,
+    RAW_IS_NOT_TRUE,
+    SOME_QUANTITY,
+    VOLUME_NEEDS_TEMP,
+    glass,
+    net_weight,
+    quantity_figures,
+    spirit_temp,
+    strength,
+    volume,
+)
+from webapp.kinds.effects import blend
+from webapp.kinds.spec import Field, Figure, Kind, Rule
+
+KIND = Kind(
+    name="receipt",
+    version=1,
+    title="Bulk receipt",
+    short="Receive spirit",
+    icon="next",
+    about="Spirit comes in bulk from another site: the quantity on its papers, the gauge here, and what was lost on "
+    "the way.",
+    vessels=("tank", "cask", "can", "receiver"),
+    role="gauger",
+    fields=(
+        Field("consignor", "From whom", "text", required=True, help="Name and address, plant or warehouse number."),
+        Field("document", "Document number", "text", required=True, ghost=False, source="27 CFR 19.620"),
+        Field("purpose", "How it comes", "choice", required=True, choices=(
+            ("in_bond", "in bond"), ("customs", "from customs"), ("returned", "back to bond"),
+            ("tax_paid", "tax paid"), ("other", "other"))),
+        Field("spirit", "Kind of spirit", "text", required=True),
+        Field("lot", "Lot", "text", ghost=False),
+        Field("to_account", "Into account", "choice", required=True, choices=ACCOUNTS),
+        Field("declared_volume", "Declared volume", units=("L", "gal"), usual=(0, 20000), possible=(0, None),
+              decimals=1, ghost=False, help="As the papers say."),
+        Field("declared_weight", "or declared net weight", units=("kg", "lb"), usual=(0, 20000), possible=(0, None),
+              decimals=1, ghost=False),
+        Field("declared_strength", "Declared strength", units=("pct_vol", "proof"), usual=(20, 95), possible=(0, 97.2),
+              required=True, decimals=1, ghost=False),
+        Field("declared_temp", "Declared at", units=("degC", "degF"), usual=(10, 25), possible=(-20, 40), decimals=1,
+              ghost=False, help="20 °C where empty; US papers state it at 60 °F."),
+        Field("distilling_strength", "Distilled at", units=("pct_vol", "proof"), usual=(50, 95), possible=(0, 97.2),
+              decimals=1, ghost=False, help="Strength at which it came off the still, if the papers say so."),
+        volume("Volume received"),
+        net_weight("or net weight received"),
+        glass(required=False),
+        spirit_temp(required=False, usual=(5.0, 25.0)),
+        strength(),
+        Field("seals", "Seals whole?", "yes_no", required=True, ghost=False, source="27 CFR 19.621"),
+        Field("vehicle", "Vehicle and seal numbers", "text", ghost=False),
+        Field("age", "Age as declared", "text", ghost=False, help="Years-months-days."),
+    ),
+    rules=(
+        Rule("some_declared", "any_of", "declared_volume", "declared_weight", "refuse",
+             "Type the volume or the net weight that the papers declare."),
+        SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+    ),
+    figures=(
+        Figure("declared_20", "declared, at 20 °C", "L", "volume_20",
+               {"volume": ("declared_volume",), "strength": ("declared_strength",), "temp": ("declared_temp", "=20")}),
+        Figure("declared_20", "declared, at 20 °C", "L", "volume_from_mass",
+               {"net": ("declared_weight",), "strength": ("declared_strength",)}),
+        Figure("declared_lpa", "declared pure alcohol", "LPA", "lpa_volume",
+               {"volume": ("declared_20",), "strength": ("declared_strength",), "temp": ("=20",)}, decimals=2),
+        *quantity_figures(),
+        PROOF_GALLONS,
+    ),
+    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "transit_loss", "seals_broken",
+            "target_capacity"),
+    effect=blend.receipt,
+    summary="{document}: {volume_20} at {true_strength} from {consignor}",
+    cautions=("fire_zone", "lifting"),
+    account="any",
+    feeds=("receipt record", "gauge record", "reports"),
+)
