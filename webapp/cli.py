@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from webapp import __version__
+from webapp.group.commands import group_join, group_send, group_serve, group_verify, send_beside
 from webapp.places import get_user_data_dir
 
 if TYPE_CHECKING:
@@ -257,6 +258,10 @@ def write_docs(is_check: bool) -> None:
         click.echo(f"Written: {path}")
 
 
+for _command in (group_serve, group_verify, group_join, group_send):
+    main.add_command(_command)
+
+
 def _open(data_dir: Path, *, must_exist: bool = True) -> Book:
     from webapp.backups import BOOK_NAME
     from webapp.book.store import open_book
@@ -283,6 +288,7 @@ def _greet(app: Flask) -> None:
     code = setup_code(app)
     if code:
         click.echo(f"Nobody is in this book yet. Open {app.config['SITE_URL']}set-up?code={code}")
+    send_beside(app)
 
 
 def _load_demo(data_dir: Path) -> str:
