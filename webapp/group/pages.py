@@ -13,7 +13,7 @@ from webapp.book import devices, goods, people, registry
 from webapp.book.errors import BookError
 from webapp.book.lineage import Trace
 from webapp.book.period_words import CAUTION
-from webapp.desk import local_time
+from webapp.desk import local_time, unit_symbol
 from webapp.desk.trace import LISTED_MOST, PAGE_STEPS_MOST, back_links, bottlings, sections, standing
 from webapp.desk.trace_picture import draw, percent
 from webapp.group import links, periods, shown, sites
@@ -31,6 +31,7 @@ ROOMS = [
 ]
 bp.add_app_template_filter(percent, "percent")
 bp.add_app_template_filter(local_time, "local_time")
+bp.add_app_template_filter(unit_symbol, "unit_symbol")
 
 
 @bp.context_processor

@@ -92,7 +92,11 @@ class Work:
             database.executescript(_OTHER)
             for table, key in NOTED.items():
                 for event, side in (("INSERT", "new"), ("DELETE", "old"), ("UPDATE", "new")):
-                    noting = f"INSERT OR IGNORE INTO to_publish VALUES ('{table}', {side}.{key})"  # noqa: S608
+                    # Not "or ignore": the statement that sets a trigger off says what happens at a conflict in it.
+                    noting = (
+                        f"INSERT INTO to_publish SELECT '{table}', {side}.{key} WHERE NOT EXISTS "  # noqa: S608
+                        f"(SELECT 1 FROM to_publish WHERE tab = '{table}' AND key = {side}.{key})"
+                    )
                     name = f"noted_{table}_{event}"
                     database.conn.execute(
                         f"CREATE TRIGGER IF NOT EXISTS {name} AFTER {event} ON {table} BEGIN {noting}; END"
