@@ -10,7 +10,8 @@ from datetime import UTC, datetime
 import psycopg
 import pytest
 
-from tests.book.conftest import C1, T1, gauge, send as log_at
+from tests.book.conftest import C1, T1, gauge
+from tests.book.conftest import send as log_at
 from tests.group.conftest import Group, row_of, tell
 from webapp.book import fold, log, people, registry
 from webapp.book.intake import book_id

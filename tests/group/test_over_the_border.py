@@ -8,10 +8,13 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from tests.book.conftest import F1, NOW, R2, S1, T1, T2, charge, entry, fruit, gauge, send as log_at
-from tests.group.conftest import Group
+from tests.book.conftest import F1, NOW, R2, S1, T1, T2, charge, entry, fruit, gauge
+from tests.book.conftest import send as log_at
+from tests.group.conftest import Group, tell
 from webapp.book import lineage, people, periods
+from webapp.book.backup import backup
 from webapp.book.intake import book_id
+from webapp.book.store import open_book
 from webapp.group import links
 from webapp.group import periods as group_periods
 from webapp.group.sender import send
@@ -57,6 +60,17 @@ def two(group: Group, make_site):
     group.folds.step()
     names = {book_id(north): "North Hill", book_id(south): "South Bank"}
     return north, south, names
+
+
+def signed_in(group):
+    keeper = group.app.extensions["book"]
+    people.put_person(keeper, {"code": "OL", "name": "Ola", "access": "office"}, by="OL")
+    people.set_password(keeper, "OL", "a long enough secret")
+    client = group.app.test_client()
+    assert client.get("/group/sites").status_code == 302
+    signed = client.post("/sign-in", data={"code": "OL", "password": "a long enough secret"})
+    assert signed.headers["Location"] == "/group/sites"
+    return client
 
 
 def tracing(group, names):
@@ -127,7 +141,8 @@ def test_transfers_cancel_in_the_sum_and_what_is_on_the_way_is_said(group: Group
 def test_papers_that_only_look_alike_are_not_joined(group: Group, make_site):
     north, south = make_site("North Hill"), make_site("South Bank")
     log_at(north, gauge(T1, read_at=at(80), seq=1), removal("7", "Corner shop", read_at=at(60), seq=2))
-    log_at(south, receipt("7", "Somebody else", read_at=at(50), seq=1), receipt("8", "North Hill", read_at=at(40), seq=2))
+    log_at(south, receipt("7", "Somebody else", read_at=at(50), seq=1),
+           receipt("8", "North Hill", read_at=at(40), seq=2))
     for book in (north, south):
         send(book, group.let_in())
     group.folds.step()
@@ -138,13 +153,7 @@ def test_papers_that_only_look_alike_are_not_joined(group: Group, make_site):
 
 def test_the_pages_show_sites_trace_and_periods(group: Group, two):
     north, _, _ = two
-    keeper = group.app.extensions["book"]
-    people.put_person(keeper, {"code": "OL", "name": "Ola", "access": "office"}, by="OL")
-    people.set_password(keeper, "OL", "a long enough secret")
-    client = group.app.test_client()
-    assert client.get("/group/sites").status_code == 302
-    signed = client.post("/sign-in", data={"code": "OL", "password": "a long enough secret"})
-    assert signed.headers["Location"] == "/group/sites"
+    client = signed_in(group)
     page = client.get("/group/sites").text
     assert "North Hill" in page
     assert "up to date" in page
@@ -173,3 +182,26 @@ def test_a_site_alone_needs_no_driver_for_the_group():
     code = "import sys, webapp.cli, webapp.desk, webapp.floor, webapp.group.sender; print('psycopg' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "False"
+
+
+def test_the_sites_page_asks_a_person_which_book_counts(group: Group, make_site, tmp_path):
+    west, wire = make_site("West Mill", 30, 3), group.let_in()
+    copy = backup(west, tmp_path / "backup.sqlite")
+    tell(west, 10, 4)
+    send(west, wire)
+    with open_book(copy) as restored:
+        tell(restored, 14, 5)
+        assert "A person decides" in send(restored, wire).words
+    client = signed_in(group)
+    page = client.get("/group/sites").text
+    assert "From number 31 on" in page
+    assert "10 entries" in page
+    taken = client.post(f"/group/sites/{book_id(west)}/take", data={"branch": "1"}, follow_redirects=True)
+    assert "which book counts" not in taken.text
+    assert "to come" not in taken.text
+    with open_book(copy) as restored:
+        tell(restored, 3, 6)
+        batch = {"book_id": book_id(west), "name": "West Mill", "head": [47, "x"], "entries": []}
+        wire.hand_in(batch)
+    assert "3 to come" in client.get("/group/sites").text
+    assert client.post(f"/group/sites/{book_id(west)}/take", data={"branch": "9"}).status_code == 422
