@@ -25,7 +25,7 @@ def find_free_port() -> int:
 class ServerProcess:
     """`python -m webapp serve` on a data folder; keeps its port over a stop and a new start.
 
-    `arguments` go to the serve command; `environment` is added to the process's own.
+    `arguments` go to the command, `serve` or another server's; `environment` is added to the process's own.
     """
 
     def __init__(
@@ -36,10 +36,12 @@ class ServerProcess:
         port: int | None = None,
         arguments: tuple[str, ...] = (),
         environment: dict[str, str] | None = None,
+        command: str = "serve",
     ) -> None:
         self.data_dir = data_dir
         self.host = host
         self.port = port or find_free_port()
+        self.command = command
         self.arguments = arguments
         self.environment = environment or {}
         self.log_path = data_dir.parent / f"{data_dir.name}-server.log"
@@ -60,7 +62,7 @@ class ServerProcess:
         """Start the server and wait until it answers."""
         assert self.process is None, "It runs already."
         self.data_dir.mkdir(parents=True, exist_ok=True)
-        command = [sys.executable, "-m", "webapp", "serve", "--data", str(self.data_dir)]
+        command = [sys.executable, "-m", "webapp", self.command, "--data", str(self.data_dir)]
         command += ["--host", self.host, "--port", str(self.port), *self.arguments]
         environment = {**os.environ, "PYTHONUNBUFFERED": "1", "PYTHONPATH": str(ROOT_DIR), **self.environment}
         with self.log_path.open("ab") as log:

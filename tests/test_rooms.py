@@ -7,6 +7,8 @@ import webapp
 
 ROOMS = Path(webapp.__file__).parent
 TESTS = Path(__file__).parent
+# Only the command line knows the group: a site needs neither it nor its database.
+SITE_ROOMS = ("trade", "kinds", "labels", "book", "floor", "desk", "access", "demo")
 MAY_NOT = {
     "trade": (
         "webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask", "sqlite3",
@@ -36,6 +38,17 @@ def test_no_room_imports_what_stands_above_it():
         for path in sorted((ROOMS / room).rglob("*.py"))
         for name in imports_of(path)
         if any(name == bad or name.startswith(bad + ".") for bad in forbidden)
+    ]
+    assert not wrong
+
+
+def test_a_site_knows_nothing_of_the_group_book():
+    wrong = [
+        f"{path.relative_to(ROOMS)} imports {name}"
+        for room in SITE_ROOMS
+        for path in sorted((ROOMS / room).rglob("*.py"))
+        for name in imports_of(path)
+        if name.split(".")[0] == "psycopg" or name.startswith("webapp.group")
     ]
     assert not wrong
 

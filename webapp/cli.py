@@ -10,6 +10,7 @@ import click
 
 from webapp import __version__
 from webapp.cli_parts import PATH, Sentence, data_option, open_at
+from webapp.group.commands import group_join, group_send, group_serve, group_verify, send_beside
 from webapp.keeping import commands as keeping_commands
 from webapp.places import get_user_data_dir
 
@@ -177,7 +178,7 @@ def phones(data_dir: Path) -> None:
     Console().print(table)
 
 
-for _command in keeping_commands.ALL:
+for _command in (*keeping_commands.ALL, group_serve, group_verify, group_join, group_send):
     main.add_command(_command)
 
 
@@ -217,6 +218,7 @@ def _greet(app: Flask) -> None:
     code = setup_code(app)
     if code:
         click.echo(f"Nobody is in this book yet. Open {app.config['SITE_URL']}set-up?code={code}")
+    send_beside(app)
 
 
 def _load_demo(data_dir: Path) -> str:

@@ -60,7 +60,7 @@ def sign_in_page() -> Any:
         person = _tried(str(form.code.data).strip(), str(form.password.data))
         if person:
             begin_session(person)
-            return redirect(_inside(form.next.data) or url_for("desk.queries"))
+            return redirect(_inside(form.next.data) or url_for(_home()))
         form.password.errors = ["Code or password is wrong. Type them again."]
     return render_template("access/sign_in.html", form=form), 200 if request.method == "GET" else 401
 
@@ -88,6 +88,11 @@ def _tried(code: str, password: str) -> dict[str, Any] | None:
             by_name.took_back(name)
         used_here.add(here)
     return person
+
+
+def _home() -> str:
+    """Return the endpoint where a person begins: the desk, or what this server has in its place."""
+    return str(current_app.config.get("HOME", "desk.queries"))
 
 
 def _inside(target: str | None) -> str | None:
@@ -134,7 +139,7 @@ def _first_person(form: SetUpForm) -> Any:
     person = people.person(current.book, code)
     assert person
     begin_session(person)
-    return redirect(url_for("desk.queries"))
+    return redirect(url_for(_home()))
 
 
 @bp.get("/trust")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -128,14 +128,22 @@ def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace
 
     The way on is never cut short for haste: it is the recall list.
     """
-    read = reader(book)
+    made = trace_over(subject, reader(book), lambda entry: steps_of(book, entry), back_most=back_most)
+    made.nodes = names_of(book, nodes_in(made), made.origin.steps)
+    return made
+
+
+def trace_over(
+    subject: Subject, read: Reader, steps_of: Callable[[str], list[Step]], *, back_most: int = STEPS_MOST
+) -> Trace:
+    """Return the trace of a subject over whatever flows these two read, its nodes not yet named."""
     if subject.sort == "load":
-        loads = [step for step in steps_of(book, subject.entry) if step.source == "out:grower"]
+        loads = [step for step in steps_of(subject.entry) if step.source == "out:grower"]
         origin, spread = Lineage(leaves={f"i:{subject.entry}": 1.0}), forth(read, loads=loads)
         origin.steps = {f"i:{step.entry}": step for step in loads}
         amount, stands = spread.started_ul, False
     elif subject.sort == "bottling":
-        steps = [step for step in steps_of(book, subject.entry) if step.target[:2] == "b:"]
+        steps = [step for step in steps_of(subject.entry) if step.target[:2] == "b:"]
         amount, stands = float(sum(step.lpa_ul for step in steps)), False
         seeds = [Seed(step.source_fill, step.order, 1.0) for step in steps if step.source_fill]
         origin = back(read, seeds, most=back_most)
@@ -145,7 +153,7 @@ def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace
     else:
         seeds, amount, stands = _seeds(read, subject.id)
         origin, spread = back(read, seeds, most=back_most), forth(read, fill=subject.id)
-    return Trace(subject, amount, stands, origin, spread, _nodes(book, subject, origin, spread))
+    return Trace(subject, amount, stands, origin, spread, {})
 
 
 def _seeds(read: Reader, fill: str) -> tuple[list[Seed], float, bool]:
@@ -166,11 +174,14 @@ def _seeds(read: Reader, fill: str) -> tuple[list[Seed], float, bool]:
     return seeds, float(out), False
 
 
-def _nodes(book: Book, subject: Subject, origin: Lineage, spread: Spread) -> dict[str, Node]:
+def nodes_in(made: Trace) -> set[str]:
+    """Return the ids of all nodes of a trace."""
+    origin, spread = made.origin, made.spread
     ids = {node for links in (origin.links, spread.links) for pair in links for node in pair} | set(origin.leaves)
     ids |= {f"f:{fill}" for fill in (*spread.standing, *spread.mash)} | {f"b:{entry}" for entry in spread.bottled}
-    ids.add(subject.node)
-    return names_of(book, ids, origin.steps)
+    return ids | {made.subject.node}
 
 
-__all__ = ["Node", "Subject", "Trace", "find_subject", "reader", "steps_of", "subjects_of", "trace"]
+__all__ = [
+    "Node", "Subject", "Trace", "find_subject", "nodes_in", "reader", "steps_of", "subjects_of", "trace", "trace_over",
+]  # fmt: skip

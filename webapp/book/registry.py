@@ -26,7 +26,7 @@ TEXT_MOST = 500
 _NUMBERS = ("capacity_l", "working_l", "tare_kg")
 _TEXTS = ("name", "title", "place", "wood", "toast", "use", "size_class", "note")
 # No check and no effect looks at these.
-_SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts", "season_month", "due", "tasting", "ready_rules")
+_SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts", "season_month", "due", "tasting", "ready_rules", "group")
 _INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state", "corrections")
 __all__ = [
     "changes",

@@ -26,7 +26,8 @@ TITLES = {
     "fruit": "Fruit", "opening": "From before this book", "received": "Received in bulk",
     "found": "Not on record", "no_fruit": "No fruit on record",
     "rest": "Not followed", "ferment": "Ferments", "run": "Runs", "receiver": "Receivers", "can": "Cans",
-    "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "bottling": "Bottlings", "gone": "Gone",
+    "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "way": "Between sites",
+    "bottling": "Bottlings", "gone": "Gone",
 }  # fmt: skip
 HEADS = ("way", "sort", "name", "detail", "mark", "at", "batch", "lot_mark", "case_from", "case_to", "odd_case",
          "bottles", "bottle_l", "share_pct", "pure_alcohol_l", "entry")  # fmt: skip
@@ -54,21 +55,21 @@ def trace_page(key: str) -> Any:
         return render_template("desk/trace_search.html", text=key[:60], hits=[], most=0), 404
     made = lineage.trace(current.book, found, back_most=PAGE_STEPS_MOST)
     subject = made.nodes[made.subject.node]
-    back, on = _back_links(made), made.spread.links
+    back, on = back_links(made), made.spread.links
     return render_template(
         "desk/trace.html",
         made=made,
         subject=subject,
         title=_title(subject),
-        back=_sections(made, back, made.lpa_ul, backward=True),
-        on=_sections(made, on, made.spread.started_ul, backward=False),
+        back=sections(made, back, made.lpa_ul, backward=True),
+        on=sections(made, on, made.spread.started_ul, backward=False),
         pictures={
             way: [(name, draw(made.nodes, links, total, tall=name == "tall")) for name in ("wide", "tall")]
             for way, links, total in (("back", back, made.lpa_ul), ("on", on, made.spread.started_ul))
         },
-        bottlings=_bottlings(made),
+        bottlings=bottlings(made),
         removals=_removals(made),
-        standing=_standing(made),
+        standing=standing(made),
         gone=sorted(((made_name(made, name), ul) for name, ul in made.spread.gone_ul.items()), key=lambda g: -g[1]),
         most=LISTED_MOST,
     )
@@ -91,13 +92,13 @@ def made_name(made: Trace, gone: str) -> str:
     return node.name if node else {"bottled": "in bottles"}.get(gone, gone.replace("_", " "))
 
 
-def _back_links(made: Trace) -> Links:
+def back_links(made: Trace) -> Links:
     """Return the links of the origin in pure alcohol. [uL] A fill without alcohol yet: in shares of a million."""
     whole = made.lpa_ul or 1e6
     return {pair: share * whole for pair, share in made.origin.links.items()}
 
 
-def _sections(made: Trace, links: Links, total: float, *, backward: bool) -> list[dict[str, Any]]:
+def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list[dict[str, Any]]:
     """Return the nodes of a direction by sort, each with its share, amount and the parts it came from."""
     total = total or (1e6 if backward else 0.0)
     into: dict[str, dict[str, float]] = defaultdict(dict)
@@ -124,7 +125,7 @@ def _sections(made: Trace, links: Links, total: float, *, backward: bool) -> lis
     ]
 
 
-def _bottlings(made: Trace) -> list[dict[str, Any]]:
+def bottlings(made: Trace) -> list[dict[str, Any]]:
     """Return the recall list: every bottling that holds a part, the newest first."""
     lines = [
         {"node": made.nodes[f"b:{entry}"], "share_pct": 100 * share, "lpa_ul": ul}
@@ -141,7 +142,7 @@ def _removals(made: Trace) -> list[dict[str, Any]]:
     return [line | facts[line["bottling"]] for line in goods.removals(current.book, facts)]
 
 
-def _standing(made: Trace) -> list[dict[str, Any]]:
+def standing(made: Trace) -> list[dict[str, Any]]:
     """Return what stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
     lines = [
         {"node": made.nodes[f"f:{fill}"], "share_pct": 100 * share, "lpa_ul": ul}
@@ -208,7 +209,7 @@ def trace_csv(key: str) -> Response:
 
 
 def _rows(made: Trace) -> Iterator[dict[str, Any]]:
-    for line in [*_bottlings(made), *_standing(made)]:
+    for line in [*bottlings(made), *standing(made)]:
         yield {"way": "on", **_row(line["node"], line["share_pct"], line["lpa_ul"])}
     for line in _removals(made):
         about = {name: line[name] for name in ("at", "batch", "lot_mark", "case_from", "case_to", "bottles", "entry")}
@@ -217,7 +218,7 @@ def _rows(made: Trace) -> Iterator[dict[str, Any]]:
     for name, ul in sorted(made.spread.gone_ul.items()):
         if name != "bottled":
             yield {"way": "on", "sort": "gone", "name": made_name(made, name), "pure_alcohol_l": _litres(ul)}
-    for section in _sections(made, _back_links(made), made.lpa_ul, backward=True):
+    for section in sections(made, back_links(made), made.lpa_ul, backward=True):
         for line in section["lines"]:
             yield {"way": "back", **_row(line["node"], line["share_pct"], line["lpa_ul"])}
 

@@ -6,6 +6,7 @@ Why this server and this shape: docs/decisions/0002-server.md.
 import logging
 import multiprocessing
 import os
+import pkgutil
 import socket
 import sys
 import threading
@@ -162,9 +163,9 @@ def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[s
     try:
         # Kept for the life of the process. A worker whose parent was killed takes a moment to go.
         lock = hold_folder(Path(data_dir), wait_s=_LOCK_WAIT_S)
-        from webapp import create_app
-
-        app = create_app(Path(data_dir), **config)
+        # Which app: the site's own, or the group's. Named, not passed: the worker is a fresh process.
+        make_app = pkgutil.resolve_name(config.pop("FACTORY", "webapp:create_app"))
+        app = make_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
         if config.get("BACKUPS"):
             schedule.start(Path(data_dir), config["BACKUPS"])

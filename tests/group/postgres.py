@@ -1,0 +1,84 @@
+"""A real PostgreSQL of the system's packages, in a folder of its own, on a unix socket, for one session of tests."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import shutil
+import subprocess
+import tempfile
+from pathlib import Path
+
+import pytest
+
+MISSING = "PostgreSQL is not installed (Debian: apt-get install postgresql); the group book is not tested."
+
+
+def find_programs() -> Path | None:
+    """Return the folder of initdb and pg_ctl, or None."""
+    found = shutil.which("initdb")
+    places = [Path(found).parent] if found else []
+    places += sorted(Path("/usr/lib/postgresql").glob("*/bin"), reverse=True)
+    return next((place for place in places if (place / "pg_ctl").exists()), None)
+
+
+class Postgres:
+    """One server; each test makes a database of its own. As root it runs as the system's own user for it."""
+
+    def __init__(self, programs: Path) -> None:
+        import psycopg  # noqa: F401
+
+        self._programs = programs
+        self._as_user = ["runuser", "-u", "postgres", "--"] if os.geteuid() == 0 else []
+        self.folder = Path(tempfile.mkdtemp(prefix="cs-pg-", dir="/tmp"))
+        self._count = 0
+        if self._as_user:
+            shutil.chown(self.folder, "postgres")
+        data, log = str(self.folder / "data"), str(self.folder / "log")
+        self._run("initdb", "-D", data, "-A", "trust", "-U", "postgres", "--no-locale", "-E", "UTF8")
+        options = f"-c listen_addresses='' -c unix_socket_directories={self.folder} -c max_connections=60"
+        self._start = ("pg_ctl", "-D", data, "-l", log, "-o", options, "-w", "start")
+        self._stop = ("pg_ctl", "-D", data, "-w", "-m", "immediate", "stop")
+        self._run(*self._start)
+
+    def make(self) -> str:
+        """Return the address of a new database."""
+        import psycopg
+
+        self._count += 1
+        with contextlib.closing(psycopg.connect(self.address("postgres"), autocommit=True)) as conn:
+            conn.execute(f"CREATE DATABASE group_{self._count}".encode())
+        return self.address(f"group_{self._count}")
+
+    def address(self, name: str) -> str:
+        """Return the address of a database."""
+        return f"postgresql://postgres@/{name}?host={self.folder}"
+
+    def crash(self) -> None:
+        """End the server as a power cut would."""
+        self._run(*self._stop)
+
+    def start(self) -> None:
+        """Start it again."""
+        self._run(*self._start)
+
+    def close(self) -> None:
+        """End it and take its folder away."""
+        with contextlib.suppress(subprocess.CalledProcessError):
+            self.crash()
+        shutil.rmtree(self.folder, ignore_errors=True)
+
+    def _run(self, program: str, *arguments: str) -> None:
+        command = [*self._as_user, str(self._programs / program), *arguments]
+        with (self.folder.parent / f"{self.folder.name}.out").open("ab") as out:
+            subprocess.run(command, stdout=out, stderr=out, check=True, cwd="/")
+        (self.folder.parent / f"{self.folder.name}.out").unlink()
+
+
+def postgres_or_skip() -> Postgres:
+    """Return a running server; skips with a clear word where there is none."""
+    programs = find_programs()
+    if programs is None:
+        pytest.skip(MISSING)
+    pytest.importorskip("psycopg", reason="psycopg is not installed: pip install 'cellarslate[group]'")
+    return Postgres(programs)

@@ -1,0 +1,204 @@
+"""The group's pages: sites, the trace over all of them, their periods, and who may sign in here."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import Blueprint, abort, current_app, flash, redirect, render_template, request, url_for
+
+from webapp.access import current, needs
+from webapp.book import devices, goods, people, registry
+from webapp.book.errors import BookError
+from webapp.book.lineage import Trace
+from webapp.book.period_words import CAUTION
+from webapp.desk import local_time, unit_symbol
+from webapp.desk.trace import LISTED_MOST, PAGE_STEPS_MOST, back_links, bottlings, sections, standing
+from webapp.desk.trace_picture import draw, percent
+from webapp.group import links, periods, shown, sites
+from webapp.group.folds import Folds
+from webapp.group.store import Store
+from webapp.group.tracing import Tracing
+from webapp.serving import phone_trust
+
+bp = Blueprint("group", __name__, url_prefix="/group")
+ROOMS = [
+    ("sites", "Sites", "/group/sites"),
+    ("trace", "Trace", "/group/trace"),
+    ("periods", "Periods", "/group/periods"),
+    ("people", "People", "/group/people"),
+]
+bp.add_app_template_filter(percent, "percent")
+bp.add_app_template_filter(local_time, "local_time")
+bp.add_app_template_filter(unit_symbol, "unit_symbol")
+
+
+@bp.context_processor
+def for_every_page() -> dict[str, Any]:
+    """Give every page its rooms, the group's name and who is signed in."""
+    site = registry.site(current.book)
+    return {"rooms": ROOMS if current.person else [], "site": site, "person": current.person, "may": current.may,
+            "zone": site.get("time_zone")}  # fmt: skip
+
+
+@bp.get("/")
+def first_page() -> Any:
+    """Lead to the sites."""
+    return redirect(url_for("group.sites_page"))
+
+
+@bp.route("/sites", methods=["GET", "POST"])
+@needs("floor")
+def sites_page() -> Any:
+    """Show how far each site is; make a one-time code for a new one."""
+    code = ""
+    if request.method == "POST":
+        _must("office")
+        assert current.person
+        code = devices.new_token(current.book, by=current.person["code"], name=request.form.get("name", "site"))
+    now = datetime.now(UTC)
+    return render_template(
+        "group/sites.html", sites=sites.listed(_store(), now), code=code, url=request.host_url.rstrip("/"),
+        fingerprint=phone_trust.write_fingerprint(current_app.config["DATA_DIR"]).replace(" ", ""),
+        alike=_links().alike, names=_names(),
+    )  # fmt: skip
+
+
+@bp.post("/sites/<site>/shut-out")
+@needs("office")
+def shut_out(site: str) -> Any:
+    """Shut out the device that hands in for a site: a new code lets its next computer in."""
+    row = _store().one("SELECT device FROM sites WHERE site = %s", (site,)) or abort(404)
+    assert current.person
+    devices.revoke(current.book, row["device"], by=current.person["code"])
+    flash("Shut out. What it handed in stays. A new code lets the site in again.", "note")
+    return redirect(url_for("group.sites_page"))
+
+
+@bp.post("/sites/<site>/take")
+@needs("office")
+def take(site: str) -> Any:
+    """Say which branch is a site's book from now on."""
+    number = request.form.get("branch", "")
+    assert current.person
+    branch = int(number) if number.isascii() and number.isdecimal() and len(number) < 6 else -1
+    sites.take(_store(), site, branch, current.person["code"], datetime.now(UTC))
+    _folds().wake.set()
+    flash("Taken. The other branch stays on record.", "note")
+    return redirect(url_for("group.sites_page"))
+
+
+@bp.get("/trace")
+@needs("floor")
+def trace_search_page() -> Any:
+    """Find what to trace, at any site."""
+    text = request.args.get("q", "").strip()[:60]
+    hits = _tracing().search(text) if text else []
+    return render_template("group/trace_search.html", text=text, hits=hits)
+
+
+@bp.get("/trace/<site>/<key>")
+@needs("floor")
+def trace_page(site: str, key: str) -> Any:
+    """Show a trace over all sites, both ways."""
+    tracing = _tracing()
+    subject = tracing.find(f"{site}/{key}")
+    if subject is None:
+        return render_template("group/trace_search.html", text=key[:60], hits=[]), 404
+    made = tracing.trace(subject, back_most=PAGE_STEPS_MOST)
+    back, on = back_links(made), made.spread.links
+    ways = (("back", "Made of", back, made.lpa_ul), ("on", "Where it went", on, made.spread.started_ul))
+    return render_template(
+        "group/trace.html", made=made, subject=made.nodes[subject.node], bottlings=bottlings(made),
+        removals=_removals(made), standing=standing(made), most=LISTED_MOST,
+        ways=[
+            (way, head, sections(made, found, total, backward=way == "back"), total,
+             [(size, draw(made.nodes, found, total, tall=size == "tall")) for size in ("wide", "tall")])
+            for way, head, found, total in ways if found
+        ],
+    )  # fmt: skip
+
+
+@bp.get("/periods")
+@needs("floor")
+def periods_page() -> Any:
+    """List every quarter and month with what all sites had on hand at its end."""
+    found = periods.totals(_folds().all_works(), _links(), datetime.now(UTC))
+    return render_template("group/periods.html", found=found, litres=shown.litres, title_of=shown.title_of)
+
+
+@bp.get("/periods/<name>")
+@needs("floor")
+def period_page(name: str) -> Any:
+    """Show one period: the sum, and each site's own."""
+    try:
+        found = periods.total(_folds().all_works(), _links(), name, datetime.now(UTC))
+    except BookError as error:
+        abort(404, str(error))
+    return render_template("group/period.html", total=found, rows_of=shown.rows_of, title_of=shown.title_of,
+                           caution=CAUTION)  # fmt: skip
+
+
+@bp.route("/people", methods=["GET", "POST"])
+@needs("office")
+def people_page() -> Any:
+    """Say who may sign in here; add somebody or change them."""
+    wrong = ""
+    if request.method == "POST":
+        assert current.person
+        said, by = request.form, current.person["code"]
+        row = {"code": said.get("code", ""), "name": said.get("name", ""), "access": said.get("access", "floor"),
+               "retired": said.get("retired") == "yes"}  # fmt: skip
+        try:
+            with current.book.write():
+                made = people.put_person(current.book, row, by=by)
+                if said.get("password"):
+                    people.set_password(current.book, made["code"], said["password"], by=by)
+        except BookError as error:
+            wrong = str(error)
+        else:
+            return redirect(url_for("group.people_page"))
+    return render_template("group/people.html", people=people.people(current.book), wrong=wrong), 422 if wrong else 200
+
+
+def _removals(made: Trace) -> list[dict[str, Any]]:
+    """Return where the cases of all its bottlings went, at whichever site they were filled."""
+    nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
+    nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
+    by_site: dict[str, dict[str, dict[str, Any]]] = defaultdict(dict)
+    for node in nodes:
+        site, _, own = node.key.partition("/")
+        by_site[site][own] = {name: node.facts.get(name) or "" for name in ("batch", "lot_mark")}
+    return [
+        line | facts[line["bottling"]] | {"site": site}
+        for site, facts in by_site.items()
+        for line in goods.removals(_folds().work(site).book, facts)
+    ]
+
+
+def _must(access: str) -> None:
+    if not current.may(access):
+        abort(403, f"This needs the {access} role. Ask someone in the office.")
+
+
+def _store() -> Store:
+    store: Store = current_app.extensions["store"]
+    return store
+
+
+def _folds() -> Folds:
+    folds: Folds = current_app.extensions["folds"]
+    return folds
+
+
+def _names() -> dict[str, str]:
+    return {row["site"]: row["name"] for row in _store().query("SELECT site, name FROM sites")}
+
+
+def _links() -> links.Links:
+    return links.load(_store(), _names())
+
+
+def _tracing() -> Tracing:
+    return Tracing(_store(), _folds(), _links())

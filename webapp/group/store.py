@@ -1,0 +1,107 @@
+"""The group's database: a connection a thread, every batch one transaction, durable before it is said."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager, suppress
+from typing import Any
+
+import psycopg
+from psycopg.rows import dict_row
+
+from webapp.book.errors import BookError
+from webapp.group import schema
+
+CONNECT_S = 5
+_AWAY = (psycopg.OperationalError, psycopg.InterfaceError)
+
+
+class GroupBusy(BookError):
+    """The database does not answer now; whoever asked asks again."""
+
+
+class Store:
+    """An open group book. Each thread has a connection of its own; close it when done."""
+
+    def __init__(self, url: str) -> None:
+        self.url = url
+        self._own = threading.local()
+        self._all: dict[threading.Thread, psycopg.Connection[Any]] = {}
+        self._lock = threading.Lock()
+
+    @contextmanager
+    def write(self) -> Iterator[psycopg.Connection[Any]]:
+        """One transaction: everything inside becomes durable together, or not at all."""
+        try:
+            conn = self.connection()
+            with conn.transaction():
+                yield conn
+        except _AWAY as error:
+            self.drop()
+            raise GroupBusy("The group's database does not answer. Nothing is lost; try again in a moment.") from error
+
+    def query(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> list[dict[str, Any]]:
+        """Return the rows of a SELECT as dicts."""
+        try:
+            return self.connection().execute(text.encode(), params).fetchall()
+        except _AWAY as error:
+            self.drop()
+            raise GroupBusy("The group's database does not answer. Try again in a moment.") from error
+
+    def one(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> dict[str, Any] | None:
+        """Return the first row of a SELECT, or None."""
+        rows = self.query(text, params)
+        return rows[0] if rows else None
+
+    def connection(self) -> psycopg.Connection[Any]:
+        """Return this thread's connection, made anew where it was lost."""
+        conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
+        if conn is None or conn.closed:
+            conn = _connect(self.url)
+            self._own.conn = conn
+            with self._lock:
+                for thread in [thread for thread in self._all if not thread.is_alive()]:
+                    self._all.pop(thread).close()
+                self._all[threading.current_thread()] = conn
+        return conn
+
+    def drop(self) -> None:
+        """Close this thread's connection: after a failure nobody knows what state it is in."""
+        conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
+        if conn is not None:
+            with suppress(psycopg.Error):
+                conn.close()
+            self._own.conn = None
+
+    def close(self) -> None:
+        """Close every connection."""
+        with self._lock:
+            for conn in self._all.values():
+                conn.close()
+            self._all.clear()
+
+
+def open_store(url: str) -> Store:
+    """Open the group book at a PostgreSQL address, or begin one there. BookError says what is wrong."""
+    store = Store(url)
+    try:
+        schema.bring_up_to_date(store.connection())
+    except psycopg.Error as error:
+        store.close()
+        raise BookError(
+            f"The group's database cannot be opened: {str(error).strip().splitlines()[0]}. Look at --database and at "
+            "PostgreSQL itself."
+        ) from error
+    except BaseException:
+        store.close()
+        raise
+    return store
+
+
+def _connect(url: str) -> psycopg.Connection[Any]:
+    # synchronous_commit is the default; said here, since a server may be set otherwise and a receipt is a promise.
+    return psycopg.connect(
+        url, autocommit=True, row_factory=dict_row, connect_timeout=CONNECT_S, application_name="cellarslate",
+        options="-c synchronous_commit=on -c client_encoding=UTF8",
+    )  # fmt: skip
