@@ -20,6 +20,7 @@ from typing import Any
 import pytest
 
 from tests.bench.book_season import entries, fill_house
+from tests.bench.table import Measured
 from webapp.book.intake import hand_in
 from webapp.book.log import canonical
 from webapp.book.store import Book, open_book
@@ -69,7 +70,7 @@ def raw_inserts(path: Path, some: list[dict[str, Any]]) -> float:
         return len(some) / timed(run)[0]
 
 
-def test_hand_in_of_ten_thousand(tmp_path: Path) -> None:
+def test_hand_in_of_ten_thousand(tmp_path: Path, measured: Measured) -> None:
     with open_book(tmp_path / "book.db") as book:
         some = list(islice(entries(fill_house(book), START, STEP_S), HAND_INS))
         batches = [some[at : at + 200] for at in range(0, HAND_INS, 200)]
@@ -79,14 +80,14 @@ def test_hand_in_of_ten_thousand(tmp_path: Path) -> None:
         memory_after = memory_mb()
     many = HAND_INS - 200
     raw = raw_inserts(tmp_path / "raw.db", some)
-    print(f"\nhand-in of {HAND_INS} entries in batches of 200, checks and fold included")
-    print(f"  {many / wall:8.0f} entries/s by the wall   (machine load {os.getloadavg()[0]:.1f})")
-    print(f"  {many / cpu:8.0f} entries/s of processor time")
-    print(f"  {raw:8.0f} inserts/s of SQLite alone, same bodies and batches: 1 to {raw * wall / many:.0f}")
-    print(f"  {memory_after - memory_before:8.1f} MB more memory at the end than after the first batch")
+    room = "hand-in of 10,000 in batches of 200, checks and fold included"
+    measured.add(room, "by the wall", many / wall, "entries/s", at_least=2000)
+    measured.add(room, "of processor time", many / cpu, "entries/s")
+    measured.add(room, "SQLite alone with the same bodies and batches: times as many", raw * wall / many, "to 1")
+    measured.add(room, "memory after all, above that after the first batch", memory_after - memory_before, "MB")
 
 
-def test_one_more_entry_and_a_late_day_as_the_book_grows(tmp_path: Path) -> None:
+def test_one_more_entry_and_a_late_day_as_the_book_grows(tmp_path: Path, measured: Measured) -> None:
     print(f"\n{'entries':>9} {'one more, ms':>13} {'ratio':>6} {'processor ms':>13} {'ratio':>6} {'500 late, s':>12} "
           f"{'processor s':>12} {'file, MB':>9}")  # fmt: skip
     first: tuple[float, float] | None = None
@@ -106,6 +107,10 @@ def test_one_more_entry_and_a_late_day_as_the_book_grows(tmp_path: Path) -> None
             late = list(islice(entries(marks, day_ago, STEP_S, seed=1000 + wanted), 500))
             parts = [late[:200], late[200:400], late[400:]]
             late_wall, late_cpu = timed(lambda parts=parts: [send(book, part) for part in parts])  # type: ignore[misc]
+            room = f"book of {size - 40:,} entries"
+            bounds = {"at_most": 1.5} if size > 900_000 else {}
+            measured.add(room, f"one more entry, times that at {SIZES[0]:,}", wall / first[0], "", **bounds)
+            measured.add(room, "500 entries a day late", late_wall, "s", at_most=2.0)
             size += 540
             print(f"{size - 540:9} {wall:13.2f} {wall / first[0]:6.2f} {cpu:13.2f} {cpu / first[1]:6.2f} "
                   f"{late_wall:12.2f} {late_cpu:12.2f} {book.path.stat().st_size / 1e6:9.1f}")  # fmt: skip

@@ -21,6 +21,7 @@ from typing import Any
 
 import pytest
 
+from tests.bench.table import Measured
 from webapp.book import lineage, trace_search
 from webapp.book.store import Book, open_book
 from webapp.desk.trace import PAGE_STEPS_MOST
@@ -154,7 +155,7 @@ def traced(book: Book, key: str) -> lineage.Trace:
     return made
 
 
-def test_a_trace_as_the_book_grows(tmp_path: Path) -> None:
+def test_a_trace_as_the_book_grows(tmp_path: Path, measured: Measured) -> None:
     heads = ("bottle back", "load on", "cask both", "endless tank", "search")
     print(f"\nmedian ms by the wall / of the processor (machine load {os.getloadavg()[0]:.1f})")
     print(f"{'entries':>9} {'nodes':>6} {'bottlings':>10} " + " ".join(f"{head:>15}" for head in heads))
@@ -180,5 +181,7 @@ def test_a_trace_as_the_book_grows(tmp_path: Path) -> None:
             shown = " ".join(f"{wall:7.0f} /{cpu:6.0f}" for wall, cpu in [*times, max(looks)])
             print(f"{writer.number:9} {len(back.nodes):6} {len(on.spread.bottled):10} {shown}"
                   f"   {rest:.0%} of the endless tank is too far back for the page")  # fmt: skip
+            slowest = max(wall for wall, _ in [*times, *looks])
+            measured.add(f"book of {size:,} entries", "slowest trace or search", slowest, "ms", at_most=1000)
             # By the processor: the machine may be busy with other things.
             assert max(cpu for _, cpu in [*times, *looks]) < 1000.0, "under a second"

@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 import pytest
 
+from tests.bench.table import Measured
 from tests.trade.test_browser_agreement import page  # noqa: F401
 from webapp.trade.alcoholometry import litres_from_mass, true_strength_from_glass
 from webapp.trade.density import density_from_strength
@@ -56,7 +57,7 @@ def best_of(run: Callable[[], Any], count: int) -> float:
     return best * 1e6 / count
 
 
-def test_table_of_microseconds(page: Any) -> None:  # noqa: F811
+def test_table_of_microseconds(page: Any, measured: Measured) -> None:  # noqa: F811
     phone = page.evaluate(IN_PAGE)
     dice = np.random.default_rng(1)
     strength, temp = dice.uniform(30, 90, MANY), dice.uniform(0, 30, MANY)
@@ -75,4 +76,7 @@ def test_table_of_microseconds(page: Any) -> None:  # noqa: F811
         many = best_of(lambda run=run, columns=columns: run(*columns), MANY)  # type: ignore[misc]
         first, settled = phone[name]
         print(f"{name:<28}{first:>14.2f}{settled:>8.2f}{one:>11.1f}{many:>13.2f}")
+        if name == "true_strength_from_glass":
+            assert measured.add("strength correction", "phone's JavaScript", settled, "us", at_most=5).holds
+            measured.add("strength correction", "book, in arrays", many, "us")
         assert run(*rows[0]) == run(*columns)[0]
