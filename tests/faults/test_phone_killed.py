@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import random
+import re
 import time
 
 import pytest
@@ -16,6 +17,7 @@ _LOG_ON = """async draft => {
   const { log } = await import("/static/slate/queue.js");
   for (let i = 0; i < 10_000; i += 1) console.log(`kept ${(await log({ ...draft, remark: `no ${i}` })).id}`);
 }"""
+_KEPT = re.compile(r"kept (\S+)\Z")
 _START = f"draft => {{ ({_LOG_ON})(draft).catch(() => {{}}); }}"
 
 
@@ -32,7 +34,7 @@ def kill_often(world: World, phone: Phone, kills: int, seed: int) -> None:
             break
         page = phone.open("/slate")
         heard: set[str] = set()
-        page.on("console", lambda line, heard=heard: heard.update(line.text.split()[1:]))
+        page.on("console", lambda line, heard=heard: heard.update(_KEPT.findall(line.text)))
         page.evaluate(_START, reading())
         page.wait_for_timeout(chance.uniform(5, 400))
         phone.kill()
