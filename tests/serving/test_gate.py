@@ -9,6 +9,7 @@ import asyncio
 import threading
 import time
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from types import SimpleNamespace
 from typing import Any
 from wsgiref.validate import validator
@@ -52,6 +53,12 @@ class Names(dict):
     """Headers; a name that is not there raises as the server's do."""
 
 
+def run(scene: Any) -> Any:
+    """Run in a thread of its own: where a browser is driven beside, this one has a loop already."""
+    with ThreadPoolExecutor(1) as thread:
+        return thread.submit(asyncio.run, scene).result()
+
+
 def scope(method: str = "GET", path: str = "/", client: str = "127.0.0.1:5000", **headers: str) -> Any:
     named = Names({name.replace("_", "-"): value for name, value in {"host": "here:80", **headers}.items()})
     return SimpleNamespace(
@@ -67,7 +74,7 @@ def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:
 
 
 def answered(made: Gate, asked: Any, proto: Pieces) -> Pieces:
-    asyncio.run(made.__rsgi__(asked, proto))
+    run(made.__rsgi__(asked, proto))
     return proto
 
 
@@ -149,7 +156,7 @@ def test_senders_that_wait_hold_no_thread() -> None:
         assert not made._inside and not made._of_address
         return quick
 
-    assert asyncio.run(scene()).status == 200
+    assert run(scene()).status == 200
 
 
 def test_one_address_cannot_take_every_place() -> None:
@@ -168,7 +175,7 @@ def test_one_address_cannot_take_every_place() -> None:
         await asyncio.gather(*slow, return_exceptions=True)
         return same.status, other.status
 
-    assert asyncio.run(scene()) == (503, 200)
+    assert run(scene()) == (503, 200)
 
 
 def test_readers_that_wait_hold_no_thread() -> None:
@@ -197,7 +204,7 @@ def test_readers_that_wait_hold_no_thread() -> None:
         await asyncio.gather(reader, return_exceptions=True)
         return quick
 
-    assert asyncio.run(scene()).body == b"short"
+    assert run(scene()).body == b"short"
     assert closed.wait(5)
 
 

@@ -16,7 +16,7 @@ from webapp.book.store import Book
 LIST_MOST = 100
 CHECKS_MOST = 500
 WENT = {
-    "out:bottled": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line",
+    "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line",
     "out:sample": "samples", "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated",
     "out:leak": "leaked", "out:missing": "missing", "out:removed": "removed", "out:destroyed": "destroyed",
 }  # fmt: skip
@@ -98,12 +98,13 @@ def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]
         return []
     marks = ", ".join("?" * len(fills))
     rows = book.query(
-        f"SELECT target, sum(lpa_ul) AS lpa_ul, sum(volume_ml) AS volume_ml FROM flows "  # noqa: S608
-        f"WHERE source_fill IN ({marks}) AND target LIKE 'out:%' GROUP BY target ORDER BY lpa_ul DESC",
+        "SELECT CASE WHEN target LIKE 'b:%' THEN 'b:' ELSE target END AS goal, sum(lpa_ul) AS lpa_ul, "  # noqa: S608
+        f"sum(volume_ml) AS volume_ml FROM flows WHERE source_fill IN ({marks}) "
+        "AND (target LIKE 'out:%' OR target LIKE 'b:%') GROUP BY goal ORDER BY lpa_ul DESC",
         [fill["id"] for fill in fills],
     )
     return [
-        {"words": WENT.get(row["target"], row["target"][4:].replace("_", " ")), "lpa_l": row["lpa_ul"] / 1e6,
+        {"words": WENT.get(row["goal"], row["goal"][4:].replace("_", " ")), "lpa_l": row["lpa_ul"] / 1e6,
          "volume_l": row["volume_ml"] / 1e3}
         for row in rows
     ]  # fmt: skip
