@@ -7,10 +7,15 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from tests.find_browsers import WebKit, find_chromium, find_webkit, read_chromium_version
 from tests.server_process import ServerProcess
 from webapp import __version__
+
+# Test machines are busy with other things; how long an example takes says nothing.
+settings.register_profile("patient", deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("patient")
 
 _BY_FLAG = ("soak", "bench")
 _NO_CHROMIUM = "No Chromium was found. Run the tests with `python -m tests`, which finds or fetches one."
