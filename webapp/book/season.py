@@ -38,7 +38,8 @@ class Season:
     lost: int  # what no run accounts for
     dips: int  # low wines: what was charged less what was gauged
     gauged: int  # found by later gauges in production, losses negative
-    other: int  # lost out of runs by a logged cause, negative; and what stands on a still now
+    other: int  # lost out of runs by a logged cause, negative
+    on_stills: int  # charged into runs that are under way
     runs: int
     lost_most_pct: float
     close_most_pct: float
@@ -74,7 +75,8 @@ class Season:
         parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
                  ("stillage", self.stillage), ("not accounted for", self.lost)]  # fmt: skip
         said = " + ".join(f"{name} {_l(ul)}" for name, ul in parts)
-        more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other)]
+        more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other),
+                ("on a still now", self.on_stills)]  # fmt: skip
         rest = "".join(f", {'and' if ul > 0 else 'less'} {_l(abs(ul))} {name}" for name, ul in more if round(ul, -4))
         later = f" Gauges after collection found {_l(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
         return f"Wash {_l(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
@@ -149,11 +151,11 @@ def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, floa
             gauged += way * row["ul"] if is_gauge and "production" in (row["a"], row["b"]) else 0
     count = book.one("SELECT count(*) AS n FROM runs WHERE started_at >= ? AND started_at < ?", (start, until))
     other = sum(ul for reason, ul in into.items() if reason not in _NAMED)
-    standing = sum(into.values())  # on a still under way: it is in neither side yet
+    standing = sum(into.values())  # on a still under way: charged, and not come out yet
     return Season(
         name, start, until, fruit_g, fermented, into["wash"], -into["hearts"], -into["heads"],
         -(into["tails"] + into["feints"]), -into["stillage"], -into["run_balance"], into["low_wines"], gauged,
-        other - standing, int(count["n"]) if count else 0, float(limits["run_loss_pct"]),
+        other, standing, int(count["n"]) if count else 0, float(limits["run_loss_pct"]),
         float(limits["season_close_pct"]),
     )  # fmt: skip
 
