@@ -30,7 +30,7 @@ def run(driver: Any, body: str, *arguments: Any) -> Any:
 
 def test_open_log_stop_the_server_reopen_hand_in(webkit_parts: Any, world: World) -> None:
     with open_webkit(webkit_parts) as driver:
-        driver.set_script_timeout(30)
+        driver.set_script_timeout(90)
         driver.get(world.server.url + "/today")
         assert run(driver, READY), "the worker controls the page"
         run(driver, ENROL, world.token("PH-7"))

@@ -22,6 +22,12 @@ def find_programs() -> Path | None:
     return next((place for place in places if (place / "pg_ctl").exists()), None)
 
 
+def _runuser() -> str:
+    """Return the program by which root becomes the database's own user; it may lie beside an ordinary path."""
+    found = shutil.which("runuser", path=os.pathsep.join([os.environ.get("PATH", ""), "/usr/sbin", "/sbin"]))
+    return found or pytest.skip("PostgreSQL does not run as root, and there is no runuser to become another user.")
+
+
 class Postgres:
     """One server; each test makes a database of its own. As root it runs as the system's own user for it."""
 
@@ -29,7 +35,7 @@ class Postgres:
         import psycopg  # noqa: F401
 
         self._programs = programs
-        self._as_user = ["runuser", "-u", "postgres", "--"] if os.geteuid() == 0 else []
+        self._as_user = [_runuser(), "-u", "postgres", "--"] if os.geteuid() == 0 else []
         self.folder = Path(tempfile.mkdtemp(prefix="cs-pg-", dir="/tmp"))
         self._count = 0
         if self._as_user:

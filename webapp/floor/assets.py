@@ -27,7 +27,7 @@ _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
 # curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form.
 # [name of the cache: folder below static]
-LATER_FOLDERS = {"scan": "vendor/zxing-wasm", "curve": "vendor/uplot", "jobs": "jobs"}
+LATER_FOLDERS = {"scan": "vendor/zxing-wasm", "jobs": "jobs", "curve": "vendor/uplot"}  # fetched from the end
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
 # The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
 _LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)

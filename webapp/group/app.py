@@ -13,7 +13,7 @@ from typing import Any
 
 from flask import Flask, redirect, url_for
 
-from webapp import access
+from webapp import access, isolate
 from webapp.book.store import open_book
 from webapp.group import api, pages
 from webapp.group.folds import Folds
@@ -35,6 +35,7 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
         MAX_FORM_MEMORY_SIZE=256 * 1024, SEND_FILE_MAX_AGE_DEFAULT=0, HOME="group.sites_page",
     )  # fmt: skip
     app.config.update(config)
+    isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     store = open_store(DATABASE)
     folds = Folds(store, data_dir / "sites")
