@@ -19,7 +19,7 @@ import pytest
 
 from tests.bench.slow_line import SLOW_3G, SlowLine
 from tests.bench.table import Measured
-from tests.browser.offline_world import _READY, FERMENTER, Phone, World, reading
+from tests.browser.offline_world import FERMENTER, READY, Phone, World, reading
 
 SLOWED = 4
 TAP_P95_MS = 50.0
@@ -120,7 +120,7 @@ def test_the_first_install_and_a_start_on_a_slow_line(
         phone.open("/today")
         _slowed(phone)
         begun = time.perf_counter()
-        phone.page.evaluate(_READY)
+        phone.page.evaluate(READY)
         measured.add(room, "first page to ready without signal, plain http", time.perf_counter() - begun, "s")
         phone.get_ready(world.token())
         _slowed(phone)

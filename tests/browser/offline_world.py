@@ -29,7 +29,7 @@ _HAND_IN = """async () => (await import("/static/slate/handin.js")).handInNow()"
 _ENROL = """async ([token, name]) => (await import("/static/slate/device.js")).enrol(token, name)"""
 _CHOOSE = """async code => (await import("/static/slate/who.js")).choose(code)"""
 _WAITING = """(await (await import("/static/slate/queue.js")).waiting()).length"""
-_READY = """async () => { await navigator.serviceWorker.ready;
+READY = """async () => { await navigator.serviceWorker.ready;
   if (!navigator.serviceWorker.controller)
     await new Promise(done => navigator.serviceWorker.addEventListener("controllerchange", done, { once: true })); }"""
 
@@ -81,7 +81,7 @@ class Phone:
     def get_ready(self, token: str) -> Any:
         """Let the phone in, and wait until it can work without signal."""
         page = self.open("/today")
-        page.evaluate(_READY)
+        page.evaluate(READY)
         page.evaluate(_ENROL, [token, "PH-2"])
         page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
         page.evaluate(_CHOOSE, "NS")

@@ -49,10 +49,6 @@ class Pieces:
         self.body += piece
 
 
-class Names(dict):
-    """Headers; a name that is not there raises as the server's do."""
-
-
 def run(scene: Any) -> Any:
     """Run in a thread of its own: where a browser is driven beside, this one has a loop already."""
     with ThreadPoolExecutor(1) as thread:
@@ -60,7 +56,7 @@ def run(scene: Any) -> Any:
 
 
 def scope(method: str = "GET", path: str = "/", client: str = "127.0.0.1:5000", **headers: str) -> Any:
-    named = Names({name.replace("_", "-"): value for name, value in {"host": "here:80", **headers}.items()})
+    named = {name.replace("_", "-"): value for name, value in {"host": "here:80", **headers}.items()}
     return SimpleNamespace(
         proto="http", http_version="1.1", server="127.0.0.1:80", client=client, scheme="http", method=method,
         path=path, query_string="a=b", authority=None, headers=named,

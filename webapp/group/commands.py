@@ -10,15 +10,11 @@ from typing import Any
 import click
 
 from webapp.book.errors import BookError
+from webapp.cli_parts import PATH, data_option, open_at
 from webapp.places import get_user_data_dir
 
-_PATH = click.Path(path_type=Path)
-_data = click.option(
-    "--data", "data_dir", type=_PATH, envvar="CELLARSLATE_DATA", default=lambda: get_user_data_dir() / "book",
-    show_default="your own data folder", help="The folder that holds the site's book.",
-)  # fmt: skip
 _group_data = click.option(
-    "--data", "data_dir", type=_PATH, envvar="CELLARSLATE_GROUP_DATA", default=lambda: get_user_data_dir() / "group",
+    "--data", "data_dir", type=PATH, envvar="CELLARSLATE_GROUP_DATA", default=lambda: get_user_data_dir() / "group",
     show_default="a group folder of its own", help="The folder for the group's keys, people and working books.",
 )  # fmt: skip
 _database = click.option(
@@ -74,7 +70,7 @@ def group_verify(database: str) -> None:
 
 
 @click.command(name="group-join")
-@_data
+@data_option
 @click.option("--to", "url", required=True, help="The group's address, https://...")
 @click.option("--code", required=True, help="The one-time code that the group's office made.")
 @click.option("--fingerprint", default="", help="Of the group's own authority, as its Sites page shows it.")
@@ -84,7 +80,7 @@ def group_join(data_dir: Path, url: str, code: str, fingerprint: str) -> None:
     from webapp.group import way
     from webapp.group.sender import NoAnswer
 
-    with _open(data_dir) as book:
+    with open_at(data_dir) as book:
         try:
             way.join(data_dir, url, code, registry.site(book)["name"], fingerprint)
         except NoAnswer as error:
@@ -94,7 +90,7 @@ def group_join(data_dir: Path, url: str, code: str, fingerprint: str) -> None:
 
 
 @click.command(name="group-send")
-@_data
+@data_option
 @click.option("--to", "url", default="", help="The group's address; left out: the one that was joined.")
 @click.option("--every", "every_s", type=click.FloatRange(1), help="Go on, every so many seconds.")
 def group_send(data_dir: Path, url: str, every_s: float | None) -> None:
@@ -105,7 +101,7 @@ def group_send(data_dir: Path, url: str, every_s: float | None) -> None:
     carrier = way.kept(data_dir, url)
     if carrier is None:
         raise BookError("This book has not joined that group. Join with `cellarslate group-join` first.")
-    with _open(data_dir) as book:
+    with open_at(data_dir) as book:
         while True:
             try:
                 report = send(book, carrier)
@@ -145,15 +141,6 @@ def send_beside(app: Any) -> None:
         return
     app.extensions["group_sender"] = Sending(book, carrier)
     app.extensions["group_sender"].start()
-
-
-def _open(data_dir: Path) -> Any:
-    from webapp.backups import BOOK_NAME
-    from webapp.book.store import open_book
-
-    if not (data_dir / BOOK_NAME).is_file():
-        raise BookError(f"There is no book in {data_dir}. Name its folder with --data.")
-    return open_book(data_dir / BOOK_NAME)
 
 
 def _need_driver() -> None:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from webapp.backups import BOOK_NAME, restore_backup
-from webapp.book import accounts, log
+from webapp.book import log, whole
 from webapp.book.errors import BookError
 from webapp.book.intake import book_id
 from webapp.book.store import Book, open_book
@@ -25,9 +25,9 @@ def rehearse(file_path: Path, data_dir: Path) -> list[str]:
         restored = Path(scratch) / "book"
         restore_backup(file_path, restored)
         with open_book(restored / BOOK_NAME) as backup:
-            troubles = accounts.verify(backup)
+            troubles = whole.verify(backup)
             if troubles:
-                raise BookError(f"The backup can be restored, but its accounts do not add up. {troubles[0]}")
+                raise BookError(f"The backup can be restored, but it is not whole. {troubles[0]}")
             entry_count, digest = log.head(backup)
             lines = [
                 f"{file_path.name} can be restored: {entry_count} entries, the chain holds, the accounts add up.",

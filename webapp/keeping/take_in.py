@@ -11,7 +11,7 @@ from typing import Any
 
 from webapp import __version__
 from webapp.backups import BOOK_NAME
-from webapp.book import accounts, fold, log
+from webapp.book import fold, log, whole
 from webapp.book.errors import BookError
 from webapp.book.store import Book, open_book
 from webapp.keeping.export import FORMAT, MANIFEST, MARKER, file_digest, fold_digest
@@ -98,7 +98,7 @@ def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[
 
 def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
     """Return whether the fold is the exported one; BookError where the record is not."""
-    troubles = [*log.verify(book), *accounts.verify(book)]
+    troubles = whole.verify(book)
     if (manifest["entries"], manifest["last_digest"]) != log.head(book):
         troubles.append("Its last entry is not the one that book.json names.")
     is_same = fold_digest(book) == manifest["fold_sha256"]
