@@ -185,6 +185,8 @@ def _strayed(row: Mapping[str, Any]) -> list[str]:
         body = json.loads(row["body"])
     except ValueError:
         return []
+    if not isinstance(body, dict):
+        return [f"The body of book number {row['book_no']} is no entry."]
     same = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
     return [
         f"Column {name} of book number {row['book_no']} does not say what its body says."
