@@ -135,7 +135,7 @@ def test_cases_from_another_site_are_stock_like_any_other(told: Told) -> None:
     assert on_hand(told, came)[0] == 88
     traced = lineage.trace(told.book, lineage.find_subject(told.book, came))
     assert traced.origin.leaves == {f"c:{came}": 1.0}
-    assert {node.sort for node in traced.nodes.values()} == {"received", "bottling"}
+    assert {node.sort for node in traced.nodes.values()} == {"received", "goods"}
     assert traced.nodes[f"c:{came}"].name == "Northhill"
 
 

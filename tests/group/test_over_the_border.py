@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime
 
 import pytest
 
-from tests.book.conftest import F1, NOW, R2, S1, T1, T2, charge, entry, fruit, gauge
+from tests.book.conftest import F1, R2, S1, T1, T2, charge, entry, fruit, gauge
 from tests.book.conftest import send as log_at
-from tests.group.conftest import Group, tell
-from webapp.book import lineage, people, periods
+from tests.group.conftest import Group, at, signed_in, tell, with_words
+from webapp.book import lineage, periods
 from webapp.book.backup import backup
 from webapp.book.intake import book_id
 from webapp.book.store import open_book
@@ -23,21 +23,11 @@ from webapp.group.tracing import Tracing
 LATER = datetime(2025, 11, 5, tzinfo=UTC)
 
 
-def at(hours: float) -> datetime:
-    return NOW - timedelta(hours=hours)
-
-
 def removal(serial: str = "T-7", whom: str = "South Bank, Lower Road 2", **more):
     made = entry("account_move", T1, serial=serial, from_account="processing", to_account="removed", purpose="in_bond",
                  spirit="plum", distilling_strength="70 pct_vol", volume="100 L", temp="20 degC",
                  strength="62 pct_vol", **more)  # fmt: skip
     return with_words(made, to_whom=whom)
-
-
-def with_words(made, **words):
-    """Set fields of words: the helper of entries takes what stands after a blank for a unit."""
-    made["values"] |= {name: {"raw": text} for name, text in words.items()}
-    return made
 
 
 def receipt(document: str = "T-7", consignor: str = "North Hill distillery", **more):
@@ -60,17 +50,6 @@ def two(group: Group, make_site):
     group.folds.step()
     names = {book_id(north): "North Hill", book_id(south): "South Bank"}
     return north, south, names
-
-
-def signed_in(group):
-    keeper = group.app.extensions["book"]
-    people.put_person(keeper, {"code": "OL", "name": "Ola", "access": "office"}, by="OL")
-    people.set_password(keeper, "OL", "a long enough secret")
-    client = group.app.test_client()
-    assert client.get("/group/sites").status_code == 302
-    signed = client.post("/sign-in", data={"code": "OL", "password": "a long enough secret"})
-    assert signed.headers["Location"] == "/group/sites"
-    return client
 
 
 def tracing(group, names):

@@ -15,7 +15,7 @@ from flask import Flask, redirect, url_for
 
 from webapp import access, isolate
 from webapp.book.store import open_book
-from webapp.group import api, pages
+from webapp.group import api, files
 from webapp.group.folds import Folds
 from webapp.group.store import open_store
 from webapp.places import STATIC_DIR
@@ -42,7 +42,7 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
     app.extensions.update(book=open_book(data_dir / "book.sqlite"), store=store, folds=folds)
     access.init_app(app)
     app.register_blueprint(api.bp)
-    app.register_blueprint(pages.bp)
+    app.register_blueprint(files.bp)  # the pages', with the files on it
     app.add_url_rule("/", "root", lambda: redirect(url_for("group.sites_page")))
     app.context_processor(lambda: {"group": True, "home": "/group/", "side": "desk"})
     if not testing:

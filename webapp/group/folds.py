@@ -23,7 +23,10 @@ ROWS_MOST = 1000
 LOOK_EVERY_S = 5.0
 CHECK_EVERY = timedelta(hours=24)
 _log = logging.getLogger("cellarslate.group")
-_PAPERS = {"account_move": ("serial", "to_whom"), "receipt": ("document", "consignor")}  # document, the other side
+_PAPERS = {
+    "account_move": ("serial", "to_whom"), "receipt": ("document", "consignor"),
+    "dispatch": ("document", "to_whom"), "goods_receipt": ("document", "consignor"),
+}  # fmt: skip  # document, the other side
 
 
 class Folds:
@@ -187,7 +190,7 @@ def _dress(work: Work, rows: list[dict[str, Any]]) -> None:
         ) or {"order_key": None, "kind": "", "body": "{}"}
         row |= {"order_key": found["order_key"] or f"{row['at']}|{row['entry']}", "document": "", "whom": ""}
         names = _PAPERS.get(found["kind"])
-        is_border = row["target"] == "out:removed" or row["source"] == "out:received"
+        is_border = row["target"] == "out:removed" or row["source"] in ("out:received", "out:returned")
         if names and is_border:
             said = json.loads(found["body"])["values"]
             row["document"], row["whom"] = (str((said.get(n) or {}).get("raw") or "").strip() for n in names)
