@@ -13,10 +13,17 @@ import pytest
 
 from tests.book.conftest import NOW, fill_world, send
 from tests.book.stories import make_any
+from tests.faults.tally import report
 from tests.group.postgres import Postgres, postgres_or_skip
 from webapp.book import devices, intake, people, registry
 from webapp.book.store import Book, open_book
 from webapp.group.sender import NoAnswer
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_terminal_summary(terminalreporter: Any) -> None:
+    """Print what was put in, and what came of it."""
+    report(terminalreporter)
 
 
 @pytest.fixture(scope="session")

@@ -5,8 +5,10 @@ from __future__ import annotations
 import contextlib
 import os
 import shutil
+import signal
 import subprocess
 import tempfile
+import time
 from pathlib import Path
 
 import pytest
@@ -63,6 +65,43 @@ class Postgres:
     def crash(self) -> None:
         """End the server as a power cut would."""
         self._run(*self._stop)
+
+    def kill_in_transaction(self, url: str, wait_s: float = 1.0) -> bool:
+        """SIGKILL the process of a client of this database that is in a transaction; False where none was in time.
+
+        The server then ends all its other processes and recovers, as after a crash.
+        """
+        import psycopg
+
+        deadline = time.monotonic() + wait_s
+        with contextlib.closing(psycopg.connect(url, autocommit=True)) as conn:
+            while time.monotonic() < deadline:
+                row = conn.execute(
+                    "SELECT pid FROM pg_stat_activity WHERE datname = current_database() AND xact_start IS NOT NULL "
+                    "AND backend_type = 'client backend' AND backend_xid IS NOT NULL AND pid <> pg_backend_pid()"
+                ).fetchone()
+                if row:
+                    self._kill(row[0])
+                    return True
+        return False
+
+    def wait(self, wait_s: float = 60.0) -> None:
+        """Wait until it answers."""
+        import psycopg
+
+        deadline = time.monotonic() + wait_s
+        while True:
+            try:
+                psycopg.connect(self.address("postgres"), connect_timeout=5).close()
+                return
+            except psycopg.OperationalError:
+                assert time.monotonic() < deadline, "PostgreSQL does not come back."
+                time.sleep(0.02)
+
+    def _kill(self, pid: int) -> None:
+        # Whoever runs the server may end its processes; so may root.
+        with contextlib.suppress(ProcessLookupError):
+            os.kill(pid, signal.SIGKILL)
 
     def start(self) -> None:
         """Start it again."""

@@ -11,13 +11,15 @@ import threading
 from pathlib import Path
 from typing import Any
 
-from flask import Flask, redirect, url_for
+import psycopg
+from flask import Flask, current_app, redirect, url_for
 
 from webapp import access, isolate
+from webapp.access import errors
 from webapp.book.store import open_book
 from webapp.group import api, files
 from webapp.group.folds import Folds
-from webapp.group.store import open_store
+from webapp.group.store import AWAY, GroupBusy, open_store
 from webapp.places import STATIC_DIR
 
 
@@ -43,6 +45,8 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
     access.init_app(app)
     app.register_blueprint(api.bp)
     app.register_blueprint(files.bp)  # the pages', with the files on it
+    for away in (GroupBusy, psycopg.OperationalError, psycopg.InterfaceError):
+        app.register_error_handler(away, _busy)
     app.add_url_rule("/", "root", lambda: redirect(url_for("group.sites_page")))
     app.context_processor(lambda: {"group": True, "home": "/group/", "side": "desk"})
     if not testing:
@@ -50,6 +54,12 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
         thread.start()
         atexit.register(folds.stop)
     return app
+
+
+def _busy(error: Exception) -> Any:
+    """The database is away: say so, and that it will be back."""
+    current_app.extensions["store"].drop()
+    return errors.shown(503, AWAY, None)
 
 
 def close_app(app: Flask) -> None:

@@ -21,7 +21,7 @@ from webapp.desk.trace_picture import draw, percent
 from webapp.group import links as between
 from webapp.group import periods, shown, sites
 from webapp.group.folds import Folds
-from webapp.group.store import Store
+from webapp.group.store import GroupBusy, Store
 from webapp.group.tracing import Tracing
 from webapp.serving import phone_trust
 
@@ -146,6 +146,8 @@ def total(name: str) -> periods.Total:
     """Return a period of the group; 404 with a sentence where there is none."""
     try:
         return periods.total(folds().all_works(), links(), name, datetime.now(UTC))
+    except GroupBusy:
+        raise
     except BookError as error:
         abort(404, str(error))
 

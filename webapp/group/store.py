@@ -14,6 +14,7 @@ from webapp.book.errors import BookError
 from webapp.group import schema
 
 CONNECT_S = 5
+AWAY = "The group's database does not answer. Nothing is lost; try again in a moment."
 _AWAY = (psycopg.OperationalError, psycopg.InterfaceError)
 
 
@@ -39,7 +40,7 @@ class Store:
                 yield conn
         except _AWAY as error:
             self.drop()
-            raise GroupBusy("The group's database does not answer. Nothing is lost; try again in a moment.") from error
+            raise GroupBusy(AWAY) from error
 
     def query(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> list[dict[str, Any]]:
         """Return the rows of a SELECT as dicts."""
@@ -47,7 +48,7 @@ class Store:
             return self.connection().execute(text.encode(), params).fetchall()
         except _AWAY as error:
             self.drop()
-            raise GroupBusy("The group's database does not answer. Try again in a moment.") from error
+            raise GroupBusy(AWAY) from error
 
     def one(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> dict[str, Any] | None:
         """Return the first row of a SELECT, or None."""
@@ -58,7 +59,10 @@ class Store:
         """Return this thread's connection, made anew where it was lost."""
         conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
         if conn is None or conn.closed:
-            conn = _connect(self.url)
+            try:
+                conn = _connect(self.url)
+            except _AWAY as error:
+                raise GroupBusy(AWAY) from error
             self._own.conn = conn
             with self._lock:
                 for thread in [thread for thread in self._all if not thread.is_alive()]:
@@ -87,11 +91,11 @@ def open_store(url: str) -> Store:
     store = Store(url)
     try:
         schema.bring_up_to_date(store.connection())
-    except psycopg.Error as error:
+    except (psycopg.Error, GroupBusy) as error:
         store.close()
+        why = str(error.__cause__ or error).strip().splitlines()[0]
         raise BookError(
-            f"The group's database cannot be opened: {str(error).strip().splitlines()[0]}. Look at --database and at "
-            "PostgreSQL itself."
+            f"The group's database cannot be opened: {why}. Look at --database and at PostgreSQL itself."
         ) from error
     except BaseException:
         store.close()
