@@ -67,7 +67,7 @@ def test_a_group_killed_mid_batch_and_away_loses_nothing_and_sites_go_on_alone(d
     for thread in threads:
         thread.start()
     try:
-        for _ in range(4):
+        for _ in range(2):
             time.sleep(chance.uniform(0.1, 0.6))
             server.kill()
             tell(north, 5, chance.randrange(1000))  # the site goes on alone
