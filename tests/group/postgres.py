@@ -85,8 +85,15 @@ class Postgres:
                 ).fetchone()
                 if row:
                     self._kill(row[0])
-                    return True
-        return False
+                    break
+            else:
+                return False
+            # Gone for all: the server has noticed, and begins to recover.
+            with contextlib.suppress(psycopg.OperationalError):
+                while time.monotonic() < deadline + 30:
+                    conn.execute("SELECT 1")
+                    time.sleep(0.005)
+        return True
 
     def wait(self, wait_s: float = 60.0) -> None:
         """Wait until it answers."""

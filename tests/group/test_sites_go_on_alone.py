@@ -321,7 +321,7 @@ def _waiting(world: World, house: House) -> tuple[int, str] | None:
 
 
 def _take(world: World, house: House, branch: int) -> None:
-    store = open_store(world.url)
+    store = open_store(world.url, wait_s=30)
     try:
         sites.take(store, house.id, branch, "OL", datetime.now(UTC))
     finally:

@@ -22,6 +22,8 @@ from webapp.group.folds import Folds
 from webapp.group.store import AWAY, GroupBusy, open_store
 from webapp.places import STATIC_DIR
 
+WAIT_S = 30.0
+
 
 def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **config: Any) -> Flask:  # noqa: N803
     """Return the group's Flask app over the database at that address; its own keys and people lie in `data_dir`.
@@ -39,7 +41,8 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
     app.config.update(config)
     isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
-    store = open_store(DATABASE)
+    # The command has looked before: what is away now comes back, as after both computers had no power.
+    store = open_store(DATABASE, wait_s=WAIT_S)
     folds = Folds(store, data_dir / "sites")
     app.extensions.update(book=open_book(data_dir / "book.sqlite"), store=store, folds=folds)
     access.init_app(app)

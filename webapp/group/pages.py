@@ -16,7 +16,7 @@ from webapp.book.period_words import CAUTION
 from webapp.book.periods import litres
 from webapp.desk import local_time, unit_symbol
 from webapp.desk.trace import PAGE_STEPS_MOST
-from webapp.desk.trace_lists import LISTED_MOST, back_links, bottlings, made_name, sections, standing
+from webapp.desk.trace_lists import LISTED_MOST, back_links, bottlings, sections, standing
 from webapp.desk.trace_picture import draw, percent
 from webapp.group import links as between
 from webapp.group import periods, shown, sites
@@ -115,7 +115,6 @@ def trace_page(site: str, key: str) -> Any:
     return render_template(
         "group/trace.html", made=made, subject=made.nodes[subject.node], bottlings=bottlings(made),
         removals=removals(made), standing=standing(made), most=LISTED_MOST,
-        gone=sorted(((made_name(made, name), ul) for name, ul in made.spread.gone_ul.items()), key=lambda g: -g[1]),
         ways=[
             (way, head, sections(made, found, total, backward=way == "back"), total,
              [(size, draw(made.nodes, found, total, tall=size == "tall")) for size in ("wide", "tall")])

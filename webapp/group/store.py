@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+import time
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
 from typing import Any
@@ -86,11 +87,22 @@ class Store:
             self._all.clear()
 
 
-def open_store(url: str) -> Store:
-    """Open the group book at a PostgreSQL address, or begin one there. BookError says what is wrong."""
-    store = Store(url)
+def open_store(url: str, *, wait_s: float = 0.0) -> Store:
+    """Open the group book at a PostgreSQL address, or begin one there. BookError says what is wrong.
+
+    Where the database does not answer, it is tried again for so many seconds: it may be starting too.
+    """
+    store, until = Store(url), time.monotonic() + wait_s
     try:
-        schema.bring_up_to_date(store.connection())
+        while True:
+            try:
+                schema.bring_up_to_date(store.connection())
+                break
+            except (*_AWAY, GroupBusy):
+                if time.monotonic() >= until:
+                    raise
+                store.drop()
+                time.sleep(0.2)
     except (psycopg.Error, GroupBusy) as error:
         store.close()
         why = str(error.__cause__ or error).strip().splitlines()[0]
