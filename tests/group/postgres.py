@@ -135,5 +135,5 @@ def postgres_or_skip() -> Postgres:
     programs = find_programs()
     if programs is None:
         pytest.skip(MISSING)
-    pytest.importorskip("psycopg", reason="psycopg is not installed: pip install 'cellarslate[group]'")
+    pytest.importorskip("psycopg", reason="psycopg is not installed: pip install '.[group]'")
     return Postgres(programs)

@@ -140,5 +140,9 @@ def test_what_cannot_be_opened_is_said_in_a_sentence(tmp_path, postgres):
     told = run("group-serve", "--data", str(tmp_path / "g"), "--host", "127.0.0.1", "--port", "0",
                "--database", postgres.address("nowhere"))  # fmt: skip
     assert (told.returncode, "Look at --database" in told.stderr, "Traceback" in told.stderr) == (2, True, False)
+    with open_book(tmp_path / BOOK_NAME) as book:
+        unnamed = run("group-join", "--data", str(tmp_path), "--to", "https://group.example", "--code", "x")
+        assert (unnamed.returncode, "has no name yet" in unnamed.stderr) == (2, True)
+        registry.set_site(book, {"name": "North Hill"}, by="JK")
     plain = run("group-join", "--data", str(tmp_path), "--to", "http://group.example", "--code", "x")
-    assert plain.returncode == 2
+    assert (plain.returncode, "begins with https://" in plain.stderr) == (2, True)

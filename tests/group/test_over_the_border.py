@@ -157,6 +157,25 @@ def test_the_pages_show_sites_trace_and_periods(group: Group, two):
     assert send(north, group.let_in("North again")).cursor == 3
 
 
+def test_the_first_run_asks_for_the_group_and_not_for_a_house(group: Group):
+    page = group.app.test_client().get("/set-up?code=x").text
+    assert "A new group" in page
+    assert 'name="units" value="metric"' in page
+    assert "The house" not in page
+
+
+def test_pages_say_when_the_database_is_away_and_go_on_when_it_is_back(group: Group, postgres):
+    client, wire = signed_in(group), group.let_in()
+    postgres.crash()
+    for path in ("/group/sites", "/group/trace?q=T1", "/group/periods", "/group/periods/2025-09.csv"):
+        answer = client.get(path)
+        assert (answer.status_code, "does not answer. Nothing is lost" in answer.text) == (503, True), path
+    assert wire.ask("GET", "/api/group/place?book_id=b-00000000")[0] == 503
+    postgres.start()
+    assert client.get("/group/sites").status_code == 200
+    assert wire.ask("GET", "/api/group/place?book_id=b-00000000")[0] == 200
+
+
 def test_a_site_alone_needs_no_driver_for_the_group():
     code = "import sys, webapp.cli, webapp.desk, webapp.floor, webapp.group.sender; print('psycopg' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)

@@ -69,7 +69,9 @@ class Folds:
             try:
                 self.step(is_publishing=self._may_publish())
                 self._check_one()
-            except Exception:  # the database may be away for a while
+            except GroupBusy as error:  # it may be away for a while
+                _log.warning("folds: %s", error)
+            except Exception:
                 _log.exception("folds")
             self.wake.wait(LOOK_EVERY_S)
             self.wake.clear()

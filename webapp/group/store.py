@@ -45,11 +45,14 @@ class Store:
 
     def query(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> list[dict[str, Any]]:
         """Return the rows of a SELECT as dicts."""
-        try:
-            return self.connection().execute(text.encode(), params).fetchall()
-        except _AWAY as error:
-            self.drop()
-            raise GroupBusy(AWAY) from error
+        for is_last in (False, True):
+            try:
+                return self.connection().execute(text.encode(), params).fetchall()
+            except _AWAY as error:
+                self.drop()  # the connection may be an old one: the database has been started anew since
+                if is_last:
+                    raise GroupBusy(AWAY) from error
+        raise AssertionError("unreachable")
 
     def one(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> dict[str, Any] | None:
         """Return the first row of a SELECT, or None."""
