@@ -151,4 +151,5 @@ def _need_driver() -> None:
     try:
         import psycopg  # noqa: F401
     except ImportError as error:
-        raise BookError("The group book needs one more part: pip install '.[group]', where you installed it.") from error
+        words = "The group book needs one more part: pip install '.[group]', where you installed it."
+        raise BookError(words) from error
