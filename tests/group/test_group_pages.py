@@ -73,6 +73,7 @@ def look(browser: Any, url: str, theme: str, size: str, paths: list[str]) -> lis
     page.wait_for_url(re.compile("/group/"))
     page.fill("main [name=name]", "West Mill")
     page.click("main .button--main")
+    page.wait_for_selector("main code")
     wrong = []
     for path in ["", *paths]:  # the first is what the one-time code is shown on
         if path:
