@@ -11,7 +11,7 @@ import { choiceRow } from "./choices.js";
 import { setUnitsChoice, unitsChoice } from "./form/values.js";
 import { decimalChoice, setDecimalChoice } from "./house.js";
 
-const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
+const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["goods_receipt", "Cases", "in from another site"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
 /** @type {Record<string, string>} what is fetched after the rest */
 const PARTS = { curve: "the curves", jobs: "the jobs", scan: "the reader of labels" };
 /** @type {any} the browser's offer to install, where it makes one */
