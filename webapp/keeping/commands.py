@@ -100,7 +100,7 @@ def take_in(data_dir: Path, folder: Path) -> None:
     if not said["is_same_fold"]:
         same = f"Version {said['version']} wrote it; this one works some stock or queries out otherwise. Look at them."
     click.echo(f"{said['entries']} entries, verified, in {data_dir}. {same}")
-    click.echo("Nobody can sign in yet: cellarslate set-password CODE. Let each phone in anew.")
+    click.echo(f"Nobody can sign in yet: cellarslate set-password CODE --data {data_dir}. Let each phone in anew.")
 
 
 @click.command(name="set-password")
