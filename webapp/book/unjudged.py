@@ -31,8 +31,10 @@ def note_keys(book: Book, *keys: str) -> None:
 
 
 def left(book: Book) -> int:
-    """Return how many entries are on the list."""
-    return int(book.db.conn.execute("SELECT count(*) FROM unjudged").fetchone()[0])
+    """Return how many entries are on the list; 1 where it holds nothing but a seam (replay.py)."""
+    sql = "SELECT count(*), (SELECT count(DISTINCT order_key) FROM seams) FROM unjudged"
+    listed, seams = book.db.conn.execute(sql).fetchone()
+    return max(int(listed - seams), min(int(listed), 1))
 
 
 def words(book: Book) -> str:
@@ -41,8 +43,8 @@ def words(book: Book) -> str:
     if not many:
         return ""
     entries = book.db.conn.execute("SELECT max(book_no) FROM entries").fetchone()[0]
-    are = "entry is" if many == 1 else "entries are"
-    return f"{many:,} of {entries:,} {are} still to be judged by the limits and settings as they are now."
+    are = "is" if many == 1 else "are"
+    return f"{many:,} of {entries:,} entries {are} still to be judged by the limits and settings as they are now."
 
 
 def work(book: Book) -> bool:
