@@ -1,25 +1,21 @@
 /*
- * The worker: opens the floor with no signal. The server puts five constants before this text: VERSION, ASSETS
- * ([url, sha256] of all that a version needs), PACK (sha256 of the one answer that holds all its text files), LATER
- * ({name: [url, sha256][]}: large parts in caches of their own) and SHELLS ([pattern, shell][]). One cache per version,
+ * The worker: opens the floor with no signal. The server puts three constants before this text: VERSION, PARTS
+ * ({cache, pack: SHA-256 of the one answer that holds the part's text files, texts: url[], files: [url, sha256][]}[]:
+ * first what every page needs, then what is fetched right after) and SHELLS ([pattern, shell][]). One cache per version,
  * filled whole or not at all, so that the parts of a page always fit together. It holds no entries and hands nothing in: it may be stopped at any moment, the slate must not.
  */
 "use strict";
-/* global VERSION, ASSETS, PACK, LATER, SHELLS */
+/* global VERSION, PARTS, SHELLS */
 
 const PREFIX = "cellarslate-";
-const CACHE = `${PREFIX}shell-${VERSION}`;
-const HASHES = new Map(ASSETS);
-const LATER_CACHES = new Map(
-  Object.entries(LATER).flatMap(([name, parts]) => {
-    const cache = `${PREFIX}${name}`;
-    return parts.map(([url, hash]) => [url, { cache, hash }]);
-  }),
-);
+for (const part of PARTS) part.cache = PREFIX + part.cache;
+const [FLOOR, ...LATER] = PARTS;
+const PART_OF = new Map(PARTS.flatMap((part) => [...part.texts, ...part.files.map(([url]) => url)].map((url) => [url, part])));
+const nameOf = ({ cache }) => cache.slice(PREFIX.length, cache.lastIndexOf("-"));
 const PATTERNS = SHELLS.map(([pattern, shell]) => [new RegExp(pattern), shell]);
 
 self.addEventListener("install", (event) => {
-  event.waitUntil(fill().then(() => route(event)));
+  event.waitUntil(install().then(() => route(event)));
 });
 
 self.addEventListener("activate", (event) => {
@@ -30,6 +26,7 @@ self.addEventListener("message", (event) => {
   const { type } = event.data ?? {};
   if (type === "SKIP_WAITING") self.skipWaiting(); // only ever by a person's consent
   if (type === "VERSION") event.ports[0]?.postMessage(VERSION);
+  if (type === "MISSING") event.waitUntil(missing().then((names) => event.ports[0]?.postMessage(names)));
   if (type === "KEEP_AHEAD") event.waitUntil(keepAhead(event.data.isSparing));
 });
 
@@ -39,20 +36,19 @@ self.addEventListener("fetch", (event) => {
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
   if (request.mode === "navigate") {
     const shell = shellFor(url.pathname);
-    if (shell) event.respondWith(serve(shell, CACHE, HASHES.get(shell)));
+    if (shell) event.respondWith(serve(shell));
     return;
   }
-  const later = LATER_CACHES.get(url.pathname);
-  if (later) event.respondWith(serve(url.pathname, later.cache, later.hash));
-  else if (HASHES.has(url.pathname)) event.respondWith(serve(url.pathname, CACHE, HASHES.get(url.pathname)));
+  if (PART_OF.has(url.pathname)) event.respondWith(serve(url.pathname));
 });
 
 /* Where the browser can, it takes a version's files out of the cache by itself: this script is not asked each time. */
 async function route(event) {
   if (!event.addRoutes) return;
-  const later = Array.from(LATER_CACHES.keys(), (url) => ({ condition: { urlPattern: { pathname: url } }, source: "fetch-event" }));
+  const isLater = ([, part]) => part !== FLOOR;
+  const later = [...PART_OF].filter(isLater).map(([pathname]) => ({ condition: { urlPattern: { pathname } }, source: "fetch-event" }));
   const kept = ["/static/*", "/joined/*", "/data/*"].map((pathname) => ({
-    condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: CACHE },
+    condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: FLOOR.cache },
   }));
   await event.addRoutes([...later, ...kept]).catch(() => {}); // without it all goes through the handler below
 }
@@ -62,39 +58,58 @@ function shellFor(path) {
     const match = pattern.exec(path);
     if (!match) continue;
     const url = shell.replace("$1", match[1] ?? "");
-    return HASHES.has(url) ? url : null;
+    return PART_OF.has(url) ? url : null;
   }
   return null;
 }
 
-async function fill() {
+/* What a phone could do without signal before a new version, it can after it: parts it held are fetched anew as well. */
+async function install() {
+  const kept = await caches.keys();
+  const held = LATER.filter((part) => kept.some((name) => name.startsWith(`${PREFIX}${nameOf(part)}-`)));
   try {
-    const cache = await caches.open(CACHE);
-    const packed = await unpackInto(cache);
-    await Promise.all(ASSETS.filter(([url]) => !packed.has(url)).map(([url, hash]) => fetchInto(cache, url, hash)));
+    await Promise.all([FLOOR, ...held].map(fill));
   } catch (error) {
-    await caches.delete(CACHE); // half a version is none
+    await caches.delete(FLOOR.cache); // half a version is none
     throw error;
   }
 }
 
+async function fill(part) {
+  if (await isWhole(part)) return;
+  const cache = await caches.open(part.cache);
+  await Promise.all([unpackInto(cache, part), ...part.files.map(([url, hash]) => fetchInto(cache, url, hash))]);
+}
+
+async function isWhole({ cache, texts, files }) {
+  return (await caches.has(cache)) && (await (await caches.open(cache)).keys()).length === texts.length + files.length;
+}
+
+/* The names of the parts that are not on the phone yet. */
+async function missing() {
+  const found = await Promise.all(PARTS.map(async (part) => ((await isWhole(part)) ? [] : [nameOf(part)])));
+  return found.flat();
+}
+
 /* All text files in one answer: on a slow network that is most of the wait. Each goes under its own address. */
-async function unpackInto(cache) {
-  const bytes = await fetchChecked(`/pack/${PACK}`, PACK).then((response) => response.arrayBuffer());
+async function unpackInto(cache, part) {
+  const bytes = await fetchChecked(`/pack/${part.pack}`, part.pack).then((response) => response.arrayBuffer());
   const { headers, parts } = JSON.parse(new TextDecoder().decode(bytes));
   await Promise.all(
     parts.map(([url, type, text]) => cache.put(url, new Response(text, { headers: { ...headers, "Content-Type": type } }))),
   );
-  return new Set(parts.map(([url]) => url));
 }
 
 /* What is in the cache is served at once; the network is asked only for what the browser has thrown out. */
-async function serve(url, cacheName, hash) {
-  const cache = await caches.open(cacheName);
+async function serve(url) {
+  const part = PART_OF.get(url);
+  const cache = await caches.open(part.cache);
   const found = await cache.match(url, { ignoreVary: true });
   if (found) return found;
   try {
-    return await fetchInto(cache, url, hash);
+    const file = part.files.find(([one]) => one === url);
+    await (file ? fetchInto(cache, ...file) : unpackInto(cache, part));
+    return await cache.match(url, { ignoreVary: true });
   } catch {
     return new Response("This part of Cellarslate is not on the phone, and the book cannot be reached.\n", {
       status: 504, headers: { "Content-Type": "text/plain; charset=utf-8" },
@@ -116,21 +131,18 @@ async function fetchChecked(url, hash) {
 }
 
 async function fetchInto(cache, url, hash) {
-  const kept = await fetchChecked(url, hash);
-  await cache.put(url, kept.clone());
-  return kept;
+  await cache.put(url, await fetchChecked(url, hash));
 }
 
-/* The small parts first; on a connection that is paid by the byte the large ones wait for the first scan. */
+/* On a connection that is paid by the byte the reader of labels, the large one, waits for the first scan. */
 async function keepAhead(isSparing) {
-  for (const [url, { cache: name, hash }] of [...LATER_CACHES].reverse()) {
-    if (isSparing && name.startsWith(`${PREFIX}scan-`)) continue;
-    const cache = await caches.open(name);
-    if (!(await cache.match(url))) await fetchInto(cache, url, hash).catch(() => {}); // the first scan tries again
+  for (const part of LATER) {
+    if (isSparing && nameOf(part) === "scan") continue;
+    await fill(part).catch(() => {}); // tried again when a page opens, and when it is wanted
   }
 }
 
 async function tidy() {
-  const kept = new Set([CACHE, ...[...LATER_CACHES.values()].map(({ cache }) => cache)]);
+  const kept = new Set(PARTS.map(({ cache }) => cache));
   for (const name of await caches.keys()) if (name.startsWith(PREFIX) && !kept.has(name)) await caches.delete(name);
 }

@@ -3,7 +3,7 @@
 import { device, storageStatus } from "../slate/device.js";
 import { onCards, site } from "../slate/cards.js";
 import { current, leave, onWho } from "../slate/who.js";
-import { workerVersion } from "../slate/worker.js";
+import { missingParts, workerVersion } from "../slate/worker.js";
 import { getKeypadChoice, setKeypadChoice } from "../ui/keypad.js";
 import { getTheme, setTheme } from "../ui/theme.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
@@ -11,7 +11,9 @@ import { choiceRow } from "./choices.js";
 import { setUnitsChoice, unitsChoice } from "./form/values.js";
 import { decimalChoice, setDecimalChoice } from "./house.js";
 
-const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
+const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["goods_receipt", "Cases", "in from another site"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
+/** @type {Record<string, string>} what is fetched after the rest */
+const PARTS = { curve: "the curves", jobs: "the jobs", scan: "the reader of labels" };
 /** @type {any} the browser's offer to install, where it makes one */
 let install = null;
 addEventListener("beforeinstallprompt", (event) => {
@@ -27,7 +29,8 @@ export async function start() {
 }
 
 async function show() {
-  const [own, who, house, storage, version] = await Promise.all([device(), current(), site(), storageStatus(), workerVersion()]);
+  const [own, who, house, storage, version, missing] = await Promise.all([device(), current(), site(), storageStatus(), workerVersion(), missingParts()]);
+  const awaited = missing.flatMap((name) => PARTS[name] ?? []).join(", ");
   const isInstalled = matchMedia("(display-mode: standalone)").matches;
   render([
     html`<ul class="list list--links"><li><a href="/who?then=/more"><span class="list__mark">Who logs</span><span class="list__what">${who ? who.name : "nobody chosen"}</span><span class="list__end">${who?.role ?? ""}</span></a></li>
@@ -37,6 +40,7 @@ async function show() {
       <li><a href="/desk/"><span class="list__mark">Desk</span><span class="list__what">needs signal</span></a></li></ul>`,
     who ? html`<button type="button" class="button" @click=${leave}>Put the phone down</button>` : nothing,
     installHint(isInstalled),
+    awaited ? html`<p class="band band--note"><span>Not on this phone yet: ${awaited}. Keep the app open with signal for a minute.</span></p>` : nothing,
     choiceRow("Units", "units", [["metric", "metric"], ["us", "US"]], unitsChoice(), setUnitsChoice),
     choiceRow("Decimal mark", "decimal", [["", "as the house"], [".", "1.5"], [",", "1,5"]], decimalChoice(), setDecimalChoice),
     choiceRow("Keys", "keys", [["own", "large keys"], ["system", "phone keyboard"]], getKeypadChoice(), setKeypadChoice),

@@ -5,7 +5,7 @@ import { onChange } from "../slate/queue.js";
 import { BadMark, parseMark, suggest } from "../trade/marks.js";
 import { drawCurve } from "../ui/charts.js";
 import { badge } from "../ui/badge.js";
-import { formatAgo, formatDate, formatDuration, formatTime } from "../ui/format.js";
+import { formatAgo, formatDate, formatDuration, formatTime, inOwnMark } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { cautionLine } from "./cautions.js";
@@ -89,7 +89,7 @@ function state(card, byName) {
   const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3);
   return html`<dl class="readings">${figures.map((/** @type {any} */ field) => {
     const last = card.last[kind.name][field.name];
-    return html`<div><dt>${labelOf(field)}</dt><dd>${last.raw}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
+    return html`<div><dt>${labelOf(field)}</dt><dd>${inOwnMark(last.raw)}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
   })}</dl>${since}`;
 }
 
@@ -113,7 +113,7 @@ function lines(card, byName, fresh) {
   return html`<section>
     ${recent.length ? html`<ul class="list">${recent.map((/** @type {any} */ line) => html`<li class="list__item--short">
         <span class="list__mark">${isToday(line.at) ? formatTime(line.at) : formatAgo(line.at)}</span>
-        <span class="list__what">${line.summary || byName.get(line.kind)?.title || line.kind}</span>
+        <span class="list__what">${inOwnMark(line.summary || byName.get(line.kind)?.title || line.kind)}</span>
         <span class="list__end">${line.waiting ? badge("waiting") : line.person}</span></li>`)}</ul>`
       : html`<p class="quiet">Nothing logged here yet.</p>`}
     <p class="quiet fresh">${fresh ? (Date.now() - Date.parse(fresh) > STALE_MS ? `As the book had it ${agoWords(fresh)}.` : "") : "The book has not been asked yet."}</p>
@@ -132,7 +132,7 @@ function doing(card, byName) {
   if (isStill && card.run) rows.unshift({ words: "Run sheet", sign: "glass", path: runPath(card.mark) });
   if (isStill && !card.run) rows.push({ words: "Readings without a charge", sign: "glass", path: runPath(card.mark) });
   if (card.sort === "tank" && card.holds && !card.holds.mash) {
-    rows.splice(1, 0, ...[["Reduce, worked out", "reduce"], ["Bottling line", "bottling"]].map(([words, job]) => ({ words, sign: "tank", path: `/job/${job}?mark=${encodeURIComponent(card.mark)}` })));
+    rows.splice(1, 0, ...[["How much water", "reduce"], ["Bottling line", "bottling"]].map(([words, job]) => ({ words, sign: "tank", path: `/job/${job}?mark=${encodeURIComponent(card.mark)}` })));
   }
   const [main, ...others] = rows;
   const rest = others.length > OTHERS_SHOWN + 1 ? others.splice(OTHERS_SHOWN) : [];

@@ -3,26 +3,32 @@
 import { ENTRIES, write } from "./db.js";
 import { tell } from "./news.js";
 
-const TIMES_MAX = 3;
+const TIMES_MAX = 3; // for what is in a gap: a book that never fills it would be asked for ever
 
 /**
- * Put settled entries back in the line that the book says it has not seen: in a gap of a device's counter, or above it.
- * Only those the same book had taken, and three times at most.
- * @param {Record<string, {seen: number, gaps: [number, number][]}>} devices as the answer reports them
- * @param {string} bookId
+ * Put settled entries back in the line that the book may not have: in a gap of a device's counter, above it, or all of
+ * them where the book has no longer the head it had (another phone may have used the same numbers).
+ * Only those the same book had taken.
+ * @param {{devices: Record<string, {seen: number, gaps: [number, number][]}>, book_id: string, has_head?: boolean}} answer
  * @returns {Promise<number>} how many wait again
  */
-export async function offerAgain(devices, bookId) {
+export async function offerAgain({ devices, book_id: bookId, has_head: hasHead }) {
   const count = await write([ENTRIES], async (tx) => {
     const store = tx.objectStore(ENTRIES);
     let again = 0;
-    for (const [device, { seen, gaps }] of Object.entries(devices ?? {})) {
-      for (const [low, high] of [...(gaps ?? []), [seen + 1, Number.MAX_SAFE_INTEGER]]) {
-        const range = IDBKeyRange.bound([device, low], [device, high]);
-        for (const kept of await store.index("device_seq").getAll(range)) {
-          if (!isTaken(kept) || kept.receipt?.book_id !== bookId || kept.offered >= TIMES_MAX) continue;
-          await store.put({ ...kept, state: "waiting", offered: kept.offered + 1 });
-          again += 1;
+    /** @param {any} found @param {IDBKeyRange} [range] */
+    const offer = async (found, range) => {
+      for (const kept of await found.getAll(range)) {
+        if (!isTaken(kept) || kept.receipt?.book_id !== bookId || (range && kept.offered >= TIMES_MAX)) continue;
+        await store.put({ ...kept, state: "waiting", offered: kept.offered + (range ? 1 : 0) });
+        again += 1;
+      }
+    };
+    if (hasHead === false) await offer(store);
+    else {
+      for (const [device, { seen, gaps }] of Object.entries(devices ?? {})) {
+        for (const [low, high] of [...(gaps ?? []), [seen + 1, Number.MAX_SAFE_INTEGER]]) {
+          await offer(store.index("device_seq"), IDBKeyRange.bound([device, low], [device, high]));
         }
       }
     }

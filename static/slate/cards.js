@@ -29,11 +29,18 @@ let refreshing = null;
  * @throws {import("./ask.js").NoAnswer}
  */
 export function refresh() {
-  refreshing ??= refreshAll().finally(() => {
-    refreshing = null;
+  if (refreshing) return refreshing;
+  const round = refreshAll().finally(() => {
+    if (refreshing === round) refreshing = null;
   });
-  return refreshing;
+  refreshing = round;
+  return round;
 }
+
+// A round that began before this phone was let in ends in a refusal: nobody joins it from then on.
+listen("device", () => {
+  refreshing = null;
+});
 
 async function refreshAll() {
   const begunAt = new Date().toISOString();

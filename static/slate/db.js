@@ -36,6 +36,11 @@ export class SlateClosed extends Error {
 let opening = null;
 /** @type {Set<(words: string) => void>} */
 const blockedCallbacks = new Set();
+/** @type {Set<any>} transactions that may still ask for something */
+const underWay = new Set();
+// A page that is left but kept for the way back stands still in the midst of a transaction, and WebKit lets no other
+// page at the same store until it ends: to the next page the slate would hang. What was under way is done again later.
+addEventListener("pagehide", (event) => event.persisted && underWay.forEach(abort));
 
 /** @param {(words: string) => void} callback called when another tab's version stands in the way */
 export function onBlocked(callback) {
@@ -108,13 +113,17 @@ async function run(stores, mode, work, options) {
   const tx = await begin(stores, mode, options);
   const done = tx.done;
   done.catch(() => {}); // its failure is thrown below, once
+  underWay.add(tx);
   try {
     const result = await work(tx);
+    underWay.delete(tx); // nothing more is asked of it: it ends by itself, whatever becomes of the page
     await done;
     return result;
   } catch (error) {
     abort(tx);
     throw translate(tx.error ?? error);
+  } finally {
+    underWay.delete(tx);
   }
 }
 

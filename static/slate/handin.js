@@ -129,9 +129,10 @@ async function handInAll(isLooking) {
     const answer = await handInBatch(batch, known?.id ?? batch[0]?.device, leftOut);
     if (answer) {
       entriesMax = ENTRIES_MAX;
-      await takeAnswer(answer, known);
-      if (mayOfferAgain) await offerAgain(answer.devices, answer.book_id);
+      // Before this answer's own head is kept: it covers what the phone knew until now.
+      if (mayOfferAgain) await offerAgain(answer);
       mayOfferAgain = false;
+      await takeAnswer(answer, known);
     }
     found = await next(leftOut);
   }
@@ -154,7 +155,7 @@ async function knownDevice() {
  * @returns {Promise<any>} the answer, or null where the batch must be cut smaller
  */
 async function handInBatch(batch, deviceId, leftOut) {
-  const body = { now: localStamp(), device: deviceId ?? "", entries: batch.map((kept) => kept.entry) };
+  const body = { now: localStamp(), device: deviceId ?? "", head: await getMeta("head"), entries: batch.map((kept) => kept.entry) };
   try {
     const answer = await ask("/api/hand-in", { body });
     if (!isReceipt(answer, batch)) throw new NoAnswer("foreign", "The answer was not one of the book's receipts.");
@@ -189,6 +190,7 @@ async function takeAnswer(answer, known) {
   const own = await device();
   // Only now, with the counter set by the answer: this phone may have lost its slate, and must not count from 1 again.
   if (known?.enrolled && own?.id !== known.id) await become(known);
+  await setMeta("head", answer.head);
   await setMeta("handed_in_at", new Date().toISOString());
   await setMeta("book_id", answer.book_id);
 }

@@ -35,14 +35,20 @@ export async function registerWorker({ onNewer, onReady = () => {} }) {
 }
 
 /** @returns {Promise<string>} the version that serves this page, or "" without a worker */
-export async function workerVersion() {
+export const workerVersion = () => asked("VERSION", "");
+
+/** @returns {Promise<string[]>} names of the parts that are not on this phone yet: `floor`, `curve`, `jobs`, `scan` */
+export const missingParts = () => asked("MISSING", []);
+
+/** @template T @param {string} type @param {T} otherwise where no worker answers @returns {Promise<T>} */
+async function asked(type, otherwise) {
   const worker = navigator.serviceWorker?.controller;
-  if (!worker) return "";
+  if (!worker) return otherwise;
   const { port1, port2 } = new MessageChannel();
   return new Promise((resolve) => {
     port1.onmessage = ({ data }) => resolve(data);
-    setTimeout(() => resolve(""), 1000);
-    worker.postMessage({ type: "VERSION" }, [port2]);
+    setTimeout(() => resolve(otherwise), 1000);
+    worker.postMessage({ type }, [port2]);
   });
 }
 

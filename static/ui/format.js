@@ -38,6 +38,9 @@ export function formatQuantity(value, decimals, unit) {
   return `${formatNumber(value, decimals)}${NO_BREAK}${unit}`;
 }
 
+/** Figures as they were typed, in the site's decimal mark, so that one screen has one; what is kept stays as typed. @param {string} text */
+export const inOwnMark = (text) => text.replace(/(\d)[.,](?=\d)/g, `$1${decimalMark()}`);
+
 /**
  * Read a typed figure. Comma and point both serve as the decimal mark; spaces may part thousands.
  * @param {string} text

@@ -92,17 +92,20 @@ def test_the_first_install(world: World, encoding: str, measured: Measured) -> N
         return bytes(unpack(body))
 
     constants = dict(re.findall(r"^const ([A-Z]+) = (.*);$", fetch("/sw.js").decode(), re.MULTILINE))
-    pack = f"/pack/{json.loads(constants['PACK'])}"
-    parts = {url for url, _, _ in json.loads(fetch(pack))["parts"]}
-    alone = [url for url, _ in json.loads(constants["ASSETS"]) if url not in parts]
-    for url in alone:
-        fetch(url)
+    floor, *right_after = json.loads(constants["PARTS"])
+
+    def fetch_part(part: dict[str, Any]) -> None:
+        for url in [f"/pack/{part['pack']}", *(url for url, _ in part["files"])]:
+            fetch(url)
+
+    fetch_part(floor)
     first = sum(sizes.values()) / 1024
-    for url in [url for large in json.loads(constants["LATER"]).values() for url, _ in large]:
-        fetch(url)
+    for part in right_after:
+        fetch_part(part)
     later = sum(sizes.values()) / 1024 - first
     over = "as sent over TLS" if "br" in encoding else "as sent over plain http"
-    measured.add("first install", f"pack of {len(parts)} text files, {over}", sizes[pack] / 1024, "KB")
+    texts = f"pack of {len(floor['texts'])} text files, {over}"
+    measured.add("first install", texts, sizes[f"/pack/{floor['pack']}"] / 1024, "KB")
     measured.add("first install", f"what comes right after, the reader of labels in it, {over}", later, "KB")
     # Held where phones are: over TLS.
     bound = {"at_most": INSTALL_KB} if "br" in encoding else {}

@@ -115,6 +115,36 @@ def test_two_bottlings_of_one_batch_are_told_apart_by_the_case(told: Told) -> No
     assert (on_hand(told, one)[0], on_hand(told, two)[0]) == (360, 358)
 
 
+def come_in(told: Told, **more: Any) -> str:
+    """20 cases of 6 half-litre bottles at 45 % by their papers: 27 L of pure alcohol."""
+    said = {"document": "D-7", "batch": "K2603", "spirit": "kirsch", "strength": "45 pct_vol", "bottle_size": "0.5 L",
+            "per_case": "6 count", "cases": "20 count", "case_from": "1", "case_to": "20", "seals": "yes"}  # fmt: skip
+    return told.say("goods_receipt", **said, consignor="Northhill", **more)
+
+
+def test_cases_from_another_site_are_stock_like_any_other(told: Told) -> None:
+    """120 x 0.5 L x 45 % = 27 L declared; two bottles short are 0.45 L lost on the way, never netted."""
+    came = come_in(told, short="2 count")
+    pure, short = pytest.approx(27.0, abs=1e-5), pytest.approx(0.45, abs=1e-4)
+    assert [flow[:3] for flow in told.flows(came)] == [
+        ("out:received", f"b:{came}", pure), (f"b:{came}", "out:transit", short)
+    ]  # fmt: skip
+    assert on_hand(told, came) == (118, pytest.approx(26.55, abs=1e-4))
+    assert asked(told, came)["goods_short"].startswith("2 of 120 bottles were missing or broken.")
+    assert asked(told, out(told, cases="5 count", case_from="1", case_to="5")) == {}
+    assert on_hand(told, came)[0] == 88
+    traced = lineage.trace(told.book, lineage.find_subject(told.book, came))
+    assert traced.origin.leaves == {f"c:{came}": 1.0}
+    assert {node.sort for node in traced.nodes.values()} == {"received", "goods"}
+    assert traced.nodes[f"c:{came}"].name == "Northhill"
+
+
+def test_received_cases_and_own_ones_of_a_batch_are_told_apart_by_the_case(told: Told) -> None:
+    own, came = bottle(told, first=21), come_in(told)
+    out(told, "sample", bottles="1 count", case_from="3")
+    assert (on_hand(told, own)[0], on_hand(told, came)[0]) == (360, 119)
+
+
 def test_a_removal_before_its_bottling_waits_and_then_counts(told: Told) -> None:
     """The phone of the store came in first."""
     now = NOW - timedelta(minutes=5)

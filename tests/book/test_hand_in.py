@@ -326,3 +326,30 @@ def test_a_lower_case_mark_finds_its_vessel_and_stays_as_it_was_typed(book: Book
 
 def test_an_answer_to_nothing_is_kept(book: Book) -> None:
     assert settled(send(book, answer(new_id()))) == ["entered"]
+
+
+def test_what_is_sent_again_hears_again_what_the_book_asks(book: Book) -> None:
+    """The phone may have missed the first answer, and its question with it."""
+    odd = reading(mark=make_mark("F99"))
+    first, again = (send(book, odd)["results"][0] for _ in range(2))
+    assert (first["settled"], again["settled"]) == ("queried", "known")
+    assert again["queries"] == first["queries"]
+    send(book, answer(odd["id"], "struck", seq=2))
+    assert "queries" not in send(book, odd)["results"][0]
+
+
+def test_a_phone_hears_whether_the_book_still_has_the_head_it_had(book: Book) -> None:
+    def said(head: Any) -> Any:
+        batch = {"now": NOW.isoformat(), "device": "d-one", "entries": [], "head": head}
+        return hand_in(book, batch, via="phone", now=NOW).get("has_head")
+
+    begin = send(book)["head"]
+    assert tuple(begin) == (0, log.FIRST_DIGEST)
+    first = send(book, reading(seq=1))["head"]
+    last = send(book, reading(seq=2), reading(seq=3))["head"]
+    assert (first[0], last[0]) == (1, 3)
+    assert tuple(last) == log.head(book)
+    assert [said(head) for head in (begin, first, last, list(last))] == [True] * 4
+    assert [said(head) for head in ((4, last[1]), (2, last[1]), (3, first[1]), (0, last[1]))] == [False] * 4
+    assert said(None) is None
+    assert "has_head" not in send(book)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import http.client
 import http.server
+import re
 import threading
 from typing import Any, Literal
 
@@ -18,7 +19,8 @@ class FaultyProxy:
 
     `mode` may be changed at any time: `lose_answer` lets the server work and drops its reply to a hand-in; `portal`
     answers all with a sign-in page and 200, `redirect` with a redirect to one; `swallow` never answers;
-    `unreachable` cuts the line. `worker_suffix` is put behind the worker's script: a newer version of the product.
+    `unreachable` cuts the line. `worker_suffix` is the name of a newer version of
+    the product, in which every page and the jobs have changed.
     """
 
     def __init__(self, server_port: int) -> None:
@@ -107,6 +109,8 @@ class _Handler(http.server.BaseHTTPRequestHandler):
         text = (gzip.decompress(content) if encoding == "gzip" else content).decode()
         head, rest = text.split("\n", 1)
         assert head.startswith("const VERSION = "), head[:80]
+        # The parts that change with most versions: what every page needs, and the jobs.
+        rest = re.sub(r'"cache": "(floor|jobs)-[0-9a-f]+"', rf'"cache": "\1-{self.owner.worker_suffix}"', rest)
         return f'const VERSION = "{self.owner.worker_suffix}";\n{rest}'.encode()
 
     def _send(self, status: int, headers: list[tuple[str, str]], content: bytes) -> None:

@@ -28,6 +28,7 @@ _ALL = """async () => (await import("/static/slate/queue.js")).all()"""
 _HAND_IN = """async () => (await import("/static/slate/handin.js")).handInNow()"""
 _ENROL = """async ([token, name]) => (await import("/static/slate/device.js")).enrol(token, name)"""
 _CHOOSE = """async code => (await import("/static/slate/who.js")).choose(code)"""
+_NOTHING_MISSING = """!(await (await import("/static/slate/worker.js")).missingParts()).length"""
 _WAITING = """(await (await import("/static/slate/queue.js")).waiting()).length"""
 READY = """async () => { await navigator.serviceWorker.ready;
   if (!navigator.serviceWorker.controller)
@@ -47,6 +48,11 @@ def wait_for(page: Any, expression: str, wait_s: float = WAIT_MS / 1000) -> None
     while not page.evaluate(f"async () => Boolean({expression})"):
         assert time.monotonic() < deadline, f"never true: {expression}"
         time.sleep(0.05)
+
+
+def wait_until_all_is_there(page: Any) -> None:
+    """Wait until the phone keeps what is fetched right after the first install too."""
+    wait_for(page, _NOTHING_MISSING)
 
 
 def wait_until_started(page: Any) -> None:
@@ -82,6 +88,7 @@ class Phone:
         """Let the phone in, and wait until it can work without signal."""
         page = self.open("/today")
         page.evaluate(READY)
+        wait_until_all_is_there(page)
         page.evaluate(_ENROL, [token, "PH-2"])
         page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
         page.evaluate(_CHOOSE, "NS")

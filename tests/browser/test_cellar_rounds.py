@@ -74,9 +74,6 @@ def cellar(
         with open_book(floor.world.book_path) as book:
             fill(book)
         floor.page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
-        # The jobs come after the first install, into a cache of their own.
-        wait_for(floor.page, """(await Promise.all((await caches.keys()).filter((name) => name.includes("jobs"))
-          .map(async (name) => (await (await caches.open(name)).keys()).length))).some((count) => count > 5)""")
         floor.world.server.stop()
         yield floor
         assert floor.faults == []

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import shutil
 import sqlite3
+from datetime import UTC, datetime
 from typing import Any
 
 import pytest
 
 from tests.browser.faulty_proxy import FaultyProxy
 from tests.browser.offline_world import FERMENTER, Phone, World, reading, wait_for
+from webapp.book.intake import hand_in
+from webapp.book.store import open_book
 
 
 @pytest.fixture
@@ -197,6 +200,40 @@ def test_a_book_restored_from_an_older_backup_is_made_whole(world: World, phone:
     phone.wait_until_settled()
     assert {entry["id"] for entry in world.entries()} == {one["id"] for one in phone.slate()}
     assert len(world.entries()) == 4
+
+
+def test_a_restored_book_gets_entries_whose_numbers_a_twin_has_used_meanwhile(world: World, phone: Phone) -> None:
+    """The counter has no gap then: that the book lacks what it had is seen by its head. What it still has stays so."""
+    first = phone.log(reading(remark="before the backup"))
+    phone.log(reading(gravity="1,045", remark="asks: it rose"))
+    phone.wait_until_settled()
+    asked = [one["id"] for one in phone.slate() if one["state"] == "queried"]
+    assert asked
+    world.server.stop()
+    backup = world.data_dir / "backup.sqlite"
+    with sqlite3.connect(world.book_path) as book, sqlite3.connect(backup) as copy:
+        book.backup(copy)
+    world.server.start()
+    lost = [phone.log(reading(remark=f"after the backup {i}")) for i in range(2)]
+    assert phone.hand_in()["standing"] == "idle"
+    world.server.stop()
+    for part in world.data_dir.glob("book.sqlite*"):
+        part.unlink()
+    shutil.copy(backup, world.book_path)
+    now = datetime.now(UTC)
+    twins = [one["entry"] | {"id": f"0193{one['seq']:04x}-0000-7000-8000-00000000000a"} for one in lost]
+    batch = {"now": now.isoformat(), "device": first["device"], "entries": twins}
+    with open_book(world.book_path) as book:
+        hand_in(book, batch, via="phone", now=now)
+    world.server.start()
+    assert phone.hand_in()["standing"] == "idle"
+    phone.wait_until_settled()
+    ids = {one["id"] for one in phone.slate()}
+    assert {entry["id"] for entry in world.entries()} == ids | {one["id"] for one in twins}
+    assert set(asked) <= {one["id"] for one in phone.slate() if one["state"] == "queried"}, "its questions stay open"
+    times = [one["settled_at"] for one in phone.slate()]
+    assert phone.hand_in()["standing"] == "idle"
+    assert [one["settled_at"] for one in phone.slate()] == times, "it does not offer them for ever"
 
 
 def test_a_phone_restored_from_an_older_copy_does_not_count_twice(world: World, phone: Phone) -> None:

@@ -128,8 +128,12 @@ def test_a_newer_version_waits_for_consent_and_touches_no_entry(world: World, pr
         notice.locator("button.button--main").click()
     wait_until_started(page)
     assert page.evaluate("""async () => (await import("/static/slate/worker.js")).workerVersion()""") == "newer-version"
+    # What the phone held before is there in the newer version at once, and the older one is gone.
     names = page.evaluate("caches.keys()")
-    assert [name for name in names if name.startswith("cellarslate-shell-")] == ["cellarslate-shell-newer-version"]
+    assert sorted(name for name in names if "-floor-" in name or "-jobs-" in name) == [
+        "cellarslate-floor-newer-version",
+        "cellarslate-jobs-newer-version",
+    ]
     assert {one["id"] for one in phone.slate() if one["state"] == "waiting"} == set(kept)
     page.unroute("**/api/**")
     assert phone.hand_in()["standing"] == "idle"

@@ -30,7 +30,7 @@ def run(driver: Any, body: str, *arguments: Any) -> Any:
 
 def test_open_log_stop_the_server_reopen_hand_in(webkit_parts: Any, world: World) -> None:
     with open_webkit(webkit_parts) as driver:
-        driver.set_script_timeout(90)
+        driver.set_script_timeout(60)
         driver.get(world.server.url + "/today")
         assert run(driver, READY), "the worker controls the page"
         run(driver, ENROL, world.token("PH-7"))
@@ -50,3 +50,19 @@ def test_open_log_stop_the_server_reopen_hand_in(webkit_parts: Any, world: World
         assert run(driver, HAND_IN)["standing"] == "idle"
         assert all(one["state"] in ("entered", "queried", "known") for one in run(driver, ALL))
     assert {entry["id"] for entry in world.entries()} == {online["id"], offline["id"]}
+
+
+def test_a_page_left_in_the_midst_of_its_work_does_not_hold_the_slate(webkit_parts: Any, world: World) -> None:
+    """WebKit keeps a page that was left for the way back, and its transactions with it."""
+    with open_webkit(webkit_parts) as driver:
+        driver.set_script_timeout(30)
+        driver.get(world.server.url + "/today")
+        assert run(driver, READY)
+        kept = run(driver, LOG, reading(remark="before"))
+        busy = """const { write, ENTRIES } = await import("/static/slate/db.js");
+          return new Promise((begun) => write([ENTRIES], async (tx) => {
+            for (;;) { await tx.objectStore(ENTRIES).count(); begun(true); }
+          }).catch(() => {}));"""
+        assert run(driver, busy)
+        driver.get(world.server.url + "/slate")
+        assert [one["id"] for one in run(driver, ALL)] == [kept["id"]]

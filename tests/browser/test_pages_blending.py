@@ -18,9 +18,6 @@ from webapp.trade.marks import make_mark
 pytestmark = pytest.mark.browser
 T1, T3 = make_mark("T1"), make_mark("T3")
 VAT = 217.84 / 362.9 * 100  # % vol of the vat, 329.9 kg
-JOBS = ("panel.js", "reduce/reduce.js", "reduce/view.js", "reduce/reducing.js", "bottling/line.js", "bottling/view.js")
-_THERE = "caches.match(`/static/jobs/${name}`, { ignoreSearch: true })"
-JOBS_THERE = f"(async () => (await Promise.all({list(JOBS)}.map((name) => {_THERE}))).every(Boolean))()"
 _REFRESHED = """async (mark) => {
   const { getCard, refresh } = await import("/static/slate/cards.js");
   await refresh();
@@ -68,7 +65,6 @@ def far_tanks(tmp_path_factory, playwright, browser_options):
             if made.page.evaluate(_REFRESHED, T3):
                 break
             made.page.wait_for_timeout(250)
-        wait_for(made.page, JOBS_THERE)
         made.world.server.stop()
         yield made
 

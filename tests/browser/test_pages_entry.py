@@ -34,7 +34,7 @@ def test_comma_figures_are_kept_as_typed_and_reckoned_as_figures(floor: Floor) -
     (entry,) = floor.entries()
     assert entry["values"]["temp"]["raw"] == "14,6"
     assert entry["values"]["gravity"] == {"raw": "1,031", "unit": "SG"}
-    assert "1,031" in page.locator(".readings").inner_text()
+    assert "1.031" in page.locator(".readings").inner_text()
     assert page.locator(".toast").inner_text() == "On the slate. It waits on this phone."
 
 
@@ -108,7 +108,7 @@ def test_a_begun_form_stands_as_it_was_after_a_reload(floor: Floor) -> None:
     _wait_for_vessel(page)
     page = floor.form(FORM)
     assert page.locator("[name=temp]").input_value() == "", "what is logged is no draft any more"
-    assert page.locator("[name=temp]").get_attribute("placeholder") == "14,6", "but the last value, ghosted"
+    assert page.locator("[name=temp]").get_attribute("placeholder") == "14.6", "but the last value, ghosted"
 
 
 def test_a_swapped_unit_travels_with_the_figure_and_is_remembered(floor: Floor) -> None:

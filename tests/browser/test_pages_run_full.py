@@ -136,13 +136,20 @@ def test_the_heads_are_due_by_volume_at_the_flow(floor: Floor) -> None:
           const target = due.targetOf(card.run, { heads_l: 3, hearts_to_pct: null, tails_to_pct: null }, []);
           const when = await due.dueOf(card.run, stream, target, null, 0);
           const [now, before] = [Date.now(), Date.now() - 3600e3];
-          return { when, near: due.nearness(when, stream, now), far: due.nearness(when, stream, before) };
+          const { render } = await import("/static/vendor/lit-html/lit-html.js");
+          const [band, hourOn] = [document.createElement("div"), document.createElement("div")];
+          render(due.dueBand(card.run, when, target, stream, now), band);
+          render(due.dueBand(card.run, when, target, stream, now + 3600e3), hourOn);
+          return { when, near: due.nearness(when, stream, now), far: due.nearness(when, stream, before),
+            words: band.textContent, hourOn: hourOn.textContent };
         }""",
         STILL,
     )
     assert found["when"]["minutes"]["at"] == pytest.approx(15, abs=0.1)
     assert found["when"]["collected_l"]["at"] == 3
     assert (found["near"], found["far"]) == ("near", "later")
+    assert "is near: about" in found["words"]
+    assert re.search(r"was expected about \d\d:\d\d\.\s+Last read \d\d:\d\d\. Read now; nose first\.", found["hourOn"])
 
 
 def test_swapped_digits_draw_the_second_look_and_one_tap_mends_them(floor: Floor) -> None:

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from tests.browser.offline_world import make_phone, phone, proxy, world
-from tests.faults.tally import HEAD, tallies
+from tests.faults.tally import report
 
 __all__ = ["make_phone", "phone", "proxy", "world"]
 
@@ -15,8 +15,4 @@ __all__ = ["make_phone", "phone", "proxy", "world"]
 @pytest.hookimpl(trylast=True)
 def pytest_terminal_summary(terminalreporter: Any) -> None:
     """Print what was put in, and what came of it."""
-    if tallies:
-        terminalreporter.section("faults")
-        terminalreporter.write_line(HEAD)
-        for tally in tallies:
-            terminalreporter.write_line(tally.line())
+    report(terminalreporter)

@@ -41,6 +41,8 @@ class PlainPhone:
         self.at_s = 0  # how far into the season this phone has got
         self._chance = random.Random(seed)
         self._unsure: set[str] = set()
+        self.minds_head = False  # whether it looks for the head it had: phones of before did not
+        self._head: list[Any] | None = None
 
     def log(self, count: int) -> None:
         """Log entries of every kind, one after the other; now and then one amends an earlier one."""
@@ -73,6 +75,7 @@ class PlainPhone:
         self.waiting = self.waiting[len(ids) :]
         self._unsure -= set(ids)
         self.seq = max(self.seq, answer["devices"].get(self.device, {}).get("seen", 0))
+        self._head = answer["head"]
         return True
 
     def hand_in_all(self, tries_most: int = 60) -> None:
@@ -87,9 +90,12 @@ class PlainPhone:
         """Offer again what the book says that it has not seen, as a phone does after every answer."""
         answer = self._ask("POST", "/api/hand-in", self._batch([]), 20.0)
         assert answer
+        waiting = set(self.waiting)
+        if answer.get("has_head") is False:
+            self.waiting += [one for one in self.kept if one not in waiting]
+            return
         seen = answer["devices"][self.device]
         gone = {n for low, high in seen["gaps"] for n in range(low, high + 1)}
-        waiting = set(self.waiting)
         self.waiting += [
             entry["id"]
             for entry in self.kept.values()
@@ -98,7 +104,8 @@ class PlainPhone:
 
     def _batch(self, ids: list[str]) -> dict[str, Any]:
         now = datetime.now(UTC) + timedelta(seconds=self.clock_off_s)
-        return {"now": now.isoformat(), "device": self.device, "entries": [self.kept[one] for one in ids]}
+        batch = {"now": now.isoformat(), "device": self.device, "entries": [self.kept[one] for one in ids]}
+        return batch | ({"head": self._head} if self._head and self.minds_head else {})
 
     def _ask(self, method: str, path: str, body: dict[str, Any], timeout_s: float) -> dict[str, Any] | None:
         where = urlsplit(self.url)

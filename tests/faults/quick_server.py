@@ -23,15 +23,15 @@ _START_WAIT_S = 60.0
 
 
 class QuickServer:
-    """Stands in for ServerProcess: `start`, `kill`, `stop`, `close`, `url`, `port`."""
+    """Stands in for ServerProcess: `start`, `kill`, `stop`, `close`, `url`, `port`. With a database: a group's."""
 
-    def __init__(self, data_dir: Path) -> None:
+    def __init__(self, data_dir: Path, database: str = "") -> None:
         self.data_dir, self.port = data_dir, find_free_port()
         self.url = f"http://127.0.0.1:{self.port}"
         self._child: int | None = None
-        command = [sys.executable, "-m", "tests.faults.quick_server", str(data_dir), str(self.port)]
+        command = [sys.executable, "-m", "tests.faults.quick_server", str(data_dir), str(self.port), database]
         environment = {**os.environ, "PYTHONPATH": str(ROOT_DIR)}
-        self._log = (data_dir.parent / "quick-server.log").open("ab")
+        self._log = (data_dir.parent / f"{data_dir.name}-quick-server.log").open("ab")
         self._parent = subprocess.Popen(
             command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=self._log, env=environment, cwd=ROOT_DIR
         )
@@ -77,7 +77,7 @@ def _pipes(process: subprocess.Popen[bytes]) -> tuple[IO[bytes], IO[bytes]]:
     return process.stdin, process.stdout
 
 
-def serve(data_dir: Path, port: int) -> None:
+def serve(data_dir: Path, port: int, database: str) -> None:
     """In the forked process: serve until killed."""
     from granian.constants import Interfaces
     from granian.server.embed import Server
@@ -86,19 +86,27 @@ def serve(data_dir: Path, port: int) -> None:
     from webapp.serving.gate import Gate
     from webapp.serving.server import THREADS
 
-    app = create_app(data_dir)
+    if database:
+        from webapp.group.app import create_app as create_group
+
+        app = create_group(data_dir, DATABASE=database)
+    else:
+        app = create_app(data_dir)
     gate = Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"])
     server = Server(gate, address="127.0.0.1", port=port, interface=Interfaces.RSGI)
     asyncio.run(server.serve())
 
 
-def main(data_dir: Path, port: int) -> None:
+def main(data_dir: Path, port: int, database: str) -> None:
     """Fork a server at each `start`, wait for its end at each `bury`."""
     import granian.server.embed  # noqa: F401 -- imported once, before any fork
 
     import webapp.desk
     import webapp.floor
-    import webapp.serving.server  # noqa: F401 -- imported once, before any fork
+    import webapp.serving.server
+
+    if database:  # imported once, before any fork
+        import webapp.group.app  # noqa: F401
 
     child = 0
     for line in sys.stdin:
@@ -107,7 +115,7 @@ def main(data_dir: Path, port: int) -> None:
             if not child:
                 os.close(0)
                 os.dup2(2, 1)  # what the server prints is no answer of ours
-                serve(data_dir, port)
+                serve(data_dir, port, database)
                 os._exit(1)
             print(child, flush=True)
         else:
@@ -116,4 +124,4 @@ def main(data_dir: Path, port: int) -> None:
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]), int(sys.argv[2]))
+    main(Path(sys.argv[1]), int(sys.argv[2]), sys.argv[3])

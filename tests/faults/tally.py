@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Any
 
 
 @dataclass
@@ -25,6 +26,16 @@ class Tally:
         """Fail where something was lost or doubled, or where no fault was put in at all."""
         assert self.faults and self.entries, self.line()
         assert (self.lost, self.doubled) == (0, 0), self.line()
+
+
+def report(reporter: Any) -> None:
+    """Print what was put in, and what came of it; once, from whichever folder of tests it was counted in."""
+    if tallies:
+        reporter.section("faults")
+        reporter.write_line(HEAD)
+        for tally in tallies:
+            reporter.write_line(tally.line())
+        tallies.clear()
 
 
 HEAD = f"{'scene':<44} {'faults':>7} {'entries':>8} {'lost':>5} {'doubled':>8}"

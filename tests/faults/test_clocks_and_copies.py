@@ -83,6 +83,7 @@ def restore_often(house: House, times: int) -> Tally:
     """Back up while phones hand in, go on, lose the book, restore: the phones bring what it has lost."""
     tally = new_tally("book restored, older than the receipts")
     tally.notes["entries the backup had not"] = 0
+    house.phones[-1].minds_head = True
     for number in range(times):
         house.work(6)
         backup = house.folder / f"{number}.zip"
@@ -144,3 +145,37 @@ def test_two_phones_with_one_name_and_one_secret_lose_nothing_and_are_told_of(
     tally.check()
     assert said["given_twice"] == len(rows) - len({row["seq"] for row in rows}) > 0
     assert said["gaps"] == []
+
+
+def test_two_phones_with_one_name_bring_both_their_entries_to_a_restored_book(
+    tmp_path: Path, make_server: Callable[..., ServerProcess]
+) -> None:
+    """Their numbers are the same: that one of the two is in the book says nothing of the other. The head does."""
+    house = House(tmp_path, make_server, 1, 13)
+    (first,) = house.phones
+    first.minds_head = True
+    first.log(4)
+    first.hand_in_all()
+    twin = PlainPhone(first.url, first.device, first.secret, seed=14)
+    twin.seq, twin.at_s, twin.minds_head = first.seq, first.at_s, True
+    house.phones.append(twin)
+    had = write_backup(house.data_dir, tmp_path / "backup.zip")
+    for phone in house.phones:
+        phone.log(6)  # both count 5 to 10
+    for phone in house.phones:
+        phone.hand_in_all()
+    house.server.kill()
+    shutil.rmtree(house.data_dir)
+    assert restore_backup(tmp_path / "backup.zip", house.data_dir) == had == 4
+    house.server.start()
+    for phone in house.phones:
+        phone.offer_again()
+        assert len(phone.waiting) >= 6
+        phone.hand_in_all()
+        phone.offer_again()
+        assert phone.waiting == [], "once is enough"
+    house.server.stop()
+    with open_book(house.book_path) as book:
+        ids = {row["id"] for row in book.query("SELECT id FROM entries")}
+    assert ids == {*first.kept, *twin.kept}
+    assert len(ids) == 16

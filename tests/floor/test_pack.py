@@ -11,7 +11,6 @@ import tree_sitter_javascript
 from tree_sitter import Language, Parser
 
 from webapp import create_app
-from webapp.floor import assets
 from webapp.floor.shorten import shorter_script
 from webapp.places import STATIC_DIR
 
@@ -65,25 +64,26 @@ def test_blanks_and_slashes_in_texts_stay():
     )
 
 
-def digest_in(client):
-    return re.search(r'const PACK = "([0-9a-f]{64})"', client.get("/sw.js").text)[1]
+def parts_in(client):
+    return json.loads(re.search(r"^const PARTS = (.*);$", client.get("/sw.js").text, re.MULTILINE)[1])
 
 
-def test_the_pack_holds_every_text_file_with_the_headers_of_a_page(client):
-    digest = digest_in(client)
-    body = client.get(f"/pack/{digest}", headers={"Accept-Encoding": "identity"}).data
-    assert hashlib.sha256(body).hexdigest() == digest
-    pack = json.loads(body)
-    with client.application.test_request_context():
-        wanted = {url for url, _ in assets.assets() if not url.endswith((".woff2", ".png"))}
-    assert {url for url, _, _ in pack["parts"]} == wanted
-    assert "script-src 'self'" in pack["headers"]["Content-Security-Policy"]
-    types = {url: kind for url, kind, _ in pack["parts"]}
+def test_every_pack_holds_the_text_files_of_its_part_with_the_headers_of_a_page(client):
+    types = {}
+    for part in parts_in(client):
+        body = client.get(f"/pack/{part['pack']}", headers={"Accept-Encoding": "identity"}).data
+        assert hashlib.sha256(body).hexdigest() == part["pack"]
+        pack = json.loads(body)
+        assert [url for url, _, _ in pack["parts"]] == part["texts"]
+        assert "script-src 'self'" in pack["headers"]["Content-Security-Policy"]
+        assert all(url.endswith((".woff2", ".png", ".wasm")) for url, _ in part["files"])
+        types |= {url: kind for url, kind, _ in pack["parts"]}
     assert types["/shell/today"].startswith("text/html") and types["/static/floor.js"].startswith("text/javascript")
+    assert types["/static/jobs/reduce/reduce.js"].startswith("text/javascript")
 
 
 def test_every_encoding_carries_the_same_and_another_version_is_refused(client):
-    path = f"/pack/{digest_in(client)}"
+    path = f"/pack/{parts_in(client)[0]['pack']}"
     plain = client.get(path, headers={"Accept-Encoding": "identity"}).data
     assert brotli.decompress(client.get(path, headers={"Accept-Encoding": "br, gzip"}).data) == plain
     assert gzip.decompress(client.get(path, headers={"Accept-Encoding": "gzip"}).data) == plain
@@ -91,11 +91,9 @@ def test_every_encoding_carries_the_same_and_another_version_is_refused(client):
 
 
 def test_the_first_install_stays_within_its_budget(client):
-    taken = len(client.get(f"/pack/{digest_in(client)}", headers={"Accept-Encoding": "br"}).data)
+    taken = len(client.get(f"/pack/{parts_in(client)[0]['pack']}", headers={"Accept-Encoding": "br"}).data)
     taken += len(client.get("/sw.js", headers={"Accept-Encoding": "gzip"}).data)
-    with client.application.test_request_context():
-        beside = [url for url, _ in assets.assets() if url.endswith((".woff2", ".png"))]
-    for url in beside:
+    for url, _ in parts_in(client)[0]["files"]:
         with client.get(url) as answer:
             taken += len(answer.data)
     print(f"first install: {taken / 1000:.1f} KB of {BUDGET_BYTES / 1000:.0f}")

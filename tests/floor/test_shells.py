@@ -7,6 +7,7 @@ import json
 import re
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from flask import Flask
@@ -15,6 +16,7 @@ from flask.testing import FlaskClient
 from webapp import create_app
 from webapp.access.guard import sign_in
 from webapp.book import people
+from webapp.floor import assets
 from webapp.floor.shells import PATTERNS, shell_urls
 from webapp.places import STATIC_DIR
 
@@ -33,15 +35,21 @@ def client(app: Flask) -> FlaskClient:
     return app.test_client()
 
 
-def _constants(client: FlaskClient) -> dict[str, object]:
+def _constants(client: FlaskClient) -> dict[str, Any]:
     found = re.findall(r"^const ([A-Z]+) = (.*);$", client.get("/sw.js").text, re.MULTILINE)
     return {name: json.loads(value) for name, value in found if value[0] in '"[{'}
 
 
+def _kept(client: FlaskClient, parts: int | None = None) -> set[str]:
+    """Return the addresses that the worker keeps, of the first so many parts."""
+    told: list[dict[str, list[Any]]] = _constants(client)["PARTS"][:parts]
+    return {url for part in told for url in [*part["texts"], *(url for url, _ in part["files"])]}
+
+
 def test_every_file_of_the_worker_is_served_with_the_hash_it_names(client: FlaskClient) -> None:
-    constants = _constants(client)
-    listed = [*constants["ASSETS"], *(part for parts in constants["LATER"].values() for part in parts)]
-    assert len(listed) > 60
+    with client.application.app_context():
+        listed = [one for files in assets.parts_of_floor().values() for one in files]
+    assert {url for url, _ in listed} == _kept(client)
     for url, digest in listed:
         answer = client.get(url, buffered=True)
         assert answer.status_code == 200, url
@@ -51,9 +59,7 @@ def test_every_file_of_the_worker_is_served_with_the_hash_it_names(client: Flask
 
 
 def test_every_module_that_a_module_imports_is_kept_too(client: FlaskClient) -> None:
-    constants = _constants(client)
-    later = [part for parts in constants["LATER"].values() for part in parts]
-    listed = {url for url, _ in [*constants["ASSETS"], *later]}
+    listed = _kept(client)
     importing = re.compile(r"""(?:\bfrom\s*|\bimport\s*\(?\s*)["'](\.{1,2}/[^"']+)["']""")
     for url in sorted(listed):
         if not (url.startswith("/static/") and url.endswith(".js")):
@@ -65,7 +71,7 @@ def test_every_module_that_a_module_imports_is_kept_too(client: FlaskClient) -> 
 
 
 def test_every_file_that_a_shell_names_is_kept_too(client: FlaskClient) -> None:
-    listed = {url for url, _ in _constants(client)["ASSETS"]}
+    listed = _kept(client, 1)
     spared = {"/static/icons/apple-touch-icon.png"}  # fetched by the system at the install
     for url in shell_urls():
         named = set(re.findall(r'(?:src|href)="(/(?:static|data)/[^"#]+)', client.get(url).text))
@@ -147,7 +153,7 @@ def test_the_manifest_names_icons_that_are_there(client: FlaskClient) -> None:
 
 
 def test_a_shell_names_its_modules_in_its_head(client: FlaskClient) -> None:
-    listed = {url for url, _ in _constants(client)["ASSETS"]}
+    listed = _kept(client, 1)
     named = re.findall(r'<link rel="modulepreload" href="([^"]+)">', client.get("/shell/log/ferment_reading").text)
     assert {"/static/floor.js", "/static/pages/log.js", "/static/slate/db.js", "/static/kinds/read.js"} <= set(named)
     assert set(named) <= listed

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import random
 from collections.abc import Callable, Iterator
-from datetime import timedelta
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -13,10 +13,17 @@ import pytest
 
 from tests.book.conftest import NOW, fill_world, send
 from tests.book.stories import make_any
+from tests.faults.tally import report
 from tests.group.postgres import Postgres, postgres_or_skip
-from webapp.book import devices, intake, registry
+from webapp.book import devices, intake, people, registry
 from webapp.book.store import Book, open_book
 from webapp.group.sender import NoAnswer
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_terminal_summary(terminalreporter: Any) -> None:
+    """Print what was put in, and what came of it."""
+    report(terminalreporter)
 
 
 @pytest.fixture(scope="session")
@@ -124,3 +131,26 @@ def row_of(book: Book, number: int) -> dict[str, Any]:
     found = book.one("SELECT book_no, body, received_at, skew_s, via, digest FROM entries WHERE book_no = ?", (number,))
     assert found
     return json.loads(json.dumps(found))
+
+
+def at(hours: float) -> datetime:
+    """So many hours before the world's present."""
+    return NOW - timedelta(hours=hours)
+
+
+def with_words(made: dict[str, Any], **words: str) -> dict[str, Any]:
+    """Set fields of words: the helper of entries takes what stands after a blank for a unit."""
+    made["values"] |= {name: {"raw": text} for name, text in words.items()}
+    return made
+
+
+def signed_in(group: Group) -> Any:
+    """A client of somebody of the group's office."""
+    keeper = group.app.extensions["book"]
+    people.put_person(keeper, {"code": "OL", "name": "Ola", "access": "office"}, by="OL")
+    people.set_password(keeper, "OL", "a long enough secret")
+    client = group.app.test_client()
+    assert client.get("/group/sites").status_code == 302
+    signed = client.post("/sign-in", data={"code": "OL", "password": "a long enough secret"})
+    assert signed.headers["Location"] == "/group/sites"
+    return client

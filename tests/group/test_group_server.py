@@ -67,7 +67,7 @@ def test_a_group_killed_mid_batch_and_away_loses_nothing_and_sites_go_on_alone(d
     for thread in threads:
         thread.start()
     try:
-        for _ in range(4):
+        for _ in range(2):
             time.sleep(chance.uniform(0.1, 0.6))
             server.kill()
             tell(north, 5, chance.randrange(1000))  # the site goes on alone
@@ -140,5 +140,9 @@ def test_what_cannot_be_opened_is_said_in_a_sentence(tmp_path, postgres):
     told = run("group-serve", "--data", str(tmp_path / "g"), "--host", "127.0.0.1", "--port", "0",
                "--database", postgres.address("nowhere"))  # fmt: skip
     assert (told.returncode, "Look at --database" in told.stderr, "Traceback" in told.stderr) == (2, True, False)
+    with open_book(tmp_path / BOOK_NAME) as book:
+        unnamed = run("group-join", "--data", str(tmp_path), "--to", "https://group.example", "--code", "x")
+        assert (unnamed.returncode, "has no name yet" in unnamed.stderr) == (2, True)
+        registry.set_site(book, {"name": "North Hill"}, by="JK")
     plain = run("group-join", "--data", str(tmp_path), "--to", "http://group.example", "--code", "x")
-    assert plain.returncode == 2
+    assert (plain.returncode, "begins with https://" in plain.stderr) == (2, True)

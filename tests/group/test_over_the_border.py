@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime
 
 import pytest
 
-from tests.book.conftest import F1, NOW, R2, S1, T1, T2, charge, entry, fruit, gauge
+from tests.book.conftest import F1, R2, S1, T1, T2, charge, entry, fruit, gauge
 from tests.book.conftest import send as log_at
-from tests.group.conftest import Group, tell
-from webapp.book import lineage, people, periods
+from tests.group.conftest import Group, at, signed_in, tell, with_words
+from webapp.book import lineage, periods
 from webapp.book.backup import backup
 from webapp.book.intake import book_id
 from webapp.book.store import open_book
@@ -23,21 +23,11 @@ from webapp.group.tracing import Tracing
 LATER = datetime(2025, 11, 5, tzinfo=UTC)
 
 
-def at(hours: float) -> datetime:
-    return NOW - timedelta(hours=hours)
-
-
 def removal(serial: str = "T-7", whom: str = "South Bank, Lower Road 2", **more):
     made = entry("account_move", T1, serial=serial, from_account="processing", to_account="removed", purpose="in_bond",
                  spirit="plum", distilling_strength="70 pct_vol", volume="100 L", temp="20 degC",
                  strength="62 pct_vol", **more)  # fmt: skip
     return with_words(made, to_whom=whom)
-
-
-def with_words(made, **words):
-    """Set fields of words: the helper of entries takes what stands after a blank for a unit."""
-    made["values"] |= {name: {"raw": text} for name, text in words.items()}
-    return made
 
 
 def receipt(document: str = "T-7", consignor: str = "North Hill distillery", **more):
@@ -60,17 +50,6 @@ def two(group: Group, make_site):
     group.folds.step()
     names = {book_id(north): "North Hill", book_id(south): "South Bank"}
     return north, south, names
-
-
-def signed_in(group):
-    keeper = group.app.extensions["book"]
-    people.put_person(keeper, {"code": "OL", "name": "Ola", "access": "office"}, by="OL")
-    people.set_password(keeper, "OL", "a long enough secret")
-    client = group.app.test_client()
-    assert client.get("/group/sites").status_code == 302
-    signed = client.post("/sign-in", data={"code": "OL", "password": "a long enough secret"})
-    assert signed.headers["Location"] == "/group/sites"
-    return client
 
 
 def tracing(group, names):
@@ -176,6 +155,25 @@ def test_the_pages_show_sites_trace_and_periods(group: Group, two):
     assert looker.get("/group/people").status_code == 403
     client.post(f"/group/sites/{book_id(north)}/shut-out")
     assert send(north, group.let_in("North again")).cursor == 3
+
+
+def test_the_first_run_asks_for_the_group_and_not_for_a_house(group: Group):
+    page = group.app.test_client().get("/set-up?code=x").text
+    assert "A new group" in page
+    assert 'name="units" value="metric"' in page
+    assert "The house" not in page
+
+
+def test_pages_say_when_the_database_is_away_and_go_on_when_it_is_back(group: Group, postgres):
+    client, wire = signed_in(group), group.let_in()
+    postgres.crash()
+    for path in ("/group/sites", "/group/trace?q=T1", "/group/periods", "/group/periods/2025-09.csv"):
+        answer = client.get(path)
+        assert (answer.status_code, "does not answer. Nothing is lost" in answer.text) == (503, True), path
+    assert wire.ask("GET", "/api/group/place?book_id=b-00000000")[0] == 503
+    postgres.start()
+    assert client.get("/group/sites").status_code == 200
+    assert wire.ask("GET", "/api/group/place?book_id=b-00000000")[0] == 200
 
 
 def test_a_site_alone_needs_no_driver_for_the_group():

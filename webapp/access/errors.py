@@ -38,18 +38,18 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         status = error.code or 500
         own = error.description if error.description and error.description != type(error).description else None
         words = own or WORDS.get(status) or WORDS[400 if status < 500 else 500]
-        return _shown(status, words, error)
+        return shown(status, words, error)
 
     def on_csrf(error: Exception) -> Any:
         words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
-        return _shown(400, words, None)
+        return shown(400, words, None)
 
     def on_book(error: BookError) -> Any:
-        return _shown(422, str(error), None)
+        return shown(422, str(error), None)
 
     def on_crash(error: Exception) -> Any:
         current_app.logger.exception("unhandled", exc_info=error)
-        return _shown(500, WORDS[500], None)
+        return shown(500, WORDS[500], None)
 
     app.register_error_handler(csrf_error, on_csrf)
     app.register_error_handler(HTTPException, on_http)
@@ -58,12 +58,13 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         app.register_error_handler(Exception, on_crash)
 
 
-def _shown(status: int, words: str, error: HTTPException | None) -> Any:
+def shown(status: int, words: str, error: HTTPException | None) -> Any:
+    """Return an error as whoever asked can read it: JSON under /api, a page elsewhere."""
     if error is not None and error.response is not None:
         return error.response
-    shown = answer(status, words) if is_api() else Response(render_template("access/error.html", words=words), status)
+    said = answer(status, words) if is_api() else Response(render_template("access/error.html", words=words), status)
     if error is not None:
         for name, value in error.get_headers():
             if name.lower() in ("allow", "retry-after"):
-                shown.headers[name] = value
-    return shown
+                said.headers[name] = value
+    return said

@@ -117,6 +117,7 @@ def set_up() -> Any:
     if wanted is None:
         return redirect(url_for("access.sign_in"))
     form = SetUpForm()
+    form.site.label.text = current_app.config.get("HOUSE", form.site.label.text)
     if request.method == "GET":
         form.setup_code.data = request.args.get("code", "")
     elif form.validate():

@@ -25,7 +25,7 @@ WENT = {
 def batches(book: Book) -> list[dict[str, Any]]:
     """Return batches with a bottling close, newest first, then those in a tank gauged for bottling: name, what, at."""
     done = book.query(
-        "SELECT batch AS name, max(at) AS at, count(*) AS closes FROM bottlings WHERE batch <> '' "
+        "SELECT batch AS name, max(at) AS at, count(*) AS closes FROM bottlings WHERE batch <> '' AND tank <> '' "
         "GROUP BY batch ORDER BY at DESC LIMIT ?",
         (LIST_MOST,),
     )
@@ -47,7 +47,7 @@ def _is_gauged(book: Book, name: str) -> bool:
 def batch(book: Book, name: str) -> dict[str, Any] | None:
     """Return all that the book has of a batch's bottling, or None where it has no such batch."""
     fills = _fills(book, name)
-    roots = book.query("SELECT id FROM bottlings WHERE batch = ? ORDER BY at LIMIT ?", (name, LIST_MOST))
+    roots = book.query("SELECT id FROM bottlings WHERE batch = ? AND tank <> '' ORDER BY at LIMIT ?", (name, LIST_MOST))
     closes = [load_newest(book, f"b:{row['id']}") for row in roots]
     if not fills and not closes:
         return None

@@ -96,19 +96,33 @@ def closes(book: Book) -> list[dict[str, Any]]:
 
 def verify(book: Book) -> list[str]:
     """Return what is wrong with the closed months; empty where digests, order and opening = last closing all hold."""
-    wrong, digest, last = [], "", None
+    wrong: list[str] = []
+    digest, last = "", None
     for row in book.query("SELECT * FROM closes ORDER BY no"):
         digest = sha256(digest + row["figures"])
-        figures = json.loads(row["figures"])
         if row["digest"] != digest:
             wrong.append(f"The figures of {row['month']} are not those that were signed.")
-        if last and (_some(figures["opening"]) != _some(last["closing"]) or figures["start"] != last["until"]):
-            wrong.append(f"{row['month']} does not begin where the month before it ended.")
-        lines = {Line(*line[:-1]): line[-1] for line in figures["lines"]}
-        moved = {(line[0], Line(*line[1:-1])): line[-1] for line in figures["adjustments"]}
-        if _some(stock_lines(Counter(figures["opening"]), lines, moved)) != _some(figures["closing"]):
-            wrong.append(f"The sums of {row['month']} do not come to its closing.")
+        try:
+            figures = json.loads(row["figures"])
+            wrong += _strayed(row, figures, last)
+        except (ValueError, LookupError, TypeError, AttributeError, RecursionError):
+            return [*wrong, f"The figures of {row['month']} cannot be read."]
         last = figures
+    return wrong
+
+
+def _strayed(row: Mapping[str, Any], figures: dict[str, Any], last: dict[str, Any] | None) -> list[str]:
+    """Return what a close says that its own figures, or the close before it, do not."""
+    month, wrong = row["month"], []
+    for name in ("month", "start", "until", "zone"):
+        if figures[name] != row[name]:
+            wrong.append(f"Column {name} of the close of {month} does not say what its figures say.")
+    if last and (_some(figures["opening"]) != _some(last["closing"]) or figures["start"] != last["until"]):
+        wrong.append(f"{month} does not begin where the month before it ended.")
+    lines = {Line(*line[:-1]): line[-1] for line in figures["lines"]}
+    moved = {(line[0], Line(*line[1:-1])): line[-1] for line in figures["adjustments"]}
+    if _some(stock_lines(Counter(figures["opening"]), lines, moved)) != _some(figures["closing"]):
+        wrong.append(f"The sums of {month} do not come to its closing.")
     return wrong
 
 

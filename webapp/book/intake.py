@@ -20,7 +20,7 @@ from webapp.book.clock import measured_skew, utc_text
 from webapp.book.errors import BookError
 from webapp.book.evaluate import Outcome
 from webapp.book.families import Fresh
-from webapp.book.queries import as_sent
+from webapp.book.queries import as_sent, still_open
 from webapp.book.soundness import check_entry
 from webapp.book.store import Book
 from webapp.book.upcast import stored_mark
@@ -51,7 +51,9 @@ def hand_in(
     named = str(batch.get("device") or "")[:40]
     carrier = named if carrier is None else carrier
     skew_s = measured_skew(batch.get("now"), now)
+    past = batch.get("head")
     with book.write():
+        about = {"has_head": log.has_head(book, past)} if past else {}
         desk = _Desk(book, carrier, skew_s, via, utc_text(now))
         desk.may_answer, desk.is_desk = may_answer, is_desk
         desk.look_up(entries)
@@ -63,7 +65,7 @@ def hand_in(
         return {
             "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
             "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
-            "cursor": cursor(book),
+            "cursor": cursor(book), "head": log.head(book), **about,
         }  # fmt: skip
 
 
@@ -167,7 +169,9 @@ class _Desk:
             if row["settled"] == "clash":
                 fold.note_clash(self.book, row["id"])
         outcomes = fold.settle(self.book, self._fresh)
-        return [self._finished(result, outcomes) for result in self._results]
+        known = [result["id"] for result in self._results if result["settled"] == "known"]
+        asked = still_open(self.book, known) if known else {}
+        return [self._finished(result, outcomes, asked) for result in self._results]
 
     def _accept(self, entry: dict[str, Any], text: str, sha: str) -> None:
         columns = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
@@ -203,12 +207,17 @@ class _Desk:
             self._skews[device] = devices.last_skew(self.book, device)
         return self._skews[device]
 
-    def _finished(self, result: dict[str, Any], outcomes: Mapping[str, Outcome]) -> dict[str, Any]:
+    def _finished(
+        self, result: dict[str, Any], outcomes: Mapping[str, Outcome], asked: Mapping[str, list[dict[str, Any]]]
+    ) -> dict[str, Any]:
         known = self._known.get(result["id"] or "")
         if result["settled"] == "refused" or not known:
             return result
         receipt = known.get("row") or known
         result |= {name: receipt[name] for name in ("book_no", "received_at", "digest")}
+        if result["settled"] == "known" and result["id"] in asked:
+            # The phone that asks again may have missed the first receipt, and what the book asked in it.
+            return result | {"queries": asked[result["id"]]}
         outcome = outcomes.get(result["id"])
         if result["settled"] == "entered" and outcome:
             queries = [as_sent(result["id"], name, query) for name, query, answer in outcome.questions if not answer]

@@ -148,7 +148,10 @@ def trace_over(
         seeds = [Seed(step.source_fill, step.order, 1.0) for step in steps if step.source_fill]
         origin = back(read, seeds, most=back_most)
         for step in steps:
-            origin.links[f"f:{step.source_fill}", f"b:{subject.entry}"] = 1.0
+            source = f"f:{step.source_fill}" if step.source_fill else f"c:{step.entry}"
+            origin.links[source, f"b:{subject.entry}"] = 1.0
+            if not step.source_fill:  # it came in bottles from elsewhere
+                origin.leaves[source], origin.steps[source] = 1.0, step
         spread = Spread()
     else:
         seeds, amount, stands = _seeds(read, subject.id)

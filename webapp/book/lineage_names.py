@@ -129,9 +129,13 @@ def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
         state = load_newest(book, f"b:{root}") or {}
         cases = " to ".join(part for part in (row.get("case_from"), row.get("case_to")) if part)
         parts = [f"cases {cases}" if cases else "", f"odd case {row['odd_case']}" if row.get("odd_case") else ""]
-        words = ", ".join([part for part in parts if part] + ([row["lot_mark"]] if row.get("lot_mark") else []))
+        parts += [row.get("lot_mark") or ""]
+        is_received = bool(state.get("document"))
+        parts += [f"received from {state['consignor']}, {state['document']}" if is_received else ""]
+        words = ", ".join(part for part in parts if part)
         name = row.get("batch") or f"bottling {str(row.get('at', ''))[:10]}"
         facts = {**row, **{part: state.get(part) for part in ("good", "size_l", "what", "strength_pct", "lpa_ul")}}
-        nodes[f"b:{entry}"] = Node(f"b:{entry}", "bottling", name, words, str(row.get("tank") or ""), root, entry,
+        sort = "goods" if is_received else "bottling"
+        nodes[f"b:{entry}"] = Node(f"b:{entry}", sort, name, words, str(row.get("tank") or ""), root, entry,
                                    str(row.get("at") or ""), facts)  # fmt: skip
     return nodes

@@ -56,6 +56,13 @@ def head(book: Book) -> tuple[int, str]:
     return (row[0], row[1]) if row else (0, FIRST_DIGEST)
 
 
+def has_head(book: Book, head: tuple[int, str]) -> bool:
+    """Return whether the book was once as this head says: then it still has all that it had then."""
+    number, digest = head
+    row = book.one("SELECT digest FROM entries WHERE book_no = ?", (number,)) if number else {"digest": FIRST_DIGEST}
+    return row is not None and row["digest"] == digest
+
+
 def append(book: Book, rows: list[dict[str, Any]]) -> None:
     """Append rows, inside a write: numbers and digests are given here and set in the rows."""
     book_no, digest = head(book)
@@ -185,6 +192,8 @@ def _strayed(row: Mapping[str, Any]) -> list[str]:
         body = json.loads(row["body"])
     except ValueError:
         return []
+    if not isinstance(body, dict):
+        return [f"The body of book number {row['book_no']} is no entry."]
     same = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
     return [
         f"Column {name} of book number {row['book_no']} does not say what its body says."

@@ -29,7 +29,7 @@ PARTIES = {
     ("in", "out:gauge_difference"): "gain found by a gauge",
     ("out", "out:gauge_difference"): "loss found by a gauge",
     ("out", "out:filter_loss"): "filter and line",
-    ("in", "out:received"): "received in bulk from elsewhere",
+    ("in", "out:received"): "received from elsewhere",
     ("out", "out:transit"): "lost in transit to here",
     ("in", "out:transit"): "received above what was declared",
     ("out", "out:shortage"): "shortage of bottled goods",

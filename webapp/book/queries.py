@@ -45,6 +45,16 @@ def for_entry(book: Book, entry_id: str) -> list[dict[str, Any]]:
     return [_dressed(row) for row in rows]
 
 
+def still_open(book: Book, ids: list[str]) -> dict[str, list[dict[str, Any]]]:
+    """Return the open queries of these entries, notes too, as they travel to a phone; by entry."""
+    marks, found = ", ".join("?" * len(ids)), {}  # type: ignore[var-annotated]
+    sql = f"SELECT {_COLUMNS} FROM queries WHERE answer = '' AND entry IN ({marks}) ORDER BY entry, {_HEAVIEST}, name"  # noqa: S608
+    for row in map(_dressed, book.query(sql, ids)):
+        sent = {name: row[name] for name in ("id", "code", "weight", "field", "words", "suggestions")}
+        found.setdefault(row["entry"], []).append(sent)
+    return found
+
+
 def counts(book: Book) -> dict[str, int]:
     """Return how many queries of each weight wait for an answer: stop, ask, note."""
     rows = book.query("SELECT weight, count(*) AS many FROM queries WHERE answer = '' GROUP BY weight")

@@ -70,7 +70,9 @@ def _bottlings(book: Book, text: str) -> list[Hit]:
 
 
 def _bottling(row: dict[str, Any]) -> Hit:
-    words = f"cases {row['case_from']} to {row['case_to']}" + (f", {row['lot_mark']}" if row["lot_mark"] else "")
+    cases = " to ".join(part for part in (row["case_from"], row["case_to"]) if part)
+    parts = (f"cases {cases}" if cases else "", row["lot_mark"], "" if row["tank"] else "received in bottles")
+    words = ", ".join(part for part in parts if part)
     return Hit(row["id"], "bottling", row["batch"] or f"bottling of {row['tank']}", words, row["at"])
 
 

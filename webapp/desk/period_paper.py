@@ -17,15 +17,18 @@ from reportlab.platypus.flowables import Flowable
 from webapp.book.period_words import CAUTION
 from webapp.book.periods import Account, Period
 from webapp.desk.period_rows import rounding, rows_of, title_of
-from webapp.labels.plan import FONT, FONT_BOLD, load_fonts
+from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
 
 WIDTHS = (112 * mm, 34 * mm, 34 * mm)
+NAME_MOST = 120  # characters: a typed text without end would fill pages, or a row higher than its page
+WORDS_MOST = 1000
 GREY = colors.HexColor("#555555")
 
 
 def paper(period: Period, house: str, printed: str, warned: list[Any]) -> bytes:
     """Return the period as a PDF of A4 pages. printed: the local minute of printing."""
     load_fonts()
+    house = printable(house, NAME_MOST)
     story: list[Flowable] = [
         _text(f"{house}: pure alcohol, {period.name}", 15, bold=True),
         _text(_state(period), 9),
@@ -49,7 +52,8 @@ def paper(period: Period, house: str, printed: str, warned: list[Any]) -> bytes:
     def foot(canvas: Canvas, _document: Any) -> None:
         canvas.setFont(FONT, 8)
         canvas.setFillColor(GREY)
-        canvas.drawString(15 * mm, 10 * mm, f"{house} · {period.name} · printed {printed}")
+        words = f"{period.name} · printed {printed} · {house}"
+        canvas.drawString(15 * mm, 10 * mm, shorten(words, FONT, 8, 150))
         canvas.drawRightString(A4[0] - 15 * mm, 10 * mm, f"page {canvas.getPageNumber()}")
 
     document.build(story, onFirstPage=foot, onLaterPages=foot)
@@ -62,7 +66,7 @@ def _account(account: Account, more: str) -> list[Flowable]:
     for n, row in enumerate(rows_of(account), 1):
         if row.row in ("opening", "closing", "total_in", "total_out"):
             bold.append(n)
-        words = escape(row.words) + (f", {escape(row.about)}" if row.about else "")
+        words = escape(printable(row.words + (f", {row.about}" if row.about else ""), NAME_MOST))
         marks = f'<br/><font size="7" color="#555555">{escape(row.rules_words)}</font>' if row.rules else ""
         cells.append([Paragraph(words + marks, _style(9, n in bold)), row.litres, row.proof_gallons])
     table = Table(cells, WIDTHS, repeatRows=1)
@@ -95,4 +99,5 @@ def _style(size: float, bold: bool = False) -> ParagraphStyle:
 
 
 def _text(words: str, size: float, *, bold: bool = False) -> Paragraph:
-    return Paragraph(escape(words), _style(size, bold))
+    """Return a paragraph. What people typed is text in it: the markup of paragraphs is escaped."""
+    return Paragraph(escape(printable(words, WORDS_MOST)), _style(size, bold))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -83,10 +83,14 @@ def csv_rows(period: Period) -> Iterator[list[str]]:
     for basis, accounts in (("stated", period.accounts), ("now_known", period.known)):
         for account in accounts:
             for row in rows_of(account):
-                line = row.line
-                about = (line.party, line.reason, line.sort, line.of) if line else ("", "", "", "")
-                figures = (str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules))
-                yield [period.name, basis, account.name, row.row, *about, *figures]
+                yield [period.name, basis, *account_cells(account.name, row)]
+
+
+def account_cells(account: str, row: Row) -> list[str]:
+    """Return the cells of a row under CSV_HEADS from `account` on."""
+    line = row.line
+    about = (line.party, line.reason, line.sort, line.of) if line else ("", "", "", "")
+    return [account, row.row, *about, str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules)]
 
 
 def as_json(period: Period, site: dict[str, Any], warned: list[Any]) -> dict[str, Any]:
@@ -95,7 +99,8 @@ def as_json(period: Period, site: dict[str, Any], warned: list[Any]) -> dict[str
         "period": period.name, "site": site.get("name", ""), "months": list(period.months), "time_zone": period.zone,
         "start_utc": f"{period.start}Z", "until_utc": f"{period.until}Z",
         "closed": period.is_closed, "closes": [_close(one) for one in period.closed],
-        "stated": [_account(one) for one in period.accounts], "now_known": [_account(one) for one in period.known],
+        "stated": [account_data(one, rows_of(one)) for one in period.accounts],
+        "now_known": [account_data(one, rows_of(one)) for one in period.known],
         "notices": [{"code": one.code, "weight": one.weight, "words": one.words} for one in warned],
         "caution": CAUTION,
     }  # fmt: skip
@@ -111,7 +116,8 @@ def _row(side: str, account: str, line: Shown) -> Row:
     return Row(side, words[0].upper() + words[1:], about, line.ul, rules(account, line.party), line)
 
 
-def _account(account: Account) -> dict[str, Any]:
+def account_data(account: Account, of: Iterable[Row]) -> dict[str, Any]:
+    """Return an account and its rows as plain data."""
     rows = [
         {
             "row": row.row, "words": row.words, "lpa_ul": row.ul, "lpa_l": row.litres, "proof_gal": row.proof_gallons,
@@ -119,7 +125,7 @@ def _account(account: Account) -> dict[str, Any]:
         }
         | ({"party": row.line.party, "reason": row.line.reason, "sort": row.line.sort,
             "adjustment_of": row.line.of or None} if row.line else {})
-        for row in rows_of(account)
+        for row in of
     ]  # fmt: skip
     return {"account": account.name, "rows": rows}
 

@@ -16,10 +16,11 @@ from webapp.book.lineage import Node
 
 Links = Mapping[tuple[str, str], float]
 SORTS = ("fruit", "opening", "received", "found", "no_fruit", "rest", "ferment", "run", "receiver", "can",
-         "still", "tank", "cask", "vat", "way", "bottling", "gone")  # fmt: skip
+         "still", "tank", "cask", "vat", "way", "bottling", "goods_way",
+         "goods", "gone")  # fmt: skip
 COLUMN = {"fruit": 0, "opening": 0, "received": 0, "found": 0, "no_fruit": 0, "rest": 0, "ferment": 1,
           "run": 2, "receiver": 3, "can": 3, "still": 3, "tank": 4, "way": 4, "cask": 5, "vat": 6, "bottling": 7,
-          "gone": 7}  # fmt: skip
+          "goods_way": 7, "goods": 7, "gone": 7}  # fmt: skip
 HEADS = ("Fruit", "Ferments", "Runs", "Receivers", "Tanks", "Casks", "Vats", "Bottles")
 DEEP_MOST = 3  # tanks into tanks: columns of one sort beside each other
 WIDE, TALL = 1160, 358  # viewBox units, which are pixels at the widths they are made for

@@ -8,6 +8,7 @@ import time
 from functools import lru_cache
 from pathlib import Path
 
+from webapp.access import headers
 from webapp.floor import joined
 from webapp.floor.shells import PATTERNS, shell, shell_urls
 from webapp.kinds.as_data import kinds_data
@@ -18,6 +19,7 @@ Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
 VERSION_KEPT_S = 10
 WORKER_BODY = "sw-body.js"
+FLOOR = "floor"  # the part that every page needs
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
 # The table of US proof, wanted at the first proof: it comes with the jobs.
@@ -26,8 +28,10 @@ _LATER_DATA = {"jobs": "table1.json"}
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
 # curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form.
-# [name of the cache: folder below static]
-LATER_FOLDERS = {"scan": "vendor/zxing-wasm", "jobs": "jobs", "curve": "vendor/uplot"}  # fetched from the end
+# [name of the part: folder below static], fetched in this order
+LATER_FOLDERS = {"curve": "vendor/uplot", "jobs": "jobs", "scan": "vendor/zxing-wasm"}
+# What the parts are made with: phones that hold what another hand packed fetch it anew.
+_MAKERS = ("pack.py", "joined.py", "modules.py", "shorten.py")
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
 # The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
 _LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
@@ -90,19 +94,29 @@ def worker_script() -> tuple[str, str]:
     from webapp.floor.pack import pack
 
     now = version()
-    constants = {"VERSION": now, "ASSETS": assets(), "PACK": pack()[1], "LATER": _by_cache(later()), "SHELLS": PATTERNS}
+    parts = [pack(name).told(_cache_name(name, files)) for name, files in parts_of_floor().items()]
+    constants = {"VERSION": now, "PARTS": parts, "SHELLS": PATTERNS}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
     return now, head + _worker_body()
 
 
-def _by_cache(parts: dict[str, list[Asset]]) -> dict[str, list[Asset]]:
-    """Return the large parts by the names of their caches, which change with any of their files."""
-    return {f"{name}-{_sha256(json.dumps(files).encode())[:16]}": files for name, files in parts.items()}
+def parts_of_floor() -> dict[str, list[Asset]]:
+    """Return all that a phone keeps by the name of the part: what every page needs, then what is fetched after it."""
+    return {FLOOR: assets(), **later()}
+
+
+def _cache_name(name: str, files: list[Asset]) -> str:
+    # A large part outlives the versions in which nothing of it changed.
+    return f"{name}-{version() if name == FLOOR else _sha256(json.dumps([files, _makers()]).encode())[:16]}"
 
 
 def version() -> str:
     """Return the version that follows from every file; asked often, so it makes no pack."""
-    return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body()]).encode())[:16]
+    return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body(), _makers()]).encode())[:16]
+
+
+def _makers() -> list[str]:
+    return [*(_hash_of(Path(__file__).with_name(name)) for name in _MAKERS), json.dumps(headers.fixed())]
 
 
 def version_lately() -> str:

@@ -19,12 +19,12 @@ def worker() -> Response:
 
 @bp.get("/pack/<digest>")
 def whole(digest: str) -> Response:
-    """All text files of this version in one answer, as well packed as the browser can take."""
-    body, now = pack.pack()
-    if digest != now:
+    """All text files of one part of this version in one answer, as well packed as the browser can take."""
+    found = next((one for one in pack.packs().values() if one.digest == digest), None)
+    if found is None:
         abort(404)
     encoding = request.accept_encodings.best_match(["br", "gzip"], default="") or ""
-    response = Response(pack.packed(body, encoding), mimetype="application/json")
+    response = Response(pack.packed(found.body, encoding), mimetype="application/json")
     if encoding:
         response.headers["Content-Encoding"] = encoding
     response.headers["Cache-Control"] = REVALIDATE

@@ -11,14 +11,18 @@ import threading
 from pathlib import Path
 from typing import Any
 
-from flask import Flask, redirect, url_for
+import psycopg
+from flask import Flask, current_app, redirect, url_for
 
 from webapp import access, isolate
+from webapp.access import errors
 from webapp.book.store import open_book
-from webapp.group import api, pages
+from webapp.group import api, files
 from webapp.group.folds import Folds
-from webapp.group.store import open_store
+from webapp.group.store import AWAY, GroupBusy, open_store
 from webapp.places import STATIC_DIR
+
+WAIT_S = 30.0
 
 
 def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **config: Any) -> Flask:  # noqa: N803
@@ -33,16 +37,20 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
     app.config.update(
         TESTING=testing, DATA_DIR=data_dir, TLS=False, PUBLIC_HOST=None, MAX_CONTENT_LENGTH=512 * 1024,
         MAX_FORM_MEMORY_SIZE=256 * 1024, SEND_FILE_MAX_AGE_DEFAULT=0, HOME="group.sites_page",
+        HOUSE="The group",
     )  # fmt: skip
     app.config.update(config)
     isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
-    store = open_store(DATABASE)
+    # The command has looked before: what is away now comes back, as after both computers had no power.
+    store = open_store(DATABASE, wait_s=WAIT_S)
     folds = Folds(store, data_dir / "sites")
     app.extensions.update(book=open_book(data_dir / "book.sqlite"), store=store, folds=folds)
     access.init_app(app)
     app.register_blueprint(api.bp)
-    app.register_blueprint(pages.bp)
+    app.register_blueprint(files.bp)  # the pages', with the files on it
+    for away in (GroupBusy, psycopg.OperationalError, psycopg.InterfaceError):
+        app.register_error_handler(away, _busy)
     app.add_url_rule("/", "root", lambda: redirect(url_for("group.sites_page")))
     app.context_processor(lambda: {"group": True, "home": "/group/", "side": "desk"})
     if not testing:
@@ -50,6 +58,12 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
         thread.start()
         atexit.register(folds.stop)
     return app
+
+
+def _busy(error: Exception) -> Any:
+    """The database is away: say so, and that it will be back."""
+    current_app.extensions["store"].drop()
+    return errors.shown(503, AWAY, None)
 
 
 def close_app(app: Flask) -> None:

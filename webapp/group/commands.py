@@ -81,8 +81,12 @@ def group_join(data_dir: Path, url: str, code: str, fingerprint: str) -> None:
     from webapp.group.sender import NoAnswer
 
     with open_at(data_dir) as book:
+        name = registry.site(book).get("name")
+        if not name:
+            raise BookError("This book has no name yet, and papers between sites are joined by it. Set the house's "
+                            "name under Settings, or with `cellarslate set-up`.")  # fmt: skip
         try:
-            way.join(data_dir, url, code, registry.site(book)["name"], fingerprint)
+            way.join(data_dir, url, code, name, fingerprint)
         except NoAnswer as error:
             raise BookError(str(error)) from error
         registry.set_site(book, {"group": url.rstrip("/")}, by="command line")
@@ -147,4 +151,5 @@ def _need_driver() -> None:
     try:
         import psycopg  # noqa: F401
     except ImportError as error:
-        raise BookError("The group book needs one more part: pip install 'cellarslate[group]'.") from error
+        words = "The group book needs one more part: pip install '.[group]', where you installed it."
+        raise BookError(words) from error

@@ -23,7 +23,10 @@ ROWS_MOST = 1000
 LOOK_EVERY_S = 5.0
 CHECK_EVERY = timedelta(hours=24)
 _log = logging.getLogger("cellarslate.group")
-_PAPERS = {"account_move": ("serial", "to_whom"), "receipt": ("document", "consignor")}  # document, the other side
+_PAPERS = {
+    "account_move": ("serial", "to_whom"), "receipt": ("document", "consignor"),
+    "dispatch": ("document", "to_whom"), "goods_receipt": ("document", "consignor"),
+}  # fmt: skip  # document, the other side
 
 
 class Folds:
@@ -66,7 +69,9 @@ class Folds:
             try:
                 self.step(is_publishing=self._may_publish())
                 self._check_one()
-            except Exception:  # the database may be away for a while
+            except GroupBusy as error:  # it may be away for a while
+                _log.warning("folds: %s", error)
+            except Exception:
                 _log.exception("folds")
             self.wake.wait(LOOK_EVERY_S)
             self.wake.clear()
@@ -188,7 +193,7 @@ def _dress(work: Work, rows: list[dict[str, Any]]) -> None:
         ) or {"order_key": None, "kind": "", "body": "{}"}
         row |= {"order_key": found["order_key"] or f"{row['at']}|{row['entry']}", "document": "", "whom": ""}
         names = _PAPERS.get(found["kind"])
-        is_border = row["target"] == "out:removed" or row["source"] == "out:received"
+        is_border = row["target"] == "out:removed" or row["source"] in ("out:received", "out:returned")
         if names and is_border:
             said = json.loads(found["body"])["values"]
             row["document"], row["whom"] = (str((said.get(n) or {}).get("raw") or "").strip() for n in names)

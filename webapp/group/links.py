@@ -1,8 +1,10 @@
-"""Spirit sent in bulk from one site and received at another: which papers are the same, and which only look alike.
+"""What one site sent and another received, in bulk or in bottles: which papers are the same, and which only look alike.
 
-The paper of a removal has the serial number of its gauge record; a receipt names that number as its document, and
-whom it came from. They are the same where the numbers are, the removal came first and within MONTHS, and at least one
-side names the other site. Numbers alone prove nothing: each site begins at 1 (common practice, no source).
+The paper of a removal has the serial number of its gauge record, or the document number of the cases that went out in
+bond; a receipt names that number as its document, and whom it came from. They are the same where the numbers are, the
+removal came first and within WITHIN, and at least one side names the other site. Bottles must answer to the same batch
+or lot mark too: one document may bring several. Numbers alone prove nothing: each site begins at 1 (common practice, no
+source).
 """
 
 from __future__ import annotations
@@ -16,32 +18,49 @@ from typing import Any
 from webapp.group.store import Store
 
 WITHIN = timedelta(days=180)
+OFF_UL = 10_000  # what two papers of one load may differ by through rounding: a hundredth of a litre
 NAME_LEAST = 4  # letters of a site's name below which it could be found in anything
 _READ = (
-    "SELECT site, entry, n, source, target, lpa_ul, source_fill, target_fill, reason, source_account, target_account, "
-    "at, sort, document, whom FROM flows WHERE document <> '' AND lpa_ul <> 0 AND "
+    "SELECT f.site, f.entry, f.n, f.source, f.target, f.lpa_ul, f.source_fill, f.target_fill, f.reason, "
+    "f.source_account, f.target_account, f.at, f.sort, f.document, f.whom, coalesce(b.batch, '') AS batch, "
+    "coalesce(b.lot_mark, '') AS lot_mark FROM flows f LEFT JOIN bottlings b ON b.site = f.site "
+    "AND b.id = substr(CASE WHEN f.source LIKE 'b:%%' THEN f.source ELSE f.target END, 3) "
+    "WHERE f.document <> '' AND f.lpa_ul <> 0 AND "
 )
+# Of bottles, only what went in bond: what duty was paid on is sold, whoever bought it.
+_SENT = f"{_READ} f.target = 'out:removed' AND (f.source NOT LIKE 'b:%%' OR f.reason = 'in_bond')"
+_RECEIVED = f"{_READ} f.source IN ('out:received', 'out:returned')"
+Flow = dict[str, Any]
 
 
 @dataclass(slots=True)
 class Link:
-    """One transfer: flows out of one site and into another under one document."""
+    """One transfer: flows out of one site and into another under one document; of bottles, of one batch."""
 
     sender: str
     receiver: str
     document: str
-    sent: list[dict[str, Any]] = field(default_factory=list)
-    received: list[dict[str, Any]] = field(default_factory=list)
+    goods: str = ""  # batch or lot mark, as the receiver has it; empty in bulk
+    sent: list[Flow] = field(default_factory=list)
+    received: list[Flow] = field(default_factory=list)
 
     @property
     def id(self) -> str:
         """What its spirit is called while it is on the way: a fill of no site."""
-        return f"t/{self.sender}/{self.receiver}/{self.document.casefold()}"
+        goods = f"/{_plain(self.goods)}" if self.goods else ""
+        return f"t/{self.sender}/{self.receiver}/{_plain(self.document)}{goods}"
 
     @property
     def sent_ul(self) -> int:
         """Pure alcohol that left. [uL]"""
         return sum(flow["lpa_ul"] for flow in self.sent)
+
+    @property
+    def differs(self) -> str:
+        """Say what the receiver's papers declare beside what was sent; empty where that is rounding alone."""
+        off_ul = self.sent_ul - self.received_ul
+        way = "less" if off_ul > 0 else "more"
+        return f"{abs(off_ul) / 1e6:.2f} L {way} than sent" if abs(off_ul) >= OFF_UL else ""
 
     @property
     def received_ul(self) -> int:
@@ -55,40 +74,71 @@ class Links:
 
     links: list[Link] = field(default_factory=list)
     by_flow: dict[tuple[str, str, int], Link] = field(default_factory=dict)  # (site, entry, n)
-    alike: list[dict[str, Any]] = field(default_factory=list)
+    bottlings: set[tuple[str, str]] = field(default_factory=set)  # (site, root) of bottles that went over the border
+    alike: list[Flow] = field(default_factory=list)
 
 
 def load(store: Store, names: Mapping[str, str]) -> Links:
     """Return the transfers between these sites; names: by site, as the sites call themselves."""
-    sent: dict[str, list[dict[str, Any]]] = defaultdict(list)
-    for flow in store.query(f"{_READ} target = 'out:removed'"):
+    sent: dict[str, list[Flow]] = defaultdict(list)
+    for flow in store.query(_SENT):
         sent[_plain(flow["document"])].append(flow)
     found = Links()
     by_key: dict[str, Link] = {}
-    for flow in sorted(store.query(f"{_READ} source = 'out:received'"), key=lambda f: (f["at"], f["entry"], f["n"])):
-        near = [one for one in sent[_plain(flow["document"])] if one["site"] != flow["site"] and _is_before(one, flow)]
+    for flow in sorted(store.query(_RECEIVED), key=lambda f: (f["at"], f["entry"], f["n"])):
+        near = [one for one in sent[_plain(flow["document"])] if one["site"] != flow["site"] and _is_before(one, flow)
+                and _is_bottles(one) == _is_bottles(flow)]  # fmt: skip
         if not near:
             continue
-        sure = {one["site"] for one in near if _names(flow["whom"], names.get(one["site"], ""))
-                or _names(one["whom"], names.get(flow["site"], ""))}  # fmt: skip
+        sure = {one["site"] for one in near if _is_same(one, flow) and (
+            _names(flow["whom"], names.get(one["site"], "")) or _names(one["whom"], names.get(flow["site"], "")))
+        }  # fmt: skip
         if len(sure) != 1:
             found.alike.append(flow | {"sites": sorted({one["site"] for one in near})})
             continue
-        link = Link(sure.pop(), flow["site"], flow["document"])
-        link = by_key.setdefault(link.id, link)
-        link.received.append(flow)
-        found.by_flow[flow["site"], flow["entry"], flow["n"]] = link
-        for one in near:
-            key = (one["site"], one["entry"], one["n"])
-            if one["site"] == link.sender and key not in found.by_flow:
-                link.sent.append(one)
-                found.by_flow[key] = link
+        _join(found, by_key, flow, [one for one in near if one["site"] in sure and _is_same(one, flow)])
     found.links = [link for link in by_key.values() if link.sent]
     found.by_flow = {key: link for key, link in found.by_flow.items() if link.sent}
+    found.bottlings = {
+        (flow["site"], flow[side][2:])
+        for link in found.links if link.goods
+        for flows, side in ((link.sent, "source"), (link.received, "target"))
+        for flow in flows
+    }  # fmt: skip
     return found
 
 
-def _is_before(sent: Mapping[str, Any], received: Mapping[str, Any]) -> bool:
+def _join(found: Links, by_key: dict[str, Link], flow: Flow, sent: list[Flow]) -> None:
+    """Put a receipt beside what was sent; a second one under the same paper goes to the same transfer."""
+    known = [link for one in sent if (link := found.by_flow.get(_key(one))) and link.receiver == flow["site"]]
+    link = known[0] if known else Link(sent[0]["site"], flow["site"], flow["document"], flow["batch"])
+    link = by_key.setdefault(link.id, link)
+    link.received.append(flow)
+    found.by_flow[_key(flow)] = link
+    for one in sent:
+        if _key(one) not in found.by_flow:
+            link.sent.append(one)
+            found.by_flow[_key(one)] = link
+
+
+def _key(flow: Flow) -> tuple[str, str, int]:
+    return flow["site"], flow["entry"], flow["n"]
+
+
+def _is_bottles(flow: Flow) -> bool:
+    return "b:" in (flow["source"][:2], flow["target"][:2])
+
+
+def _goods(flow: Flow) -> set[str]:
+    """Return what bottles answer to."""
+    return {_plain(flow[name]) for name in ("batch", "lot_mark") if flow[name]}
+
+
+def _is_same(sent: Flow, received: Flow) -> bool:
+    return not _is_bottles(received) or bool(_goods(sent) & _goods(received))
+
+
+def _is_before(sent: Flow, received: Flow) -> bool:
     gone, come = (datetime.fromisoformat(flow["at"]) for flow in (sent, received))
     return gone <= come <= gone + WITHIN
 

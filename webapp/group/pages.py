@@ -13,12 +13,15 @@ from webapp.book import devices, goods, people, registry
 from webapp.book.errors import BookError
 from webapp.book.lineage import Trace
 from webapp.book.period_words import CAUTION
+from webapp.book.periods import litres
 from webapp.desk import local_time, unit_symbol
-from webapp.desk.trace import LISTED_MOST, PAGE_STEPS_MOST, back_links, bottlings, sections, standing
+from webapp.desk.trace import PAGE_STEPS_MOST
+from webapp.desk.trace_lists import LISTED_MOST, back_links, bottlings, sections, standing
 from webapp.desk.trace_picture import draw, percent
-from webapp.group import links, periods, shown, sites
+from webapp.group import links as between
+from webapp.group import periods, shown, sites
 from webapp.group.folds import Folds
-from webapp.group.store import Store
+from webapp.group.store import GroupBusy, Store
 from webapp.group.tracing import Tracing
 from webapp.serving import phone_trust
 
@@ -61,7 +64,7 @@ def sites_page() -> Any:
     return render_template(
         "group/sites.html", sites=sites.listed(_store(), now), code=code, url=request.host_url.rstrip("/"),
         fingerprint=phone_trust.write_fingerprint(current_app.config["DATA_DIR"]).replace(" ", ""),
-        alike=_links().alike, names=_names(),
+        alike=links().alike, names=names(),
     )  # fmt: skip
 
 
@@ -84,7 +87,7 @@ def take(site: str) -> Any:
     assert current.person
     branch = int(number) if number.isascii() and number.isdecimal() and len(number) < 6 else -1
     sites.take(_store(), site, branch, current.person["code"], datetime.now(UTC))
-    _folds().wake.set()
+    folds().wake.set()
     flash("Taken. The other branch stays on record.", "note")
     return redirect(url_for("group.sites_page"))
 
@@ -94,7 +97,7 @@ def take(site: str) -> Any:
 def trace_search_page() -> Any:
     """Find what to trace, at any site."""
     text = request.args.get("q", "").strip()[:60]
-    hits = _tracing().search(text) if text else []
+    hits = tracing().search(text) if text else []
     return render_template("group/trace_search.html", text=text, hits=hits)
 
 
@@ -102,16 +105,16 @@ def trace_search_page() -> Any:
 @needs("floor")
 def trace_page(site: str, key: str) -> Any:
     """Show a trace over all sites, both ways."""
-    tracing = _tracing()
-    subject = tracing.find(f"{site}/{key}")
+    tracer = tracing()
+    subject = tracer.find(f"{site}/{key}")
     if subject is None:
         return render_template("group/trace_search.html", text=key[:60], hits=[]), 404
-    made = tracing.trace(subject, back_most=PAGE_STEPS_MOST)
+    made = tracer.trace(subject, back_most=PAGE_STEPS_MOST)
     back, on = back_links(made), made.spread.links
     ways = (("back", "Made of", back, made.lpa_ul), ("on", "Where it went", on, made.spread.started_ul))
     return render_template(
         "group/trace.html", made=made, subject=made.nodes[subject.node], bottlings=bottlings(made),
-        removals=_removals(made), standing=standing(made), most=LISTED_MOST,
+        removals=removals(made), standing=standing(made), most=LISTED_MOST,
         ways=[
             (way, head, sections(made, found, total, backward=way == "back"), total,
              [(size, draw(made.nodes, found, total, tall=size == "tall")) for size in ("wide", "tall")])
@@ -124,20 +127,28 @@ def trace_page(site: str, key: str) -> Any:
 @needs("floor")
 def periods_page() -> Any:
     """List every quarter and month with what all sites had on hand at its end."""
-    found = periods.totals(_folds().all_works(), _links(), datetime.now(UTC))
-    return render_template("group/periods.html", found=found, litres=shown.litres, title_of=shown.title_of)
+    found = periods.totals(folds().all_works(), links(), datetime.now(UTC))
+    return render_template("group/periods.html", found=found, litres=litres, title_of=shown.title_of)
 
 
 @bp.get("/periods/<name>")
 @needs("floor")
 def period_page(name: str) -> Any:
     """Show one period: the sum, and each site's own."""
+    return render_template(
+        "group/period.html", total=total(name), rows_of=shown.rows_of, title_of=shown.title_of,
+        names=names(), litres=litres, caution=CAUTION,
+    )  # fmt: skip
+
+
+def total(name: str) -> periods.Total:
+    """Return a period of the group; 404 with a sentence where there is none."""
     try:
-        found = periods.total(_folds().all_works(), _links(), name, datetime.now(UTC))
+        return periods.total(folds().all_works(), links(), name, datetime.now(UTC))
+    except GroupBusy:
+        raise
     except BookError as error:
         abort(404, str(error))
-    return render_template("group/period.html", total=found, rows_of=shown.rows_of, title_of=shown.title_of,
-                           caution=CAUTION)  # fmt: skip
 
 
 @bp.route("/people", methods=["GET", "POST"])
@@ -162,7 +173,7 @@ def people_page() -> Any:
     return render_template("group/people.html", people=people.people(current.book), wrong=wrong), 422 if wrong else 200
 
 
-def _removals(made: Trace) -> list[dict[str, Any]]:
+def removals(made: Trace) -> list[dict[str, Any]]:
     """Return where the cases of all its bottlings went, at whichever site they were filled."""
     nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
     nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
@@ -173,7 +184,7 @@ def _removals(made: Trace) -> list[dict[str, Any]]:
     return [
         line | facts[line["bottling"]] | {"site": site}
         for site, facts in by_site.items()
-        for line in goods.removals(_folds().work(site).book, facts)
+        for line in goods.removals(folds().work(site).book, facts)
     ]
 
 
@@ -187,18 +198,22 @@ def _store() -> Store:
     return store
 
 
-def _folds() -> Folds:
-    folds: Folds = current_app.extensions["folds"]
-    return folds
+def folds() -> Folds:
+    """Return the folds of this app."""
+    found: Folds = current_app.extensions["folds"]
+    return found
 
 
-def _names() -> dict[str, str]:
+def names() -> dict[str, str]:
+    """Return the sites' names by their ids."""
     return {row["site"]: row["name"] for row in _store().query("SELECT site, name FROM sites")}
 
 
-def _links() -> links.Links:
-    return links.load(_store(), _names())
+def links() -> between.Links:
+    """Return what went from site to site."""
+    return between.load(_store(), names())
 
 
-def _tracing() -> Tracing:
-    return Tracing(_store(), _folds(), _links())
+def tracing() -> Tracing:
+    """Return what traces over all sites, for one request."""
+    return Tracing(_store(), folds(), links())

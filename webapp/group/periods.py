@@ -17,7 +17,7 @@ from webapp.book.errors import BookError
 from webapp.book.known import load_site
 from webapp.book.period_lines import ACCOUNTS, WAREHOUSE
 from webapp.book.periods import Account, Period, Shown
-from webapp.group.links import Links
+from webapp.group.links import Link, Links
 from webapp.group.work import Work
 
 ON_THE_WAY = "on the way"
@@ -31,6 +31,7 @@ class Total:
     name: str
     accounts: tuple[Account, ...]
     sites: tuple[tuple[dict[str, Any], Period | None], ...]
+    transfers: tuple[Link, ...]  # of which a part was sent or received in it
 
     @property
     def closed(self) -> int:
@@ -52,7 +53,11 @@ def total(works: list[tuple[dict[str, Any], Work]], links: Links, name: str, now
     if not any(one for _, one in found):
         raise BookError(f"The group has nothing in {name[:12]}. Pick a period from the list.")
     zones = {row["site"]: str(load_site(work.book).get("time_zone") or "UTC") for row, work in works}
-    return Total(name, _sum([one for _, one in found if one], links, months.months_of(name), zones, how), found)
+    wanted = months.months_of(name)
+    transfers = tuple(
+        link for link in links.links if any(_month(flow, zones) in wanted for flow in (*link.sent, *link.received))
+    )
+    return Total(name, _sum([one for _, one in found if one], links, wanted, zones, how), found, transfers)
 
 
 def _period(work: Work, name: str, now: datetime, how: str) -> Period | None:
@@ -87,25 +92,29 @@ def _between(
     for link in links.links:
         flows = [(flow, 1) for flow in link.sent] + [(flow, -1) for flow in link.received]
         for flow, sign in flows:
-            month = months.month_at(flow["at"], zones.get(flow["site"], "UTC"))
+            month = _month(flow, zones)
             if month < wanted[0]:
                 opening += sign * flow["lpa_ul"]
             if month not in wanted:
                 continue
-            side, party = ("out", "out:removed") if sign > 0 else ("in", "out:received")
+            side, party = ("out", flow["target"]) if sign > 0 else ("in", flow["source"])
             account = flow["source_account" if sign > 0 else "target_account"]
             sort = flow["sort"] if sign > 0 and how != WAREHOUSE else ""
             key = (WAREHOUSE if how == WAREHOUSE else account, side, party, flow["reason"], sort)
             lines[key] -= flow["lpa_ul"]
             lines[key[0], side, ON_THE_WAY, "", ""] += flow["lpa_ul"]
             lines[ON_THE_WAY, "in" if sign > 0 else "out", "sites", "", ""] += flow["lpa_ul"]
-        last = max(months.month_at(flow["at"], zones.get(flow["site"], "UTC")) for flow in link.received)
+        last = max(_month(flow, zones) for flow in link.received)
         off = link.sent_ul - link.received_ul
         if last in wanted and off:
             lines[ON_THE_WAY, "out" if off > 0 else "in", "papers", "", ""] += abs(off)
         if last < wanted[0]:
             opening -= off
     return opening
+
+
+def _month(flow: Mapping[str, Any], zones: Mapping[str, str]) -> str:
+    return months.month_at(flow["at"], zones.get(flow["site"], "UTC"))
 
 
 def _account(name: str, opening: int, lines: Mapping[Key, int]) -> Account:

@@ -89,7 +89,14 @@ CREATE TABLE month_sums (
 ) PARTITION BY LIST (site);
 """
 
-STEPS: list[tuple[str, str]] = [("record", RECORD), ("fold", FOLD)]
+# Bottles go over the border too: their flows are found by bottling, and published anew with what their papers say.
+GOODS = """
+CREATE INDEX flows_out_of_bottles ON flows (source) WHERE source LIKE 'b:%';
+CREATE INDEX flows_into_bottles ON flows (target) WHERE target LIKE 'b:%';
+UPDATE folds SET work_id = '';
+"""
+
+STEPS: list[tuple[str, str]] = [("record", RECORD), ("fold", FOLD), ("goods", GOODS)]
 PARTITIONED = ("entries", "registry", "flows", "fills", "bottlings", "runs", "month_sums")
 
 

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from webapp.book.period_words import party_words, reason_words
-from webapp.book.periods import Account, Shown, litres, proof_gallons
-from webapp.desk.period_rows import TITLES
+from webapp.book.periods import Account, Shown
+from webapp.desk.period_rows import TITLES, Row
 from webapp.group.periods import ON_THE_WAY
 
 _BETWEEN = {
@@ -16,27 +14,15 @@ _BETWEEN = {
 }  # fmt: skip
 
 
-class Row(NamedTuple):
-    """One row of an account, with the names that the desk's table asks for."""
-
-    row: str
-    words: str
-    about: str
-    litres: str
-    proof_gallons: str
-    rules: tuple[str, ...] = ()
-    line: None = None
-
-
 def rows_of(account: Account) -> list[Row]:
     """Return the rows of an account in their order."""
     return [
-        _row("opening", "On hand at the start", "", account.opening),
+        Row("opening", "On hand at the start", "", account.opening, ()),
         *(_line(line) for line in account.ins),
-        _row("total_in", "Total in", "", account.total_in),
+        Row("total_in", "Total in", "", account.total_in, ()),
         *(_line(line) for line in account.outs),
-        _row("total_out", "Total out", "", account.total_out),
-        _row("closing", "On hand at the end", "", account.closing),
+        Row("total_out", "Total out", "", account.total_out, ()),
+        Row("closing", "On hand at the end", "", account.closing, ()),
     ]
 
 
@@ -48,8 +34,5 @@ def title_of(name: str) -> str:
 def _line(line: Shown) -> Row:
     words = _BETWEEN.get((line.side, line.party)) or party_words(line.side, line.party)
     reason = "" if line.reason in line.party else reason_words(line.reason)
-    return _row(line.side, words[0].upper() + words[1:], ", ".join(filter(None, (reason, line.sort))), line.ul)
-
-
-def _row(row: str, words: str, about: str, ul: int) -> Row:
-    return Row(row, words, about, str(litres(ul)), str(proof_gallons(ul)))
+    about = ", ".join(filter(None, (reason, line.sort)))
+    return Row(line.side, words[0].upper() + words[1:], about, line.ul, (), line)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+import time
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
 from typing import Any
@@ -14,6 +15,7 @@ from webapp.book.errors import BookError
 from webapp.group import schema
 
 CONNECT_S = 5
+AWAY = "The group's database does not answer. Nothing is lost; try again in a moment."
 _AWAY = (psycopg.OperationalError, psycopg.InterfaceError)
 
 
@@ -39,15 +41,18 @@ class Store:
                 yield conn
         except _AWAY as error:
             self.drop()
-            raise GroupBusy("The group's database does not answer. Nothing is lost; try again in a moment.") from error
+            raise GroupBusy(AWAY) from error
 
     def query(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> list[dict[str, Any]]:
         """Return the rows of a SELECT as dicts."""
-        try:
-            return self.connection().execute(text.encode(), params).fetchall()
-        except _AWAY as error:
-            self.drop()
-            raise GroupBusy("The group's database does not answer. Try again in a moment.") from error
+        for is_last in (False, True):
+            try:
+                return self.connection().execute(text.encode(), params).fetchall()
+            except _AWAY as error:
+                self.drop()  # the connection may be an old one: the database has been started anew since
+                if is_last:
+                    raise GroupBusy(AWAY) from error
+        raise AssertionError("unreachable")
 
     def one(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> dict[str, Any] | None:
         """Return the first row of a SELECT, or None."""
@@ -58,7 +63,10 @@ class Store:
         """Return this thread's connection, made anew where it was lost."""
         conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
         if conn is None or conn.closed:
-            conn = _connect(self.url)
+            try:
+                conn = _connect(self.url)
+            except _AWAY as error:
+                raise GroupBusy(AWAY) from error
             self._own.conn = conn
             with self._lock:
                 for thread in [thread for thread in self._all if not thread.is_alive()]:
@@ -82,16 +90,27 @@ class Store:
             self._all.clear()
 
 
-def open_store(url: str) -> Store:
-    """Open the group book at a PostgreSQL address, or begin one there. BookError says what is wrong."""
-    store = Store(url)
+def open_store(url: str, *, wait_s: float = 0.0) -> Store:
+    """Open the group book at a PostgreSQL address, or begin one there. BookError says what is wrong.
+
+    Where the database does not answer, it is tried again for so many seconds: it may be starting too.
+    """
+    store, until = Store(url), time.monotonic() + wait_s
     try:
-        schema.bring_up_to_date(store.connection())
-    except psycopg.Error as error:
+        while True:
+            try:
+                schema.bring_up_to_date(store.connection())
+                break
+            except (*_AWAY, GroupBusy):
+                if time.monotonic() >= until:
+                    raise
+                store.drop()
+                time.sleep(0.2)
+    except (psycopg.Error, GroupBusy) as error:
         store.close()
+        why = str(error.__cause__ or error).strip().splitlines()[0]
         raise BookError(
-            f"The group's database cannot be opened: {str(error).strip().splitlines()[0]}. Look at --database and at "
-            "PostgreSQL itself."
+            f"The group's database cannot be opened: {why}. Look at --database and at PostgreSQL itself."
         ) from error
     except BaseException:
         store.close()

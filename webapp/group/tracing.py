@@ -1,7 +1,7 @@
 """The trace over all sites: the book's own sums over the group's flows, going on over the border where papers join.
 
-Ids of a fill or an entry are `<site>/<id>` here. What is on the way between two sites is a fill of its own, so that
-nothing in the sums has to know of borders.
+Ids of a fill or an entry are `<site>/<id>` here. What is on the way between two sites is a fill of its own, and so are
+bottles that went over the border (bottles.py), so that nothing in the sums has to know of borders.
 """
 
 from __future__ import annotations
@@ -13,8 +13,9 @@ from typing import Any
 from webapp.book import lineage, trace_search
 from webapp.book.lineage import Subject, Trace
 from webapp.book.lineage_names import Node, names_of
-from webapp.book.trace import Reader, Step
+from webapp.book.trace import Reader, Step, forth
 from webapp.book.trace_search import Hit
+from webapp.group import bottles
 from webapp.group.folds import Folds
 from webapp.group.links import Link, Links
 from webapp.group.store import Store
@@ -50,7 +51,12 @@ class Tracing:
 
     def trace(self, subject: Subject, *, back_most: int) -> Trace:
         """Return the trace of a subject over all sites, both ways."""
-        made = lineage.trace_over(subject, self.reader(), self._steps_of, back_most=back_most)
+        read = self.reader()
+        made = lineage.trace_over(subject, read, self._steps_of, back_most=back_most)
+        site, _, root = subject.id.partition("/")
+        if subject.sort == "bottling" and (site, root) in self._links.bottlings:
+            made.spread = forth(read, fill=bottles.fill_of(site, root))
+        bottles.told_apart(made, read, self._entry_of)
         made.nodes = self._names(lineage.nodes_in(made), made.origin.steps)
         return made
 
@@ -61,6 +67,10 @@ class Tracing:
             if fill[:2] == "t/":
                 return self._on_the_way(fill)
             site, _, own = fill.partition("/")
+            if bottles.is_bottles(fill):
+                # The two tests by letter are those of the indexes.
+                return self._read("site = %s AND ((source LIKE 'b:%%' AND source = %s) OR (target LIKE 'b:%%' AND "
+                                  "target = %s))", (site, own, own))  # fmt: skip
             return self._read("site = %s AND (source_fill = %s OR target_fill = %s) AND source_fill <> target_fill",
                               (site, own, own))  # fmt: skip
 
@@ -75,15 +85,24 @@ class Tracing:
     def _step(self, row: dict[str, Any]) -> Step:
         site = row["site"]
         link = self._links.by_flow.get((site, row["entry"], row["n"]))
-        fills = (row["source_fill"], row["target_fill"])
-        source_fill, target_fill = (f"{site}/{fill}" if fill else "" for fill in fills)
+        source_fill, target_fill = (self._fill(site, row[side], row[f"{side}_fill"]) for side in ("source", "target"))
         if link and row["target"] == "out:removed":
             target_fill = link.id
-        elif link and row["source"] == "out:received":
+        elif link and row["source"][:4] == "out:":
             source_fill = link.id
         source, target = (self._named(site, row[side]) for side in ("source", "target"))
         return Step((row["order_key"], row["n"]), f"{site}/{row['entry']}", source, target, source_fill, target_fill,
                     row["lpa_ul"], row["mass_g"], row["at"])  # fmt: skip
+
+    def _fill(self, site: str, place: str, fill: str) -> str:
+        if place[:2] == "b:" and (site, place[2:]) in self._links.bottlings:
+            return bottles.fill_of(site, place[2:])
+        return f"{site}/{fill}" if fill else ""
+
+    def _entry_of(self, site: str, root: str) -> str:
+        """Return the entry of a bottling that has effect."""
+        row = self._folds.work(site).book.one("SELECT entry FROM folded WHERE root = ?", (root,))
+        return str(row["entry"]) if row else root
 
     @staticmethod
     def _named(site: str, place: str) -> str:
@@ -128,5 +147,7 @@ class Tracing:
     def _way_node(self, node: str, link: Link) -> Node:
         names = {row["site"]: row["name"] for row in self._store.query("SELECT site, name FROM sites")}
         words = f"from {names[link.sender]} to {names[link.receiver]}"
-        return Node(node, "way", f"document {link.document}", words, at=min(flow["at"] for flow in link.sent))
+        sort = "goods_way" if link.goods else "way"
+        words += f", declared {link.differs}" if link.differs else ""
+        return Node(node, sort, f"document {link.document}", words, at=min(flow["at"] for flow in link.sent))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import shutil
+import sqlite3
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,14 +12,16 @@ from typing import Any
 
 from webapp import __version__
 from webapp.backups import BOOK_NAME
-from webapp.book import fold, log, whole
+from webapp.book import closes, fold, log, whole
 from webapp.book.errors import BookError
 from webapp.book.store import Book, open_book
 from webapp.keeping.export import FORMAT, MANIFEST, MARKER, file_digest, fold_digest
 from webapp.keeping.tables import ENTRIES, record_tables
 
 ROWS_AT_ONCE = 500
-_WANTED = {"format", "version", "entries", "last_digest", "fold_sha256", "files"}
+_WANTED = {"format", "version", "entries", "last_digest", "fold_sha256", "rows", "files"}
+# What a line can raise that no exporter wrote: of another shape, of figures without end, nested without end.
+_UNREADABLE = (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError, sqlite3.Error)
 
 
 def take_in(folder: Path, data_dir: Path) -> dict[str, Any]:
@@ -34,7 +37,7 @@ def take_in(folder: Path, data_dir: Path) -> dict[str, Any]:
         made = Path(scratch) / "data"
         made.mkdir(mode=0o700)
         with open_book(made / BOOK_NAME) as book:
-            _fill(book, folder)
+            _fill(book, folder, manifest)
             manifest["is_same_fold"] = _look_over(book, manifest)
         if data_dir.exists():
             data_dir.rmdir()
@@ -54,7 +57,7 @@ def _read_manifest(folder: Path) -> dict[str, Any]:
         for name, digest in manifest["files"].items():
             if name.startswith("tables/") and file_digest(_inside(folder, name)) != digest:
                 raise BookError(f"{name} is not as it was written. Take another copy of the export.")
-    except (OSError, ValueError, KeyError, AttributeError, TypeError) as error:
+    except (OSError, *_UNREADABLE) as error:
         raise BookError(f"{folder} cannot be read as an export: {error}. Name the folder that holds it.") from error
     return manifest
 
@@ -63,22 +66,31 @@ def _inside(folder: Path, name: str) -> Path:
     path = (folder / name).resolve()
     if not path.is_relative_to(folder.resolve()):
         raise BookError(f"{name} leads out of the export. It is no export of ours.")
+    if not path.is_file():  # a pipe would keep us waiting
+        raise BookError(f"{name} is missing, or is no file. Take another copy of the export.")
     return path
 
 
-def _fill(book: Book, folder: Path) -> None:
+def _fill(book: Book, folder: Path, manifest: dict[str, Any]) -> None:
     try:
         with book.write() as database:
             for table, columns in record_tables(book).items():
-                path = folder / "tables" / f"{table}.jsonl"
-                if not path.is_file():
+                name = f"tables/{table}.jsonl"
+                path = folder / name
+                if name not in manifest["files"]:
+                    if path.exists():  # nobody has looked at its sum
+                        raise BookError(f"{name} is not in {MANIFEST}. Take another copy of the export.")
                     continue  # a table that the exporting program did not know
                 marks = ", ".join(f":{column}" for column in columns)
                 sql = f"INSERT OR REPLACE INTO {table} ({', '.join(columns)}) VALUES ({marks})"  # noqa: S608
                 for rows in _in_parts(path, table, columns):
                     database.conn.executemany(sql, rows)
+                (count,) = database.conn.execute(f"SELECT count(*) FROM {table}").fetchone()  # noqa: S608
+                if count != manifest["rows"][table]:
+                    raise BookError(f"{name} lacks lines, or has one twice. Take another copy of the export.")
+            _refuse(_proofs(book, manifest))  # before it is folded: the fold believes the log
             fold.rebuild(book)
-    except (ValueError, TypeError, KeyError, AttributeError) as error:
+    except _UNREADABLE as error:
         raise BookError(f"A line of the export cannot be read: {error}. Take another copy of it.") from error
 
 
@@ -96,14 +108,24 @@ def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[
     yield part
 
 
+def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
+    """Return what is wrong with the record, before anything is worked out from it."""
+    troubles = log.verify(book) + closes.verify(book)
+    if [manifest["entries"], manifest["last_digest"]] != list(log.head(book)):
+        troubles.append(f"Its last entry is not the one that {MANIFEST} names.")
+    return troubles
+
+
 def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
-    """Return whether the fold is the exported one; BookError where the record is not."""
+    """Return whether the fold is the exported one; BookError where the whole does not add up."""
     troubles = whole.verify(book)
-    if (manifest["entries"], manifest["last_digest"]) != log.head(book):
-        troubles.append("Its last entry is not the one that book.json names.")
     is_same = fold_digest(book) == manifest["fold_sha256"]
     if not is_same and manifest["version"] == __version__:
         troubles.append("Stock and queries do not come out as they were.")
+    _refuse(troubles)
+    return is_same
+
+
+def _refuse(troubles: list[str]) -> None:
     if troubles:
         raise BookError(f"The export does not verify, and nothing was imported. {troubles[0]}")
-    return is_same

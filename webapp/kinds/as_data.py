@@ -15,6 +15,7 @@ from webapp.kinds.spec import Kind
 from webapp.trade import units
 
 _CODE = ("keys", "effect")  # not data
+_ASIDE = ("feeds", "account")  # no phone asks for them, and every byte is part of the first install
 # What a spreadsheet may take for a formula: at the start of a cell, of a line in it, and after a semicolon, at which
 # office programs set to a decimal comma cut the line; in the wide letters of East Asian keyboards too.
 _FORMULA = re.compile(r"(^[\t\r\n\v\f \xa0\u3000\"']*|[;\t\r\n][ \xa0\"']*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])")
@@ -25,9 +26,11 @@ ENTRY_HEADS = (
 
 
 def kind_data(kind: Kind) -> dict[str, Any]:
-    """Return the kind as JSON-able data, without its functions."""
-    data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in _CODE}
-    data["fields"] = [dataclasses.asdict(spec) for spec in kind.fields]
+    """Return the kind as JSON-able data for a phone, without its functions."""
+    data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in (*_CODE, *_ASIDE)}
+    data["fields"] = [
+        {name: value for name, value in dataclasses.asdict(spec).items() if name != "source"} for spec in kind.fields
+    ]
     data["rules"] = [dataclasses.asdict(rule) for rule in kind.rules]
     data["figures"] = [dataclasses.asdict(figure) for figure in kind.figures]
     data["short"] = kind.short or kind.title

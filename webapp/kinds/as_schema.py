@@ -93,6 +93,10 @@ class HandInSchema(Schema):
 
     now = _instant(required=True)
     device = _text(40, required=True)
+    head = fields.Tuple(
+        (fields.Integer(strict=True, validate=validate.Range(0, SEQ_MOST)), _text(64)),
+        metadata={"description": "The `head` of the answer that this phone had last."},
+    )
     entries = fields.List(fields.Raw(), required=True, validate=validate.Length(max=BATCH_MOST))
 
 
@@ -132,6 +136,11 @@ class ReceiptSchema(Schema):
     results = fields.List(fields.Nested(ResultSchema), required=True)
     devices = fields.Dict(required=True)
     cursor = fields.Integer(required=True)
+    head = fields.Tuple(
+        (fields.Integer(), fields.String()), required=True,
+        metadata={"description": "The last book number and its digest."},
+    )  # fmt: skip
+    has_head = fields.Boolean(metadata={"description": "Whether the book still has the head that was sent with it."})
 
 
 class ErrorSchema(Schema):

@@ -76,7 +76,7 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
     layout.check()
     load_fonts()
     mark = parse_mark(item.mark)
-    small = tuple(line for line in (_printable(item.name), _printable(item.place)) if line)
+    small = tuple(line for line in (printable(item.name), printable(item.place)) if line)
     strip: tuple[str, ...] = ()
     if item.standoff:
         small = (", ".join(small),) if small else ()
@@ -155,7 +155,7 @@ def _arrange(
         cap = max(cap - 0.1, CAP_HEIGHT_MM_MIN)
     text_height = text_height_mm(len(mark_lines), cap, len(small), small_pt)
     text_top = max((height - text_height) / 2, EDGE_MM) if beside else side + EDGE_MM
-    shortened = tuple(_shorten(line, FONT, small_pt, room_width) for line in small)
+    shortened = tuple(shorten(line, FONT, small_pt, room_width) for line in small)
     return LabelPlan(
         symbol,
         module,
@@ -191,18 +191,19 @@ def load_fonts() -> None:
         pdfmetrics.registerFont(TTFont(FONT, folder / "AtkinsonHyperlegible-Regular.ttf"))
 
 
-def _printable(text: str) -> str:
-    """Return the text on one line, with a question mark for what the fonts cannot draw."""
+def printable(text: str, most: int = 200) -> str:
+    """Return the text on one line of so many characters, with a question mark for what the fonts cannot draw."""
     known = pdfmetrics.getFont(FONT).face.charToGlyph
-    one_line = " ".join(text[:200].split())
-    return "".join(character if ord(character) in known else "?" for character in one_line)
+    one_line = " ".join(text[:most].split()) + ("…" if len(text) > most else "")
+    # Some fonts have an empty glyph for control characters: whoever copies the print would copy them.
+    return "".join(c if ord(c) in known and c.isprintable() else "?" for c in one_line)
 
 
 def _width_mm(text: str, font: str, size_mm: float) -> float:
     return float(pdfmetrics.stringWidth(text, font, size_mm))
 
 
-def _shorten(text: str, font: str, size_pt: float, width_mm: float) -> str:
+def shorten(text: str, font: str, size_pt: float, width_mm: float) -> str:
     """Return the text, cut with an ellipsis where it is wider than the room."""
     if _width_mm(text, font, size_pt * POINT_MM) <= width_mm:
         return text

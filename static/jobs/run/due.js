@@ -101,10 +101,18 @@ export function dueBand(run, due, target, stream, now) {
   if (due.state === "past") return html`<section class="due due--near" aria-label="Next cut" role="status"><p><strong>${target.step.words}: ${by} is reached.</strong> ${due.words ?? ""} Nose first.</p></section>`;
   const clock = (/** @type {number} */ minutes) => formatTime(stream.zero + minutes * 60_000);
   const litres = (/** @type {number} */ value) => shownInUnits(value, "L", 1);
+  if (now > stream.zero + due.minutes.high * 60_000) return overdue(target, by, clock(due.minutes.at), stream);
   return html`<section class="due ${near === "near" ? "due--near" : ""}" aria-label="Next cut" role="status">
     <p><strong>${target.step.words} ${near === "near" ? "is near: " : ""}about ${clock(due.minutes.at)}</strong>, ${clock(due.minutes.low)} to ${clock(due.minutes.high)}</p>
     <p>${litres(due.collected_l.at)} off in all, ${litres(due.collected_l.low)} to ${litres(due.collected_l.high)}</p>
     <p class="due__by">${by}${due.strength_average_pct && (partNow(run) !== "heads" || isStripping(run)) ? `; ${partWords(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p></section>`;
+}
+
+/** The time has gone by and nobody has read since. @param {Target} target @param {string} by @param {string} at @param {import("./collect.js").Stream} stream */
+function overdue(target, by, at, stream) {
+  const last = stream.lines.filter((line) => line.strength !== null).at(-1);
+  return html`<section class="due due--near" aria-label="Next cut" role="status"><p><strong>${target.step.words} was expected about ${at}.</strong>
+    ${last ? `Last read ${formatTime(stream.zero + last.minutes * 60_000)}.` : nothing} Read now; nose first.</p><p class="due__by">${by}</p></section>`;
 }
 
 /** What the open receiver got so far, beside what a dip says. @param {any} run @param {import("./collect.js").Stream} stream @param {any} open @param {any} apart */

@@ -1,6 +1,7 @@
 // @ts-check
 /** The last value beside each label and ghosted in its box; which boxes must be filled; the unit each begins with. */
 import { symbol } from "../../trade/units.js";
+import { inOwnMark } from "../../ui/format.js";
 import { lastOf } from "./context.js";
 import { boxOf, fillIn, shortSymbol, unitOf } from "./values.js";
 
@@ -48,7 +49,7 @@ function showNeed(box) {
 
 /** A figure read in another unit than the box's own is named with it, and never ghosted beside the wrong one. @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string, when: string}} last @param {string} unit of the box now */
 function showLast(box, field, last, unit) {
-  const words = (field.choices.find((/** @type {string[]} */ choice) => choice[0] === last.raw) ?? ["", last.raw])[1];
+  const words = (field.choices.find((/** @type {string[]} */ choice) => choice[0] === last.raw) ?? ["", field.sort === "number" ? inOwnMark(last.raw) : last.raw])[1];
   let line = box.querySelector(".field__last");
   if (!line) {
     line = document.createElement("span");

@@ -98,6 +98,7 @@ CHECKS: dict[str, Check] = {
     "bottling_named": goods.bottling_named,
     "cases_gone": goods.cases_gone,
     "bottles_short": goods.bottles_short,
+    "goods_short": goods.goods_short,
     "transit_loss": goods.transit_loss,
     "seals_broken": goods.seals_broken,
     "too_neat": neat.too_neat,

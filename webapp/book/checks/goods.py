@@ -111,6 +111,17 @@ def transit_loss(read: Read, view: View) -> Iterable[Query]:
         yield Query("transit_gain", "ask", at, words)
 
 
+def goods_short(read: Read, view: View) -> Iterable[Query]:
+    """Bottles that the papers declare and that did not come whole."""
+    short = round(read.values.get("short") or 0)
+    if short > 0:
+        words = (
+            f"{short} of {bottles_of(read.values, read.values)} bottles were missing or broken. Count them again, note "
+            "it on the papers, and tell the consignor: duty may be due on what is missing."
+        )
+        yield Query("goods_short", "ask", "short", words)
+
+
 def seals_broken(read: Read, view: View) -> Iterable[Query]:
     """Seals that were not whole: theft and tampering are reported at once."""
     if read.values.get("seals") == "no":

@@ -32,7 +32,7 @@ def bottling_close(read: Read, view: Any) -> Effect:
         "label_strength_pct": held.get("label_strength_pct"), "size_l": size, "good": good, **count,
         **{name: values.get(name) for name in SERIES},
     }  # fmt: skip
-    goods.begin(post, about, spirit_of(good * size, strength))
+    goods.begin(post, about, spirit_of(good * size, strength), key, f"{good} bottles")
     post.move(key, "out:spill", spirit_of(count["broken"] * size, strength), "broken")
     post.move(key, "out:filter_loss", spirit_of(values.get("loss") or 0.0, strength), "heel_and_line")
     if values.get("tank_empty") == "yes":

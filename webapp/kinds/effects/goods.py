@@ -80,13 +80,13 @@ def _count(value: float | None) -> int:
     return max(round(value), 0) if value is not None and abs(value) < 1e9 else 0
 
 
-def begin(post: Posting, about: dict[str, Any], amount: Amount) -> None:
-    """Put the good bottles of a bottling on an account of their own: tank -> bottling."""
+def begin(post: Posting, about: dict[str, Any], amount: Amount, source: str, reason: str) -> None:
+    """Put the good bottles of a bottling on an account of their own: tank, or received -> bottling."""
     key = f"b:{post.view.root}"
     post.put(
         key, **about, bottled_ul=amount.lpa_ul, on_hand=about["good"], gone=[], lpa_ul=0, volume_ml=0, mass_g=0
     )
-    post.move(f"v:{about['tank']}", key, amount, f"{about['good']} bottles")
+    post.move(source, key, amount, reason)
     for name in {_named(about["batch"]), _named(about["lot_mark"])} - {_named("")}:
         roots = (post.view.get(name) or {}).get("bottlings", [])
         post.put(name, bottlings=[*(root for root in roots if root != post.view.root), post.view.root][-40:])
@@ -123,6 +123,30 @@ def removal(read: Read, view: Any) -> Effect:
     line = {"entry": read.entry["id"], "bottling": found.root, "at": view.at, "why": why, "bottles": many,
             "cases": _count(values.get("cases")), **{name: values.get(name) or "" for name in said}}  # fmt: skip
     return post.effect(**{f"o:{view.root}": line})
+
+
+def receipt(read: Read, view: Any) -> Effect:
+    """Bottles come from elsewhere: received -> bottling as the papers declare, bottling -> transit what is short.
+
+    They are a bottling of their own here, which answers to the same batch or lot mark and leaves as any other does.
+    """
+    post, values = Posting(view), read.values
+    declared = bottles_of(values, values)
+    short = min(_count(values.get("short")), declared)
+    about = {
+        "entry": read.entry["id"], "tank": "", "fill": "", "at": view.at, "what": values.get("spirit") or "",
+        "batch": values.get("batch") or "", "lot_mark": "", "strength_pct": min(values.get("strength") or 0.0, 100.0),
+        "label_strength_pct": values.get("strength"), "size_l": values.get("bottle_size") or 0.0, "good": declared,
+        "filled": declared, "broken": 0, "reworked": 0, "library": 0, "odd_case": None,
+        "consignor": values.get("consignor") or "", "document": values.get("document") or "",
+        **{name: values.get(name) for name in ("per_case", "case_from", "case_to")},
+    }  # fmt: skip
+    begin(post, about, _of_bottles(about, declared), "out:received", "in_bond")
+    if short:
+        key = f"b:{view.root}"
+        post.move(key, "out:transit", _of_stock(post.stock(key), about | {"on_hand": declared}, short), "transit")
+        post.put(key, on_hand=declared - short)
+    return post.effect()
 
 
 def count(read: Read, view: Any) -> Effect:
