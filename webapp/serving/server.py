@@ -23,7 +23,7 @@ from granian.http import HTTP1Settings
 from granian.log import LogLevels
 
 from webapp.book.errors import BookError
-from webapp.keeping import schedule
+from webapp.keeping import schedule, upkeep
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
 from webapp.serving.gate import Gate
@@ -167,6 +167,8 @@ def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[s
         make_app = pkgutil.resolve_name(config.pop("FACTORY", "webapp:create_app"))
         app = make_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
+        if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
+            upkeep.start(app.extensions["book"])
         if config.get("BACKUPS"):
             schedule.start(Path(data_dir), config["BACKUPS"])
         if greet is not None:
