@@ -10,6 +10,7 @@ import pkgutil
 import socket
 import sys
 import threading
+import time
 from collections.abc import Callable
 from contextlib import closing
 from functools import partial
@@ -148,8 +149,14 @@ def _watch_certificate(
     """End the server's round when its certificate nears its end or the addresses have changed."""
 
     def look() -> None:
-        while not threading.Event().wait(_RENEWAL_LOOK_EVERY_S):
-            if leaf_is_due(data_dir, tls_hosts()):
+        while True:
+            time.sleep(_RENEWAL_LOOK_EVERY_S)
+            try:
+                is_due = leaf_is_due(data_dir, tls_hosts())
+            except Exception:  # a look that fails must not be the last, or the certificate runs out
+                logging.getLogger("webapp").exception("The certificate could not be looked at.")
+                continue
+            if is_due:
                 is_renewal.set()
                 server.signal_handler_interrupt()
                 return
