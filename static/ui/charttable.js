@@ -17,7 +17,7 @@ export function dataTable(curve) {
   const decimals = curve.yDecimals ?? 1;
   const table = document.createElement("table");
   table.className = "table";
-  const thinned = step > 1 ? ` Every ${step}th row.` : "";
+  const thinned = step > 1 ? ` One row in ${step}.` : "";
   table.createCaption().textContent = `${curve.title}. ${notes(curve)}${thinned}`;
   addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...lines.map((line) => `${line.label} ${curve.yLabel}`)]);
   const body = table.createTBody();
