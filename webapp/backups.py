@@ -19,12 +19,15 @@ _KEYS = ("session.key", "tls/authority.pem", "tls/authority.key", "tls/server.pe
 def write_backup(data_dir: Path, file_path: Path) -> int:
     """Write the backup, verified, and return how many entries it holds. The server may go on meanwhile.
 
-    Raises BookError with a sentence if there is no book, the file exists, or the copy does not verify.
+    Raises BookError with a sentence if there is no book, the file exists or its folder does not, or the copy does not
+    verify.
     """
     if not (data_dir / BOOK_NAME).is_file():
         raise BookError(f"There is no book in {data_dir}. Name its folder with --data.")
     if file_path.exists():
         raise BookError(f"{file_path} exists already and is left as it is. Give the backup another name.")
+    if not file_path.parent.is_dir():
+        raise BookError(f"There is no folder {file_path.parent}. Make it, or put in the disk, then back up again.")
     with tempfile.TemporaryDirectory(dir=file_path.parent, prefix=".backup-") as folder:
         copy_path = Path(folder) / BOOK_NAME
         with open_book(data_dir / BOOK_NAME) as book:

@@ -47,6 +47,10 @@ class Commands(click.Group):
             raise Sentence(str(error)) from error
         except PermissionError as error:
             raise Sentence(f"No permission for {error.filename}. Choose another place.") from error
+        except OSError as error:
+            if error.filename is None:  # no file: a pipe that nobody reads any more is click's own affair
+                raise
+            raise Sentence(f"{error.filename}: {error.strerror}. Choose another place.") from error
 
 
 @click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})

@@ -27,12 +27,6 @@ export async function choose(code, pin = "", role = "") {
   return remember({ code: person.code, name, roles, role: roles.includes(role) ? role : (roles[0] ?? "") });
 }
 
-/** @param {string} role one of the person's own @returns {Promise<Who | null>} */
-export async function takeRole(role) {
-  const who = await current();
-  return who && who.roles.includes(role) ? remember({ ...who, role }) : who;
-}
-
 /** The phone is put down: the next one chooses anew. */
 export async function leave() {
   await setMeta("who", null);

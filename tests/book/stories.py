@@ -157,6 +157,14 @@ def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
                  strength="62 pct_vol", seals=chance.choice(("yes", "no")), **declared, **more)  # fmt: skip
 
 
+def _goods_receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    short = chance.choice(({}, {"short": f"{chance.choice((1, 700))} count"}))
+    return entry("goods_receipt", consignor="Hollow Hill", document="T-8", batch=chance.choice(("K-26-03", *LOTS)),
+                 spirit="plum", strength="45 pct_vol", bottle_size="0.5 L", per_case="6 count",
+                 cases=f"{chance.choice((20, 60))} count", seals=chance.choice(("yes", "no")), **short,
+                 **more)  # fmt: skip
+
+
 def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     reasons = ("tax_paid", "in_bond", "sample", "broken", "missing", "missing", "dumped_back", "returned", "destroyed")
     why = chance.choice(reasons)
@@ -228,6 +236,7 @@ MAKERS: dict[str, Any] = {
     "bottle_check": _bottle_check,
     "bottling_close": _bottling_close,
     "receipt": _receipt,
+    "goods_receipt": _goods_receipt,
     "dispatch": _dispatch,
     "dispatch again": _dispatch,
     "bottled_count": _bottled_count,

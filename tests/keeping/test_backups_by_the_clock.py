@@ -2,6 +2,7 @@
 
 import os
 import shutil
+import threading
 import time
 from datetime import UTC, datetime, timedelta
 
@@ -83,6 +84,37 @@ def test_a_failure_is_kept_said_and_tried_again(data_dir, tmp_path):
     blocked.unlink()
     assert run_due(data_dir, plan, START + timedelta(minutes=20))
     assert schedule.trouble(data_dir, START + timedelta(minutes=21)) == ""
+
+
+def test_a_disk_that_cannot_be_read_is_a_failure_like_any_other(data_dir, tmp_path, monkeypatch):
+    def broken(_folder):
+        raise OSError(5, "Input/output error")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(schedule, "_backups", broken)
+        assert run_due(data_dir, Plan(tmp_path / "safe"), START)
+    assert "Input/output error" in schedule.trouble(data_dir, START)
+    assert run_due(data_dir, Plan(tmp_path / "safe"), START + timedelta(minutes=20))
+
+
+def test_a_turn_that_fails_is_not_the_last(data_dir, tmp_path, monkeypatch):
+    turns, ended = [], threading.Event()
+
+    def turn(*_about):
+        turns.append(1)
+        if len(turns) == 1:
+            raise ValueError("nobody foresaw this")
+        ended.set()
+
+    monkeypatch.setattr(schedule, "run_due", turn)
+    monkeypatch.setattr(schedule, "_LOOK_EVERY_S", 0.01)
+    schedule.start(data_dir, Plan(tmp_path / "safe"), ended).join(30)
+    assert len(turns) == 2
+
+
+def test_hourly_backups_that_stopped_are_counted_in_hours(data_dir, tmp_path):
+    run_due(data_dir, Plan(tmp_path / "safe", timedelta(hours=1)), START)
+    assert "No backup was made for 5 hours" in schedule.trouble(data_dir, START + timedelta(hours=5))
 
 
 def test_a_book_whose_chain_is_broken_makes_no_backup_and_says_so(data_dir, tmp_path):

@@ -99,6 +99,17 @@ def test_backup_never_overwrites_and_restore_wants_an_empty_folder(book_dir: Pat
     assert "is not empty" in onto.stderr
 
 
+@pytest.mark.parametrize("command", [["backup", "gone/b.zip"], ["restore", "b.zip", "--data", "file/in/it"]])
+def test_a_place_that_is_none_is_said_in_one_sentence(book_dir: Path, tmp_path: Path, command: list[str]) -> None:
+    (tmp_path / "file").write_text("in the way")
+    here = {"gone/b.zip": tmp_path / "gone" / "b.zip", "file/in/it": tmp_path / "file" / "in" / "it"}
+    data = [] if "--data" in command else ["--data", book_dir]
+    done = run(*[here.get(word, word) for word in command], *data)
+    assert done.returncode == 2
+    assert done.stderr.startswith("Error: ") and len(done.stderr.splitlines()) == 1
+
+
+
 @pytest.mark.parametrize("content", [b"no zip at all", None])
 def test_file_that_is_no_backup_leaves_nothing_behind(tmp_path: Path, content: bytes | None) -> None:
     archive_path = tmp_path / "copy.zip"

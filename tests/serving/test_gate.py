@@ -223,3 +223,26 @@ def test_a_fault_below_the_app_is_one_sentence(capsys: pytest.CaptureFixture[str
     proto = answered(new_gate(app), scope(), Pieces())
     assert proto.status == 500 and b"not for strangers" not in proto.body
     assert "not for strangers" in capsys.readouterr().err
+
+
+def test_an_answer_that_fails_half_way_is_closed(capsys: pytest.CaptureFixture[str]) -> None:
+    # PEP 3333: the server calls close() however the request ended.
+    class Failing:
+        is_closed = False
+
+        def __iter__(self):
+            yield b"the first half"
+            raise RuntimeError("not for strangers")
+
+        def close(self):
+            self.is_closed = True
+
+    made = Failing()
+
+    def app(_environ, start_response):
+        start_response("200 OK", [])
+        return made
+
+    assert answered(new_gate(app), scope(), Pieces()).status == 500
+    assert made.is_closed
+    assert "not for strangers" in capsys.readouterr().err

@@ -10,7 +10,7 @@ import json
 from collections.abc import Mapping
 from typing import Any
 
-from webapp.book import fold
+from webapp.book import unjudged
 from webapp.book.changes import note_change
 from webapp.book.checks.limits import LIMITS
 from webapp.book.errors import BookError
@@ -56,9 +56,8 @@ def set_check_limit(book: Book, scope: str, key: str, name: str, value: float | 
         database.conn.execute("INSERT OR REPLACE INTO site VALUES (?, ?)", line)
         where = "/".join(part for part in (scope, key, name) if part)
         note_change(book, by, "check limit", where, _said(before), _said(value))
-        book.memory.registry.clear()
-        book.memory.dirty_roots |= _concerned(book, scope, key)
-        fold.settle(book)
+        unjudged.note(book, *_concerned(scope, key))
+        unjudged.work(book)
 
 
 def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -> str:
@@ -75,15 +74,13 @@ def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -
     return key.lower()[:80] if scope == "product" else key[:80]
 
 
-def _concerned(book: Book, scope: str, key: str) -> set[str]:
-    """Return the families in the fold that such a limit may concern. A product may be anywhere."""
+def _concerned(scope: str, key: str) -> tuple[str, tuple[str, ...]]:
+    """Return a SELECT of the places in the fold that such a limit may concern, and what it is asked with."""
     if scope == "vessel":
-        rows = book.query("SELECT root FROM folded WHERE mark = ?", (key,))
-    elif scope == "sort":
-        rows = book.query("SELECT root FROM folded WHERE mark IN (SELECT mark FROM vessels WHERE sort = ?)", (key,))
-    else:
-        rows = book.query("SELECT root FROM folded")
-    return {row["root"] for row in rows}
+        return f"{unjudged.ALL} WHERE mark = ?", (key,)
+    if scope == "sort":
+        return f"{unjudged.ALL} WHERE mark IN (SELECT mark FROM vessels WHERE sort = ?)", (key,)  # noqa: S608
+    return unjudged.ALL, ()  # a product may be anywhere
 
 
 def _without_empty(told: Mapping[str, Any]) -> dict[str, Any]:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from webapp.book import months, people
+from webapp.book import months, people, unjudged
 from webapp.book.changes import note_change
 from webapp.book.clock import utc_text
 from webapp.book.errors import BookError
@@ -39,6 +39,8 @@ def draft(book: Book, period: str, now: datetime) -> Draft:
 
     BookError says why it cannot be closed yet.
     """
+    if words := unjudged.words(book):
+        raise BookError(f"{words} Close {period} when they are.")
     ledger = load_ledger(book, now)
     last = months.months_of(period)[-1]
     if last in ledger.closed:

@@ -5,7 +5,6 @@ Reads only. A ferment is a fill of a fermenter; its runs are those that were cha
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
@@ -168,10 +167,3 @@ def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[dic
         for key, (got, wash, count) in sums.items()
         if wash > 0
     ]
-
-
-def as_chart(found: Mapping[str, Any]) -> str:
-    """Return readings and forecast for the picture, as JSON."""
-    points = [[datetime.fromisoformat(line["at"]).timestamp(), line["gravity"]] for line in found["readings"]]
-    return json.dumps({"points": points, "expected": found["forecast"].get("curve_s", []),
-                       "end": found["forecast"].get("at_s", {}).get("at")})  # fmt: skip

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import logging
 from collections.abc import Mapping
 from concurrent.futures import Future, ThreadPoolExecutor
 from datetime import datetime
@@ -14,6 +15,7 @@ from webapp.book.store import Book
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.stilllearn import learn_prior
 
+_log = logging.getLogger("webapp")
 PAST_MOST = 5  # each is fitted anew when one of them changes
 LONGEST_S = 1.5
 ALIKE_LEAST = 3  # fewer runs of one fruit teach less than all of the still's
@@ -55,6 +57,9 @@ def _learn(past: str) -> dict[str, Any] | None:
     try:
         return learn_prior(json.loads(past))
     except OutOfDomain:
+        return None
+    except Exception:  # the answer is kept: raised, it would keep every card of this still from the phones
+        _log.exception("Nothing could be learnt of a still's last runs.")
         return None
 
 

@@ -25,11 +25,9 @@ class Memory:
     tails: OrderedDict[str, Tail] = field(default_factory=OrderedDict)
     registry: dict[str, Any] = field(default_factory=dict)
     dirty_roots: set[str] = field(default_factory=set)
-    dirty_keys: set[str] = field(default_factory=set)
 
     def clear(self) -> None:
         """Forget everything."""
         self.tails.clear()
         self.registry.clear()
         self.dirty_roots.clear()
-        self.dirty_keys.clear()

@@ -12,7 +12,7 @@ from typing import Any
 from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError
 
-from webapp.book import fold
+from webapp.book import unjudged
 from webapp.book.changes import note_change
 from webapp.book.errors import BookError
 from webapp.book.store import Book
@@ -61,9 +61,8 @@ def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         found = person(book, code)
         assert found is not None
         note_change(book, by, "person", code, before, found)
-        book.memory.registry.clear()
-        book.memory.dirty_keys.add(f"p:{code}")
-        fold.settle(book)
+        unjudged.note_keys(book, f"p:{code}")
+        unjudged.work(book)
         return found
 
 

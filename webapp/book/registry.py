@@ -1,6 +1,7 @@
 """The registry: vessels, instruments, limits, the site. Changed by people at the desk; each change is on record.
 
-What the fold has computed with the old row is computed again at once.
+What the fold has computed with the old row is computed again: at once where it is little, else a slice at a time
+(unjudged.py).
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 import webapp.kinds
-from webapp.book import fold
+from webapp.book import unjudged
 from webapp.book.changes import changes, note_change
 from webapp.book.check_limits import check_limits, set_check_limit
 from webapp.book.corrections import table_typed
@@ -70,10 +71,9 @@ def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         # An upsert by the primary key, columns by name.
         database.table("vessels").upsert(after, pk="mark")
         note_change(book, by, "vessel", mark, before, after)
-        book.memory.registry.clear()
-        book.memory.dirty_keys |= {f"v:{mark}", *(f"n:{row['size_class']}" for row in (before, after) if row)}
+        unjudged.note_keys(book, f"v:{mark}", *(f"n:{row['size_class']}" for row in (before, after) if row))
         turn_cards(book, {mark})
-        fold.settle(book)
+        unjudged.work(book)
         found = vessel(book, mark)
         assert found is not None
         return found
@@ -102,9 +102,8 @@ def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any
             after["corrections"] = table_typed(str(row["corrections"] or ""))
         database.table("instruments").upsert(after, pk="id")
         note_change(book, by, "instrument", instrument_id, before, after)
-        book.memory.registry.clear()
-        book.memory.dirty_keys.add(f"i:{instrument_id}")
-        fold.settle(book)
+        unjudged.note_keys(book, f"i:{instrument_id}")
+        unjudged.work(book)
         return after
 
 
@@ -136,11 +135,9 @@ def set_limit(
         else:
             database.conn.execute("DELETE FROM limits WHERE scope = ? AND key = ? AND kind = ? AND field = ?", where)
         note_change(book, by, "limit", "/".join(where), before, ranges if any(ranges.values()) else None)
-        book.memory.registry.clear()
-        concerned = _concerned(book, scope, where[1], kind)
-        book.memory.dirty_roots |= {row["root"] for row in concerned}
+        unjudged.note(book, *_concerned(scope, where[1], kind))
         turn_cards(book, {row["mark"] for row in book.query("SELECT mark FROM vessels")})
-        fold.settle(book)
+        unjudged.work(book)
 
 
 def site(book: Book) -> dict[str, Any]:
@@ -149,7 +146,7 @@ def site(book: Book) -> dict[str, Any]:
 
 
 def set_site(book: Book, values: Mapping[str, Any], by: str) -> dict[str, Any]:
-    """Set some of the site's settings; the others stay. What checks may look at is worked out again, the whole book."""
+    """Set some of the site's settings; the others stay. Where a check may look at them, all is judged again."""
     with book.write() as database:
         before = load_site(book)
         lines = [(str(name), json.dumps(value)) for name, value in values.items()]
@@ -158,19 +155,19 @@ def set_site(book: Book, values: Mapping[str, Any], by: str) -> dict[str, Any]:
         book.memory.registry.clear()
         after = load_site(book)
         if any(before.get(name) != after[name] for name in after if name not in _SITE_ONLY_SHOWN):
-            book.memory.dirty_roots |= {row["root"] for row in book.query("SELECT root FROM folded")}
-        fold.settle(book)
+            unjudged.note(book, unjudged.ALL)
+            unjudged.work(book)
         return after
 
 
-def _concerned(book: Book, scope: str, key: str, kind: str) -> list[dict[str, Any]]:
-    """Return the families in the fold that a limit may concern."""
-    sql = "SELECT f.root FROM folded f JOIN entries e ON e.id = f.entry WHERE e.kind = ?"
+def _concerned(scope: str, key: str, kind: str) -> tuple[str, tuple[str, ...]]:
+    """Return a SELECT of the places in the fold that a limit may concern, and what it is asked with."""
+    sql = "SELECT f.order_key FROM folded f JOIN entries e ON e.id = f.entry WHERE e.kind = ?"
     if scope == "vessel":
-        return book.query(f"{sql} AND f.mark = ?", (kind, key))
+        return f"{sql} AND f.mark = ?", (kind, key)
     if scope == "sort":
-        return book.query(f"{sql} AND f.mark IN (SELECT mark FROM vessels WHERE sort = ?)", (kind, key))  # noqa: S608
-    return book.query(sql, (kind,))
+        return f"{sql} AND f.mark IN (SELECT mark FROM vessels WHERE sort = ?)", (kind, key)  # noqa: S608
+    return sql, (kind,)
 
 
 def _checked_vessel(mark: str, said: Mapping[str, Any]) -> dict[str, Any]:

@@ -192,9 +192,17 @@ YIELDS = """
 INSERT OR REPLACE INTO settings VALUES ('fold_anew', '1');
 """
 
+# Places in the fold that a change of the registry concerns and that have not been worked out again since; and seams:
+# where that was put off, each with the keys whose states are beyond it as they were (replay.py).
+UNJUDGED = """
+CREATE TABLE unjudged (order_key TEXT PRIMARY KEY) STRICT, WITHOUT ROWID;
+CREATE TABLE seams (order_key TEXT NOT NULL, key TEXT NOT NULL, PRIMARY KEY (order_key, key)) STRICT, WITHOUT ROWID;
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
+    ("unjudged", UNJUDGED),
 ]  # fmt: skip
 
 

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
-from webapp.book import accounts, closes, log, month_sums
+from webapp.book import accounts, closes, log, month_sums, unjudged
 from webapp.book.store import Book
 
 
 def verify(book: Book) -> list[str]:
-    """Return a sentence for each thing that is not as it was or does not add up."""
+    """Return a sentence for each thing that is not as it was or does not add up.
+
+    What a change of limits has left to be judged again is judged first: until then stock is half one, half the other.
+    """
+    unjudged.finish(book)
     return [wrong for part in (log, accounts, closes, month_sums) for wrong in part.verify(book)]

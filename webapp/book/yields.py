@@ -17,7 +17,6 @@ from webapp.book.store import Book
 from webapp.kinds.effects.plan import fruit_of
 
 DATA = Path(__file__).parent / "data" / "flat_rates.json"
-BATCHES_MOST = 400
 _UL = 1e6
 _WASH = """
 SELECT source_fill AS fill, target, volume_ml, mass_g FROM flows

@@ -14,7 +14,6 @@ from webapp.trade import units
 from webapp.trade.alcoholometry import glass_indication
 
 Values = Mapping[str, str | tuple[str, ...]]
-NOBODYS_PHONE = "PH-4"
 PHONE_OF = {"IM": "PH-1", "BT": "PH-1", "NS": "PH-2", "PR": "PH-3", "SD": "PH-1", "WK": "PH-4", "OL": "Office"}
 ROLE_OF = {
     "IM": "master distiller", "BT": "still hand", "NS": "cellar hand", "PR": "gauger", "SD": "gauger",

@@ -32,7 +32,7 @@ def for_every_page() -> dict[str, Any]:
     """Give every desk page its rooms, the count of open queries, the site and who is signed in."""
     if current.person is None:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
-    from webapp.book import queries, registry
+    from webapp.book import queries, registry, unjudged
 
     site = registry.site(current.book)
     asked = sum(n for weight, n in queries.counts(current.book).items() if weight != "note")
@@ -45,6 +45,7 @@ def for_every_page() -> dict[str, Any]:
         "decimal_mark": site.get("decimal_mark"),
         "person": current.person,
         "may": current.may,
+        "unjudged": unjudged.words(current.book),
         "backup_trouble": _backup_trouble() if current.may("office") else "",
     }
 

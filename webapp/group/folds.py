@@ -12,7 +12,7 @@ from typing import Any
 import psycopg
 from psycopg import sql
 
-from webapp.book import log
+from webapp.book import log, unjudged
 from webapp.book.clock import utc_text
 from webapp.group import registry, sites
 from webapp.group.store import GroupBusy, Store
@@ -105,6 +105,7 @@ class Folds:
                 break
             work.take(rows, items, max([work.registry_turn, *(item["turn"] for item in items)]))
             number = rows[-1]["book_no"] if rows else number
+        unjudged.finish(work.book)
         if is_publishing:
             self._publish(work, row)
 

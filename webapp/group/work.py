@@ -12,7 +12,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from webapp.book import fold, log
+from webapp.book import fold, log, unjudged
 from webapp.book.families import Fresh
 from webapp.book.store import Book, open_book
 from webapp.book.upcast import stored_mark
@@ -111,25 +111,24 @@ class Work:
     def _register(self, item: Mapping[str, Any]) -> None:
         """Write one row of the registry as the site has it, and mark what it concerns to be worked out again."""
         book, sort = self.book, SORTS[item["sort"]]
-        conn, memory = book.db.conn, book.memory
         row = json.loads(item["body"]) if item["body"] is not None else None
         if item["sort"] == "vessel":
             old = book.one("SELECT size_class FROM vessels WHERE mark = ?", (item["key"],))
-            memory.dirty_keys |= {f"v:{item['key']}", *(f"n:{one['size_class']}" for one in (old, row) if one)}
+            unjudged.note_keys(book, f"v:{item['key']}", *(f"n:{one['size_class']}" for one in (old, row) if one))
         elif item["sort"] in ("instrument", "person"):
-            memory.dirty_keys.add(f"{item['sort'][0]}:{item['key']}")
+            unjudged.note_keys(book, f"{item['sort'][0]}:{item['key']}")
         elif item["sort"] in ("limit", "site"):
-            memory.dirty_roots |= {one["root"] for one in book.query("SELECT root FROM folded")}
+            unjudged.note(book, unjudged.ALL)
         if row is None:
             self._take_out(sort.table, sort.key, item["key"])
         else:
             columns = list(sort.columns)
             marks = ", ".join(f":{name}" for name in columns)
             verb = "INSERT OR IGNORE" if item["sort"] in ("close", "clash") else "INSERT OR REPLACE"
-            conn.execute(f"{verb} INTO {sort.table} ({', '.join(columns)}) VALUES ({marks})", row)
+            book.db.conn.execute(f"{verb} INTO {sort.table} ({', '.join(columns)}) VALUES ({marks})", row)
             if item["sort"] == "clash" and row["id"]:
                 fold.note_clash(book, row["id"])
-        memory.registry.clear()
+        book.memory.registry.clear()
 
     def _take_out(self, table: str, key: tuple[str, ...], value: str) -> None:
         if table in ("closes", "aside"):

@@ -13,9 +13,12 @@ from webapp.cli_parts import PATH, Sentence, data_option, open_at
 @data_option
 def verify(data_dir: Path) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
-    from webapp.book import log, whole
+    from webapp.book import log, unjudged, whole
 
     with open_at(data_dir) as book:
+        if words := unjudged.words(book):
+            click.echo(f"{words} That comes first.")
+            unjudged.finish(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = whole.verify(book)
         entry_count, digest = log.head(book)
     if troubles:
@@ -28,10 +31,12 @@ def verify(data_dir: Path) -> None:
 @click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
 def rebuild(data_dir: Path, is_compare: bool) -> None:
     """Fold the whole book anew from its entries; stop the server first."""
-    from webapp.book import fold
+    from webapp.book import fold, unjudged
     from webapp.serving.one_server import hold_folder
 
     with open_at(data_dir) as book, hold_folder(data_dir):
+        if is_compare:
+            unjudged.finish(book)
         before = fold.dump(book) if is_compare else b""
         fold.rebuild(book)
         is_same = is_compare and fold.dump(book) == before
@@ -100,7 +105,7 @@ def take_in(data_dir: Path, folder: Path) -> None:
     if not said["is_same_fold"]:
         same = f"Version {said['version']} wrote it; this one works some stock or queries out otherwise. Look at them."
     click.echo(f"{said['entries']} entries, verified, in {data_dir}. {same}")
-    click.echo("Nobody can sign in yet: cellarslate set-password CODE. Let each phone in anew.")
+    click.echo(f"Nobody can sign in yet: cellarslate set-password CODE --data {data_dir}. Let each phone in anew.")
 
 
 @click.command(name="set-password")

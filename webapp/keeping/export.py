@@ -17,7 +17,7 @@ from typing import Any
 
 import webapp.kinds
 from webapp import __version__
-from webapp.book import fold, log, lookups
+from webapp.book import fold, log, lookups, unjudged
 from webapp.book.backup import backup as copy_book
 from webapp.book.clock import utc_text
 from webapp.book.errors import BookError
@@ -49,6 +49,7 @@ def export_book(book_path: Path, folder: Path) -> dict[str, Any]:
             (made / "tables").mkdir(parents=True)
             (made / "csv").mkdir()
             with open_book(Path(scratch) / "book.sqlite") as book:
+                unjudged.finish(book)
                 manifest = _write(book, made)
             if folder.exists():
                 folder.rmdir()

@@ -40,7 +40,10 @@ def start(data_dir: Path, plan: Plan, stop: threading.Event | None = None) -> th
 
     def look() -> None:
         while not ended.is_set():
-            run_due(data_dir, plan, datetime.now(UTC))
+            try:
+                run_due(data_dir, plan, datetime.now(UTC))
+            except Exception:  # one turn that fails must not be the last: the server goes on for months
+                _log.exception("The backup could not be looked after.")
             ended.wait(_LOOK_EVERY_S)
 
     thread = threading.Thread(target=look, name="backups", daemon=True)
@@ -51,15 +54,16 @@ def start(data_dir: Path, plan: Plan, stop: threading.Event | None = None) -> th
 def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
     """Make a backup if one is due; say whether one was tried. `now` is aware. Never raises for a disk in trouble."""
     status = read_status(data_dir)
-    newest = max((_when(path) for path in _backups(plan.folder)), default=None)
-    # A clock that was set back must not keep backups away.
-    is_due = newest is None or not timedelta(0) <= now - newest < plan.every
     failed_at = _time_of(status.get("failed_at"))
-    if not is_due or (failed_at and timedelta(0) <= now - failed_at < _RETRY):
+    if failed_at and timedelta(0) <= now - failed_at < _RETRY:
         return False
-    _sweep(plan.folder, now)
     note: dict[str, Any] = {"folder": str(plan.folder), "every_h": plan.every.total_seconds() / 3600, "keep": plan.keep}
     try:
+        newest = max((_when(path) for path in _backups(plan.folder)), default=None)
+        # A clock that was set back must not keep backups away.
+        if newest and timedelta(0) <= now - newest < plan.every:
+            return False
+        _sweep(plan.folder, now)
         path = plan.folder / f"book-{now.astimezone(UTC):%Y%m%dT%H%M%SZ}.zip"
         entry_count = _make(data_dir, path)
         note |= {"made_at": utc_text(now), "entries": entry_count, "file": path.name}
@@ -91,8 +95,9 @@ def trouble(data_dir: Path, now: datetime) -> str:
         return f"The backup failed: {status.get('words')} {since}"
     made_at, every = _time_of(last), timedelta(hours=float(status.get("every_h", 24)))
     if made_at and now - made_at > 2 * every:
-        days = (now - made_at).days
-        return f"No backup was made for {days} days. {since} Look whether the server runs with --backup-to."
+        hours = int((now - made_at).total_seconds() // 3600)
+        long = f"{hours // 24} days" if hours >= 48 else f"{hours} hours"
+        return f"No backup was made for {long}. {since} Look whether the server runs with --backup-to."
     return ""
 
 

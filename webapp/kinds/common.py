@@ -6,8 +6,6 @@ from dataclasses import replace
 
 from webapp.kinds.spec import Field, Figure, Range, Rule
 
-CHECKS_MD = "common practice, no source"
-
 
 def glass(required: bool = True, usual: tuple[float, float] = (0.0, 90.0)) -> Field:
     """Return the raw hydrometer indication, as the glass shows it. [pct_glass or proof_glass], 0 to 100."""

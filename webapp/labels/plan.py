@@ -50,7 +50,6 @@ class LabelPlan:
     small_pt: float
     text_left_mm: float
     text_top_mm: float
-    text_width_mm: float
     strip_lines: tuple[str, ...] = ()
 
     @property
@@ -167,7 +166,6 @@ def _arrange(
         small_pt,
         text_left,
         text_top,
-        room_width,
         strip,
     )
 

@@ -124,6 +124,7 @@ class Gate:
 
     def _begin(self, environ: dict[str, Any]) -> tuple[_Answer, bytes, bool]:
         """In a thread: call the app, and take from it all of a usual answer, or the beginning of a long one."""
+        answer = _Answer()
         try:
             answer = call_app(self.app, environ)
             parts: list[bytes] = []
@@ -137,6 +138,8 @@ class Gate:
         except Exception:
             # The app answers its own errors; what comes here is a fault below it.
             sys.excepthook(*sys.exc_info())
+            with contextlib.suppress(Exception):  # it may be what failed
+                answer.close()
             return _Answer(500, [("content-type", "text/plain; charset=utf-8")]), _FAILED.encode(), True
         return answer, b"".join(parts), True
 

@@ -10,6 +10,7 @@ import pkgutil
 import socket
 import sys
 import threading
+import time
 from collections.abc import Callable
 from contextlib import closing
 from functools import partial
@@ -23,7 +24,7 @@ from granian.http import HTTP1Settings
 from granian.log import LogLevels
 
 from webapp.book.errors import BookError
-from webapp.keeping import schedule
+from webapp.keeping import schedule, upkeep
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
 from webapp.serving.gate import Gate
@@ -148,8 +149,14 @@ def _watch_certificate(
     """End the server's round when its certificate nears its end or the addresses have changed."""
 
     def look() -> None:
-        while not threading.Event().wait(_RENEWAL_LOOK_EVERY_S):
-            if leaf_is_due(data_dir, tls_hosts()):
+        while True:
+            time.sleep(_RENEWAL_LOOK_EVERY_S)
+            try:
+                is_due = leaf_is_due(data_dir, tls_hosts())
+            except Exception:  # a look that fails must not be the last, or the certificate runs out
+                logging.getLogger("webapp").exception("The certificate could not be looked at.")
+                continue
+            if is_due:
                 is_renewal.set()
                 server.signal_handler_interrupt()
                 return
@@ -167,6 +174,8 @@ def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[s
         make_app = pkgutil.resolve_name(config.pop("FACTORY", "webapp:create_app"))
         app = make_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
+        if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
+            upkeep.start(app.extensions["book"])
         if config.get("BACKUPS"):
             schedule.start(Path(data_dir), config["BACKUPS"])
         if greet is not None:

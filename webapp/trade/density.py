@@ -1,6 +1,6 @@
 """Density of ethanol-water mixtures by OIML R 22, its inverses, and where the mixture begins to freeze."""
 
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 import numpy as np
@@ -10,6 +10,8 @@ from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import Number, as_number, check_range, fixed, interpolate, invert, polynomial
 
 TEMP_ADVICE = "Check the thermometer and its unit, or bring the sample into the range."
+# Coefficients that are kept: the temperatures of a day to a tenth of a degree, and those that an inverse tries.
+TEMPERATURES_KEPT = 4096
 
 
 def density_from_mass_fraction(mass_fraction: Number, temp_c: Number) -> Number:
@@ -220,7 +222,7 @@ def mass_fraction_at(strength: Number, temp_c: float, what: str, unit: str, whol
     return invert((0.0, *coefficients), strength / whole * polynomial(coefficients, 1.0), 0.0, 1.0)
 
 
-@cache
+@lru_cache(maxsize=TEMPERATURES_KEPT)
 def _coefficients_of_one(temp_c: float) -> tuple[float, ...]:
     return _coefficients(temp_c)
 

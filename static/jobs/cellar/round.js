@@ -14,7 +14,7 @@ import { showFull } from "../../pages/form/full.js";
 import { remarkBox } from "../../pages/form/quickfields.js";
 import { setHead } from "../../pages/frame.js";
 import { handOrAsk } from "../../pages/hand.js";
-import { keepMarkBy, markBy, vesselPath } from "../../pages/here.js";
+import { keepMarkBy, markBy } from "../../pages/here.js";
 import { getKind, readCards } from "../../pages/phone.js";
 import { scanFor } from "../../pages/scanfor.js";
 import { keepAwake } from "../../pages/wakelock.js";
@@ -203,6 +203,3 @@ function showEnd() {
     <div class="stack"><div class="pair"><button type="button" class="button" @click=${again}>Begin a new round</button><a class="button" href="/slate">The slate</a></div>
     <a class="button button--main button--action" href="/">Today</a></div>`, part("doing"));
 }
-
-/** The way to the vessel's own card. @param {any} card */
-export const cardLink = (card) => html`<a class="button" href=${vesselPath(card.mark)}>Its card</a>`;

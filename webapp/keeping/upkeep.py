@@ -1,0 +1,36 @@
+"""What the server does for its book by itself while it runs: it works off what a change of limits has left to judge."""
+
+from __future__ import annotations
+
+import logging
+import threading
+
+from webapp.book import unjudged
+from webapp.book.errors import BookError
+from webapp.book.store import Book
+
+LOOK_EVERY_S = 1.0
+RETRY_S = 60.0
+_log = logging.getLogger("webapp")
+
+
+def start(book: Book, stop: threading.Event | None = None) -> threading.Thread:
+    """Look after the book in a thread of its own, until `stop` is set or the process ends."""
+    ended = stop or threading.Event()
+
+    def look() -> None:
+        wait_s = LOOK_EVERY_S
+        while not ended.wait(wait_s):
+            try:
+                wait_s = unjudged.PAUSE_S if unjudged.work(book) else LOOK_EVERY_S
+            except BookError as error:
+                _log.warning("Entries wait to be judged by changed limits: %s", error)
+                wait_s = RETRY_S
+            except Exception:
+                # Nothing is lost: the list stands in the book. A thread that ended would leave it there for ever.
+                _log.exception("entries could not be judged again")
+                wait_s = RETRY_S
+
+    thread = threading.Thread(target=look, name="upkeep", daemon=True)
+    thread.start()
+    return thread
