@@ -22,7 +22,7 @@ export function dueList(cards, house, instruments, now = Date.now()) {
 function section(group) {
   const rest = group.lines.slice(SHOWN);
   return html`<section data-due=${group.key}><h2 class="row row--apart"><span>${group.title} <span class="quiet">${group.lines.length}</span></span>
-      ${group.round ? html`<a class="button" href=${group.round}>${group.roundWords}</a>` : nothing}</h2>
+      ${group.round ? html`<a class="button" href="${group.round}?from=${group.lines[0].mark}">${group.roundWords}</a>` : nothing}</h2>
       <ul class="list list--links">${group.lines.slice(0, SHOWN).map(line)}</ul>
       ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;
 }

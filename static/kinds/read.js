@@ -72,7 +72,7 @@ function readField(spec, given, context, problems) {
     return null;
   };
   const raw = strip(String(given.raw || ""));
-  if (!raw) return spec.required ? refuse("missing", `${spec.label} is missing. ${ASKS[spec.sort] ?? "Type it."}`) : null;
+  if (!raw) return spec.required ? refuse("missing", `${spec.label}${spec.label.endsWith("?") ? "" : " is missing."} ${ASKS[spec.sort] ?? "Type it."}`) : null;
   if (spec.sort === "number") return readNumber(spec, raw, given, context, problems);
   if (spec.sort === "choice" && !spec.choices.some(([value]) => value === raw)) {
     return refuse("no_such_choice", `${spec.label}: pick one of the choices.`);

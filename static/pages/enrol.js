@@ -27,12 +27,16 @@ const codeOf = (text) => text.trim().replace(/^https?:\/\/[^/]+\/enrol\//, "").r
 
 /** @param {string} token @param {string} name @param {HTMLElement} says */
 async function letIn(token, name, says) {
+  const button = /** @type {HTMLButtonElement|null} */ (document.querySelector('[data-part="enrol-form"] button'));
+  render(html`<p class="quiet" role="status">Letting it in, and fetching the vessels' cards.</p>`, says);
+  if (button) button.disabled = true; // the code is good for one go: a second tap would be told that it is used
   try {
     const own = await enrol(token, name);
     await handInNow();
     sayThere(`${own.name || "This phone"} is let in.`);
     location.assign("/who?then=/");
   } catch (error) {
+    if (button) button.disabled = false;
     tell(says, /** @type {any} */ (error).message || "The book did not take this code. Ask the office for a new one.");
   }
 }

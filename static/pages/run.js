@@ -144,7 +144,7 @@ function openPanel(kindName, title, event, body) {
   const isCut = Boolean(more && step?.to && event === step.event);
   /** @type {any} */
   const panel = { kind, card: sheet.card, tappedAt, title, event, body, receiver, receivers: likelyReceivers(receiver), onLeave: closePanel };
-  if (isCut) Object.assign(panel, { earlier: more.earlierPart(tappedAt), other: more.otherReceiver((/** @type {string} */ mark) => addReceiver(panel, mark)) });
+  if (isCut) Object.assign(panel, { earlier: more.earlierPart(tappedAt, Math.max(0, ...sheet.run.cuts.map((/** @type {any} */ cut) => Date.parse(cut.at) || 0))), other: more.otherReceiver((/** @type {string} */ mark) => addReceiver(panel, mark)) });
   render(panelForm(panel), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
   const minute = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;

@@ -59,7 +59,8 @@ const row = (card, path, what, end) => html`<li><a href=${path}><span class="lis
 
 /** @param {any[]} cards */
 function queries(cards) {
-  const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })));
+  const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })))
+    .sort((a, b) => Number(b.query.weight === "stop") - Number(a.query.weight === "stop")); // what moves no stock comes first, the rest by vessel
   if (!asked.length) return nothing;
   const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${query.words}</span>`, badge(query.weight));
   const rest = asked.slice(QUERIES_SHOWN);
@@ -70,7 +71,7 @@ function queries(cards) {
 /** @param {any[]} said */
 function handover(said) {
   if (!said.length) return nothing;
-  return html`<section class="stack"><h2>From the last shift</h2>${said.slice(0, NOTES_SHOWN).map((note) => html`<p class="band band--quiet"><span>${note.text ?? note.summary}
+  return html`<section class="stack"><h2>Last remarks</h2>${said.slice(0, NOTES_SHOWN).map((note) => html`<p class="band band--quiet"><span>${note.text ?? note.summary}
     <span class="quiet">${[note.name ?? note.mark, note.person, note.at && formatAgo(note.at)].filter(Boolean).join(" · ")}</span></span></p>`)}</section>`;
 }
 

@@ -31,11 +31,13 @@ function showJudgement(form, text, cards, isDone, onMark) {
   const { mark, words } = judgeMark(text);
   const card = cards.find((one) => one.mark === mark);
   const likely = mark ? [] : likelyMarks(text, cards);
-  const isWrong = Boolean(words) && (isDone || text.replace(/\W/g, "").length > 3) && !likely.some((one) => one.mark.startsWith(text.toUpperCase()));
+  const isBegun = likely.some((one) => one.mark.startsWith(text.trim().toUpperCase()));
+  const isWrong = Boolean(words) && (isDone || !isBegun && text.replace(/\W/g, "").length > 3);
+  const left = isBegun ? "The last character is missing. Type it too, or tap the mark that is on the label." : words;
   says.textContent = card ? [card.name, card.title, ...holdsOf(card)].filter((part, at, all) => part && all.indexOf(part) === at).join(" · ")
-    : mark ? "A right mark, but not of a vessel this phone knows." : isWrong ? words : HINT;
+    : mark ? "A right mark, but not of a vessel this phone knows." : isWrong ? left : HINT;
   form.querySelector(".field")?.classList.toggle("field--wrong", isWrong);
-  render(likely.length ? likely.map((one) => html`<button type="button" class="button" @click=${() => onMark(one.mark, "typed")}>${one.mark}</button>`) : nothing, offers);
+  render(likely.length ? likely.map((one) => html`<button type="button" class="button" @click=${() => onMark(one.mark, "typed")}>${one.mark} <span class="button__sub">${holdsOf(one)[0]}</span></button>`) : nothing, offers);
   return { mark };
 }
 

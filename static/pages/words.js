@@ -21,7 +21,7 @@ export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
  */
 export function holdsOf(card) {
   const held = card?.holds;
-  if (!held) return [card?.title || "", "empty, as far as the book knows"];
+  if (!held) return [card?.title || "", "empty, by the book"];
   const name = held.name && held.name !== held.what ? `batch ${held.name}` : "";
   const first = capital([held.what, name].filter(Boolean).join(", "));
   const amount = held.volume_l != null ? shownInUnits(held.volume_l, "L", 0)

@@ -9,7 +9,8 @@ const TWO_YEARS_S = 63_072_000;
 
 /** Decimals that tell the axis's steps apart. @param {number[]} values */
 export function decimalsOf(values) {
-  const step = values.length > 1 ? Math.abs(values[1] - values[0]) : 1;
+  if (values.length === 1) return [0, 1, 2, 3].find((count) => Math.abs(values[0] - Number(values[0].toFixed(count))) < 1e-9) ?? 4;
+  const step = values.length ? Math.abs(values[1] - values[0]) : 1;
   const whole = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
   const isFine = Math.abs(step * 10 ** whole - Math.round(step * 10 ** whole)) < 1e-6; // a step of 2.5 needs one more
   return Math.min(4, isFine ? whole : whole + 1);

@@ -17,9 +17,9 @@ export function dataTable(curve) {
   const decimals = curve.yDecimals ?? 1;
   const table = document.createElement("table");
   table.className = "table";
-  const thinned = step > 1 ? ` Every ${step}th row.` : "";
+  const thinned = step > 1 ? ` One row in ${step}.` : "";
   table.createCaption().textContent = `${curve.title}. ${notes(curve)}${thinned}`;
-  addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...lines.map((line) => `${line.label} ${curve.yLabel}`)]);
+  addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...lines.map((line) => `${line.label || (line === curve.expected ? "expected" : "")} ${curve.yLabel}`.trim())]);
   const body = table.createTBody();
   for (let at = 0; at < all.length; at += step) {
     addRow(body, "td", [writeX(all[at], curve), ...byLine.map((known) => formatNumber(known.get(all[at]), decimals))]);

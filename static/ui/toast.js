@@ -23,6 +23,6 @@ export function toast(words, staysMs = STAYS_MS) {
   const line = document.createElement("p");
   line.className = "toast";
   line.textContent = words;
-  region().append(line);
+  region().replaceChildren(line); // one at a time: a pile would cover the figure that was just read
   setTimeout(() => line.remove(), staysMs);
 }

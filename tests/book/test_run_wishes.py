@@ -240,3 +240,10 @@ def test_a_card_does_not_wait_for_what_its_still_teaches(house: Book, monkeypatc
     monkeypatch.setattr(forecast, "LONGEST_S", 60.0)
     assert cards.card(house, S1)["still_prior"] == {"runs": 1}
     forecast._begun.cache_clear()
+
+
+def test_the_curve_of_a_still_is_of_its_last_run_alone() -> None:
+    before, now = [[0.0, 78.0], [1800.0, 71.0]], [[90_000.0, 77.8], [93_600.0, 76.0]]
+    assert cards._last_run([*now, *before]) == now
+    assert cards._last_run(before) == before
+    assert cards._last_run([]) == []

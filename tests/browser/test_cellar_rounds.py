@@ -166,6 +166,11 @@ def test_a_leak_is_said_while_the_cask_is_still_on_the_scale(cellar: Floor) -> N
     wait_for(page, "document.querySelector('[data-loss]').innerText.includes('right cask')")
 
 
+def test_a_round_begins_where_the_day_page_sends_it(cellar: Floor) -> None:
+    cellar.open(f"/job/casks?from={make_mark(CASKS[3])}")  # the round that the test before began
+    _ready(cellar, make_mark(CASKS[3]))
+
+
 def test_the_card_of_a_cask_tells_its_loss_beside_casks_like_it(cellar: Floor) -> None:
     page = cellar.open(f"/m/{make_mark(CASKS[2])}")
     page.locator("[data-part='cellar'] [data-loss]").wait_for()

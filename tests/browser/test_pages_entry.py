@@ -149,6 +149,10 @@ def test_a_wrong_mark_is_not_opened(floor: Floor) -> None:
     page.get_by_role("button", name="Open").click()
     assert "is no mark" in page.locator("[data-part=mark-says]").inner_text()
     assert page.url.endswith("/scan")
+    page.locator("[name=mark]").fill("F3")
+    assert "Letters, digits" in page.locator("[data-part=mark-says]").inner_text()
+    page.get_by_role("button", name="Open").click()
+    assert "The last character is missing" in page.locator("[data-part=mark-says]").inner_text()
 
 
 def test_a_full_phone_keeps_the_figures_in_the_form(floor: Floor) -> None:

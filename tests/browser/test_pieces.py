@@ -174,6 +174,20 @@ def test_chart_follows_width_and_theme_and_speaks_its_figures(open_page: Callabl
     assert table.get_by_role("row").count() == 24
 
 
+def test_one_line_at_a_time_is_said_and_one_tick_has_its_decimals(open_page: Callable[..., Any]) -> None:
+    page = open_page("parts")
+    said = """async () => {
+      const { toast } = await import("/static/ui/toast.js");
+      toast("one");
+      toast("two");
+      return document.querySelector(".toasts").innerText; }"""
+    assert page.evaluate(said) == "two"
+    places = """async () => {
+      const { decimalsOf } = await import("/static/ui/chartaxes.js");
+      return [[1.04], [80], [1.02, 1.04], [10, 12.5]].map(decimalsOf); }"""
+    assert page.evaluate(places) == [2, 0, 2, 1]
+
+
 WRITTEN = {
     "figures.formatNumber(1610)": "1\u202f610",
     "figures.formatNumber(0.998, 3)": "0,998",

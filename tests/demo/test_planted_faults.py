@@ -52,7 +52,7 @@ def test_2_fahrenheit_typed_as_celsius(year: Any) -> None:
     hot = year.entry("F5", "ferment_reading", "2025-10-11")
     assert year.asked(hot) == [("ferment_temp_sense", "stop", "temp")]
     assert year.words(hot, "ferment_temp_sense").endswith(
-        "Read as Fahrenheit it is 19.2 °C (66.6 °F), which fits 18.9 °C of yesterday 08:20. Did you mean that?"
+        "Read as Fahrenheit it is 19.2 °C (66.6 °F), which fits 18.9 °C of 08:20 the day before. Did you mean that?"
     )
     suggested = [(s["field"], s["raw"], s["unit"]) for s in year.suggested(hot, "ferment_temp_sense")]
     assert suggested == [("temp", "66,6", "degF")]
@@ -81,7 +81,7 @@ def test_5_leaking_cask(year: Any) -> None:
     leak = year.entry("C-031", "cask_regauge", "2026-05-13")
     assert year.asked(leak) == [("cask_loss", "ask", "gross")]
     words = year.words(leak, "cask_loss")
-    assert words.startswith("19 % a year lost since last May (7 % a year since its fill):")
+    assert words.startswith("19 % a year lost since May 2025 (7 % a year since its fill):")
     assert "Of the 12 casks most like it, most lost about 3 %. Its strength is usual" in words
     assert "a leak?" in words
 

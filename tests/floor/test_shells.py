@@ -78,6 +78,12 @@ def test_every_file_that_a_shell_names_is_kept_too(client: FlaskClient) -> None:
         assert named - spared <= listed, url
 
 
+def test_a_figure_of_one_unit_shows_it_beside_the_box(client: FlaskClient) -> None:
+    page = client.get("/shell/log/fruit_intake").text
+    for name, sign in (("sugar", "°Bx"), ("rot", "%")):
+        assert f'<span class="field__unit" id="{name}-unit">{sign}</span>' in page
+
+
 def test_a_shell_is_the_same_for_everybody_and_carries_no_token(app: Flask) -> None:
     stranger, known = app.test_client(), app.test_client()
     with app.test_request_context():

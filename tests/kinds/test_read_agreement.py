@@ -101,6 +101,13 @@ def test_the_seeded_entries_reach_every_sort_of_problem() -> None:
     assert not wanted - found
 
 
+def test_a_question_left_open_is_asked_again_and_is_not_called_missing() -> None:
+    entry = {"kind": "addition", "mark": "F3-8", "values": {"what": {"raw": "yeast"}}}
+    words = {problem.field: problem.words for problem in _read(entry, {}).problems if problem.code == "missing"}
+    assert words["is_sugar"] == "Is it sugar? Pick one."
+    assert " is missing. " in words["lot_no"]
+
+
 @pytest.mark.parametrize("case", HAND_WRITTEN, ids=lambda case: case["why"])
 def test_hand_written_cases_hold_in_the_book_and_on_the_phone(case: dict[str, Any], page: Any) -> None:
     entry = {"kind": case["kind"], "mark": "F3-8", "values": case["values"]}

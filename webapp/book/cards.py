@@ -23,7 +23,8 @@ from webapp.kinds.state import EMPTY_VESSEL
 
 ROUND_MOST = 300
 RECENT_MOST = 12
-CURVE_MOST = 60
+CURVE_MOST = 60  # points
+RUN_PAUSE_S = 12 * 3600  # longer than any pause within a run
 NOTES_MOST = 20
 CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l")
 _ROW = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
@@ -165,6 +166,15 @@ def _curves(kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, list[list[
                 if line["at"] >= since
                 and isinstance(value := line["figures"].get(name, line["values"].get(name)), int | float)
             ]
+            if kind.name == "run_reading":
+                points = _last_run(points)
             if points:
                 found[name] = sorted([*found.get(name, []), *points])[-CURVE_MOST:]
     return found
+
+
+def _last_run(points: list[list[float]]) -> list[list[float]]:
+    """Return the points since the last long pause: a line from one run to the next says nothing."""
+    points = sorted(points)
+    begun = [n for n in range(1, len(points)) if points[n][0] - points[n - 1][0] > RUN_PAUSE_S]
+    return points[begun[-1] if begun else 0 :]

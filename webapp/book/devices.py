@@ -37,11 +37,11 @@ def enrol(book: Book, token: str, name: str, now: datetime) -> tuple[dict[str, A
     with book.write() as database:
         found = book.one("SELECT * FROM tokens WHERE token_sha256 = ?", (sha256(token.strip()),))
         if found is None:
-            raise BookError("This code lets nobody in. Ask the distiller for a new one.")
+            raise BookError("This code lets nobody in. Ask the office for a new one.")
         if found["used_at"]:
-            raise BookError("This code has been used already. Ask the distiller for a new one.")
+            raise BookError("This code has been used already. Ask the office for a new one.")
         if found["made_at"] < utc_text(now - timedelta(hours=TOKEN_HOURS)):
-            raise BookError("This code is older than a day. Ask the distiller for a new one.")
+            raise BookError("This code is older than a day. Ask the office for a new one.")
         secret = secrets.token_urlsafe(32)
         device_id = "d-" + "".join(secrets.choice(_ALPHABET) for _ in range(8))
         called = name.strip()[:NAME_MOST] or found["name"] or device_id

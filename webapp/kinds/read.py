@@ -132,7 +132,8 @@ def _read_field(
     raw = str(given.get("raw") or "").strip()
     if not raw:
         if spec.required:
-            words = f"{spec.label} is missing. {_ASKS.get(spec.sort, 'Type it.')}"
+            missing = "" if spec.label.endswith("?") else " is missing."  # a question is its own sentence
+            words = f"{spec.label}{missing} {_ASKS.get(spec.sort, 'Type it.')}"
             problems.append(Problem("missing", "refuse", spec.name, words))
         return None
     if spec.sort == "number":

@@ -54,7 +54,8 @@ export async function startRound(round) {
   here.kind = await getKind(round.kind);
   begin(false);
   await load();
-  go(nextMark(""));
+  const from = new URLSearchParams(location.search).get("from"); // the first that is due, where the day's page sent us
+  go(here.cards.find((card) => card.mark === from && !isDone(card))?.mark ?? nextMark(""));
   onChange(() => void load().then(showList));
   onCards(() => void load().then(showList));
   keepAwake();
@@ -199,6 +200,6 @@ function showEnd() {
   /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;
   const words = cards.length ? `All ${formatNumber(cards.length)} ${round.plural} are done.` : `No ${round.plural} to go to: none holds anything, as far as this phone knows.`;
   render(html`<p class="round__end">${words}</p>
-    <div class="pair"><button type="button" class="button" @click=${again}>Begin a new round</button><a class="button" href="/slate">The slate</a></div>
-    <a class="button button--main button--action" href="/">Today</a>`, part("doing"));
+    <div class="stack"><div class="pair"><button type="button" class="button" @click=${again}>Begin a new round</button><a class="button" href="/slate">The slate</a></div>
+    <a class="button button--main button--action" href="/">Today</a></div>`, part("doing"));
 }

@@ -6,7 +6,8 @@ import { cautionLine } from "../../pages/cautions.js";
 import { setHead } from "../../pages/frame.js";
 import { handOrAsk } from "../../pages/hand.js";
 import { markBy, runPath } from "../../pages/here.js";
-import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { inUnits, shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { symbol } from "../../trade/units.js";
 import { getKind, readCard } from "../../pages/phone.js";
 import { eventOf, runTitle } from "../../pages/run/state.js";
 import { onTheSlate } from "../../pages/words.js";
@@ -71,14 +72,17 @@ function beside(run, others) {
   if (all.length < 2) return nothing;
   const pct = (/** @type {number|null|undefined} */ value) => (value == null ? "–" : strengthShown(value).figure);
   const share = (/** @type {any} */ one) => (one.hearts && one.run.charge?.lpa_l ? `${formatNumber((one.hearts.lpa_l / one.run.charge.lpa_l) * 100, 0)} %` : "–");
+  // The unit stands once, in the row's name: with it in each box the last run falls off a phone.
+  const lpa = (/** @type {number|null|undefined} */ value) => (value ? formatNumber(inUnits(value, "LPA").value, 1) : "–");
+  const sign = symbol(inUnits(1, "LPA").unit);
   /** @type {[string, (one: any) => string][]} */
   const rows = [
-    ["Charged", (one) => (one.run.charge?.lpa_l ? shownInUnits(one.run.charge.lpa_l, "LPA", 1) : "–")], ["Hearts", (one) => (one.hearts ? shownInUnits(one.hearts.lpa_l, "LPA", 1) : "–")],
+    [`Charged, ${sign}`, (one) => lpa(one.run.charge?.lpa_l)], [`Hearts, ${sign}`, (one) => lpa(one.hearts?.lpa_l)],
     ["Hearts' share", share], ["Hearts cut at, %", (one) => pct(eventOf(one.run, "hearts_cut")?.true_strength)],
     ["Took", (one) => (one.run.ended_at ? formatDuration((Date.parse(one.run.ended_at) - Date.parse(one.run.started_at)) / 1000) : "–")],
-    ["From 100 kg", (one) => (one.run.yield ? shownInUnits(one.run.yield.per_100_kg, "LPA", 1) : "–")],
+    [`From 100 kg, ${sign}`, (one) => lpa(one.run.yield?.per_100_kg)],
   ];
-  return html`<section class="stack" aria-label="Beside the runs before"><h2>Beside the runs before</h2><div class="table-wrap" tabindex="0" role="region" aria-label="Runs side by side"><table class="table">
+  return html`<section class="stack" aria-label="Beside the runs before"><h2>Beside the runs before</h2><div class="table-wrap" tabindex="0" role="region" aria-label="Runs side by side"><table class="table table--beside">
     <thead><tr><td></td>${all.map((one) => html`<th scope="col" class="number">${one.run.name || "run"}${one.isBest ? html`<br><span class="quiet">best</span>` : nothing}</th>`)}</tr></thead>
     <tbody>${rows.map(([words, figure]) => html`<tr><th scope="row">${words}</th>${all.map((one) => html`<td class="number">${figure(one)}</td>`)}</tr>`)}</tbody></table></div></section>`;
 }

@@ -8,10 +8,12 @@ import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 
 const EARLIER_MIN = [2, 5, 10, 15];
 
-/** @param {Date} tappedAt the minute of the tap stands unless somebody says earlier */
-export function earlierPart(tappedAt) {
-  return html`<details class="more earlier"><summary><strong>I switched earlier</strong></summary>
-    <div class="stack"><p class="quiet" data-part="earlier-says" role="status"></p><div class="buttons">${EARLIER_MIN.map((minutes) => html`<button type="button" class="button" @click=${(/** @type {Event} */ event) => setBack(event, tappedAt, minutes)}>${minutes} min <span class="button__sub">${formatTime(tappedAt.getTime() - minutes * 60_000)}</span></button>`)}</div>
+/** @param {Date} tappedAt the minute of the tap stands unless somebody says earlier @param {number} [after] of the cut before this one [ms]: none is offered before it */
+export function earlierPart(tappedAt, after = 0) {
+  const offered = EARLIER_MIN.filter((minutes) => tappedAt.getTime() - minutes * 60_000 > after);
+  const show = (/** @type {Event} */ event) => /** @type {HTMLDetailsElement} */ (event.target).scrollIntoView({ block: "nearest" });
+  return html`<details class="more earlier" @toggle=${show}><summary><strong>I switched earlier</strong></summary>
+    <div class="stack"><p class="quiet" data-part="earlier-says" role="status"></p><div class="buttons">${offered.map((minutes) => html`<button type="button" class="button" @click=${(/** @type {Event} */ event) => setBack(event, tappedAt, minutes)}>${minutes} min <span class="button__sub">${formatTime(tappedAt.getTime() - minutes * 60_000)}</span></button>`)}</div>
       <div class="field field--words"><label class="field__label" for="earlier-why">Why it is logged now</label>
         <textarea class="field__value" id="earlier-why" rows="2" maxlength="500" placeholder="hands full" @input=${copyReason}></textarea></div>
       <p class="quiet">Both times and the reason stay legible.</p></div></details>`;

@@ -97,7 +97,7 @@ export function dueBand(run, due, target, stream, now) {
   if (!target || !due) return nothing;
   const near = nearness(due, stream, now);
   const by = target.by === "plan" ? `${target.words}, by the plan` : target.words;
-  if (due.state === "too_little") return html`<section class="due" aria-label="Next cut"><p><strong>${target.step.words}: too little to say.</strong> ${due.words}</p><p class="due__by">${by}</p></section>`;
+  if (due.state === "too_little") return html`<section class="due" aria-label="Next cut"><p><strong>${target.step.words}.</strong> ${due.words}</p><p class="due__by">${by}</p></section>`;
   if (due.state === "past") return html`<section class="due due--near" aria-label="Next cut" role="status"><p><strong>${target.step.words}: ${by} is reached.</strong> ${due.words ?? ""} Nose first.</p></section>`;
   const clock = (/** @type {number} */ minutes) => formatTime(stream.zero + minutes * 60_000);
   const litres = (/** @type {number} */ value) => shownInUnits(value, "L", 1);

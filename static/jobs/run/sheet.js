@@ -79,7 +79,7 @@ function planPart(plan, asked) {
   const sound = !isOn() ? "off" : isAwake() ? "on" : "on, after a tap";
   return html`<section class="plan" aria-label="Cut plan">${plan ? html`<p><strong>Plan:</strong> ${planWords(plan)}</p>
       <p class="quiet">${plan.person}, ${formatDate(plan.at)}${plan.waiting ? ", waits on this phone" : ""}${plan.why ? `: ${plan.why}` : ""}</p>`
-    : html`<p class="quiet">No cut plan for ${fruitOf(asked.run.what ?? "") || "this fruit"} yet.</p>`}
+    : html`<p class="quiet">No cut plan for ${fruitOf(asked.run.what ?? "") || "this fruit"} on this still yet.</p>`}
     <div class="buttons"><button type="button" class="button" @click=${asked.onPlan}>${plan ? "Change the plan" : "Make a plan"}</button>
       <button type="button" class="button" aria-pressed=${isOn()} @click=${toggle}>Sound near a cut <span class="button__sub">${sound}</span></button></div></section>`;
 }

@@ -33,7 +33,7 @@ def test_a_leak_by_loss_and_usual_strength():
     assert query.weight == "ask"
     # 189.0 kg / 905.7 kg/m3 * 61.5 % = 128.3 L and 154.7 kg / 907.1 kg/m3 * 60.9 % = 103.9 L (OIML R 22 densities)
     assert query.words == (
-        "19 % a year lost since last May: 128.3 L of pure alcohol then, 103.9 L now. Casks of this size lose 2 to 4 %. "
+        "19 % a year lost since May 2025: 128.3 L of pure alcohol then, 103.9 L now. Casks of this size lose 2 to 4 %. "
         "Its strength is usual (-0.6 points a year): a leak? Look at hoops, heads, bung and the floor."
     )
 
@@ -58,7 +58,7 @@ def test_a_large_cask_at_six_per_cent_leaks_among_neighbours_at_three():
     book = neighbours(("234.8", "235.0", "235.2", "234.9", "235.1"))
     query = only(regauge(book, "2026-05-13 10:00", "229.0", "61.0"), "cask_loss")
     assert query.words.startswith(
-        "6 % a year lost since last May: 128.3 L of pure alcohol then, 120.4 L now. "
+        "6 % a year lost since May 2025: 128.3 L of pure alcohol then, 120.4 L now. "
         "Of the 5 casks most like it, most lost about 3 %. Its strength is usual"
     )
     assert regauge(filled(), "2026-05-13 10:00", "229.0", "61.0") == []  # alone it is within the plain bound

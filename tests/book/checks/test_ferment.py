@@ -23,7 +23,7 @@ def test_gravity_that_rose_is_asked_about_with_the_swap_that_explains_it():
     query = only(read(book, "2025-09-24 08:05", "1.043"), "ferment_gravity_rose")
     assert query.weight == "ask"
     assert query.field == "gravity"
-    assert query.words == "Gravity 1.043 is above 1.031 of yesterday 08:10; it can only fall."
+    assert query.words == "Gravity 1.043 is above 1.031 of 08:10 the day before; it can only fall."
     query = only(read(book, "2025-09-24 08:15", "1.052"), "ferment_gravity_rose")
     assert query.words.endswith("is above 1.043 of 08:05; it can only fall.")
     assert [(s.raw, s.words) for s in query.suggestions] == [("1.025", "two digits swapped")]
@@ -102,7 +102,7 @@ def test_too_fast_for_fruit():
     read(book, "2025-09-18 08:00", "1.050")
     query = only(read(book, "2025-09-19 08:00", "1.025"), "ferment_fast")
     assert query.words == (
-        "Gravity fell 0.025 since yesterday 08:00, that is 0.025 a day; 0.020 is much for fruit. "
+        "Gravity fell 0.025 since 08:00 the day before, that is 0.025 a day; 0.020 is much for fruit. "
         "Look again, and cool the mash."
     )
 
@@ -114,7 +114,7 @@ def test_fahrenheit_typed_as_celsius():
     assert query.weight == "stop"  # the range calls it impossible, this names why
     assert query.words == (
         "Mash 66.6 °C would kill the yeast. Read as Fahrenheit it is 19.2 °C (66.6 °F), "
-        "which fits 18.9 °C of yesterday 08:00. Did you mean that?"
+        "which fits 18.9 °C of 08:00 the day before. Did you mean that?"
     )
     assert [(s.field, s.raw, s.unit, s.words) for s in query.suggestions] == [
         ("temp", "66.6", "degF", "19.2 °C")

@@ -81,7 +81,7 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
     lost = (booked - now) / booked * 100
     if lost > most:
         words = (
-            f"By the book {about(booked)} since {month(last.at, read, view)}, in the cask {about(now)}: "
+            f"By the book {about(booked)} since {month(last.at, read)}, in the cask {about(now)}: "
             f"{about(booked - now)} L pure alcohol ({about(lost)} %) gone. A leak? Look at the floor and "
             "the staves; log it as a loss."
         )

@@ -50,7 +50,7 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
     if fill_years > years and first.lpa > 0:
         whole = f" ({(first.lpa - lpa) / first.lpa * 100 / fill_years:.0f} % a year since its fill)"
     words = (
-        f"{rate:.0f} % a year lost since {month(last.at, read, view)}{whole}: {plain(last.lpa, 1)} L of pure alcohol "
+        f"{rate:.0f} % a year lost since {month(last.at, read)}{whole}: {plain(last.lpa, 1)} L of pure alcohol "
         f"then{told_moved(last)}, {plain(lpa, 1)} L now. {told} {end}"
     )
     yield Query("cask_loss", "ask", "gross", words)

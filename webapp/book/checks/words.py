@@ -22,22 +22,21 @@ def local(at: str, read: Read) -> datetime:
 
 
 def when(at: str, read: Read, view: Any) -> str:
-    """Return a time as seen from this entry: "08:10", "yesterday 08:10", "24 September 08:10", "12 May 2025"."""
+    """Return a time as seen from this entry: "08:10", "08:10 the day before", "24 September 08:10", "12 May 2025"."""
     then, now = local(at, read), local(view.at, read)
     days = (now.date() - then.date()).days
     clock = f"{then:%H:%M}"
     if days == 0:
         return clock
     if days == 1:
-        return f"yesterday {clock}"
+        return f"{clock} the day before"
     day = f"{then.day} {then:%B}"
     return f"{day} {clock}" if 0 <= days < 60 else f"{day} {then.year}"
 
 
-def month(at: str, read: Read, view: Any) -> str:
-    """Return the month of a time for long spans: "last May" within a year and a half, else "May 2024"."""
-    then, now = local(at, read), local(view.at, read)
-    return f"last {then:%B}" if 0 < (now - then).days < 548 and then.year == now.year - 1 else f"{then:%B %Y}"
+def month(at: str, read: Read) -> str:
+    """Return the month of a time for long spans, "May 2024": a query may be read a year after it was put."""
+    return f"{local(at, read):%B %Y}"
 
 
 def span(seconds: float) -> str:
