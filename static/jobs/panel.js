@@ -20,7 +20,7 @@ export function aboutTap(form, mark) {
   const tappedAt = new Date();
   const opened = box(form, "read_at")?.value;
   return () => ({
-    mark, mark_by: markBy(mark), read_at: readAt(form).slice(0, 16) === opened ? localStamp(tappedAt) : readAt(form),
+    mark, mark_by: markBy(mark), read_at: box(form, "read_at")?.value === opened ? localStamp(tappedAt) : readAt(form),
     remark: box(form, "remark")?.value.trim() ?? "",
   });
 }

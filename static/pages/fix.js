@@ -1,11 +1,10 @@
 // @ts-check
 /** A form that puts an entry right: one that the book refused, or one in the book, which stays legible beside the new one. */
 import { get, markSeen } from "../slate/queue.js";
-import { formatAgo, formatTime } from "../ui/format.js";
+import { formatAgo, formatMinute, formatTime } from "../ui/format.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
 import { choiceRow } from "./choices.js";
 import { fillIn } from "./form/values.js";
-import { localMinute } from "./words.js";
 
 const REASONS = /** @type {[string, string][]} */ ([["mistyped", "mistyped"], ["misread", "misread"], ["put right", "something else"]]);
 
@@ -24,7 +23,7 @@ export async function beginWith(form, card) {
   const isInTheBook = kept ? ["entered", "known", "queried"].includes(kept.state) : asked.has("amends");
   if (!id || (!kept && !isInTheBook)) return null;
   if (kept) fillIn(form, { ...kept.entry.values, remark: { raw: kept.entry.remark } });
-  if (at) fillIn(form, { read_at: { raw: localMinute(new Date(at)) } });
+  if (at) fillIn(form, { read_at: { raw: formatMinute(new Date(at)) } });
   /** @type {Fix} */
   const fix = { id, about: { ...(at ? { read_at: kept?.entry.read_at } : {}), ...(isInTheBook ? { amends: id, reason: REASONS[0][0] } : {}) } };
   if (isInTheBook) sayWhatItReplaces(form, fix, at, Boolean(kept));

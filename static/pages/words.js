@@ -1,6 +1,5 @@
 // @ts-check
 /** The sentences that several pages share. */
-import { localStamp } from "../slate/entry.js";
 import { formatDay, formatNumber } from "../ui/format.js";
 import { shownInUnits } from "./inunits.js";
 
@@ -40,5 +39,3 @@ export function agoWords(when, now = Date.now()) {
   return `${Math.round(minutes / 1440)} days ago`;
 }
 
-/** For `<input type="datetime-local">`. @param {Date} date */
-export const localMinute = (date) => localStamp(date).slice(0, 16);

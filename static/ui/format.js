@@ -56,6 +56,24 @@ export function formatTime(when) {
   return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: zone() }).format(new Date(when));
 }
 
+/** For a box of date and minute, by the site's clock. @param {Date|number|string} when @returns {string} "2025-09-24T08:11" */
+export function formatMinute(when) {
+  const form = new Intl.DateTimeFormat("en-CA", {
+    year: "numeric", month: "2-digit", day: "2-digit", hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone: zone(),
+  });
+  const part = Object.fromEntries(form.formatToParts(new Date(when)).map(({ type, value }) => [type, value]));
+  return `${part.year.padStart(4, "0")}-${part.month}-${part.day}T${part.hour}:${part.minute}`;
+}
+
+/** @param {string} minute as `formatMinute` writes it, by the site's clock @returns {Date} invalid where it is no minute */
+export function parseMinute(minute) {
+  const wanted = /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(minute) ? Date.parse(`${minute.slice(0, 16)}:00Z`) : NaN;
+  if (Number.isNaN(wanted)) return new Date(NaN);
+  const offset = (/** @type {number} */ at) => Date.parse(`${formatMinute(at)}:00Z`) - at;
+  const near = wanted - offset(wanted);
+  return new Date(wanted - offset(near)); // asked once more: between the two the clock may have changed
+}
+
 /** @param {Date|number|string} when @returns {string} "4 Sept 2025" */
 export function formatDate(when) {
   return new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: zone() }).format(new Date(when));

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from datetime import UTC, datetime
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import pytest
 from playwright.sync_api import expect
@@ -132,6 +134,21 @@ def test_a_reading_made_earlier_has_its_own_minute(floor: Floor) -> None:
     _log(page)
     _wait_for_vessel(page)
     assert floor.entries()[0]["read_at"].startswith("2026-03-01T07:45:00")
+
+
+def test_a_minute_is_typed_by_the_houses_clock_wherever_the_phone_thinks_it_is(floor: Floor) -> None:
+    """06:45 in St John's in summer is 09:15 UTC (IANA database, by Python's zoneinfo)."""
+    page = floor.form(FORM)
+    page.evaluate("""() => { document.documentElement.dataset.zone = "America/St_Johns"; }""")
+    page.locator("summary", has_text="Read earlier?").click()
+    page.locator("[name=read_at]").fill("2026-07-01T06:45")
+    page.locator("[name=temp]").fill("14.6")
+    page.locator("[name=gravity]").fill("1.031")
+    _log(page)
+    _wait_for_vessel(page)
+    read_at = datetime.fromisoformat(floor.entries()[0]["read_at"])
+    assert read_at == datetime(2026, 7, 1, 6, 45, tzinfo=ZoneInfo("America/St_Johns"))
+    assert read_at == datetime(2026, 7, 1, 9, 15, tzinfo=UTC)
 
 
 @pytest.mark.parametrize(("typed", "meant"), [("F3-9", FERMENTER), ("3F8", FERMENTER), ("f3", FERMENTER)])

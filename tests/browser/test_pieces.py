@@ -1,7 +1,9 @@
 """The pieces of the look at work: keypad, fields, dialog, notices, theme, chart, written figures, paper."""
 
 from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -207,6 +209,27 @@ WRITTEN = {
     "figures.formatAgo('2025-09-20T23:59Z', '2025-09-21T00:01Z')": "yesterday",
     "figures.formatAgo('2025-09-17T12:00Z', '2025-09-21T00:01Z')": "4 days ago",
 }
+
+
+def test_minutes_go_there_and_back_by_the_sites_clock(open_page: Callable[..., Any]) -> None:
+    """Held against Python's zoneinfo (the IANA database), around changes of the clock and far from UTC."""
+    page = open_page("parts")
+    zones = ("Europe/Berlin", "America/St_Johns", "Pacific/Auckland", "Australia/Lord_Howe", "UTC")
+    for name in zones:
+        zone = ZoneInfo(name)
+        page.evaluate("name => { document.documentElement.dataset.zone = name; }", name)
+        for month, day in ((3, 28), (4, 4), (9, 26), (10, 24)):
+            moments = [datetime(2026, month, day, tzinfo=UTC) + timedelta(minutes=45 * n) for n in range(64)]
+            wanted = [moment.astimezone(zone).strftime("%Y-%m-%dT%H:%M") for moment in moments]
+            stamps = [moment.timestamp() * 1000 for moment in moments]
+            assert page.evaluate("stamps => stamps.map((one) => gallery.format.formatMinute(one))", stamps) == wanted
+            back = page.evaluate("minutes => minutes.map((one) => +gallery.format.parseMinute(one))", wanted)
+            # An hour that comes twice may be either of the two.
+            assert [datetime.fromtimestamp(one / 1000, zone).strftime("%Y-%m-%dT%H:%M") for one in back] == wanted
+            assert sum(one != stamp for one, stamp in zip(back, stamps, strict=True)) <= 2
+    assert page.evaluate("['', 'soon', '2026-13-01T00:00'].map((one) => String(gallery.format.parseMinute(one)))") == [
+        "Invalid Date"
+    ] * 3
 
 
 def test_figures_and_times_are_written_as_the_site_writes_them(open_page: Callable[..., Any]) -> None:

@@ -1,6 +1,9 @@
 """Answering, amending, striking: each an entry of its own; originals stay legible."""
 
-from webapp.book import log, queries
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from webapp.book import log, queries, registry
 
 from .conftest import F1, token
 
@@ -86,3 +89,24 @@ def test_a_floor_hand_sees_queries_but_cannot_answer(house, rising):
     assert "It stands" not in client.get("/desk/").text
     data = {"verdict": "stands", "reason": "x", "csrf_token": token(client, "/desk/")}
     assert client.post(f"/desk/entries/{rising['id']}/answer", data=data).status_code == 403
+
+
+def test_amending_speaks_of_the_minute_by_the_houses_clock(house, rising):
+    """Whatever zone the phone was in: unchanged it stays to the second, changed it is the house's."""
+    registry.set_site(house.book, {"time_zone": "Pacific/Auckland"}, "JK")
+    client = house.client("IM")
+    path = f"/desk/entries/{rising['id']}/amend"
+    logged = log.get(house.book, rising["id"])["entry"]["read_at"]
+    shown = datetime.fromisoformat(logged).astimezone(ZoneInfo("Pacific/Auckland"))
+    assert f'value="{shown:%Y-%m-%dT%H:%M}"' in client.get(path).text
+    assert f"{shown:%Y-%m-%d %H:%M}" in client.get("/desk/entries").text
+    data = {"temp": "14.6", "temp_unit": "degC", "gravity": "1.045", "gravity_unit": "SG", "reason": "misread"}
+
+    def amend(minute):
+        sent = data | {"read_at": minute, "csrf_token": token(client, path)}
+        assert client.post(path, data=sent).status_code == 302
+        family = [row for row in log.walk(house.book) if row["entry"].get("amends") == rising["id"]]
+        return max(family, key=lambda row: row["book_no"])["entry"]["read_at"]
+
+    assert amend(f"{shown:%Y-%m-%dT%H:%M}") == logged
+    assert amend("2025-09-25T18:30") == "2025-09-25T18:30:00+12:00"

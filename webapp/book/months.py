@@ -47,16 +47,17 @@ def begins(month: str, zone: str) -> str:
 
     It compares with the texts of the book, `...:00Z` as `...:00.000Z`: both are later than the bare second.
     """
-    local = datetime(int(month[:4]), int(month[5:]), 1, tzinfo=_zone(zone))
+    local = datetime(int(month[:4]), int(month[5:]), 1, tzinfo=zone_named(zone))
     return local.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S")
 
 
 def month_at(stamp: str, zone: str) -> str:
     """Return the month in which a UTC text lies, by the clock of a time zone."""
-    return datetime.fromisoformat(stamp).astimezone(_zone(zone)).strftime("%Y-%m").rjust(7, "0")
+    return datetime.fromisoformat(stamp).astimezone(zone_named(zone)).strftime("%Y-%m").rjust(7, "0")
 
 
-def _zone(name: str) -> ZoneInfo:
+def zone_named(name: str) -> ZoneInfo:
+    """Return a time zone by its IANA name; UTC where there is none of that name."""
     try:
         return ZoneInfo(name or "UTC")
     except (ZoneInfoNotFoundError, ValueError):

@@ -8,7 +8,9 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
+from datetime import datetime
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import webapp.kinds
 from webapp.book import unjudged
@@ -17,6 +19,7 @@ from webapp.book.check_limits import check_limits, set_check_limit
 from webapp.book.corrections import table_typed
 from webapp.book.errors import BookError
 from webapp.book.known import VESSEL_FLAGS, load_site, with_flags
+from webapp.book.months import zone_named
 from webapp.book.results import turn_cards
 from webapp.book.store import Book
 from webapp.trade.marks import BadMark, parse_mark
@@ -143,6 +146,16 @@ def set_limit(
 def site(book: Book) -> dict[str, Any]:
     """Return the site: name, units, decimal_mark, height_m, areas, time_zone, and whatever else was set."""
     return load_site(book)
+
+
+def zone(book: Book) -> ZoneInfo:
+    """Return the time zone of the house."""
+    return zone_named(str(load_site(book).get("time_zone") or ""))
+
+
+def at_house(book: Book, minute: str) -> str:
+    """Return a minute by the house's clock with its offset, to the second. Raises ValueError where it is no time."""
+    return datetime.fromisoformat(minute).replace(tzinfo=zone(book)).isoformat(timespec="seconds")
 
 
 def set_site(book: Book, values: Mapping[str, Any], by: str) -> dict[str, Any]:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import UTC, datetime
 from typing import Any
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from flask import Blueprint, current_app
 
@@ -107,11 +106,7 @@ def rule_words(rule: dict[str, Any]) -> str:
 def _at_house(stamp: str) -> datetime:
     from webapp.book import registry
 
-    zone = registry.site(current.book).get("time_zone") or "UTC"
-    try:
-        return datetime.fromisoformat(stamp).astimezone(ZoneInfo(zone))
-    except (ZoneInfoNotFoundError, ValueError):
-        return datetime.fromisoformat(stamp)
+    return datetime.fromisoformat(stamp).astimezone(registry.zone(current.book))
 
 
 # The rooms register their views on bp; imported last because they need it.

@@ -13,8 +13,8 @@ from flask import Response, abort, flash, redirect, render_template, request, ur
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book import devices, intake, lineage, log, lookups, queries
-from webapp.desk import bp
+from webapp.book import devices, intake, lineage, log, lookups, queries, registry
+from webapp.desk import bp, local_time
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import fields_of, figures_of, line
 from webapp.kinds import as_data, as_form
@@ -132,15 +132,19 @@ def _fill(form: Any, body: dict[str, Any], suggested: Any) -> None:
         form[name].data = suggested.get("raw", "")
         if f"{name}_unit" in form:
             form[f"{name}_unit"].data = suggested.get("unit", "")
-    form.read_at.data = body["read_at"][:16]
+    form.read_at.data = _minute(body["read_at"])
     form.remark.data = body.get("remark", "")
+
+
+def _minute(read_at: str) -> str:
+    return local_time(read_at).replace(" ", "T")
 
 
 def _enter(row: dict[str, Any], body: dict[str, Any], form: Any, reason: str) -> dict[str, Any]:
     assert current.person
     read_at = body["read_at"]
-    if form.read_at.data and form.read_at.data != read_at[:16]:
-        read_at = form.read_at.data + read_at[19:] if len(read_at) > 19 else form.read_at.data
+    if form.read_at.data and form.read_at.data != _minute(read_at):
+        read_at = registry.at_house(current.book, form.read_at.data)
     return intake.enter_page_entry(
         current.book,
         kind=row["kind"],

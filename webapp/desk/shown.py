@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import datetime
 from typing import Any
 
 from webapp.book import lookups
 from webapp.book.store import Book
+from webapp.desk import local_time
 from webapp.kinds import as_data
 from webapp.kinds.read import Read
 from webapp.trade import units
 
 
 def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
-    """Return what a list shows of an entry: its title, one line, times as local text."""
+    """Return what a list shows of an entry: its title, one line, times by the house's clock."""
     read = lookups.read_as_folded(book, row)
     kind = read.kind if read else None
     return {
@@ -22,15 +22,8 @@ def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
         "title": kind.title if kind else row["kind"],
         "icon": kind.icon if kind else "note",
         "summary": as_data.summary(read) if read else "",
-        "read_local": local(row["read_at"]),
+        "read_local": local_time(row["read_at"]),
     }
-
-
-def local(stamp: str | None) -> str:
-    """Return a time as it stood on the phone's clock, to the minute."""
-    if not stamp:
-        return ""
-    return datetime.fromisoformat(stamp).strftime("%Y-%m-%d %H:%M")
 
 
 def fields_of(read: Read) -> list[dict[str, str]]:

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Any
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from webapp.access import current
 from webapp.book import cards, intake, registry
@@ -80,14 +79,6 @@ def _show_at_fields(form: Any, problems: list[dict[str, Any]]) -> None:
 
 def _read_at(typed: str, now: datetime) -> str:
     """Return the minute as typed, in the site's own time, or now. Raises ValueError where it is no time."""
-    zone = _zone()
-    moment = datetime.fromisoformat(typed).replace(tzinfo=zone) if typed else now.astimezone(zone)
-    return moment.isoformat(timespec="seconds")
-
-
-def _zone() -> Any:
-    name = registry.site(current.book).get("time_zone") or "UTC"
-    try:
-        return ZoneInfo(name)
-    except (ZoneInfoNotFoundError, ValueError):
-        return UTC
+    if typed:
+        return registry.at_house(current.book, typed)
+    return now.astimezone(registry.zone(current.book)).isoformat(timespec="seconds")

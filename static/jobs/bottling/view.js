@@ -1,11 +1,10 @@
 // @ts-check
 /** How the bottling line looks on the phone: the last checks, average and spread, the next check, and the panel of a check. */
 import { badge } from "../../ui/badge.js";
-import { formatNumber, formatTime } from "../../ui/format.js";
+import { formatMinute, formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { chip, figureBox, minuteBox, remarkBox } from "../../pages/form/quickfields.js";
 import { shownInUnits, strengthShown } from "../../pages/inunits.js";
-import { localMinute } from "../../pages/words.js";
 import { COUNT_USUAL } from "./checks.js";
 
 /**
@@ -67,7 +66,7 @@ export function panel({ kind, card, bottles, sizeRaw, labelRaw, lineRaw, emptyRa
     <details class="more"><summary><strong>More</strong> <span class="quiet">fill by hand, bottle size, what was done</span></summary><div class="form">
       <div class="pair">${figureBox(kind, "fill_found", card)}${figureBox(kind, "tested", card)}</div>
       <div class="field field--figure" data-field="bottle_size"><label class="field__label" for="check-size">Bottle size</label><input class="field__value" id="check-size" name="bottle_size" type="text" inputmode="decimal" autocomplete="off" maxlength="12" data-keypad data-unit="L" value=${sizeRaw}><span class="field__unit">L</span></div>
-      ${minuteBox(localMinute(new Date()))}<div class="field field--words" data-field="done"><label class="field__label" for="check-done">Done if wrong</label><textarea class="field__value" id="check-done" name="done" rows="2" maxlength="2000"></textarea></div>${remarkBox()}</div></details>
+      ${minuteBox(formatMinute(new Date()))}<div class="field field--words" data-field="done"><label class="field__label" for="check-done">Done if wrong</label><textarea class="field__value" id="check-done" name="done" rows="2" maxlength="2000"></textarea></div>${remarkBox()}</div></details>
     <div data-part="panel-look" aria-live="polite"></div><div data-part="panel-figures" class="sums" hidden></div></form>`;
 }
 

@@ -1,13 +1,12 @@
 // @ts-check
 /** How the reducing page looks: the water, what the tank should read, the steps. */
 import { badge } from "../../ui/badge.js";
-import { formatDate, formatNumber } from "../../ui/format.js";
+import { formatDate, formatMinute, formatNumber } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
 import { chip, figureBox, minuteBox, remarkBox, wordsBox } from "../../pages/form/quickfields.js";
 import { unitsChoice } from "../../pages/form/values.js";
 import { inUnits, shownInUnits, strengthShown } from "../../pages/inunits.js";
-import { localMinute } from "../../pages/words.js";
 import { symbol } from "../../trade/units.js";
 
 const STEPS = [1, 2, 3, 4];
@@ -77,7 +76,7 @@ export function panel({ kind, card, what, target, waterRaw, onLeave }) {
       <div class="pair">${figureBox(kind, "glass", card)}${figureBox(kind, "temp", card)}</div>${figureBox(kind, "volume", card)}`}
     <div data-part="trim" aria-live="polite"></div>
     <details class="more"><summary><strong>More</strong> <span class="quiet">another minute, a remark</span></summary><div class="form">
-      ${minuteBox(localMinute(now))}${what === "water" ? wordsBox(kind, "rest_until") : figureBox(kind, "strength", card)}${remarkBox()}</div></details>
+      ${minuteBox(formatMinute(now))}${what === "water" ? wordsBox(kind, "rest_until") : figureBox(kind, "strength", card)}${remarkBox()}</div></details>
     <div data-part="panel-look" aria-live="polite"></div><div data-part="panel-figures" class="sums" hidden></div></form>`;
 }
 

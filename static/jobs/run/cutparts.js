@@ -2,8 +2,7 @@
 /** More of the cut panel: "I switched earlier" keeps both times and the reason; another receiver by its mark. */
 import { scanFor } from "../../pages/scanfor.js";
 import { judgeMark } from "../../pages/typemark.js";
-import { localMinute } from "../../pages/words.js";
-import { formatTime } from "../../ui/format.js";
+import { formatMinute, formatTime } from "../../ui/format.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 
 const EARLIER_MIN = [2, 5, 10, 15];
@@ -24,7 +23,7 @@ function setBack(event, tappedAt, minutes) {
   const form = /** @type {HTMLFormElement} */ (/** @type {HTMLElement} */ (event.target).closest("form"));
   const box = /** @type {HTMLInputElement} */ (form.querySelector("[name=read_at]"));
   const at = new Date(tappedAt.getTime() - minutes * 60_000);
-  box.value = localMinute(at);
+  box.value = formatMinute(at);
   box.dispatchEvent(new Event("input", { bubbles: true }));
   /** @type {HTMLElement} */ (form.querySelector('[data-part="earlier-says"]')).textContent = `switched ${formatTime(at)}, logged ${formatTime(new Date())}`;
 }

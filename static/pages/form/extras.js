@@ -1,13 +1,13 @@
 // @ts-check
 /** What stands behind a form's "more": when it was read, with which instruments, a remark. */
 import { localStamp } from "../../slate/entry.js";
-import { formatTime } from "../../ui/format.js";
+import { formatTime, parseMinute } from "../../ui/format.js";
 import { keptInstrument } from "./values.js";
 
 /** @param {HTMLFormElement} form @returns {string} the time of the reading for the entry; "" means at the log */
 export function readAt(form) {
   const box = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"));
-  const typed = box?.value ? new Date(box.value) : null;
+  const typed = box?.value ? parseMinute(box.value) : null;
   return typed && !Number.isNaN(typed.getTime()) ? localStamp(typed) : "";
 }
 
@@ -39,7 +39,7 @@ function instrumentSelect(input, fitting, kept) {
 /** One line that says what the fold holds: "Read now · TH-2, SM-1". @param {HTMLFormElement} form @param {any} kind */
 export function extrasWords(form, kind) {
   const typed = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
-  const when = typed ? `Read at ${formatTime(new Date(typed))}` : "Read now";
+  const when = typed ? `Read at ${formatTime(parseMinute(typed))}` : "Read now";
   const used = new Set(kind.fields.filter((/** @type {any} */ one) => one.instrument)
     .map((/** @type {any} */ one) => /** @type {HTMLInputElement|null} */ (form.querySelector(`[name="${one.name}_instrument"]`))?.value).filter(Boolean));
   const remark = /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim();

@@ -2,8 +2,7 @@
 /** What opens under the thumb on the run sheet: a reading, a cut, another event, the end. The minute is the tap's. */
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { choiceBox, chip, figureBox, minuteBox, remarkBox, wordsBox } from "../form/quickfields.js";
-import { formatTime } from "../../ui/format.js";
-import { localMinute } from "../words.js";
+import { formatMinute, formatTime } from "../../ui/format.js";
 import { cautionLine } from "../cautions.js";
 
 const MORE = ["vapour_temp", "flow", "dip", "plates", "cooling_temp"];
@@ -63,7 +62,7 @@ function receiverBox(receivers, receiver) {
 
 /** @param {Date} tappedAt @param {any[]} boxes */
 const more = (tappedAt, ...boxes) => html`<details class="more"><summary><strong>More</strong> <span class="quiet">another minute, more figures</span></summary>
-  <div class="form">${minuteBox(localMinute(tappedAt))}${boxes}${remarkBox()}</div></details>`;
+  <div class="form">${minuteBox(formatMinute(tappedAt))}${boxes}${remarkBox()}</div></details>`;
 
 /** @param {any} kind @param {string} name */
 const has = (kind, name) => kind.fields.some((/** @type {any} */ field) => field.name === name);
