@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import posixpath
 import re
-from pathlib import Path
+from functools import lru_cache
 
 from webapp.places import STATIC_DIR
 
@@ -17,11 +18,10 @@ def modules_of(page: str) -> list[str]:
     todo = [ENTRY, f"pages/{page}.js"]
     while todo:
         name = todo.pop(0)
-        path = STATIC_DIR / name
-        if name in found or not path.is_file():
+        if name in found or not (STATIC_DIR / name).is_file():
             continue
         found[name] = None
-        todo += _imports(path)
+        todo += _imports(name, (STATIC_DIR / name).stat().st_mtime_ns)
     return list(found)
 
 
@@ -31,6 +31,7 @@ def with_preloads(html: str, page: str) -> str:
     return html.replace("</head>", f"{lines}</head>", 1)
 
 
-def _imports(path: Path) -> list[str]:
-    targets = _STATIC_IMPORT.findall(path.read_text(encoding="utf-8"))
-    return [(path.parent / target).resolve().relative_to(STATIC_DIR.resolve()).as_posix() for target in targets]
+@lru_cache(maxsize=1024)  # every page asks for nearly all of them
+def _imports(name: str, _mtime_ns: int) -> list[str]:
+    targets = _STATIC_IMPORT.findall((STATIC_DIR / name).read_text(encoding="utf-8"))
+    return [posixpath.normpath(posixpath.join(posixpath.dirname(name), target)) for target in targets]

@@ -6,6 +6,7 @@ templates in it. Line ends stay, so that no statement runs into the next.
 
 from __future__ import annotations
 
+import bisect
 from collections.abc import Iterator
 from functools import lru_cache
 
@@ -55,7 +56,8 @@ def _without_indents(piece: bytes, offset: int, whole: list[tuple[int, int]]) ->
     lines = piece.split(b"\n")
     out, at = [lines[0]], offset + len(lines[0]) + 1
     for line in lines[1:]:
-        is_text = any(start < at < end for start, end in whole)
+        before = bisect.bisect_left(whole, (at, 0)) - 1  # the last that begins before this line
+        is_text = before >= 0 and at < whole[before][1]
         short = line if is_text else line.lstrip(b" \t")
         if is_text or short:
             out.append(short)

@@ -46,7 +46,8 @@ function ghostOf({ run: before, isBest }, run, way, toX) {
   const zeroOf = (/** @type {any} */ one) => Date.parse(one.cuts.find((/** @type {any} */ event) => event.event === "first_drop")?.at ?? one.started_at);
   const moved = cut ? toX(Date.parse(eventOf(run, cut).at)) - own(Date.parse(eventOf(before, cut).at)) : toX(zeroOf(run)) - own(zeroOf(before));
   const points = way === "alcohol" && stream.points.length < 2 ? [] : strengths(stream).map(([at, pct]) => [own(at) + moved, pct]);
-  return { label: [before.name || "run before", isBest && "best"].filter(Boolean).join(", "), points: rising(points) };
+  const isDrawn = (/** @type {number[]} */ [x]) => way === "time" || x >= 0; // shifted, a run before may begin before nothing
+  return { label: [before.name || "run before", isBest && "best"].filter(Boolean).join(", "), points: rising(points.filter(isDrawn)) };
 }
 
 /** What is expected, from the last reading to a little past the cut. @param {Way} way @param {Shown} shown */

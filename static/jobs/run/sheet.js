@@ -45,8 +45,8 @@ export async function dress(asked) {
   const target = targetOf(run, plan, ghosts);
   const due = await dueOf(run, stream, target, card.still_prior ?? null, heightM);
   const shown = { run, stream, ghosts, due, target, offsetC: card.still?.vapour_offset_c ?? 0, heightM };
-  const way = wayNow();
-  const curve = curveBy(way, shown) ?? curveBy("time", shown);
+  const wished = curveBy(wayNow(), shown);
+  const [way, curve] = wished ? [wayNow(), wished] : [/** @type {Way} */ ("time"), curveBy("time", shown)]; // the button says what is drawn
   const open = openReceiver(run, stream);
   const now = Date.now();
   const isNear = ["near", "past"].includes(nearness(due, stream, now));
