@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import os
 import random
 import tempfile
 from collections.abc import Callable
@@ -92,12 +93,27 @@ def _kill_in_a_slice(book: Book) -> None:
 )  # fmt: skip
 @given(seed=st.integers(0, 2**32), size=st.integers(1, 40))
 def test_limits_that_change_amid_arrivals_leave_the_fold_of_a_rebuild(tmp_path: Path, seed: int, size: int) -> None:
+    _live_twice(tmp_path, seed, size)
+
+
+@pytest.mark.soak
+@pytest.mark.timeout(0)  # SOAK_HISTORIES says how many, SOAK_FROM at which story to go on
+def test_limits_that_change_amid_arrivals_for_long(tmp_path: Path) -> None:
+    first, many = int(os.environ.get("SOAK_FROM", 0)), int(os.environ.get("SOAK_HISTORIES", 10_000))
+    for seed in range(first, first + many // 2):
+        _live_twice(tmp_path, seed, random.Random(seed).randint(1, 60))
+        if seed % 250 == 249:
+            print(f"{(seed + 1 - first) * 2} histories", flush=True)
+
+
+def _live_twice(tmp_path: Path, seed: int, size: int) -> None:
+    """Tell a story twice, each time with limits, slices and kills in other places: both end as a rebuild does."""
     story = make_story(random.Random(seed), size)
     dumps = set()
     for way in range(2):
         with tempfile.TemporaryDirectory(dir=tmp_path) as folder:
             dumps.add(live(Path(folder) / "book.db", story, random.Random(seed * 31 + way)))
-    assert len(dumps) == 1
+    assert len(dumps) == 1, seed
 
 
 def _stopped(book: Book, entry_id: str) -> set[str]:
