@@ -82,7 +82,7 @@ def test_axe_finds_nothing(browser: Any, demo_server: str, size: str) -> None:
         page.evaluate(AXE)
         for theme, rules in (("light", {}), ("dark", {"runOnly": ["color-contrast"]})):
             page.emulate_media(color_scheme=theme)
-            grounds.add(page.evaluate("getComputedStyle(document.body).backgroundColor"))
+            grounds.add(page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
             wrong += [f"{path}, {theme}: {rule} {html}" for rule, html in page.evaluate(_FOUND, rules)]
         wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
         if wide > 0:

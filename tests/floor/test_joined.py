@@ -9,7 +9,7 @@ import tree_sitter_javascript
 from tree_sitter import Language, Parser
 
 from webapp.floor import joined
-from webapp.floor.modules import _imports
+from webapp.floor.modules import imports_of
 from webapp.floor.shorten import shorter_script
 from webapp.places import STATIC_DIR
 
@@ -36,7 +36,7 @@ def test_no_module_waits_for_itself() -> None:
     def walk(name: str, path: tuple[str, ...]) -> None:
         assert name not in path, " -> ".join((*path, name))
         if name not in done:
-            for target in _imports(STATIC_DIR / name):
+            for target in imports_of(name):
                 walk(target, (*path, name))
             done.add(name)
 

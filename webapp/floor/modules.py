@@ -21,7 +21,7 @@ def modules_of(page: str) -> list[str]:
         if name in found or not (STATIC_DIR / name).is_file():
             continue
         found[name] = None
-        todo += _imports(name, (STATIC_DIR / name).stat().st_mtime_ns)
+        todo += imports_of(name)
     return list(found)
 
 
@@ -29,6 +29,11 @@ def with_preloads(html: str, page: str) -> str:
     """Return the page with its modules named in the head."""
     lines = "".join(f'  <link rel="modulepreload" href="/static/{name}">\n' for name in modules_of(page))
     return html.replace("</head>", f"{lines}</head>", 1)
+
+
+def imports_of(name: str) -> list[str]:
+    """Return the modules that a module begins with, both by their names below static."""
+    return _imports(name, (STATIC_DIR / name).stat().st_mtime_ns)
 
 
 @lru_cache(maxsize=1024)  # every page asks for nearly all of them
