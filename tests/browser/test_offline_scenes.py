@@ -114,11 +114,10 @@ def test_a_newer_version_waits_for_consent_and_touches_no_entry(world: World, pr
     phone = make_phone(proxy.url)
     page = phone.get_ready(world.token())
     first = page.evaluate("""async () => (await import("/static/slate/worker.js")).workerVersion()""")
-    proxy.mode = "unreachable"
-    kept = [phone.log(reading(remark=f"no {i}"))["id"] for i in range(3)]
     # The book stays out of reach, so that the entries still wait while the version changes.
     page.route("**/api/**", lambda route: route.abort())
-    proxy.mode, proxy.worker_suffix = "pass", "newer-version"
+    kept = [phone.log(reading(remark=f"no {i}"))["id"] for i in range(3)]
+    proxy.worker_suffix = "newer-version"
     page.evaluate("""async () => { await (await navigator.serviceWorker.ready).update(); }""")
     notice = page.locator(".notice")
     notice.wait_for()

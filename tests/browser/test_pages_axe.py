@@ -69,7 +69,7 @@ def working_floor(
 @pytest.mark.parametrize("name", PAGES)
 def test_axe_finds_nothing(working_floor: Floor, name: str, size: str, theme: str) -> None:
     page = working_floor.page
-    page.emulate_media(color_scheme=theme)
+    page.emulate_media(color_scheme=theme, reduced_motion="reduce")  # a colour on its way is none
     page.set_viewport_size(SIZES[size])
     working_floor.open(PAGES[name])
     assert _violations(page) == []
@@ -80,7 +80,7 @@ def test_axe_finds_nothing(working_floor: Floor, name: str, size: str, theme: st
 @pytest.mark.parametrize("theme", ["dark", "light"])
 def test_axe_finds_nothing_while_something_is_asked(working_floor: Floor, theme: str) -> None:
     page = working_floor.page
-    page.emulate_media(color_scheme=theme)
+    page.emulate_media(color_scheme=theme, reduced_motion="reduce")  # a colour on its way is none
     page.set_viewport_size(SIZES["phone"])
     working_floor.form(f"/m/{FERMENTER}/log/ferment_reading")
     page.locator("[name=gravity]").fill("1.082")

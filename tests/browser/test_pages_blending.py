@@ -203,7 +203,7 @@ def test_axe_finds_nothing_on_either_job(tanks, theme):
         ("/job/bottling", ""),
     ):
         page = tanks.open(path)
-        page.emulate_media(color_scheme=theme)
+        page.emulate_media(color_scheme=theme, reduced_motion="reduce")
         page.locator("[data-part=worked], [data-part=state]").first.wait_for()
         page.set_viewport_size({"width": 390, "height": 2600})  # tall: a target under the foot is no small target
         page.evaluate(AXE)
