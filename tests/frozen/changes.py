@@ -1,0 +1,11 @@
+"""What later rules say otherwise of a frozen book, by version: each code or sum with the reason, in a sentence.
+
+A question may come or go because a check was bettered; a sum may change because an error was mended. Whoever changes
+one says so here, and in docs/changelog.md.
+"""
+
+# version -> {code of the question: why it came, went, or reads otherwise}
+CHANGED_QUESTIONS: dict[str, dict[str, str]] = {}
+
+# version -> {part of said.py's sums: why it came out otherwise}
+CHANGED_SUMS: dict[str, dict[str, str]] = {}

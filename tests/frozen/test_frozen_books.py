@@ -1,0 +1,123 @@
+"""Every version's frozen book opens, is judged, verifies, folds anew to the same, and says what it said."""
+
+from __future__ import annotations
+
+from collections import Counter
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+import webapp.kinds
+from tests.frozen import VERSIONS, read_json, thaw_backup, thaw_book, thaw_export
+from tests.frozen.changes import CHANGED_QUESTIONS, CHANGED_SUMS
+from tests.frozen.said import questions, said
+from webapp import __version__
+from webapp.backups import BOOK_NAME, restore_backup
+from webapp.book import fold, people, registry, unjudged, whole
+from webapp.book.evaluate import FAULT
+from webapp.book.intake import hand_in
+from webapp.book.store import Book, open_book
+from webapp.keeping.take_in import take_in
+
+Asked = dict[str, list[dict[str, Any]]]
+
+
+def differences(before: Asked, now: Asked) -> list[tuple[str, str, Any, Any]]:
+    """Return (entry, name of the question, what it said, what it says) of every question that is not as it was."""
+    found = []
+    for entry in sorted({*before, *now}):
+        then = {line["name"]: line for line in before.get(entry, [])}
+        after = {line["name"]: line for line in now.get(entry, [])}
+        found += [(entry, n, then.get(n), after.get(n)) for n in sorted({*then, *after}) if then.get(n) != after.get(n)]
+    return found
+
+
+def check_says_as_then(book: Book, version: str, name: str) -> None:
+    """Work all off; then sums, standing and questions are as they were, but for what changes.py documents."""
+    unjudged.finish(book)
+    assert whole.verify(book) == []
+    then, now = read_json(version, name), said(book)
+    assert now["head"] == then["head"]
+    unlike = [one for one in differences(then["questions"], now["questions"])
+              if (one[2] or one[3])["code"] not in CHANGED_QUESTIONS.get(version, {})]  # fmt: skip
+    assert unlike == []
+    for part in then.keys() - {"head", "questions", *CHANGED_SUMS.get(version, {})}:
+        assert _as_json(now[part]) == then[part], part
+
+
+def _as_json(value: Any) -> Any:
+    """Return a value as it comes back from JSON."""
+    if isinstance(value, dict):
+        return {str(key): _as_json(one) for key, one in value.items()}
+    return [_as_json(one) for one in value] if isinstance(value, list | tuple) else value
+
+
+@pytest.mark.parametrize("version", VERSIONS)
+def test_a_frozen_book_says_what_it_said_and_folds_anew_to_the_same(version: str, tmp_path: Path) -> None:
+    with open_book(thaw_book(version, tmp_path / "book.sqlite")) as book:
+        check_says_as_then(book, version, "said.json.xz")
+        kept = fold.dump(book)
+        fold.rebuild(book)
+        assert fold.dump(book) == kept
+        assert book.query("SELECT * FROM queries WHERE code = ?", (FAULT,)) == []
+
+
+@pytest.mark.parametrize("version", VERSIONS)
+def test_a_frozen_backup_is_restored_and_says_what_it_said(version: str, tmp_path: Path) -> None:
+    many = restore_backup(thaw_backup(version, tmp_path / "backup.zip"), tmp_path / "data")
+    assert many == read_json(version, "backup-said.json.xz")["head"]["entries"]
+    with open_book(tmp_path / "data" / BOOK_NAME) as book:
+        check_says_as_then(book, version, "backup-said.json.xz")
+
+
+@pytest.mark.parametrize("version", VERSIONS)
+def test_a_frozen_export_is_taken_in_and_says_what_the_book_said(version: str, tmp_path: Path) -> None:
+    take_in(thaw_export(version, tmp_path / "export"), tmp_path / "data")
+    with open_book(tmp_path / "data" / BOOK_NAME) as book:
+        check_says_as_then(book, version, "said.json.xz")
+
+
+@pytest.mark.parametrize("version", VERSIONS)
+def test_a_frozen_phone_hands_in_and_is_answered_as_it_was(version: str, tmp_path: Path) -> None:
+    frozen = read_json(version, "hand-in.json")
+    with open_book(tmp_path / "book.sqlite") as book:
+        registry.set_site(book, frozen["house"]["site"], "MD")
+        for row in frozen["house"]["vessels"]:
+            registry.put_vessel(book, row, "MD")
+        for row in frozen["house"]["people"]:
+            people.put_person(book, {name: row[name] for name in ("code", "name", "roles", "access")}, "MD")
+        for sent in frozen["batches"]:
+            now = datetime.fromisoformat(sent["answer"]["server_now"])
+            now_said = _as_json(hand_in(book, sent["body"], via="phone", now=now)["results"])
+            assert [_answered(one) for one in now_said] == [_answered(one) for one in sent["answer"]["results"]]
+    entered = {one["id"]: one["state"] for one in _as_sent(read_json(version, "slate.json")["settled"])}
+    assert entered == {one["id"]: one["settled"] for sent in frozen["batches"] for one in sent["answer"]["results"]}
+
+
+def _answered(result: dict[str, Any]) -> dict[str, Any]:
+    """Return of an answer what does not belong to its arrival."""
+    return {name: result.get(name) for name in ("id", "settled", "queries", "problems")}
+
+
+def _as_sent(slate: dict[str, Any]) -> list[dict[str, Any]]:
+    return [{"id": line["entry"]["id"], "state": line["state"]} for line in slate["entries"]]
+
+
+@pytest.mark.parametrize("version", VERSIONS)
+def test_a_frozen_book_holds_every_kind_and_all_that_can_happen_to_an_entry(version: str, tmp_path: Path) -> None:
+    """A frozen book would prove little if it were poor."""
+    with open_book(thaw_book(version, tmp_path / "book.sqlite")) as book:
+        kinds = {row["kind"] for row in book.query("SELECT DISTINCT kind FROM entries")}
+        aside = {row["settled"] for row in book.query("SELECT settled FROM aside")}
+        verdicts = {row["verdict"] for row in book.query("SELECT verdict FROM answers")}
+        standings = {row["standing"] for row in book.query("SELECT standing FROM folded")}
+        codes = {line["code"] for lines in questions(book).values() for line in lines}
+        counts = Counter({table: book.query(f"SELECT count(*) AS n FROM {table}")[0]["n"]
+                          for table in ("closes", "limits", "instruments", "devices")})  # fmt: skip
+    if version == __version__:
+        assert kinds == {kind.name for kind in webapp.kinds.ALL}
+    assert len(kinds) >= 37 and len(codes) >= 84
+    assert aside == {"clash", "refused"} and verdicts == {"stands", "amended_by", "struck"}
+    assert standings == {"entered", "stopped", "struck"} and min(counts.values()) >= 2
