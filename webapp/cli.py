@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -169,17 +170,14 @@ def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
 @data_option
 def phones(data_dir: Path) -> None:
     """List the phones: when each was last heard, and what it has not handed in."""
-    from rich.console import Console
-    from rich.table import Table
-
     from webapp.book import devices
 
     with open_at(data_dir) as book:
-        rows = devices.report(book)
-    table = Table("name", "state", "last heard, UTC", "clock off, s", "entries", "not handed in")
-    for row in rows:
-        table.add_row(*_write_phone(row))
-    Console().print(table)
+        rows = [_write_phone(row) for row in devices.report(book)]
+    table = [("name", "state", "last heard, UTC", "clock off, s", "entries", "not handed in"), *rows]
+    widths = [max(map(len, column)) for column in zip(*table, strict=True)]
+    for row in table:
+        click.echo("  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip())
 
 
 for _command in (*keeping_commands.ALL, group_serve, group_verify, group_join, group_send):
@@ -227,15 +225,14 @@ def _greet(app: Flask) -> None:
 
 def _load_demo(data_dir: Path) -> str:
     """Load the invented distillery unless the folder has it already; return how to sign in."""
-    from rich.progress import Progress
-
     from webapp import demo
 
-    with Progress(transient=True) as bar:
-        task = bar.add_task("Opening the demo")
+    is_read = sys.stderr.isatty()  # in a log the bar would only be noise
+    with click.progressbar(length=1, label="Opening the demo", file=sys.stderr, hidden=not is_read) as bar:
 
         def progress(done: int, total: int, words: str) -> None:
-            bar.update(task, completed=done, total=total, description=words)
+            bar.length, bar.label = total, words
+            bar.update(done - bar.pos)
 
         return demo.load(data_dir, progress, today=datetime.now(UTC).astimezone())
 

@@ -16,8 +16,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-import highspy
-
 from webapp.book.vat_sum import Draw, Source, Vat, make_vat, to_scale
 from webapp.trade.alcoholometry import litres_from_mass
 from webapp.trade.density import mass_fraction_from_strength
@@ -70,7 +68,10 @@ class _Programme:
     """The mixed-integer programme: kilograms drawn of each source, and whether it is drawn at all."""
 
     def __init__(self, sources: Sequence[Source], wish: Wish) -> None:
+        import highspy  # 20 MB of memory: loaded for the first vat, and by no other page
+
         self.sources, self.wish = sources, wish
+        self.highspy = highspy
         self.highs = highspy.Highs()
         for name, value in (
             ("output_flag", False), ("threads", 1), ("time_limit", SECONDS_MOST), ("mip_rel_gap", 0.0),
@@ -98,7 +99,7 @@ class _Programme:
             missed = 1.0 * self._apart(volume)
             enough, nearer = volume * max(self.wish.within_pct / 100.0, NEAR_SHARE), volume * NEAR_SHARE
             # What is within is right: so the search ends with the first such vat, and elsewhere goes on to the nearest.
-            excess = self.highs.addVariable(0, highspy.kHighsInf)
+            excess = self.highs.addVariable(0, self.highspy.kHighsInf)
             self.highs.addConstr(missed - excess <= enough)
             self._seek(1.0 * excess, gap=nearer)
             allowed = enough + self._value(1.0 * excess) + SLACK_L
@@ -115,7 +116,7 @@ class _Programme:
 
     def _apart(self, volume_l: float) -> Any:
         """Return the litres that the vat is off a volume, either way."""
-        off = self.highs.addVariable(0, highspy.kHighsInf)
+        off = self.highs.addVariable(0, self.highspy.kHighsInf)
         self.highs.addConstr(self.volume + off >= volume_l)
         self.highs.addConstr(self.volume - off <= volume_l)
         return off
@@ -162,10 +163,10 @@ class _Programme:
         """Make a sum as small as can be, proven to within the gap."""
         self.highs.setOptionValue("mip_abs_gap", gap)
         self.highs.minimize(least)
-        status = self.highs.getModelStatus()
-        if status == highspy.HighsModelStatus.kTimeLimit and self.highs.getInfo().primal_solution_status != 2:
+        status, statuses = self.highs.getModelStatus(), self.highspy.HighsModelStatus
+        if status == statuses.kTimeLimit and self.highs.getInfo().primal_solution_status != 2:
             raise NoVat("This takes too long to work out. Pick fewer vessels, or let more of them be drawn in part.")
-        if status not in (highspy.HighsModelStatus.kOptimal, highspy.HighsModelStatus.kTimeLimit):
+        if status not in (statuses.kOptimal, statuses.kTimeLimit):
             raise NoVat(_why_none(self.sources, self.wish))
 
     def _value(self, expression: Any) -> float:

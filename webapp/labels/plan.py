@@ -4,9 +4,6 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
-
 from webapp.labels.layouts import BadLayout, Layout
 from webapp.labels.symbol import Symbol, symbol_for
 from webapp.trade.marks import parse_mark
@@ -183,6 +180,9 @@ def strip_height_mm(lines: int) -> float:
 
 def load_fonts() -> None:
     """Register the embedded fonts once. Atkinson Hyperlegible: 0 and O, 1 and I cannot be taken for each other."""
+    from reportlab.pdfbase import pdfmetrics  # here and below: loaded for the first print, not for the first page
+    from reportlab.pdfbase.ttfonts import TTFont
+
     if FONT not in pdfmetrics.getRegisteredFontNames():
         folder = Path(__file__).parent / "data"
         pdfmetrics.registerFont(TTFont(FONT_BOLD, folder / "AtkinsonHyperlegible-Bold.ttf"))
@@ -191,6 +191,8 @@ def load_fonts() -> None:
 
 def printable(text: str, most: int = 200) -> str:
     """Return the text on one line of so many characters, with a question mark for what the fonts cannot draw."""
+    from reportlab.pdfbase import pdfmetrics
+
     known = pdfmetrics.getFont(FONT).face.charToGlyph
     one_line = " ".join(text[:most].split()) + ("…" if len(text) > most else "")
     # Some fonts have an empty glyph for control characters: whoever copies the print would copy them.
@@ -198,6 +200,8 @@ def printable(text: str, most: int = 200) -> str:
 
 
 def _width_mm(text: str, font: str, size_mm: float) -> float:
+    from reportlab.pdfbase import pdfmetrics
+
     return float(pdfmetrics.stringWidth(text, font, size_mm))
 
 

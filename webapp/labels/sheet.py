@@ -1,10 +1,10 @@
 """Labels to PDF: plans drawn on pages, the symbols as vector rectangles, a 50 mm ruler on each sheet."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from io import BytesIO
-
-from reportlab.lib.units import mm
-from reportlab.pdfgen.canvas import Canvas
+from typing import TYPE_CHECKING
 
 from webapp.labels.layouts import BadLayout, Layout
 from webapp.labels.plan import (
@@ -22,6 +22,10 @@ from webapp.labels.plan import (
 )
 from webapp.labels.symbol import QUIET_MODULES
 
+if TYPE_CHECKING:
+    from reportlab.pdfgen.canvas import Canvas
+
+mm = 1 / POINT_MM  # [pt], the unit of a page
 LABELS_MAX = 5000
 RULER_MM = 50
 RULER_BAND_MM = 6.5  # The least margin that a ruler with its words fits in.
@@ -64,6 +68,8 @@ def render_labels(items: Iterable[LabelItem], layout: Layout, *, host: str | Non
     if not 0 <= start_at < layout.labels_per_page:
         raise BadLayout(f"This page has {layout.labels_per_page} labels. Start at 1 to {layout.labels_per_page}.")
     plans = [(item, plan_label(item, layout, host)) for item in items]
+    from reportlab.pdfgen.canvas import Canvas  # loaded for the first print
+
     load_fonts()
     buffer = BytesIO()
     canvas = Canvas(buffer, pagesize=(layout.page_width_mm * mm, layout.page_height_mm * mm), invariant=1)
