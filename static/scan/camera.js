@@ -24,7 +24,7 @@ const SENTENCES = {
 
 /** Why there is no picture: `message` says what to do, `code` names the reason. */
 export class CameraError extends Error {
-  /** @param {keyof SENTENCES} code @param {unknown} [cause] */
+  /** @param {keyof typeof SENTENCES} code @param {unknown} [cause] */
   constructor(code, cause) {
     super(SENTENCES[code], { cause });
     this.name = "CameraError";
@@ -59,7 +59,7 @@ export async function openCamera(video, { onEnd } = {}) {
     for (const each of stream.getTracks()) each.stop();
     if (video.srcObject === stream) video.srcObject = null;
   };
-  /** @param {keyof SENTENCES} code */
+  /** @param {keyof typeof SENTENCES} code */
   const end = (code) => {
     if (!isOpen) return;
     stop();
@@ -93,7 +93,7 @@ export async function openCamera(video, { onEnd } = {}) {
   };
 }
 
-/** @param {unknown} error @returns {keyof SENTENCES} */
+/** @param {unknown} error @returns {keyof typeof SENTENCES} */
 function reasonOf(error) {
   switch (error instanceof Error ? error.name : "") {
     case "NotAllowedError":

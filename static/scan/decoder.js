@@ -15,7 +15,6 @@ const FRAME_BUDGET_MS = 60;
 const NATIVE_TRIES = 10; // Pictures in which the browser's own detector may find nothing before the reader helps it.
 const SIDE_MIN = 21; // The smallest symbol has 21 modules: fewer pixels hold none.
 
-/** @type {import("../vendor/zxing-wasm/reader/index.js").ReaderOptions} */
 const OPTIONS = { formats: ["QRCode"], tryHarder: true, tryRotate: true, tryInvert: false, maxNumberOfSymbols: 4 };
 const TWO_TONE = { ...OPTIONS, binarizer: "FixedThreshold", tryDownscale: false };
 

@@ -51,7 +51,7 @@ function open() {
   opening ??= openDB(NAME, VERSION, {
     upgrade: grow,
     blocked: () => say("An older Cellarslate is open in another tab. Close it; the slate opens then."),
-    blocking: (_current, _wanted, event) => {
+    blocking: (/** @type {number} */ _current, /** @type {number|null} */ _wanted, /** @type {IDBVersionChangeEvent} */ event) => {
       // A newer page wants to add to the layout: stand aside at once, nothing of ours is half done.
       /** @type {any} */ (event.target).close();
       opening = null;
@@ -60,7 +60,7 @@ function open() {
     terminated: () => {
       opening = null;
     },
-  }).catch((error) => {
+  }).catch((/** @type {any} */ error) => {
     opening = null;
     throw new SlateClosed(error?.name === "VersionError" ? NEWER : cannotOpen(error), error);
   });

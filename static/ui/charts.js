@@ -112,15 +112,19 @@ function build(uPlot, el, picture, curve) {
       tzDate: (/** @type {number} */ seconds) => siteDate(uPlot, seconds),
       scales: { x: { time: Boolean(curve.xIsTime), range: xRange(curve) }, y: { range: yRange(curve) } },
       axes: [
-        { ...axis, size: 26, gap: 4, space: 64, values: (_, values) => writeX(values, curve) },
-        { ...axis, size: (_, values) => 14 + 7.5 * Math.max(1, ...(values ?? []).map((text) => text.length)), gap: 6, space: 36, values: (_, values) => values.map((y) => formatNumber(y, decimalsOf(values))) },
+        { ...axis, size: 26, gap: 4, space: 64, values: (/** @type {any} */ _, /** @type {number[]} */ values) => writeX(values, curve) },
+        {
+          ...axis, gap: 6, space: 36,
+          size: (/** @type {any} */ _, /** @type {string[]|null} */ values) => 14 + 7.5 * Math.max(1, ...(values ?? []).map((text) => text.length)),
+          values: (/** @type {any} */ _, /** @type {number[]} */ values) => values.map((y) => formatNumber(y, decimalsOf(values))),
+        },
       ],
       series: [{}, ...lines.map(({ label, ink: token, width, dash }) => ({
         label, width, dash, cap: /** @type {"round"} */ ("round"), stroke: () => colour(token), spanGaps: true, points: { show: false },
       }))],
       hooks: {
-        drawClear: [(u) => { ink.labels.clear(); takeLines(u, lines, curve.marks ?? [], ink); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
-        draw: [(u) => { drawMarks(u, curve.marks ?? [], ink); drawLineLabels(u, lines, ink); }],
+        drawClear: [(/** @type {any} */ u) => { ink.labels.clear(); takeLines(u, lines, curve.marks ?? [], ink); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
+        draw: [(/** @type {any} */ u) => { drawMarks(u, curve.marks ?? [], ink); drawLineLabels(u, lines, ink); }],
       },
     },
     lines.length ? uPlot.join(lines.map(toColumns)) : [[], []],

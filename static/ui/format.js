@@ -25,6 +25,7 @@ function zone() {
  */
 export function formatNumber(value, decimals = 0) {
   if (value === null || value === undefined || !Number.isFinite(value)) return "–";
+  /** @type {Record<string, string>} */
   const written = { minusSign: MINUS, group: THIN, decimal: decimalMark() };
   const isZero = Math.abs(value) < 0.5 * 10 ** -decimals; // Else "−0.0" is written.
   return new Intl.NumberFormat("en-GB", { minimumFractionDigits: decimals, maximumFractionDigits: decimals })

@@ -22,6 +22,7 @@ const KEYS = [
   ["7", ""], ["8", ""], ["9", ""], ["remark", ""],
   ["sign", "Plus or minus"], ["0", ""], ["mark", ""], ["next", ""],
 ];
+/** @type {Record<string, string>} */
 const FACES = { unit: "unit", remark: "remark", sign: "±", next: "next" };
 
 export class SlateKeypad extends HTMLElement {

@@ -1,3 +1,4 @@
+// @ts-check
 // A classic script, so that a stored theme stands before the first paint. theme.js does the rest.
 try {
   const theme = localStorage.getItem("theme");
