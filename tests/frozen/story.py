@@ -15,7 +15,7 @@ from tests.book.conftest import C1, C2, F1, F2, NOW, T1, T2, VESSELS, answer, en
 from tests.book.stories import MAKERS
 from tests.book.test_convergence import SKEWS, make_story
 from tests.frozen.told_checks import History, received_at
-from webapp.book import closes, people, registry, unjudged
+from webapp.book import closes, devices, people, registry, unjudged
 from webapp.book.check_limits import set_check_limit
 from webapp.book.intake import hand_in
 from webapp.book.store import Book
@@ -39,6 +39,16 @@ def furnish(book: Book, units: str) -> None:
     for code, access in (("NS", "floor"), ("JK", "distiller"), ("TB", "floor"), ("OL", "office")):
         person = {"code": code, "name": f"Person {code}", "roles": ["cellar hand"], "access": access}
         people.put_person(book, person, "OL")
+    people.set_password(book, "OL", "plum and pear and quince")
+    people.set_pin(book, "NS", "2468")
+    phones = [devices.enrol(book, devices.new_token(book, "OL", name, DAY), name, DAY)[0] for name in ("PH-1", "PH-2")]
+    send(book, shift_note(phones[0]["id"]), skew_s=4.0, device=phones[0]["id"])
+    devices.revoke(book, phones[1]["id"], "OL", DAY)
+
+
+def shift_note(device: str) -> dict[str, Any]:
+    """A note from a phone that was let in."""
+    return entry("shift_note", read_at=DAY, device=device, text="begun")
 
 
 def tell_season(book: Book, seed: int, size: int) -> None:
@@ -107,7 +117,6 @@ def tell_rest(book: Book) -> None:
     say(reading, F2, "1.030")
     rose = say(reading, F2, "1.045")
     say(reading, F2, "1.029", read_at=rose["read_at"], amends=rose["id"], because="misread")
-    say(answer, rose["id"], "amended_by", "ferment_gravity_rose")
     struck = say(gauge, T2, "210", "71.0")
     say(answer, struck["id"], "struck")
     say(gauge, T2, "205", "71.0", read_at=struck["read_at"], amends=struck["id"], because="struck too soon")
