@@ -60,7 +60,7 @@ def product_hasher() -> Iterator[Any]:
     """How the product hashes passwords. It is slow on purpose, so tests in this process hash cheaply instead."""
     from argon2 import PasswordHasher
 
-    from webapp.book import people
+    from webapp.book.house import people
 
     quick = PasswordHasher(time_cost=1, memory_cost=64, parallelism=1)
     with pytest.MonkeyPatch.context() as patch:

@@ -22,7 +22,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
     from flask import Flask
 
     from webapp import access, desk, floor, isolate
-    from webapp.book.store import open_book
+    from webapp.book.opening import open_book
     from webapp.places import STATIC_DIR
 
     data_dir = Path(data_dir)

@@ -6,10 +6,10 @@ import tempfile
 import zipfile
 from pathlib import Path
 
-from webapp.book import log
-from webapp.book.backup import backup as copy_book
-from webapp.book.errors import BookError
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.backup import backup as copy_book
+from webapp.book.record.errors import BookError
 
 BOOK_NAME = "book.sqlite"
 # Beside the book: without these, phones would have to trust a new certificate and people to sign in again.

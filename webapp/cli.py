@@ -38,7 +38,7 @@ class Commands(click.Group):
     """Commands whose foreseen errors end in one sentence and exit code 2."""
 
     def invoke(self, ctx: click.Context) -> Any:
-        from webapp.book.errors import BookError
+        from webapp.book.record.errors import BookError
         from webapp.serving.one_server import AlreadyServed
         from webapp.serving.server import CannotServe
 
@@ -124,7 +124,7 @@ def demo(data_dir: Path, port: int | None, is_lan: bool, trust_port: int) -> Non
 @_name_option
 def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
     """Begin a book: the house, the first person, and the certificate that phones will trust."""
-    from webapp.book import people, registry
+    from webapp.book.house import people, registry
     from webapp.serving.certificates import get_authority
 
     _make_folder(data_dir)
@@ -151,7 +151,7 @@ def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
 @click.argument("phone_name")
 def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
     """Make a one-time code that lets a phone in; scan it with that phone."""
-    from webapp.book import devices
+    from webapp.book.house import devices
     from webapp.serving.site import read_last_url
     from webapp.serving.terminal import print_qr
 
@@ -170,7 +170,7 @@ def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
 @data_option
 def phones(data_dir: Path) -> None:
     """List the phones: when each was last heard, and what it has not handed in."""
-    from webapp.book import devices
+    from webapp.book.house import devices
 
     with open_at(data_dir) as book:
         rows = [_write_phone(row) for row in devices.report(book)]

@@ -10,7 +10,7 @@ import click
 from webapp.places import get_user_data_dir
 
 if TYPE_CHECKING:
-    from webapp.book.store import Book
+    from webapp.book.record.store import Book
 
 PATH = click.Path(path_type=Path)
 data_option = click.option(
@@ -33,7 +33,7 @@ class Sentence(click.ClickException):
 def open_at(data_dir: Path, *, must_exist: bool = True) -> Book:
     """Open the book in that folder; a sentence where there is none."""
     from webapp.backups import BOOK_NAME
-    from webapp.book.store import open_book
+    from webapp.book.opening import open_book
 
     if must_exist and not (data_dir / BOOK_NAME).is_file():
         raise Sentence(f"There is no book in {data_dir}. Name its folder with --data.")

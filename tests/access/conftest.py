@@ -3,7 +3,7 @@
 import pytest
 
 from webapp import create_app
-from webapp.book import devices, people, registry
+from webapp.book.house import devices, people, registry
 from webapp.trade.marks import make_mark
 
 PASSWORD = "a long enough secret"

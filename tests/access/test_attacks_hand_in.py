@@ -5,7 +5,10 @@ from datetime import UTC, datetime
 
 import pytest
 
-from webapp.book import counters, devices, intake, queries
+from webapp.book import intake
+from webapp.book.fold import queries
+from webapp.book.house import devices
+from webapp.book.record import counters
 from webapp.trade.marks import make_mark
 
 F1 = make_mark("F1")
@@ -48,13 +51,13 @@ def test_a_floor_hands_login_and_a_phone_cannot_strike_what_the_desk_would_not_l
             (result,) = send(attacker, answer_to(logged["id"], person=named, seq=number))["results"]
             assert result["settled"] == "refused"
             assert "desk" in result["problems"][0]["words"]
-    from webapp.book import log
+    from webapp.book.record import log
 
     assert log.get(book, logged["id"])["standing"] == "entered"
 
 
 def test_a_distillers_login_may_answer_through_the_api(sign_in, phone, book):
-    from webapp.book import log
+    from webapp.book.record import log
 
     logged = entry()
     send(phone[0], logged)

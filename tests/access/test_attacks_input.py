@@ -85,7 +85,7 @@ def test_a_capacity_that_is_no_plain_figure_gets_a_sentence(app, sign_in, figure
 @pytest.mark.parametrize("zone", ["America", "../../etc/passwd", "Nowhere/Land", "/etc/passwd"])
 def test_a_time_zone_that_is_none_is_not_kept(app, sign_in, zone):
     """Defends: every page that shows a time. `America` is a folder of zones, and reading it raises."""
-    from webapp.book import registry
+    from webapp.book.house import registry
 
     client = sign_in("OL")
     form = {"name": "T", "units": "metric", "decimal_mark": ".", "height_m": "", "time_zone": zone}

@@ -4,7 +4,7 @@ import uuid
 from datetime import UTC, datetime
 from html.parser import HTMLParser
 
-from webapp.book import people, registry
+from webapp.book.house import people, registry
 from webapp.trade.marks import make_mark
 
 EVIL = "\"'><img src=x onerror=alert(1)><script>alert(2)</script>{{7*7}}"

@@ -9,7 +9,7 @@ import pytest
 from webapp import create_app
 from webapp.access import pages
 from webapp.access.tries import KEYS_MOST, Remembered, Tries
-from webapp.book import people
+from webapp.book.house import people
 
 from .conftest import PASSWORD, csrf_of
 
@@ -151,7 +151,7 @@ def test_one_time_codes_are_limited_for_an_address(app, monkeypatch):
     "said", [{"token": "\ud800"}, {"token": "ok", "name": "\ud800"}, {"token": "ok", "name": "\0"}]
 )
 def test_a_code_or_name_that_cannot_be_kept_gets_a_sentence(app, said):
-    from webapp.book import devices
+    from webapp.book.house import devices
 
     if said["token"] == "ok":
         said = said | {"token": devices.new_token(app.extensions["book"], by="OL", name="PH-9")}
@@ -200,7 +200,7 @@ def test_under_tls_cookies_are_bound_to_this_host(tmp_path):
     """Defends: cookies against a plain-http page at the same name that plants its own."""
     from datetime import UTC, datetime
 
-    from webapp.book import devices
+    from webapp.book.house import devices
 
     app = create_app(tmp_path, testing=True, TLS=True)
     book = app.extensions["book"]
@@ -255,7 +255,7 @@ def test_no_password_hash_leaves_the_book_and_pins_leave_it_only_to_let_a_phone_
 
 def test_an_office_that_sets_a_password_stands_beside_it_in_the_record(app, sign_in):
     """Defends: the record of changes against an office login that resets a password in its owner's name."""
-    from webapp.book import registry
+    from webapp.book.house import registry
 
     client = sign_in("OL")
     form = {"code": "IM", "name": "Ilka M.", "access": "distiller", "password": "another long secret", "pin": "4321"}

@@ -16,7 +16,9 @@ from hypothesis import strategies as st
 
 import webapp.kinds
 from webapp import create_app
-from webapp.book import accounts, devices, log, people, registry
+from webapp.book.house import devices, people, registry
+from webapp.book.periods import accounts
+from webapp.book.record import log
 from webapp.trade.marks import make_mark
 
 SORTS = ("fermenter", "still", "receiver", "cask", "tank", "can")

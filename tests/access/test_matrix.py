@@ -2,7 +2,7 @@
 
 import pytest
 
-from webapp.book import devices, registry
+from webapp.book.house import devices, registry
 from webapp.trade.marks import make_mark
 
 # What stands open, by name: nothing is open by belonging to a room. How one comes in, and public certificates.

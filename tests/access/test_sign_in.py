@@ -4,7 +4,7 @@ import pytest
 
 from webapp.access import pages
 from webapp.access.tries import Remembered, Tries
-from webapp.book import people
+from webapp.book.house import people
 
 from .conftest import PASSWORD, csrf_of
 

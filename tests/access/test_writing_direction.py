@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from webapp.book import log, registry
+from webapp.book.house import registry
+from webapp.book.record import log
 from webapp.isolate import AsTyped, isolate, isolate_shown
 from webapp.trade.marks import make_mark
 

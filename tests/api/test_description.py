@@ -8,7 +8,7 @@ from hypothesis import HealthCheck, given, settings
 
 from webapp import create_app
 from webapp.access.tries import Tries
-from webapp.book import devices, people, registry
+from webapp.book.house import devices, people, registry
 from webapp.floor import api as floor_api
 from webapp.trade.marks import make_mark
 

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from datetime import datetime, timedelta
 from typing import Any
 
-from webapp.book import people, registry
-from webapp.book.store import Book
+from webapp.book.house import people, registry
+from webapp.book.record.store import Book
 from webapp.trade.marks import BadMark, make_mark
 
 EMPTY = 0.0

@@ -22,8 +22,9 @@ import pytest
 from tests.bench.book_season import entries, fill_house
 from tests.bench.table import Measured
 from webapp.book.intake import hand_in
-from webapp.book.log import canonical
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.log import canonical
+from webapp.book.record.store import Book
 
 pytestmark = [pytest.mark.bench, pytest.mark.timeout(7200)]
 SIZES = [int(size) for size in os.environ.get("BOOK_SIZES", "1000,10000,100000").split(",")]

@@ -16,7 +16,7 @@ from tests.bench.book_season import entries, fill_house
 from tests.bench.table import Measured
 from tests.bench.test_book_speed import send
 from webapp import create_app
-from webapp.book import people, registry
+from webapp.book.house import people, registry
 from webapp.trade.marks import BadMark, make_mark
 
 pytestmark = [pytest.mark.bench, pytest.mark.timeout(1800)]

@@ -20,9 +20,10 @@ import pytest
 from tests.bench.book_season import entries, fill_house
 from tests.bench.table import Measured
 from tests.bench.test_book_speed import START, STEP_S, send
-from webapp.book import unjudged
-from webapp.book.check_limits import set_check_limit
-from webapp.book.store import Book, open_book
+from webapp.book.fold import unjudged
+from webapp.book.house.check_limits import set_check_limit
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.keeping import upkeep
 
 pytestmark = [pytest.mark.bench, pytest.mark.timeout(7200)]

@@ -16,8 +16,8 @@ import pytest
 from tests.bench.book_season import entries, fill_house
 from tests.bench.table import Measured
 from tests.server_process import ServerProcess
-from webapp.book import devices
-from webapp.book.store import open_book
+from webapp.book.house import devices
+from webapp.book.opening import open_book
 
 pytestmark = [pytest.mark.bench, pytest.mark.timeout(600)]
 PHONES, SHIFT_H = 50, 8

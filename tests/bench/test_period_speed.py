@@ -12,10 +12,12 @@ from typing import Any
 import pytest
 
 from tests.bench.table import Measured
-from webapp.book import ledger, month_sums, registry
-from webapp.book.period_warnings import warnings
-from webapp.book.periods import period
-from webapp.book.store import open_book
+from webapp.book.fold import month_sums
+from webapp.book.house import registry
+from webapp.book.opening import open_book
+from webapp.book.periods import ledger
+from webapp.book.periods.periods import period
+from webapp.book.periods.warnings import warnings
 
 pytestmark = [pytest.mark.bench, pytest.mark.timeout(3600)]
 FLOWS = int(os.environ.get("PERIOD_FLOWS", 1_000_000))

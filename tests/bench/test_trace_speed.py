@@ -22,8 +22,9 @@ from typing import Any
 import pytest
 
 from tests.bench.table import Measured
-from webapp.book import lineage, trace_search
-from webapp.book.store import Book, open_book
+from webapp.book.lineage import lineage, search
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.desk.trace import PAGE_STEPS_MOST
 from webapp.desk.trace_picture import draw
 
@@ -176,7 +177,7 @@ def test_a_trace_as_the_book_grows(tmp_path: Path, measured: Measured) -> None:
                 str(writer.week * 50),
             )
             times = [median_ms(partial(traced, book, key)) for key in keys]
-            looks = [median_ms(partial(trace_search.search, book, text)) for text in texts]
+            looks = [median_ms(partial(search.search, book, text)) for text in texts]
             rest = traced(book, keys[3]).origin.leaves.get("x:", 0.0)
             shown = " ".join(f"{wall:7.0f} /{cpu:6.0f}" for wall, cpu in [*times, max(looks)])
             print(f"{writer.number:9} {len(back.nodes):6} {len(on.spread.bottled):10} {shown}"

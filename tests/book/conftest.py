@@ -12,9 +12,10 @@ from uuid import UUID
 
 import pytest
 
-from webapp.book import people, registry
+from webapp.book.house import people, registry
 from webapp.book.intake import hand_in
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.trade.marks import make_mark
 
 NOW = datetime(2025, 9, 24, 12, 0, tzinfo=UTC)

@@ -10,14 +10,14 @@ import json
 from dataclasses import asdict
 from typing import Any
 
-from webapp.book.clock import corrected, order_skew, sort_text, utc_text
-from webapp.book.evaluate import evaluate
-from webapp.book.families import Plan, typed_key
-from webapp.book.known import Known
-from webapp.book.log import canonical
-from webapp.book.store import Book
-from webapp.book.upcast import upcast
-from webapp.book.view import View
+from webapp.book.before.view import View
+from webapp.book.fold.evaluate import evaluate
+from webapp.book.fold.families import Plan, typed_key
+from webapp.book.fold.registry_rows import Known
+from webapp.book.record.clock import corrected, order_skew, sort_text, utc_text
+from webapp.book.record.log import canonical
+from webapp.book.record.store import Book
+from webapp.book.record.upcast import upcast
 
 
 def fold_plainly(book: Book) -> dict[str, Any]:
@@ -48,7 +48,7 @@ def fold_plainly(book: Book) -> dict[str, Any]:
 
 def fold_kept(book: Book) -> dict[str, Any]:
     """Return the same from the book's tables."""
-    from webapp.book.fold import state
+    from webapp.book.fold.fold import state
 
     keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states")]
     flows = (

@@ -9,8 +9,10 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import F1, F2, NOW, R1, S1, T1, answer, charge, entry, fruit, gauge, reading, send, settled
-from webapp.book import fold, log, queries, runs
-from webapp.book.store import Book
+from webapp.book.fold import fold, queries
+from webapp.book.record import log
+from webapp.book.record.store import Book
+from webapp.book.still import runs
 
 HOUR = timedelta(hours=1)
 
@@ -52,7 +54,7 @@ def test_a_chain_of_amendments_gives_its_end_in_any_order(book: Book, tmp_path: 
     b = fruit(gross="960", amends=a["id"], seq=2, typed_at=NOW - HOUR)
     c = fruit(gross="1060", amends=b["id"], seq=3, typed_at=NOW - 2 * HOUR)  # typed earlier, amends all the same
     from tests.book.conftest import fill_world
-    from webapp.book.store import open_book
+    from webapp.book.opening import open_book
 
     for n, order in enumerate(permutations((a, b, c))):
         with open_book(tmp_path / f"{n}.db") as other:

@@ -7,8 +7,9 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from tests.book.conftest import C1, C2, F1, R1, R2, R3, S1, entry, send
-from webapp.book import cards, casks, ferments
-from webapp.book.store import Book
+from webapp.book import cards
+from webapp.book.cellar import casks, ferments
+from webapp.book.record.store import Book
 from webapp.trade.alcoholometry import litres_from_mass
 
 FILLED = datetime(2023, 5, 1, 9, tzinfo=UTC)

@@ -5,11 +5,11 @@ from datetime import timedelta
 import pytest
 
 from tests.book.conftest import NOW, T1, entry, send
-from webapp.book import registry
-from webapp.book.check_limits import check_limits, set_check_limit
-from webapp.book.errors import BookError
-from webapp.book.queries import for_entry
-from webapp.book.store import Book
+from webapp.book.fold.queries import for_entry
+from webapp.book.house import registry
+from webapp.book.house.check_limits import check_limits, set_check_limit
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 
 
 def _short_dip(book: Book) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from webapp.book.checks.limits import LIMITS
+from webapp.book.before.limits import LIMITS
 
 ROOT = Path(__file__).parent.parent
 PAGE = (ROOT.parent / "docs" / "checks.md").read_text(encoding="utf-8")

@@ -24,9 +24,13 @@ from tests.book.conftest import (
 )  # fmt: skip
 from tests.book.oracle import as_bytes, fold_kept, fold_plainly
 from tests.book.stories import MAKERS, make_any
-from webapp.book import accounts, fold, log, month_sums, registry
-from webapp.book.evaluate import FAULT
-from webapp.book.store import Book, open_book
+from webapp.book.fold import fold, month_sums
+from webapp.book.fold.evaluate import FAULT
+from webapp.book.house import registry
+from webapp.book.opening import open_book
+from webapp.book.periods import accounts
+from webapp.book.record import log
+from webapp.book.record.store import Book
 
 SKEWS = {"d-one": 0.0, "d-two": -3661.2, "d-three": 95.0, "d-four": 86_400.0 * 400}
 

@@ -10,9 +10,13 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import NOW, T1, entry, fill_world, gauge, send
-from webapp.book import cards, fold, log, lookups, registry
-from webapp.book.errors import BookError
-from webapp.book.store import Book, open_book
+from webapp.book import cards
+from webapp.book.fold import fold, row_reader
+from webapp.book.house import registry
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 
 HOUR = timedelta(hours=1)
 
@@ -45,7 +49,7 @@ def test_each_reading_has_the_correction_of_its_time(book: Book) -> None:
     assert temps(book) == pytest.approx([18.0, 17.6, 18.0])
     row = log.get(book, fold.state(book, f"v:{T1}")["recent"]["gauge"][1]["entry"])
     assert row
-    read = lookups.read_as_folded(book, row)
+    read = row_reader.read_as_folded(book, row)
     assert read
     assert (read.shown("temp"), read.corrected) == ("18.0 °C", {"temp": pytest.approx(-0.4)})
     # Warmer by 0.4 degC than it is: the litres at 20 degC would be too few. About 0.09 % a degree at 62 % vol.

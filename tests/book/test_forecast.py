@@ -2,7 +2,7 @@
 
 import logging
 
-from webapp.book import forecast
+from webapp.book.still import forecast
 
 
 def test_runs_that_nothing_can_be_learnt_from_leave_the_card_without(monkeypatch, caplog):

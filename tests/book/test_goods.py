@@ -9,9 +9,12 @@ import pytest
 
 from tests.book.conftest import NOW, R1, S1, T1, T2, charge, entry, gauge, send
 from tests.book.told import Told, start
-from webapp.book import accounts, fold, goods, lineage, month_sums
-from webapp.book.queries import for_entry
-from webapp.book.store import Book
+from webapp.book.fold import fold, month_sums
+from webapp.book.fold.queries import for_entry
+from webapp.book.goods import goods
+from webapp.book.lineage import lineage
+from webapp.book.periods import accounts
+from webapp.book.record.store import Book
 
 
 @pytest.fixture

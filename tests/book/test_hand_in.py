@@ -11,9 +11,11 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import F1, F2, NOW, S1, answer, entry, fruit, gauge, new_id, reading, send, settled
-from webapp.book import counters, devices, fold, log, queries
+from webapp.book.fold import fold, queries
+from webapp.book.house import devices
 from webapp.book.intake import BATCH_MOST, enter_page_entry, hand_in
-from webapp.book.store import Book, BookError
+from webapp.book.record import counters, log
+from webapp.book.record.store import Book, BookError
 from webapp.kinds.as_schema import ReceiptSchema
 from webapp.trade.marks import make_mark
 
@@ -185,7 +187,7 @@ def test_too_many_entries_and_no_list_are_turned_away_as_a_whole(book: Book) -> 
 
 
 def test_a_vessel_that_nobody_has_entered_stops_the_entry_and_does_not_lose_it(book: Book) -> None:
-    from webapp.book import registry
+    from webapp.book.house import registry
 
     mark = make_mark("Z9")
     given = send(book, fruit(mark))
@@ -197,7 +199,7 @@ def test_a_vessel_that_nobody_has_entered_stops_the_entry_and_does_not_lose_it(b
 
 
 def test_a_stranger_is_asked_about_until_somebody_adds_them(book: Book) -> None:
-    from webapp.book import people
+    from webapp.book.house import people
 
     assert settled(send(book, fruit(person="QQ"))) == ["queried"]
     assert [q["code"] for q in queries.open_queries(book)] == ["unknown_person"]
@@ -246,8 +248,8 @@ def test_counters_match_a_plain_count(book: Book) -> None:
 
 
 def test_a_book_restored_from_an_older_backup_is_made_whole(book: Book, tmp_path: Any) -> None:
-    from webapp.book.backup import backup
-    from webapp.book.store import open_book
+    from webapp.book.opening import open_book
+    from webapp.book.record.backup import backup
 
     batch = [fruit(seq=1), reading(seq=2), gauge(seq=3)]
     send(book, batch[0])

@@ -8,8 +8,11 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import F1, NOW, T1, answer, charge, entry, fruit, gauge, reading, send, settled
-from webapp.book import cards, counters, fold, log, queries, runs
-from webapp.book.store import Book
+from webapp.book import cards
+from webapp.book.fold import fold, queries
+from webapp.book.record import counters, log
+from webapp.book.record.store import Book
+from webapp.book.still import runs
 
 HOUR = timedelta(hours=1)
 

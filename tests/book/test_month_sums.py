@@ -10,9 +10,9 @@ import pytest
 
 from tests.book.conftest import fill_world, send
 from tests.book.stories import make_any
-from webapp.book import month_sums
-from webapp.book.month_sums import Between, sums_between
-from webapp.book.store import Book
+from webapp.book.fold import month_sums
+from webapp.book.fold.month_sums import Between, sums_between
+from webapp.book.record.store import Book
 
 HERE = datetime(2025, 9, 24, 12, 0, tzinfo=UTC)
 

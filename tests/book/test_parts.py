@@ -14,11 +14,12 @@ from hypothesis import strategies as st
 
 import webapp.kinds
 from tests.book.conftest import F1, NOW, charge, fruit, reading, send
-from webapp.book import fold, log, upcast
-from webapp.book.clock import corrected, measured_skew, order_skew, sort_text, utc_text
-from webapp.book.soundness import is_plainly_sound
-from webapp.book.states import difference, patched
-from webapp.book.store import Book
+from webapp.book.fold import fold
+from webapp.book.fold.states import difference, patched
+from webapp.book.record import log, upcast
+from webapp.book.record.clock import corrected, measured_skew, order_skew, sort_text, utc_text
+from webapp.book.record.soundness import is_plainly_sound
+from webapp.book.record.store import Book
 from webapp.kinds.as_schema import entry_schema
 
 KEYS = st.sampled_from(["holds", "recent", "run", "a", "b"])

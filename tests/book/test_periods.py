@@ -17,12 +17,16 @@ from hypothesis import strategies as st
 
 from tests.book.conftest import C1, F1, NOW, R2, S1, T1, answer, entry, fill_world, gauge, send, settled
 from tests.book.stories import make_any
-from webapp.book import closes, fold, months, people, periods, registry
-from webapp.book.errors import BookError
-from webapp.book.ledger import load_ledger
-from webapp.book.period_warnings import warnings
-from webapp.book.period_words import party_words, rules_words
-from webapp.book.store import Book, open_book
+from webapp.book.fold import fold
+from webapp.book.house import people, registry
+from webapp.book.opening import open_book
+from webapp.book.periods import closes, periods
+from webapp.book.periods.ledger import load_ledger
+from webapp.book.periods.warnings import warnings
+from webapp.book.periods.words import party_words, rules_words
+from webapp.book.record import months
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 from webapp.trade.proof import lpa_from_proof_gallons
 
 LATER = datetime(2026, 6, 1, tzinfo=UTC)

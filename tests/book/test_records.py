@@ -8,7 +8,7 @@ import pytest
 
 import webapp.kinds
 from webapp import create_app
-from webapp.book.records import HELD, PAGES, records
+from webapp.book.periods.records import HELD, PAGES, records
 
 # How many records of each law the list holds; counted apart from it, so that one that drops out is missed.
 COUNTS = {"US": 24, "EU": 7, "Germany": 1, "UK": 4}

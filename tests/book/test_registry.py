@@ -27,8 +27,10 @@ from tests.book.conftest import (
     reading,
     send,
 )
-from webapp.book import cards, devices, fold, people, queries, registry
-from webapp.book.store import Book, BookError
+from webapp.book import cards
+from webapp.book.fold import fold, queries
+from webapp.book.house import devices, people, registry
+from webapp.book.record.store import Book, BookError
 from webapp.trade.marks import make_mark
 
 HOUR = timedelta(hours=1)

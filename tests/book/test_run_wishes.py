@@ -15,9 +15,13 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import F1, NOW, R1, R2, R3, S1, charge, entry, fill_world, fruit, send
-from webapp.book import cards, feints, fold, forecast, runs, wishes, yields
-from webapp.book.run_account import balance_of
-from webapp.book.store import Book, open_book
+from webapp.book import cards
+from webapp.book.cellar import yields
+from webapp.book.fold import fold
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
+from webapp.book.still import feints, forecast, runs, wishes
+from webapp.book.still.run_account import balance_of
 
 DAY = NOW - timedelta(hours=12)
 
@@ -204,7 +208,7 @@ def test_one_run_on_two_phones_is_one_run_however_it_arrives(tmp_path: Path) -> 
 
 
 def test_two_stills_run_at_once_without_meddling(house: Book) -> None:
-    from webapp.book import registry
+    from webapp.book.house import registry
     from webapp.trade.marks import make_mark
 
     other = make_mark("S2")

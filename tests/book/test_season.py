@@ -7,8 +7,9 @@ import pytest
 
 from tests.book.conftest import NOW, R1, R2, S1, charge, entry, gauge, send
 from tests.book.told import Told, start
-from webapp.book import registry, season, standing
-from webapp.book.store import Book
+from webapp.book.house import registry
+from webapp.book.periods import notices, season
+from webapp.book.record.store import Book
 
 
 @pytest.fixture
@@ -52,7 +53,7 @@ def test_runs_that_lose_too_much(told: Told) -> None:
     one = only(told.book)
     assert one.is_odd
     assert one.verdict.startswith("The runs leave 8.5 % not accounted for, more than 3.0 %.")
-    assert [notice.code for notice in standing.notices(told.book, NOW)] == ["season"]
+    assert [notice.code for notice in notices.notices(told.book, NOW)] == ["season"]
 
 
 def test_a_receiver_gauged_lower_later(told: Told) -> None:
@@ -79,7 +80,7 @@ def test_a_house_sets_its_month(told: Told) -> None:
 
 def test_an_empty_book_has_no_season(book: Book) -> None:
     assert season.seasons(book, NOW) == []
-    assert standing.notices(book, NOW) == []
+    assert notices.notices(book, NOW) == []
 
 
 def test_tank_losses_of_the_last_quarter_stand_beside_the_queries(book: Book) -> None:
@@ -91,11 +92,11 @@ def test_tank_losses_of_the_last_quarter_stand_beside_the_queries(book: Book) ->
 
     send(book, gauge(T1, "100", "60", purpose="opening", read_at=at(60), seq=1),
          gauge(T1, "98", "60", read_at=at(40), seq=2))  # fmt: skip
-    assert standing.notices(book, NOW) == []  # the quarter is not over
-    notices = standing.notices(book, datetime(2025, 10, 2, tzinfo=UTC))
-    assert [notice.code for notice in notices] == ["tank_loss"]
-    assert notices[0].words.startswith("2025-Q3: Tanks lost 1.20 of 60.00 L of pure alcohol in them this quarter: 2.0")
-    assert notices[0].href == "/desk/periods/2025-Q3"
+    assert notices.notices(book, NOW) == []  # the quarter is not over
+    found = notices.notices(book, datetime(2025, 10, 2, tzinfo=UTC))
+    assert [notice.code for notice in found] == ["tank_loss"]
+    assert found[0].words.startswith("2025-Q3: Tanks lost 1.20 of 60.00 L of pure alcohol in them this quarter: 2.0")
+    assert found[0].href == "/desk/periods/2025-Q3"
     send(book, entry("loss", T1, cause="leak", volume="1 L", found="NS", done="pumped", read_at=at(39), seq=3))
-    words = standing.notices(book, datetime(2025, 10, 2, tzinfo=UTC))[0].words
+    words = notices.notices(book, datetime(2025, 10, 2, tzinfo=UTC))[0].words
     assert "lost 1.80 of 60.00 L" in words

@@ -12,10 +12,12 @@ import pytest
 
 from tests.book.conftest import C1, C2, F1, T1, T2, answer, entry, fruit, gauge, send, settled
 from tests.book.told import Told, about, fill, start
-from webapp.book import accounts, fold
 from webapp.book.cards import card
-from webapp.book.queries import for_entry
-from webapp.book.store import Book, open_book
+from webapp.book.fold import fold
+from webapp.book.fold.queries import for_entry
+from webapp.book.opening import open_book
+from webapp.book.periods import accounts
+from webapp.book.record.store import Book
 
 
 @pytest.fixture

@@ -10,9 +10,10 @@ import pytest
 
 from tests.book.conftest import C1, C2, F1, R1, R2, R3, S1, T1, T2, fruit, gauge
 from tests.book.told import Told, about, fill, start
-from webapp.book import fold, registry
 from webapp.book.cards import card
-from webapp.book.store import Book
+from webapp.book.fold import fold
+from webapp.book.house import registry
+from webapp.book.record.store import Book
 
 
 @pytest.fixture

@@ -16,9 +16,11 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import fill_world, fruit, new_id, reading, send, settled
-from webapp.book import fold, log
-from webapp.book.backup import backup
-from webapp.book.store import Book, BookError, open_book
+from webapp.book.fold import fold
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.backup import backup
+from webapp.book.record.store import Book, BookError
 
 ROOT = Path(__file__).parents[2]
 
@@ -27,7 +29,7 @@ WRITER = """
 import sys
 from datetime import timedelta
 from tests.book.conftest import NOW, reading, send
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 path, device, first, last, size = sys.argv[1], sys.argv[2], *map(int, sys.argv[3:])
 with open_book(path) as book:
     print("ready", flush=True)

@@ -15,9 +15,9 @@ from hypothesis import strategies as st
 
 from tests.book.conftest import C1, C2, F1, R2, S1, T1, answer, charge, entry, fruit, send
 from tests.book.told import Told, fill, start
-from webapp.book import lineage
-from webapp.book.store import Book
-from webapp.book.trace import LAST, REST, Lineage, Reader, Seed, Spread, Step, back, forth
+from webapp.book.lineage import lineage
+from webapp.book.lineage.trace import LAST, REST, Lineage, Reader, Seed, Spread, Step, back, forth
+from webapp.book.record.store import Book
 
 INTAKE, FERMENTED, OPENING, GAUGE = "out:grower", "out:fermented", "out:opening", "out:gauge_difference"
 

@@ -17,12 +17,16 @@ from hypothesis import strategies as st
 
 from tests.book.conftest import C1, NOW, T1, VESSELS, fill_world, gauge, reading, send
 from tests.book.test_convergence import SKEWS, check_book, make_story
-from webapp.book import closes, fold, registry, replay, unjudged, whole
-from webapp.book.check_limits import set_check_limit
-from webapp.book.errors import BookError
-from webapp.book.evaluate import FAULT
-from webapp.book.queries import for_entry
-from webapp.book.store import Book, open_book
+from webapp.book import verification
+from webapp.book.fold import fold, replay, unjudged
+from webapp.book.fold.evaluate import FAULT
+from webapp.book.fold.queries import for_entry
+from webapp.book.house import registry
+from webapp.book.house.check_limits import set_check_limit
+from webapp.book.opening import open_book
+from webapp.book.periods import closes
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 
 # Each moves stock: what is impossible or beyond the brim stops an entry until it is answered. The last ones hold.
 CHANGES: list[Callable[[Book], Any]] = [
@@ -185,5 +189,5 @@ def test_a_little_is_judged_at_once(book: Book, monkeypatch: pytest.MonkeyPatch)
 def test_no_period_is_closed_and_no_book_verified_before_all_is_judged(changed: Book) -> None:
     with pytest.raises(BookError, match=r"of 16 entries are still .* Close 2025-08 when they are\."):
         closes.draft(changed, "2025-08", NOW)
-    assert whole.verify(changed) == []
+    assert verification.verify(changed) == []
     assert unjudged.left(changed) == 0

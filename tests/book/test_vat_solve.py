@@ -7,10 +7,11 @@ import numpy as np
 import pytest
 from scipy.optimize import linprog
 
-from webapp.book import vat_solve
-from webapp.book.vat_draws import draws_text, read_draws
-from webapp.book.vat_solve import NoVat, Wish, solve
-from webapp.book.vat_sum import Draw, Source, make_vat
+from webapp.book.before.vat_draws import read_draws
+from webapp.book.vats import solve as vat_solve
+from webapp.book.vats.plans import draws_text
+from webapp.book.vats.solve import NoVat, Wish, solve
+from webapp.book.vats.sum import Draw, Source, make_vat
 from webapp.trade import alcoholometry, density
 from webapp.trade.marks import make_mark
 

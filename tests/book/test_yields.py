@@ -13,8 +13,8 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from tests.book.conftest import C1, F1, F2, F3, R1, R2, R3, S1, answer, entry, send
-from webapp.book import fold, queries
-from webapp.book.store import Book
+from webapp.book.fold import fold, queries
+from webapp.book.record.store import Book
 
 BEGAN = datetime(2025, 9, 1, 8, tzinfo=UTC)
 NIGHTS_F = ("58.5", "58.0", "57.5", "58.0", "58.5", "58.0", "57.0", "57.5", "57.0", "57.5", "57.0")

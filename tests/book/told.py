@@ -8,9 +8,11 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import C1, C2, NOW, T1, entry, send, settled
-from webapp.book import accounts, fold, registry
-from webapp.book.queries import for_entry
-from webapp.book.store import Book
+from webapp.book.fold import fold
+from webapp.book.fold.queries import for_entry
+from webapp.book.house import registry
+from webapp.book.periods import accounts
+from webapp.book.record.store import Book
 
 
 class Told:

@@ -12,8 +12,8 @@ import pytest
 
 from tests.browser.offline_world import Phone, World
 from tests.server_process import ServerProcess
-from webapp.book import people, registry
-from webapp.book.store import open_book
+from webapp.book.house import people, registry
+from webapp.book.opening import open_book
 from webapp.trade.marks import make_mark
 
 ROOT = Path(__file__).parents[2]

@@ -15,8 +15,10 @@ import pytest
 
 from tests.browser.faulty_proxy import FaultyProxy
 from tests.server_process import ServerProcess
-from webapp.book import devices, log, people, registry
-from webapp.book.store import Book, open_book
+from webapp.book.house import devices, people, registry
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.store import Book
 from webapp.trade.marks import make_mark
 
 PHONE = {"viewport": {"width": 390, "height": 844}, "device_scale_factor": 2, "has_touch": True}

@@ -11,9 +11,10 @@ import pytest
 
 from tests.browser.floor_house import Floor, open_floor
 from tests.browser.offline_world import wait_for
-from webapp.book import registry
+from webapp.book.house import registry
 from webapp.book.intake import hand_in
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.trade.marks import make_mark
 
 pytestmark = pytest.mark.browser

@@ -12,7 +12,7 @@ import pytest
 from tests.browser.faulty_proxy import FaultyProxy
 from tests.browser.offline_world import FERMENTER, Phone, World, reading, wait_for
 from webapp.book.intake import hand_in
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 
 
 @pytest.fixture

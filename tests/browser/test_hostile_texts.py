@@ -15,8 +15,10 @@ import webapp.kinds
 from tests.browser.offline_world import FERMENTER, RECEIVER, STILL, Phone, World, reading
 from tests.desk import trace_world
 from webapp import create_app
-from webapp.book import intake, people, registry
-from webapp.book.store import Book, open_book
+from webapp.book import intake
+from webapp.book.house import people, registry
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.kinds.spec import Field, Kind
 from webapp.trade.marks import make_mark
 

@@ -10,8 +10,9 @@ import pytest
 
 from tests.browser.floor_house import _WIPE, ROOT, Floor, open_floor
 from tests.browser.offline_world import wait_for
-from webapp.book import intake, registry
-from webapp.book.store import open_book
+from webapp.book import intake
+from webapp.book.house import registry
+from webapp.book.opening import open_book
 from webapp.trade.alcoholometry import mass_from_litres
 from webapp.trade.marks import make_mark
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from tests.browser.floor_house import FERMENTER, STILL, Floor, far_floor, floor, near_floor
-from webapp.book import people
-from webapp.book.store import open_book
+from webapp.book.house import people
+from webapp.book.opening import open_book
 
 __all__ = ["far_floor", "floor", "near_floor"]
 

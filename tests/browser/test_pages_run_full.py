@@ -16,8 +16,8 @@ from playwright.sync_api import expect
 
 from tests.browser.floor_house import FERMENTER, HEADS, HEARTS, STILL, TAILS, Floor, far_floor, floor, near_floor
 from tests.browser.offline_world import wait_for
-from webapp.book import runs
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
+from webapp.book.still import runs
 
 __all__ = ["far_floor", "floor", "near_floor"]
 

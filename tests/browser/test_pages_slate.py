@@ -10,8 +10,8 @@ from playwright.sync_api import expect
 
 from tests.browser.floor_house import FERMENTER, STILL, Floor, far_floor, floor, near_floor
 from tests.browser.offline_world import reading
-from webapp.book import people
-from webapp.book.store import open_book
+from webapp.book.house import people
+from webapp.book.opening import open_book
 from webapp.trade.marks import make_mark
 
 __all__ = ["far_floor", "floor", "near_floor"]

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 import pytest
 
 from webapp import demo
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 
 
 class Year:

@@ -3,10 +3,10 @@
 import pytest
 
 from tests.demo.conftest import Year
-from webapp.book import bottlings
-from webapp.book.states import load_before
-from webapp.book.vat_solve import Wish, solve
-from webapp.book.vat_sum import Source
+from webapp.book.fold.states import load_before
+from webapp.book.goods import bottlings
+from webapp.book.vats.solve import Wish, solve
+from webapp.book.vats.sum import Source
 from webapp.trade import reducing
 from webapp.trade.marks import make_mark
 

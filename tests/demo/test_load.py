@@ -11,9 +11,13 @@ from typing import Any
 import pytest
 
 from webapp import demo
-from webapp.book import accounts, devices, fold, goods, log, people, registry, season
-from webapp.book.errors import BookError
-from webapp.book.store import open_book
+from webapp.book.fold import fold
+from webapp.book.goods import goods
+from webapp.book.house import devices, people, registry
+from webapp.book.opening import open_book
+from webapp.book.periods import accounts, season
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
 from webapp.demo.phones import hand_ins
 from webapp.demo.setting import let_phones_in, put_house
 from webapp.places import DEMO_DIR

@@ -6,7 +6,9 @@ from typing import Any
 import pytest
 
 from webapp import demo
-from webapp.book import fold, instruments, log, queries
+from webapp.book.fold import fold, queries
+from webapp.book.house import instruments
+from webapp.book.record import log
 from webapp.demo.phones import Phone, hand_ins
 from webapp.demo.story import load
 

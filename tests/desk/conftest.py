@@ -6,7 +6,8 @@ import pytest
 from uuid6 import uuid7
 
 from webapp import create_app
-from webapp.book import devices, intake, people, registry
+from webapp.book import intake
+from webapp.book.house import devices, people, registry
 from webapp.trade.marks import make_mark
 
 START = datetime(2025, 9, 24, 6, 0, tzinfo=UTC)

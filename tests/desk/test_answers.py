@@ -3,7 +3,9 @@
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from webapp.book import log, queries, registry
+from webapp.book.fold import queries
+from webapp.book.house import registry
+from webapp.book.record import log
 
 from .conftest import F1, token
 

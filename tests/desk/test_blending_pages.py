@@ -7,8 +7,8 @@ from urllib.parse import urlencode
 import pytest
 
 from tests.desk.conftest import START, token
-from webapp.book import registry
-from webapp.book.vat_draws import read_draws
+from webapp.book.before.vat_draws import read_draws
+from webapp.book.house import registry
 from webapp.trade.marks import make_mark
 
 T1, T3 = make_mark("T1"), make_mark("T3")

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from webapp.book import casks, registry
+from webapp.book.cellar import casks
+from webapp.book.house import registry
 from webapp.desk.cellar_map import areas_of
 from webapp.trade.marks import make_mark
 

@@ -3,9 +3,9 @@
 import pytest
 
 from tests.desk.conftest import F1, token
-from webapp.book.check_limits import check_limits
+from webapp.book.before.limits import LIMITS
 from webapp.book.checks.limit_words import WORDS
-from webapp.book.checks.limits import LIMITS
+from webapp.book.house.check_limits import check_limits
 
 PAGE = "/desk/limits/checks"
 

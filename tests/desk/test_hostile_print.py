@@ -13,10 +13,10 @@ import pytest
 
 from tests.desk.conftest import R2, House
 from tests.desk.trace_world import C1, F1, S1, T2, tell
-from webapp.book import registry
-from webapp.book.ledger import Closed
-from webapp.book.period_warnings import Notice
-from webapp.book.periods import Account, Period, Shown
+from webapp.book.house import registry
+from webapp.book.periods.ledger import Closed
+from webapp.book.periods.periods import Account, Period, Shown
+from webapp.book.periods.warnings import Notice
 from webapp.desk.period_paper import paper
 from webapp.labels import LAYOUTS, LabelItem, render_labels
 

@@ -8,7 +8,7 @@ import pypdfium2
 import pytest
 import zxingcpp
 
-from webapp.book import devices, people, registry
+from webapp.book.house import devices, people, registry
 
 from .conftest import C1, F1, R1, R2, S1, token
 
@@ -74,7 +74,7 @@ def test_entries_are_filtered_and_leave_as_csv_and_json(house, rising):
 
 
 def test_no_entry_is_left_out_of_an_export_however_many_there_are(house, monkeypatch):
-    from webapp.book import log
+    from webapp.book.record import log
 
     monkeypatch.setattr(log, "LIST_MOST", 7)
     for n in range(20):

@@ -8,7 +8,8 @@ from datetime import UTC, datetime, timedelta
 import pypdfium2
 import pytest
 
-from webapp.book import closes, registry
+from webapp.book.house import registry
+from webapp.book.periods import closes
 
 from .conftest import C1, F1, R2, START, token
 

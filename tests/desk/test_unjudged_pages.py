@@ -9,9 +9,10 @@ from click.testing import CliRunner
 
 from tests.book.conftest import NOW, T1, fill_world, gauge, send
 from webapp.backups import BOOK_NAME
-from webapp.book import fold, registry, replay, unjudged
 from webapp.book.cards import card
-from webapp.book.store import open_book
+from webapp.book.fold import fold, replay, unjudged
+from webapp.book.house import registry
+from webapp.book.opening import open_book
 from webapp.keeping import commands, export
 
 from .conftest import F1

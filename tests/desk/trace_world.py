@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from webapp.book import registry
+from webapp.book.house import registry
 from webapp.trade.marks import make_mark
 
 F1, F2, S1, R1, R2, R3, C1, C2, C3, T1, T2 = (

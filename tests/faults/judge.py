@@ -12,10 +12,13 @@ from typing import Any
 
 from tests.book.conftest import fill_world
 from tests.faults.tally import Tally
-from webapp.book import accounts, counters, fold, log
-from webapp.book.evaluate import FAULT
+from webapp.book.fold import fold
+from webapp.book.fold.evaluate import FAULT
 from webapp.book.intake import BATCH_MOST, hand_in
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.periods import accounts
+from webapp.book.record import counters, log
+from webapp.book.record.store import Book
 
 
 def judge(

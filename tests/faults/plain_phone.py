@@ -17,8 +17,8 @@ from typing import Any
 from urllib.parse import urlsplit
 
 from tests.book.stories import MAKERS, make_any
-from webapp.book import devices
-from webapp.book.store import open_book
+from webapp.book.house import devices
+from webapp.book.opening import open_book
 
 # The stories' moments count on from here. A season of one reading a second, nearly in order: so are real ones.
 SEASON = datetime(2025, 9, 1, 6, 0, tzinfo=UTC)

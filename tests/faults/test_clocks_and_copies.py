@@ -16,8 +16,8 @@ from tests.faults.plain_phone import PlainPhone, let_in
 from tests.faults.tally import Tally, new_tally
 from tests.server_process import ServerProcess
 from webapp.backups import restore_backup, write_backup
-from webapp.book import devices
-from webapp.book.store import open_book
+from webapp.book.house import devices
+from webapp.book.opening import open_book
 
 YEAR_S = 31_557_600.0
 CLOCKS_S = (0.0, -3 * YEAR_S, 10 * YEAR_S, -7200.0, 40.0, 86_400.0)

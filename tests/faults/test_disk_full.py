@@ -17,7 +17,7 @@ from tests.faults.judge import judge
 from tests.faults.plain_phone import PlainPhone, let_in
 from tests.faults.tally import new_tally
 from tests.server_process import ServerProcess
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 
 DISK_MB = 128  # an entry takes about 5 KB of book with its fold
 pytestmark = pytest.mark.skipif(not sys.platform.startswith("linux"), reason="a small disk is made the Linux way")

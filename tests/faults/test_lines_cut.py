@@ -15,7 +15,7 @@ from tests.faults.judge import judge
 from tests.faults.plain_phone import let_in
 from tests.faults.tally import new_tally
 from tests.server_process import ServerProcess
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 
 
 def cut_often(folder: Path, make_server: Callable[..., ServerProcess], faults: int, seed: int) -> None:

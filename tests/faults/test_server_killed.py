@@ -16,7 +16,7 @@ from tests.faults.plain_phone import Handing, let_in
 from tests.faults.quick_server import QuickServer
 from tests.faults.tally import new_tally
 from tests.server_process import ServerProcess
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 
 # A clock that is right, one an hour behind, one ten years ahead.
 CLOCKS_S = (0.0, -3661.0, 10 * 31_557_600.0)

@@ -15,7 +15,8 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from webapp import create_app
-from webapp.book import devices, log, people, registry
+from webapp.book.house import devices, people, registry
+from webapp.book.record import log
 from webapp.trade.marks import make_mark
 
 FERMENTER = make_mark("F3")

@@ -15,7 +15,7 @@ from flask.testing import FlaskClient
 
 from webapp import create_app
 from webapp.access.guard import sign_in
-from webapp.book import people
+from webapp.book.house import people
 from webapp.floor import assets
 from webapp.floor.shells import PATTERNS, shell_urls
 from webapp.places import STATIC_DIR

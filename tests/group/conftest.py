@@ -15,8 +15,10 @@ from tests.book.conftest import NOW, fill_world, send
 from tests.book.stories import make_any
 from tests.faults.tally import report
 from tests.group.postgres import Postgres, postgres_or_skip
-from webapp.book import devices, intake, people, registry
-from webapp.book.store import Book, open_book
+from webapp.book import intake
+from webapp.book.house import devices, people, registry
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.group.sender import NoAnswer
 
 

@@ -13,8 +13,8 @@ import pytest
 from tests.book.conftest import T1, entry, gauge
 from tests.book.conftest import send as log_at
 from tests.group.conftest import Group, at, signed_in, with_words
-from webapp.book import periods
 from webapp.book.intake import book_id
+from webapp.book.periods import periods
 from webapp.group import links
 from webapp.group import periods as group_periods
 from webapp.group.sender import send

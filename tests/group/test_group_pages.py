@@ -15,8 +15,9 @@ from tests.browser.test_desk_axe import AXE, SIZES
 from tests.group.test_bottles_over_the_border import bottled, come_in, key_of, out
 from tests.group.test_group_server import code_for, serve
 from webapp.backups import BOOK_NAME
-from webapp.book import people
-from webapp.book.store import Book, open_book
+from webapp.book.house import people
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.group import way
 from webapp.group.sender import send
 from webapp.group.store import open_store

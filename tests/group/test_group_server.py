@@ -15,10 +15,12 @@ import pytest
 from tests.group.conftest import tell
 from tests.server_process import ROOT_DIR, ServerProcess
 from webapp.backups import BOOK_NAME
-from webapp.book import devices, fold, log, registry
-from webapp.book.errors import BookError
+from webapp.book.fold import fold
+from webapp.book.house import devices, registry
 from webapp.book.intake import book_id
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
 from webapp.group import sites, way
 from webapp.group.sender import NoAnswer, send
 from webapp.group.store import open_store
@@ -105,7 +107,7 @@ def test_a_site_joins_over_tls_by_fingerprint_and_hands_in_beside_serving(databa
         folder = tmp_path / "book"
         folder.mkdir()
         book = make_site("North Hill", 40, 4)
-        from webapp.book.backup import backup
+        from webapp.book.record.backup import backup
 
         backup(book, folder / BOOK_NAME)
         fingerprint = write_fingerprint(group.data_dir)

@@ -7,8 +7,8 @@ import time
 import pytest
 
 from tests.group.conftest import Group, tell
-from webapp.book import log
 from webapp.book.intake import book_id
+from webapp.book.record import log
 from webapp.group import sites
 from webapp.group.sender import send
 

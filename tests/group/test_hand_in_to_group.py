@@ -13,10 +13,12 @@ import pytest
 from tests.book.conftest import C1, T1, gauge
 from tests.book.conftest import send as log_at
 from tests.group.conftest import Group, row_of, tell
-from webapp.book import fold, log, people, registry
+from webapp.book.fold import fold
+from webapp.book.house import people, registry
 from webapp.book.intake import book_id
-from webapp.book.log import canonical, link, sha256
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.log import canonical, link, sha256
 from webapp.group import sites
 from webapp.group.sender import NoAnswer, send
 
@@ -164,7 +166,7 @@ def test_a_book_restored_and_gone_on_differently_is_noticed_and_nothing_overwrit
         pass
     book.db.conn.execute("PRAGMA wal_checkpoint(TRUNCATE)")
     backup = tmp_path / "backup.sqlite"
-    from webapp.book.backup import backup as copy
+    from webapp.book.record.backup import backup as copy
 
     copy(book, backup)
     tell(book, 30, 12)

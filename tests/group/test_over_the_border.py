@@ -11,10 +11,11 @@ import pytest
 from tests.book.conftest import F1, R2, S1, T1, T2, charge, entry, fruit, gauge
 from tests.book.conftest import send as log_at
 from tests.group.conftest import Group, at, signed_in, tell, with_words
-from webapp.book import lineage, periods
-from webapp.book.backup import backup
 from webapp.book.intake import book_id
-from webapp.book.store import open_book
+from webapp.book.lineage import lineage
+from webapp.book.opening import open_book
+from webapp.book.periods import periods
+from webapp.book.record.backup import backup
 from webapp.group import links
 from webapp.group import periods as group_periods
 from webapp.group.sender import send

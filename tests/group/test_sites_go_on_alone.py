@@ -24,10 +24,13 @@ from tests.faults.quick_server import QuickServer
 from tests.faults.tally import Tally, new_tally
 from tests.group.postgres import Postgres
 from webapp.backups import BOOK_NAME
-from webapp.book import devices, fold, log, registry
-from webapp.book.backup import backup
+from webapp.book.fold import fold
+from webapp.book.house import devices, registry
 from webapp.book.intake import book_id
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.backup import backup
+from webapp.book.record.store import Book
 from webapp.group import sites, way
 from webapp.group.sender import NoAnswer, send
 from webapp.group.store import GroupBusy, Store, open_store

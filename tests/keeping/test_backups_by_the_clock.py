@@ -12,9 +12,10 @@ from tests.book.conftest import NOW, fill_world, reading, send
 from tests.server_process import ServerProcess
 from webapp import create_app
 from webapp.backups import BOOK_NAME, restore_backup, write_backup
-from webapp.book import log, people, registry
-from webapp.book.errors import BookError
-from webapp.book.store import open_book
+from webapp.book.house import people, registry
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
 from webapp.keeping import schedule
 from webapp.keeping.rehearsal import rehearse
 from webapp.keeping.schedule import Plan, run_due

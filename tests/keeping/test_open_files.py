@@ -14,10 +14,12 @@ import webapp.kinds
 from tests.book.conftest import fill_world, reading, send
 from tests.book.test_convergence import hand_in_shuffled, make_story
 from webapp.backups import BOOK_NAME
-from webapp.book import devices, fold, log, people, registry
-from webapp.book.errors import BookError
-from webapp.book.fold import DERIVED
-from webapp.book.store import open_book
+from webapp.book.fold import fold
+from webapp.book.fold.fold import DERIVED
+from webapp.book.house import devices, people, registry
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
 from webapp.keeping import tables
 from webapp.keeping.export import export_book
 from webapp.keeping.take_in import take_in

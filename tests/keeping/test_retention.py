@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.book.conftest import NOW, fill_world, reading, send
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 from webapp.cli import main
 
 PROGRAM = Path(__file__).parents[2] / "webapp"

@@ -17,10 +17,13 @@ import pytest
 from tests.book.conftest import F1, T1, fill_world, reading, send
 from tests.book.conftest import entry as made_entry
 from webapp.backups import BOOK_NAME
-from webapp.book import closes, log, people, whole
-from webapp.book.errors import BookError
-from webapp.book.log import canonical, link, sha256
-from webapp.book.store import open_book
+from webapp.book import verification
+from webapp.book.house import people
+from webapp.book.opening import open_book
+from webapp.book.periods import closes
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
+from webapp.book.record.log import canonical, link, sha256
 from webapp.keeping.export import export_book
 from webapp.keeping.take_in import take_in
 
@@ -41,7 +44,7 @@ def exported(tmp_path_factory: pytest.TempPathFactory) -> Path:
         people.put_person(book, {"code": "OL", "name": "OL", "roles": ["office"], "access": "office"}, by="OL")
         for period in ("2025-09", "2025-Q4"):
             closes.close(book, period, "OL", closes.draft(book, period, LATER).digest, LATER)
-        assert whole.verify(book) == []
+        assert verification.verify(book) == []
         assert (len(list(log.walk(book))), len(closes.closes(book))) == (3, 4)
     export_book(folder / BOOK_NAME, folder / "export")
     return folder / "export"
@@ -82,7 +85,7 @@ def test_the_untouched_export_is_taken_in_with_what_was_signed(exported: Path, t
     assert take_in(exported, tmp_path / "new")["is_same_fold"] is True
     with open_book(tmp_path / "new" / BOOK_NAME) as book:
         assert [row["month"] for row in closes.closes(book)] == ["2025-09", "2025-10", "2025-11", "2025-12"]
-        assert whole.verify(book) == []
+        assert verification.verify(book) == []
 
 
 def figures_changed(rows: Rows) -> None:

@@ -9,7 +9,7 @@ import pytest
 
 from tests.server_process import ServerProcess
 from webapp import create_app
-from webapp.book import people
+from webapp.book.house import people
 from webapp.serving.behind import caller, is_public_address
 from webapp.serving.server import CannotServe
 from webapp.serving.site import choose_site

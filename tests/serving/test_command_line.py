@@ -13,7 +13,7 @@ import pytest
 
 from tests.server_process import ROOT_DIR, find_free_port
 from webapp.backups import BOOK_NAME
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 from webapp.serving.one_server import hold_folder
 
 
@@ -193,7 +193,7 @@ def test_a_book_goes_out_as_open_files_and_in_again_and_people_get_in_anew(tmp_p
     done = run("set-password", "im", "--data", tmp_path / "new", typed="pear and plum 27\npear and plum 27\n")
     assert done.returncode == 0, done.stderr
     with open_book(tmp_path / "new" / BOOK_NAME) as book:
-        from webapp.book import people
+        from webapp.book.house import people
 
         assert people.check_password(book, "IM", "pear and plum 27")
     assert run("backup", tmp_path / "new.zip", "--data", tmp_path / "new").returncode == 0

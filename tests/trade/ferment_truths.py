@@ -84,7 +84,7 @@ def _monod(og: float, end: float, chance: random.Random) -> list[tuple[float, fl
 
 def of_the_demo() -> list[Ferment]:
     """Return the invented year's ferments; the end by straight lines between the readings."""
-    from webapp.book.checks.limits import end_gravity, is_grain
+    from webapp.book.before.limits import end_gravity, is_grain
 
     found = []
     for one in json.loads(DEMO.read_text(encoding="utf-8")):

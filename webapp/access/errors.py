@@ -8,7 +8,7 @@ from flask import Flask, Response, current_app, jsonify, render_template
 from werkzeug.exceptions import HTTPException
 
 from webapp.access.guard import is_api
-from webapp.book.errors import BookError
+from webapp.book.record.errors import BookError
 
 WORDS = {
     400: "This could not be read. Go back, look at what was typed, and send it again.",

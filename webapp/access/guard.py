@@ -12,8 +12,8 @@ from flask import abort, current_app, g, redirect, request, session, url_for
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
 
-from webapp.book import devices, lookups, people, sessions
-from webapp.book.store import Book
+from webapp.book.house import devices, people, sessions
+from webapp.book.record.store import Book
 
 COOKIE = "cellarslate_device"
 COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
@@ -97,7 +97,7 @@ def sign_in(person: dict[str, Any]) -> None:
     session["person"] = person["code"]
     session["id"] = secrets.token_hex(16)
     # Ties the session to the password of its day: a changed password ends every session.
-    session["stamp"] = lookups.password_stamp(current.book, person["code"])
+    session["stamp"] = people.password_stamp(current.book, person["code"])
 
 
 def sign_out() -> None:
@@ -112,7 +112,7 @@ def _person() -> dict[str, Any] | None:
     if not code:
         return None
     person = people.person(current.book, code)
-    stamp, session_id = lookups.password_stamp(current.book, code), session.get("id", "")
+    stamp, session_id = people.password_stamp(current.book, code), session.get("id", "")
     is_over = session.get("stamp") != stamp or not session_id or sessions.is_ended(current.book, session_id)
     if not person or person["retired"] or is_over:
         session.clear()

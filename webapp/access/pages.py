@@ -23,7 +23,7 @@ from webapp.access.guard import current
 from webapp.access.guard import sign_in as begin_session
 from webapp.access.guard import sign_out as end_session
 from webapp.access.tries import Remembered, Tries
-from webapp.book import people, registry
+from webapp.book.house import people, registry
 from webapp.serving import phone_trust
 
 bp = Blueprint("access", __name__)

@@ -8,14 +8,17 @@ from datetime import datetime
 from typing import Any
 
 import webapp.kinds
-from webapp.book import casks, ferments, people, queries, registry, runs
-from webapp.book.context import context_for, last_values
-from webapp.book.corrections import in_force
-from webapp.book.known import load_limits
-from webapp.book.log import JOIN_FOLDED
-from webapp.book.states import load_newest
-from webapp.book.still_card import still_part
-from webapp.book.store import Book
+from webapp.book.before.corrections import in_force
+from webapp.book.before.reading_context import context_for, last_values
+from webapp.book.cellar import casks, ferments
+from webapp.book.fold import queries
+from webapp.book.fold.registry_rows import load_limits
+from webapp.book.fold.states import load_newest
+from webapp.book.house import people, registry
+from webapp.book.record.log import JOIN_FOLDED
+from webapp.book.record.store import Book
+from webapp.book.still import runs
+from webapp.book.still.card import still_part
 from webapp.kinds.as_data import summary
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Kind

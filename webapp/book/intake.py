@@ -15,15 +15,17 @@ from typing import Any
 from uuid6 import uuid7
 
 import webapp.kinds
-from webapp.book import counters, devices, fold, log
-from webapp.book.clock import measured_skew, utc_text
-from webapp.book.errors import BookError
-from webapp.book.evaluate import Outcome
-from webapp.book.families import Fresh
-from webapp.book.queries import as_sent, still_open
-from webapp.book.soundness import check_entry
-from webapp.book.store import Book
-from webapp.book.upcast import stored_mark
+from webapp.book.fold import fold
+from webapp.book.fold.evaluate import Outcome
+from webapp.book.fold.families import Fresh
+from webapp.book.fold.queries import as_sent, still_open
+from webapp.book.house import devices
+from webapp.book.record import counters, log
+from webapp.book.record.clock import measured_skew, utc_text
+from webapp.book.record.errors import BookError
+from webapp.book.record.soundness import check_entry
+from webapp.book.record.store import Book
+from webapp.book.record.upcast import stored_mark
 from webapp.kinds.read import Problem
 
 BATCH_MOST = 200

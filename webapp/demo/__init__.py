@@ -7,10 +7,11 @@ from datetime import datetime
 from pathlib import Path
 
 from webapp.backups import BOOK_NAME
-from webapp.book import registry
-from webapp.book.errors import BookError
+from webapp.book.house import registry
 from webapp.book.intake import hand_in
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 from webapp.demo import blending, cellar, faults, goods, living, lots, notes, season, still, warehouse
 from webapp.demo.phones import HandIn, Phone, hand_ins
 from webapp.demo.setting import let_phones_in, put_house

@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from webapp.book import devices, people, registry
-from webapp.book.store import Book
+from webapp.book.house import devices, people, registry
+from webapp.book.record.store import Book
 from webapp.demo.phones import Phone
 from webapp.demo.story import load
 from webapp.trade.marks import make_mark

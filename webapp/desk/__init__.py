@@ -31,7 +31,8 @@ def for_every_page() -> dict[str, Any]:
     """Give every desk page its rooms, the count of open queries, the site and who is signed in."""
     if current.person is None:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
-    from webapp.book import queries, registry, unjudged
+    from webapp.book.fold import queries, unjudged
+    from webapp.book.house import registry
 
     site = registry.site(current.book)
     asked = sum(n for weight, n in queries.counts(current.book).items() if weight != "note")
@@ -104,7 +105,7 @@ def rule_words(rule: dict[str, Any]) -> str:
 
 
 def _at_house(stamp: str) -> datetime:
-    from webapp.book import registry
+    from webapp.book.house import registry
 
     return datetime.fromisoformat(stamp).astimezone(registry.zone(current.book))
 

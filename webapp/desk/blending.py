@@ -8,11 +8,16 @@ from typing import Any
 from flask import abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import bottlings, intake, queries, registry, vat_plans, vat_sources
+from webapp.book import intake
+from webapp.book.before.vat_draws import read_draws
 from webapp.book.checks.product_limits import CAUTION, limits_of, says
-from webapp.book.vat_draws import draws_text, read_draws
-from webapp.book.vat_solve import NoVat, solve
-from webapp.book.vat_sum import Draw, Source, Vat, make_vat
+from webapp.book.fold import queries
+from webapp.book.goods import bottlings
+from webapp.book.house import registry
+from webapp.book.vats import plans, sources
+from webapp.book.vats.plans import draws_text
+from webapp.book.vats.solve import NoVat, solve
+from webapp.book.vats.sum import Draw, Source, Vat, make_vat
 from webapp.desk import bp
 from webapp.desk.vat_form import VatForm, wish_words
 
@@ -24,7 +29,7 @@ MARKS_MOST = 200
 def blending_page() -> Any:
     """List vats that were planned and batches that were bottled, the newest first."""
     return render_template(
-        "desk/blending.html", plans=vat_plans.plans(current.book), batches=bottlings.batches(current.book)
+        "desk/blending.html", plans=plans.plans(current.book), batches=bottlings.batches(current.book)
     )
 
 
@@ -33,21 +38,21 @@ def blending_page() -> Any:
 def vat_page() -> Any:
     """Show what could go into a vat, what is asked for, and the vat that meets it best."""
     form = VatForm.of_request(registry.site(current.book))
-    sources = _sources(form)
-    asked = {one.mark: _open_queries(one.mark) for one in sources}
-    picked = form.picked([one for one in sources if not asked[one.mark]])
+    found = _sources(form)
+    asked = {one.mark: _open_queries(one.mark) for one in found}
+    picked = form.picked([one for one in found if not asked[one.mark]])
     vat, why = None, ""
     if "solve" in request.args and form.validate():
         try:
-            wanted = picked - (_too_young(sources, form) - form.always())
+            wanted = picked - (_too_young(found, form) - form.always())
             if not wanted:
                 raise NoVat("Nothing is left to choose from. Tick what may go in, or ask for fewer years in wood.")
-            vat = solve([one for one in sources if one.mark in wanted], form.wish())
+            vat = solve([one for one in found if one.mark in wanted], form.wish())
         except NoVat as error:
             why = str(error)
     return render_template(
-        "desk/vat.html", form=form, sources=sources, young=_too_young(sources, form), picked=picked,
-        always=form.always(), vat=vat, why=why, sorts=vat_sources.sorts_of_spirit(current.book),
+        "desk/vat.html", form=form, sources=found, young=_too_young(found, form), picked=picked,
+        always=form.always(), vat=vat, why=why, sorts=sources.sorts_of_spirit(current.book),
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
         asked=asked,
         notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=CAUTION,
@@ -67,7 +72,7 @@ def _years_of(source: Source) -> str:
 
 
 def _sources(form: VatForm) -> list[Source]:
-    found = vat_sources.sources(
+    found = sources.sources(
         current.book, datetime.now(UTC), what=form.what.data or "", soak_200_kg=form.number("soak") or 0.0
     )
     return [form.as_told(one) for one in found]
@@ -126,19 +131,19 @@ def _enter(tank: str, name: str, vat: Vat, wishes: str) -> dict[str, Any]:
 @needs("floor")
 def vat_plan_page(entry_id: str) -> Any:
     """Show one plan against what has gone into its tank since."""
-    plan = vat_plans.plan(current.book, entry_id)
+    plan = plans.plan(current.book, entry_id)
     if plan is None:
         abort(404, "The book has no such plan. Look for it in the list of vats.")
     names = {row["mark"]: row["name"] for row in registry.vessels(current.book)} if plan["draws"] else {}
     return render_template(
-        "desk/vat_plan.html", plan=plan, lines=vat_plans.so_far(current.book, plan), names=names,
+        "desk/vat_plan.html", plan=plan, lines=plans.so_far(current.book, plan), names=names,
         done=_done(plan),
     )  # fmt: skip
 
 
 def _done(plan: dict[str, Any]) -> dict[str, Any] | None:
     """Return what stands in the tank now, where it is the vat of this plan."""
-    from webapp.book import lookups
+    from webapp.book.fold import states
 
-    held = lookups.holds(current.book, plan["mark"])
+    held = states.holds(current.book, plan["mark"])
     return dict(held) if held and not held["mash"] and held["since"] >= plan["read_at"][:10] else None

@@ -9,8 +9,9 @@ from typing import Any
 from flask import abort, render_template, request
 
 from webapp.access import current, needs
-from webapp.book import bottlings, registry
 from webapp.book.checks.product_limits import CAUTION, bottled_at_least, says
+from webapp.book.goods import bottlings
+from webapp.book.house import registry
 from webapp.desk import bp
 from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain

@@ -9,8 +9,10 @@ from typing import Any
 from flask import abort, render_template, request
 
 from webapp.access import current, needs
-from webapp.book import casks, ferments, queries, registry
-from webapp.book.casks import YEAR_S, Cask
+from webapp.book.cellar import casks, ferments
+from webapp.book.cellar.casks import YEAR_S, Cask
+from webapp.book.fold import queries
+from webapp.book.house import registry
 from webapp.desk import bp
 from webapp.desk.cellar_map import areas_of
 from webapp.trade.marks import BadMark, parse_mark

@@ -6,7 +6,7 @@ import re
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from webapp.book.casks import Cask
+from webapp.book.cellar.casks import Cask
 
 PLACE = re.compile(r"(?P<area>[^-]+)-(?P<row>[A-Z]+)-?(?P<position>\d{1,3})\Z", re.IGNORECASE)
 POSITIONS_MOST = 60

@@ -11,8 +11,9 @@ from wtforms import StringField, TextAreaField
 from wtforms.validators import Length, Optional, ValidationError
 
 from webapp.access import current, needs
-from webapp.book import casks, registry
-from webapp.book.casks import Cask
+from webapp.book.cellar import casks
+from webapp.book.cellar.casks import Cask
+from webapp.book.house import registry
 from webapp.desk import bp
 from webapp.desk.cellar import PAGES, VERDICTS
 from webapp.desk.forms import figure, is_figure

@@ -10,10 +10,10 @@ from wtforms import SelectField, StringField
 from wtforms.validators import Length, Optional
 
 from webapp.access import current, needs
-from webapp.book.check_limits import check_limits, set_check_limit
+from webapp.book.before.limits import LIMITS
 from webapp.book.checks.limit_words import WORDS
-from webapp.book.checks.limits import LIMITS
-from webapp.book.errors import BookError
+from webapp.book.house.check_limits import check_limits, set_check_limit
+from webapp.book.record.errors import BookError
 from webapp.desk import bp
 from webapp.desk.forms import figure, is_figure
 from webapp.kinds.as_form import pairs

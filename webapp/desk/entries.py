@@ -13,7 +13,11 @@ from flask import Response, abort, flash, redirect, render_template, request, ur
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book import devices, intake, lineage, log, lookups, queries, registry
+from webapp.book import intake
+from webapp.book.fold import queries, row_reader
+from webapp.book.house import devices, registry
+from webapp.book.lineage import lineage
+from webapp.book.record import log
 from webapp.desk import bp, local_time
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import fields_of, figures_of, line
@@ -44,7 +48,7 @@ def entries_page() -> Any:
     rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
     more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
     lines = [line(current.book, row) for row in rows[:PAGE]]
-    states = lookups.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
+    states = queries.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
     return render_template(
         "desk/entries.html",
         lines=lines,
@@ -63,7 +67,7 @@ def entry_page(entry_id: str) -> Any:
     row = log.get(current.book, entry_id)
     if row is None:
         abort(404, "The book has no such entry. It may still wait on a phone.")
-    read = lookups.read_as_folded(current.book, row)
+    read = row_reader.read_as_folded(current.book, row)
     return render_template(
         "desk/entry.html",
         row=line(current.book, row),
@@ -188,9 +192,9 @@ def entries_csv() -> Response:
         # The byte order mark makes office programs read it as UTF-8.
         yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
         for row in log.walk(book, **wanted):
-            read = lookups.read_as_folded(book, row)
+            read = row_reader.read_as_folded(book, row)
             assert read
-            asked = lookups.queries_by_entry(book, [row["id"]]).get(row["id"], [])
+            asked = queries.queries_by_entry(book, [row["id"]]).get(row["id"], [])
             meta = {**row, "queries": " ".join(query["code"] for query in asked)}
             yield _csv_line(as_data.csv_row(kind, read, meta))
 

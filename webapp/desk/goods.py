@@ -10,10 +10,13 @@ from typing import Any
 from flask import Response, abort, render_template, request
 
 from webapp.access import current, needs
-from webapp.book import goods, months, registry, season
-from webapp.book.cask_years import by_kind_and_year
-from webapp.book.errors import BookError
-from webapp.book.periods import litres, proof_gallons
+from webapp.book.cellar.years import by_kind_and_year
+from webapp.book.goods import goods
+from webapp.book.house import registry
+from webapp.book.periods import season
+from webapp.book.periods.periods import litres, proof_gallons
+from webapp.book.record import months
+from webapp.book.record.errors import BookError
 from webapp.desk import bp
 from webapp.kinds.as_data import cell
 

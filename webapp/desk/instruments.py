@@ -8,8 +8,8 @@ from typing import Any
 from flask import abort, render_template
 
 from webapp.access import current, needs
-from webapp.book import instruments, registry
-from webapp.book.corrections import table_words
+from webapp.book.before.corrections import table_words
+from webapp.book.house import instruments, registry
 from webapp.desk import bp, local_time
 from webapp.desk.shown import line
 

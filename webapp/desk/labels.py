@@ -7,7 +7,7 @@ from typing import Any
 from flask import Response, abort, current_app, render_template, request
 
 from webapp.access import current, needs
-from webapp.book import lookups, registry
+from webapp.book.house import registry
 from webapp.desk import bp
 from webapp.desk.forms import LabelForm
 from webapp.kinds.as_form import pairs
@@ -23,7 +23,7 @@ def labels_page() -> Any:
     """Show the vessels to tick and the layouts to print on."""
     sort = request.args.get("sort") or None
     form = _form()
-    rows = lookups.find_vessels(current.book, sort=sort, text=request.args.get("q", ""), limit=500)
+    rows = registry.find_vessels(current.book, sort=sort, text=request.args.get("q", ""), limit=500)
     return render_template("desk/labels.html", form=form, rows=rows, sort=sort, sorts=registry.SORTS)
 
 

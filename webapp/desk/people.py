@@ -7,7 +7,7 @@ from typing import Any
 from flask import abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import people
+from webapp.book.house import people
 from webapp.desk import bp
 from webapp.desk.forms import PersonForm
 

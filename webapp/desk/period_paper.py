@@ -14,8 +14,8 @@ from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import KeepTogether, Paragraph, SimpleDocTemplate, Spacer, Table, TableStyle
 from reportlab.platypus.flowables import Flowable
 
-from webapp.book.period_words import CAUTION
-from webapp.book.periods import Account, Period
+from webapp.book.periods.periods import Account, Period
+from webapp.book.periods.words import CAUTION
 from webapp.desk.period_rows import rounding, rows_of, title_of
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
 

@@ -6,10 +6,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from webapp.book.ledger import Closed
-from webapp.book.period_lines import WAREHOUSE
-from webapp.book.period_words import CAUTION, party_words, reason_words, rules, rules_words
-from webapp.book.periods import Account, Period, Shown, litres, proof_gallons
+from webapp.book.periods.ledger import Closed
+from webapp.book.periods.lines import WAREHOUSE
+from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
+from webapp.book.periods.words import CAUTION, party_words, reason_words, rules, rules_words
 
 CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",

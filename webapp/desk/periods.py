@@ -11,10 +11,11 @@ from typing import Any
 from flask import Response, abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import closes, periods, registry
-from webapp.book.errors import BookError
-from webapp.book.period_warnings import warnings
-from webapp.book.period_words import CAUTION
+from webapp.book.house import registry
+from webapp.book.periods import closes, periods
+from webapp.book.periods.warnings import warnings
+from webapp.book.periods.words import CAUTION
+from webapp.book.record.errors import BookError
 from webapp.desk import bp, local_time
 from webapp.desk.period_rows import as_json, csv_rows, rounding, rows_of, title_of
 

@@ -11,7 +11,7 @@ from flask import abort, flash, redirect, render_template, request, url_for
 from markupsafe import Markup
 
 from webapp.access import current, needs
-from webapp.book import devices
+from webapp.book.house import devices
 from webapp.desk import bp
 from webapp.desk.forms import PhoneForm
 

@@ -8,7 +8,10 @@ from typing import Any
 from flask import flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import intake, log, queries, standing
+from webapp.book import intake
+from webapp.book.fold import queries
+from webapp.book.periods import notices
+from webapp.book.record import log
 from webapp.desk import bp
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import line
@@ -37,7 +40,7 @@ def queries_page() -> Any:
         mark=mark,
         form=AnswerForm(),
         most=SHOWN_MOST,
-        notices=[] if weight or mark else standing.notices(current.book, datetime.now(UTC)),
+        notices=[] if weight or mark else notices.notices(current.book, datetime.now(UTC)),
     )
 
 

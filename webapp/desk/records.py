@@ -8,8 +8,8 @@ from flask import render_template
 
 import webapp.kinds
 from webapp.access import needs
-from webapp.book.period_words import CAUTION
-from webapp.book.records import HELD, PAGES, records
+from webapp.book.periods.records import HELD, PAGES, records
+from webapp.book.periods.words import CAUTION
 from webapp.desk import bp
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from webapp.book.run_account import Balance
+from webapp.book.still.run_account import Balance
 
 WIDE = 720.0
 

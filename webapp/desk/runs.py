@@ -9,8 +9,10 @@ from typing import Any
 from flask import abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import feints, intake, runs, wishes, yields
-from webapp.book.run_account import balance_of
+from webapp.book import intake
+from webapp.book.cellar import yields
+from webapp.book.still import feints, runs, wishes
+from webapp.book.still.run_account import balance_of
 from webapp.desk import bp
 from webapp.desk.run_picture import WIDE, bars
 

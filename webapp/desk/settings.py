@@ -8,11 +8,11 @@ from flask import abort, current_app, flash, redirect, render_template, request,
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book import registry
-from webapp.book.corrections import table_words
-from webapp.book.errors import BookError
-from webapp.book.periods import accounts_of
-from webapp.book.season import FIRST_MONTH
+from webapp.book.before.corrections import table_words
+from webapp.book.house import registry
+from webapp.book.periods.periods import accounts_of
+from webapp.book.periods.season import FIRST_MONTH
+from webapp.book.record.errors import BookError
 from webapp.desk import bp
 from webapp.desk.forms import InstrumentForm, LimitForm, SiteForm, figure
 from webapp.keeping import schedule

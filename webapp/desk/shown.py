@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from webapp.book import lookups
-from webapp.book.store import Book
+from webapp.book.fold import row_reader
+from webapp.book.record.store import Book
 from webapp.desk import local_time
 from webapp.kinds import as_data
 from webapp.kinds.read import Read
@@ -15,7 +15,7 @@ from webapp.trade import units
 
 def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
     """Return what a list shows of an entry: its title, one line, times by the house's clock."""
-    read = lookups.read_as_folded(book, row)
+    read = row_reader.read_as_folded(book, row)
     kind = read.kind if read else None
     return {
         **row,

@@ -7,8 +7,9 @@ from typing import Any
 from flask import Response, abort, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import goods, lineage, trace_search
-from webapp.book.lineage import Node, Trace
+from webapp.book.goods import goods
+from webapp.book.lineage import lineage, search
+from webapp.book.lineage.lineage import Node, Trace
 from webapp.desk import bp, trace_files
 from webapp.desk.trace_lists import LISTED_MOST, back_links, bottlings, made_name, sections, standing
 from webapp.desk.trace_picture import draw, percent
@@ -22,10 +23,10 @@ bp.add_app_template_filter(percent, "percent")
 def trace_search_page() -> Any:
     """Find what to trace; a single answer is shown at once."""
     text = request.args.get("q", "").strip()
-    hits = trace_search.search(current.book, text)
+    hits = search.search(current.book, text)
     if len(hits) == 1:
         return redirect(url_for("desk.trace_page", key=hits[0].key))
-    return render_template("desk/trace_search.html", text=text, hits=hits, most=trace_search.HITS_MOST)
+    return render_template("desk/trace_search.html", text=text, hits=hits, most=search.HITS_MOST)
 
 
 @bp.get("/trace/<key>")

@@ -11,7 +11,7 @@ from typing import Any
 
 from flask import Response
 
-from webapp.book.lineage import Node, Trace
+from webapp.book.lineage.lineage import Node, Trace
 from webapp.desk.trace_lists import back_links, bottlings, made_name, sections, standing
 from webapp.kinds.as_data import cell
 

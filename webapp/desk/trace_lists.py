@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from typing import Any
 
-from webapp.book.lineage import Trace
+from webapp.book.lineage.lineage import Trace
 from webapp.desk.trace_picture import COLUMN, SORTS, Links, with_vats
 
 LISTED_MOST = 60  # of one sort on the page; the files have all

@@ -12,7 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from webapp.book.lineage import Node
+from webapp.book.lineage.lineage import Node
 
 Links = Mapping[tuple[str, str], float]
 SORTS = ("fruit", "opening", "received", "found", "no_fruit", "rest", "ferment", "run", "receiver", "can",

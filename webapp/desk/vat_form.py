@@ -11,9 +11,9 @@ from flask_wtf import FlaskForm
 from wtforms import BooleanField, SelectField, StringField
 from wtforms.validators import Length, Optional, ValidationError
 
-from webapp.book.checks.limits import LIMITS
-from webapp.book.vat_solve import AIMS, Wish
-from webapp.book.vat_sum import Source
+from webapp.book.before.limits import LIMITS
+from webapp.book.vats.solve import AIMS, Wish
+from webapp.book.vats.sum import Source
 from webapp.desk.forms import figure
 from webapp.kinds.as_form import pairs
 from webapp.trade import units

@@ -8,7 +8,10 @@ from typing import Any
 from flask import abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import cards, log, lookups, registry
+from webapp.book import cards
+from webapp.book.fold import states
+from webapp.book.house import registry
+from webapp.book.record import log
 from webapp.desk import bp
 from webapp.desk.forms import VesselForm, figure
 from webapp.desk.shown import line
@@ -26,8 +29,8 @@ def vessels_page() -> Any:
     sort = request.args.get("sort") or None
     text = request.args.get("q", "").strip()
     start = min(max(request.args.get("start", 0, type=int), 0), START_MOST)
-    rows = lookups.find_vessels(current.book, sort=sort, text=text, limit=PAGE + 1, offset=start)
-    held = {row["mark"]: lookups.holds(current.book, row["mark"]) for row in rows[:PAGE]}
+    rows = registry.find_vessels(current.book, sort=sort, text=text, limit=PAGE + 1, offset=start)
+    held = {row["mark"]: states.holds(current.book, row["mark"]) for row in rows[:PAGE]}
     return render_template(
         "desk/vessels.html",
         rows=rows[:PAGE],

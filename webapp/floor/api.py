@@ -13,9 +13,10 @@ from webapp.access import current, needs
 from webapp.access.errors import answer as error_answer
 from webapp.access.guard import COOKIE_AGE_S, device_cookie
 from webapp.access.tries import Tries
-from webapp.book import cards, devices, intake
-from webapp.book.clock import utc_text
-from webapp.book.errors import BookError
+from webapp.book import cards, intake
+from webapp.book.house import devices
+from webapp.book.record.clock import utc_text
+from webapp.book.record.errors import BookError
 from webapp.floor import assets, bp
 from webapp.floor.body import BadBody, read_json
 from webapp.isolate import isolate_shown

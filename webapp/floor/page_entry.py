@@ -7,8 +7,9 @@ from datetime import datetime
 from typing import Any
 
 from webapp.access import current
-from webapp.book import cards, intake, registry
-from webapp.book.errors import BookError
+from webapp.book import cards, intake
+from webapp.book.house import registry
+from webapp.book.record.errors import BookError
 from webapp.kinds.as_form import entry_values
 from webapp.kinds.spec import Kind
 

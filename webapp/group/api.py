@@ -11,9 +11,9 @@ from webapp.access import current
 from webapp.access.errors import answer as error_answer
 from webapp.access.guard import COOKIE_AGE_S, device_cookie
 from webapp.access.tries import Tries
-from webapp.book import devices
-from webapp.book.errors import BookError
+from webapp.book.house import devices
 from webapp.book.intake import book_id
+from webapp.book.record.errors import BookError
 from webapp.floor.body import BadBody, read_json
 from webapp.group import intake, registry
 from webapp.group.parts import digest_of

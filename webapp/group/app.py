@@ -16,7 +16,7 @@ from flask import Flask, current_app, redirect, url_for
 
 from webapp import access, isolate
 from webapp.access import errors
-from webapp.book.store import open_book
+from webapp.book.opening import open_book
 from webapp.group import api, files
 from webapp.group.folds import Folds
 from webapp.group.store import AWAY, GroupBusy, open_store

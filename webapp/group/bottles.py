@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from webapp.book.lineage import Trace
-from webapp.book.trace import Reader
+from webapp.book.lineage.lineage import Trace
+from webapp.book.lineage.trace import Reader
 
 MARK = "/b:"  # within the id of a fill that is a bottling: `<site>/b:<root>`
 SEEN = "g:transit"  # what was lost on the way here is shown; it is part of what the sender had bottled

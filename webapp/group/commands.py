@@ -9,7 +9,7 @@ from typing import Any
 
 import click
 
-from webapp.book.errors import BookError
+from webapp.book.record.errors import BookError
 from webapp.cli_parts import PATH, data_option, open_at
 from webapp.places import get_user_data_dir
 
@@ -76,7 +76,7 @@ def group_verify(database: str) -> None:
 @click.option("--fingerprint", default="", help="Of the group's own authority, as its Sites page shows it.")
 def group_join(data_dir: Path, url: str, code: str, fingerprint: str) -> None:
     """Let this site's book into a group: from then on `serve` hands in to it."""
-    from webapp.book import registry
+    from webapp.book.house import registry
     from webapp.group import way
     from webapp.group.sender import NoAnswer
 
@@ -130,7 +130,7 @@ def greet(app: Any) -> None:
 
 def send_beside(app: Any) -> None:
     """In a site's worker: hand in to the group beside serving, if the site's setting names one."""
-    from webapp.book import registry
+    from webapp.book.house import registry
 
     book = app.extensions["book"]
     url = registry.site(book).get("group")

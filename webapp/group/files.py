@@ -11,10 +11,10 @@ from typing import Any
 from flask import Response, abort
 
 from webapp.access import needs
-from webapp.book import registry
-from webapp.book.lineage import Trace
-from webapp.book.period_warnings import warnings
-from webapp.book.period_words import CAUTION
+from webapp.book.house import registry
+from webapp.book.lineage.lineage import Trace
+from webapp.book.periods.warnings import warnings
+from webapp.book.periods.words import CAUTION
 from webapp.desk import period_rows, trace_files
 from webapp.group import pages, shown
 from webapp.group.links import Link

@@ -12,8 +12,9 @@ from typing import Any
 import psycopg
 from psycopg import sql
 
-from webapp.book import log, unjudged
-from webapp.book.clock import utc_text
+from webapp.book.fold import unjudged
+from webapp.book.record import log
+from webapp.book.record.clock import utc_text
 from webapp.group import registry, sites
 from webapp.group.store import GroupBusy, Store
 from webapp.group.work import NOTED, Work

@@ -12,10 +12,10 @@ from collections.abc import Callable, Mapping
 from datetime import datetime
 from typing import Any
 
-from webapp.book.clock import measured_skew, utc_text
-from webapp.book.errors import BookError
-from webapp.book.log import FIRST_DIGEST, canonical, link, sha256
-from webapp.book.soundness import check_entry
+from webapp.book.record.clock import measured_skew, utc_text
+from webapp.book.record.errors import BookError
+from webapp.book.record.log import FIRST_DIGEST, canonical, link, sha256
+from webapp.book.record.soundness import check_entry
 from webapp.group import registry, sites
 from webapp.group.sites import SITE_ID, Conn
 from webapp.group.store import Store

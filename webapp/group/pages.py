@@ -9,11 +9,12 @@ from typing import Any
 from flask import Blueprint, abort, current_app, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book import devices, goods, people, registry
-from webapp.book.errors import BookError
-from webapp.book.lineage import Trace
-from webapp.book.period_words import CAUTION
-from webapp.book.periods import litres
+from webapp.book.goods import goods
+from webapp.book.house import devices, people, registry
+from webapp.book.lineage.lineage import Trace
+from webapp.book.periods.periods import litres
+from webapp.book.periods.words import CAUTION
+from webapp.book.record.errors import BookError
 from webapp.desk import local_time, unit_symbol
 from webapp.desk.trace import PAGE_STEPS_MOST
 from webapp.desk.trace_lists import LISTED_MOST, back_links, bottlings, sections, standing

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from webapp.book.log import canonical, sha256
-from webapp.book.store import Book
+from webapp.book.record.log import canonical, sha256
+from webapp.book.record.store import Book
 
 
 class Sort(NamedTuple):

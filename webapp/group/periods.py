@@ -12,11 +12,12 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from webapp.book import months, periods
-from webapp.book.errors import BookError
-from webapp.book.known import load_site
-from webapp.book.period_lines import ACCOUNTS, WAREHOUSE
-from webapp.book.periods import Account, Period, Shown
+from webapp.book.fold.registry_rows import load_site
+from webapp.book.periods import periods
+from webapp.book.periods.lines import ACCOUNTS, WAREHOUSE
+from webapp.book.periods.periods import Account, Period, Shown
+from webapp.book.record import months
+from webapp.book.record.errors import BookError
 from webapp.group.links import Link, Links
 from webapp.group.work import Work
 

@@ -6,7 +6,7 @@ import json
 from collections.abc import Iterable
 from typing import Any
 
-from webapp.book.log import canonical, sha256
+from webapp.book.record.log import canonical, sha256
 from webapp.group.parts import SORTS
 from webapp.group.sites import Conn
 from webapp.group.store import Store

@@ -12,7 +12,7 @@ from typing import Any
 import psycopg
 from psycopg import sql
 
-from webapp.book.errors import BookError
+from webapp.book.record.errors import BookError
 
 LOCK_NO = 0x43534C47  # "CSLG": one program at a time brings the tables up to date
 

@@ -15,12 +15,12 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from typing import Any, Protocol
 
-from webapp.book import log
-from webapp.book.clock import utc_text
-from webapp.book.errors import BookError
+from webapp.book.fold.registry_rows import load_site
 from webapp.book.intake import BATCH_MOST, book_id
-from webapp.book.known import load_site
-from webapp.book.store import Book
+from webapp.book.record import log
+from webapp.book.record.clock import utc_text
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 from webapp.group.parts import digest_of, read_registry
 
 EVERY_S = 60.0

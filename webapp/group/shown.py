@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from webapp.book.period_words import party_words, reason_words
-from webapp.book.periods import Account, Shown
+from webapp.book.periods.periods import Account, Shown
+from webapp.book.periods.words import party_words, reason_words
 from webapp.desk.period_rows import TITLES, Row
 from webapp.group.periods import ON_THE_WAY
 

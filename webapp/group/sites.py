@@ -9,9 +9,9 @@ from typing import Any
 
 import psycopg
 
-from webapp.book.clock import utc_text
-from webapp.book.errors import BookError
-from webapp.book.log import FIRST_DIGEST, canonical, link, sha256
+from webapp.book.record.clock import utc_text
+from webapp.book.record.errors import BookError
+from webapp.book.record.log import FIRST_DIGEST, canonical, link, sha256
 from webapp.group import schema
 from webapp.group.store import Store
 

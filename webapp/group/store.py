@@ -11,7 +11,7 @@ from typing import Any
 import psycopg
 from psycopg.rows import dict_row
 
-from webapp.book.errors import BookError
+from webapp.book.record.errors import BookError
 from webapp.group import schema
 
 CONNECT_S = 5

@@ -10,11 +10,11 @@ from collections import defaultdict
 from collections.abc import Iterable
 from typing import Any
 
-from webapp.book import lineage, trace_search
-from webapp.book.lineage import Subject, Trace
-from webapp.book.lineage_names import Node, names_of
-from webapp.book.trace import Reader, Step, forth
-from webapp.book.trace_search import Hit
+from webapp.book.lineage import lineage, search
+from webapp.book.lineage.lineage import Subject, Trace
+from webapp.book.lineage.names import Node, names_of
+from webapp.book.lineage.search import Hit
+from webapp.book.lineage.trace import Reader, Step, forth
 from webapp.group import bottles
 from webapp.group.folds import Folds
 from webapp.group.links import Link, Links
@@ -45,9 +45,9 @@ class Tracing:
         hits = [
             (row["site"], row["name"], hit)
             for row, work in self._folds.all_works()
-            for hit in trace_search.search(work.book, text)
+            for hit in search.search(work.book, text)
         ]
-        return hits[: trace_search.HITS_MOST]
+        return hits[: search.HITS_MOST]
 
     def trace(self, subject: Subject, *, back_most: int) -> Trace:
         """Return the trace of a subject over all sites, both ways."""

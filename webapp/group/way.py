@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Any
 from urllib.parse import urlsplit
 
-from webapp.book.errors import BookError
+from webapp.book.record.errors import BookError
 from webapp.group.sender import NoAnswer
 
 FILE = "group.json"

@@ -12,10 +12,12 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from webapp.book import fold, log, unjudged
-from webapp.book.families import Fresh
-from webapp.book.store import Book, open_book
-from webapp.book.upcast import stored_mark
+from webapp.book.fold import fold, unjudged
+from webapp.book.fold.families import Fresh
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.store import Book
+from webapp.book.record.upcast import stored_mark
 from webapp.group.parts import SORTS
 
 # Published table -> the column that its changes are noted by.

@@ -13,13 +13,15 @@ from webapp.cli_parts import PATH, Sentence, data_option, open_at
 @data_option
 def verify(data_dir: Path) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
-    from webapp.book import log, unjudged, whole
+    from webapp.book import verification
+    from webapp.book.fold import unjudged
+    from webapp.book.record import log
 
     with open_at(data_dir) as book:
         if words := unjudged.words(book):
             click.echo(f"{words} That comes first.")
             unjudged.finish(book, unjudged.PAUSE_S)  # the server may be at work
-        troubles = whole.verify(book)
+        troubles = verification.verify(book)
         entry_count, digest = log.head(book)
     if troubles:
         raise Sentence("\n".join(troubles))
@@ -31,7 +33,7 @@ def verify(data_dir: Path) -> None:
 @click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
 def rebuild(data_dir: Path, is_compare: bool) -> None:
     """Fold the whole book anew from its entries; stop the server first."""
-    from webapp.book import fold, unjudged
+    from webapp.book.fold import fold, unjudged
     from webapp.serving.one_server import hold_folder
 
     with open_at(data_dir) as book, hold_folder(data_dir):
@@ -113,7 +115,7 @@ def take_in(data_dir: Path, folder: Path) -> None:
 @click.argument("code")
 def set_password(data_dir: Path, code: str) -> None:
     """Set the password of the person with that CODE, for whoever keeps this computer."""
-    from webapp.book import people
+    from webapp.book.house import people
 
     code = code.strip().upper()
     with open_at(data_dir) as book:

@@ -17,12 +17,14 @@ from typing import Any
 
 import webapp.kinds
 from webapp import __version__
-from webapp.book import fold, log, lookups, unjudged
-from webapp.book.backup import backup as copy_book
-from webapp.book.clock import utc_text
-from webapp.book.errors import BookError
+from webapp.book.fold import fold, queries, row_reader, unjudged
 from webapp.book.intake import book_id
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.backup import backup as copy_book
+from webapp.book.record.clock import utc_text
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 from webapp.keeping.readme import README
 from webapp.keeping.tables import ENTRIES, primary_key, record_tables
 from webapp.kinds import as_data
@@ -109,9 +111,9 @@ def _write_csv(book: Book, kind: Any, path: Path) -> None:
         writer = csv.writer(file)
         writer.writerow(as_data.csv_heads(kind))
         for row in log.walk(book, kind=kind.name):
-            read = lookups.read_as_folded(book, row)
+            read = row_reader.read_as_folded(book, row)
             if read is None:
                 continue
-            asked = lookups.queries_by_entry(book, [row["id"]]).get(row["id"], [])
+            asked = queries.queries_by_entry(book, [row["id"]]).get(row["id"], [])
             meta = {**row, "queries": " ".join(query["code"] for query in asked)}
             writer.writerow(as_data.csv_row(kind, read, meta))

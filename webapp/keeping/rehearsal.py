@@ -7,10 +7,12 @@ from pathlib import Path
 from typing import Any
 
 from webapp.backups import BOOK_NAME, restore_backup
-from webapp.book import log, whole
-from webapp.book.errors import BookError
+from webapp.book import verification
 from webapp.book.intake import book_id
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 
 NAMED_MOST = 10
 
@@ -25,7 +27,7 @@ def rehearse(file_path: Path, data_dir: Path) -> list[str]:
         restored = Path(scratch) / "book"
         restore_backup(file_path, restored)
         with open_book(restored / BOOK_NAME) as backup:
-            troubles = whole.verify(backup)
+            troubles = verification.verify(backup)
             if troubles:
                 raise BookError(f"The backup can be restored, but it is not whole. {troubles[0]}")
             entry_count, digest = log.head(backup)

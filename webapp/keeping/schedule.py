@@ -14,8 +14,8 @@ from pathlib import Path
 from typing import Any
 
 from webapp.backups import restore_backup, write_backup
-from webapp.book.clock import utc_text
-from webapp.book.errors import BookError
+from webapp.book.record.clock import utc_text
+from webapp.book.record.errors import BookError
 
 STATUS_NAME = "backups.json"
 _NAME = re.compile(r"book-(\d{8}T\d{6}Z)\.zip\Z")

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from webapp.book.fold import DERIVED
-from webapp.book.store import Book
+from webapp.book.fold.fold import DERIVED
+from webapp.book.record.store import Book
 
 # Computed from the rest, or of no meaning elsewhere.
 LEFT_BEHIND = frozenset((*DERIVED, "card_turns", "migrations", "ended_sessions"))

@@ -12,9 +12,13 @@ from typing import Any
 
 from webapp import __version__
 from webapp.backups import BOOK_NAME
-from webapp.book import closes, fold, log, whole
-from webapp.book.errors import BookError
-from webapp.book.store import Book, open_book
+from webapp.book import verification
+from webapp.book.fold import fold
+from webapp.book.opening import open_book
+from webapp.book.periods import closes
+from webapp.book.record import log
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 from webapp.keeping.export import FORMAT, MANIFEST, MARKER, file_digest, fold_digest
 from webapp.keeping.tables import ENTRIES, record_tables
 
@@ -118,7 +122,7 @@ def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
 
 def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
     """Return whether the fold is the exported one; BookError where the whole does not add up."""
-    troubles = whole.verify(book)
+    troubles = verification.verify(book)
     is_same = fold_digest(book) == manifest["fold_sha256"]
     if not is_same and manifest["version"] == __version__:
         troubles.append("Stock and queries do not come out as they were.")

@@ -5,9 +5,9 @@ from __future__ import annotations
 import logging
 import threading
 
-from webapp.book import unjudged
-from webapp.book.errors import BookError
-from webapp.book.store import Book
+from webapp.book.fold import unjudged
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
 
 LOOK_EVERY_S = 1.0
 RETRY_S = 60.0

@@ -23,7 +23,7 @@ from granian.constants import HTTPModes, Interfaces, SSLProtocols
 from granian.http import HTTP1Settings
 from granian.log import LogLevels
 
-from webapp.book.errors import BookError
+from webapp.book.record.errors import BookError
 from webapp.keeping import schedule, upkeep
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due

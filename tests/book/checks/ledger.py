@@ -5,9 +5,9 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import webapp.kinds
+from webapp.book.before.view import Query, View
 from webapp.book.checks import clock, questions
-from webapp.book.evaluate import with_notes
-from webapp.book.view import Query, View
+from webapp.book.fold.evaluate import with_notes
 from webapp.kinds.read import Read, read_entry
 from webapp.kinds.spec import NOTHING
 from webapp.trade import units

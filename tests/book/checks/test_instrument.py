@@ -8,9 +8,10 @@ from typing import Any
 import pytest
 
 from tests.book.conftest import F1, NOW, answer, entry, send, settled, values_of
-from webapp.book import fold, instruments, registry
-from webapp.book.queries import for_entry
-from webapp.book.store import Book
+from webapp.book.fold import fold
+from webapp.book.fold.queries import for_entry
+from webapp.book.house import instruments, registry
+from webapp.book.record.store import Book
 
 
 class Bench:

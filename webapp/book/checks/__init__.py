@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
+from webapp.book.before.limits import scopes_of
+from webapp.book.before.view import Query, View
 from webapp.book.checks import (
     blend,
     bottling,
@@ -31,8 +33,6 @@ from webapp.book.checks import (
     vat,
     vessel,
 )
-from webapp.book.checks.limits import scopes_of
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
 Check = Callable[[Read, View], Iterable[Query]]

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import named
 from webapp.book.checks.words import about, plain
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 from webapp.kinds.stock import Amount, spirit_volume_ml
 from webapp.trade.alcoholometry import litres_from_mass

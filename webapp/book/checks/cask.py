@@ -6,10 +6,10 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.run import MOST_BELOW, strength_slips
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, like_typed, plain, slips, typed, when
-from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain

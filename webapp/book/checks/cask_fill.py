@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.cask import past_gauges, past_of, usual_drift
-from webapp.book.checks.limits import limit
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, about, like_typed, month, plain, slips, typed, when
-from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.effects.other import place_of
 from webapp.kinds.read import Read
 from webapp.kinds.stock import weighed

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from statistics import median, quantiles
 
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
-from webapp.book.checks.limits import limit
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, month, plain
-from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median

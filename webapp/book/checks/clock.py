@@ -6,9 +6,9 @@ from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import local, span
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
 

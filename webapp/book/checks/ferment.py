@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.checks.limits import end_gravity, is_grain, limit
+from webapp.book.before.limits import end_gravity, is_grain, limit
+from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import DAY_S, like_typed, plain, slips, span, typed, when
-from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import units
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import about, plain
-from webapp.book.view import Query, View
 from webapp.kinds.effects.goods import bottles_of, cases_of, find, holds_case
 from webapp.kinds.read import Read
 

@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from statistics import median
 
-from webapp.book.checks.limits import is_grain, limit
+from webapp.book.before.limits import is_grain, limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import about, plain
-from webapp.book.view import Query, View
 from webapp.kinds.harvest import Promise, custom_key, promise_of
 from webapp.kinds.read import Read
 

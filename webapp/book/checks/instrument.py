@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import local, plain
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
 

@@ -1,4 +1,4 @@
-"""What each limit of the checks means, for whoever sets one: words and unit. Figures and sources: limits.py."""
+"""What each limit of the checks means, for whoever sets one: words and unit. Figures and sources: before/limits.py."""
 
 from __future__ import annotations
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from webapp.book.view import Query, View
+from webapp.book.before.view import Query, View
 from webapp.kinds.effects.other import place_of, swapped_with
 from webapp.kinds.read import Read
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from webapp.book.before.view import Query, View
 from webapp.book.checks.product_limits import CAUTION, bottled_at_least, limits_of, says
 from webapp.book.checks.words import plain
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
 

@@ -8,9 +8,9 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from webapp.book.checks.limits import is_grain
+from webapp.book.before.limits import is_grain
 
-DATA = Path(__file__).parents[1] / "data" / "product_limits.json"
+DATA = Path(__file__).with_name("product_limits.json")
 CAUTION = "A note, not legal advice: look at the text in force, and ask who knows it."
 GRAPE = ("grape", "wine", "marc")
 _SAYS = {

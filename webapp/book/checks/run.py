@@ -6,9 +6,9 @@ from collections.abc import Iterable, Mapping
 from statistics import median
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import like_typed, plain, slips, typed, when
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from statistics import median, quantiles
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import about, plain, when
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
 Run = Mapping[str, Any]

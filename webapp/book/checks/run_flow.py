@@ -7,10 +7,10 @@ from itertools import pairwise
 from statistics import median
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.run_balance import like_runs, part_of, run_of
 from webapp.book.checks.words import about, plain
-from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 
 Line = Mapping[str, Any]

@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.words import plain
-from webapp.book.view import Query, View
 from webapp.kinds.spec import Effect
 
 LEAST_UL = 20_000  # what rounding of a dip may pretend

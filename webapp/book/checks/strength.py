@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from webapp.book.checks.limits import is_grain, limit
+from webapp.book.before.limits import is_grain, limit
+from webapp.book.before.view import Query, View
 from webapp.book.checks.run import strength_slips
 from webapp.book.checks.words import plain, typed
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.checks.limits import limit
+from webapp.book.before.limits import limit
+from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import like_typed, plain, span, when
-from webapp.book.view import Query, View, seconds_between
 from webapp.kinds.read import Read
 
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from webapp.book.before.vat_draws import read_draws
+from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import named
 from webapp.book.checks.words import about
-from webapp.book.vat_draws import read_draws
-from webapp.book.view import Query, View
 from webapp.kinds.read import Read
 
 

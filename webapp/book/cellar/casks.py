@@ -1,0 +1,202 @@
+"""Casks as the cellar looks at them: gauges of the fill, loss a year against casks like it, forecast, score, readiness.
+
+Reads only. What a phone gets of a cask is small (`card_part`); it compares casks by itself from the cards it holds.
+"""
+
+from __future__ import annotations
+
+import statistics
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+from itertools import islice
+from typing import Any
+
+from webapp.book.fold.registry_rows import load_site, with_flags
+from webapp.book.fold.states import load_newest
+from webapp.book.record.store import Book
+from webapp.kinds.state import EMPTY_VESSEL
+from webapp.trade.maturing import SMALL_L, forecast_cask, judge_loss, loss_rates, usual_of
+
+YEAR_S = 365.25 * 86_400
+CASKS_MOST = 5_000
+GROUP_MOST = 150  # more of a kind tell nothing new of the middle, and cost time
+GAUGES_ON_CARD = 8
+SCORES = ("nose_score", "mouth_score", "wood_score")
+_GAUGES = ("cask_fill", "gauge", "cask_regauge")
+
+
+@dataclass(slots=True)
+class Cask:
+    """One cask in use: its row, what it holds, its gauges, and what follows from them."""
+
+    row: Mapping[str, Any]
+    holds: Mapping[str, Any] | None
+    place: str
+    gauges: list[dict[str, Any]]
+    rates: dict[str, Any]
+    score: float | None
+    tastings: list[dict[str, Any]]
+    usual: dict[str, Any] = field(default_factory=dict)
+    drift_year: float = 0.0
+    verdict: str = ""
+
+    @property
+    def area(self) -> str:
+        """The place's area: CELL of CELL-A1."""
+        return self.place.partition("-")[0]
+
+    @property
+    def loss(self) -> float | None:
+        """Pure alcohol lost since the last gauge that is long enough ago, else since the fill. [% a year]"""
+        rate = self.rates["last"] or self.rates["fill"]
+        return rate["lpa_pct_year"] if rate else None
+
+    def age_years(self, at: datetime) -> float | None:
+        """Years in wood of the youngest part; None where it is not known."""
+        since = (self.holds or {}).get("aged_since") or (self.holds or {}).get("since")
+        return (at - datetime.fromisoformat(since)).total_seconds() / YEAR_S if since else None
+
+    def at(self, when: datetime) -> dict[str, Any] | None:
+        """Return the forecast for a time to come; None without a gauge, or where that time has gone by."""
+        if not self.gauges:
+            return None
+        ahead = (when.timestamp() - self.gauges[-1]["at_s"]) / YEAR_S
+        if not 0 <= ahead <= 50:
+            return None
+        return forecast_cask(self.gauges, self.usual, ahead, drift_year=self.drift_year, is_new_wood=_is_new(self.row))
+
+
+def gauges_of(state: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return the gauges of what a cask now holds, oldest first: years, at_s, lpa, strength_pct, drawn_l, net_kg."""
+    held = state["holds"]
+    if not held:
+        return []
+    found = []
+    for line in (line for kind in _GAUGES for line in state["recent"].get(kind, ())):
+        lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
+        if line["at"] >= held["since"] and lpa and lpa > 0 and strength and strength > 0:
+            at_s = datetime.fromisoformat(line["at"]).timestamp()
+            found.append({"years": at_s / YEAR_S, "at_s": at_s, "lpa": lpa, "strength_pct": strength, "drawn_l": 0.0})
+    found.sort(key=lambda one: one["at_s"])
+    for at_s, lpa in _drawn(state, held["since"]):
+        after = next((one for one in found[1:] if one["at_s"] >= at_s), None)
+        if after and at_s >= found[0]["at_s"]:
+            after["drawn_l"] += lpa
+    return found
+
+
+def _drawn(state: Mapping[str, Any], since: str) -> Iterable[tuple[float, float]]:
+    """Yield when what was drawn as a sample, or poured in (negative). [s since 1970, L pure alcohol]"""
+    for kind, sign in (("sample", 1.0), ("top_up", -1.0)):
+        for line in state["recent"].get(kind, ()):
+            lpa = line["figures"].get("lpa")
+            if lpa and line["at"] >= since and line["values"].get("went") != "returned":
+                yield datetime.fromisoformat(line["at"]).timestamp(), sign * lpa
+
+
+def card_part(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any]:
+    """Return what a phone needs to compare a cask: size class, wood, use, gauges [s, L, % vol, L drawn], score."""
+    gauges = [[round(one["at_s"]), round(one["lpa"], 3), round(one["strength_pct"], 2), round(one["drawn_l"], 3)]
+              for one in gauges_of(state)]  # fmt: skip
+    if len(gauges) > GAUGES_ON_CARD:  # the fill stays
+        gauges = [gauges[0], *gauges[1 - GAUGES_ON_CARD :]]
+    part = {"size": row["size_class"], "wood": row["wood"], "use": row["use"], "gauges": gauges}
+    tasted = _tastings(state)
+    return part | ({"score": tasted[-1]["score"], "tasted_at": tasted[-1]["at"]} if tasted else {})
+
+
+def _tastings(state: Mapping[str, Any]) -> list[dict[str, Any]]:
+    since = (state["holds"] or {}).get("since") or ""
+    found = []
+    for line in state["recent"].get("tasting_note", ()):
+        scores = [line["values"][name] for name in SCORES if line["values"].get(name) is not None]
+        if line["at"] >= since and scores:
+            found.append({"at": line["at"], "person": line["person"], "score": round(sum(scores) / len(scores), 2),
+                          "fault": line["values"].get("fault_score"), "words": line["values"].get("words") or "",
+                          "house": line["values"].get("house_scores") or "", "entry": line["entry"],
+                          "decision": line["values"].get("decision") or ""})  # fmt: skip
+    return found
+
+
+def casks(book: Book) -> list[Cask]:
+    """Return the casks in use by place, each compared with the others; at most some thousands."""
+    rows = book.query("SELECT * FROM vessels WHERE sort = 'cask' AND NOT retired ORDER BY name LIMIT ?", (CASKS_MOST,))
+    found = [_cask(book, with_flags(row)) for row in rows]
+    limits = load_site(book).get("checks") or {}
+    compare(found, limits)
+    return sorted(found, key=lambda cask: place_key(cask.place) + place_key(cask.row["name"]))
+
+
+def _cask(book: Book, row: Mapping[str, Any]) -> Cask:
+    state = load_newest(book, f"v:{row['mark']}") or EMPTY_VESSEL
+    gauges, tastings = gauges_of(state), _tastings(state)
+    score = tastings[-1]["score"] if tastings else None
+    place = state.get("place") or row["place"] or ""
+    return Cask(row, state["holds"], place, gauges, loss_rates(gauges), score, tastings)
+
+
+def compare(found: Sequence[Cask], limits: Mapping[str, Any] | None = None) -> None:
+    """Set what is usual of each cask, the drift where it lies, and what its loss looks like, from those like it."""
+    limits = limits or {}
+    alike = Alike(found)
+    for cask in found:
+        groups = [[one.loss or 0.0 for one in group] for group in alike.groups(cask)]
+        cask.usual = usual_of(groups, cask.row["capacity_l"] or 200.0)
+        near = (one for one in alike.near(cask) if one.rates["fill"])
+        drifts = [one.rates["fill"]["strength_year"] for one in near]
+        cask.drift_year = min(max(statistics.median(drifts), -5.0), 5.0) if len(drifts) > 2 else 0.0
+        rate = cask.rates["last"]
+        if rate:
+            before = cask.gauges[-1]["strength_pct"] - rate["strength_year"] * rate["years"]
+            cask.verdict = judge_loss(
+                rate["lpa_pct_year"], rate["volume_pct_year"], rate["years"], cask.usual["most"], before,
+                cask.gauges[-1]["strength_pct"],
+                noise_pct=limits.get("loss_noise_pct", 1.0), drift_pct=limits.get("drift_pct", 1.5),
+                drift_pct_year=limits.get("drift_pct_year", 1.2),
+            )  # fmt: skip
+
+
+class Alike:
+    """Casks with a loss rate, found by what they have in common."""
+
+    def __init__(self, casks: Iterable[Cask]) -> None:
+        self._by: dict[tuple[Any, ...], list[Cask]] = {}
+        for cask in casks:
+            if cask.loss is not None:
+                for key in (*_keys(cask), ("area", cask.area)):
+                    self._by.setdefault(key, []).append(cask)
+
+    def groups(self, cask: Cask) -> list[list[Cask]]:
+        """Return casks like one in groups that narrow: like size, same size, same area too, same wood and use too."""
+        return [self._others(key, cask) for key in _keys(cask)]
+
+    def near(self, cask: Cask) -> list[Cask]:
+        """Return the others of the same area."""
+        return self._others(("area", cask.area), cask)
+
+    def _others(self, key: tuple[Any, ...], cask: Cask) -> list[Cask]:
+        return list(islice((one for one in self._by.get(key, ()) if one is not cask), GROUP_MOST))
+
+
+def _keys(cask: Cask) -> tuple[tuple[Any, ...], ...]:
+    small = (cask.row["capacity_l"] or 200.0) < SMALL_L
+    same = (small, cask.row["size_class"])
+    return ((small,), same, (*same, cask.area), (*same, cask.area, cask.row["wood"], cask.row["use"]))
+
+
+def _is_new(row: Mapping[str, Any]) -> bool:
+    return "new" in str(row.get("use") or "")
+
+
+def place_key(place: str) -> tuple[Any, ...]:
+    """Return what sorts places as a person walks: CELL-A2 before CELL-A10 before CELL-B1."""
+    parts: list[Any] = []
+    for char in place.upper():
+        if char.isdigit() and parts and isinstance(parts[-1], tuple) and parts[-1][0] == 1:
+            parts[-1] = (1, parts[-1][1] * 10 + int(char), "")
+        elif char.isascii() and char.isdigit():
+            parts.append((1, int(char), ""))
+        else:
+            parts.append((0, 0, char))
+    return (*parts, (-1, 0, ""))

@@ -1,0 +1,148 @@
+"""What fruit gave: pure alcohol from 100 kg of fruit and 100 L of wash, beside official flat rates and other years.
+
+A ferment's yield is what its runs made: all that came over less the feints that went in. A run has the share of the
+fruit that its wash is of the wash. Runs of low wines or feints alone made nothing new, and have no yield of their own.
+"""
+
+from __future__ import annotations
+
+import json
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from webapp.book.fold.states import load_newest
+from webapp.book.record.store import Book
+from webapp.book.still import runs
+from webapp.kinds.effects.plan import fruit_of
+
+DATA = Path(__file__).with_name("flat_rates.json")
+_UL = 1e6
+_WASH = """
+SELECT source_fill AS fill, target, volume_ml, mass_g FROM flows
+WHERE target LIKE 'r:%' AND reason = 'wash' AND source_fill <> ''
+"""
+_FRUIT = "SELECT target_fill AS fill, sum(mass_g) AS mass_g FROM flows WHERE reason = 'fruit' GROUP BY target_fill"
+
+
+@cache
+def flat_rates() -> dict[str, Any]:
+    """Return the official flat rates with their sources."""
+    found: dict[str, Any] = json.loads(DATA.read_text("utf-8"))
+    return found
+
+
+def rate_for(material: str | None, what: str) -> dict[str, Any] | None:
+    """Return the flat rate of a fruit: of its material, by the words of its variety where there are several."""
+    words = what.lower()
+    fitting = [rate for rate in flat_rates()["rates"] if rate["material"] == material]
+    named = [rate for rate in fitting if any(word in words for word in rate["words"])]
+    plain = [rate for rate in fitting if not rate["words"]]
+    return next(iter(named or plain), None)
+
+
+def made_l(run: dict[str, Any]) -> float | None:
+    """Return what a run made: fractions less feints charged; None until hearts or low wines are gauged. [L]"""
+    parts = {part["fraction"] for part in run["fractions"]}
+    if not parts & {"hearts", "low_wines"}:
+        return None
+    came: float = sum(part["lpa_l"] or 0.0 for part in run["fractions"] if part["fraction"] != "stillage")
+    return came - feints_in_l(run)
+
+
+def feints_in_l(run: dict[str, Any]) -> float:
+    """Return the pure alcohol of the feints that went into a run. [L]"""
+    return float(run["charge"].get("feints_lpa_l") or 0.0)
+
+
+def judged(material: str | None, what: str, per_100_kg: float, per_100_l: float | None) -> dict[str, Any] | None:
+    """Return a yield beside the flat rate of its fruit: rate, share of it [%], and `low`, `high` or ``."""
+    rate = rate_for(material, what)
+    measure = per_100_kg if rate and rate.get("per_kg") else per_100_l
+    if rate is None or measure is None:
+        return None
+    share = measure / rate["de_l"]
+    limits = flat_rates()["judged"]
+    side = "low" if share < limits["low_share"] else "high" if share > limits["high_share"] else ""
+    return {"rate": rate, "share_pct": 100 * share, "side": side, "measure": measure}
+
+
+def batches(book: Book) -> list[dict[str, Any]]:
+    """Return ferments that were run, the newest first: fruit, kg, wash, what their runs made, and the judgement."""
+    fruit_kg = {row["fill"]: row["mass_g"] / 1e3 for row in book.query(_FRUIT)}
+    found: dict[str, dict[str, Any]] = {}
+    for row in book.query(_WASH):
+        run = runs.run(book, row["target"][2:])
+        made = made_l(run) if run else None
+        if run is None or made is None or row["fill"] not in fruit_kg:
+            continue
+        one = found.setdefault(
+            row["fill"],
+            {"fill": row["fill"], "what": run["what"], "material": run.get("material"), "batch": run["batch"],
+             "began": run["started_at"], "wash_l": 0.0, "wash_g": 0, "made_l": 0.0, "runs": []},
+        )  # fmt: skip
+        one["wash_l"] += row["volume_ml"] / 1e3
+        one["wash_g"] += row["mass_g"]
+        one["made_l"] += made
+        one["runs"].append(run)
+        one["began"] = min(one["began"], run["started_at"])
+    return sorted((_dressed(book, one, fruit_kg) for one in found.values()), key=lambda one: one["began"], reverse=True)
+
+
+def _dressed(book: Book, one: dict[str, Any], fruit_kg: dict[str, float]) -> dict[str, Any]:
+    charged, rest = _masses(book, one["fill"])
+    kg = fruit_kg[one["fill"]] * one["wash_g"] / max(charged + rest, 1)
+    per_kg, per_l = 100 * one["made_l"] / max(kg, 1e-9), 100 * one["made_l"] / max(one["wash_l"], 1e-9)
+    beside = judged(one["material"], one["what"], per_kg, per_l)
+    return one | {"kg": kg, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}
+
+
+def by_year(found: list[dict[str, Any]]) -> dict[str, dict[str, tuple[float, int]]]:
+    """Return by fruit and year what 100 kg gave, over all its ferments, with how many there were. [L]"""
+    sums: dict[tuple[str, str], list[float]] = {}
+    for one in found:
+        line = sums.setdefault((fruit_of(one["what"]), one["began"][:4]), [0.0, 0.0, 0])
+        line[0] += one["made_l"]
+        line[1] += one["kg"]
+        line[2] += 1
+    years: dict[str, dict[str, tuple[float, int]]] = {}
+    for (fruit, year), (made, kg, many) in sorted(sums.items()):
+        years.setdefault(fruit, {})[year] = (100 * made / kg, int(many))
+    return years
+
+
+def _masses(book: Book, fill: str) -> tuple[int, int]:
+    """Return the mash of a ferment that has gone into runs, and what still stands in its fermenter. [g]"""
+    row = book.one(
+        "SELECT sum(mass_g) AS mass_g, max(source) AS source FROM flows "
+        "WHERE source_fill = ? AND target LIKE 'r:%' AND reason = 'wash'",
+        (fill,),
+    )
+    if not row or not row["mass_g"]:
+        return 0, 0
+    held = (load_newest(book, row["source"]) or {}).get("holds") or {}
+    return row["mass_g"], held["mass_g"] if held.get("fill") == fill else 0
+
+
+def of_run(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
+    """Return the yield of one run: fruit it had [kg], per_100_kg, per_100_l, and beside; None where it has none."""
+    made = made_l(run)
+    row = book.one(
+        "SELECT source_fill AS fill, volume_ml, mass_g FROM flows "
+        "WHERE target = ? AND reason = 'wash' AND source_fill <> ''",
+        (f"r:{run['id']}",),
+    )
+    if made is None or row is None or not row["volume_ml"]:
+        return None
+    fruit = book.one(
+        "SELECT sum(mass_g) AS mass_g FROM flows WHERE target_fill = ? AND reason = 'fruit'", (row["fill"],)
+    )
+    if not fruit or not fruit["mass_g"]:
+        return None
+    charged, rest = _masses(book, row["fill"])
+    kg = fruit["mass_g"] / 1e3 * row["mass_g"] / max(charged + rest, 1)
+    if kg <= 0:
+        return None
+    per_kg, per_l = 100 * made / kg, 100 * made / (row["volume_ml"] / 1e3)
+    beside = judged(run.get("material"), run["what"], per_kg, per_l)
+    return {"kg": kg, "made_l": made, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}

@@ -1,0 +1,165 @@
+"""Families: an entry, the entries that amend it, and the answers to any of them. One member at most has effect.
+
+The rules look at the family as a set, so the order in which its members arrive makes no difference:
+- the root is the start of the chain of amendments, even while that entry itself has not arrived yet;
+- of the members that nothing amends, the one typed last has effect;
+- the answers are heard in the order they were typed: `struck` strikes the family, `stands` for the whole lifts it;
+- an amendment that keeps the time of what it amends keeps its skew too: the same clock told it.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any
+
+from webapp.book.record.clock import corrected, order_skew, sort_text, utc_text
+from webapp.book.record.log import root_of
+from webapp.book.record.store import Book
+from webapp.book.record.upcast import upcast
+
+AFTER_STRIKE = "amended_after_strike"
+
+
+@dataclass(slots=True)
+class Plan:
+    """What of a family goes into the fold, and where."""
+
+    root: str
+    entry: dict[str, Any]  # of the member that has effect
+    order_key: str
+    at: str
+    typed_at: str
+    received_at: str
+    skew_s: float
+    struck: bool = False
+    amended_after_strike: bool = False
+    clashed: bool = False  # another body came under the same id
+    stands: dict[str, str] = field(default_factory=dict)  # query name or code (empty: all) -> id of the answer
+
+    @property
+    def id(self) -> str:
+        """The id of the entry that has effect."""
+        return str(self.entry["id"])
+
+    def answer_to(self, name: str, code: str) -> str:
+        """Return the id of the answer that lets this query stand, or an empty text."""
+        return self.stands.get(name) or self.stands.get(code) or self.stands.get("") or ""
+
+
+def typed_key(row: Mapping[str, Any]) -> str:
+    """Return what sorts entries by when they were typed."""
+    return f"{sort_text(corrected(row['typed_at'], order_skew(row['skew_s'])))}|{row['id']}"
+
+
+def note(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -> set[str]:
+    """Note a new entry's family ties, inside a write; return the roots whose plan may have changed."""
+    if row["kind"] == "answer":
+        return _note_answer(book, row, entry)
+    amends = entry.get("amends")
+    return _note_amendment(book, row["id"], amends) if amends else {row["id"]}
+
+
+def _note_answer(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -> set[str]:
+    said = {name: str((value or {}).get("raw") or "").strip() for name, value in entry["values"].items()}
+    target = said.get("entry", "").lower()
+    line = (row["id"], target, said.get("query", ""), said.get("verdict", ""), said.get("reason", ""), row["person"])
+    book.db.conn.execute("INSERT OR REPLACE INTO answers VALUES (?, ?, ?, ?, ?, ?, ?)", (*line, typed_key(row)))
+    return {root_of(book, target)}
+
+
+def _note_amendment(book: Book, entry_id: str, amends: str) -> set[str]:
+    conn = book.db.conn
+    root = root_of(book, amends)
+    conn.execute("INSERT OR REPLACE INTO amendments VALUES (?, ?, ?)", (entry_id, amends, root))
+    if root == entry_id:  # A ring: no honest phone makes one. Its lowest id stands for its start.
+        root = min(_ring(book, entry_id))
+    conn.execute("UPDATE amendments SET root = ? WHERE root = ? OR id = ?", (root, entry_id, entry_id))
+    return {entry_id, root}
+
+
+def _ring(book: Book, start: str) -> list[str]:
+    ring, at = [start], start
+    while True:
+        at = book.db.conn.execute("SELECT amends FROM amendments WHERE id = ?", (at,)).fetchone()[0]
+        if at == start:
+            return ring
+        ring.append(at)
+
+
+class Fresh(dict[str, tuple[dict[str, Any], dict[str, Any]]]):
+    """Rows and bodies of entries just appended, by id, so that they need not be read back."""
+
+
+def plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
+    """Return what of this family goes into the fold; None where the book has no such family (any more)."""
+    if root_of(book, root) != root:
+        return None  # It has become a member of another.
+    conn = book.db.conn
+    amends = dict(conn.execute("SELECT id, amends FROM amendments WHERE root = ?", (root,)).fetchall())
+    members = {i: found for i in {root, *amends} if (found := _load(book, i, fresh)) and found[0]["kind"] != "answer"}
+    if not members:
+        return None
+    amended = {amends[i] for i in members if i in amends}
+    leaves = [i for i in members if i not in amended] or list(members)
+    effective = max(leaves, key=lambda i: typed_key(members[i][0]))
+    row, body = members[effective]
+    skew = _order_skew(effective, members, amends)
+    entry = upcast(body)
+    at = corrected(row["read_at"], skew)
+    order_key = f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}"
+    typed = utc_text(corrected(row["typed_at"], order_skew(row["skew_s"])))
+    made = Plan(root, entry, order_key, utc_text(at), typed, row["received_at"], row["skew_s"])
+    _hear_answers(book, made, members, {root, *amends})
+    clash = conn.execute("SELECT 1 FROM aside WHERE id = ? AND settled = 'clash' LIMIT 1", (made.id,)).fetchone()
+    made.clashed = clash is not None
+    return made
+
+
+def _hear_answers(book: Book, made: Plan, members: Mapping[str, Any], ids: set[str]) -> None:
+    rows = [
+        row
+        for i in ids
+        for row in book.db.conn.execute(
+            "SELECT typed_key, id, entry, query, verdict FROM answers WHERE entry = ?", (i,)
+        )
+    ]
+    struck_at = ""
+    for key, answer_id, entry_id, query, verdict in sorted(rows):
+        if verdict == "struck":
+            struck_at = key
+        elif query in ("", AFTER_STRIKE):
+            struck_at = ""
+        if verdict == "stands" and entry_id == made.id:
+            made.stands[query] = answer_id
+    made.struck = bool(struck_at)
+    made.amended_after_strike = made.struck and made.id in members and made.id != made.root and (
+        typed_key(members[made.id][0]) > struck_at
+    )  # fmt: skip
+
+
+def _order_skew(effective: str, members: Mapping[str, Any], amends: Mapping[str, str]) -> int:
+    """Return the skew by which the order of the member that has effect is corrected. [s], whole minutes"""
+    at, seen = effective, {effective}
+    read_at = datetime.fromisoformat(members[at][0]["read_at"])
+    while (earlier := amends.get(at, "")) in members and earlier not in seen:
+        if datetime.fromisoformat(members[earlier][0]["read_at"]) != read_at:
+            break
+        at = earlier
+        seen.add(at)
+    return order_skew(members[at][0]["skew_s"])
+
+
+def _load(book: Book, entry_id: str, fresh: Fresh | None) -> tuple[dict[str, Any], dict[str, Any]] | None:
+    if fresh and entry_id in fresh:
+        return fresh[entry_id]
+    found = book.db.conn.execute(
+        "SELECT id, kind, read_at, typed_at, device, seq, skew_s, received_at, body FROM entries WHERE id = ?",
+        (entry_id,),
+    ).fetchone()
+    if not found:
+        return None
+    names = ("id", "kind", "read_at", "typed_at", "device", "seq", "skew_s", "received_at")
+    return dict(zip(names, found, strict=False)), json.loads(found[-1])

@@ -1,0 +1,89 @@
+"""The fold: from the log to states, flows and queries, brought up to date entry by entry.
+
+Entries have their place by order key (when they were read). A new, amended, struck or answered entry is worked out at
+its place; a key whose state right after that place is not what it was makes the next entry that touches the key be
+worked out again, and so on until the state is the same as before. So a late entry costs what it changes, and the result
+is what folding all entries in their order would give (`rebuild`, and the tests).
+
+What a change of the registry concerns waits in the table `unjudged` and is worked out a slice at a time (unjudged.py);
+entries are folded in between.
+"""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+from webapp.book.fold import families
+from webapp.book.fold.evaluate import Outcome
+from webapp.book.fold.families import Fresh
+from webapp.book.fold.replay import Replay, Slice
+from webapp.book.fold.states import load_newest
+from webapp.book.record.log import canonical, root_of
+from webapp.book.record.store import Book
+
+DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
+           "dispatches", "month_sums", "unjudged", "seams")  # fmt: skip
+
+
+def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
+    """Note a new entry for the next `settle`, inside a write."""
+    book.memory.dirty_roots |= families.note(book, row, entry)
+
+
+def note_clash(book: Book, entry_id: str) -> None:
+    """Note that another body came under an id, inside a write: a person has to look."""
+    book.memory.dirty_roots.add(root_of(book, entry_id))
+
+
+def settle(book: Book, fresh: Fresh | None = None) -> dict[str, Outcome]:
+    """Fold what is dirty, inside a write. Return what came of each entry that was worked out, by its id."""
+    memory = book.memory
+    if not memory.dirty_roots:
+        return {}
+    replay = Replay(book, fresh)
+    for root in memory.dirty_roots:
+        replay.plan(root)
+    memory.dirty_roots.clear()
+    return replay.run()
+
+
+def settle_slice(book: Book) -> None:
+    """Work out again some of what is unjudged, inside a write: the earliest, for a fraction of a second."""
+    Slice(book).run()
+
+
+def rebuild(book: Book) -> None:
+    """Throw the fold away and make it again from the log."""
+    with book.write() as database:
+        for table in DERIVED:
+            database.conn.execute(f"DELETE FROM {table}")  # noqa: S608
+        book.memory.clear()
+        for row in database.conn.execute(
+            "SELECT id, kind, typed_at, person, skew_s, body FROM entries ORDER BY book_no"
+        ):
+            names = ("id", "kind", "typed_at", "person", "skew_s")
+            note(book, dict(zip(names, row, strict=False)), json.loads(row[-1]))
+        settle(book)
+
+
+def state(book: Book, key: str) -> Any:
+    """Return the newest state of a key (kinds/state.py), or None."""
+    return load_newest(book, key)
+
+
+def dump(book: Book) -> bytes:
+    """Return the whole fold as canonical bytes: equal folds give equal bytes, however the entries arrived."""
+    keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states ORDER BY key")]
+    whole = {
+        "states": {key: load_newest(book, key) for key in keys},
+        "flows": book.query("SELECT * FROM flows ORDER BY entry, n"),
+        "queries": book.query("SELECT * FROM queries ORDER BY entry, name"),
+        "standing": book.query("SELECT root, entry, order_key, mark, standing FROM folded ORDER BY root"),
+        "runs": book.query("SELECT * FROM runs ORDER BY id"),
+        "fills": book.query("SELECT * FROM fills ORDER BY id"),
+        "dispatches": book.query("SELECT * FROM dispatches ORDER BY id"),
+        "month_sums": book.query("SELECT * FROM month_sums ORDER BY month, a, b, reason, sort"),
+        "bottlings": book.query("SELECT * FROM bottlings ORDER BY id"),
+    }
+    return canonical(whole).encode()

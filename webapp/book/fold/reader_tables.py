@@ -1,0 +1,121 @@
+"""What the fold leaves behind for readers: flows, queries, standings, runs, and whose card has changed."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict
+from typing import Any
+
+from webapp.book.fold.evaluate import Outcome
+from webapp.book.fold.families import Plan
+from webapp.book.fold.month_sums import MonthSums
+from webapp.book.fold.states import load_newest
+from webapp.book.record.store import Book
+
+NAMED = {
+    "f:": ("fills", ("mark", "what", "name", "lot", "since", "ended_at")),
+    "b:": ("bottlings", ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")),
+    "o:": ("dispatches", ("bottling", "at", "why", "document", "to_whom", "case_from", "case_to", "cases", "bottles")),
+}
+
+
+class Results:
+    """Gathers rows while the fold runs, and writes them at its end. Inside a write only."""
+
+    def __init__(self, book: Book) -> None:
+        self._book = book
+        self._conn = book.db.conn
+        self._months = MonthSums(book)
+        self._folded: list[tuple[str, ...]] = []
+        self._flows: list[tuple[Any, ...]] = []
+        self._queries: list[tuple[str, ...]] = []
+        self._marks: set[str] = set()
+        self._runs: set[str] = set()
+        self._named: set[str] = set()
+
+    def folded(self, root: str) -> dict[str, Any] | None:
+        """Return where and how a family stands in the fold now, or None."""
+        row = self._conn.execute(
+            "SELECT root, entry, order_key, mark, keys, standing FROM folded WHERE root = ?", (root,)
+        ).fetchone()
+        return dict(zip(("root", "entry", "order_key", "mark", "keys", "standing"), row, strict=True)) if row else None
+
+    def remove(self, old: dict[str, Any]) -> None:
+        """Take out what a family left behind at a place that it no longer has."""
+        self._conn.execute("DELETE FROM folded WHERE root = ?", (old["root"],))
+        self._clear(old["entry"])
+        self._marks.add(old["mark"])
+
+    def put(self, plan: Plan, outcome: Outcome, *, is_new: bool) -> None:
+        """Keep what came of an entry, in place of what came of it before."""
+        if not is_new:
+            self._clear(plan.id)
+        entry, mark = plan.entry, plan.entry["mark"]
+        self._marks.add(mark)
+        keys = json.dumps(sorted(outcome.keys))
+        self._folded.append((plan.root, plan.id, plan.order_key, mark, keys, outcome.standing))
+        for n, flow in enumerate(outcome.effect.flows):
+            amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
+            if any(amounts):
+                about = (flow.source_fill, flow.target_fill, flow.reason, flow.source_account, flow.target_account)
+                self._flows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at, flow.sort))
+                self._months.add(1, plan.at, flow.source, flow.target, *about[2:], flow.sort, flow.lpa_ul)
+        for name, query, answer in outcome.questions:
+            suggestions = json.dumps([asdict(s) for s in query.suggestions], ensure_ascii=False)
+            what = (query.code, query.weight, query.field, query.words, suggestions)
+            self._queries.append((plan.id, name, *what, mark, entry["kind"], entry["person"], plan.at, answer))
+
+    def key_moved(self, key: str, then: Any, now: Any) -> None:
+        """Note whose card shows this key."""
+        if key[:2] == "v:" and then is not now:
+            self._marks.add(key[2:])
+        elif key[:2] == "r:" and then is not now:
+            self._runs.add(key[2:])
+            self._marks |= {run["still"] for run in (then, now) if run}
+        elif key[:2] == "c:" and then is not now:  # every still may be shown the plan
+            stills = self._conn.execute("SELECT mark FROM vessels WHERE sort = 'still'")
+            self._marks |= {str(row[0]) for row in stills}
+        elif key[:2] in NAMED and then is not now:
+            self._named.add(key)
+
+    def finish(self) -> None:
+        """Write it all."""
+        many = self._conn.executemany
+        many("INSERT OR REPLACE INTO folded VALUES (?, ?, ?, ?, ?, ?)", self._folded)
+        many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
+        self._months.write()
+        many("INSERT INTO queries VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)
+        for run_id in self._runs:
+            run = load_newest(self._book, f"r:{run_id}")
+            if run:
+                line = (run_id, run["still"], run["what"] or "", run["started_at"])
+                self._conn.execute("INSERT OR REPLACE INTO runs VALUES (?, ?, ?, ?)", line)
+            else:
+                self._conn.execute("DELETE FROM runs WHERE id = ?", (run_id,))
+        self._finish_named()
+        turn_cards(self._book, self._marks - {""})
+
+    def _finish_named(self) -> None:
+        """Write the fills and bottlings that changed, by what they can be found by."""
+        for key in self._named:
+            table, names = NAMED[key[:2]]
+            found = load_newest(self._book, key)
+            self._conn.execute(f"DELETE FROM {table} WHERE id = ?", (key[2:],))  # noqa: S608
+            if found:
+                line = (key[2:], *(str(found.get(name) or "") for name in names))
+                marks = ", ".join("?" * len(line))
+                self._conn.execute(f"INSERT INTO {table} VALUES ({marks})", line)  # noqa: S608
+
+    def _clear(self, entry_id: str) -> None:
+        self._months.take(entry_id)
+        self._conn.execute("DELETE FROM flows WHERE entry = ?", (entry_id,))
+        self._conn.execute("DELETE FROM queries WHERE entry = ?", (entry_id,))
+
+
+def turn_cards(book: Book, marks: set[str]) -> None:
+    """Give each of these cards a new turn, so that phones fetch it again. Inside a write."""
+    conn = book.db.conn
+    turn = int(conn.execute("SELECT value FROM settings WHERE name = 'turn'").fetchone()[0])
+    turns = [(mark, turn + n) for n, mark in enumerate(sorted(marks), 1)]
+    conn.executemany("INSERT OR REPLACE INTO card_turns VALUES (?, ?)", turns)
+    conn.execute("UPDATE settings SET value = ? WHERE name = 'turn'", (str(turn + len(turns)),))

@@ -1,0 +1,222 @@
+"""One settling of the fold: a heap of places to work out, in their order, and what follows from each.
+
+What a change of the registry concerns is worked out in slices. Where a slice ends with states that are no longer what
+they were, it leaves a seam: right after its last place a version of each such state that says what it was. So up to
+the seam everything is as it will be, beyond it everything as it was, and nobody sees a mixture; the next slice takes
+the seam out, as if an entry were struck, and follows from there. What comes in meanwhile with a place before a seam
+changes nothing beyond it. Every entry that is not on the list is what it comes to with the registry and the states
+before it as they are: so when the list is empty, and with it the last seam gone, the fold is whole.
+"""
+
+from __future__ import annotations
+
+import heapq
+import json
+import time
+from typing import Any
+
+from webapp.book.before.view import View
+from webapp.book.fold import families, reader_tables
+from webapp.book.fold.evaluate import Outcome, evaluate
+from webapp.book.fold.families import Fresh, Plan
+from webapp.book.fold.registry_rows import Known
+from webapp.book.fold.states import Row, Versions, patched
+from webapp.book.record.log import root_of
+from webapp.book.record.store import Book
+
+PLANS_HELD_MOST = 5_000
+ID_LENGTH = 36  # an order key ends with the id of its entry
+SEAM = "~"  # at the end of a place: right after it
+LAST = "~"  # after every place
+SLICE_S = 0.2  # a slice ends after so long,
+SLICE_LEAST = 50  # but not before so many entries,
+SLICE_MOST = 1_000  # and takes no more than this off the list
+
+
+class Replay:
+    """Settles what is put into it, all at once. Inside a write only."""
+
+    def __init__(self, book: Book, fresh: Fresh | None = None) -> None:
+        self._book = book
+        self._conn = book.db.conn
+        self._fresh = fresh
+        self._outcomes: dict[str, Outcome] = {}
+        self._known = Known(book)
+        self._versions = Versions(book)
+        self._results = reader_tables.Results(book)
+        self._heap: list[str] = []
+        self._places: set[str] = set()  # all that are or were on the heap
+        self._plans: dict[str, Plan] = {}
+        self._olds: dict[str, dict[str, Any]] = {}  # place -> the folded row of the family that had it
+        self._done: set[str] = set()
+        self._leaving: set[str] = set()
+        self._arriving: set[str] = set()
+        # Keys whose state here differs from what it was before this settling: what it was, what it is, its depth.
+        self._changed: dict[str, tuple[Any, Any, int]] = {}
+
+    def plan(self, root: str) -> None:
+        """Put a family's old and new place on the heap."""
+        new = families.plan(self._book, root, self._fresh)
+        old = self._results.folded(root)
+        if old:
+            self._olds[old["order_key"]] = old
+            if new is None or new.order_key != old["order_key"]:
+                self._leaving.add(old["order_key"])
+            self._push(old["order_key"])
+        if new:
+            self._arriving.add(new.order_key)
+            self._push(new.order_key)
+            if len(self._plans) < PLANS_HELD_MOST:
+                self._plans[new.order_key] = new
+
+    def run(self) -> dict[str, Outcome]:
+        """Work out every place on the heap, and those that follow from it; return what came of each, by its id."""
+        for (seam,) in self._conn.execute("SELECT DISTINCT order_key FROM seams").fetchall():
+            self._push(seam)
+        while self._heap:
+            self._step()
+        self._finish()
+        return self._outcomes
+
+    def _step(self) -> str:
+        """Work out the first place on the heap, and return it."""
+        place = heapq.heappop(self._heap)
+        if place.endswith(SEAM):
+            self._come_to_seam(place)
+            return place
+        self._done.add(place)
+        old = self._olds.pop(place, None)
+        if place in self._leaving:
+            # Its family has another place now, or has become part of another family (perhaps at this very place).
+            assert old is not None
+            self._results.remove(old)
+            if place not in self._arriving:
+                self._move(place, _keys(old), Outcome("struck"))
+                return place
+        plan = self._plans.pop(place, None) or self._plan_at(place)
+        old = old or self._old(plan)
+        outcome = self._outcomes[plan.id] = evaluate(plan, self._view(plan), self._known)
+        self._move(place, _keys(old), outcome)
+        self._results.put(plan, outcome, is_new=old is None)
+        return place
+
+    def _come_to_seam(self, place: str) -> None:
+        """What has changed up to here goes on beyond when the seam is taken out."""
+        self._leave_seam(place)
+
+    def _leave_seam(self, place: str) -> None:
+        """Let the states beyond that place be what they were."""
+        for key, (then, now, depth) in self._changed.items():
+            beyond = _at(self._versions.row(key, place), then)
+            self._versions.put(key, place, now, depth, beyond)
+            self._conn.execute("INSERT OR IGNORE INTO seams VALUES (?, ?)", (place, key))
+        if self._changed:
+            self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (place,))
+            self._done.discard(place)
+        self._changed.clear()
+
+    def _finish(self) -> None:
+        self._versions.flush()
+        self._results.finish()
+        self._conn.executemany("DELETE FROM unjudged WHERE order_key = ?", ((place,) for place in self._done))
+
+    def _push(self, place: str) -> None:
+        if place not in self._places:
+            self._places.add(place)
+            heapq.heappush(self._heap, place)
+
+    def _plan_at(self, place: str) -> Plan:
+        plan = families.plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
+        assert plan is not None, "the fold has an entry that the log has not"
+        assert plan.order_key == place, "an entry is not where the fold has it"
+        return plan
+
+    def _old(self, plan: Plan) -> dict[str, Any] | None:
+        """Return the folded row of an entry that is worked out because of a key, not because of its family."""
+        if self._fresh and plan.id in self._fresh:
+            return None
+        row = self._results.folded(plan.root)
+        return row if row and row["order_key"] == plan.order_key else None
+
+    def _view(self, plan: Plan) -> View:
+        place = plan.order_key
+        return View(
+            plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known,
+            lambda key: self._before(key, place)[0],
+        )  # fmt: skip
+
+    def _before(self, key: str, place: str) -> tuple[Any, int]:
+        if key in self._changed:
+            return self._changed[key][1:]
+        return self._versions.before(key, place)
+
+    def _move(self, place: str, old_keys: set[str], outcome: Outcome) -> None:
+        """Write the outcome's states at its place, and follow each key that is no longer what it was."""
+        new_keys, written = outcome.keys, outcome.effect.states
+        for key in sorted(old_keys | new_keys):
+            now, depth = self._before(key, place)
+            then = self._changed[key][0] if key in self._changed else now
+            old_version = self._versions.row(key, place) if key in old_keys else None
+            then = _at(old_version, then)
+            if key in written:
+                depth = self._versions.put(key, place, now, depth, written[key])
+                now = written[key]
+            elif old_version:
+                self._versions.drop(key, place)
+            if key in new_keys and key not in old_keys:
+                self._versions.touch(key, place)
+            elif key not in new_keys:
+                self._versions.untouch(key, place)
+            self._results.key_moved(key, then, now)
+            self._follow(key, place, then, now, depth)
+
+    def _follow(self, key: str, place: str, then: Any, now: Any, depth: int) -> None:
+        if then == now:
+            self._changed.pop(key, None)
+            return
+        self._changed[key] = (then, now, depth)
+        following = self._versions.touched_after(key, place)
+        if following:
+            self._push(following)
+
+
+class Slice(Replay):
+    """Settles some of what is unjudged: the earliest, and what follows from it, for a fraction of a second."""
+
+    def run(self) -> dict[str, Outcome]:
+        """Work off one slice of the list; return what came of each, by its id."""
+        # Seams stand in the list too, and are taken besides.
+        most = SLICE_MOST + self._conn.execute("SELECT count(DISTINCT order_key) FROM seams").fetchone()[0]
+        rows = self._conn.execute("SELECT order_key FROM unjudged ORDER BY order_key LIMIT ?", (most + 1,))
+        places = [str(row[0]) for row in rows]
+        until = places.pop() if len(places) > most else LAST
+        for place in places:
+            self._push(place)
+        end_s, done, last = time.perf_counter() + SLICE_S, 0, ""
+        while self._heap:
+            if self._heap[0] >= until or (done >= SLICE_LEAST and time.perf_counter() >= end_s):
+                self._leave_seam(last.removesuffix(SEAM) + SEAM)
+                break
+            last = self._step()
+            done += not last.endswith(SEAM)  # else a slice might do nothing but move a seam
+        self._finish()
+        return self._outcomes
+
+    def _come_to_seam(self, place: str) -> None:
+        """Take the seam out: what was put off there goes on."""
+        keys = {str(row[0]) for row in self._conn.execute("SELECT key FROM seams WHERE order_key = ?", (place,))}
+        self._conn.execute("DELETE FROM seams WHERE order_key = ?", (place,))
+        self._move(place, keys, Outcome("struck"))
+        self._done.add(place)
+
+
+def _at(version: Row | None, before: Any) -> Any:
+    """Return the state that a version says, or the one before it where there is none."""
+    if version is None:
+        return before
+    body = json.loads(version[3])
+    return body if version[2] else patched(before, body)
+
+
+def _keys(folded: dict[str, Any] | None) -> set[str]:
+    return set(json.loads(folded["keys"])) if folded else set()

@@ -1,0 +1,191 @@
+"""Versions of states: what a vessel or run was after each entry that changed it.
+
+A state is mostly what it was before plus one line. So a version is kept as the difference to the one before it,
+and every WHOLE_EVERY-th as a whole. A difference is `{"=": value}`, `{"d": {key: difference}, "x": [keys gone]}` for
+a mapping, or `{"a": [dropped, [added]]}` for a list that lost some at its head and gained some at its end.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+from webapp.book.record.memory import Memory, Tail
+from webapp.book.record.store import Book
+
+WHOLE_EVERY = 24
+TAILS_MOST = 2_000
+Row = tuple[str, str, int, str]
+
+
+def difference(old: Any, new: Any) -> dict[str, Any] | None:
+    """Return how new differs from old, or None where it does not."""
+    if old is new or (old == new and type(old) is type(new)):
+        return None
+    if isinstance(old, Mapping) and isinstance(new, Mapping):
+        inner = {k: {"=": v} if k not in old else d for k, v in new.items() if (d := _at(old, k, v))}
+        gone = [k for k in old if k not in new]
+        return {"d": inner, "x": gone} if gone else {"d": inner}
+    if isinstance(old, list) and isinstance(new, list) and old:
+        for dropped in (0, 1):
+            kept = len(old) - dropped
+            if kept <= len(new) and new[:kept] == old[dropped:]:
+                return {"a": [dropped, new[kept:]]}
+    return {"=": new}
+
+
+def _at(old: Mapping[str, Any], key: str, new: Any) -> dict[str, Any] | None:
+    return difference(old[key], new) if key in old else {"=": new}
+
+
+def patched(old: Any, change: Mapping[str, Any]) -> Any:
+    """Return old with the difference applied; old itself stays as it is, and unchanged parts are shared."""
+    if "=" in change:
+        return change["="]
+    if "a" in change:
+        dropped, added = change["a"]
+        return [*old[dropped:], *added]
+    gone = set(change.get("x", ()))
+    new = {k: v for k, v in old.items() if k not in gone}
+    for key, inner in change["d"].items():
+        new[key] = patched(old.get(key), inner)
+    return new
+
+
+class Versions:
+    """All versions of all states, read and written in the order of the fold, inside one write."""
+
+    def __init__(self, book: Book) -> None:
+        self._conn = book.db.conn
+        self._memory: Memory = book.memory
+        self._waiting: dict[tuple[str, str], Row] = {}
+        self._touches: list[tuple[str, str]] = []
+
+    def before(self, key: str, order_key: str) -> tuple[Any, int]:
+        """Return the state just before that place, and how many differences it is from a whole version."""
+        tail = self.tail(key)
+        if tail.order_key < order_key:
+            if not tail.is_loaded:
+                # Only now: while a replay is under way, newer versions may still hang on one that has changed.
+                self.flush()
+                tail.value, tail.depth = _load(self._conn, key, order_key)
+                tail.is_loaded = True
+            return tail.value, tail.depth
+        self.flush()
+        return _load(self._conn, key, order_key)
+
+    def row(self, key: str, order_key: str) -> Row | None:
+        """Return the version written at exactly that place."""
+        if (key, order_key) in self._waiting:
+            return self._waiting[key, order_key]
+        found: Row | None = self._conn.execute(
+            "SELECT key, order_key, whole, body FROM states WHERE key = ? AND order_key = ?", (key, order_key)
+        ).fetchone()
+        return found
+
+    def put(self, key: str, order_key: str, old: Any, depth: int, new: Any) -> int:
+        """Write the version at that place, as a difference to `old`; return its own depth."""
+        whole = old is None or depth + 1 >= WHOLE_EVERY
+        change = new if whole else difference(old, new) or {"d": {}}
+        self._waiting[key, order_key] = (key, order_key, int(whole), json.dumps(change, ensure_ascii=False))
+        own = 0 if whole else depth + 1
+        tail = self.tail(key)
+        if tail.order_key <= order_key:
+            tail.order_key, tail.value, tail.depth, tail.is_loaded = order_key, new, own, True
+        return own
+
+    def drop(self, key: str, order_key: str) -> None:
+        """Take out the version at that place."""
+        self.flush()
+        self._conn.execute("DELETE FROM states WHERE key = ? AND order_key = ?", (key, order_key))
+        if self.tail(key).order_key == order_key:
+            self._memory.tails.pop(key)
+
+    def touch(self, key: str, order_key: str) -> None:
+        """Note that the entry at that place read or wrote the key."""
+        tail = self.tail(key)
+        self._touches.append((key, order_key))
+        if tail.last_touch < order_key:
+            tail.last_touch = order_key
+
+    def untouch(self, key: str, order_key: str) -> None:
+        """Take that note back."""
+        self.flush()
+        self._conn.execute("DELETE FROM touches WHERE key = ? AND order_key = ?", (key, order_key))
+
+    def touched_after(self, key: str, order_key: str) -> str | None:
+        """Return the place after that one of the next entry that reads or writes the key, or None."""
+        if self.tail(key).last_touch <= order_key:
+            return None
+        found = self._conn.execute(
+            "SELECT order_key FROM touches WHERE key = ? AND order_key > ? ORDER BY order_key LIMIT 1", (key, order_key)
+        ).fetchone()
+        return found[0] if found else None
+
+    def tail(self, key: str) -> Tail:
+        """Return the newest version of a key, from memory where it is known."""
+        tails = self._memory.tails
+        if key in tails:
+            return tails[key]
+        self.flush()
+        if len(tails) >= TAILS_MOST:
+            for _ in range(TAILS_MOST // 10):
+                tails.popitem(last=False)
+        newest = self._conn.execute(
+            "SELECT order_key FROM states WHERE key = ? ORDER BY order_key DESC LIMIT 1", (key,)
+        ).fetchone()
+        touch = self._conn.execute("SELECT max(order_key) FROM touches WHERE key = ?", (key,)).fetchone()[0]
+        tails[key] = Tail(newest[0] if newest else "", touch or "")
+        return tails[key]
+
+    def flush(self) -> None:
+        """Write what waits."""
+        if self._waiting:
+            self._conn.executemany("INSERT OR REPLACE INTO states VALUES (?, ?, ?, ?)", self._waiting.values())
+            self._waiting.clear()
+        if self._touches:
+            self._conn.executemany("INSERT OR REPLACE INTO touches VALUES (?, ?)", self._touches)
+            self._touches.clear()
+
+
+def load_newest(book: Book, key: str) -> Any:
+    """Return the newest state of a key as the file has it, or None."""
+    return _load(book.db.conn, key, None)[0]
+
+
+def holds(book: Book, mark: str) -> Mapping[str, Any] | None:
+    """Return what a vessel holds now, or None."""
+    state = load_newest(book, f"v:{mark}")
+    held: Mapping[str, Any] | None = state["holds"] if state else None
+    return held
+
+
+def load_before(book: Book, key: str, order_key: str) -> Any:
+    """Return the state of a key just before a place in the order of the fold, or None."""
+    return _load(book.db.conn, key, order_key)[0]
+
+
+def _load(conn: Any, key: str, before: str | None) -> tuple[Any, int]:
+    """Return the state before a place (or the newest), and its depth: the last whole version and what came after."""
+    sql = "SELECT whole, body FROM states WHERE key = ? {} ORDER BY order_key DESC"
+    cursor = (
+        conn.execute(sql.format(""), (key,))
+        if before is None
+        else conn.execute(sql.format("AND order_key < ?"), (key, before))
+    )
+    changes = []
+    try:
+        for whole, body in cursor:
+            changes.append(json.loads(body))
+            if whole:
+                break
+    finally:
+        cursor.close()
+    if not changes:
+        return None, 0
+    value = changes.pop()
+    depth = len(changes)
+    while changes:
+        value = patched(value, changes.pop())
+    return value, depth

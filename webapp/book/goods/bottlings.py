@@ -1,0 +1,143 @@
+"""Batches that were or are being bottled: gauges, checks of the line, closes, and where the spirit went."""
+
+from __future__ import annotations
+
+import statistics
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from webapp.book.before.limits import LIMITS
+from webapp.book.checks.bottling import fill_allowed_pct
+from webapp.book.fold import row_reader
+from webapp.book.fold.registry_rows import load_site
+from webapp.book.fold.states import load_newest
+from webapp.book.record import log
+from webapp.book.record.store import Book
+
+LIST_MOST = 100
+CHECKS_MOST = 500
+WENT = {
+    "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line",
+    "out:sample": "samples", "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated",
+    "out:leak": "leaked", "out:missing": "missing", "out:removed": "removed", "out:destroyed": "destroyed",
+}  # fmt: skip
+
+
+def batches(book: Book) -> list[dict[str, Any]]:
+    """Return batches with a bottling close, newest first, then those in a tank gauged for bottling: name, what, at."""
+    done = book.query(
+        "SELECT batch AS name, max(at) AS at, count(*) AS closes FROM bottlings WHERE batch <> '' AND tank <> '' "
+        "GROUP BY batch ORDER BY at DESC LIMIT ?",
+        (LIST_MOST,),
+    )
+    open_now = book.query(
+        "SELECT f.name, max(f.since) AS at, 0 AS closes FROM fills f JOIN vessels v ON v.mark = f.mark "
+        "WHERE f.ended_at = '' AND f.name <> '' AND v.sort = 'tank' GROUP BY f.name ORDER BY at DESC LIMIT ?",
+        (LIST_MOST,),
+    )
+    under_way = [row for row in open_now if _is_gauged(book, row["name"])]
+    names = {row["name"] for row in under_way}
+    return [*({**row, "is_open": True} for row in under_way),
+            *({**row, "is_open": False} for row in done if row["name"] not in names)]  # fmt: skip
+
+
+def _is_gauged(book: Book, name: str) -> bool:
+    return any(_entries(book, "bottling_gauge", fill) for fill in _fills(book, name))
+
+
+def batch(book: Book, name: str) -> dict[str, Any] | None:
+    """Return all that the book has of a batch's bottling, or None where it has no such batch."""
+    fills = _fills(book, name)
+    roots = book.query("SELECT id FROM bottlings WHERE batch = ? AND tank <> '' ORDER BY at LIMIT ?", (name, LIST_MOST))
+    closes = [load_newest(book, f"b:{row['id']}") for row in roots]
+    if not fills and not closes:
+        return None
+    gauges = [line for fill in fills for line in _entries(book, "bottling_gauge", fill)]
+    checks = sorted(
+        (line for fill in fills for line in _entries(book, "bottle_check", fill)), key=lambda line: line["at"]
+    )
+    return {
+        "name": name, "what": next((fill["what"] for fill in fills), ""), "fills": fills, "gauges": gauges,
+        "checks": checks, "closes": closes, "went": _went(book, fills), "sums": _sums(closes),
+        "fill": _spread(checks, "fill_found"), "strength": _spread(checks, "strength_found"),
+        "limits": _limits(book, checks, closes, gauges),
+    }  # fmt: skip
+
+
+def _fills(book: Book, name: str) -> list[dict[str, Any]]:
+    return book.query(
+        "SELECT f.id, f.mark, v.name AS tank, f.what, f.since, f.ended_at FROM fills f "
+        "JOIN vessels v ON v.mark = f.mark WHERE f.name = ? AND v.sort = 'tank' ORDER BY f.since LIMIT ?",
+        (name, LIST_MOST),
+    )
+
+
+def _entries(book: Book, kind: str, fill: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return the entries of a kind about a tank while this fill stood in it: id, at, person, values, figures."""
+    rows = book.query(
+        "SELECT f.entry, f.order_key FROM folded f JOIN entries e ON e.id = f.entry WHERE f.mark = :mark "
+        "AND e.kind = :kind AND f.standing = 'entered' AND f.order_key >= :since "
+        "AND (:until = '' OR substr(f.order_key, 1, 19) <= substr(:until, 1, 19)) ORDER BY f.order_key LIMIT :most",
+        {"mark": fill["mark"], "kind": kind, "since": fill["since"][:19], "until": fill["ended_at"],
+         "most": CHECKS_MOST},
+    )  # fmt: skip
+    found = []
+    for row in rows:
+        entry = log.get(book, row["entry"])
+        read = row_reader.read_as_folded(book, entry) if entry else None
+        if entry and read:
+            found.append({
+                "entry": row["entry"], "at": f"{row['order_key'][:19]}Z", "person": entry["person"],
+                "tank": fill["tank"], "values": dict(read.values), "figures": dict(read.figures),
+            })  # fmt: skip
+    return found
+
+
+def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    """Return where the batch went: words, pure alcohol and volume [L], largest first."""
+    if not fills:
+        return []
+    marks = ", ".join("?" * len(fills))
+    rows = book.query(
+        "SELECT CASE WHEN target LIKE 'b:%' THEN 'b:' ELSE target END AS goal, sum(lpa_ul) AS lpa_ul, "  # noqa: S608
+        f"sum(volume_ml) AS volume_ml FROM flows WHERE source_fill IN ({marks}) "
+        "AND (target LIKE 'out:%' OR target LIKE 'b:%') GROUP BY goal ORDER BY lpa_ul DESC",
+        [fill["id"] for fill in fills],
+    )
+    return [
+        {"words": WENT.get(row["goal"], row["goal"][4:].replace("_", " ")), "lpa_l": row["lpa_ul"] / 1e6,
+         "volume_l": row["volume_ml"] / 1e3}
+        for row in rows
+    ]  # fmt: skip
+
+
+def _sums(closes: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
+    """Return bottles and pure alcohol over all closes."""
+    counted = ("filled", "broken", "reworked", "library", "good")
+    counts = {name: sum(close[name] for close in closes) for name in counted}
+    return {**counts, "lpa_l": sum(close["lpa_ul"] for close in closes) / 1e6,
+            "volume_l": sum(close["good"] * close["size_l"] for close in closes)}  # fmt: skip
+
+
+def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, Any] | None:
+    """Return average, spread and how many checks lie over and under the average of all, or None without any."""
+    values = [check["values"][name] for check in checks if name in check["values"]]
+    if not values:
+        return None
+    return {
+        "count": len(values), "mean": statistics.fmean(values), "least": min(values), "most": max(values),
+        "spread": statistics.stdev(values) if len(values) > 1 else None,
+    }  # fmt: skip
+
+
+def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Any], gauges: Sequence[Any]) -> dict[str, Any]:
+    """Return the bottle's size, label and what each may be off by, as far as somebody has said."""
+    sizes = [check["values"].get("bottle_size") for check in checks] + [close["size_l"] for close in closes]
+    size_l = next((size for size in reversed(sizes) if size), None)
+    labels = [gauge["values"].get("label_strength") for gauge in gauges]
+    site = load_site(book)
+    fill, is_us = fill_allowed_pct(size_l * 1000.0, site) if size_l and 0.005 <= size_l <= 10 else (None, False)
+    return {
+        "size_l": size_l, "label_pct": next((label for label in reversed(labels) if label), None), "fill_pct": fill,
+        "is_us": is_us, "strength_pct": float((site.get("checks") or {}).get("label_pct", LIMITS["label_pct"])),
+    }  # fmt: skip

@@ -1,0 +1,119 @@
+"""Phones: let in by a one-time token, known by a secret, heard from, and put out again.
+
+Token and secret have 256 random bits and are kept as SHA-256 only: nobody can guess one, so a slow hash gains nothing.
+"""
+
+from __future__ import annotations
+
+import secrets
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+from webapp.book.record import counters
+from webapp.book.record.changes import note_change
+from webapp.book.record.clock import utc_text
+from webapp.book.record.errors import BookError
+from webapp.book.record.log import sha256
+from webapp.book.record.store import Book
+
+TOKEN_HOURS = 24
+NAME_MOST = 40
+DESK = "desk"
+_ALPHABET = "23456789abcdefghjkmnpqrstuvwxyz"  # no lookalikes: people read these ids to each other
+_COLUMNS = "id, name, enrolled_at, enrolled_by, revoked_at, heard_at, skew_s"
+
+
+def new_token(book: Book, by: str, name: str, now: datetime | None = None) -> str:
+    """Return a one-time token that lets one phone in within 24 hours."""
+    token = secrets.token_urlsafe(32)
+    with book.write() as database:
+        line = (sha256(token), name.strip()[:NAME_MOST], by, utc_text(now or datetime.now(UTC)))
+        database.conn.execute("INSERT INTO tokens VALUES (?, ?, ?, ?, NULL)", line)
+    return token
+
+
+def enrol(book: Book, token: str, name: str, now: datetime) -> tuple[dict[str, Any], str]:
+    """Use a token up; return the new device and its secret, which is shown this once. BookError where it is no good."""
+    with book.write() as database:
+        found = book.one("SELECT * FROM tokens WHERE token_sha256 = ?", (sha256(token.strip()),))
+        if found is None:
+            raise BookError("This code lets nobody in. Ask the office for a new one.")
+        if found["used_at"]:
+            raise BookError("This code has been used already. Ask the office for a new one.")
+        if found["made_at"] < utc_text(now - timedelta(hours=TOKEN_HOURS)):
+            raise BookError("This code is older than a day. Ask the office for a new one.")
+        secret = secrets.token_urlsafe(32)
+        device_id = "d-" + "".join(secrets.choice(_ALPHABET) for _ in range(8))
+        called = name.strip()[:NAME_MOST] or found["name"] or device_id
+        at = utc_text(now)
+        database.conn.execute("UPDATE tokens SET used_at = ? WHERE token_sha256 = ?", (at, found["token_sha256"]))
+        database.conn.execute(
+            "INSERT INTO devices (id, name, secret_sha256, enrolled_at, enrolled_by) VALUES (?, ?, ?, ?, ?)",
+            (device_id, called, sha256(secret), at, found["made_by"]),
+        )
+        note_change(book, found["made_by"], "device", device_id, None, {"name": called}, now)
+        device = device_by_id(book, device_id)
+        assert device is not None
+        return device, secret
+
+
+def by_secret(book: Book, secret: str) -> dict[str, Any] | None:
+    """Return the device that has this secret and has not been put out, or None."""
+    return book.one(
+        f"SELECT {_COLUMNS} FROM devices WHERE secret_sha256 = ? AND revoked_at IS NULL",  # noqa: S608
+        (sha256(secret),),
+    )
+
+
+def device_by_id(book: Book, device_id: str) -> dict[str, Any] | None:
+    """Return a device, or None."""
+    return book.one(f"SELECT {_COLUMNS} FROM devices WHERE id = ?", (device_id,))  # noqa: S608
+
+
+def revoke(book: Book, device_id: str, by: str, now: datetime | None = None) -> None:
+    """Put a device out: its secret opens nothing any more. What it logged stays. BookError where there is none."""
+    now = now or datetime.now(UTC)
+    with book.write() as database:
+        if device_by_id(book, device_id) is None:
+            raise BookError("There is no such phone. Look at the list again.")
+        database.conn.execute("UPDATE devices SET revoked_at = ? WHERE id = ?", (utc_text(now), device_id))
+        note_change(book, by, "device", device_id, None, {"revoked_at": utc_text(now)}, now)
+
+
+def devices(book: Book) -> list[dict[str, Any]]:
+    """Return all devices but the desk, those in use first, by name."""
+    return book.query(
+        f"SELECT {_COLUMNS} FROM devices WHERE id <> ? ORDER BY revoked_at IS NOT NULL, name, id",  # noqa: S608
+        (DESK,),
+    )
+
+
+def report(book: Book) -> list[dict[str, Any]]:
+    """Return each device with what the book has of it: `seen`, `gaps`, `heard_at`, `skew_s`, `entries`.
+
+    `given_twice` counts the numbers of its counter that more than one entry has: there are two phones of one name, or
+    one that was set up from an older copy. All of their entries are in the book.
+    """
+    counted = "count(*) AS entries, count(*) - count(DISTINCT seq) AS given_twice"
+    sql = f"SELECT device, {counted} FROM entries GROUP BY device"  # noqa: S608
+    many = {row.pop("device"): row for row in book.query(sql)}
+    none = {"entries": 0, "given_twice": 0}
+    return [
+        device | counters.report_seen(book, device["id"]) | many.get(device["id"], none) for device in devices(book)
+    ]
+
+
+def heard(book: Book, device_id: str, at: str, skew_s: float) -> None:
+    """Note when a device was last heard and how its clock stood, inside a write."""
+    if device_id:
+        book.db.conn.execute(
+            "INSERT INTO devices (id, name, heard_at, skew_s) VALUES (?1, ?1, ?2, ?3) "
+            "ON CONFLICT (id) DO UPDATE SET heard_at = ?2, skew_s = ?3",
+            (device_id, at, skew_s),
+        )
+
+
+def last_skew(book: Book, device_id: str) -> float:
+    """Return how the device's clock stood when it was last heard. [s], 0 where it never was"""
+    row = book.one("SELECT skew_s FROM devices WHERE id = ?", (device_id,))
+    return float(row["skew_s"] or 0.0) if row else 0.0

@@ -1,0 +1,140 @@
+"""People: who may sign in at the desk, and who may be picked on a shared phone."""
+
+from __future__ import annotations
+
+import base64
+import functools
+import hashlib
+import json
+import secrets
+from collections.abc import Mapping
+from typing import Any
+
+from argon2 import PasswordHasher
+from argon2.exceptions import InvalidHashError, VerificationError
+
+from webapp.book.fold import unjudged
+from webapp.book.record.changes import note_change
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
+
+ACCESS = ("floor", "distiller", "office")
+PASSWORD_LEAST, PASSWORD_MOST = 10, 200
+PIN_ROUNDS = 100_000
+CODE_MOST = 12
+_hasher = PasswordHasher()
+
+
+def people(book: Book, *, with_retired: bool = True) -> list[dict[str, Any]]:
+    """Return people by code: code, name, roles, access, pin (data for phones or None), has_password, retired."""
+    rows = book.query("SELECT * FROM people WHERE retired = 0 OR ? ORDER BY retired, code", (with_retired,))
+    return [_shown(row) for row in rows]
+
+
+def person(book: Book, code: str) -> dict[str, Any] | None:
+    """Return a person by code, or None."""
+    row = book.one("SELECT * FROM people WHERE code = ?", (code,))
+    return _shown(row) if row else None
+
+
+def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
+    """Add a person or change one; return them. BookError says what is wrong."""
+    code = str(row.get("code") or "").strip().upper()
+    if not code or len(code) > CODE_MOST or not code.isalnum():
+        raise BookError(f"A person's code has 1 to {CODE_MOST} letters and digits, such as NS. Type it.")
+    with book.write() as database:
+        before = person(book, code)
+        said: dict[str, Any] = {"name": code, "roles": [], "access": "floor", "retired": False}
+        said |= (before or {}) | dict(row)
+        if said["access"] not in ACCESS:
+            raise BookError("Access is floor, distiller or office. Pick one.")
+        after = {
+            "code": code, "name": str(said["name"]).strip()[:80] or code, "access": said["access"],
+            "roles": json.dumps([str(role)[:40] for role in said["roles"]][:20]), "retired": int(bool(said["retired"])),
+        }  # fmt: skip
+        database.conn.execute(
+            "INSERT INTO people (code, name, roles, access, retired) VALUES (:code, :name, :roles, :access, :retired) "
+            "ON CONFLICT (code) DO UPDATE SET name = :name, roles = :roles, access = :access, retired = :retired",
+            after,
+        )
+        found = person(book, code)
+        assert found is not None
+        note_change(book, by, "person", code, before, found)
+        unjudged.note_keys(book, f"p:{code}")
+        unjudged.work(book)
+        return found
+
+
+def set_password(book: Book, code: str, password: str, by: str = "") -> None:
+    """Set a password, kept as an argon2 hash. BookError where it is too short or there is no such person."""
+    if not PASSWORD_LEAST <= len(password) <= PASSWORD_MOST:
+        raise BookError(f"A password has {PASSWORD_LEAST} to {PASSWORD_MOST} characters. Take a few words.")
+    _set(book, code, "password", _hasher.hash(password), by)
+
+
+def check_password(book: Book, code: str, password: str) -> dict[str, Any] | None:
+    """Return the person whose password this is, or None."""
+    row = book.one("SELECT password FROM people WHERE code = ? AND retired = 0", (code.strip().upper(),))
+    kept, nobody = (row or {}).get("password"), _nobodys_password()
+    try:
+        _hasher.verify(kept or nobody, password[:PASSWORD_MOST])
+    except (VerificationError, InvalidHashError):
+        return None
+    if not kept:
+        return None
+    if _hasher.check_needs_rehash(kept):
+        _set(book, code.strip().upper(), "password", _hasher.hash(password), "")
+    return person(book, code.strip().upper())
+
+
+def set_pin(book: Book, code: str, pin: str, by: str = "") -> None:
+    """Set the short code by which a person is picked on a shared phone; an empty one takes it away.
+
+    It is kept as data that a phone can check offline (PBKDF2): it names the hand, it is not a lock.
+    """
+    if pin and not (pin.isascii() and pin.isdigit() and 3 <= len(pin) <= 8):
+        raise BookError("A PIN has 3 to 8 digits. Type another.")
+    if not pin:
+        _set(book, code, "pin", None, by)
+        return
+    salt = secrets.token_bytes(16)
+    made = hashlib.pbkdf2_hmac("sha256", pin.encode(), salt, PIN_ROUNDS)
+    data = {"salt": base64.b64encode(salt).decode(), "rounds": PIN_ROUNDS, "hash": base64.b64encode(made).decode()}
+    _set(book, code, "pin", json.dumps(data), by)
+
+
+def for_phones(book: Book) -> list[dict[str, Any]]:
+    """Return the people as phones get them: code, name, roles, access, pin."""
+    return [
+        {name: one[name] for name in ("code", "name", "roles", "access", "pin")}
+        for one in people(book, with_retired=False)
+    ]
+
+
+@functools.cache
+def _nobodys_password() -> str:
+    """Checked where there is no such person, so that an answer takes as long either way."""
+    return _hasher.hash(secrets.token_hex(16))
+
+
+def _set(book: Book, code: str, column: str, value: str | None, by: str) -> None:
+    with book.write() as database:
+        if person(book, code) is None:
+            raise BookError(f"There is nobody with the code {code[:CODE_MOST]}. Add them first.")
+        database.conn.execute(f"UPDATE people SET {column} = ? WHERE code = ?", (value, code))  # noqa: S608
+        note_change(book, by or code, "person", code, {}, {column: "(set)" if value else "(taken away)"})
+        book.memory.registry.clear()
+
+
+def _shown(row: Mapping[str, Any]) -> dict[str, Any]:
+    return {
+        "code": row["code"], "name": row["name"], "roles": json.loads(row["roles"]), "access": row["access"],
+        "pin": json.loads(row["pin"]) if row["pin"] else None, "has_password": bool(row["password"]),
+        "retired": bool(row["retired"]),
+    }  # fmt: skip
+
+
+def password_stamp(book: Book, code: str) -> str:
+    """Return what changes with a person's password and tells nothing of it: a session made before it ends."""
+    row = book.one("SELECT password FROM people WHERE code = ?", (code,))
+    return hashlib.sha256(str((row or {}).get("password")).encode()).hexdigest()[:24]

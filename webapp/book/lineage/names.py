@@ -1,0 +1,141 @@
+"""What the nodes of a trace are called: vessels and runs by name, loads by grower, bottlings by batch and cases."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from webapp.book.fold.states import load_newest
+from webapp.book.lineage.trace import REST, Step
+from webapp.book.record.log import root_of
+from webapp.book.record.store import Book
+from webapp.book.still.runs import run as run_of
+
+CHUNK = 500
+RUN_NAMES_MOST = 300
+GONE = {
+    "gauge_difference": "less by gauge", "filter_loss": "filter, line and heel", "soakage": "kept by the wood",
+    "sample": "samples", "stillage": "in stillage", "removed": "left the premises", "bottled": "in bottles",
+    "transit": "lost in transit", "returned": "came back", "not_followed": "not followed",
+}  # fmt: skip
+LOAD = "load-"  # before the id of a load of fruit, whose id is also that of the fill that it began
+
+
+@dataclass(slots=True)
+class Node:
+    """One thing in a trace, as people know it."""
+
+    id: str
+    sort: str  # fruit, opening, received, found, no_fruit, rest, ferment, run, receiver, can, tank, cask, bottling, ...
+    name: str
+    words: str = ""
+    mark: str = ""
+    key: str = ""  # its own trace, where it has one
+    entry: str = ""
+    at: str = ""
+    facts: dict[str, Any] = field(default_factory=dict)
+
+
+def names_of(book: Book, ids: Iterable[str], steps: Mapping[str, Step]) -> dict[str, Node]:
+    """Return the nodes of these ids (trace.Lineage); `steps` are the flows by which the leaves came in."""
+    by_sort: dict[str, list[str]] = {}
+    for node in sorted(ids):
+        by_sort.setdefault(node[:2], []).append(node[2:])
+    nodes = _fills(book, by_sort.get("f:", []))
+    nodes |= _entries(book, [node for node in sorted(ids) if node[:2] in ("i:", "o:", "c:", "u:")], steps)
+    nodes |= _bottlings(book, by_sort.get("b:", []))
+    for fill in by_sort.get("n:", []):
+        words = "alcohol came from this ferment; no load of fruit is in the book"
+        nodes[f"n:{fill}"] = Node(f"n:{fill}", "no_fruit", "no fruit on record", words)
+    for name in by_sort.get("g:", []):
+        nodes[f"g:{name}"] = Node(f"g:{name}", "gone", GONE.get(name, name.replace("_", " ")))
+    if "x:" in by_sort:
+        words = "parts under a billionth, or too far back for one page: the files go further"
+        nodes[REST] = Node(REST, "rest", "not followed", words)
+    return nodes
+
+
+def _chunks(ids: Sequence[str]) -> Iterable[tuple[str, list[str]]]:
+    for at in range(0, len(ids), CHUNK):
+        some = list(ids[at : at + CHUNK])
+        yield ", ".join("?" * len(some)), some
+
+
+def _fills(book: Book, ids: Sequence[str]) -> dict[str, Node]:
+    nodes = {f"f:{fill}": Node(f"f:{fill}", "tank", "a fill", key=fill) for fill in ids}
+    for marks, some in _chunks(ids):
+        rows = book.query(
+            "SELECT f.*, coalesce(v.sort, '') AS sort FROM fills f "  # noqa: S608
+            f"LEFT JOIN vessels v ON v.mark = f.mark WHERE f.id IN ({marks})",
+            some,
+        )
+        for row in rows:
+            sort = {"fermenter": "ferment", "place": "tank", "": "tank"}.get(row["sort"], row["sort"])
+            words = ", ".join(part for part in (row["what"], row["name"], row["lot"]) if part)
+            node = nodes[f"f:{row['id']}"]
+            node.sort, node.name, node.words, node.mark, node.at = sort, row["mark"], words, row["mark"], row["since"]
+            node.facts = {"ended_at": row["ended_at"]}
+        for n, row in enumerate(book.query(f"SELECT * FROM runs WHERE id IN ({marks})", some)):  # noqa: S608
+            state = (run_of(book, row["id"]) if n < RUN_NAMES_MOST else None) or {}
+            node = nodes[f"f:{row['id']}"]
+            node.sort, node.name, node.mark = "run", state.get("name") or f"run {row['started_at'][:10]}", row["still"]
+            node.words = ", ".join(part for part in (row["what"], state.get("batch"), row["still"]) if part)
+            node.at = row["started_at"]
+    return nodes
+
+
+def _entries(book: Book, ids: Sequence[str], steps: Mapping[str, Step]) -> dict[str, Node]:
+    """Return loads of fruit, opening stock and what gauges found, with what their entries say."""
+    nodes = {}
+    for marks, some in _chunks([node[2:] for node in ids]):
+        rows = book.query(f"SELECT id, kind, mark, read_at, body FROM entries WHERE id IN ({marks})", some)  # noqa: S608
+        found = {row["id"]: row for row in rows}
+        wanted = set(some)
+        for node in (node for node in ids if node[2:] in wanted):
+            nodes[node] = _entry_node(node, found.get(node[2:]), steps.get(node))
+    return nodes
+
+
+def _entry_node(node: str, row: dict[str, Any] | None, step: Step | None) -> Node:
+    body = json.loads(row["body"]) if row else {}
+    said = {name: str((value or {}).get("raw") or "") for name, value in body.get("values", {}).items()}
+    made = Node(node, "found", "", entry=node[2:], mark=row["mark"] if row else "", at=step.at if step else "")
+    parts = []
+    if node[:2] == "i:":
+        made.sort, made.key, made.name = "fruit", f"{LOAD}{node[2:]}", said.get("grower_lot") or "fruit"
+        mass = f"{step.mass_g / 1000:.0f} kg" if step else ""
+        parts = [mass, said.get("variety") or said.get("material", ""), said.get("batch", "")]
+    elif node[:2] == "o:":
+        made.sort, made.name = "opening", "before this book began"
+        parts = [said.get("what", ""), made.mark, body.get("remark", "")]
+    elif node[:2] == "c:":
+        made.sort, made.name = "received", said.get("consignor") or "another site"
+        parts = [said.get("spirit", ""), said.get("lot", ""), said.get("document", ""), made.mark]
+    else:
+        made.name = "not on record"
+        source = step.source[4:].replace("_", " ") if step else "flow"
+        parts = [f"{made.mark}: the book had nothing there ({source})", body.get("remark", "")]
+    made.words = ", ".join(part for part in parts if part)
+    return made
+
+
+def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
+    nodes = {}
+    for entry in entries:
+        root = root_of(book, entry)
+        row = book.one("SELECT * FROM bottlings WHERE id = ?", (root,)) or {}
+        state = load_newest(book, f"b:{root}") or {}
+        cases = " to ".join(part for part in (row.get("case_from"), row.get("case_to")) if part)
+        parts = [f"cases {cases}" if cases else "", f"odd case {row['odd_case']}" if row.get("odd_case") else ""]
+        parts += [row.get("lot_mark") or ""]
+        is_received = bool(state.get("document"))
+        parts += [f"received from {state['consignor']}, {state['document']}" if is_received else ""]
+        words = ", ".join(part for part in parts if part)
+        name = row.get("batch") or f"bottling {str(row.get('at', ''))[:10]}"
+        facts = {**row, **{part: state.get(part) for part in ("good", "size_l", "what", "strength_pct", "lpa_ul")}}
+        sort = "goods" if is_received else "bottling"
+        nodes[f"b:{entry}"] = Node(f"b:{entry}", sort, name, words, str(row.get("tank") or ""), root, entry,
+                                   str(row.get("at") or ""), facts)  # fmt: skip
+    return nodes

@@ -1,0 +1,39 @@
+"""Opening a book: begin one, bring an older one up to date, and fold it anew where a step of the tables asks for it."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from contextlib import suppress
+from pathlib import Path
+
+from webapp.book.fold.fold import rebuild
+from webapp.book.record import schema
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
+
+
+def open_book(path: Path | str) -> Book:
+    """Open the book at that path, or begin one there; bring an older one up to date.
+
+    Raises BookError with a sentence if the file is no book, or is of a newer program, or cannot be opened.
+    """
+    path = Path(path)
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        # It holds password hashes. SQLite gives the files beside it the rights of the book itself.
+        with suppress(FileExistsError):
+            os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+        book = Book(path)
+    except (OSError, sqlite3.Error) as error:
+        raise BookError(f"{path} cannot be opened as a book: {error}. Look at the path and its rights.") from error
+    try:
+        with book.write() as database:
+            schema.bring_up_to_date(database, path)
+            if book.one("SELECT value FROM settings WHERE name = 'fold_anew'"):
+                rebuild(book)
+                database.conn.execute("DELETE FROM settings WHERE name = 'fold_anew'")
+    except BaseException:
+        book.close()
+        raise
+    return book

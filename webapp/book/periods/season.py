@@ -1,0 +1,164 @@
+"""A whole season in one sum: fruit, wash, and where its pure alcohol is. Worked out from the flows alone.
+
+What the runs were charged with comes out again as hearts, heads, feints, stillage and each run's own loss. What two
+dips of one thing differ by (low wines between two runs, a can gauged later) is what the sum does not close by.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from datetime import datetime
+
+from webapp.book.before.limits import LIMITS
+from webapp.book.checks.words import about, plain
+from webapp.book.fold.registry_rows import load_site
+from webapp.book.record import months
+from webapp.book.record.clock import utc_text
+from webapp.book.record.store import Book
+
+FIRST_MONTH = 7  # fruit ripens after midsummer; a house south of the line sets its own. Common practice, no source.
+_NAMED = {"hearts", "heads", "tails", "feints", "stillage", "run_balance", "wash", "low_wines"}
+
+
+@dataclass(frozen=True, slots=True)
+class Season:
+    """One season. Amounts are pure alcohol [uL at 20 degC] but for fruit [g]."""
+
+    name: str  # 2025/26
+    start: str
+    until: str
+    fruit_g: int
+    fermented: int
+    wash: int
+    hearts: int
+    heads: int
+    feints: int
+    stillage: int
+    lost: int  # what no run accounts for
+    dips: int  # low wines: what was charged less what was gauged
+    gauged: int  # found by later gauges in production, losses negative
+    other: int  # lost out of runs by a logged cause, negative
+    on_stills: int  # charged into runs that are under way
+    runs: int
+    lost_most_pct: float
+    close_most_pct: float
+
+    @property
+    def closes_by(self) -> int:
+        """Return what the sum is out by. [uL]"""
+        return self.dips + self.gauged
+
+    @property
+    def closes_by_pct(self) -> float:
+        """Return the same of the wash. [%]"""
+        return abs(self.closes_by) / self.wash * 100 if self.wash else 0.0
+
+    @property
+    def lost_pct(self) -> float:
+        """Return what no run accounts for, of the wash. [%]"""
+        return self.lost / self.wash * 100 if self.wash else 0.0
+
+    @property
+    def l_per_100kg(self) -> float | None:
+        """Return the pure alcohol made from 100 kg of fruit. [L]"""
+        return self.fermented / 1e6 / (self.fruit_g / 1e5) if self.fruit_g > 0 else None
+
+    @property
+    def is_odd(self) -> bool:
+        """Say whether it does not close, or the runs lose more than they should."""
+        return self.closes_by_pct > self.close_most_pct or self.lost_pct > self.lost_most_pct
+
+    @property
+    def words(self) -> str:
+        """Return the sum in words."""
+        parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
+                 ("stillage", self.stillage), ("not accounted for", self.lost)]  # fmt: skip
+        said = " + ".join(f"{name} {_l(ul)}" for name, ul in parts)
+        more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other),
+                ("on a still now", self.on_stills)]  # fmt: skip
+        rest = "".join(f", {'and' if ul > 0 else 'less'} {_l(abs(ul))} {name}" for name, ul in more if round(ul, -4))
+        later = f" Gauges after collection found {_l(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
+        return f"Wash {_l(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
+
+    @property
+    def verdict(self) -> str:
+        """Return what to think of it, and what to do."""
+        out = f"Out by {_l(abs(self.closes_by))} L ({about(self.closes_by_pct)} % of the wash)"
+        if self.closes_by_pct > self.close_most_pct:
+            return (
+                f"{out}: more than {plain(self.close_most_pct, 1)} %. Look through dips of low wines and gauges of "
+                "feints and receivers."
+            )
+        if self.lost_pct > self.lost_most_pct:
+            return (
+                f"The runs leave {about(self.lost_pct)} % not accounted for, more than "
+                f"{plain(self.lost_most_pct, 1)} %. Look at wash strengths, stillage, condenser and joints."
+            )
+        return f"{out}: within {plain(self.close_most_pct, 1)} %."
+
+
+def season_of(month: str, first: int) -> str:
+    """Return the season that a month lies in: `2026-03` in `2025/26`."""
+    year = int(month[:4]) - (int(month[5:]) < first)
+    return f"{year}/{(year + 1) % 100:02d}" if first > 1 else str(year)
+
+
+def seasons(book: Book, now: datetime, most: int = 100) -> list[Season]:
+    """Return the seasons in which fruit came or a still ran, newest first; of the newest `most` only."""
+    site = load_site(book)
+    zone, first = str(site.get("time_zone") or "UTC"), _first_month(site.get("season_month"))
+    row = book.one(
+        "SELECT min(at) AS at FROM (SELECT min(at) AS at FROM flows WHERE source = 'out:grower' "
+        "UNION ALL SELECT min(started_at) FROM runs)"
+    )
+    if not row or not row["at"]:
+        return []
+    begun = months.month_at(row["at"], zone)
+    last = months.month_at(utc_text(now), zone)
+    names = sorted({season_of(month, first) for month in months.months_between(begun, max(last, begun))}, reverse=True)
+    limits = LIMITS | (site.get("checks") or {})
+    found = [_season(book, name, first, zone, limits) for name in names[:most]]
+    return [one for one in found if one.wash or one.fruit_g or one.fermented]
+
+
+def _first_month(said: object) -> int:
+    return said if isinstance(said, int) and 1 <= said <= 12 else FIRST_MONTH
+
+
+def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, float]) -> Season:
+    year = int(name[:4])
+    start = months.begins(f"{year}-{first:02d}", zone)
+    until = months.begins(f"{year + 1}-{first:02d}", zone)
+    rows = book.query(
+        "SELECT substr(source, 1, 2) AS s, substr(target, 1, 2) AS t, source, target, reason, source_account AS a, "
+        "target_account AS b, sum(lpa_ul) AS ul, sum(mass_g) AS g FROM flows INDEXED BY flows_at "
+        "WHERE at >= ? AND at < ? AND (source IN ('out:grower', 'out:fermented', 'out:gauge_difference') "
+        "OR target IN ('out:fermented', 'out:gauge_difference') OR source GLOB 'r:*' OR target GLOB 'r:*') "
+        "GROUP BY s, t, CASE WHEN s = 'ou' THEN source END, CASE WHEN t = 'ou' THEN target END, reason, a, b",
+        (start, until),
+    )
+    into: Counter[str] = Counter()
+    fruit_g = fermented = gauged = 0
+    for row in rows:
+        fruit_g += row["g"] if row["source"] == "out:grower" else 0
+        into[row["reason"]] += (row["t"] == "r:") * row["ul"] - (row["s"] == "r:") * row["ul"]
+        if "r:" not in (row["s"], row["t"]):
+            way = (row["s"] == "ou") - (row["t"] == "ou")
+            is_ferment = "out:fermented" in (row["source"], row["target"])
+            fermented += way * row["ul"] if is_ferment else 0
+            is_gauge = "out:gauge_difference" in (row["source"], row["target"])
+            gauged += way * row["ul"] if is_gauge and "production" in (row["a"], row["b"]) else 0
+    count = book.one("SELECT count(*) AS n FROM runs WHERE started_at >= ? AND started_at < ?", (start, until))
+    other = sum(ul for reason, ul in into.items() if reason not in _NAMED)
+    standing = sum(into.values())  # on a still under way: charged, and not come out yet
+    return Season(
+        name, start, until, fruit_g, fermented, into["wash"], -into["hearts"], -into["heads"],
+        -(into["tails"] + into["feints"]), -into["stillage"], -into["run_balance"], into["low_wines"], gauged,
+        other, standing, int(count["n"]) if count else 0, float(limits["run_loss_pct"]),
+        float(limits["season_close_pct"]),
+    )  # fmt: skip
+
+
+def _l(ul: float) -> str:
+    return f"{ul / 1e6:.2f}"

@@ -1,0 +1,57 @@
+"""Which counters of each device the book has seen: as ranges, so that it costs the same after ten years."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from webapp.book.record.store import Book
+
+GAPS_MOST = 100
+# A phone goes on counting above what the book has seen of it. One forged number near the end of all numbers would
+# leave it none, so that the book believes no leap that a phone could not have made in years away.
+LEAP_MOST = 1_000_000
+
+
+def note_seen(book: Book, device: str, numbers: Iterable[int]) -> None:
+    """Note counters of a device as seen, inside a write. Seeing one again does no harm; a wild leap is not noted."""
+    conn = book.db.conn
+    most = (conn.execute("SELECT max(high) FROM seen WHERE device = ?", (device,)).fetchone()[0] or 0) + LEAP_MOST
+    for low, high in _runs_of(sorted({number for number in numbers if number <= most})):
+        # Everything that overlaps or adjoins melts into one range.
+        near = conn.execute(
+            "SELECT low, high FROM seen WHERE device = ? AND low <= ? AND high >= ?", (device, high + 1, low - 1)
+        ).fetchall()
+        if len(near) == 1 and near[0][0] <= low and near[0][1] >= high:
+            continue
+        conn.executemany("DELETE FROM seen WHERE device = ? AND low = ?", [(device, row[0]) for row in near])
+        low, high = min([low, *(row[0] for row in near)]), max([high, *(row[1] for row in near)])
+        conn.execute("INSERT INTO seen VALUES (?, ?, ?)", (device, low, high))
+
+
+def report_seen(book: Book, device: str) -> dict[str, Any]:
+    """Return `{"seen": highest counter, "gaps": [[low, high], ...]}`; the first GAPS_MOST gaps."""
+    ranges = [
+        (row["low"], row["high"])
+        for row in book.query(
+            "SELECT low, high FROM seen WHERE device = ? ORDER BY low LIMIT ?", (device, GAPS_MOST + 1)
+        )
+    ]
+    top = book.one("SELECT max(high) AS seen FROM seen WHERE device = ?", (device,))
+    gaps, expected = [], 1
+    for low, high in ranges:
+        if low > expected:
+            gaps.append([expected, low - 1])
+        expected = high + 1
+    return {"seen": (top or {}).get("seen") or 0, "gaps": gaps[:GAPS_MOST]}
+
+
+def _runs_of(numbers: list[int]) -> list[tuple[int, int]]:
+    """Return the ranges that sorted numbers make up."""
+    found: list[tuple[int, int]] = []
+    for number in numbers:
+        if found and number == found[-1][1] + 1:
+            found[-1] = (found[-1][0], number)
+        else:
+            found.append((number, number))
+    return found

@@ -1,0 +1,217 @@
+"""The log: the only module that writes entries. Appended once, chained by digest, never changed."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterable, Iterator, Mapping
+from typing import Any
+
+from webapp.book.record.store import Book
+
+FIRST_DIGEST = "0" * 64
+LIST_MOST = 1000
+_COLUMNS = (
+    "book_no", "id", "kind", "kind_version", "mark", "read_at", "typed_at", "person", "role", "device", "seq", "body",
+    "body_sha256", "received_at", "skew_s", "via", "digest",
+)  # fmt: skip
+# The fold is found by its root: it has no index by entry, and a list must not read the whole of it.
+JOIN_FOLDED = (
+    "LEFT JOIN amendments a ON a.id = e.id LEFT JOIN folded f ON f.root = coalesce(a.root, e.id) AND f.entry = e.id"
+)
+_SELECT = f"SELECT e.*, f.root, f.standing FROM entries e {JOIN_FOLDED}"  # noqa: S608
+_OPEN = "e.id IN (SELECT entry FROM queries WHERE answer = '' AND weight {})"
+
+
+def canonical(value: Any) -> str:
+    """Return the JSON text that is kept and hashed: keys sorted, no spaces. ValueError where it holds a NaN."""
+    return json.dumps(value, sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+
+
+def sha256(text: str) -> str:
+    """Return the SHA-256 of a text. [64 hexadecimal digits]"""
+    return hashlib.sha256(text.encode()).hexdigest()
+
+
+def link(before: str, row: Mapping[str, Any]) -> str:
+    """Return the digest of a row: over the digest before it, its number, its body's hash and how it came."""
+    return _link(before, row, f"{float(row['skew_s']) + 0.0:.1f}")
+
+
+def is_linked(before: str, row: Mapping[str, Any]) -> bool:
+    """Return whether a row's digest follows from the digest before it and from what the row says."""
+    if row["digest"] == link(before, row):
+        return True
+    # Once a clock a few hundredths of a second behind was hashed as -0.0; the database has kept that as 0.0.
+    return not row["skew_s"] and row["digest"] == _link(before, row, "-0.0")
+
+
+def _link(before: str, row: Mapping[str, Any], skew: str) -> str:
+    return sha256("\n".join((before, str(row["book_no"]), row["body_sha256"], row["received_at"], skew, row["via"])))
+
+
+def head(book: Book) -> tuple[int, str]:
+    """Return the last book number and its digest."""
+    row = book.db.conn.execute("SELECT book_no, digest FROM entries ORDER BY book_no DESC LIMIT 1").fetchone()
+    return (row[0], row[1]) if row else (0, FIRST_DIGEST)
+
+
+def has_head(book: Book, head: tuple[int, str]) -> bool:
+    """Return whether the book was once as this head says: then it still has all that it had then."""
+    number, digest = head
+    row = book.one("SELECT digest FROM entries WHERE book_no = ?", (number,)) if number else {"digest": FIRST_DIGEST}
+    return row is not None and row["digest"] == digest
+
+
+def append(book: Book, rows: list[dict[str, Any]]) -> None:
+    """Append rows, inside a write: numbers and digests are given here and set in the rows."""
+    book_no, digest = head(book)
+    for row in rows:
+        book_no += 1
+        row["book_no"] = book_no
+        digest = row["digest"] = link(digest, row)
+    marks = ", ".join(f":{name}" for name in _COLUMNS)
+    book.db.conn.executemany(f"INSERT INTO entries ({', '.join(_COLUMNS)}) VALUES ({marks})", rows)  # noqa: S608
+
+
+def get(book: Book, entry_id: str) -> dict[str, Any] | None:
+    """Return one entry: the columns of the log, `entry` (the body read), `root` and `standing`; or None.
+
+    Standing is `entered`, `stopped` (an open stop query: it moves no stock), `amended`, `struck` or `answer`.
+    """
+    row = book.one(f"{_SELECT} WHERE e.id = ?", (entry_id,))
+    return _dressed(book, row) if row else None
+
+
+def find(
+    book: Book, *, kind: str | None = None, mark: str | None = None, person: str | None = None,
+    device: str | None = None, since: str | None = None, until: str | None = None, weight: str | None = None,
+    limit: int = 100, before: int | None = None,
+) -> list[dict[str, Any]]:  # fmt: skip
+    """Return entries, newest book number first; `before` is the book number to go on below.
+
+    `since` and `until` bound `received_at` (UTC texts, or days); `weight` keeps those with such a query open
+    (`any` for stop or ask). At most LIST_MOST.
+    """
+    where: list[str] = ["1"]
+    params: list[Any] = []
+    wanted: dict[str, Any] = {
+        "e.kind =": kind, "e.mark =": mark, "e.person =": person, "e.device =": device, "e.received_at >=": since,
+        "e.received_at <": until, "e.book_no <": before,
+    }  # fmt: skip
+    for test, value in wanted.items():
+        if value is not None:
+            where.append(f"{test} ?")
+            params.append(value)
+    if weight == "any":
+        where.append(_OPEN.format("<> 'note'"))
+    elif weight:
+        where.append(_OPEN.format("= ?"))
+        params.append(weight)
+    params.append(max(1, min(limit, LIST_MOST)))
+    rows = book.query(f"{_SELECT} WHERE {' AND '.join(where)} ORDER BY e.book_no DESC LIMIT ?", params)
+    return [_dressed(book, row) for row in rows]
+
+
+def walk(book: Book, **wanted: Any) -> Iterator[dict[str, Any]]:
+    """Yield every entry that `find` would, newest first, however many; a page of them is in memory at a time."""
+    before: int | None = None
+    while rows := find(book, **wanted, before=before, limit=LIST_MOST):
+        yield from rows
+        before = rows[-1]["book_no"]
+
+
+def family(book: Book, entry_id: str) -> dict[str, Any]:
+    """Return what belongs to an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest
+    book number first) and `answers` (to any of them)."""
+    root = root_of(book, entry_id)
+    ids = [root, *(row["id"] for row in book.query("SELECT id FROM amendments WHERE root = ?", (root,)))]
+    members = sorted((row for i in ids if (row := get(book, i))), key=lambda row: row["book_no"])
+    answers = [
+        row
+        for i in ids
+        for a in book.query("SELECT id FROM answers WHERE entry = ?", (i,))
+        if (row := get(book, a["id"]))
+    ]
+    folded = book.one("SELECT entry FROM folded WHERE root = ?", (root,))
+    return {
+        "entry": get(book, entry_id), "root": root, "effective": folded["entry"] if folded else None,
+        "members": members, "answers": sorted(answers, key=lambda row: row["book_no"]),
+    }  # fmt: skip
+
+
+def root_of(book: Book, entry_id: str) -> str:
+    """Return the id that its chain of amendments goes back to; its own where it amends nothing."""
+    row = book.db.conn.execute("SELECT root FROM amendments WHERE id = ?", (entry_id,)).fetchone()
+    return str(row[0]) if row else entry_id
+
+
+def put_aside(book: Book, rows: Iterable[Mapping[str, Any]]) -> None:
+    """Keep what was refused or clashed, each body once, inside a write."""
+    book.db.conn.executemany(
+        "INSERT OR IGNORE INTO aside (id, device, seq, settled, body, body_sha256, problems, received_at, via) "
+        "VALUES (:id, :device, :seq, :settled, :body, :body_sha256, :problems, :received_at, :via)",
+        rows,
+    )
+
+
+def aside(
+    book: Book, *, settled: str | None = None, entry_id: str | None = None, limit: int = 100
+) -> list[dict[str, Any]]:
+    """Return what was put aside, newest first: refused bodies and clashes, with `problems`."""
+    rows = book.query(
+        "SELECT * FROM aside WHERE (:settled IS NULL OR settled = :settled) AND (:id IS NULL OR id = :id) "
+        "ORDER BY no DESC LIMIT :limit",
+        {"settled": settled, "id": entry_id, "limit": max(1, min(limit, LIST_MOST))},
+    )
+    return [{**row, "problems": json.loads(row["problems"])} for row in rows]
+
+
+def verify(book: Book) -> list[str]:
+    """Walk the whole chain and return what is broken, in sentences; an empty list where it holds."""
+    troubles: list[str] = []
+    before, expected_no = FIRST_DIGEST, 1
+    for row in _walk(book):
+        number = row["book_no"]
+        if number != expected_no:
+            troubles.append(f"Book numbers {expected_no} to {number - 1} are missing.")
+        if sha256(row["body"]) != row["body_sha256"]:
+            troubles.append(f"The body of book number {number} is not what was entered.")
+        troubles += _strayed(row)
+        if not is_linked(before, row):
+            troubles.append(f"The chain is broken at book number {number}: it, or one before it, was changed.")
+        before, expected_no = row["digest"], number + 1
+        if len(troubles) >= 20:
+            return [*troubles, "There may be more. Compare with a backup."]
+    return troubles
+
+
+def _strayed(row: Mapping[str, Any]) -> list[str]:
+    """Return a sentence for each column that no longer says what the body says."""
+    try:
+        body = json.loads(row["body"])
+    except ValueError:
+        return []
+    if not isinstance(body, dict):
+        return [f"The body of book number {row['book_no']} is no entry."]
+    same = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
+    return [
+        f"Column {name} of book number {row['book_no']} does not say what its body says."
+        for name in same
+        if body.get(name) != row[name]
+    ]
+
+
+def _walk(book: Book) -> Iterator[dict[str, Any]]:
+    at = 0
+    while rows := book.query("SELECT * FROM entries WHERE book_no > ? ORDER BY book_no LIMIT 500", (at,)):
+        yield from rows
+        at = rows[-1]["book_no"]
+
+
+def _dressed(book: Book, row: dict[str, Any]) -> dict[str, Any]:
+    row["entry"] = json.loads(row["body"])
+    if row["standing"] is None:
+        row["root"] = root_of(book, row["id"])
+        row["standing"] = "answer" if row["kind"] == "answer" else "amended"
+    return row

@@ -1,0 +1,143 @@
+"""Is this an entry at all? What is not is refused with reasons, and kept aside. Figures are not judged here."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from datetime import datetime
+from typing import Any
+
+from marshmallow import ValidationError
+
+import webapp.kinds
+from webapp.book.record.log import canonical
+from webapp.book.record.upcast import stored_mark, upcast
+from webapp.kinds.as_schema import SEQ_MOST, entry_schema
+from webapp.kinds.read import Problem, Read, read_plainly
+
+ENTRY_BYTES_MOST = 64_000
+_SCHEMA = entry_schema()
+_LONG = ("remark", "reason")
+_TIMES = ("read_at", "typed_at")
+_VALUE_KEYS = {"raw", "unit", "instrument"}
+_STAMP = re.compile(r"(?:19[789]|20\d)\d-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,6})?)?(?:Z|[+-]\d\d:\d\d)\Z", re.ASCII)
+_UUID = re.compile(r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\Z")
+
+
+def check_entry(entry: Any) -> tuple[list[Problem], str]:
+    """Return (why this cannot be entered, its canonical text); no problems where it can."""
+    if not isinstance(entry, dict):
+        return [_problem("no_entry", "", "This is no entry. Update the app on the phone and send it again.")], ""
+    try:
+        text = canonical(entry)
+        text.encode()
+    except (ValueError, RecursionError):
+        return [_problem("unkeepable", "", "It holds a figure or a character that cannot be kept. Log it anew.")], ""
+    if len(text) > ENTRY_BYTES_MOST:
+        return [_problem("too_long", "", "The entry is too long to be one. Shorten its texts and log it anew.")], text
+    try:
+        if not is_plainly_sound(entry):
+            _SCHEMA.load(entry)
+    except ValidationError as error:
+        return [_problem("malformed", field, words) for field, words in _flat(error.messages, "")], text
+    return _check_kind(entry), text
+
+
+def is_plainly_sound(entry: dict[str, Any]) -> bool:
+    """Return whether the schema would surely pass it. It costs a tenth of asking the schema, which knows the words."""
+    try:
+        return _has_plain_shape(entry) and _has_plain_values(entry["values"])
+    except (KeyError, AttributeError, TypeError):
+        return False
+
+
+def _has_plain_shape(entry: dict[str, Any]) -> bool:
+    texts = [entry["kind"], entry["person"], entry["device"], entry.get("role", ""), entry.get("seen_by", "")]
+    for name in ("as_read", "looked_again"):
+        names = entry.get(name, [])
+        texts += names if type(names) is list and len(names) <= 60 else [None]
+    ids = [entry["id"], entry["id"] if entry.get("amends") is None else entry["amends"]]
+    return (
+        all(_is_short(text, 40) for text in texts)
+        and _is_short(entry.get("mark", ""), 16)
+        and entry.get("mark_by", "") in ("", "scanned", "typed", "picked")
+        and type(entry["kind_version"]) is int
+        and 1 <= entry["kind_version"] <= 1000
+        and type(entry["seq"]) is int
+        and 1 <= entry["seq"] <= SEQ_MOST
+        and all(type(each) is str and _UUID.match(each) for each in ids)
+        and all(type(text := entry.get(name, "")) is str and len(text) <= 2000 and text.isprintable() for name in _LONG)
+        and all(type(entry[name]) is str and _STAMP.match(entry[name]) and _is_day(entry[name]) for name in _TIMES)
+    )
+
+
+def _has_plain_values(values: Any) -> bool:
+    return type(values) is dict and len(values) <= 60 and all(
+        _is_short(name, 40)
+        and value.keys() <= _VALUE_KEYS
+        and _is_short(value["raw"], 100)
+        and _is_short(value.get("unit", ""), 24)
+        and _is_short(value.get("instrument", ""), 40)
+        for name, value in values.items()
+    )  # fmt: skip
+
+
+def _is_short(text: Any, most: int) -> bool:
+    return type(text) is str and len(text) <= most and text.isascii() and text.isprintable()
+
+
+def _is_day(stamp: str) -> bool:
+    try:
+        return datetime.fromisoformat(stamp) is not None
+    except ValueError:
+        return False
+
+
+def _check_kind(entry: dict[str, Any]) -> list[Problem]:
+    kind = webapp.kinds.get(entry["kind"])
+    if kind is None:
+        return [
+            _problem("no_such_kind", "kind", f"The book knows no entry called {entry['kind'][:40]}. Update the book.")
+        ]
+    if entry["kind_version"] > kind.version:
+        return [
+            _problem(
+                "newer_kind", "kind_version", "The phone is newer than the book. Update the book, then send again."
+            )
+        ]
+    problems = []
+    mark = stored_mark(entry.get("mark") or "")
+    if mark is None:
+        problems.append(
+            _problem("bad_mark", "mark", f"{entry['mark']} is no mark. Read the label again and log it anew.")
+        )
+    elif not mark and kind.needs_mark:
+        problems.append(_problem("missing", "mark", "The vessel's mark is missing. Scan the label, or type it."))
+    if entry.get("amends") == entry["id"]:
+        problems.append(_problem("amends_itself", "amends", "It says that it amends itself. Log it anew."))
+    read = read_plainly(kind, upcast(entry))
+    problems += read.problems
+    return problems + list(_check_marks(read))
+
+
+def _check_marks(read: Read) -> Iterator[Problem]:
+    for spec in read.kind.fields:
+        text = read.values.get(spec.name) if spec.sort == "mark" else None
+        if text and not stored_mark(text):
+            yield _problem("bad_mark", spec.name, f"{spec.label}: {text[:20]} is no mark. Read the label again.")
+
+
+def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
+    """Yield (path of the field, words) from marshmallow's nested messages, at most a few."""
+    if isinstance(messages, dict):
+        for key, inner in list(messages.items())[:10]:
+            # "value" and "key" are marshmallow's own steps into a mapping.
+            step = path if key in ("value", "key", "_schema") else f"{path}.{key}".strip(".")
+            yield from _flat(inner, step)
+    else:
+        for words in messages if isinstance(messages, list) else [messages]:
+            yield path, f"{path}: {words}" if path else str(words)
+
+
+def _problem(code: str, field: str, words: str) -> Problem:
+    return Problem(code, "refuse", field, words)

@@ -1,0 +1,28 @@
+"""Still runs, as the fold has them."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from webapp.book.fold.states import load_newest
+from webapp.book.record.store import Book
+
+LIST_MOST = 500
+
+
+def run(book: Book, run_id: str) -> dict[str, Any] | None:
+    """Return a run's state with its `id`; its shape is that of docs/hand-in.md. None where there is no such run."""
+    found = load_newest(book, f"r:{run_id}")
+    return {"id": run_id, **found} if found else None
+
+
+def runs(book: Book, *, still: str | None = None, what: str | None = None, limit: int = 50) -> list[dict[str, Any]]:
+    """Return runs, newest first; of one still, of one fruit, where asked."""
+    wanted = {"still": still, "what": what}
+    tests = [f"{name} = :{name}" for name, value in wanted.items() if value is not None]
+    where = f"WHERE {' AND '.join(tests)}" if tests else ""
+    rows = book.query(
+        f"SELECT id FROM runs {where} ORDER BY started_at DESC, id DESC LIMIT :most",  # noqa: S608
+        wanted | {"most": max(1, min(limit, LIST_MOST))},
+    )
+    return [found for row in rows if (found := run(book, row["id"]))]

@@ -1,0 +1,36 @@
+"""Cut plans and best runs, as the fold has them (kinds/effects/plan.py), for cards and pages."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from webapp.book.fold.states import load_newest
+from webapp.book.record.store import Book
+from webapp.kinds.effects.plan import ANY_STILL, fruit_of
+
+FRUITS_MOST = 60
+
+
+def wishes(book: Book) -> dict[str, dict[str, Any]]:
+    """Return by fruit what the distiller wants of it: what, plans by still ("*" for any), best run by still."""
+    keys = book.query(
+        "SELECT DISTINCT key FROM states WHERE key >= 'c:' AND key < 'c;' ORDER BY key LIMIT ?", (FRUITS_MOST,)
+    )
+    return {row["key"][2:]: found for row in keys if (found := load_newest(book, row["key"]))}
+
+
+def plan_for(wish: dict[str, Any] | None, still: str) -> dict[str, Any] | None:
+    """Return the plan that holds for a fruit on a still: the still's own, else that for any still."""
+    plans = (wish or {}).get("plans", {})
+    found: dict[str, Any] | None = plans.get(still) or plans.get(ANY_STILL)
+    return found
+
+
+def for_still(book: Book, still: str) -> tuple[dict[str, Any], dict[str, Any]]:
+    """Return plans and best runs by fruit as they hold for one still."""
+    found = wishes(book)
+    plans = {fruit: plan for fruit, wish in found.items() if (plan := plan_for(wish, still))}
+    return plans, {fruit: wish["best"][still] for fruit, wish in found.items() if still in wish["best"]}
+
+
+__all__ = ["for_still", "fruit_of", "plan_for", "wishes"]

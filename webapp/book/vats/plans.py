@@ -1,0 +1,65 @@
+"""Vats that were planned: the draws as they stand in an entry, and how the work went against them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from webapp.book.before.vat_draws import read_draws
+from webapp.book.fold import row_reader
+from webapp.book.record import log
+from webapp.book.record.store import Book
+from webapp.book.vats.sum import Draw
+
+LIST_MOST = 50
+
+
+def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
+    """Return the plans that stand, newest first: entry row, values, draws by mark."""
+    rows = log.find(book, kind="vat_plan", limit=limit)
+    return [made for row in rows if row["standing"] == "entered" and (made := _plan(book, row))]
+
+
+def plan(book: Book, entry_id: str) -> dict[str, Any] | None:
+    """Return one plan, or None where the book has no such plan."""
+    row = log.get(book, entry_id)
+    return _plan(book, row) if row and row["kind"] == "vat_plan" else None
+
+
+def _plan(book: Book, row: Mapping[str, Any]) -> dict[str, Any] | None:
+    read = row_reader.read_as_folded(book, row)
+    if read is None:
+        return None
+    return {**row, "values": dict(read.values), "draws": read_draws(str(read.values.get("draws") or ""))[0]}
+
+
+def so_far(book: Book, planned: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return each draw with what has come out of that vessel into the tank since: mark, planned_kg, done_kg, entry.
+
+    The water comes last, with an empty mark.
+    """
+    place = book.one("SELECT order_key FROM folded WHERE root = ?", (planned["root"],))
+    after = f"{place['order_key'][:19]}Z" if place else str(planned["read_at"])
+    tank = f"v:{planned['mark']}"
+    wanted = [*planned["draws"].items(), ("", float(planned["values"].get("water") or 0.0))]
+    sources = [f"v:{mark}" if mark else "out:water" for mark, _ in wanted]
+    return [
+        _line(mark, kg, book.query(_MOVED, {"source": source, "target": tank, "after": after}))
+        for (mark, kg), source in zip(wanted, sources, strict=True)
+    ]
+
+
+_MOVED = (
+    "SELECT entry, mass_g FROM flows WHERE source = :source AND target = :target AND at > :after ORDER BY at LIMIT 100"
+)
+
+
+def _line(mark: str, planned_kg: float, rows: list[dict[str, Any]]) -> dict[str, Any]:
+    done = sum(row["mass_g"] for row in rows) / 1000.0
+    entry = rows[0]["entry"] if rows else None
+    return {"mark": mark, "planned_kg": planned_kg, "done_kg": done if rows else None, "entry": entry}
+
+
+def draws_text(draws: Iterable[Draw]) -> str:
+    """Return draws as an entry carries them, legible as they stand: "C001-Z 153.7; C009-K 176.2"."""
+    return "; ".join(f"{draw.source.mark} {draw.kg:.1f}" for draw in draws)

@@ -1,0 +1,66 @@
+"""Casks and tanks that could go into a vat, as the book has them now."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any
+
+from webapp.book.checks.cask_fill import soak_kg
+from webapp.book.fold.states import load_newest
+from webapp.book.record.store import Book
+from webapp.book.vats.sum import Source
+
+LISTED_MOST = 200
+DAYS_A_YEAR = 365.25
+_STANDING = (
+    "SELECT v.mark, v.name, v.sort, v.place, v.capacity_l FROM fills f JOIN vessels v ON v.mark = f.mark "
+    "WHERE f.ended_at = '' AND NOT v.retired AND v.sort IN ('cask', 'tank') AND (:what = '' OR f.what = :what) "
+    "ORDER BY f.since, length(v.name), v.name LIMIT :most"
+)
+
+
+def sorts_of_spirit(book: Book) -> list[str]:
+    """Return what stands in casks and tanks now, by name."""
+    rows = book.query(
+        "SELECT DISTINCT f.what FROM fills f JOIN vessels v ON v.mark = f.mark "
+        "WHERE f.ended_at = '' AND v.sort IN ('cask', 'tank') ORDER BY f.what LIMIT 100"
+    )
+    return [row["what"] for row in rows if row["what"]]
+
+
+def sources(book: Book, now: datetime, *, what: str = "", soak_200_kg: float = 0.0) -> list[Source]:
+    """Return the casks and tanks with spirit in them, the oldest fill first. At most LISTED_MOST.
+
+    `soak_200_kg` is what the wood of a 200 L cask keeps; other casks by their surface. A cask goes whole.
+    """
+    rows = book.query(_STANDING, {"what": what, "most": LISTED_MOST})
+    return [source for row in rows if (source := _source(book, row, now, soak_200_kg))]
+
+
+def _source(book: Book, row: Mapping[str, Any], now: datetime, soak_200_kg: float) -> Source | None:
+    state = load_newest(book, f"v:{row['mark']}") or {}
+    held = state.get("holds")
+    if not held or held["mash"] or not held["mass_g"] or not held["strength_pct"]:
+        return None
+    is_cask = row["sort"] == "cask"
+    since, is_least = held.get("aged_since"), False
+    if not since and is_cask:
+        since, is_least = _last_in(book, held["fill"]), True
+    years = max((now - datetime.fromisoformat(since)).days, 0) / DAYS_A_YEAR if since else None
+    return Source(
+        mark=row["mark"], name=row["name"], mass_kg=held["mass_kg"], strength_pct=held["strength_pct"],
+        what=held.get("what") or "", lot=held.get("lot") or held.get("name") or "",
+        place=state.get("place") or row["place"] or "", years=years, is_least=is_least,
+        leave_kg=soak_kg(row["capacity_l"], soak_200_kg) if is_cask else 0.0, is_whole=is_cask,
+    )  # fmt: skip
+
+
+def _last_in(book: Book, fill: str) -> str | None:
+    """Return when spirit last went into a fill: in a cask, the youngest part is in wood at least since then."""
+    row = book.one(
+        "SELECT max(at) AS at FROM flows WHERE target_fill = ? AND source_fill <> target_fill "
+        "AND source NOT IN ('out:gauge_difference', 'out:evaporation', 'out:not_accounted')",
+        (fill,),
+    )
+    return row["at"] if row else None
