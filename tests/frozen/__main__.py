@@ -16,9 +16,10 @@ from tests.frozen.told_checks import History, histories
 from webapp import __version__
 from webapp.access import secret
 from webapp.backups import BOOK_NAME, write_backup
-from webapp.book import unjudged
-from webapp.book.backup import backup as copy_book
-from webapp.book.store import Book, open_book
+from webapp.book.fold import unjudged
+from webapp.book.opening import open_book
+from webapp.book.record.backup import backup as copy_book
+from webapp.book.record.store import Book
 from webapp.keeping.export import export_book
 
 

@@ -10,8 +10,8 @@ from tests.browser.offline_world import RECEIVER, STILL, Phone, World, reading
 from tests.conftest import CHROMIUM_FLAGS
 from tests.find_browsers import find_chromium
 from tests.server_process import ServerProcess
-from webapp.book import people, registry
-from webapp.book.store import open_book
+from webapp.book.house import people, registry
+from webapp.book.opening import open_book
 
 _SAVE = """async () => (await (await import("/static/slate/file.js")).saveSlate()).text()"""
 _LISTEN = """() => { window.sent = []; const plain = window.fetch;

@@ -5,9 +5,11 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import Any
 
-from webapp.book import accounts, closes, fold, log, periods
-from webapp.book.queries import for_entry
-from webapp.book.store import Book
+from webapp.book.fold import fold
+from webapp.book.fold.queries import for_entry
+from webapp.book.periods import accounts, closes, periods
+from webapp.book.record import log
+from webapp.book.record.store import Book
 
 LATER = datetime(2026, 9, 1, tzinfo=UTC)  # as of when periods are told
 _ASKED = ("name", "code", "weight", "field", "words", "suggestions", "answer", "mark", "kind", "person", "at")

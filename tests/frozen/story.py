@@ -15,10 +15,12 @@ from tests.book.conftest import C1, C2, F1, F2, NOW, T1, T2, VESSELS, answer, en
 from tests.book.stories import MAKERS
 from tests.book.test_convergence import SKEWS, make_story
 from tests.frozen.told_checks import History, received_at
-from webapp.book import closes, devices, people, registry, unjudged
-from webapp.book.check_limits import set_check_limit
+from webapp.book.fold import unjudged
+from webapp.book.house import devices, people, registry
+from webapp.book.house.check_limits import set_check_limit
 from webapp.book.intake import hand_in
-from webapp.book.store import Book
+from webapp.book.periods import closes
+from webapp.book.record.store import Book
 from webapp.trade.marks import make_mark
 
 LATER = datetime(2026, 9, 1, tzinfo=UTC)  # after every history of the checks

@@ -15,10 +15,13 @@ from tests.frozen.changes import CHANGED_QUESTIONS, CHANGED_SUMS
 from tests.frozen.said import questions, said
 from webapp import __version__
 from webapp.backups import BOOK_NAME, restore_backup
-from webapp.book import fold, people, registry, unjudged, whole
-from webapp.book.evaluate import FAULT
+from webapp.book import verification
+from webapp.book.fold import fold, unjudged
+from webapp.book.fold.evaluate import FAULT
+from webapp.book.house import people, registry
 from webapp.book.intake import hand_in
-from webapp.book.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 from webapp.keeping.take_in import take_in
 
 Asked = dict[str, list[dict[str, Any]]]
@@ -37,7 +40,7 @@ def differences(before: Asked, now: Asked) -> list[tuple[str, str, Any, Any]]:
 def check_says_as_then(book: Book, version: str, name: str) -> None:
     """Work all off; then sums, standing and questions are as they were, but for what changes.py documents."""
     unjudged.finish(book)
-    assert whole.verify(book) == []
+    assert verification.verify(book) == []
     then, now = read_json(version, name), said(book)
     assert now["head"] == then["head"]
     unlike = [one for one in differences(then["questions"], now["questions"])
