@@ -125,6 +125,51 @@ def test_water_by_the_can_is_its_weight_over_its_density():
         assert reducing.water_volume_l(124.9, temp) == pytest.approx(124.9 / rho * 1000, rel=2e-5)
 
 
+def mixing_j_mol(mole_fraction, temp_k):
+    """Larkin 1975, as in mixing_heat.json: the enthalpy of mixing, and its slope by temperature [J/(mol K)]."""
+    x, total, slope = mole_fraction, 0.0, 0.0
+    for n, b, c, d in read_json("mixing_heat.json")["n_b_c_d"]:
+        total += (b + c * temp_k + d * temp_k**2) * x**n
+        slope += (c + 2 * d * temp_k) * x**n
+    return x * (1 - x) * total, x * (1 - x) * slope
+
+
+def moles_of(mass_fraction):
+    """Moles in a gram, and the mole fraction of ethanol; molar masses of IUPAC 2021 to four figures."""
+    ethanol, water = mass_fraction / 46.07, (1 - mass_fraction) / 18.015
+    return ethanol + water, ethanol / (ethanol + water)
+
+
+def test_the_table_of_the_heat_of_mixing_is_larkins_equation_at_25_degrees():
+    for x, printed in zip(reducing.MOLE_FRACTIONS, reducing.MIXING_J_MOL, strict=True):
+        assert printed == pytest.approx(mixing_j_mol(x, 298.15)[0], abs=0.501), x
+    assert reducing.MOLE_FRACTIONS[0] == 0 and reducing.MOLE_FRACTIONS[-1] == 1
+    # Between its points the lines stay as near as the product says "about".
+    for x in (i / 500 for i in range(501)):
+        line = reducing.interpolate(x, reducing.MOLE_FRACTIONS, reducing.MIXING_J_MOL)
+        assert line == pytest.approx(mixing_j_mol(x, 298.15)[0], abs=9), x
+
+
+def test_the_table_of_heat_capacities_is_that_of_the_parts_and_larkins_slope():
+    from CoolProp.CoolProp import PropsSI  # IAPWS-95 for water, Schroeder and others 2014 for ethanol
+
+    water, ethanol = (PropsSI("C", "T", 298.15, "P", 101325, name) / 1000 for name in ("Water", "Ethanol"))
+    for share, printed in zip(reducing.MASS_FRACTIONS, reducing.HEAT_J_G_K, strict=True):
+        moles, x = moles_of(share)
+        heat = share * ethanol + (1 - share) * water + moles * mixing_j_mol(x, 298.15)[1]
+        assert printed == pytest.approx(heat, abs=0.00501), share
+
+
+def test_sixty_to_forty_five_warms_by_the_balance_of_heat():
+    """By hand: what 1 kg of 60 % vol and its water give, over what the mix takes, with Larkin 1975 and no table."""
+    water = reducing.water_to_target_kg(1.0, 60.0, 45.0)
+    before, after = density.mass_fraction_from_strength(60.0), density.mass_fraction_from_strength(45.0)
+    (moles, x), (moles_after, x_after) = moles_of(before), moles_of(after)
+    given = moles * mixing_j_mol(x, 298.15)[0] - (1 + water) * moles_after * mixing_j_mol(x_after, 298.15)[0]
+    heat = 4.20 * (1 + water)  # J/(g K) of 45 % vol, 0.377 by mass: between the 4.38 of 0.3 and the 4.15 of 0.4
+    assert reducing.mixed_temp_c(1.0, 60.0, 20.0, water, 20.0) - 20.0 == pytest.approx(given / heat, rel=0.01)
+
+
 def test_mixing_warms_about_as_an_equation_of_state_says():
     # CoolProp's mixture (multi-fluid, fitted to densities and vapour, not to heat) gives about two thirds of the rise
     # that calorimetry gives. So this holds sign and size, not the figure; the product says "about".

@@ -8,12 +8,18 @@ from webapp.trade.density import density_from_mass_fraction, mass_fraction_from_
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import check_range, interpolate
 
-# Enthalpy of mixing of ethanol and water at 25 degC [J/mol] by mole fraction of ethanol, and heat capacity of the mix
-# [J/(g K)] by mass fraction. From memory (calorimetry of the 1960s); the product only says "about" with them.
-MOLE_FRACTIONS = [0.0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0]
-MIXING_J_MOL = [0.0, -437.0, -701.0, -777.0, -762.0, -636.0, -506.0, -397.0, -300.0, -212.0, -137.0, -67.0, 0.0]
-MASS_FRACTIONS = [0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0]
-HEAT_J_G_K = [4.18, 4.30, 4.35, 4.30, 4.10, 3.90, 3.65, 3.35, 3.05, 2.75, 2.44]
+# Enthalpy of mixing of ethanol and water at 25 degC [J/mol] by mole fraction of ethanol: Larkin 1975. Heat capacity of
+# the mix [J/(g K)] by mass fraction: that of the parts, and how Larkin's enthalpy changes with temperature.
+MOLE_FRACTIONS = [
+    0.0, 0.01, 0.02, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15,
+    0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 1.0,
+]  # fmt: skip
+MIXING_J_MOL = [
+    0.0, -175.0, -308.0, -414.0, -501.0, -572.0, -630.0, -715.0, -768.0, -797.0, -810.0,
+    -783.0, -727.0, -666.0, -554.0, -463.0, -383.0, -307.0, -239.0, -164.0, -102.0, 0.0,
+]  # fmt: skip
+MASS_FRACTIONS = [0.0, 0.025, 0.05, 0.075, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0]
+HEAT_J_G_K = [4.18, 4.32, 4.42, 4.49, 4.53, 4.56, 4.54, 4.47, 4.38, 4.15, 3.9, 3.66, 3.41, 3.14, 2.81, 2.43]
 ETHANOL_G_MOL = 46.07
 WATER_G_MOL = 18.015
 
@@ -239,7 +245,9 @@ def mixed_temp_c(net_kg: float, strength_pct: float, temp_c: float, water_kg: fl
 
     Source
     ------
-    Enthalpy of mixing at 25 degC and heat capacities from memory; CoolProp 8.0.0 gives two thirds of the rise.
+    J. A. Larkin, J. Chem. Thermodynamics 7 (1975) 137, doi 10.1016/0021-9614(75)90261-X: enthalpy of mixing, and from
+    its change with temperature the heat capacity of mixing (coefficients read in two transcriptions, not in the
+    article); heat capacities of water and ethanol by CoolProp 8.0.0, whose own mixture gives two thirds of the rise.
     """
     check_range("Temperature", float(temp_c), -20, 40, "°C", "Read the spirit's thermometer again.")
     check_range("Water temperature", float(water_temp_c), 0, 40, "°C", "Read the water's thermometer again.")

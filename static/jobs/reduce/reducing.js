@@ -8,10 +8,12 @@ import { densityFromMassFraction, massFractionFromStrength } from "../../trade/d
 import { checkRange, interpolate } from "../../trade/numeric.js";
 import { strengthWithWater } from "../../trade/sums.js";
 
-const MOLE_FRACTIONS = [0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
-const MIXING_J_MOL = [0, -437, -701, -777, -762, -636, -506, -397, -300, -212, -137, -67, 0];
-const MASS_FRACTIONS = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
-const HEAT_J_G_K = [4.18, 4.3, 4.35, 4.3, 4.1, 3.9, 3.65, 3.35, 3.05, 2.75, 2.44];
+const MOLE_FRACTIONS = [0, 0.01, 0.02, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 1];
+const MIXING_J_MOL = [
+  0, -175, -308, -414, -501, -572, -630, -715, -768, -797, -810, -783, -727, -666, -554, -463, -383, -307, -239, -164, -102, 0,
+];
+const MASS_FRACTIONS = [0, 0.025, 0.05, 0.075, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+const HEAT_J_G_K = [4.18, 4.32, 4.42, 4.49, 4.53, 4.56, 4.54, 4.47, 4.38, 4.15, 3.9, 3.66, 3.41, 3.14, 2.81, 2.43];
 const ETHANOL_G_MOL = 46.07;
 const WATER_G_MOL = 18.015;
 
