@@ -35,6 +35,7 @@ CHROMIUM_FLAGS = [
 def pytest_addoption(parser: pytest.Parser) -> None:
     for name in _BY_FLAG:
         parser.addoption(f"--{name}", action="store_true", help=f"run the tests marked {name} as well")
+    parser.addoption("--record", action="store_true", help="write down anew what the phone's sums answer")
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:

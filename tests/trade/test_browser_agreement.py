@@ -15,29 +15,14 @@ from typing import Any
 
 import pytest
 
-from tests.trade.agreement_cases import FAMILIES, JOB_MODULES, PAIRS, Case
+from tests.trade.agreement_cases import FAMILIES, JOB_MODULES, PAIRS
+from tests.trade.book_answers import STILL_PAIRS, answer_sum
 from webapp.trade import sums
 from webapp.trade.datafiles import DATA_FOLDER
-from webapp.trade.errors import NotANumber, OutOfDomain
 
 pytestmark = pytest.mark.browser
 ROOT = Path(__file__).parents[2]
 AGREEMENT = 1e-9
-
-
-def book_answer(case: Case) -> Any:
-    """A figure, or who refuses and what."""
-    name, *arguments = case
-    arguments = [float(x) if type(x) is int and name not in {"formatNumber"} else x for x in arguments]
-    if name == "compute":
-        arguments[1] = {k: sums.Quantity(**v) if isinstance(v, dict) else v for k, v in arguments[1].items()}
-    try:
-        found = PAIRS[name](*arguments)
-        return "NaN" if found != found else found
-    except OutOfDomain as error:
-        return {"refused": error.what, "sentence": error.sentence}
-    except NotANumber as error:
-        return {"refused": str(error)}
 
 
 # JSON has no NaN and no infinity; they travel as names.
@@ -121,7 +106,7 @@ def agrees(book: Any, phone: Any) -> bool:
 @pytest.mark.parametrize("family", FAMILIES)
 def test_phone_and_book_agree(page: Any, family: str) -> None:
     cases = list(FAMILIES[family]())
-    book = [book_answer(case) for case in cases]
+    book = [answer_sum(case) for case in cases]
     phone = json.loads(page.evaluate(IN_PAGE, [json.dumps(for_page(cases)), JOB_MODULES]))
     differ = [(c, b, p) for c, b, p in zip(cases, book, phone, strict=True) if not agrees(b, p)]
     assert not differ, f"{len(differ)} of {len(cases)} differ, such as {differ[:5]}"
@@ -137,7 +122,6 @@ def test_phone_and_book_agree(page: Any, family: str) -> None:
 
 def test_every_public_function_of_the_book_is_compared(page: Any) -> None:
     from tests.trade.test_docstrings import FUNCTIONS
-    from tests.trade.test_still_agreement import PAIRS as STILL_PAIRS
 
     # Worked out in the book alone; a card brings what they give.
     server_only = {"load_data", "learn_prior", "lacks_of", "strength_by_attenuation_1880", "vapour_offset_c"}

@@ -13,11 +13,11 @@ from typing import Any
 
 import pytest
 
+from tests.trade.book_answers import answer_cellar
 from tests.trade.cask_truths import warehouse
 from tests.trade.ferment_truths import made, of_the_demo
 from tests.trade.test_browser_agreement import ROOT, QuietHandler
-from webapp.trade import ferment, maturing
-from webapp.trade.errors import OutOfDomain
+from webapp.trade import maturing
 
 pytestmark = pytest.mark.browser
 IN_PAGE = """async (cases) => {
@@ -42,23 +42,8 @@ def page(browser: Any) -> Iterator[Any]:
 
 
 def both(page: Any, cases: list[tuple[Any, ...]]) -> tuple[list[Any], list[Any]]:
-    ours = []
-    for name, *given in cases:
-        try:
-            ours.append(BOOK[name](*given))
-        except OutOfDomain as error:
-            ours.append({"refused": error.what, "sentence": error.sentence})
+    ours = [answer_cellar(case) for case in cases]
     return page.evaluate(IN_PAGE, json.dumps([list(case) for case in cases])), ours
-
-
-BOOK: dict[str, Any] = {
-    "forecastEnd": lambda days, gravities, end, o: ferment.forecast_end(days, gravities, end, is_grain=o["isGrain"]),
-    "lossRates": maturing.loss_rates,
-    "usualOf": maturing.usual_of,
-    "judgeLoss": lambda *given: maturing.judge_loss(*given),
-    "forecastCask": lambda gauges, usual, ahead, o: maturing.forecast_cask(
-        gauges, usual, ahead, drift_year=o["driftYear"], is_new_wood=o["isNewWood"]),
-}  # fmt: skip
 
 
 def near(phone: Any, book: Any, rel: float, where: str = "") -> None:

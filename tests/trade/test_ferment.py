@@ -104,6 +104,63 @@ def test_ended_stuck_and_too_little() -> None:
     assert forecast_end([], [], 1.011)["state"] == "too_little"
 
 
+# Where a rest, a stop and a beginning are told apart. Common practice, no source: a ferment has ended when three
+# gravities over nearly two days are the same near where its fruit ends. Hours and thousandths are the product's own.
+FALL_D, FALL_SG = [0.0, 1.0, 2.0, 3.0], [1.060, 1.045, 1.030, 1.018]
+
+
+def rest_of(hours: float, *last: float, end: float = 1.010) -> dict:
+    """A ferment that falls for six days, then three gravities, the third so many hours after the first."""
+    days = [*FALL_D, 6.0, 6.0 + hours / 48, 6.0 + hours / 24]
+    return forecast_end(days, [*FALL_SG, *last], end)
+
+
+def test_three_equal_gravities_end_a_ferment_only_after_forty_hours() -> None:
+    assert rest_of(40, 1.011, 1.011, 1.011) == {"state": "ended", "days": {"at": 6.0}}
+    assert rest_of(39.9, 1.011, 1.011, 1.011)["state"] == "running"
+    assert rest_of(1 / 60, 1.011, 1.011, 1.011)["state"] == "running", "three readings within a minute say nothing"
+
+
+def test_gravities_half_a_thousandth_apart_are_not_equal() -> None:
+    assert rest_of(41, 1.0114, 1.011, 1.011)["state"] == "ended"
+    assert rest_of(41, 1.0115, 1.011, 1.011)["state"] == "running"
+    assert rest_of(41, 1.011, 1.0106, 1.0102)["state"] == "running", "the first and the last count too"
+
+
+def test_a_rest_is_an_end_only_within_six_thousandths_of_where_the_fruit_ends() -> None:
+    assert rest_of(44, 1.016, 1.016, 1.016) == {"state": "ended", "days": {"at": 6.0}}
+    assert rest_of(44, 1.017, 1.017, 1.017)["state"] == "running", "and it has not rested long enough to be stuck"
+    assert rest_of(45, 1.017, 1.017, 1.017) == {"state": "stuck"}
+    assert rest_of(44.9, 1.017, 1.017, 1.017)["state"] == "running"
+
+
+def test_a_ferment_is_stuck_when_it_falls_by_less_than_a_thousandth_in_two_days() -> None:
+    assert rest_of(46, 1.0289, 1.0285, 1.028) == {"state": "stuck"}
+    assert rest_of(46, 1.029, 1.0285, 1.028)["state"] == "running"
+    assert rest_of(46, 1.028, 1.028, 1.028, end=1.022)["state"] == "ended", "near its end it is none"
+    slow = forecast_end([0.0, 1.0, 2.0], [1.060, 1.060, 1.060], 1.010)
+    assert slow == {"state": "too_little", "why": "few_readings"}, "what has not begun is not stuck"
+
+
+def test_a_fall_of_four_thousandths_in_four_readings_has_begun() -> None:
+    days = [0.0, 0.5, 1.0, 1.5]
+    assert forecast_end(days, [1.060, 1.059, 1.058, 1.056], 1.010)["state"] == "running"
+    assert forecast_end(days, [1.060, 1.059, 1.058, 1.0561], 1.010)["why"] == "not_begun"
+    assert forecast_end(days[:3], [1.060, 1.058, 1.050], 1.010)["why"] == "few_readings"
+    begun = forecast_end([0.0, 2.0], [1.060, 1.056], 1.010)
+    assert begun["why"] == "few_readings", "a fall of four thousandths that goes on is not stuck"
+    assert forecast_end([0.0, 1.0, 3.0], [1.060, 1.056, 1.056], 1.010) == {"state": "stuck"}
+    assert forecast_end([0.0, 1.0, 3.0], [1.060, 1.0562, 1.0562], 1.010)["why"] == "few_readings"
+
+
+def test_grain_is_foreseen_to_end_sooner_than_fruit() -> None:
+    """Rye takes three to five days, fruit ten to thirty (common practice, no source)."""
+    days, fall = [0.0, 0.3, 0.6, 0.9], [1.060, 1.0585, 1.0565, 1.0540]
+    grain, fruit = (forecast_end(days, fall, 1.004, is_grain=is_grain) for is_grain in (True, False))
+    assert grain["days"]["at"] < fruit["days"]["at"]
+    assert forecast_end(days, fall, 1.004) == fruit
+
+
 def test_a_ferment_that_stuck_and_moved_again_begins_anew() -> None:
     pears = next(one for one in of_the_demo() if one.name == "B-25-03")
     count = next(i for i, day in enumerate(pears.days) if day == 18) + 1

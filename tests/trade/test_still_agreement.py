@@ -6,11 +6,11 @@ from typing import Any
 
 import pytest
 
+from tests.trade.book_answers import answer_still
 from tests.trade.still_runs import demo_runs, generated_run, seen_until
 from tests.trade.test_browser_agreement import AGREEMENT, page  # noqa: F401
-from webapp.trade import batch, cutdue, stilllearn, vle
+from webapp.trade import stilllearn
 from webapp.trade.datafiles import load_data
-from webapp.trade.errors import OutOfDomain
 
 pytestmark = pytest.mark.browser
 
@@ -28,20 +28,6 @@ IN_PAGE = """async (cases) => {
     }
   }));
 }"""
-
-PAIRS = {
-    "moleFractionFromStrength": vle.mole_fraction_from_strength,
-    "strengthFromMoleFraction": vle.strength_from_mole_fraction,
-    "boilingTempC": vle.boiling_temp_c,
-    "vapourMoleFraction": vle.vapour_mole_fraction,
-    "liquidMoleFraction": vle.liquid_mole_fraction,
-    "azeotropeMoleFraction": vle.azeotrope_mole_fraction,
-    "molesIn": batch.moles_in,
-    "streamMoles": batch.stream_moles,
-    "streamStrengthPct": batch.stream_strength_pct,
-    "forecastCut": cutdue.forecast_cut,
-}
-
 
 def cases() -> list[list[Any]]:
     found: list[list[Any]] = [["azeotropeMoleFraction"]]
@@ -97,14 +83,6 @@ def forecasts() -> list[list[Any]]:
     return found
 
 
-def book_answer(case: list[Any]) -> Any:
-    name, *given = case
-    try:
-        return PAIRS[name](*given)
-    except OutOfDomain as error:
-        return {"refused": error.what, "sentence": error.sentence}
-
-
 def apart(book: Any, phone: Any, where: str = "") -> list[str]:
     """Where the two answers differ."""
     if isinstance(book, dict) and isinstance(phone, dict):
@@ -125,7 +103,7 @@ def apart(book: Any, phone: Any, where: str = "") -> list[str]:
 def test_phone_and_book_agree(page: Any, make: Any) -> None:  # noqa: F811
     asked = make()
     phone = json.loads(page.evaluate(IN_PAGE, json.dumps(asked)))
-    book = [book_answer(case) for case in asked]
+    book = [answer_still(case) for case in asked]
     differ = [
         (case[0], case[1:], lines) for case, b, p in zip(asked, book, phone, strict=True) if (lines := apart(b, p))
     ]

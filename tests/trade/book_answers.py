@@ -1,0 +1,64 @@
+"""What the book answers to a call that the phone is asked too: a figure, or who refuses and in which words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from tests.trade.agreement_cases import PAIRS
+from webapp.trade import batch, cutdue, ferment, maturing, sums, vle
+from webapp.trade.errors import NotANumber, OutOfDomain
+
+STILL_PAIRS: dict[str, Callable[..., Any]] = {
+    "moleFractionFromStrength": vle.mole_fraction_from_strength,
+    "strengthFromMoleFraction": vle.strength_from_mole_fraction,
+    "boilingTempC": vle.boiling_temp_c,
+    "vapourMoleFraction": vle.vapour_mole_fraction,
+    "liquidMoleFraction": vle.liquid_mole_fraction,
+    "azeotropeMoleFraction": vle.azeotrope_mole_fraction,
+    "molesIn": batch.moles_in,
+    "streamMoles": batch.stream_moles,
+    "streamStrengthPct": batch.stream_strength_pct,
+    "forecastCut": cutdue.forecast_cut,
+}
+CELLAR_PAIRS: dict[str, Callable[..., Any]] = {
+    "forecastEnd": lambda days, gravities, end, o: ferment.forecast_end(days, gravities, end, is_grain=o["isGrain"]),
+    "lossRates": maturing.loss_rates,
+    "usualOf": maturing.usual_of,
+    "judgeLoss": lambda *given: maturing.judge_loss(*given),
+    "forecastCask": lambda gauges, usual, ahead, o: maturing.forecast_cask(
+        gauges, usual, ahead, drift_year=o["driftYear"], is_new_wood=o["isNewWood"]),
+}  # fmt: skip
+
+
+def answer_sum(case: Any) -> Any:
+    """Return what a sum answers."""
+    name, *arguments = case
+    arguments = [float(x) if type(x) is int and name not in {"formatNumber"} else x for x in arguments]
+    if name == "compute":
+        arguments[1] = {k: sums.Quantity(**v) if isinstance(v, dict) else v for k, v in arguments[1].items()}
+    try:
+        found = PAIRS[name](*arguments)
+        return "NaN" if found != found else found
+    except OutOfDomain as error:
+        return {"refused": error.what, "sentence": error.sentence}
+    except NotANumber as error:
+        return {"refused": str(error)}
+
+
+def answer_still(case: Any) -> Any:
+    """Return what the still's model answers."""
+    return _answer(STILL_PAIRS, case)
+
+
+def answer_cellar(case: Any) -> Any:
+    """Return what the forecasts of the cellar answer."""
+    return _answer(CELLAR_PAIRS, case)
+
+
+def _answer(pairs: dict[str, Callable[..., Any]], case: Any) -> Any:
+    name, *given = case
+    try:
+        return pairs[name](*given)
+    except OutOfDomain as error:
+        return {"refused": error.what, "sentence": error.sentence}
