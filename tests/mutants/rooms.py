@@ -1,0 +1,73 @@
+"""The rooms whose tests are tried by mutants, and which test files answer for which module."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import NamedTuple
+
+TOP = Path(__file__).resolve().parents[2]
+
+
+class Room(NamedTuple):
+    """A part of the program: its modules, and the test files that answer for each, in the order they are asked."""
+
+    name: str
+    tests_of: dict[str, tuple[str, ...]]
+
+    def list_sources(self) -> list[Path]:
+        """Return the room's modules, in order of their names."""
+        return [TOP / module for module in sorted(self.tests_of)]
+
+    def list_tests(self, source: Path) -> tuple[str, ...]:
+        """Return the test files that answer for one module."""
+        return self.tests_of[source.relative_to(TOP).as_posix()]
+
+
+_RECORD = "tests/trade/test_phone_record.py::test_the_book_answers_as_the_phone_did"
+
+
+def _trade(**tests_of: str) -> dict[str, tuple[str, ...]]:
+    """Return the modules of the trade with their test files; "phone_..." is what the phone answered."""
+    return {
+        f"webapp/trade/{module}.py": tuple(
+            f"{_RECORD}[{name}.json]" if name.startswith("phone_") else f"tests/{name}.py" for name in names.split()
+        )
+        for module, names in tests_of.items()
+    }
+
+
+ROOMS = {
+    room.name: room
+    for room in (
+        Room(
+            "trade",
+            _trade(
+                alcoholometry="phone_sums trade/test_alcoholometry",
+                batch="trade/test_batch phone_still",
+                bottling="phone_sums trade/test_bottling_sums",
+                cutdue="phone_still trade/test_cutdue",
+                datafiles="trade/test_data_files",
+                density="phone_sums trade/test_density",
+                errors="trade/test_units trade/test_density phone_sums",
+                ferment="phone_cellar phone_sums trade/test_ferment",
+                gauging="phone_sums trade/test_gauging",
+                marks="labels/test_marks",
+                maturing="phone_cellar trade/test_maturing",
+                numeric="phone_sums trade/test_units trade/test_density trade/test_alcoholometry",
+                proof="phone_sums trade/test_gauging",
+                reducing="phone_sums trade/test_reducing",
+                runfit="phone_still trade/test_cutdue",
+                runtrack="trade/test_runtrack phone_still trade/test_cutdue",
+                still="phone_sums trade/test_still",
+                stilllearn="trade/test_stilllearn trade/test_cutdue",
+                stillprior="phone_still trade/test_cutdue",
+                sugar="phone_sums trade/test_sugar",
+                sums="phone_sums trade/test_sums",
+                table1="phone_sums trade/test_gauging",
+                units="phone_sums trade/test_units",
+                vle="phone_still trade/test_vle",
+            ),
+        ),
+        Room("tries", {"webapp/access/tries.py": ("tests/access/test_tries.py",)}),
+    )
+}
