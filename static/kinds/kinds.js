@@ -27,6 +27,8 @@ import { initTrade } from "../trade/datafiles.js";
 
 /** @type {Kind[]} */
 let kinds = [];
+/** The messages that every form needs, and whose numbers and dates go with them. @type {{locale: string, text: string} | null} */
+let words = null;
 /** @type {Promise<Kind[]> | null} */
 let loading = null;
 
@@ -42,9 +44,15 @@ export function loadKinds() {
 /** @param {string} name @returns {Kind | undefined} undefined before `loadKinds`, and for a kind newer than this phone */
 export const kindNamed = (name) => kinds.find((kind) => kind.name === name);
 
+/** The messages that came with the kinds; `loadKinds` first. */
+export function startingWords() {
+  if (!words) throw new Error("The sentences are read before the kinds are loaded.");
+  return words;
+}
+
 async function loadAll() {
-  const [{ kinds: declared }] = await Promise.all([fetchData("kinds.json"), initTrade(fetchData)]);
-  kinds = declared;
+  const [{ kinds: declared }, said] = await Promise.all([fetchData("kinds.json"), fetchData("words.json"), initTrade(fetchData)]);
+  [kinds, words] = [declared, said];
   return declared;
 }
 
@@ -52,7 +60,7 @@ async function loadAll() {
 let starting = null;
 
 /** @param {string} name of a file under /data @returns {Promise<any>} */
-async function fetchData(name) {
+export async function fetchData(name) {
   starting ??= fetch("/data/start.json").then((response) => (response.ok ? response.json() : {})).catch(() => {
     starting = null; // tried anew with the next page or tap
     return {};

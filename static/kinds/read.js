@@ -1,13 +1,14 @@
 // @ts-check
 /**
  * From an entry as typed to canonical figures and problems. Twin of webapp/kinds/read.py: the same values, figures,
- * problems and words (tests/kinds/test_read_agreement.py). `loadKinds` first; `loadTable1` before a proof glass.
+ * problems and messages (tests/kinds/test_read_agreement.py). `loadKinds` first; `loadTable1` before a proof glass.
  */
 import { hasTable1 } from "../trade/datafiles.js";
 import { NotANumber, OutOfDomain } from "../trade/errors.js";
 import { compute } from "../trade/sums.js";
-import { canonicalUnit, parseNumber, symbol, toCanonical } from "../trade/units.js";
+import { canonicalUnit, parseNumber, toCanonical } from "../trade/units.js";
 import { correctionOf, putRight } from "./corrections.js";
+import { declared, figure as figureParam, message } from "./message.js";
 import { checkRule, fill } from "./rules.js";
 import { likelySlips, showNumber } from "./slips.js";
 import { strip } from "./strip.js";
@@ -16,8 +17,9 @@ import { strip } from "./strip.js";
  * @typedef {import("./kinds.js").Kind} Kind
  * @typedef {import("./kinds.js").Field} Field
  * @typedef {import("./kinds.js").Range} Range
- * @typedef {{field: string, raw: string, unit: string, words: string}} Suggestion
- * @typedef {{code: string, weight: "refuse" | "stop" | "ask" | "note", field: string, words: string, suggestions: Suggestion[]}} Problem
+ * @typedef {import("./message.js").Message} Message
+ * @typedef {{field: string, raw: string, unit: string, message: Message | null}} Suggestion
+ * @typedef {{code: string, weight: "refuse" | "stop" | "ask" | "note", field: string, message: Message, suggestions: Suggestion[]}} Problem
  * @typedef {{
  *   og?: number | null, tare_kg?: number | null, last?: Record<string, number>,
  *   limits?: Record<string, {usual?: Range | null, possible?: Range | null}>,
@@ -41,7 +43,7 @@ export function readEntry(kind, entry, context = {}) {
   /** @type {Record<string, any>} */
   const values = {};
   for (const spec of kind.fields) {
-    const value = readField(spec, entry.values[spec.name] ?? {}, context, problems);
+    const value = readField(kind, spec, entry.values[spec.name] ?? {}, context, problems);
     if (value !== null) values[spec.name] = value;
   }
   const figures = readFigures(kind, entry, values, context, problems);
@@ -62,78 +64,82 @@ export function limitsOf(spec, context) {
   return [own.usual ?? spec.usual, own.possible ?? spec.possible];
 }
 
-/** @type {Record<string, string>} */
-const ASKS = { choice: "Pick one.", yes_no: "Pick one.", mark: "Pick, scan or type it.", date: "Pick the day." };
+/** The words on a field's box, as a parameter of a message. @param {Kind} kind @param {Field} spec */
+const labelOf = (kind, spec) => declared("label", kind.name, spec.name);
 
-/** @param {Field} spec @param {any} given @param {Context} context @param {Problem[]} problems */
-function readField(spec, given, context, problems) {
-  const refuse = (/** @type {string} */ code, /** @type {string} */ words) => {
-    problems.push({ code, weight: "refuse", field: spec.name, words, suggestions: [] });
+/** @param {Kind} kind @param {Field} spec @param {any} given @param {Context} context @param {Problem[]} problems */
+function readField(kind, spec, given, context, problems) {
+  const label = labelOf(kind, spec);
+  const refuse = (/** @type {string} */ code, more = {}, id = code) => {
+    problems.push({ code, weight: "refuse", field: spec.name, message: message(id, { label, ...more }), suggestions: [] });
     return null;
   };
   const raw = strip(String(given.raw || ""));
-  if (!raw) return spec.required ? refuse("missing", `${spec.label}${spec.label.endsWith("?") ? "" : " is missing."} ${ASKS[spec.sort] ?? "Type it."}`) : null;
-  if (spec.sort === "number") return readNumber(spec, raw, given, context, problems);
+  if (!raw) return spec.required ? refuse("missing", { sort: spec.sort }, spec.label.endsWith("?") ? "missing-question" : "missing") : null;
+  if (spec.sort === "number") return readNumber(kind, spec, raw, given, context, problems);
   if (spec.sort === "choice" && !spec.choices.some(([value]) => value === raw)) {
-    return refuse("no_such_choice", `${spec.label}: pick one of the choices.`);
+    return refuse("no_such_choice");
   }
-  if (spec.sort === "yes_no" && raw !== "yes" && raw !== "no") return refuse("no_such_choice", `${spec.label}: yes or no.`);
+  if (spec.sort === "yes_no" && raw !== "yes" && raw !== "no") return refuse("no_such_choice", {}, "no_such_choice-yes_no");
   if (spec.sort === "date" && !isDate(raw)) {
-    return refuse("no_date", `${spec.label}: ${[...raw].slice(0, 20).join("")} is no date. Pick the day.`);
+    return refuse("no_date", { typed: [...raw].slice(0, 20).join("") });
   }
   if (raw.length > TEXT_MAX && [...raw].length > TEXT_MAX) {
-    return refuse("too_long", `${spec.label} is longer than ${TEXT_MAX} characters. Shorten it; the rest can go into a note.`);
+    return refuse("too_long", { most: TEXT_MAX });
   }
   return raw;
 }
 
-/** @param {Field} spec @param {string} raw @param {any} given @param {Context} context @param {Problem[]} problems */
-function readNumber(spec, raw, given, context, problems) {
+/** @param {Kind} kind @param {Field} spec @param {string} raw @param {any} given @param {Context} context @param {Problem[]} problems */
+function readNumber(kind, spec, raw, given, context, problems) {
   const unit = given.unit || "";
   const correction = correctionOf(context.corrections, given);
-  const found = (/** @type {string} */ code, /** @type {any} */ weight, /** @type {string} */ words) => {
-    problems.push({ code, weight, field: spec.name, words, suggestions: [] });
+  const found = (/** @type {string} */ code, /** @type {any} */ weight, /** @type {any} */ more, id = code) => {
+    problems.push({ code, weight, field: spec.name, message: message(id, { label: labelOf(kind, spec), ...more }), suggestions: [] });
     return null;
   };
   if (!spec.units.includes(unit)) {
-    return found("no_such_unit", "refuse", `${spec.label} is read in ${spec.units.map(symbol).join(", ")}. Pick one.`);
+    return found("no_such_unit", "refuse", { units: { list: spec.units.map((each) => ({ unit: each })) } });
   }
   try {
     const typed = parseNumber(raw);
     const value = toCanonical(correction ? putRight(typed, unit, spec.units[0], correction) : typed, unit);
-    const problem = checkRange(spec, value, typed, unit, context);
+    const problem = checkRange(kind, spec, value, typed, unit, context);
     if (problem) problems.push(problem);
     return value;
   } catch (error) {
-    if (error instanceof NotANumber) return found("no_number", "refuse", `${spec.label}: ${error.message}`);
-    if (error instanceof OutOfDomain) return found("impossible", "stop", `${spec.label}: ${error.message}`);
+    if (error instanceof NotANumber) return found("no_number", "refuse", { reason: reasonOf(error) });
+    if (error instanceof OutOfDomain) return found("impossible", "stop", { reason: reasonOf(error) }, "impossible-outside");
     throw error;
   }
 }
 
-/** @param {Field} spec @param {number} value @param {number} typed @param {string} unit @param {Context} context @returns {Problem | null} */
-function checkRange(spec, value, typed, unit, context) {
+/** Why the sums refuse a figure. @param {Error} error */
+const reasonOf = (error) => message("as_said", { words: error.message });
+
+/** @param {Kind} kind @param {Field} spec @param {number} value @param {number} typed @param {string} unit @param {Context} context @returns {Problem | null} */
+function checkRange(kind, spec, value, typed, unit, context) {
   const [usual, possible] = limitsOf(spec, context);
   // A proof reading is about twice the percentage: good enough to ask, never used as a strength.
   const measured = unit === "proof_glass" ? value / 2 : value;
   const isImpossible = isOutside(measured, possible);
-  const act = spec.danger.filter(([least]) => value >= least).at(-1);
-  if (act && !isImpossible) {
+  const act = spec.danger.filter(([least]) => value >= least).length - 1;
+  const [label, given] = [labelOf(kind, spec), figureParam(showNumber(typed, spec.decimals), unit)];
+  if (act >= 0 && !isImpossible) {
     // A figure that may mean danger is never talked down: nothing smaller is offered beside it.
-    const given = strip(`${showNumber(typed, spec.decimals)} ${symbol(unit)}`);
-    return { code: "danger", weight: "ask", field: spec.name, words: `${spec.label} ${given}. ${act[1]}`, suggestions: [] };
+    const said = message("danger", { label, figure: given, act: declared("danger", kind.name, spec.name, String(act)) });
+    return { code: "danger", weight: "ask", field: spec.name, message: said, suggestions: [] };
   }
   if (!isImpossible && !isOutside(measured, usual)) return null;
   const suggestions = likelySlips(spec, typed, unit, usual, context.last?.[spec.name]).map((slip) => ({
-    field: spec.name, raw: slip.raw, unit: slip.unit, words: slip.words,
+    field: spec.name, raw: slip.raw, unit: slip.unit, message: slip.message,
   }));
-  const shown = `${spec.label} ${strip(`${showNumber(typed, spec.decimals)} ${symbol(unit)}`)}`;
   if (isImpossible) {
-    const words = `${shown} cannot be: ${span(possible, spec)} is possible. Look again, or keep it as read.`;
-    return { code: "impossible", weight: "stop", field: spec.name, words, suggestions };
+    const said = message("impossible", { label, figure: given, possible: span(possible, spec) });
+    return { code: "impossible", weight: "stop", field: spec.name, message: said, suggestions };
   }
-  const words = `${shown} is unusual: ${span(usual, spec)} is usual here. Look again.`;
-  return { code: "unusual", weight: "ask", field: spec.name, words, suggestions };
+  const said = message("unusual", { label, figure: given, usual: span(usual, spec) });
+  return { code: "unusual", weight: "ask", field: spec.name, message: said, suggestions };
 }
 
 /** @param {number} value @param {Range} range */
@@ -141,11 +147,8 @@ const isOutside = (value, [low, high]) => (low !== null && value < low) || (high
 
 /** @param {Range} range @param {Field} spec */
 function span([low, high], spec) {
-  const text =
-    low === null ? `up to ${showNumber(/** @type {number} */ (high), null)}`
-    : high === null ? `${showNumber(low, null)} or more`
-    : `${showNumber(low, null)} to ${showNumber(high, null)}`;
-  return strip(`${text} ${symbol(spec.units[0])}`);
+  const shown = (/** @type {number | null} */ end) => (end === null ? null : showNumber(end, null));
+  return { from: shown(low), to: shown(high), unit: spec.units[0] };
 }
 
 /** @param {Kind} kind @param {any} entry @param {Record<string, any>} values @param {Context} context @param {Problem[]} problems */
@@ -169,8 +172,8 @@ function readFigures(kind, entry, values, context, problems) {
     } catch (error) {
       if (!(error instanceof OutOfDomain)) throw error;
       if (figure.only_shown) continue;
-      const words = `${figure.label}: ${error.message}`;
-      problems.push({ code: "outside_tables", weight: "stop", field: firstField(kind, figure), words, suggestions: [] });
+      const said = message("outside_tables", { label: declared("figure", kind.name, figure.name), reason: reasonOf(error) });
+      problems.push({ code: "outside_tables", weight: "stop", field: firstField(kind, figure), message: said, suggestions: [] });
     }
   }
   return figures;

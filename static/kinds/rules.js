@@ -1,6 +1,7 @@
 // @ts-check
 /** Checks between the fields of one entry, and sentences that name what was read. With read.js the twin of webapp/kinds/read.py. */
 import { symbol } from "../trade/units.js";
+import { declared, figure as figureParam, message } from "./message.js";
 import { fixedEven } from "./slips.js";
 import { strip } from "./strip.js";
 
@@ -14,7 +15,9 @@ export function checkRule(rule, read) {
   const [left, right] = [sideOf(rule.left, read), sideOf(rule.right, read)];
   if (!isBroken(rule, left, right, read)) return null;
   const weight = /** @type {any} */ (rule.weight);
-  return { code: rule.code, weight, field: rule.right.split("|")[0], words: fill(rule.words, read), suggestions: [] };
+  const params = Object.fromEntries([...rule.words.matchAll(/\{(\w+)\}/g)].map(([, name]) => [name, paramOf(name, read)]));
+  const said = message(`rule-${read.kind.name}-${rule.code}`, params);
+  return { code: rule.code, weight, field: rule.right.split("|")[0], message: said, suggestions: [] };
 }
 
 /** @param {Rule} rule @param {any} left @param {any} right @param {Read} read */
@@ -48,6 +51,18 @@ const valueOf = (name, read) => read.figures[name] ?? read.values[name] ?? null;
 
 /** The sentence with `{field}` replaced by what was read, or by the figure. @param {string} words @param {Read} read */
 export const fill = (words, read) => words.replace(/\{(\w+)\}/g, (_, name) => shown(name, read)).replace(/(, | at )\u2013$/, "");
+
+/** A field as typed with its unit, or a figure rounded with its unit, as a parameter of a message. @param {string} name @param {Read} read */
+function paramOf(name, read) {
+  const given = read.entry.values[name];
+  const spec = read.kind.fields.find((field) => field.name === name);
+  if (given?.raw) {
+    if (spec?.sort === "choice" || spec?.sort === "yes_no") return declared("choice", read.kind.name, name, given.raw);
+    return figureParam(String(given.raw), spec?.units.includes(given.unit) ? given.unit : "");
+  }
+  const figure = read.kind.figures.find((one) => one.name === name);
+  return figure && name in read.figures ? figureParam(fixedEven(read.figures[name], figure.decimals), figure.unit) : "–";
+}
 
 /** A field as typed with its unit, or a figure rounded with its unit, for sentences. @param {string} name @param {Read} read */
 export function shown(name, read) {

@@ -1,12 +1,14 @@
 // @ts-check
 /** Likely slips of the thumb: swapped digits, a slipped point, °F typed as °C. Twin of webapp/kinds/slips.py. */
+import { message } from "./message.js";
 import { OutOfDomain, NotANumber } from "../trade/errors.js";
-import { formatNumber, parseNumber, symbol, toCanonical } from "../trade/units.js";
+import { formatNumber, parseNumber, toCanonical } from "../trade/units.js";
 
 /**
  * @typedef {import("./kinds.js").Field} Field
  * @typedef {import("./kinds.js").Range} Range
- * @typedef {{raw: string, unit: string, words: string, value: number}} Slip as typed; `value` is canonical
+ * @typedef {import("./message.js").Message} Message
+ * @typedef {{raw: string, unit: string, message: Message | null, value: number}} Slip as typed; `value` is canonical
  */
 
 const MOST = 2;
@@ -25,11 +27,11 @@ export function likelySlips(spec, typed, unit, usual, last) {
   const sign = typed < 0 ? "-" : "";
   /** @type {Map<string, Slip>} */
   const found = new Map();
-  const asTyped = asSlip(sign + text, unit, "");
+  const asTyped = asSlip(sign + text, unit, null);
   // A falling figure that rose is wrong however near it is.
   const off = asTyped && last != null && !rose(spec, asTyped.value, last) ? Math.abs(asTyped.value - last) : Infinity;
-  for (const [raw, asUnit, words] of [...swaps(text, unit), ...points(typed, unit, spec.decimals), ...senses(spec, text, unit)]) {
-    const slip = asSlip(sign + raw, asUnit, words);
+  for (const [raw, asUnit, why] of [...swaps(text, unit), ...points(typed, unit, spec.decimals), ...senses(spec, text, unit)]) {
+    const slip = asSlip(sign + raw, asUnit, why);
     const isOther = slip && (slip.raw !== sign + text || slip.unit !== unit);
     const isNearer = isOther && Math.abs(slip.value - (last ?? 0)) < off;
     if (isNearer && fits(spec, slip.value, usual, last) && !found.has(slip.raw + slip.unit)) found.set(slip.raw + slip.unit, slip);
@@ -65,7 +67,7 @@ export function fixedEven(value, decimals) {
 
 /** Swap each pair of neighbouring digits, over the point too; nobody types a leading zero. @param {string} text @param {string} unit */
 function swaps(text, unit) {
-  /** @type {[string, string, string][]} */
+  /** @type {[string, string, Message][]} */
   const swapped = [];
   const places = [...text].flatMap((char, at) => (/[0-9]/.test(char) ? [at] : []));
   for (let i = 0; i + 1 < places.length; i += 1) {
@@ -73,25 +75,25 @@ function swaps(text, unit) {
     const [a, b] = [places[i], places[i + 1]];
     [chars[a], chars[b]] = [chars[b], chars[a]];
     const raw = chars.join("");
-    if (raw !== text && !/^0[0-9]/.test(raw)) swapped.push([raw, unit, "two digits swapped"]);
+    if (raw !== text && !/^0[0-9]/.test(raw)) swapped.push([raw, unit, message("slip-swapped")]);
   }
   return swapped;
 }
 
-/** @param {number} typed @param {string} unit @param {number | null} decimals @returns {[string, string, string][]} */
+/** @param {number} typed @param {string} unit @param {number | null} decimals @returns {[string, string, Message][]} */
 const points = (typed, unit, decimals) =>
-  FACTORS.map((factor) => [showNumber(Math.abs(typed) * factor, decimals), unit, "the point slipped"]);
+  FACTORS.map((factor) => [showNumber(Math.abs(typed) * factor, decimals), unit, message("slip-point")]);
 
-/** @param {Field} spec @param {string} text @param {string} unit @returns {[string, string, string][]} */
+/** @param {Field} spec @param {string} text @param {string} unit @returns {[string, string, Message][]} */
 const senses = (spec, text, unit) =>
   spec.units
     .filter((other) => other !== unit && TEMPERATURES.includes(other) && TEMPERATURES.includes(unit))
-    .map((other) => [text, other, `${symbol(other)}, not ${symbol(unit)}`]);
+    .map((other) => [text, other, message("slip-unit", { meant: { unit: other }, typed: { unit } })]);
 
-/** @param {string} raw @param {string} unit @param {string} words @returns {Slip | null} */
-function asSlip(raw, unit, words) {
+/** @param {string} raw @param {string} unit @param {Message | null} why @returns {Slip | null} */
+function asSlip(raw, unit, why) {
   try {
-    return { raw, unit, words, value: toCanonical(parseNumber(raw), unit) };
+    return { raw, unit, message: why, value: toCanonical(parseNumber(raw), unit) };
   } catch (error) {
     if (error instanceof OutOfDomain || error instanceof NotANumber) return null;
     throw error;

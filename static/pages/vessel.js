@@ -76,7 +76,7 @@ async function strange(mark, wrong) {
 function questions(card) {
   if (!card.queries.length) return nothing;
   return html`<section class="stack" aria-label="Open queries" id="queries">${card.queries.map((/** @type {any} */ query) => html`
-    <div class="band band--${query.weight}"><p>${badge(query.weight)} ${query.words}</p>
+    <div class="band band--${query.weight}"><p>${badge(query.weight)} ${said(query)}</p>
       ${query.weight === "note" || NOT_A_FIGURE.has(query.code) ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
 }
 

@@ -18,6 +18,7 @@ from webapp.book.record.clock import corrected, order_skew, sort_text, utc_text
 from webapp.book.record.log import canonical
 from webapp.book.record.store import Book
 from webapp.book.record.upcast import upcast
+from webapp.kinds.message import to_json
 
 
 def fold_plainly(book: Book) -> dict[str, Any]:
@@ -40,7 +41,8 @@ def fold_plainly(book: Book) -> dict[str, Any]:
             flows = [f for f in outcome.effect.flows if f.lpa_ul or f.volume_ml or f.mass_g]
             found["flows"] += [(plan.id, *asdict(f).values(), plan.at) for f in flows]
             found["queries"] += [
-                (plan.id, name, q.code, q.weight, q.field, q.words, answer) for name, q, answer in outcome.questions
+                (plan.id, name, q.code, q.weight, q.field, canonical(to_json(q.message)), answer)
+                for name, q, answer in outcome.questions
             ]
             found["standing"].append((plan.root, plan.id, plan.order_key, outcome.standing))
     return {"states": states} | {name: sorted(lines) for name, lines in found.items()}
@@ -55,7 +57,7 @@ def fold_kept(book: Book) -> dict[str, Any]:
         "SELECT entry, source, target, lpa_ul, volume_ml, mass_g, source_fill, target_fill, reason, source_account, "
         "target_account, sort, at FROM flows"
     )
-    queries = "SELECT entry, name, code, weight, field, words, answer FROM queries"
+    queries = "SELECT entry, name, code, weight, field, message, answer FROM queries"
     standing = "SELECT root, entry, order_key, standing FROM folded"
     return {
         "states": {key: state(book, key) for key in keys},

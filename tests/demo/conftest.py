@@ -6,8 +6,8 @@ from collections.abc import Iterator
 import pytest
 
 from webapp import demo
-from webapp.book.opening import open_book
-from webapp.book.record.store import Book
+from webapp.book.fold.queries import for_entry
+from webapp.book.record.store import Book, open_book
 
 
 class Year:
@@ -34,16 +34,12 @@ class Year:
         return [(row["code"], row["weight"], row["field"]) for row in rows]
 
     def words(self, entry_id: str, code: str) -> str:
-        row = self.book.one("SELECT words FROM queries WHERE entry = ? AND code = ?", (entry_id, code))
-        assert row is not None, code
-        return str(row["words"])
+        (words,) = [row["words"] for row in for_entry(self.book, entry_id) if row["code"] == code]
+        return str(words)
 
     def suggested(self, entry_id: str, code: str) -> list[dict[str, str]]:
-        import json
-
-        row = self.book.one("SELECT suggestions FROM queries WHERE entry = ? AND code = ?", (entry_id, code))
-        assert row is not None, code
-        found: list[dict[str, str]] = json.loads(row["suggestions"])
+        (found,) = [row["suggestions"] for row in for_entry(self.book, entry_id) if row["code"] == code]
+        assert isinstance(found, list)
         return found
 
 

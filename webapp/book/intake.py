@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
@@ -26,7 +25,9 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.soundness import check_entry
 from webapp.book.record.store import Book
 from webapp.book.record.upcast import stored_mark
+from webapp.kinds.message import message
 from webapp.kinds.read import Problem
+from webapp.words.travel import keep_problem, with_words
 
 BATCH_MOST = 200
 BYTES_MOST = 512 * 1024
@@ -135,7 +136,7 @@ class _Desk:
             raise BookError("The batch is larger than 512 KB. Send it in halves.")
         self._note_counter(entry)
         if problems:
-            self._put_aside(entry, text, "refused", [asdict(p) for p in problems])
+            self._put_aside(entry, text, "refused", problems)
             return
         sha = log.sha256(text)
         known = self._known.get(entry["id"])
@@ -144,19 +145,17 @@ class _Desk:
         elif known["body_sha256"] == sha:
             self._results.append({"id": entry["id"], "settled": "known"})
         else:
-            words = f"This id is in the book with another body, under number {known.get('book_no')}. A person decides."
-            if "book_no" not in known:
-                words = "This id comes twice in one batch with two bodies. The first is in the book. A person decides."
-            self._put_aside(entry, text, "clash", [{"code": "clash", "weight": "stop", "field": "", "words": words}])
+            said = message("clash-in_batch")
+            if "book_no" in known:
+                said = message("clash-in_book", number=known["book_no"])
+            self._put_aside(entry, text, "clash", [Problem("clash", "stop", "", said)])
 
     def _barred(self, entry: dict[str, Any]) -> list[Problem]:
         """Return why this carrier may not hand in this entry, sound as it is; empty where it may."""
         if entry["device"] == DESK and not self.is_desk:
-            words = "It says that it was logged at the desk. Log it anew, at the desk or on the phone."
-            return [Problem("not_the_desk", "refuse", "device", words)]
+            return [Problem("not_the_desk", "refuse", "device", message("not_the_desk"))]
         if entry["kind"] == "answer" and not self.may_answer:
-            words = "Answers are given at the desk, by a distiller or the office. Sign in there, then answer."
-            return [Problem("may_not_answer", "refuse", "kind", words)]
+            return [Problem("may_not_answer", "refuse", "kind", message("may_not_answer"))]
         return []
 
     def write(self) -> list[dict[str, Any]]:
@@ -185,15 +184,16 @@ class _Desk:
         self._fresh[entry["id"]] = (row, json.loads(text))
         self._results.append({"id": entry["id"], "settled": "entered"})
 
-    def _put_aside(self, entry: Any, text: str, settled: str, problems: list[dict[str, Any]]) -> None:
+    def _put_aside(self, entry: Any, text: str, settled: str, problems: list[Problem]) -> None:
         said = entry if isinstance(entry, dict) else {}
-        text = text or _ascii_text(entry)
+        text, kept = text or _ascii_text(entry), [keep_problem(problem) for problem in problems]
         self._aside.append({
             "id": _short_text(said.get("id")), "device": _short_text(said.get("device")),
             "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
-            "problems": json.dumps(problems), **self._how,
+            "problems": json.dumps(kept), **self._how,
         })  # fmt: skip
-        self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": problems})
+        told = [with_words(one) for one in kept]
+        self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": told})
 
     def _note_counter(self, entry: Any) -> None:
         # One that is put aside has been seen too: the phone need not offer it again to close a gap.

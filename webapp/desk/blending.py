@@ -20,6 +20,7 @@ from webapp.book.vats.solve import NoVat, solve
 from webapp.book.vats.sum import Draw, Source, Vat, make_vat
 from webapp.desk import bp
 from webapp.desk.vat_form import VatForm, wish_words
+from webapp.words import sentence
 
 MARKS_MOST = 200
 
@@ -55,7 +56,7 @@ def vat_page() -> Any:
         always=form.always(), vat=vat, why=why, sorts=sources.sorts_of_spirit(current.book),
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
         asked=asked,
-        notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=CAUTION,
+        notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION),
     )  # fmt: skip
 
 
@@ -90,7 +91,7 @@ def _notes(form: VatForm, vat: Vat | None) -> list[str]:
     if not what:
         return []
     wanted = ("bottled", "aged", "aged_small", "coloured")
-    return [says(row) for row in limits_of(what, registry.site(current.book)) if row["limit"] in wanted]
+    return [sentence(says(row)) for row in limits_of(what, registry.site(current.book)) if row["limit"] in wanted]
 
 
 @bp.post("/blending/plan")

@@ -16,6 +16,7 @@ from webapp.desk import bp
 from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.proof import proof_from_strength
+from webapp.words import sentence
 
 Levels = list[tuple[float, str]]
 
@@ -31,7 +32,7 @@ def bottling_page() -> Any:
     return render_template(
         "desk/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
         charts=[chart | {"json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
-        caution=CAUTION,
+        caution=sentence(CAUTION),
     )  # fmt: skip
 
 
@@ -49,7 +50,7 @@ def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any]
     return {
         "gauge": gauge, "strength": strength, "proof": proof_from_strength(strength), "volume": volume,
         "low": label_low_pct(strength), "high": label_high_pct(strength), "bottles": bottles,
-        "least": says(least) if least else "", "said": gauge["values"].get("label_strength"),
+        "least": sentence(says(least)) if least else "", "said": gauge["values"].get("label_strength"),
     }  # fmt: skip
 
 

@@ -19,6 +19,7 @@ from webapp.book.record.soundness import check_entry
 from webapp.group import registry, sites
 from webapp.group.sites import SITE_ID, Conn
 from webapp.group.store import Store
+from webapp.words import sentence
 
 BATCH_MOST = 200
 BRANCHES_MOST = 100
@@ -241,7 +242,7 @@ def _row(raw: Any) -> tuple[dict[str, Any] | None, str, str]:
         return None, f"The body of book number {number} is not in its canonical form.", "malformed"
     problems, _ = check_entry(body)
     if problems:
-        return None, f"Book number {number}: {problems[0].words}", problems[0].code
+        return None, f"Book number {number}: {sentence(problems[0].message)}", problems[0].code
     texts_kept = {name: said[name] for name in _TEXTS}
     return {**texts_kept, "book_no": number, "skew_s": float(skew or 0), "id": body["id"],
             "body_sha256": sha256(said["body"])}, "", ""  # fmt: skip

@@ -100,6 +100,13 @@ class HandInSchema(Schema):
     entries = fields.List(fields.Raw(), required=True, validate=validate.Length(max=BATCH_MOST))
 
 
+class MessageSchema(Schema):
+    """A sentence before it is made: the id of a message in the catalogue, and its parameters by name."""
+
+    id = fields.String(required=True)
+    params = fields.Dict(required=True)
+
+
 class QuerySchema(Schema):
     """A question of the book to an entry."""
 
@@ -107,7 +114,8 @@ class QuerySchema(Schema):
     code = fields.String()
     weight = fields.String(validate=validate.OneOf(["stop", "ask", "note"]))
     field = fields.String()
-    words = fields.String()
+    message = fields.Nested(MessageSchema)
+    words = fields.String(metadata={"description": "The sentence that the message makes, in English."})
     suggestions = fields.List(fields.Dict())
 
 

@@ -13,8 +13,11 @@ from datetime import date
 from typing import Any
 
 from webapp.kinds.corrections import put_right
+from webapp.kinds.message import Declared, Figure, Message, Param, Several, Unit, as_said, message
+from webapp.kinds.message import Range as FromTo
 from webapp.kinds.slips import likely_slips, show_number
-from webapp.kinds.spec import Field, Figure, Kind, Range, Rule
+from webapp.kinds.spec import Field, Kind, Range, Rule
+from webapp.kinds.spec import Figure as Sum
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
 
@@ -28,7 +31,7 @@ class Suggestion:
     field: str
     raw: str
     unit: str
-    words: str = ""
+    message: Message | None = None  # what may have happened
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +41,7 @@ class Problem:
     code: str
     weight: str
     field: str
-    words: str
+    message: Message
     suggestions: tuple[Suggestion, ...] = ()
 
 
@@ -67,6 +70,18 @@ class Read:
         """Return the field as it was read: raw, unit, instrument. Empty where it was not."""
         value: Mapping[str, Any] = self.entry["values"].get(name) or {}
         return value
+
+    def param(self, name: str) -> Param:
+        """Return a field as typed with its unit, or a figure rounded with its unit, as a parameter of a message."""
+        raw, spec = self.raw(name), self.kind.field(name)
+        if raw.get("raw"):
+            if spec and spec.sort in ("choice", "yes_no"):
+                return Declared(("choice", self.kind.name, name, raw["raw"]))
+            return Figure(str(raw["raw"]), raw["unit"] if spec is not None and raw.get("unit") in spec.units else "")
+        for figure in self.kind.figures:
+            if figure.name == name and name in self.figures:
+                return Figure(f"{self.figures[name]:.{figure.decimals}f}", figure.unit)
+        return "–"
 
     def shown(self, name: str) -> str:
         """Return a field as typed with its unit, or a figure rounded with its unit, for sentences."""
@@ -116,71 +131,82 @@ def _fields(
 ) -> dict[str, Any]:  # fmt: skip
     values: dict[str, Any] = {}
     for spec in kind.fields:
-        value = _read_field(spec, entry["values"].get(spec.name) or {}, context, problems, corrected)
+        value = _read_field(kind, spec, entry["values"].get(spec.name) or {}, context, problems, corrected)
         if value is not None:
             values[spec.name] = value
     return values
 
 
-_ASKS = {"choice": "Pick one.", "yes_no": "Pick one.", "mark": "Pick, scan or type it.", "date": "Pick the day."}
+def label(kind: Kind, spec: Field) -> Declared:
+    """Return the words on a field's box, as a parameter of a message."""
+    return Declared(("label", kind.name, spec.name))
 
 
 def _read_field(
-    spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    kind: Kind, spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
     corrected: dict[str, float],
 ) -> Any:  # fmt: skip
-    raw = str(given.get("raw") or "").strip()
+    raw, called = str(given.get("raw") or "").strip(), label(kind, spec)
     if not raw:
         if spec.required:
-            missing = "" if spec.label.endswith("?") else " is missing."  # a question is its own sentence
-            words = f"{spec.label}{missing} {_ASKS.get(spec.sort, 'Type it.')}"
-            problems.append(Problem("missing", "refuse", spec.name, words))
+            id_ = "missing-question" if spec.label.endswith("?") else "missing"  # a question is its own sentence
+            problems.append(Problem("missing", "refuse", spec.name, message(id_, label=called, sort=spec.sort)))
         return None
     if spec.sort == "number":
-        return _read_number(spec, raw, given, context, problems, corrected)
-    if spec.sort == "choice" and raw not in dict(spec.choices):
-        problems.append(Problem("no_such_choice", "refuse", spec.name, f"{spec.label}: pick one of the choices."))
-        return None
-    if spec.sort == "yes_no" and raw not in ("yes", "no"):
-        problems.append(Problem("no_such_choice", "refuse", spec.name, f"{spec.label}: yes or no."))
-        return None
-    if spec.sort == "date" and not _is_date(raw):
-        problems.append(Problem("no_date", "refuse", spec.name, f"{spec.label}: {raw[:20]} is no date. Pick the day."))
-        return None
-    if len(raw) > TEXT_MAX:
-        words = f"{spec.label} is longer than {TEXT_MAX} characters. Shorten it; the rest can go into a note."
-        problems.append(Problem("too_long", "refuse", spec.name, words))
+        return _read_number(kind, spec, raw, given, context, problems, corrected)
+    refused = _refused_text(spec, raw, called)
+    if refused:
+        problems.append(refused)
         return None
     return raw
 
 
+def _refused_text(spec: Field, raw: str, called: Declared) -> Problem | None:
+    if spec.sort == "choice" and raw not in dict(spec.choices):
+        return Problem("no_such_choice", "refuse", spec.name, message("no_such_choice", label=called))
+    if spec.sort == "yes_no" and raw not in ("yes", "no"):
+        return Problem("no_such_choice", "refuse", spec.name, message("no_such_choice-yes_no", label=called))
+    if spec.sort == "date" and not _is_date(raw):
+        return Problem("no_date", "refuse", spec.name, message("no_date", label=called, typed=raw[:20]))
+    if len(raw) > TEXT_MAX:
+        return Problem("too_long", "refuse", spec.name, message("too_long", label=called, most=TEXT_MAX))
+    return None
+
+
 def _read_number(
-    spec: Field, raw: str, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    kind: Kind, spec: Field, raw: str, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
     corrected: dict[str, float],
 ) -> float | None:  # fmt: skip
     unit = given.get("unit") or ""
     correction = (context.get("corrections") or {}).get(str(given.get("instrument") or "").strip())
     if unit not in spec.units:
-        named = ", ".join(units.symbol(u) for u in spec.units)
-        problems.append(Problem("no_such_unit", "refuse", spec.name, f"{spec.label} is read in {named}. Pick one."))
+        said = message("no_such_unit", label=label(kind, spec), units=Several(tuple(map(Unit, spec.units))))
+        problems.append(Problem("no_such_unit", "refuse", spec.name, said))
         return None
     try:
         typed = units.parse_number(raw)
     except ValueError as error:
-        problems.append(Problem("no_number", "refuse", spec.name, f"{spec.label}: {error}"))
+        said = message("no_number", label=label(kind, spec), reason=reason_of(error))
+        problems.append(Problem("no_number", "refuse", spec.name, said))
         return None
     try:
         right = put_right(typed, unit, spec.units[0], correction) if correction else typed
         value = units.to_canonical(right, unit)
     except OutOfDomain as error:
-        problems.append(Problem("impossible", "stop", spec.name, f"{spec.label}: {error}"))
+        said = message("impossible-outside", label=label(kind, spec), reason=reason_of(error))
+        problems.append(Problem("impossible", "stop", spec.name, said))
         return None
     if right != typed:
         corrected[spec.name] = right - typed
-    problem = _check_range(spec, value, typed, unit, context)
+    problem = _check_range(kind, spec, value, typed, unit, context)
     if problem:
         problems.append(problem)
     return value
+
+
+def reason_of(error: ValueError) -> Message:
+    """Return why the sums refuse a figure."""
+    return as_said(str(error))
 
 
 def limits_of(spec: Field, context: Mapping[str, Any]) -> tuple[Range, Range]:
@@ -196,42 +222,35 @@ def _outside(value: float, limits: Range) -> bool:
 
 
 def _check_range(
-    spec: Field, value: float, typed: float, unit: str, context: Mapping[str, Any]
+    kind: Kind, spec: Field, value: float, typed: float, unit: str, context: Mapping[str, Any]
 ) -> Problem | None:
     usual, possible = limits_of(spec, context)
     # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
     measured = value / 2 if unit == "proof_glass" else value
     is_impossible = _outside(measured, possible)
-    act = [words for least, words in spec.danger if value >= least]
+    act = [n for n, (least, _) in enumerate(spec.danger) if value >= least]
+    called, shown = label(kind, spec), Figure(show_number(typed, spec.decimals), unit)
     if act and not is_impossible:
         # A figure that may mean danger is never talked down: nothing smaller is offered beside it.
-        shown = f"{show_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
-        return Problem("danger", "ask", spec.name, f"{spec.label} {shown}. {act[-1]}")
+        danger = Declared(("danger", kind.name, spec.name, str(act[-1])))
+        return Problem("danger", "ask", spec.name, message("danger", label=called, figure=shown, act=danger))
     if not is_impossible and not _outside(measured, usual):
         return None
     last = (context.get("last") or {}).get(spec.name)
-    shown = f"{show_number(typed, spec.decimals)} {units.symbol(unit)}".strip()
     suggestions = tuple(
-        Suggestion(spec.name, slip.raw, slip.unit, slip.words) for slip in likely_slips(spec, typed, unit, usual, last)
+        Suggestion(spec.name, slip.raw, slip.unit, slip.message)
+        for slip in likely_slips(spec, typed, unit, usual, last)
     )
     if is_impossible:
-        words = f"{spec.label} {shown} cannot be: {_span(possible, spec)} is possible. Look again, or keep it as read."
-        return Problem("impossible", "stop", spec.name, words, suggestions)
-    words = f"{spec.label} {shown} is unusual: {_span(usual, spec)} is usual here. Look again."
-    return Problem("unusual", "ask", spec.name, words, suggestions)
+        said = message("impossible", label=called, figure=shown, possible=_span(possible, spec))
+        return Problem("impossible", "stop", spec.name, said, suggestions)
+    said = message("unusual", label=called, figure=shown, usual=_span(usual, spec))
+    return Problem("unusual", "ask", spec.name, said, suggestions)
 
 
-def _span(limits: Range, spec: Field) -> str:
-    low, high = limits
-    symbol = units.symbol(spec.units[0])
-    show = [show_number(x, None) for x in limits if x is not None]
-    if low is None:
-        text = f"up to {show[0]}"
-    elif high is None:
-        text = f"{show[0]} or more"
-    else:
-        text = f"{show[0]} to {show[1]}"
-    return f"{text} {symbol}".strip()
+def _span(limits: Range, spec: Field) -> FromTo:
+    low, high = (None if end is None else show_number(end, None) for end in limits)
+    return FromTo(low, high, spec.units[0])
 
 
 def _figures(
@@ -256,7 +275,9 @@ def _figures(
         except OutOfDomain as error:
             if not figure.only_shown:
                 at = _first_field(kind, figure)
-                problems.append(Problem("outside_tables", "stop", at, f"{figure.label}: {error}"))
+                called = Declared(("figure", kind.name, figure.name))
+                said = message("outside_tables", label=called, reason=reason_of(error))
+                problems.append(Problem("outside_tables", "stop", at, said))
             continue
         done[key] = found
         if found is not None:
@@ -287,7 +308,7 @@ def _input(
     return None
 
 
-def _first_field(kind: Kind, figure: Figure) -> str:
+def _first_field(kind: Kind, figure: Sum) -> str:
     names = [source for sources in figure.inputs.values() for source in sources]
     return next((name for name in names if kind.field(name)), "")
 
@@ -306,7 +327,14 @@ def _check_rule(rule: Rule, read: Read) -> Problem | None:
         broken = not left <= right
     else:
         broken = left == right and not _near(rule, read)
-    return Problem(rule.code, rule.weight, rule.right.split("|")[0], fill(rule.words, read)) if broken else None
+    if not broken:
+        return None
+    said = message(f"rule-{read.kind.name}-{rule.code}", **{name: read.param(name) for name in _named_in(rule.words)})
+    return Problem(rule.code, rule.weight, rule.right.split("|")[0], said)
+
+
+def _named_in(words: str) -> list[str]:
+    return re.findall(r"\{(\w+)\}", words)
 
 
 def _side(name: str, read: Read) -> Any:

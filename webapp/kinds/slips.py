@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
 
+from webapp.kinds.message import Message, Unit, message
 from webapp.kinds.spec import Field, Range
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
 
 MOST = 2
 SHOWN_MOST = 1e9
+SWAPPED, POINT = message("slip-swapped"), message("slip-point")
 FACTORS = (0.1, 10.0, 0.01, 100.0, 0.001, 1000.0)  # 1040 is often typed for 1.040
 
 
@@ -21,7 +23,7 @@ class Slip:
 
     raw: str
     unit: str
-    words: str
+    message: Message | None
     value: float  # canonical
 
 
@@ -34,13 +36,13 @@ def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float
     text = show_number(abs(typed), spec.decimals)
     sign = "-" if typed < 0 else ""
     found: dict[str, Slip] = {}
-    as_typed = _slip(spec, sign + text, unit, "")
+    as_typed = _slip(spec, sign + text, unit, None)
     near = last if last is not None else 0.0
     far = inf  # a falling figure that rose is wrong however near it is
     if as_typed and last is not None and not _rose(spec, as_typed.value, last):
         far = abs(as_typed.value - near)
-    for raw, as_unit, words in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
-        slip = _slip(spec, sign + raw, as_unit, words)
+    for raw, as_unit, why in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
+        slip = _slip(spec, sign + raw, as_unit, why)
         is_other = slip is not None and (slip.raw, slip.unit) != (sign + text, unit)
         if slip and is_other and _fits(spec, slip.value, usual, last) and abs(slip.value - near) < far:
             found.setdefault(slip.raw + slip.unit, slip)
@@ -59,7 +61,7 @@ def show_number(value: float, decimals: int | None) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
-def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
+def _swaps(text: str, unit: str) -> list[tuple[str, str, Message]]:
     """Swap each pair of neighbouring digits, over the point too; nobody types a leading zero."""
     swapped = []
     places = [i for i, char in enumerate(text) if char.isdigit()]
@@ -68,23 +70,23 @@ def _swaps(text: str, unit: str) -> list[tuple[str, str, str]]:
         chars[a], chars[b] = chars[b], chars[a]
         raw = "".join(chars)
         if raw != text and not (raw[0] == "0" and raw[1:2].isdigit()):
-            swapped.append((raw, unit, "two digits swapped"))
+            swapped.append((raw, unit, SWAPPED))
     return swapped
 
 
-def _points(typed: float, unit: str, decimals: int | None) -> list[tuple[str, str, str]]:
+def _points(typed: float, unit: str, decimals: int | None) -> list[tuple[str, str, Message]]:
     value = abs(typed)
-    return [(show_number(value * f, decimals), unit, "the point slipped") for f in FACTORS]
+    return [(show_number(value * f, decimals), unit, POINT) for f in FACTORS]
 
 
-def _senses(spec: Field, text: str, unit: str) -> list[tuple[str, str, str]]:
+def _senses(spec: Field, text: str, unit: str) -> list[tuple[str, str, Message]]:
     others = [u for u in spec.units if u != unit and {u, unit} <= {"degC", "degF"}]
-    return [(text, other, f"{units.symbol(other)}, not {units.symbol(unit)}") for other in others]
+    return [(text, other, message("slip-unit", meant=Unit(other), typed=Unit(unit))) for other in others]
 
 
-def _slip(spec: Field, raw: str, unit: str, words: str) -> Slip | None:
+def _slip(spec: Field, raw: str, unit: str, why: Message | None) -> Slip | None:
     try:
-        return Slip(raw, unit, words, units.to_canonical(units.parse_number(raw), unit))
+        return Slip(raw, unit, why, units.to_canonical(units.parse_number(raw), unit))
     except (OutOfDomain, ValueError):
         return None
 

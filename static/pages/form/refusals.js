@@ -26,7 +26,7 @@ function showAt(form, name, problem) {
   const control = controlOf(form, name);
   if (problem) control?.setAttribute("aria-invalid", "true");
   else control?.removeAttribute("aria-invalid");
-  render(problem ? html`<p class="field__error" role="alert">${problem.words}</p>` : nothing, lineOf(box));
+  render(problem ? html`<p class="field__error" role="alert">${said(problem)}</p>` : nothing, lineOf(box));
   lineOf(box).hidden = !problem;
 }
 

@@ -8,10 +8,11 @@ import webapp.kinds
 from webapp.book.before.view import Query, View
 from webapp.book.checks import clock, questions
 from webapp.book.fold.evaluate import with_notes
-from webapp.kinds.read import Read, read_entry
+from webapp.kinds.read import Read, Suggestion, read_entry
 from webapp.kinds.spec import NOTHING
 from webapp.trade import units
 from webapp.trade.marks import make_mark
+from webapp.words import sentence
 
 ZONE = "+02:00"
 VESSELS = {
@@ -122,3 +123,9 @@ def _given(spec: Any, text: str) -> dict[str, str]:
 
 def _utc(moment: datetime) -> str:
     return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
+def hint(suggestion: Suggestion) -> str:
+    """Return what is said beside a suggested figure."""
+    assert suggestion.message
+    return sentence(suggestion.message)

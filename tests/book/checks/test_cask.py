@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.book.checks.ledger import Ledger, codes, only
+from tests.book.checks.ledger import Ledger, codes, hint, only
 
 
 def filled(vessel: str = "C1", kg: str = "189.0", strength: str = "61.5", at: str = "2025-05-13 10:00") -> Ledger:
@@ -85,7 +85,7 @@ def test_swapped_digits_make_alcohol_out_of_nothing():
     assert query.weight == "stop"
     assert query.field == "strength"
     assert query.words.endswith("(60.2 %) of 13 May 2025; a cask cannot gain.")
-    assert [(s.field, s.raw, s.words) for s in query.suggestions] == [("strength", "59.7", "two digits swapped")]
+    assert [(s.field, s.raw, hint(s)) for s in query.suggestions] == [("strength", "59.7", "two digits swapped")]
 
 
 def test_a_gross_weight_that_grew():
@@ -104,7 +104,7 @@ def test_a_gross_weight_with_swapped_digits():
     regauge(book, "2025-11-12 10:00", "236.8", "61.2")
     query = only(regauge(book, "2026-05-12 10:00", "263.0", "61.0"), "cask_grew")
     assert (query.weight, query.field) == ("stop", "gross")
-    assert ("236.0", "two digits swapped") in [(s.raw, s.words) for s in query.suggestions]
+    assert ("236.0", "two digits swapped") in [(s.raw, hint(s)) for s in query.suggestions]
 
 
 def test_a_raw_reading_typed_as_true():

@@ -1,6 +1,6 @@
 """Ferment checks. Figures of the limits: common practice, no source."""
 
-from tests.book.checks.ledger import Ledger, codes, only
+from tests.book.checks.ledger import Ledger, codes, hint, only
 
 
 def pears() -> Ledger:
@@ -26,7 +26,7 @@ def test_gravity_that_rose_is_asked_about_with_the_swap_that_explains_it():
     assert query.words == "Gravity 1.043 is above 1.031 of 08:10 the day before; it can only fall."
     query = only(read(book, "2025-09-24 08:15", "1.052"), "ferment_gravity_rose")
     assert query.words.endswith("is above 1.043 of 08:05; it can only fall.")
-    assert [(s.raw, s.words) for s in query.suggestions] == [("1.025", "two digits swapped")]
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("1.025", "two digits swapped")]
 
 
 def test_gravity_within_the_reading_of_the_glass_is_not_asked_about():
@@ -116,7 +116,7 @@ def test_fahrenheit_typed_as_celsius():
         "Mash 66.6 °C would kill the yeast. Read as Fahrenheit it is 19.2 °C (66.6 °F), "
         "which fits 18.9 °C of 08:00 the day before. Did you mean that?"
     )
-    assert [(s.field, s.raw, s.unit, s.words) for s in query.suggestions] == [
+    assert [(s.field, s.raw, s.unit, hint(s)) for s in query.suggestions] == [
         ("temp", "66.6", "degF", "19.2 °C")
     ]
 

@@ -5,6 +5,7 @@ import pytest
 from tests.book.checks.ledger import Ledger, codes, only
 from tests.trade.reference_files import read_json
 from webapp.book.checks.product_limits import categories_of, limits, limits_of, says
+from webapp.words import sentence
 
 LAW = read_json("legal_limits.json")
 US = {"units": "us"}
@@ -50,10 +51,10 @@ def test_each_limit_says_its_source_and_how_it_was_read():
         assert len(row["source"]) > 10
         assert isinstance(row["read"], bool)
         assert row["on"] >= "2026-01-01"
-        sentence = says(row)
-        assert row["source"] in sentence
-        assert row["read"] or "from memory" in sentence
-        assert "{" not in sentence
+        said = sentence(says(row))
+        assert row["source"] in said
+        assert row["read"] or "from memory" in said
+        assert "{" not in said
 
 
 def test_a_name_finds_its_likeliest_category():

@@ -3,7 +3,7 @@
 Vapour temperature against strength: vapour-liquid data from memory, 0.7 degC either way, 1 degC lower for 300 m.
 """
 
-from tests.book.checks.ledger import Ledger, codes, only
+from tests.book.checks.ledger import Ledger, codes, hint, only
 
 DAY = "2025-09-25"
 
@@ -53,7 +53,7 @@ def test_strength_that_rises_in_hearts_with_its_slip():
     assert query.words.startswith("True strength 87.")
     assert "is above 70.8 % of 10:45; after the heads cut it can only fall" in query.words
     # 65.8 was read: swapped digits of 86.5 give 68.5, whose true strength is still below the last one.
-    assert [(s.raw, s.words) for s in query.suggestions] == [("68.5", "two digits swapped")]
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("68.5", "two digits swapped")]
 
 
 def test_strength_may_rise_when_plates_or_water_were_changed():
@@ -111,7 +111,7 @@ def test_wash_that_no_ferment_gives_and_a_vessel_without_wash():
     asked = book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="480", wash_strength="41")
     query = only(asked, "wash_strength")
     assert query.weight == "stop"
-    assert [(s.raw, s.words) for s in query.suggestions] == [("4.1", "the point slipped")]
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("4.1", "the point slipped")]
     asked = book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="480", wash_strength="12")
     assert (only(asked, "wash_strength").weight, asked[0].field) == ("ask", "wash_strength")
     asked = book.enter("charge", "S1", f"{DAY} 18:00", from_vessel="R3", wash="90", wash_strength="24")
@@ -134,7 +134,7 @@ def test_overfilled_still():
         book.enter("charge", "S1", f"{DAY} 15:30", from_vessel="F1", wash="4820", wash_strength="5.1"), "over_capacity"
     )
     assert query.weight == "stop"
-    assert (query.suggestions[0].raw, query.suggestions[0].words) == ("482.0", "the point slipped")
+    assert (query.suggestions[0].raw, hint(query.suggestions[0])) == ("482.0", "the point slipped")
 
 
 def test_warm_distillate():

@@ -11,8 +11,10 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Protocol
 
+from webapp.kinds.message import Message
 from webapp.kinds.read import Suggestion
 from webapp.kinds.state import EMPTY_VESSEL
+from webapp.words import sentence
 
 State = Mapping[str, Any]
 
@@ -24,8 +26,13 @@ class Query:
     code: str
     weight: str
     field: str
-    words: str
+    message: Message
     suggestions: tuple[Suggestion, ...] = ()
+
+    @property
+    def words(self) -> str:
+        """The question in English, for whoever reads the program rather than the book."""
+        return sentence(self.message)
 
 
 class Registry(Protocol):

@@ -122,7 +122,7 @@ def questions(read: Read, view: View) -> list[Query]:
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [
-        Query(p.code, p.weight, p.field, p.words, p.suggestions)
+        Query(p.code, p.weight, p.field, p.message, p.suggestions)
         for p in read.problems
         if p.weight != "refuse" and not (p.code in RANGE_CODES and p.field in reasons)
     ]
@@ -143,4 +143,4 @@ def _about_figure(query: Query) -> bool:
 
 
 def _as_stop(query: Query) -> Query:
-    return Query(query.code, "stop", query.field, query.words, query.suggestions)
+    return Query(query.code, "stop", query.field, query.message, query.suggestions)

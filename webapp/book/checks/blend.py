@@ -8,7 +8,8 @@ from typing import Any
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import named
-from webapp.book.checks.words import about, plain
+from webapp.book.checks.words import figure, rounded
+from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.stock import Amount, spirit_volume_ml
 from webapp.trade.alcoholometry import litres_from_mass
@@ -43,35 +44,35 @@ def _measured(read: Read, view: View, held: Mapping[str, Any], target: float) ->
     off = round(now - target, 2)
     if not limit("reduce_pct", view) < abs(off) <= limit("reduce_near_pct", view):
         return
-    words = f"{about(now)} % measured, {plain(target, 1)} % wanted: {about(abs(off))} points "
-    if off > 0:
-        more = (read.figures.get("needed") or 0.0) - (read.figures.get("water_mass") or 0.0)  # by the book's own sum
-        words += f"too strong. By mass {about(more)} kg of water more." if more > 0 else "too strong."
-    else:
-        words += "too weak. Spirit has to go in; water cannot come out."
-    yield Query("reduce_target", "ask", at, words + _not_a_loss(read, view, held))
+    more = (read.figures.get("needed") or 0.0) - (read.figures.get("water_mass") or 0.0)  # by the book's own sum
+    said = message(
+        "reduce_target", now=rounded(now, 1, "pct_vol"), target=figure(target, 1, "pct_vol"),
+        off=rounded(abs(off), 1, "pct_vol"), side="strong" if off > 0 else "weak",
+        water=rounded(more, 1, "kg") if off > 0 and more > 0 else "none", balance=_not_a_loss(read, view, held),
+    )  # fmt: skip
+    yield Query("reduce_target", "ask", at, said)
 
 
-def _not_a_loss(read: Read, view: View, held: Mapping[str, Any]) -> str:
-    """Say whether a dip that looks short of the plain sum of volumes has all its pure alcohol."""
+def _not_a_loss(read: Read, view: View, held: Mapping[str, Any]) -> Message | str:
+    """Say whether a dip that looks short of the plain sum of volumes has all its pure alcohol; "none" without a dip."""
     reduced = held.get("reduced") or {}
     dip, strength = read.figures.get("volume_20"), read.figures["true_strength"]
     before_l, water_l = reduced.get("before_l"), reduced.get("water_l")
     if read.figures.get("water_mass"):  # it went in by this very entry
         before_l, water_l = held["volume_l"], float(litres_from_mass(read.figures["water_mass"], 0.0))
     if dip is None:
-        return ""
+        return "none"
     pure, booked = dip * strength / 100, held["lpa_ul"] / 1e6
     balances = abs(pure - booked) <= booked * limit("move_pct", view) / 100
-    has = f"Pure alcohol {about(pure)} L, {about(booked)} L by the book"
+    has: dict[str, Param] = {"pure": rounded(pure, 1, "LPA"), "booked": rounded(booked, 1, "LPA")}
     if not balances:
-        return f" {has}: look at the dip."
+        return message("reduced-dip", **has)
     if before_l and water_l and dip < before_l + water_l - 0.2:
-        return (
-            f" {about(before_l)} L and {about(water_l)} L of water make "
-            f"{about(dip)} L, not {about(before_l + water_l)}: the mix shrinks. {has}: no loss."
-        )
-    return f" {has}: no loss."
+        return message(
+            "reduced-shrinks", before=rounded(before_l, 1, "L"), water=rounded(water_l, 1, "L"),
+            dip=rounded(dip, 1, "L"), sum=rounded(before_l + water_l, 1, "L"), **has,
+        )  # fmt: skip
+    return message("reduced-no_loss", **has)
 
 
 def _by_volume_rule(read: Read, held: Mapping[str, Any], target: float) -> bool:
@@ -84,13 +85,12 @@ def _by_volume_rule(read: Read, held: Mapping[str, Any], target: float) -> bool:
 def _volume_rule(read: Read, held: Mapping[str, Any], target: float, after: Amount) -> Iterable[Query]:
     water, needed = read.figures["water_mass"], read.figures["needed"]
     sum_l = held["volume_l"] + float(litres_from_mass(water, 0.0))
-    words = (
-        f"{about(water)} kg of water is what volumes alone would ask for. Volumes do not add: "
-        f"{about(after.volume_ml / 1000)} L will stand there, not {about(sum_l)}, at "
-        f"{about(_strength(after))} %. For {plain(target, 1)} % it takes {about(needed)} kg: "
-        f"{about(needed - water)} kg more. Pure alcohol stays what it was."
-    )
-    yield Query("contraction_forgotten", "ask", "water" if "water" in read.values else "water_volume", words)
+    said = message(
+        "contraction_forgotten", water=rounded(water, 1, "kg"), volume=rounded(after.volume_ml / 1000, 1, "L"),
+        sum=rounded(sum_l, 1, "L"), strength=rounded(_strength(after), 1, "pct_vol"),
+        target=figure(target, 1, "pct_vol"), needed=rounded(needed, 1, "kg"), more=rounded(needed - water, 1, "kg"),
+    )  # fmt: skip
+    yield Query("contraction_forgotten", "ask", "water" if "water" in read.values else "water_volume", said)
 
 
 def filter_loss(read: Read, view: View) -> Iterable[Query]:
@@ -100,21 +100,19 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
     if not before or after is None or before <= 0:
         return
     lost, pct = before - after, (before - after) / before * 100
-    sums = f"Before {about(before, 2)}, after {about(after, 2)}: "
-    much = f"{about(abs(lost), 2)} L pure alcohol ({about(abs(pct))} %)"
+    sums: dict[str, Param] = {
+        "before": rounded(before, 2, "LPA"), "after": rounded(after, 2, "LPA"), "off": rounded(abs(lost), 2, "LPA"),
+        "share": rounded(abs(pct), 1, "pct"),
+    }  # fmt: skip
     if pct > limit("filter_loss_pct", view):
-        words = f"{sums}{much} kept by filter and line. Usual: 0.3 to 1 %. Look at the sheets, the heel and both dips."
-        yield Query("filter_loss", "ask", "volume_after", words)
+        yield Query("filter_loss", "ask", "volume_after", message("filter_loss", **sums))
     elif pct < -limit("filter_gain_pct", view):
-        words = f"{sums}{much} more than went in. A filter makes no spirit: look at both dips and strengths."
-        yield Query("filter_gain", "ask", "volume_after", words)
+        yield Query("filter_gain", "ask", "volume_after", message("filter_gain", **sums))
     booked = held["lpa_ul"] / 1e6 if held and not held["mash"] else 0.0
     if booked and abs(before - booked) > booked * limit("dip_pct", view) / 100:
-        words = (
-            f"{about(before, 2)} L pure alcohol in {named(read.mark, view)} before the filter, "
-            f"{about(booked, 2)} L by the book. Look at the dip before, then for a move that is not logged."
-        )
-        yield Query("filter_before", "ask", "volume_before", words)
+        there, by_book = rounded(before, 2, "LPA"), rounded(booked, 2, "LPA")
+        said = message("filter_before", before=there, vessel=named(read.mark, view), booked=by_book)
+        yield Query("filter_before", "ask", "volume_before", said)
 
 
 def dump_dip(read: Read, view: View) -> Iterable[Query]:
@@ -127,8 +125,8 @@ def dump_dip(read: Read, view: View) -> Iterable[Query]:
     lpa_ul, mass_g = held.get("lpa_ul", 0) + round(pure * 1e6), held.get("mass_g", 0) + round(net * 1000)
     sum_l = spirit_volume_ml(lpa_ul, mass_g) / 1000
     if sum_l > 0 and abs(dip - sum_l) > max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
-        words = (
-            f"{about(dip)} L dipped in {named(mark, view)}, {about(sum_l)} L by the sum of what went in: "
-            f"{about(abs(dip - sum_l))} L apart. Look at the dip and at both weights."
-        )
-        yield Query("dip_sum", "ask", "tank_dip", words)
+        said = message(
+            "dip_sum-dump", dipped=rounded(dip, 1, "L"), vessel=named(mark, view), sum=rounded(sum_l, 1, "L"),
+            off=rounded(abs(dip - sum_l), 1, "L"),
+        )  # fmt: skip
+        yield Query("dip_sum", "ask", "tank_dip", said)

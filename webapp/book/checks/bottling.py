@@ -8,7 +8,8 @@ from typing import Any
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.product_limits import place_of
-from webapp.book.checks.words import about, plain
+from webapp.book.checks.words import figure, rounded
+from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.trade.bottling import eu_fill_allowed_pct, us_fill_allowed_pct
 
@@ -29,39 +30,34 @@ def bottling_balance(read: Read, view: View) -> Iterable[Query]:
     out = (filled + loss) * strength / 100
     short, pct = had - out, (had - out) / had * 100
     is_empty = read.values.get("tank_empty") == "yes"
-    sums = (
-        f"Tank {about(had)}, bottles {about(filled * strength / 100)}, heel and line "
-        f"{about(loss * strength / 100)}: {about(abs(short))} L pure alcohol "
-        f"({about(abs(pct))} %) "
-    )
+    sums: dict[str, Param] = {
+        "tank": rounded(had, 1, "LPA"), "bottles": rounded(filled * strength / 100, 1, "LPA"),
+        "line": rounded(loss * strength / 100, 1, "LPA"), "off": rounded(abs(short), 1, "LPA"),
+        "share": rounded(abs(pct), 1, "pct"),
+    }  # fmt: skip
     if is_empty and pct > limit("bottling_loss_pct", view):
-        words = f"{sums}not accounted for. Usual: 0.3 to 1 %. Count the bottles and cases again."
-        yield Query("bottling_balance", "ask", "filled", words)
+        yield Query("bottling_balance", "ask", "filled", message("bottling_balance", **sums))
     elif pct < -limit("bottling_gain_pct", view):
-        words = f"{sums}more than the tank held. Look at the count, the bottle size and the tank gauge."
-        yield Query("bottling_gain", "ask", "filled", words)
+        yield Query("bottling_gain", "ask", "filled", message("bottling_gain", **sums))
     label = held.get("label_strength_pct")
     if label and abs(strength - label) > limit("label_pct", view) + 1e-6:
-        side = "above" if strength > label else "below"
-        words = (
-            f"The tank stands at {about(strength)} %, the label says {plain(label, 1)} %: "
-            f"{about(abs(strength - label))} points {side}. At the label's strength the bottles would hold "
-            f"{about(filled * label / 100)} L pure alcohol, by the tank gauge "
-            f"{about(filled * strength / 100)} L."
-        )
-        yield Query("label_strength", "ask", "", words)
+        said = message(
+            "label_strength", tank=rounded(strength, 1, "pct_vol"), label=figure(label, 1, "pct_vol"),
+            off=rounded(abs(strength - label), 1, "pct_vol"), side="above" if strength > label else "below",
+            by_label=rounded(filled * label / 100, 1, "LPA"), by_tank=rounded(filled * strength / 100, 1, "LPA"),
+        )  # fmt: skip
+        yield Query("label_strength", "ask", "", said)
 
 
 def label_gauge(read: Read, view: View) -> Iterable[Query]:
     """The tank gauge against the label before the first bottle is filled."""
     now, label = read.figures.get("true_strength"), read.values.get("label_strength")
     if now is not None and label is not None and abs(now - label) > limit("label_pct", view) + 1e-6:
-        words = (
-            f"{about(now)} % in the tank, {plain(label, 1)} % on the label: {about(abs(now - label))} "
-            f"points apart, where {plain(limit('label_pct', view), 1)} may be. Put the strength "
-            "or the label right before you bottle."
-        )
-        yield Query("label_strength", "ask", "label_strength", words)
+        said = message(
+            "label_strength-before", tank=rounded(now, 1, "pct_vol"), label=figure(label, 1, "pct_vol"),
+            off=rounded(abs(now - label), 1, "pct_vol"), most=figure(limit("label_pct", view), 1, "pct_vol"),
+        )  # fmt: skip
+        yield Query("label_strength", "ask", "label_strength", said)
 
 
 def bottle_off(read: Read, view: View) -> Iterable[Query]:
@@ -70,11 +66,9 @@ def bottle_off(read: Read, view: View) -> Iterable[Query]:
     now = read.values.get("strength_found")
     label = read.values.get("label_strength") or held.get("label_strength_pct")
     if now is not None and label and abs(now - label) > limit("label_pct", view) + 1e-6:
-        words = (
-            f"{plain(now, 1)} % in the bottles, {plain(label, 1)} % on the label. Stop the line, mix the "
-            "tank and read it again."
-        )
-        yield Query("label_strength", "ask", "strength_found", words)
+        found = figure(now, 1, "pct_vol")
+        said = message("label_strength-bottles", found=found, label=figure(label, 1, "pct_vol"))
+        yield Query("label_strength", "ask", "strength_found", said)
 
 
 def fill_off(read: Read, view: View) -> Iterable[Query]:
@@ -87,19 +81,15 @@ def fill_off(read: Read, view: View) -> Iterable[Query]:
         return
     allowed, is_us = fill_allowed_pct(size_ml, view.site())
     low, high = 100.0 - allowed, 100.0 + allowed if is_us else None
-    law = "27 CFR 19.356" if is_us else "Directive 76/211/EEC, from memory"
+    place = "US" if is_us else "EU"
     if least < low - 1e-6:
-        words = f"{plain(least, 1)} % in the least full; at this size {plain(low, 1)} % is the least ({law})."
-        yield Query("fill_off", "ask", _fill_field(read, "fill_least"), f"{words} {_SET_FILLER}")
+        said = message("fill_off-least", found=figure(least, 1, "pct"), least=figure(low, 1, "pct"), place=place)
+        yield Query("fill_off", "ask", _fill_field(read, "fill_least"), said)
     elif high is not None and most > high + 1e-6:
-        words = f"{plain(most, 1)} % in the fullest; at this size {plain(high, 1)} % is the most ({law})."
-        yield Query("fill_off", "ask", _fill_field(read, "fill_most"), f"{words} {_SET_FILLER}")
+        said = message("fill_off-most", found=figure(most, 1, "pct"), most=figure(high, 1, "pct"), place=place)
+        yield Query("fill_off", "ask", _fill_field(read, "fill_most"), said)
     elif not is_us and mean < 100.0 - limit("fill_mean_pct", view) - 1e-6:
-        words = f"{plain(mean, 1)} % on average: a batch may not be under its label on average ({law})."
-        yield Query("fill_mean", "note", "fill_found", f"{words} {_SET_FILLER}")
-
-
-_SET_FILLER = "Set the filler, and look at the bottles since the last check."
+        yield Query("fill_mean", "note", "fill_found", message("fill_mean", mean=figure(mean, 1, "pct")))
 
 
 def fill_allowed_pct(size_ml: float, site: Mapping[str, Any]) -> tuple[float, bool]:
@@ -123,12 +113,12 @@ def case_count(read: Read, view: View) -> Iterable[Query]:
     rest = good - _count(read, "library") - cases * per_case
     most = per_case - 1 if read.values.get("odd_case") else 0
     if not 0 <= rest <= most:
-        words = (
-            f"{cases} cases of {per_case} are {cases * per_case}, with {_count(read, 'library')} for the library "
-            f"{cases * per_case + _count(read, 'library')}; {good} good bottles were counted: {abs(rest)} "
-            f"{'too many' if rest > 0 else 'too few'}. Count cases and bottles again."
-        )
-        yield Query("case_count", "ask", "case_to", words)
+        library = _count(read, "library")
+        said = message(
+            "case_count", cases=cases, per_case=per_case, in_cases=cases * per_case, library=library,
+            together=cases * per_case + library, good=good, off=abs(rest), side="many" if rest > 0 else "few",
+        )  # fmt: skip
+        yield Query("case_count", "ask", "case_to", said)
 
 
 def _number(text: Any) -> int | None:

@@ -9,7 +9,8 @@ from typing import Any
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.run import MOST_BELOW, strength_slips
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, like_typed, plain, slips, typed, when
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, slips, typed, when
+from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
@@ -69,28 +70,24 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
         return
     last, lpa, gross = past[-1], read.figures.get("lpa"), read.values.get("gross")
     if lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100):
-        words = (
-            f"Pure alcohol {plain(lpa, 1)} L ({plain(read.figures['true_strength'], 1)} %) is above "
-            f"{plain(last.lpa, 1)} L ({plain(last.strength, 1)} %) of {when(last.at, read, view)}{told_moved(last)}; "
-            "a cask cannot gain."
-        )
+        said = message(
+            "cask_grew", now=figure(lpa, 1, "LPA"), strength=figure(read.figures["true_strength"], 1, "pct_vol"),
+            last=figure(last.lpa, 1, "LPA"), last_strength=figure(last.strength, 1, "pct_vol"),
+            at=when(last.at, read, view), **told_moved(last),
+        )  # fmt: skip
         at, found = _what_slipped(read, last, view)
-        yield Query("cask_grew", "stop", at, words, found)
+        yield Query("cask_grew", "stop", at, said, found)
     elif gross is not None and last.gross is not None and gross > last.gross + limit("gross_step_kg", view) + 1e-9:
-        words = (
-            f"Gross {typed(read, 'gross')} is above {like_typed(read, 'gross', last.gross)} of "
-            f"{when(last.at, read, view)}; it can only fall, unless the cask was topped up."
-        )
+        before = like_typed(read, "gross", last.gross)
+        said = message("cask_grew-gross", gross=typed(read, "gross"), last=before, at=when(last.at, read, view))
         found = slips(read, "gross", last.gross * 0.85, last.gross, last.gross)
-        yield Query("cask_grew", "ask", "gross", words, found)
+        yield Query("cask_grew", "ask", "gross", said, found)
 
 
-def told_moved(past: Past) -> str:
-    """Return what the book has moved since a gauge, for a sentence; nothing where it has not."""
-    if not past.moved:
-        return ""
-    way = "added" if past.moved > 0 else "drawn"
-    return f" with {plain(round(abs(past.moved), 2), 2)} L {way} since"
+def told_moved(past: Past) -> dict[str, Param]:
+    """Return what the book has moved since a gauge, and which way, as parameters of a message."""
+    way = "added" if past.moved > 0 else "drawn" if past.moved < 0 else "none"
+    return {"moved": figure(round(abs(past.moved), 2), 2, "LPA"), "way": way}
 
 
 def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Suggestion, ...]]:
@@ -120,15 +117,15 @@ def cask_strength_slip(read: Read, view: View) -> Iterable[Query]:
     grew = lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100)
     if grew or abs(now - last.strength) <= odd:  # what grew is asked about already, with the same suggestion
         return
-    side = "below" if now < last.strength else "above"
     found = _strength_slips(read, last, odd)
     raw = next((s for s in found if s.field == "glass" and _at(read) == "strength"), None)
-    hint = f" {raw.words}" if raw else ""
-    words = (
-        f"Strength {plain(now, 1)} % is {plain(abs(now - last.strength), 1)} points {side} {plain(last.strength, 1)} % "
-        f"of {when(last.at, read, view)}; less than a point a year is usual.{hint}"
-    )
-    yield Query("cask_strength_slip", "ask", _at(read), words, found)
+    hint: Message | str = raw.message if raw and raw.message else "none"
+    said = message(
+        "cask_strength_slip", now=figure(now, 1, "pct_vol"), off=figure(abs(now - last.strength), 1, "pct_vol"),
+        side="below" if now < last.strength else "above", last=figure(last.strength, 1, "pct_vol"),
+        at=when(last.at, read, view), hint=hint,
+    )  # fmt: skip
+    yield Query("cask_strength_slip", "ask", _at(read), said, found)
 
 
 def _strength_slips(read: Read, last: Past, odd: float) -> tuple[Suggestion, ...]:
@@ -145,6 +142,6 @@ def _strength_slips(read: Read, last: Past, odd: float) -> tuple[Suggestion, ...
         except OutOfDomain:
             true = None
         if true is not None and abs(true - last.strength) <= odd:
-            words = f"As a glass reading at {typed(read, 'temp')} it is {plain(true, 1)} % true."
-            found.insert(0, Suggestion("glass", raw["raw"], unit, words))
+            why = message("slip-glass", temp=typed(read, "temp"), true=figure(true, 1, "pct_vol"))
+            found.insert(0, Suggestion("glass", raw["raw"], unit, why))
     return tuple(found)

@@ -8,8 +8,9 @@ from typing import Any
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.cask import past_gauges, past_of, usual_drift
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, about, like_typed, month, plain, slips, typed, when
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, month, rounded, slips, typed, when
 from webapp.kinds.effects.other import place_of
+from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.stock import weighed
 
@@ -30,11 +31,9 @@ def tare_off(read: Read, view: View) -> Iterable[Query]:
     odd = listed * limit("tare_off_pct", view) / 100
     drunk = soak_kg(row.get("capacity_l"), limit("soak_high_kg", view)) if row.get("use") != "new" else 0.0
     if not listed - odd <= tare <= listed + odd + drunk:
-        words = (
-            f"{row['name']} weighs {typed(read, 'tare')} empty; {like_typed(read, 'tare', listed)} is listed. Look at "
-            "the scale, and whether it is this cask."
-        )
-        yield Query("tare_off", "ask", "tare", words, slips(read, "tare", listed - odd, listed + odd, listed))
+        should = like_typed(read, "tare", listed)
+        said = message("tare_off", cask=row["name"], tare=typed(read, "tare"), listed=should)
+        yield Query("tare_off", "ask", "tare", said, slips(read, "tare", listed - odd, listed + odd, listed))
 
 
 def soakage(read: Read, view: View) -> Iterable[Query]:
@@ -45,19 +44,16 @@ def soakage(read: Read, view: View) -> Iterable[Query]:
         return
     low, high = (soak_kg(row.get("capacity_l"), limit(name, view)) for name in ("soak_low_kg", "soak_high_kg"))
     spare, kept = limit("soak_spare_kg", view), empty - tare
-    usual = f"{about(low, 0)} to {about(high, 0)} kg"
+    told: dict[str, Param] = {
+        "empty": typed(read, "empty"), "tare": like_typed(read, "empty", tare), "low": rounded(low, 0, "kg"),
+        "high": rounded(high, 0, "kg"),
+    }  # fmt: skip
     if kept < -0.5 * spare:
-        words = (
-            f"Empty {typed(read, 'empty')} is below the old tare {like_typed(read, 'empty', tare)}; wood that held "
-            f"spirit weighs {usual} more. Scale or tare is wrong."
-        )
-        yield Query("soakage", "ask", "empty", words, slips(read, "empty", tare, tare + high))
+        said = message("soakage-light", **told)
+        yield Query("soakage", "ask", "empty", said, slips(read, "empty", tare, tare + high))
     elif kept > high + spare:
-        words = (
-            f"Empty {typed(read, 'empty')}, old tare {like_typed(read, 'empty', tare)}: {about(kept)} kg kept, "
-            f"where a cask of this size keeps {usual}. Is it drained? Look at the tare."
-        )
-        yield Query("soakage", "ask", "empty", words, slips(read, "empty", tare, tare + high))
+        said = message("soakage", kept=rounded(kept, 1, "kg"), **told)
+        yield Query("soakage", "ask", "empty", said, slips(read, "empty", tare, tare + high))
 
 
 def cask_life(read: Read, view: View) -> Iterable[Query]:
@@ -69,23 +65,20 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
         return
     now, booked, last = weighed(gross - tare, strength).lpa_ul / 1e6, held["lpa_ul"] / 1e6, past[-1]
     if now > booked * (1 + limit("cask_grew_pct", view) / 100):
-        words = (
-            f"{about(now)} L pure alcohol in the cask before it was emptied, {about(booked)} L by the "
-            f"book since {when(last.at, read, view)}; a cask cannot gain. Look at weight and strength."
-        )
-        yield Query("cask_grew", "ask", "gross", words)
+        there, by_book = rounded(now, 1, "LPA"), rounded(booked, 1, "LPA")
+        said = message("cask_grew-emptied", now=there, booked=by_book, since=when(last.at, read, view))
+        yield Query("cask_grew", "ask", "gross", said)
         return
     years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
     is_small = 0 < (row.get("capacity_l") or 0) < limit("small_l", view)
     most = limit("loss_small_pct" if is_small else "loss_large_pct", view) * years + limit("loss_noise_pct", view)
     lost = (booked - now) / booked * 100
     if lost > most:
-        words = (
-            f"By the book {about(booked)} since {month(last.at, read)}, in the cask {about(now)}: "
-            f"{about(booked - now)} L pure alcohol ({about(lost)} %) gone. A leak? Look at the floor and "
-            "the staves; log it as a loss."
-        )
-        yield Query("cask_life", "ask", "gross", words)
+        said = message(
+            "cask_life", booked=rounded(booked, 1, "LPA"), since=month(last.at, read), now=rounded(now, 1, "LPA"),
+            gone=rounded(booked - now, 1, "LPA"), share=rounded(lost, 1, "pct"),
+        )  # fmt: skip
+        yield Query("cask_life", "ask", "gross", said)
 
 
 def cask_drift(read: Read, view: View) -> Iterable[Query]:
@@ -103,12 +96,12 @@ def cask_drift(read: Read, view: View) -> Iterable[Query]:
     wrong = limit("drift_wrong_pct", view) * years + limit("drift_noise_pct", view)
     is_damp, is_dry = humidity > limit("damp_rh_pct", view), humidity < limit("dry_rh_pct", view)
     if (is_damp and moved > wrong) or (is_dry and moved < -wrong):
-        place, way = ("damp", "weaker") if is_damp else ("dry", "stronger")
-        words = (
-            f"Strength went from {plain(last.strength, 1)} to {about(now)} % ({moved / years:+.1f} points a year); in "
-            f"a {place} place ({plain(humidity, 0)} % humidity) spirit grows {way}. Right cask, right place?"
-        )
-        yield Query("cask_drift", "ask", "strength" if "strength" in read.values else "glass", words)
+        said = message(
+            "cask_drift", last=figure(last.strength, 1, "pct_vol"), now=rounded(now, 1, "pct_vol"),
+            drift=Figure(f"{moved / years:+.1f}", "pct_vol"), place="damp" if is_damp else "dry",
+            humidity=figure(humidity, 0, "pct"),
+        )  # fmt: skip
+        yield Query("cask_drift", "ask", "strength" if "strength" in read.values else "glass", said)
 
 
 def _humidity(place: str, view: View) -> float | None:

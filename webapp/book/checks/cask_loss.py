@@ -12,7 +12,8 @@ from statistics import median, quantiles
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, month, plain
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, month
+from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
 
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
@@ -39,35 +40,37 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
         return
     if abs(now - last.strength) <= usual_drift(last, view):
         drift = (now - last.strength) / years
-        end = f"Its strength is usual ({drift:+.1f} points a year): a leak? Look at hoops, heads, bung and the floor."
+        end = message("lost-leak", drift=Figure(f"{drift:+.1f}", "pct_vol"))
     else:
         net = read.figures.get("net")
         if net is None or last.net is None or (last.net - net) / last.net * 100 / years <= most + more:
             return  # the weight is usual: the odd strength is asked about by itself
-        end = "Its strength is odd too: is it the right cask? Weigh and read it again."
-    first, whole = past[0], ""
-    fill_years = _years(first.at, view.at)
+        end = message("lost-odd_too")
+    first, fill_years = past[0], _years(past[0].at, view.at)
+    whole: Figure | str = "none"
     if fill_years > years and first.lpa > 0:
-        whole = f" ({(first.lpa - lpa) / first.lpa * 100 / fill_years:.0f} % a year since its fill)"
-    words = (
-        f"{rate:.0f} % a year lost since {month(last.at, read)}{whole}: {plain(last.lpa, 1)} L of pure alcohol "
-        f"then{told_moved(last)}, {plain(lpa, 1)} L now. {told} {end}"
-    )
-    yield Query("cask_loss", "ask", "gross", words)
+        whole = Figure(f"{(first.lpa - lpa) / first.lpa * 100 / fill_years:.0f}", "pct")
+    said = message(
+        "cask_loss", rate=Figure(f"{rate:.0f}", "pct"), since=month(last.at, read), whole=whole,
+        then=figure(last.lpa, 1, "LPA"), now=figure(lpa, 1, "LPA"), others=told, end=end, **told_moved(last),
+    )  # fmt: skip
+    yield Query("cask_loss", "ask", "gross", said)
 
 
-def _bound(others: Sequence[float], is_small: bool, view: View) -> tuple[float, str]:
+def _bound(others: Sequence[float], is_small: bool, view: View) -> tuple[float, Message]:
     """Return the loss a year that is still believed, and what is said of the others. [% a year]"""
     if len(others) < limit("loss_neighbours", view):
-        usual = "5 to 8" if is_small else "2 to 4"
-        return limit("loss_small_pct" if is_small else "loss_large_pct", view), f"Casks of this size lose {usual} %."
+        most = limit("loss_small_pct" if is_small else "loss_large_pct", view)
+        return most, message("lost-by_size", size="small" if is_small else "large")
     middle = median(others)
     spread = MAD_TO_SPREAD * median(abs(rate - middle) for rate in others)
     most = middle + limit("loss_spread", view) * max(spread, limit("loss_spread_least_pct", view))
     quarters = quantiles(others, n=4, method="inclusive")
     low, high = round(quarters[0]), round(quarters[2])
-    told = f"{low} to {high} %" if low != high else f"about {low} %"
-    return most, f"Of the {len(others)} casks most like it, most lost {told}."
+    lost = figure(low, 0, "pct")
+    if low == high:
+        return most, message("lost-by_all", casks=len(others), lost=lost)
+    return most, message("lost-by_others", casks=len(others), low=lost, high=figure(high, 0, "pct"))
 
 
 def _neighbours(read: Read, view: View) -> list[float]:

@@ -8,7 +8,8 @@ from typing import Any
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
-from webapp.book.checks.words import local, span
+from webapp.book.checks.words import local_text, span
+from webapp.kinds.message import Time, message
 from webapp.kinds.read import Read
 
 
@@ -45,29 +46,24 @@ def clock(read: Read, view: View) -> Iterable[Query]:
     if abs(skew) <= limit("clock_note_s", view) or abs(skew - known.get("skew_s", 0.0)) <= limit("clock_note_s", view):
         return
     way = "slow" if skew < 0 else "fast"
-    words = f"This phone's clock was {span(skew)} {way} when it handed this in."
     if abs(skew) <= limit("clock_ask_s", view):
-        yield Query("clock", "note", "read_at", words)
+        yield Query("clock", "note", "read_at", message("clock", off=span(skew), way=way))
     else:
-        then = read.entry["read_at"]
-        words += (
-            f" By that clock it was read on {then[:10]} at {then[11:16]}; the book takes it in order as "
-            f"{local(view.at, read):%Y-%m-%d %H:%M}; both are "
-            "kept. Set the clock right, and say whether the day is right."
-        )
-        yield Query("clock", "ask", "read_at", words)
+        ordered = local_text(view.at, read)
+        told = Time(read.entry["read_at"][:16], ordered[:10])
+        said = message("clock-ask", off=span(skew), way=way, told=told, ordered=Time(ordered, ordered[:10]))
+        yield Query("clock", "ask", "read_at", said)
 
 
 def late(read: Read, view: View) -> Iterable[Query]:
     """Typed well after it was read. Opening stock comes from older papers and is never late."""
     after_s = _written_after_reading_s(read)
     if after_s > limit("late_note_min", view) * 60 and read.values.get("purpose") != "opening":
-        yield Query("late", "note", "read_at", f"Typed {span(after_s)} after it was read.")
+        yield Query("late", "note", "read_at", message("late", after=span(after_s)))
 
 
 def time_order(read: Read, view: View) -> Iterable[Query]:
     """Read later than it was typed."""
     early_s = -_written_after_reading_s(read)
     if early_s > limit("future_min", view) * 60:
-        words = f"Read {span(early_s)} after it was typed: that cannot be. Set the time of reading right."
-        yield Query("time_order", "stop", "read_at", words)
+        yield Query("time_order", "stop", "read_at", message("time_order", after=span(early_s)))

@@ -7,7 +7,8 @@ from typing import Any
 
 from webapp.book.before.limits import end_gravity, is_grain, limit
 from webapp.book.before.view import Query, View, seconds_between
-from webapp.book.checks.words import DAY_S, like_typed, plain, slips, span, typed, when
+from webapp.book.checks.words import DAY_S, figure, like_typed, plain, slips, span, typed, when
+from webapp.kinds.message import Figure, Param, Unit, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import units
 
@@ -39,12 +40,10 @@ def gravity_rose(read: Read, view: View) -> Iterable[Query]:
         return
     last = lines[-1]["values"]["gravity"]
     if now > last + limit("gravity_rise", view) + 1e-9:
-        words = (
-            f"Gravity {typed(read, 'gravity')} is above {like_typed(read, 'gravity', last)} of "
-            f"{when(lines[-1]['at'], read, view)}; it can only fall."
-        )
+        at, before = when(lines[-1]["at"], read, view), like_typed(read, "gravity", last)
+        said = message("ferment_gravity_rose", gravity=typed(read, "gravity"), last=before, at=at)
         found = slips(read, "gravity", last - 0.02, last + limit("gravity_rise", view), last)
-        yield Query("ferment_gravity_rose", "ask", "gravity", words, found)
+        yield Query("ferment_gravity_rose", "ask", "gravity", said, found)
 
 
 def stuck(read: Read, view: View) -> Iterable[Query]:
@@ -60,16 +59,14 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
     fell = then["values"]["gravity"] - now
     stands = max(window) - min(window) < limit("stuck_fall", view) - 1e-9
     if stands and now > end + limit("stuck_above_end", view) + 1e-9:
-        apart = f"{seconds_between(then['at'], view.at) / 3600:.0f} h"
-        moved = "has not moved" if abs(fell) < 1e-9 else f"has moved by {plain(abs(fell), 4).rstrip('0')}"
-        mash = f" Mash {typed(read, 'temp')}." if read.values.get("temp") is not None else ""
-        words = (
-            f"Gravity {typed(read, 'gravity')} {moved} in {apart} and stands {plain(now - end, 3)} above the "
-            f"{plain(end, 3)} where {_material(read, view)[0] or 'such fruit'} usually ends: "
-            f"not moving and not finished.{mash} "
-            "Look at temperature, acid and yeast food."
-        )
-        yield Query("ferment_stuck", "ask", "gravity", words)
+        moved = "none" if abs(fell) < 1e-9 else Figure(plain(abs(fell), 4).rstrip("0"), "SG")
+        said = message(
+            "ferment_stuck", gravity=typed(read, "gravity"), moved=moved,
+            apart=Figure(f"{seconds_between(then['at'], view.at) / 3600:.0f}", "h"), above=figure(now - end, 3, "SG"),
+            end=figure(end, 3, "SG"), what=_material(read, view)[0] or "none",
+            mash=typed(read, "temp") if read.values.get("temp") is not None else "none",
+        )  # fmt: skip
+        yield Query("ferment_stuck", "ask", "gravity", said)
 
 
 def ended(read: Read, view: View) -> Iterable[Query]:
@@ -82,10 +79,9 @@ def ended(read: Read, view: View) -> Iterable[Query]:
         return
     end = end_gravity(*_material(read, view))
     if now <= end + limit("stuck_above_end", view):
-        days = seconds_between(series[-3][0], view.at)
-        at = typed(read, "gravity")
-        words = f"Three equal gravities at {at} in {span(days)}: the ferment has ended. Book the still."
-        yield Query("ferment_ended", "note", "gravity", words)
+        seconds = seconds_between(series[-3][0], view.at)
+        said = message("ferment_ended", gravity=typed(read, "gravity"), within=span(seconds))
+        yield Query("ferment_ended", "note", "gravity", said)
 
 
 def _at_rest(series: list[tuple[str, float]], view: View) -> bool:
@@ -101,22 +97,21 @@ def heat(read: Read, view: View) -> Iterable[Query]:
     grain = is_grain(" ".join(_material(read, view)))
     temp, hot = read.values.get("temp"), limit("hot_grain_c" if grain else "hot_fruit_c", view)
     if temp is not None and hot < temp < limit("sense_low_c", view):
-        what = "grain" if grain else "fruit"
-        words = f"Mash {typed(read, 'temp')} is above {like_typed(read, 'temp', hot)}: too hot for {what}. Cool it now."
-        yield Query("ferment_heat", "ask", "temp", words)
+        most = like_typed(read, "temp", hot)
+        said = message("ferment_heat", temp=typed(read, "temp"), most=most, what="grain" if grain else "fruit")
+        yield Query("ferment_heat", "ask", "temp", said)
     now, lines = read.values.get("gravity"), _lines(read, view)
     if now is None or not lines or grain:
         return
     days = seconds_between(lines[-1]["at"], view.at) / DAY_S
     last = lines[-1]["values"]["gravity"]
     if days >= 0.4 and (last - now) / days > limit("fast_per_day", view) + 1e-9:
-        words = (
-            f"Gravity fell {plain(last - now, 3)} since {when(lines[-1]['at'], read, view)}, that is "
-            f"{plain((last - now) / days, 3)} a day; {plain(limit('fast_per_day', view), 3)} is much for fruit. "
-            "Look again, and cool the mash."
-        )
+        said = message(
+            "ferment_fast", fell=figure(last - now, 3, "SG"), since=when(lines[-1]["at"], read, view),
+            a_day=figure((last - now) / days, 3, "SG"), much=figure(limit("fast_per_day", view), 3, "SG"),
+        )  # fmt: skip
         found = slips(read, "gravity", last - limit("fast_per_day", view) * days, last, last)
-        yield Query("ferment_fast", "ask", "gravity", words, found)
+        yield Query("ferment_fast", "ask", "gravity", said, found)
 
 
 def temp_sense(read: Read, view: View) -> Iterable[Query]:
@@ -127,21 +122,23 @@ def temp_sense(read: Read, view: View) -> Iterable[Query]:
     number, unit = units.parse_number(raw["raw"]), raw["unit"]
     if unit == "degC" and number >= limit("sense_low_c", view):
         other, meant = "degF", (number - 32) / 1.8
-        why = f"Mash {typed(read, 'temp')} would kill the yeast."
     elif unit == "degF" and limit("sense_low_f", view) <= number <= limit("sense_high_f", view):
         other, meant = "degC", number
-        why = f"Mash {typed(read, 'temp')} is at or below freezing ({plain(float(value), 1)} °C)."
     else:
         return
     if not 0 <= meant <= limit("hot_grain_c", view) + 5:
         return
-    shown = f"{plain(meant, 1)} °C" if other == "degC" else f"{plain(meant, 1)} °C ({typed(read, 'temp')[:-2]}°F)"
-    aside = "°C, not °F" if other == "degC" else f"{plain(meant, 1)} °C"
+    celsius, as_typed = figure(meant, 1, "degC"), typed(read, "temp")
     last = [line for line in view.recent(read.mark, "ferment_reading") if line["values"].get("temp") is not None]
-    fits = ""
+    fits: dict[str, Param] = {"near": "none", "at": "none"}
     if last and abs(last[-1]["values"]["temp"] - meant) <= FITS_C:
-        near = plain(last[-1]["values"]["temp"], 1)
-        fits = f", which fits {near} °C of {when(last[-1]['at'], read, view)}"
-    scale = "Fahrenheit" if other == "degF" else "Celsius"
-    words = f"{why} Read as {scale} it is {shown}{fits}. Did you mean that?"
-    yield Query("ferment_temp_sense", "ask", "temp", words, (Suggestion("temp", raw["raw"], other, aside),))
+        fits = {"near": figure(last[-1]["values"]["temp"], 1, "degC"), "at": when(last[-1]["at"], read, view)}
+    if other == "degF":
+        other_scale = Figure(as_typed.text, "degF")
+        said = message("ferment_temp_sense", temp=as_typed, meant=celsius, other=other_scale, **fits)
+        why = message("slip-meant", meant=celsius)
+    else:
+        cold = figure(float(value), 1, "degC")
+        said = message("ferment_temp_sense-cold", temp=as_typed, cold=cold, meant=celsius, **fits)
+        why = message("slip-unit", meant=Unit("degC"), typed=Unit("degF"))
+    yield Query("ferment_temp_sense", "ask", "temp", said, (Suggestion("temp", raw["raw"], other, why),))

@@ -10,8 +10,9 @@ from statistics import median
 
 from webapp.book.before.limits import is_grain, limit
 from webapp.book.before.view import Query, View
-from webapp.book.checks.words import about, plain
+from webapp.book.checks.words import figure, rounded
 from webapp.kinds.harvest import Promise, custom_key, promise_of
+from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
 
 
@@ -26,38 +27,35 @@ def ferment_yield(read: Read, view: View) -> Iterable[Query]:
         return
     most, told = promise.most_l, _told(promise)
     if most and made > most:
-        words = (
-            f"{about(made)} L pure alcohol in the wash, {told}: all of its sugar could not give more than "
-            f"{about(most)} L. Look at the strength, the dip and the weights; was sugar added?"
-        )
-        yield Query("ferment_yield", "ask", "wash_strength", words)
+        said = message("ferment_yield-most", made=rounded(made, 1, "LPA"), load=told, most=rounded(most, 1, "LPA"))
+        yield Query("ferment_yield", "ask", "wash_strength", said)
         return
     wanted, custom = _wanted(promise, str(held.get("material") or ""), view)
     share = made / wanted * 100
     if not limit("yield_low_pct", view) <= share <= limit("yield_high_pct", view):
-        side = "much" if share > 100 else "little"
-        low, high = (plain(limit(name, view), 0) for name in ("yield_low_pct", "yield_high_pct"))
-        words = (
-            f"{about(made)} L pure alcohol in the wash, {told}: about {about(wanted)} L could be expected{custom}. "
-            f"That is {side}: {plain(round(share), 0)} %, where {low} to {high} % is usual. "
-            "Look at strength, dip and weights."
-        )
-        yield Query("ferment_yield", "ask", "wash_strength", words)
+        low, high = (figure(limit(name, view), 0, "pct") for name in ("yield_low_pct", "yield_high_pct"))
+        said = message(
+            "ferment_yield", made=rounded(made, 1, "LPA"), load=told, wanted=rounded(wanted, 1, "LPA"),
+            side="much" if share > 100 else "little", share=figure(round(share), 0, "pct"), low=low, high=high,
+            **custom,
+        )  # fmt: skip
+        yield Query("ferment_yield", "ask", "wash_strength", said)
 
 
-def _wanted(promise: Promise, material: str, view: View) -> tuple[float, str]:
+def _wanted(promise: Promise, material: str, view: View) -> tuple[float, dict[str, Param]]:
     """Return what could be expected [L], and whose word it is: the house's own past ferments, else the plain sum."""
     past = (view.get(custom_key(material)) or {"closes": []})["closes"] if material else []
     shares = [line["share"] for line in past if line["by"] == promise.by]
     if len(shares) >= limit("yield_years", view):
-        return median(shares) * promise.measure, f" by your last {len(shares)} of {material}"
+        return median(shares) * promise.measure, {"years": len(shares), "what": material}
+    none: dict[str, Param] = {"years": 0, "what": "none"}
     if promise.by == "weight":
-        return promise.kg * limit("grain_l_100kg", view) / 100, ""
-    return promise.wanted_l, ""
+        return promise.kg * limit("grain_l_100kg", view) / 100, none
+    return promise.wanted_l, none
 
 
-def _told(promise: Promise) -> str:
+def _told(promise: Promise) -> Message:
+    kg = figure(round(promise.kg), 0, "kg")
     if promise.by == "weight":
-        return f"from {plain(round(promise.kg), 0)} kg of grain"
-    brix = promise.sugar_kg / promise.kg * 100
-    return f"from {plain(round(promise.kg), 0)} kg of fruit at {about(brix)} °Bx"
+        return message("load-grain", weight=kg)
+    return message("load-fruit", weight=kg, sugar=rounded(promise.sugar_kg / promise.kg * 100, 1, "Bx"))

@@ -6,7 +6,8 @@ from collections.abc import Iterable
 from typing import Any
 
 from webapp.book.before.view import Query, View
-from webapp.book.checks.words import local, plain
+from webapp.book.checks.words import local, local_text, plain
+from webapp.kinds.message import Day, Figure, Message, Param, message
 from webapp.kinds.read import Read
 
 
@@ -18,25 +19,25 @@ def instrument(read: Read, view: View) -> Iterable[Query]:
         if not name or name in named or spec.name not in read.values:
             continue
         named.add(name)
-        words = _doubt(name, read, view)
-        if words:
-            yield Query("instrument", "note", spec.name, words)
+        doubt = _doubt(name, read, view)
+        if doubt:
+            yield Query("instrument", "note", spec.name, doubt)
 
 
-def _doubt(name: str, read: Read, view: View) -> str:
+def _doubt(name: str, read: Read, view: View) -> Message | None:
     state: Any = view.get(f"i:{name}") or {}
     row = view.instrument(name) or {}
     last = state["checks"][-1] if state.get("checks") else {}
     if state.get("failed_at"):
-        return f"{name} failed its check on {_day(state['failed_at'], read)}. Read it again with another."
+        return message("instrument-failed", instrument=name, on=_day(state["failed_at"], read))
     if last.get("in_use") == "no":
-        return f"{name} is out of use since {_day(last['at'], read)}. Which instrument was it?"
+        return message("instrument-out_of_use", instrument=name, since=_day(last["at"], read))
     today = local(view.at, read).date().isoformat()
     due = last.get("until") if last.get("in_use") == "until" else row.get("due_on")
     checked = local(state["last_good_at"], read).date().isoformat() if state.get("last_good_at") else ""
     if due and checked < due < today:
-        return f"{name} was due for a check on {due}. Check it."
-    return ""
+        return message("instrument-due", instrument=name, on=Day(due))
+    return None
 
 
 def instrument_checked(read: Read, view: View) -> Iterable[Query]:
@@ -45,26 +46,25 @@ def instrument_checked(read: Read, view: View) -> Iterable[Query]:
     if not name:
         return
     if view.instrument(name) is None:
-        words = f"The book knows no instrument {name[:40]}. Add it, or amend the entry."
-        yield Query("unknown_instrument", "ask", "instrument", words)
+        said = message("unknown_instrument", instrument=name[:40])
+        yield Query("unknown_instrument", "ask", "instrument", said)
     if read.values.get("result") != "failed":
         return
     state: Any = view.get(f"i:{name}") or {}
-    since = f"its last good check on {_day(state['last_good_at'], read)}" if state.get("last_good_at") else "it was new"
-    words = f"{name} {_off(read)}. Every reading with it since {since} is in doubt: look through the list on its page."
-    yield Query("instrument_failed", "ask", "found", words)
+    since: Day | str = _day(state["last_good_at"], read) if state.get("last_good_at") else "new"
+    said = message("instrument_failed", instrument=name, since=since, **_off(read))
+    yield Query("instrument_failed", "ask", "found", said)
 
 
-def _off(read: Read) -> str:
+def _off(read: Read) -> dict[str, Param]:
+    """Return by how much it was off, which way and against what, as parameters of a message."""
     expected, found = read.values.get("expected"), read.values.get("found")
     if expected is None or found is None:
-        return "failed"
-    off = found - expected
-    against = str(read.values.get("against") or "")
-    where = {"ice": " in ice", "boiling": " in boiling water"}.get(against, "")
-    return f"shows {plain(abs(off), 2).rstrip('0').rstrip('.')} too {'high' if off > 0 else 'low'}{where}"
+        return {"off": "none", "side": "none", "against": "none"}
+    off, against = found - expected, str(read.values.get("against") or "none")
+    digits = plain(abs(off), 2).rstrip("0").rstrip(".")
+    return {"off": Figure(digits), "side": "high" if off > 0 else "low", "against": against}
 
 
-def _day(at: str, read: Read) -> str:
-    then = local(at, read)
-    return f"{then.day} {then:%B %Y}"
+def _day(at: str, read: Read) -> Day:
+    return Day(local_text(at, read)[:10])

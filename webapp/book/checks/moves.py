@@ -7,7 +7,8 @@ from typing import Any
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
-from webapp.book.checks.words import about, plain, when
+from webapp.book.checks.words import figure, rounded, when
+from webapp.kinds.message import message
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import EMPTY_VESSEL
@@ -16,10 +17,6 @@ from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
 GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
 GAUGED = ("gauge", "cask_regauge", "bottling_gauge")
 GAUGES = ("gauge", "stock_count", "account_move", "bottling_gauge")
-EMPTIED = {"dump": "dumped", "destruction": "destroyed", "loss": "written off", "account_move": "moved",
-           "bottling_close": "bottled", "charge": "charged to a still", "cask_fill": "filled into a cask",
-           "top_up": "poured into a cask", "chill_filter": "filtered into another tank", "gauge": "found empty",
-           "stock_count": "found empty", "fraction_gauge": "drained"}  # fmt: skip
 # What begins a fill, or says nothing of what a vessel holds; every other kind reads what is in it.
 NOT_OF_CONTENTS = frozenset((
     "fruit_intake", "addition", "charge", "run_reading", "cut", "run_end", "fraction_gauge", "receipt", "cask_fill",
@@ -44,23 +41,22 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     row = view.vessel(read.mark) or {}
     is_receiver = row.get("sort") == "receiver"
     if had > 0 and -short > max(had * limit("move_gain_pct", view) / 100, GAIN_LEAST_L):
-        words = (
-            f"In {named(read.mark, view)} {about(had, 2)} by the book, {about(moved, 2)} moved: {about(-short, 2)} L "
-            f"pure alcohol ({about(-short / had * 100)} %) more than was there. A move gains nothing: up to "
-            f"{plain(limit('move_gain_pct', view), 1)} % is reading. Look at dip, temperature and strength of both."
-        )
-        yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", words)
+        said = message(
+            "move_gain", vessel=named(read.mark, view), had=rounded(had, 2, "LPA"), moved=rounded(moved, 2, "LPA"),
+            more=rounded(-short, 2, "LPA"), share=rounded(-short / had * 100, 1, "pct"),
+            most=figure(limit("move_gain_pct", view), 1, "pct"),
+        )  # fmt: skip
+        yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", said)
         return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
     if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
         return
-    where = f"into {named(other, view)}" if other else "off the premises"
-    words = (
-        f"In {named(read.mark, view)} {about(had, 2)} by the book, {where} {about(moved, 2)}: "
-        f"{about(short, 2)} L pure alcohol ({about(short / had * 100)} %) left behind. Up to "
-        f"{plain(most, 1)} % is usual. Is it in the line or still in the vessel? Gauge it."
-    )
-    yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", words)
+    said = message(
+        "move_balance" if other else "move_balance-off", vessel=named(read.mark, view), had=rounded(had, 2, "LPA"),
+        moved=rounded(moved, 2, "LPA"), left=rounded(short, 2, "LPA"), share=rounded(short / had * 100, 1, "pct"),
+        most=figure(most, 1, "pct"), **({"to": named(other, view)} if other else {}),
+    )  # fmt: skip
+    yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said)
 
 
 def target_capacity(read: Read, view: View) -> Iterable[Query]:
@@ -76,13 +72,12 @@ def target_capacity(read: Read, view: View) -> Iterable[Query]:
     level = row.get("working_l") or brim
     if litres <= min(brim, level) + 0.05:
         return
-    has = f", {about(held.get('volume_l') or 0.0)} L in it" if held else ""
-    words = (
-        f"{about(litres)} L then stands in {row['name']} (holds {plain(row['capacity_l'], 0)} L, working level "
-        f"{plain(level, 0)} L{has}). Right vessel and figures?"
-    )
-    weight = "stop" if litres > brim + 0.05 else "ask"
-    yield Query("target_capacity" if weight == "stop" else "target_working_level", weight, "to_vessel", words)
+    code, weight = ("target_capacity", "stop") if litres > brim + 0.05 else ("target_working_level", "ask")
+    said = message(
+        code, then=rounded(litres, 1, "L"), vessel=row["name"], holds=figure(row["capacity_l"], 0, "L"),
+        level=figure(level, 0, "L"), has=rounded(held.get("volume_l") or 0.0, 1, "L") if held else "none",
+    )  # fmt: skip
+    yield Query(code, weight, "to_vessel", said)
 
 
 def dip_sum(read: Read, view: View) -> Iterable[Query]:
@@ -97,26 +92,25 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
         return
     at = "volume" if "volume" in read.values else "net_weight"
     if abs(litres - had) > max(had * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
-        side = "above" if litres > had else "short of"
-        words = (
-            f"{about(litres)} L in {named(read.mark, view)}, {about(had)} L by the book: "
-            f"{about(abs(litres - had))} L {side} the sum ({about(abs(litres - had) / had * 100)} %). "
-            "Look at the dip, then for a move that is not logged."
-        )
-        yield Query("dip_sum", "ask", at, words)
+        said = message(
+            "dip_sum", dipped=rounded(litres, 1, "L"), vessel=named(read.mark, view), booked=rounded(had, 1, "L"),
+            off=rounded(abs(litres - had), 1, "L"), side="above" if litres > had else "below",
+            share=rounded(abs(litres - had) / had * 100, 1, "pct"),
+        )  # fmt: skip
+        yield Query("dip_sum", "ask", at, said)
         return
     if _is_gauged(read.mark, held["since"], view):
         return
     pure, booked = now.lpa_ul / 1e6, held["lpa_ul"] / 1e6
     noise = litres * limit("strength_noise_pct", view) / 100
     if booked and abs(pure - booked) > booked * limit("blend_pct", view) / 100 + noise:
-        side = "more" if pure > booked else "less"
-        words = (
-            f"In {about(booked, 2)}, measured {about(pure, 2)}: {about(abs(pure - booked), 2)} L "
-            f"pure alcohol ({about(abs(pure - booked) / booked * 100)} %) {side} than went into the blend. "
-            f"{plain(limit('blend_pct', view), 1)} % is usual. Is it mixed? Read it again."
-        )
-        yield Query("blend_sum", "ask", "", words)
+        said = message(
+            "blend_sum", went_in=rounded(booked, 2, "LPA"), measured=rounded(pure, 2, "LPA"),
+            off=rounded(abs(pure - booked), 2, "LPA"), side="more" if pure > booked else "less",
+            share=rounded(abs(pure - booked) / booked * 100, 1, "pct"),
+            usual=figure(limit("blend_pct", view), 1, "pct"),
+        )  # fmt: skip
+        yield Query("blend_sum", "ask", "", said)
 
 
 def _measures_all(read: Read) -> bool:
@@ -138,11 +132,10 @@ def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
         return
     row = view.person(found["person"])
     who = row["name"] if row else found["person"]
-    words = (
-        f"{named(read.mark, view)} was {EMPTIED.get(found['kind'], 'emptied')} at {when(found['at'], read, view)} by "
-        f"{who} and is empty by the book. Was this read before that? Then amend its time. Or was it another vessel?"
+    said = message(
+        "emptied_vessel", vessel=named(read.mark, view), how=found["kind"], at=when(found["at"], read, view), by=who
     )
-    yield Query("emptied_vessel", "stop", "", words)
+    yield Query("emptied_vessel", "stop", "", said)
 
 
 def emptied_by(read: Read, view: View) -> Mapping[str, Any] | None:

@@ -8,7 +8,8 @@ from typing import Any
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import typed
-from webapp.kinds.read import Read
+from webapp.kinds.message import message
+from webapp.kinds.read import Read, label
 
 LOOKED_AT = ("temp", "glass", "strength", "vapour_temp")
 ON_ROUNDS = ("ferment_reading", "cask_regauge", "gauge")  # logged vessel after vessel by one person
@@ -25,8 +26,8 @@ def too_neat(read: Read, view: View) -> Iterable[Query]:
     for name in LOOKED_AT:
         now, spec = read.values.get(name), read.kind.field(name)
         if spec is not None and now is not None and all(line["values"].get(name) == now for line in before):
-            words = f"{spec.label} {typed(read, name)}, {count} times running. Is it read each time?"
-            yield Query("too_neat", "note", name, words)
+            said = message("too_neat", label=label(read.kind, spec), figure=typed(read, name), times=count)
+            yield Query("too_neat", "note", name, said)
 
 
 def neat_round(read: Read, view: View) -> Iterable[Query]:
@@ -38,8 +39,8 @@ def neat_round(read: Read, view: View) -> Iterable[Query]:
     for name, (_, many, _, _) in _next(read, view, before).items():
         spec = read.kind.field(name)
         if spec is not None and many == count and before.get(name, [None, 0])[1] < count:
-            words = f"{spec.label} {typed(read, name)} on {count} vessels running. Is it read on each?"
-            yield Query("neat_round", "note", name, words)
+            said = message("neat_round", label=label(read.kind, spec), figure=typed(read, name), vessels=count)
+            yield Query("neat_round", "note", name, said)
 
 
 def round_state(read: Read, view: View) -> dict[str, Round]:

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.view import Query, View
 from webapp.kinds.effects.other import place_of, swapped_with
+from webapp.kinds.message import Figure, message
 from webapp.kinds.read import Read
 
 
@@ -18,15 +19,11 @@ def place_differs(read: Read, view: View) -> Iterable[Query]:
     name = _name(view, read.mark)
     other = swapped_with(view, booked, place)
     if other:
-        words = (
-            f"{name} was found at {place} and {_name(view, other)} at {booked}: they have changed places, nothing is "
-            "short. If that is so, say that it stands, and the book has them so."
-        )
-        yield Query("places_swapped", "ask", "place", words)
+        said = message("places_swapped", vessel=name, place=place, other=_name(view, other), booked=booked)
+        yield Query("places_swapped", "ask", "place", said)
         return
-    where = f"the book has it at {booked}" if booked else "the book has no place for it"
-    words = f"{name} was found at {place}; {where}. If it is there, say that it stands. Count what stands there too."
-    yield Query("place_differs", "ask", "place", words)
+    said = message("place_differs", vessel=name, place=place, booked=booked or "none")
+    yield Query("place_differs", "ask", "place", said)
 
 
 def cask_missing(read: Read, view: View) -> Iterable[Query]:
@@ -34,9 +31,8 @@ def cask_missing(read: Read, view: View) -> Iterable[Query]:
     if read.values.get("found") != "nothing" or not read.mark:
         return
     held = view.state(read.mark)["holds"] or {}
-    much = f", {held['lpa_l']:.1f} L of pure alcohol by the book" if held.get("lpa_l") else ""
-    words = f"{_name(view, read.mark)} was not found{much}. Look for it now. If it is gone, log the loss and report it."
-    yield Query("cask_missing", "ask", "found", words)
+    much = Figure(f"{held['lpa_l']:.1f}", "LPA") if held.get("lpa_l") else "none"
+    yield Query("cask_missing", "ask", "found", message("cask_missing", vessel=_name(view, read.mark), booked=much))
 
 
 def not_in_book(read: Read, view: View) -> Iterable[Query]:
@@ -44,12 +40,8 @@ def not_in_book(read: Read, view: View) -> Iterable[Query]:
     if read.values.get("found") != "unknown":
         return
     place = (read.values.get("place") or "").strip()
-    where = f" at {place}" if place else ""
-    words = (
-        f"Not in the book: \"{str(read.values.get('label') or '')[:60]}\"{where}. Weigh it, find its papers, and add "
-        "it; look for one that the book has and nobody has found."
-    )
-    yield Query("not_in_book", "ask", "label", words)
+    said = message("not_in_book", label=str(read.values.get("label") or "")[:60], place=place or "none")
+    yield Query("not_in_book", "ask", "label", said)
 
 
 def _name(view: View, mark: str) -> str:

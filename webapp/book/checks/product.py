@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.view import Query, View
-from webapp.book.checks.product_limits import CAUTION, bottled_at_least, limits_of, says
-from webapp.book.checks.words import plain
+from webapp.book.checks.product_limits import bottled_at_least, limits_of, says
+from webapp.book.checks.words import figure
+from webapp.kinds.message import message
 from webapp.kinds.read import Read
 
 
@@ -18,8 +19,8 @@ def bottled_low(read: Read, view: View) -> Iterable[Query]:
         return
     least = bottled_at_least(str(held.get("what") or ""), view.site())
     if least and label < least["value"] - 1e-9:
-        words = f"{plain(label, 1)} % on the label. {says(least)} {CAUTION}"
-        yield Query("bottled_low", "note", "label_strength", words)
+        said = message("bottled_low", label=figure(label, 1, "pct_vol"), law=says(least))
+        yield Query("bottled_low", "note", "label_strength", said)
 
 
 def barrelled_high(read: Read, view: View) -> Iterable[Query]:
@@ -31,5 +32,5 @@ def barrelled_high(read: Read, view: View) -> Iterable[Query]:
         return
     for row in limits_of(what, view.site()):
         if row["limit"] == "barrelled" and now > row["value"] + 0.05:
-            words = f"{plain(now, 1)} % into the cask. {says(row)} {CAUTION}"
-            yield Query("barrelled_high", "note", "strength" if "strength" in read.values else "glass", words)
+            said = message("barrelled_high", strength=figure(now, 1, "pct_vol"), law=says(row))
+            yield Query("barrelled_high", "note", "strength" if "strength" in read.values else "glass", said)

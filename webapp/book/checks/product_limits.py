@@ -9,17 +9,11 @@ from pathlib import Path
 from typing import Any
 
 from webapp.book.before.limits import is_grain
+from webapp.kinds.message import Figure, Message, Span, message
 
 DATA = Path(__file__).with_name("product_limits.json")
-CAUTION = "A note, not legal advice: look at the text in force, and ask who knows it."
+CAUTION = message("law-caution")
 GRAPE = ("grape", "wine", "marc")
-_SAYS = {
-    ("bottled", "at_least"): "is bottled at {value} % vol or more",
-    ("distilled", "below"): "is distilled below {value} % vol",
-    ("distilled", "at_most"): "is distilled at {value} % vol or less",
-    ("distilled", "at_least"): "is distilled at {value} % vol or more",
-    ("barrelled", "at_most"): "goes into the cask at {value} % vol or less",
-}  # fmt: skip
 
 
 @cache
@@ -64,17 +58,16 @@ def bottled_at_least(what: str, site: Mapping[str, Any]) -> dict[str, Any] | Non
     return next((row for row in limits_of(what, site) if row["limit"] == "bottled"), None)
 
 
-def says(row: Mapping[str, Any]) -> str:
+def says(row: Mapping[str, Any]) -> Message:
     """Return a limit as a sentence with its source: "Fruit spirit in the EU is distilled below 86 % vol (...)."."""
-    line = _SAYS.get((row["limit"], row["sense"]), "is in wood for {value} or more")
-    value = f"{row['value']:g}" if row["unit"] == "pct_vol" else _span(row["value"])
-    note = f", {row['note']}" if row.get("note") else ""
-    known = "" if row["read"] else ", from memory"
-    called = row["called"][0].upper() + row["called"][1:]
-    return f"{called} in the {row['place']} {line.format(value=value)}{note} ({row['source']}{known})."
+    is_strength = row["unit"] == "pct_vol"
+    id_ = f"law-{row['limit']}-{row['sense']}" if is_strength else "law-aged"
+    value = Figure(f"{row['value']:g}", "pct_vol") if is_strength else _span(row["value"])
+    return message(
+        id_, called=row["called"], place=row["place"], value=value, note=row.get("note") or "none",
+        source=row["source"], known="read" if row["read"] else "memory",
+    )  # fmt: skip
 
 
-def _span(years: float) -> str:
-    if years < 1:
-        return f"{years * 12:g} months"
-    return "1 year" if years == 1 else f"{years:g} years"
+def _span(years: float) -> Span:
+    return Span(((round(years * 12), "months"),)) if years < 1 else Span(((round(years), "years"),))

@@ -8,7 +8,8 @@ from typing import Any
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
-from webapp.book.checks.words import like_typed, plain, slips, typed, when
+from webapp.book.checks.words import figure, like_typed, slips, typed, when
+from webapp.kinds.message import Declared, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
@@ -24,11 +25,11 @@ def run_still_open(read: Read, view: View) -> Iterable[Query]:
     """A charge while another run is open on this still."""
     run = view.run_on(read.mark)
     if run and not run["ended_at"]:
-        words = (
-            f"{_still(read, view)} already has {run['name'] or 'a run'} open since "
-            f"{when(run['started_at'], read, view)}. End that run first, or strike this charge."
-        )
-        yield Query("run_still_open", "ask", "", words)
+        said = message(
+            "run_still_open", still=_still(read, view), run=run["name"] or "none",
+            since=when(run["started_at"], read, view),
+        )  # fmt: skip
+        yield Query("run_still_open", "ask", "", said)
 
 
 def run_order(read: Read, view: View) -> Iterable[Query]:
@@ -36,41 +37,34 @@ def run_order(read: Read, view: View) -> Iterable[Query]:
     run, event = view.run_on(read.mark), _event(read)
     if run is None:
         if event != "still_opened":
-            words = f"No run is open on {_still(read, view)} at this time. Log the charge with its time, and this fits."
-            yield Query("run_not_open", "ask", "", words)
+            yield Query("run_not_open", "ask", "", message("run_not_open", still=_still(read, view)))
         return
     done = {cut["event"]: cut["at"] for cut in run["cuts"]}
     if event in ORDER:
         yield from _out_of_order(read, view, event, done)
     if event in CUTS and read.values.get("receiver") and read.values["receiver"] == run["receiver"]:
-        words = (
-            f"{_name(run['receiver'], view)} was open before this cut already. "
-            "Which receiver is open now? Amend this, or the one before."
-        )
-        yield Query("run_receiver_same", "ask", "receiver", words)
+        said = message("run_receiver_same", receiver=_name(run["receiver"], view))
+        yield Query("run_receiver_same", "ask", "receiver", said)
     if event == "run_end" and "heads_cut" in done and "hearts_cut" not in done:
         began = when(done["heads_cut"], read, view)
-        words = f"The run ends but no hearts cut is logged; hearts began {began}. Log the cut with its time."
-        yield Query("run_order", "ask", "", words)
+        yield Query("run_order", "ask", "", message("run_order-no_hearts_cut", began=began))
     if event == "still_opened":
-        words = "The still is opened but its run is not ended. End the run with its time."
-        yield Query("run_order", "ask", "event", words)
+        yield Query("run_order", "ask", "event", message("run_order-opened"))
 
 
 def _out_of_order(read: Read, view: View, event: str, done: Mapping[str, str]) -> Iterable[Query]:
-    shown = read.shown("event")
+    shown = read.param("event")
     if event in done:
-        words = f"{_start(shown)} was logged at {when(done[event], read, view)} already. Which one counts?"
-        yield Query("run_order", "ask", "event", words)
+        said = message("run_order-again", event=shown, at=when(done[event], read, view))
+        yield Query("run_order", "ask", "event", said)
         return
     later = [other for other in ORDER[ORDER.index(event) + 1 :] if other in done]
     if later:
-        other = _label(read, later[0])
-        words = f"{_start(shown)} comes after {other} of {when(done[later[0]], read, view)}. Look at the times."
-        yield Query("run_order", "ask", "event", words)
+        other, at = Declared(("choice", "cut", "event", later[0])), when(done[later[0]], read, view)
+        said = message("run_order-late", event=shown, other=other, at=at)
+        yield Query("run_order", "ask", "event", said)
     elif event == "hearts_cut" and "heads_cut" not in done:
-        words = "Hearts are cut but the heads cut is not logged. Log it with its time and receiver."
-        yield Query("run_order", "ask", "event", words)
+        yield Query("run_order", "ask", "event", message("run_order-no_heads_cut"))
 
 
 def strength_slope(read: Read, view: View) -> Iterable[Query]:
@@ -83,24 +77,19 @@ def strength_slope(read: Read, view: View) -> Iterable[Query]:
         return
     last = lines[-1]["true_strength"]
     if now > last + limit("slope_pct", view) + 1e-9:
-        words = (
-            f"True strength {plain(now, 1)} % is above {plain(last, 1)} % of {when(lines[-1]['at'], read, view)}; "
-            "after the heads cut it can only fall, unless plates or cooling were changed."
-        )
+        before, at_last = figure(last, 1, "pct_vol"), when(lines[-1]["at"], read, view)
+        said = message("strength_slope", now=figure(now, 1, "pct_vol"), last=before, at=at_last)
         at = "strength" if "strength" in read.values else "glass"
         found = strength_slips(read, at, last - MOST_BELOW, last + limit("slope_pct", view), last)
-        yield Query("strength_slope", "ask", at, words, found)
+        yield Query("strength_slope", "ask", at, said, found)
 
 
 def distillate_warm(read: Read, view: View) -> Iterable[Query]:
     """Spirit at the safe too warm: vapour may be lost."""
     temp, warm = read.values.get("temp"), limit("warm_c", view)
     if temp is not None and temp > warm:
-        words = (
-            f"Spirit runs at {typed(read, 'temp')}, above {like_typed(read, 'temp', warm)}. More condenser water now, "
-            "and the heat down until it runs cool: warm spirit gives off vapour that burns."
-        )
-        yield Query("distillate_warm", "ask", "temp", words, slips(read, "temp", 5, warm))
+        said = message("distillate_warm", temp=typed(read, "temp"), warm=like_typed(read, "temp", warm))
+        yield Query("distillate_warm", "ask", "temp", said, slips(read, "temp", 5, warm))
 
 
 def vapour_strength(read: Read, view: View) -> Iterable[Query]:
@@ -116,10 +105,10 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
     off = limit("vapour_off_c", view)
     if abs(vapour - wanted) <= off:
         return
-    words = (
-        f"Vapour {typed(read, 'vapour_temp')} and spirit of {plain(now, 1)} % do not go together: "
-        f"about {like_typed(read, 'vapour_temp', round(wanted, 1))} is usual at that strength. Look at both again."
-    )
+    said = message(
+        "vapour_strength", vapour=typed(read, "vapour_temp"), strength=figure(now, 1, "pct_vol"),
+        usual=like_typed(read, "vapour_temp", round(wanted, 1)),
+    )  # fmt: skip
     found = slips(read, "vapour_temp", wanted - off, wanted + off, wanted)
     if not found:
         at = "strength" if "strength" in read.values else "glass"
@@ -127,7 +116,7 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
             s for s in strength_slips(read, at, 20, 95, None)
             if _agrees(read, s, vapour - offset_of(view.state(read.mark)), height_m, off)
         )  # fmt: skip
-    yield Query("vapour_strength", "ask", "vapour_temp", words, found)
+    yield Query("vapour_strength", "ask", "vapour_temp", said, found)
 
 
 def _agrees(read: Read, slip: Suggestion, vapour: float, height_m: float, off: float) -> bool:
@@ -178,15 +167,6 @@ def _still_was_changed(read: Read, lines: list[Mapping[str, Any]]) -> bool:
 
 def _event(read: Read) -> str:
     return str(read.values["event"]) if read.kind.name == "cut" and "event" in read.values else read.kind.name
-
-
-def _label(read: Read, event: str) -> str:
-    spec = read.kind.field("event")
-    return dict(spec.choices).get(event, event) if spec else event
-
-
-def _start(text: str) -> str:
-    return text[:1].upper() + text[1:]
 
 
 def _name(mark: str, view: View) -> str:

@@ -13,7 +13,8 @@ from typing import Any
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
-from webapp.book.checks.words import about, plain, when
+from webapp.book.checks.words import figure, rounded, when
+from webapp.kinds.message import Declared, Figure, Message, Param, message
 from webapp.kinds.read import Read
 
 Run = Mapping[str, Any]
@@ -106,28 +107,36 @@ def _is_odd(account: Account, run: Run, view: View) -> bool:
     return not -limit("run_gain_pct", view) <= account.missing_pct <= limit("run_loss_pct", view)
 
 
-def _said(account: Account, run: Run, view: View) -> str:
-    out = account.received + account.stillage
-    sums = f"Out {about(out)}, in {about(account.charged)}: "
-    much = f"{about(abs(account.missing))} L pure alcohol ({about(abs(account.missing_pct))} %)"
-    default = "" if account.is_read else f" Stillage taken as {plain(limit('stillage_pct', view), 1)} %."
+def _said(account: Account, run: Run, view: View) -> Message:
+    code = "strip_balance" if is_stripping(run) else "run_balance"
+    sums: dict[str, Param] = {
+        "out": rounded(account.received + account.stillage, 1, "LPA"), "in": rounded(account.charged, 1, "LPA"),
+        "off": rounded(abs(account.missing), 1, "LPA"), "share": rounded(abs(account.missing_pct), 1, "pct"),
+        "stillage": "read" if account.is_read else figure(limit("stillage_pct", view), 1, "pct_vol"),
+    }  # fmt: skip
     if account.missing < 0:
-        return f"{sums}{much} more than went in.{default} Look at the wash strength, the dips and the remnants."
+        return message(f"{code}-gain", **sums)
     if is_stripping(run):
-        low, high = plain(limit("strip_low_pct", view), 0), plain(99.5, 1)
-        carried = about(account.received / account.charged * 100)
-        usual = f"Low wines carry {carried} % of the wash; {low} to {high} % is usual."
-        return f"{sums}{much} not accounted for.{default} {usual}"
-    return f"{sums}{much} not accounted for.{default} Usual here: {_usual(run, view)} %."
+        carried = rounded(account.received / account.charged * 100, 1, "pct")
+        low, high = figure(limit("strip_low_pct", view), 0, "pct"), figure(99.5, 1, "pct")
+        return message(code, **sums, carried=carried, low=low, high=high)
+    low, high = _usual(run, view)
+    return message(code, **sums, low=low, high=high)
 
 
-def _usual(run: Run, view: View) -> str:
+def _usual(run: Run, view: View) -> tuple[Figure, Figure]:
     """Return what this still usually leaves unaccounted for, by its last runs if there are enough of them. [%]"""
     found = [now.missing_pct for other in like_runs(run, view) if (now := account_of(other, other["fractions"], view))]
     if len(found) < LIKE_LEAST:
-        return f"{plain(limit('run_loss_low_pct', view), 1)} to {plain(limit('run_loss_high_pct', view), 0)}"
+        low, high = limit("run_loss_low_pct", view), limit("run_loss_high_pct", view)
+        return figure(low, 1, "pct"), figure(high, 0, "pct")
     low, _, high = quantiles(found, n=4, method="inclusive")
-    return f"{about(low)} to {about(high)}"
+    return rounded(low, 1, "pct"), rounded(high, 1, "pct")
+
+
+def fraction_name(fraction: str) -> Declared:
+    """Return the word for a fraction of a run, as a parameter of a message."""
+    return Declared(("choice", "fraction_gauge", "fraction", fraction))
 
 
 def like_runs(run: Run, view: View) -> list[Run]:
@@ -152,12 +161,11 @@ def run_drift(read: Read, view: View) -> Iterable[Query]:
         if (found := account_of(other, other["fractions"], view))
     ]  # fmt: skip
     if len(last) == LIKE_LEAST and median(last) > high:
-        words = (
-            f"{about(now.missing_pct)} % of the charge not accounted for, and "
-            f"{about(median(last))} % in the middle of the {LIKE_LEAST} runs before: above "
-            f"{plain(high, 0)} % run after run. Look at the condenser, the joints and the wash strength."
-        )
-        yield Query("run_drift", "note", "", words)
+        said = message(
+            "run_drift", now=rounded(now.missing_pct, 1, "pct"), middle=rounded(median(last), 1, "pct"),
+            runs=LIKE_LEAST, high=figure(high, 0, "pct"),
+        )  # fmt: skip
+        yield Query("run_drift", "note", "", said)
 
 
 def fraction_again(read: Read, view: View) -> Iterable[Query]:
@@ -166,12 +174,11 @@ def fraction_again(read: Read, view: View) -> Iterable[Query]:
     name = read.values.get("fraction")
     for line in run["fractions"] if run else ():
         if line["fraction"] == name and line["receiver"] == read.mark:
-            words = (
-                f"The {str(name).replace('_', ' ')} of {(run or {}).get('name') or 'this run'} were gauged in this "
-                f"vessel at {when(line['at'], read, view)} already: {about(line['lpa_l'])} L pure "
-                "alcohol. Is it the same gauge, or another run?"
-            )
-            yield Query("fraction_again", "ask", "fraction", words)
+            said = message(
+                "fraction_again", fraction=fraction_name(str(name)), run=(run or {}).get("name") or "none",
+                at=when(line["at"], read, view), pure=rounded(line["lpa_l"], 1, "LPA"),
+            )  # fmt: skip
+            yield Query("fraction_again", "ask", "fraction", said)
             return
 
 
@@ -188,12 +195,10 @@ def fraction_twice(read: Read, view: View) -> Iterable[Query]:
     gauged = max((line["at"] for line in view.recent(source, "fraction_gauge")), default="")
     for line in reversed(view.recent(read.mark, "charge")):
         if line["values"].get("feints_from") == source and line["at"] > gauged:
-            other = line["values"].get("run_name") or f"the run of {when(line['at'], read, view)}"
-            words = f"The feints of {name} went into {other} already. Which run had them?"
-            yield Query("fraction_twice", "ask", "feints_from", words)
+            other, at = line["values"].get("run_name") or "none", when(line["at"], read, view)
+            said = message("fraction_twice", vessel=name, run=other, at=at)
+            yield Query("fraction_twice", "ask", "feints_from", said)
             return
-    words = (
-        f"{about(feints)} L pure alcohol of feints from {name}, {about(held.get('lpa_l') or 0.0)} "
-        "L in it by the book. Did another run have them, or is its gauge still to be logged?"
-    )
-    yield Query("fraction_twice", "ask", "feints_from", words)
+    booked = rounded(held.get("lpa_l") or 0.0, 1, "LPA")
+    said = message("fraction_twice-short", feints=rounded(feints, 1, "LPA"), vessel=name, booked=booked)
+    yield Query("fraction_twice", "ask", "feints_from", said)

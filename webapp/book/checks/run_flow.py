@@ -9,8 +9,9 @@ from typing import Any
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
-from webapp.book.checks.run_balance import like_runs, part_of, run_of
-from webapp.book.checks.words import about, plain
+from webapp.book.checks.run_balance import fraction_name, like_runs, part_of, run_of
+from webapp.book.checks.words import figure, rounded
+from webapp.kinds.message import message
 from webapp.kinds.read import Read
 
 Line = Mapping[str, Any]
@@ -31,13 +32,12 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
     got, most = part["volume_l"], limit("flow_pct", view)
     off = (flowed - got) / got * 100
     if abs(off) > most:
-        side = "more" if off > 0 else "less"
-        words = (
-            f"Flow times minutes gives {about(flowed)} L of {part['fraction']}, the receiver "
-            f"{about(got)} L: {about(abs(off), 0)} % {side}, where {plain(most, 0)} % may be. Was a "
-            "cut logged late, or a receiver changed late?"
-        )
-        yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", words)
+        said = message(
+            "flow_sum", flowed=rounded(flowed, 1, "L"), fraction=fraction_name(str(part["fraction"])),
+            got=rounded(got, 1, "L"), off=rounded(abs(off), 0, "pct"), side="more" if off > 0 else "less",
+            most=figure(most, 0, "pct"),
+        )  # fmt: skip
+        yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", said)
 
 
 def dip_flow(read: Read, view: View) -> Iterable[Query]:
@@ -55,12 +55,11 @@ def dip_flow(read: Read, view: View) -> Iterable[Query]:
         return
     off = (flowed - got) / max(got, least) * 100
     if abs(off) > most:
-        words = (
-            f"Flow times minutes gives {about(flowed)} L since this receiver was opened, the dip {about(got)} L: "
-            f"{about(abs(off), 0)} % {'less' if off > 0 else 'more'} in it, where {plain(most, 0)} % may be. "
-            "Is another receiver open, or was the cut logged at another minute?"
-        )
-        yield Query("dip_flow", "ask", "dip", words)
+        said = message(
+            "dip_flow", flowed=rounded(flowed, 1, "L"), dipped=rounded(got, 1, "L"), off=rounded(abs(off), 0, "pct"),
+            side="less" if off > 0 else "more", most=figure(most, 0, "pct"),
+        )  # fmt: skip
+        yield Query("dip_flow", "ask", "dip", said)
 
 
 def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
@@ -104,12 +103,11 @@ def hearts_share(read: Read, view: View) -> Iterable[Query]:
     spread = MAD_TO_SPREAD * median(abs(share - middle) for share in shares)
     most = limit("hearts_spread", view) * max(spread, limit("hearts_spread_least_pct", view))
     if abs(now - middle) > most:
-        words = (
-            f"Hearts are {about(now, 0)} % of the charge; {about(min(shares), 0)} to "
-            f"{about(max(shares), 0)} % in the last {len(shares)} runs of {run['what'] or 'this still'}. "
-            "Worth a look at the cuts."
-        )
-        yield Query("hearts_share", "note", "", words)
+        said = message(
+            "hearts_share", now=rounded(now, 0, "pct"), low=rounded(min(shares), 0, "pct"),
+            high=rounded(max(shares), 0, "pct"), runs=len(shares), what=run["what"] or "none",
+        )  # fmt: skip
+        yield Query("hearts_share", "note", "", said)
 
 
 def _share(run: Mapping[str, Any], parts: Sequence[Line]) -> float | None:

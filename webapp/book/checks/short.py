@@ -9,7 +9,8 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
-from webapp.book.checks.words import plain
+from webapp.book.checks.words import figure
+from webapp.kinds.message import message
 from webapp.kinds.spec import Effect
 
 LEAST_UL = 20_000  # what rounding of a dip may pretend
@@ -26,17 +27,10 @@ def shortfalls(effect: Effect, view: View) -> Iterable[Query]:
         if flow.source == "out:gauge_difference" and flow.reason == "more_than_booked":
             if flow.lpa_ul > taken[flow.target] * limit("source_short_pct", view) / 100:
                 had, name = (taken[flow.target] - flow.lpa_ul) / 1e6, _name(view, flow.target)
-                words = (
-                    f"{plain(taken[flow.target] / 1e6, 2)} L of pure alcohol taken out of {name}, {plain(had, 2)} L in "
-                    "it by the book. Look at both figures again."
-                )
-                yield Query("stock_short", "ask", "", words)
+                out, booked = figure(taken[flow.target] / 1e6, 2, "LPA"), figure(had, 2, "LPA")
+                yield Query("stock_short", "ask", "", message("stock_short", taken=out, vessel=name, booked=booked))
         elif flow.source == "out:not_accounted" and flow.reason not in ("more_than_booked", "run_balance"):
-            words = (
-                f"{plain(flow.lpa_ul / 1e6, 2)} L of pure alcohol came from where the book has nothing. Is it the "
-                "right vessel and time? If so, log what was there before."
-            )
-            yield Query("from_nothing", "ask", "", words)
+            yield Query("from_nothing", "ask", "", message("from_nothing", came=figure(flow.lpa_ul / 1e6, 2, "LPA")))
 
 
 def _name(view: View, account: str) -> str:

@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from webapp.book.before.limits import is_grain, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.run import strength_slips
-from webapp.book.checks.words import plain, typed
+from webapp.book.checks.words import figure, typed
+from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
@@ -23,8 +24,8 @@ def strength_ceiling(read: Read, view: View) -> Iterable[Query]:
     at = "strength" if "strength" in read.values else "glass"
     ceiling = limit("ceiling_pct", view)
     if now > ceiling:
-        words = f"True strength {plain(now, 1)} % cannot be: none is above {plain(ceiling, 1)} % vol. Look again."
-        yield Query("strength_impossible", "stop", at, words, strength_slips(read, at, 0, ceiling, None))
+        said = message("strength_impossible", now=figure(now, 1, "pct_vol"), most=figure(ceiling, 1, "pct_vol"))
+        yield Query("strength_impossible", "stop", at, said, strength_slips(read, at, 0, ceiling, None))
         return
     if read.kind.name not in OFF_THE_STILL:
         return
@@ -33,13 +34,11 @@ def strength_ceiling(read: Read, view: View) -> Iterable[Query]:
     name = ("grain_us_pct" if us else "ceiling_pct") if grain else ("brandy_us_pct" if us else "fruit_class_pct")
     top = limit(name, view)
     if now > top or (now == top and name == "fruit_class_pct"):
-        classes = {
-            "fruit_class_pct": f"at {plain(top, 0)} % or more it is no fruit spirit in the EU (Regulation 2019/787)",
-            "brandy_us_pct": f"above {plain(top, 0)} % (190 proof) it is no brandy in the US (27 CFR 5.145)",
-            "grain_us_pct": f"above {plain(top, 0)} % (160 proof) it is no rye whisky in the US (27 CFR 5.143)",
-        }
-        words = f"True strength {plain(now, 1)} % off {what or 'fruit'}: {classes[name]}. Look at it again."
-        yield Query("strength_class", "ask", at, words, strength_slips(read, at, 20, top, None))
+        said = message(
+            "strength_class", now=figure(now, 1, "pct_vol"), what=what or "none", limit=name,
+            most=figure(top, 0, "pct_vol"),
+        )  # fmt: skip
+        yield Query("strength_class", "ask", at, said, strength_slips(read, at, 20, top, None))
 
 
 def _what(read: Read, view: View) -> tuple[str, bool]:
@@ -69,12 +68,10 @@ def glass_scale(read: Read, view: View) -> Iterable[Query]:
         value = _in_unit(read, spec.name, unit)
         if value is None or ((low is None or value >= low - 1e-6) and (high is None or value <= high + 1e-6)):
             continue
-        shown = [plain(end, spec.decimals or 0) for end in (low, high) if end is not None]
-        words = (
-            f"{raw['instrument']} shows {' to '.join(shown)}; {typed(read, spec.name)} cannot be read on it. "
-            "Which instrument was it?"
-        )
-        yield Query("glass_scale", "ask", spec.name, words)
+        ends = [figure(end, spec.decimals or 0, unit) for end in (low, high) if end is not None]
+        scale: dict[str, Param] = {"low": ends[0], "high": ends[1] if len(ends) > 1 else "none"}
+        said = message("glass_scale", instrument=raw["instrument"], figure=typed(read, spec.name), **scale)
+        yield Query("glass_scale", "ask", spec.name, said)
 
 
 def _in_unit(read: Read, name: str, unit: str) -> float | None:

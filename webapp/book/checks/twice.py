@@ -7,7 +7,8 @@ from typing import Any
 
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View, seconds_between
-from webapp.book.checks.words import like_typed, plain, span, when
+from webapp.book.checks.words import figure, like_typed, span, when
+from webapp.kinds.message import Param, Several, message
 from webapp.kinds.read import Read
 
 
@@ -43,11 +44,9 @@ def twice(read: Read, view: View) -> Iterable[Query]:
         if apart_s > limit("twice_min", view) * 60:
             return
         if _nearly_equal(read, line["values"]) and not _asked_as_two_people(read, line):
-            ago = f"{span(apart_s)} before" if apart_s >= 1 else "at the same moment"
-            by = "" if line["person"] == read.entry["person"] else f", by {_name(line['person'], view)}"
-            at = when(line["at"], read, view)
-            words = f"The same figures stand at {at} ({ago}{by}). Is it one reading, entered twice?"
-            yield Query("twice", "ask", "", words)
+            ago: Param = span(apart_s) if apart_s >= 1 else "none"
+            by = "none" if line["person"] == read.entry["person"] else _name(line["person"], view)
+            yield Query("twice", "ask", "", message("twice", at=when(line["at"], read, view), before=ago, by=by))
             return
 
 
@@ -59,17 +58,16 @@ def two_people(read: Read, view: View) -> Iterable[Query]:
         if line["person"] != read.entry["person"]:
             other, me = _name(line["person"], view), _name(read.entry["person"], view)
             theirs, mine = _said(read, line["values"], line["figures"]), _said(read, read.values, read.figures)
-            words = (
-                f"{other} gauged this vessel too, {when(line['at'], read, view)}: {theirs}. "
-                f"{me} has {mine}. Both are kept; which one counts?"
-            )
-            yield Query("two_people", "ask", "", words)
+            at = when(line["at"], read, view)
+            said = message("two_people", other=other, at=at, theirs=theirs, me=me, mine=mine)
+            yield Query("two_people", "ask", "", said)
             return
 
 
-def _said(read: Read, found: Mapping[str, Any], figures: Mapping[str, Any]) -> str:
+def _said(read: Read, found: Mapping[str, Any], figures: Mapping[str, Any]) -> Several:
     """The figures of a gauge, in the units of this entry."""
-    parts = [like_typed(read, name, found[name]) for name in ("gross", "net_weight", "volume") if name in found]
+    names = ("gross", "net_weight", "volume")
+    parts: list[Param] = [like_typed(read, name, found[name]) for name in names if name in found]
     if "true_strength" in figures:
-        parts.append(f"{plain(figures['true_strength'], 1)} %")
-    return ", ".join(parts)
+        parts.append(figure(figures["true_strength"], 1, "pct"))
+    return Several(tuple(parts))

@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from webapp.book.before.vat_draws import read_draws
 from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import named
-from webapp.book.checks.words import about
+from webapp.book.checks.words import rounded
+from webapp.kinds.message import message
 from webapp.kinds.read import Read
 
 
@@ -15,15 +16,15 @@ def vat_draws(read: Read, view: View) -> Iterable[Query]:
     """Parts of a plan that nobody can read, vessels that the book does not have, and draws of more than there is."""
     draws, odd = read_draws(str(read.values.get("draws") or ""))
     if odd:
-        words = f"“{odd[0]}” names no vessel with a weight. Write mark and kilograms, such as C001-Z 153.7."
-        yield Query("vat_draws", "ask", "draws", words)
+        yield Query("vat_draws", "ask", "draws", message("vat_draws", part=odd[0]))
     for mark, kg in draws.items():
         if view.vessel(mark) is None:
-            yield Query("vat_vessel", "ask", "draws", f"No vessel {mark} is in the book. Look at the mark again.")
+            yield Query("vat_vessel", "ask", "draws", message("vat_vessel", mark=mark))
             return
         held = view.state(mark)["holds"] or {}
         there = held.get("mass_g", 0) / 1000.0
         if kg > there + 0.05:
-            words = f"{about(kg)} kg planned out of {named(mark, view)}, {about(there)} kg by the book. Plan it again."
-            yield Query("vat_short", "ask", "draws", words)
+            planned, booked = rounded(kg, 1, "kg"), rounded(there, 1, "kg")
+            said = message("vat_short", planned=planned, vessel=named(mark, view), booked=booked)
+            yield Query("vat_short", "ask", "draws", said)
             return

@@ -8,7 +8,8 @@ from typing import Any
 from webapp.book.before.limits import limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import emptied_by
-from webapp.book.checks.words import plain, slips, typed
+from webapp.book.checks.words import figure, slips, typed
+from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
 
 
@@ -17,7 +18,7 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
     vessel = view.vessel(read.mark)
     if not vessel:
         return
-    litres, words, at = _contents(read, view, vessel)
+    litres, contents, at = _contents(read, view, vessel)
     if litres is None:
         return
     brim, working = vessel.get("capacity_l"), vessel.get("working_l")
@@ -27,31 +28,35 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
         return
     found = slips(read, at, 0.05 * brim, working or brim) if brim else ()
     if brim and litres > brim + 0.05:
-        said = f"{words} does not fit into {vessel['name']}, which holds {plain(brim, 0)} L. Look again."
+        said = message("over_capacity", contents=contents, vessel=vessel["name"], holds=figure(brim, 0, "L"))
         yield Query("over_capacity", "stop", at, said, found)
     elif working and litres > working + 0.05:
-        said = f"{words} is above the working level of {vessel['name']}, {plain(working, 0)} L. Look again."
+        level = figure(working, 0, "L")
+        said = message("over_working_level", contents=contents, vessel=vessel["name"], level=level)
         yield Query("over_working_level", "ask", at, said, found)
 
 
-def _contents(read: Read, view: View, vessel: Mapping[str, Any]) -> tuple[float | None, str, str]:
+def _contents(read: Read, view: View, vessel: Mapping[str, Any]) -> tuple[float | None, Message | Figure | str, str]:
+    """Return what the vessel would hold [L], what is said of it, and the field that says so."""
     kind = read.kind.name
     if kind == "fruit_intake":
         held = view.state(read.mark)["holds"] or {}
         before = 0.0 if held.get("charged") or held.get("lpa_l") else held.get("mass_kg") or 0.0
         mass = before + (read.figures.get("net") or 0.0)
         litres = mass / limit("mash_kg_l", view)
-        more = f"with {plain(before, 0)} kg already in it, " if before else ""
-        return litres, f"{plain(mass, 0)} kg of fruit ({more}about {plain(litres, 0)} L of mash)", "gross"
+        there = figure(before, 0, "kg") if before else "none"
+        fruit = message("contents-fruit", fruit=figure(mass, 0, "kg"), before=there, mash=figure(litres, 0, "L"))
+        return litres, fruit, "gross"
     if kind == "charge":
         wash, feints = read.values.get("wash"), read.values.get("feints") or 0.0
         if wash is None:
             return None, "", ""
-        parts = f" ({plain(wash, 1)} wash and {plain(feints, 1)} feints)" if feints else ""
-        return wash + feints, f"A charge of {plain(wash + feints, 1)} L{parts}", "wash"
+        parts = figure(feints, 1, "L") if feints else "none"
+        whole = figure(wash + feints, 1, "L")
+        return wash + feints, message("contents-charge", charge=whole, wash=figure(wash, 1, "L"), feints=parts), "wash"
     volume = read.values.get("volume") or read.figures.get("volume_20")
     at = "volume" if "volume" in read.values else "net_weight"
-    return volume, f"{plain(volume, 1)} L" if volume is not None else "", at
+    return volume, figure(volume, 1, "L") if volume is not None else "", at
 
 
 def vessel_empty(read: Read, view: View) -> Iterable[Query]:
@@ -59,8 +64,7 @@ def vessel_empty(read: Read, view: View) -> Iterable[Query]:
     if view.state(read.mark)["holds"] is None and emptied_by(read, view) is None:
         vessel = view.vessel(read.mark)
         name = vessel["name"] if vessel else read.mark
-        words = f"The book has nothing in {name} at this time. Is it the right vessel and time? If so, log its fill."
-        yield Query("vessel_empty", "ask", "", words)
+        yield Query("vessel_empty", "ask", "", message("vessel_empty", vessel=name))
 
 
 def wash_strength(read: Read, view: View) -> Iterable[Query]:
@@ -71,14 +75,12 @@ def wash_strength(read: Read, view: View) -> Iterable[Query]:
         return
     found = slips(read, "wash_strength", 3, limit("wash_ask_pct", view))
     if strength > limit("wash_stop_pct", view):
-        words = f"{typed(read, 'wash_strength')} out of {source['name']} cannot be: no ferment gives that. Look again."
-        yield Query("wash_strength", "stop", "wash_strength", words, found)
+        said = message("wash_strength-impossible", strength=typed(read, "wash_strength"), vessel=source["name"])
+        yield Query("wash_strength", "stop", "wash_strength", said, found)
     elif strength > limit("wash_ask_pct", view):
-        words = (
-            f"{typed(read, 'wash_strength')} out of {source['name']} is much for a ferment: 3 to "
-            f"{plain(limit('wash_ask_pct', view), 0)} % is usual. Look again."
-        )
-        yield Query("wash_strength", "ask", "wash_strength", words, found)
+        most = figure(limit("wash_ask_pct", view), 0, "pct_vol")
+        said = message("wash_strength", strength=typed(read, "wash_strength"), vessel=source["name"], most=most)
+        yield Query("wash_strength", "ask", "wash_strength", said, found)
 
 
 def source_empty(read: Read, view: View) -> Iterable[Query]:
@@ -86,15 +88,13 @@ def source_empty(read: Read, view: View) -> Iterable[Query]:
     mark = read.values.get("from_vessel") or ""
     vessel = view.vessel(mark)
     if mark and vessel and view.state(mark)["holds"] is None:
-        name = vessel["name"]
-        words = f"The book has nothing in {name} to charge from. Is it the right vessel? If so, log its fill."
-        yield Query("source_empty", "ask", "from_vessel", words)
+        yield Query("source_empty", "ask", "from_vessel", message("source_empty", vessel=vessel["name"]))
 
 
 def vessel_not_empty(read: Read, view: View) -> Iterable[Query]:
     """A fill of a cask that by the book is not empty."""
     held, vessel = view.state(read.mark)["holds"], view.vessel(read.mark)
     if held and vessel:
-        much = f"{plain(held['lpa_l'], 1)} L of pure alcohol, " if held.get("lpa_l") else ""
-        words = f"{vessel['name']} is not empty by the book: {much}{held['what']}. Right cask? Was it dumped?"
-        yield Query("vessel_not_empty", "ask", "", words)
+        much = figure(held["lpa_l"], 1, "LPA") if held.get("lpa_l") else "none"
+        said = message("vessel_not_empty", vessel=vessel["name"], held=much, what=str(held["what"]))
+        yield Query("vessel_not_empty", "ask", "", said)

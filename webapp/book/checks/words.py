@@ -1,10 +1,11 @@
-"""Figures, times and spans as a person would say them, for the sentences of the checks."""
+"""Figures, times and spans as parameters of what the checks ask: settled to the last digit, said by webapp/words."""
 
 from __future__ import annotations
 
 from datetime import datetime, timedelta, timezone
 from typing import Any
 
+from webapp.kinds.message import Figure, Month, Span, Time
 from webapp.kinds.read import Read, Suggestion
 from webapp.kinds.slips import likely_slips
 from webapp.trade import units
@@ -21,36 +22,43 @@ def local(at: str, read: Read) -> datetime:
     return datetime.fromisoformat(at).astimezone(timezone(offset))
 
 
-def when(at: str, read: Read, view: Any) -> str:
+def when(at: str, read: Read, view: Any) -> Time:
     """Return a time as seen from this entry: "08:10", "08:10 the day before", "24 September 08:10", "12 May 2025"."""
-    then, now = local(at, read), local(view.at, read)
-    days = (now.date() - then.date()).days
-    clock = f"{then:%H:%M}"
-    if days == 0:
-        return clock
-    if days == 1:
-        return f"{clock} the day before"
-    day = f"{then.day} {then:%B}"
-    return f"{day} {clock}" if 0 <= days < 60 else f"{day} {then.year}"
+    return Time(local_text(at, read), local_text(view.at, read)[:10])
 
 
-def month(at: str, read: Read) -> str:
+def local_text(at: str, read: Read) -> str:
+    """Return a UTC text as a text of local time, `2025-09-24T08:10`."""
+    return local(at, read).isoformat()[:16]
+
+
+def month(at: str, read: Read) -> Month:
     """Return the month of a time for long spans, "May 2024": a query may be read a year after it was put."""
-    return f"{local(at, read):%B %Y}"
+    return Month(local_text(at, read)[:7])
 
 
-def span(seconds: float) -> str:
+def span(seconds: float) -> Span:
     """Return a length of time in two parts at most: "40 s", "12 min", "1 h 1 min", "3 days". [s], 0 or more."""
     seconds = abs(seconds)
     if seconds < 120:
-        return f"{seconds:.0f} s"
+        return Span(((int(f"{seconds:.0f}"), "s"),))
     minutes = round(seconds / 60)
     if minutes < 60:
-        return f"{minutes} min"
+        return Span(((minutes, "min"),))
     if minutes < 48 * 60:
         hours, rest = divmod(minutes, 60)
-        return f"{hours} h {rest} min" if rest else f"{hours} h"
-    return f"{round(seconds / DAY_S)} days"
+        return Span(((hours, "h"), (rest, "min")) if rest else ((hours, "h"),))
+    return Span(((round(seconds / DAY_S), "days"),))
+
+
+def figure(value: float, decimals: int, unit: str = "") -> Figure:
+    """Return a figure as it was read, by `plain`."""
+    return Figure(plain(value, decimals), unit)
+
+
+def rounded(value: float, decimals: int = 1, unit: str = "") -> Figure:
+    """Return a figure that was worked out, by `about`."""
+    return Figure(about(value, decimals), unit)
 
 
 def plain(value: float, decimals: int) -> str:
@@ -67,7 +75,7 @@ def about(value: float, decimals: int = 1) -> str:
     return plain(round(value, decimals), decimals) if abs(value) < LONGEST else plain(value, decimals)
 
 
-def like_typed(read: Read, name: str, value: float) -> str:
+def like_typed(read: Read, name: str, value: float) -> Figure:
     """Return a canonical value of a field as it would have been typed in this entry: its unit, its decimals."""
     spec = read.kind.field(name)
     assert spec is not None, name
@@ -76,16 +84,13 @@ def like_typed(read: Read, name: str, value: float) -> str:
         shown = units.from_canonical(value, unit)
     except OutOfDomain:
         unit, shown = spec.units[0], value
-    bare = "" if unit == "SG" else units.symbol(unit)
-    return f"{plain(float(shown), spec.decimals or 0)} {bare}".strip()
+    return figure(float(shown), spec.decimals or 0, unit)
 
 
-def typed(read: Read, name: str) -> str:
-    """Return a field as typed, with its unit; a gravity bare, as it is spoken."""
+def typed(read: Read, name: str) -> Figure:
+    """Return a field as typed, with its unit."""
     raw = read.raw(name)
-    figure = str(raw.get("raw", "")).strip().replace(",", ".")
-    unit = raw.get("unit") or ""
-    return f"{figure} {'' if unit == 'SG' else units.symbol(unit)}".strip() if unit else figure
+    return Figure(str(raw.get("raw", "")).strip().replace(",", "."), raw.get("unit") or "")
 
 
 def slips(read: Read, name: str, low: float, high: float, near: float | None = None) -> tuple[Suggestion, ...]:
@@ -96,4 +101,4 @@ def slips(read: Read, name: str, low: float, high: float, near: float | None = N
         return ()
     centre = near if near is not None else (low + high) / 2
     found = likely_slips(spec, units.parse_number(raw["raw"]), raw["unit"], (low, high), centre)
-    return tuple(Suggestion(name, slip.raw, slip.unit, slip.words) for slip in found if low <= slip.value <= high)
+    return tuple(Suggestion(name, slip.raw, slip.unit, slip.message) for slip in found if low <= slip.value <= high)

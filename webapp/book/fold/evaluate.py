@@ -19,7 +19,8 @@ from webapp.book.checks.short import shortfalls
 from webapp.book.fold.families import AFTER_STRIKE, Plan
 from webapp.book.fold.registry_rows import Known
 from webapp.book.record.upcast import stored_mark
-from webapp.kinds.read import Read, read_entry
+from webapp.kinds.message import Declared, Message, message
+from webapp.kinds.read import Read, label, read_entry
 from webapp.kinds.spec import NOTHING, Effect, Kind
 from webapp.kinds.stock import unbalanced
 
@@ -63,11 +64,9 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
         effect = with_notes(effect, read, view)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
-        words = (
-            "The book could not work this entry out. It is kept as it came; report this to whoever keeps the program."
-        )
         view.reads.add(f"v:{plan.entry['mark']}")
-        return Outcome("stopped", _name(plan, [Query(FAULT, "stop", "", words)]), NOTHING, frozenset(view.reads))
+        fault = Query(FAULT, "stop", "", message(FAULT))
+        return Outcome("stopped", _name(plan, [fault]), NOTHING, frozenset(view.reads))
     keys = view.reads | set(effect.states)
     if plan.entry["mark"]:
         keys.add(f"v:{plan.entry['mark']}")
@@ -88,7 +87,8 @@ def ask(kind: Kind, entry: Mapping[str, Any], view: View, known: Known) -> tuple
     context["corrections"] = corrections_for(kind, entry, view.instrument, view.get)
     read = read_entry(kind, entry, context)
     # A body that intake would refuse today may stand in an old book: it is asked about, not lost.
-    unreadable = [Query(p.code, "stop", p.field, p.words, p.suggestions) for p in read.problems if p.weight == "refuse"]
+    refused = [problem for problem in read.problems if problem.weight == "refuse"]
+    unreadable = [Query(p.code, "stop", p.field, p.message, p.suggestions) for p in refused]
     return read, [*unreadable, *_strangers(read, view, row), *checks.questions(read, view)]
 
 
@@ -97,8 +97,9 @@ def _strangers(read: Read, view: View, row: Mapping[str, Any] | None) -> Iterabl
     if read.mark and row is None:
         yield _unknown_vessel(read.mark, "")
     elif row and read.kind.vessels and row["sort"] not in read.kind.vessels:
-        words = f"{row['name']} is a {row['sort']}; {read.kind.title.lower()} is not logged there. Right vessel?"
-        yield Query("wrong_sort", "ask", "", words)
+        title = Declared(("title", read.kind.name))
+        said = message("wrong_sort", vessel=row["name"], sort=vessel_sort(row["sort"]), kind=title)
+        yield Query("wrong_sort", "ask", "", said)
     for spec in read.kind.fields:
         other = read.values.get(spec.name) if spec.sort == "mark" else None
         if not other:
@@ -107,34 +108,30 @@ def _strangers(read: Read, view: View, row: Mapping[str, Any] | None) -> Iterabl
         if named is None:
             yield _unknown_vessel(other, spec.name)
         elif spec.vessels and named["sort"] not in spec.vessels:
-            words = f"{spec.label}: {named['name']} is a {named['sort']}. Right vessel?"
-            yield Query(f"wrong_sort_{spec.name}", "ask", spec.name, words)
+            sort = vessel_sort(named["sort"])
+            said = message("wrong_sort-field", label=label(read.kind, spec), vessel=named["name"], sort=sort)
+            yield Query(f"wrong_sort_{spec.name}", "ask", spec.name, said)
     code = read.entry.get("person") or ""
     if view.person(code) is None:
-        yield Query(
-            "unknown_person", "ask", "", f"The book knows nobody with the code {code[:20]}. Add them, or amend."
-        )
+        yield Query("unknown_person", "ask", "", message("unknown_person", code=code[:20]))
+
+
+def vessel_sort(sort: str) -> Message:
+    """Return the word for a sort of vessel, as a parameter of a message."""
+    return message(f"sort-{sort}")
 
 
 def _unknown_vessel(mark: str, field_name: str) -> Query:
-    words = f"No vessel {mark[:20]} is in the book. Add it, or amend the entry."
-    return Query(f"unknown_vessel_{field_name}" if field_name else "unknown_vessel", "stop", field_name, words)
+    code = f"unknown_vessel_{field_name}" if field_name else "unknown_vessel"
+    return Query(code, "stop", field_name, message("unknown_vessel", mark=mark[:20]))
 
 
 def _clash(plan: Plan) -> list[Query]:
-    if not plan.clashed:
-        return []
-    words = (
-        "Another body came under the id of this entry and was put aside. Compare the two; amend this or let it stand."
-    )
-    return [Query("clash", "ask", "", words)]
+    return [Query("clash", "ask", "", message("clash"))] if plan.clashed else []
 
 
 def _after_strike(plan: Plan) -> list[Query]:
-    if not plan.amended_after_strike:
-        return []
-    words = "It amends an entry that was struck before. It counts for nothing unless you say that it stands."
-    return [Query(AFTER_STRIKE, "ask", "", words)]
+    return [Query(AFTER_STRIKE, "ask", "", message(AFTER_STRIKE))] if plan.amended_after_strike else []
 
 
 def _name(plan: Plan, queries: Iterable[Query]) -> list[tuple[str, Query, str]]:

@@ -4,24 +4,25 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from dataclasses import asdict
 from typing import Any
 
 from webapp.book.before.view import Query
 from webapp.book.record.store import Book
+from webapp.kinds.message import to_json
+from webapp.words.travel import keep_suggestions, with_words
 
 LIST_MOST = 1000
 IDS_MOST = 500
-_COLUMNS = "entry, name, code, weight, field, words, suggestions, mark, kind, person, at, answer"
+_COLUMNS = "entry, name, code, weight, field, message, suggestions, mark, kind, person, at, answer"
 _HEAVIEST = "CASE weight WHEN 'stop' THEN 0 WHEN 'ask' THEN 1 ELSE 2 END"
 
 
 def as_sent(entry_id: str, name: str, query: Query) -> dict[str, Any]:
     """Return a query as it travels to a phone."""
-    return {
+    return with_words({
         "id": f"{entry_id}:{name}", "code": query.code, "weight": query.weight, "field": query.field,
-        "words": query.words, "suggestions": [asdict(suggestion) for suggestion in query.suggestions],
-    }  # fmt: skip
+        "message": to_json(query.message), "suggestions": keep_suggestions(query.suggestions),
+    })  # fmt: skip
 
 
 def open_queries(
@@ -52,19 +53,19 @@ def still_open(book: Book, ids: list[str]) -> dict[str, list[dict[str, Any]]]:
     marks, found = ", ".join("?" * len(ids)), {}  # type: ignore[var-annotated]
     sql = f"SELECT {_COLUMNS} FROM queries WHERE answer = '' AND entry IN ({marks}) ORDER BY entry, {_HEAVIEST}, name"  # noqa: S608
     for row in map(_dressed, book.query(sql, ids)):
-        sent = {name: row[name] for name in ("id", "code", "weight", "field", "words", "suggestions")}
+        sent = {name: row[name] for name in ("id", "code", "weight", "field", "words", "message", "suggestions")}
         found.setdefault(row["entry"], []).append(sent)
     return found
 
 
 def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[dict[str, Any]]]:
-    """Return open queries by entry id: code, weight, words."""
+    """Return open queries by entry id: code, weight."""
     wanted, found = list(ids), {}  # type: ignore[var-annotated]
     for at in range(0, len(wanted), IDS_MOST):
         some = wanted[at : at + IDS_MOST]
         marks = ", ".join("?" * len(some))
         rows = book.query(
-            f"SELECT entry, code, weight, words FROM queries WHERE answer = '' AND entry IN ({marks})",  # noqa: S608
+            f"SELECT entry, code, weight FROM queries WHERE answer = '' AND entry IN ({marks})",  # noqa: S608
             some,
         )
         for row in rows:
@@ -85,9 +86,10 @@ def for_card(book: Book, mark: str, limit: int = 20) -> list[dict[str, Any]]:
         "ORDER BY at DESC, entry, name LIMIT ?",
         (mark, limit),
     )
-    keep = ("id", "entry", "kind", "code", "weight", "words", "at", "suggestions")
+    keep = ("id", "entry", "kind", "code", "weight", "words", "message", "at", "suggestions")
     return [{name: row[name] for name in keep} for row in map(_dressed, rows)]
 
 
 def _dressed(row: dict[str, Any]) -> dict[str, Any]:
-    return row | {"id": f"{row['entry']}:{row['name']}", "suggestions": json.loads(row["suggestions"])}
+    kept = {"message": json.loads(row["message"]), "suggestions": json.loads(row["suggestions"])}
+    return with_words(row | {"id": f"{row['entry']}:{row['name']}"} | kept)

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import json
-from dataclasses import asdict
 from typing import Any
 
 from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Plan
 from webapp.book.fold.month_sums import MonthSums
 from webapp.book.fold.states import load_newest
+from webapp.book.record.log import canonical
 from webapp.book.record.store import Book
+from webapp.kinds.message import to_json
+from webapp.words.travel import keep_suggestions
 
 NAMED = {
     "f:": ("fills", ("mark", "what", "name", "lot", "since", "ended_at")),
@@ -61,8 +63,8 @@ class Results:
                 self._flows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at, flow.sort))
                 self._months.add(1, plan.at, flow.source, flow.target, *about[2:], flow.sort, flow.lpa_ul)
         for name, query, answer in outcome.questions:
-            suggestions = json.dumps([asdict(s) for s in query.suggestions], ensure_ascii=False)
-            what = (query.code, query.weight, query.field, query.words, suggestions)
+            suggestions = json.dumps(keep_suggestions(query.suggestions), ensure_ascii=False)
+            what = (query.code, query.weight, query.field, canonical(to_json(query.message)), suggestions)
             self._queries.append((plan.id, name, *what, mark, entry["kind"], entry["person"], plan.at, answer))
 
     def key_moved(self, key: str, then: Any, now: Any) -> None:
@@ -84,7 +86,8 @@ class Results:
         many("INSERT OR REPLACE INTO folded VALUES (?, ?, ?, ?, ?, ?)", self._folded)
         many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
         self._months.write()
-        many("INSERT INTO queries VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)
+        columns = "entry, name, code, weight, field, message, suggestions, mark, kind, person, at, answer"
+        many(f"INSERT INTO queries ({columns}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)  # noqa: S608
         for run_id in self._runs:
             run = load_newest(self._book, f"r:{run_id}")
             if run:

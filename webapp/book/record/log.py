@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from webapp.book.record.store import Book
+from webapp.words.travel import with_words
 
 FIRST_DIGEST = "0" * 64
 LIST_MOST = 1000
@@ -164,7 +165,7 @@ def aside(
         "ORDER BY no DESC LIMIT :limit",
         {"settled": settled, "id": entry_id, "limit": max(1, min(limit, LIST_MOST))},
     )
-    return [{**row, "problems": json.loads(row["problems"])} for row in rows]
+    return [{**row, "problems": [with_words(one) for one in json.loads(row["problems"])]} for row in rows]
 
 
 def verify(book: Book) -> list[str]:

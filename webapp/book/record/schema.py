@@ -199,10 +199,25 @@ CREATE TABLE unjudged (order_key TEXT PRIMARY KEY) STRICT, WITHOUT ROWID;
 CREATE TABLE seams (order_key TEXT NOT NULL, key TEXT NOT NULL, PRIMARY KEY (order_key, key)) STRICT, WITHOUT ROWID;
 """
 
+# A question is kept as the id of a message and its parameters; what was asked before says what it said.
+MESSAGES = """
+ALTER TABLE queries ADD COLUMN message TEXT NOT NULL DEFAULT '';
+UPDATE queries SET
+    message = json_object('id', 'as_said', 'params', json_object('words', words)),
+    suggestions = (
+        SELECT json_group_array(
+            CASE WHEN coalesce(value ->> 'words', '') = '' THEN json_remove(value, '$.words')
+            ELSE json_set(json_remove(value, '$.words'), '$.message',
+                          json_object('id', 'as_said', 'params', json_object('words', value ->> 'words'))) END
+        ) FROM json_each(suggestions)
+    );
+ALTER TABLE queries DROP COLUMN words;
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
-    ("unjudged", UNJUDGED),
+    ("unjudged", UNJUDGED), ("messages", MESSAGES),
 ]  # fmt: skip
 
 

@@ -13,7 +13,8 @@ import webapp.kinds
 from webapp.book.record.log import canonical
 from webapp.book.record.upcast import stored_mark, upcast
 from webapp.kinds.as_schema import SEQ_MOST, entry_schema
-from webapp.kinds.read import Problem, Read, read_plainly
+from webapp.kinds.message import Param, message
+from webapp.kinds.read import Problem, Read, label, read_plainly
 
 ENTRY_BYTES_MOST = 64_000
 _SCHEMA = entry_schema()
@@ -27,19 +28,19 @@ _UUID = re.compile(r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\Z")
 def check_entry(entry: Any) -> tuple[list[Problem], str]:
     """Return (why this cannot be entered, its canonical text); no problems where it can."""
     if not isinstance(entry, dict):
-        return [_problem("no_entry", "", "This is no entry. Update the app on the phone and send it again.")], ""
+        return [_problem("no_entry", "")], ""
     try:
         text = canonical(entry)
         text.encode()
     except (ValueError, RecursionError):
-        return [_problem("unkeepable", "", "It holds a figure or a character that cannot be kept. Log it anew.")], ""
+        return [_problem("unkeepable", "")], ""
     if len(text) > ENTRY_BYTES_MOST:
-        return [_problem("too_long", "", "The entry is too long to be one. Shorten its texts and log it anew.")], text
+        return [_problem("too_long", "", "too_long-entry")], text
     try:
         if not is_plainly_sound(entry):
             _SCHEMA.load(entry)
     except ValidationError as error:
-        return [_problem("malformed", field, words) for field, words in _flat(error.messages, "")], text
+        return [_malformed(field, words) for field, words in _flat(error.messages, "")], text
     return _check_kind(entry), text
 
 
@@ -96,25 +97,17 @@ def _is_day(stamp: str) -> bool:
 def _check_kind(entry: dict[str, Any]) -> list[Problem]:
     kind = webapp.kinds.get(entry["kind"])
     if kind is None:
-        return [
-            _problem("no_such_kind", "kind", f"The book knows no entry called {entry['kind'][:40]}. Update the book.")
-        ]
+        return [_problem("no_such_kind", "kind", kind=entry["kind"][:40])]
     if entry["kind_version"] > kind.version:
-        return [
-            _problem(
-                "newer_kind", "kind_version", "The phone is newer than the book. Update the book, then send again."
-            )
-        ]
+        return [_problem("newer_kind", "kind_version")]
     problems = []
     mark = stored_mark(entry.get("mark") or "")
     if mark is None:
-        problems.append(
-            _problem("bad_mark", "mark", f"{entry['mark']} is no mark. Read the label again and log it anew.")
-        )
+        problems.append(_problem("bad_mark", "mark", mark=entry["mark"]))
     elif not mark and kind.needs_mark:
-        problems.append(_problem("missing", "mark", "The vessel's mark is missing. Scan the label, or type it."))
+        problems.append(_problem("missing", "mark", "missing-mark"))
     if entry.get("amends") == entry["id"]:
-        problems.append(_problem("amends_itself", "amends", "It says that it amends itself. Log it anew."))
+        problems.append(_problem("amends_itself", "amends"))
     read = read_plainly(kind, upcast(entry))
     problems += read.problems
     return problems + list(_check_marks(read))
@@ -124,7 +117,7 @@ def _check_marks(read: Read) -> Iterator[Problem]:
     for spec in read.kind.fields:
         text = read.values.get(spec.name) if spec.sort == "mark" else None
         if text and not stored_mark(text):
-            yield _problem("bad_mark", spec.name, f"{spec.label}: {text[:20]} is no mark. Read the label again.")
+            yield _problem("bad_mark", spec.name, "bad_mark-field", label=label(read.kind, spec), mark=text[:20])
 
 
 def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
@@ -136,8 +129,14 @@ def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
             yield from _flat(inner, step)
     else:
         for words in messages if isinstance(messages, list) else [messages]:
-            yield path, f"{path}: {words}" if path else str(words)
+            yield path, str(words)
 
 
-def _problem(code: str, field: str, words: str) -> Problem:
-    return Problem(code, "refuse", field, words)
+def _malformed(path: str, words: str) -> Problem:
+    if not path:
+        return _problem("malformed", path, "malformed-whole", words=words)
+    return _problem("malformed", path, path=path, words=words)
+
+
+def _problem(code: str, field: str, id_: str = "", /, **params: Param) -> Problem:
+    return Problem(code, "refuse", field, message(id_ or code, **params))

@@ -1,0 +1,433 @@
+### The sentences of Cellarslate, in English. Read by the book (webapp/words) and by the phone (static/words).
+### A parameter is said whole, with its unit, by { $name }; without its unit by { BARE($name) }. Of what need not be
+### there, `none` stands in its place.
+
+## Parts of sentences. The phone needs them from the start.
+
+range-between = { $low } to { $high }
+range-or_more = { $low } or more
+range-up_to = up to { $high }
+span-s = { $many } s
+span-min = { $many } min
+span-h = { $many } h
+span-days = { PLURAL($many) ->
+    [one] { $many } day
+   *[other] { $many } days
+  }
+span-months = { PLURAL($many) ->
+    [one] { $many } month
+   *[other] { $many } months
+  }
+span-years = { PLURAL($many) ->
+    [one] { $many } year
+   *[other] { $many } years
+  }
+time-same_day = { $clock }
+time-day_before = { $clock } the day before
+time-day = { $day } { $clock }
+as_said = { $words }
+no_such_message = This program has no words for “{ $id }”. Update it, or ask at the desk.
+
+## What is wrong with an entry by itself. The phone says it while one types; so it needs these from the start.
+
+missing = { $label } is missing. { asks }
+missing-question = { $label } { asks }
+asks = { $sort ->
+    [choice] Pick one.
+    [yes_no] Pick one.
+    [mark] Pick, scan or type it.
+    [date] Pick the day.
+   *[other] Type it.
+  }
+no_such_choice = { $label }: pick one of the choices.
+no_such_choice-yes_no = { $label }: yes or no.
+no_date = { $label }: { $typed } is no date. Pick the day.
+too_long = { $label } is longer than { $most } characters. Shorten it; the rest can go into a note.
+no_such_unit = { $label } is read in { $units }. Pick one.
+no_number = { $label }: { $reason }
+outside_tables = { $label }: { $reason }
+impossible = { $label } { UNIT($figure) } cannot be: { UNIT($possible) } is possible. Look again, or keep it as read.
+impossible-outside = { $label }: { $reason }
+unusual = { $label } { UNIT($figure) } is unusual: { UNIT($usual) } is usual here. Look again.
+danger = { $label } { UNIT($figure) }. { $act }
+slip-swapped = two digits swapped
+slip-point = the point slipped
+slip-unit = { $meant }, not { $typed }
+
+## What the book takes for no entry, and puts aside
+
+no_entry = This is no entry. Update the app on the phone and send it again.
+unkeepable = It holds a figure or a character that cannot be kept. Log it anew.
+too_long-entry = The entry is too long to be one. Shorten its texts and log it anew.
+malformed = { $path }: { $words }
+malformed-whole = { $words }
+no_such_kind = The book knows no entry called { $kind }. Update the book.
+newer_kind = The phone is newer than the book. Update the book, then send again.
+bad_mark = { $mark } is no mark. Read the label again and log it anew.
+bad_mark-field = { $label }: { $mark } is no mark. Read the label again.
+missing-mark = The vessel's mark is missing. Scan the label, or type it.
+amends_itself = It says that it amends itself. Log it anew.
+clash-in_book = This id is in the book with another body, under number { $number }. A person decides.
+clash-in_batch = This id comes twice in one batch with two bodies. The first is in the book. A person decides.
+not_the_desk = It says that it was logged at the desk. Log it anew, at the desk or on the phone.
+may_not_answer = Answers are given at the desk, by a distiller or the office. Sign in there, then answer.
+
+## Of any entry
+
+not_worked_out = The book could not work this entry out. It is kept as it came; report this to whoever keeps the program.
+clash = Another body came under the id of this entry and was put aside. Compare the two; amend this or let it stand.
+amended_after_strike = It amends an entry that was struck before. It counts for nothing unless you say that it stands.
+unknown_person = The book knows nobody with the code { $code }. Add them, or amend.
+unknown_vessel = No vessel { $mark } is in the book. Add it, or amend the entry.
+wrong_sort = { $vessel } is a { $sort }; { LOWER($kind) } is not logged there. Right vessel?
+wrong_sort-field = { $label }: { $vessel } is a { $sort }. Right vessel?
+sort-fermenter = fermenter
+sort-still = still
+sort-receiver = receiver
+sort-tank = tank
+sort-cask = cask
+sort-can = can
+sort-place = place
+stock_short = { BARE($taken) } L of pure alcohol taken out of { $vessel }, { BARE($booked) } L in it by the book. Look at both figures again.
+from_nothing = { BARE($came) } L of pure alcohol came from where the book has nothing. Is it the right vessel and time? If so, log what was there before.
+
+## Time
+
+clock = This phone's clock was { $off } { clock-way } when it handed this in.
+clock-way = { $way ->
+    [slow] slow
+   *[fast] fast
+  }
+clock-ask = This phone's clock was { $off } { clock-way } when it handed this in. By that clock it was read on { ISO_DAY($told) } at { CLOCK($told) }; the book takes it in order as { ISO_DAY($ordered) } { CLOCK($ordered) }; both are kept. Set the clock right, and say whether the day is right.
+late = Typed { $after } after it was read.
+time_order = Read { $after } after it was typed: that cannot be. Set the time of reading right.
+twice = The same figures stand at { $at } ({ $before ->
+    [none] at the same moment
+   *[other] { $before } before
+  }{ $by ->
+    [none] { "" }
+   *[other] , by { $by }
+  }). Is it one reading, entered twice?
+two_people = { $other } gauged this vessel too, { $at }: { $theirs }. { $me } has { $mine }. Both are kept; which one counts?
+too_neat = { $label } { $figure }, { $times } times running. Is it read each time?
+neat_round = { $label } { $figure } on { $vessels } vessels running. Is it read on each?
+
+## Instruments
+
+instrument-failed = { $instrument } failed its check on { $on }. Read it again with another.
+instrument-out_of_use = { $instrument } is out of use since { $since }. Which instrument was it?
+instrument-due = { $instrument } was due for a check on { ISO_DAY($on) }. Check it.
+unknown_instrument = The book knows no instrument { $instrument }. Add it, or amend the entry.
+instrument_failed = { $instrument } { $side ->
+    [high] shows { $off } too high{ instrument-where }
+    [low] shows { $off } too low{ instrument-where }
+   *[none] failed
+  }. Every reading with it since { $since ->
+    [new] it was new
+   *[other] its last good check on { $since }
+  } is in doubt: look through the list on its page.
+instrument-where = { $against ->
+    [ice] { " " }in ice
+    [boiling] { " " }in boiling water
+   *[other] { "" }
+  }
+glass_scale = { $instrument } shows { BARE($low) }{ $high ->
+    [none] { "" }
+   *[other] { " " }to { BARE($high) }
+  }; { $figure } cannot be read on it. Which instrument was it?
+
+## Ferments
+
+ferment_gravity_rose = Gravity { $gravity } is above { $last } of { $at }; it can only fall.
+ferment_stuck = Gravity { $gravity } { $moved ->
+    [none] has not moved
+   *[other] has moved by { $moved }
+  } in { $apart } and stands { $above } above the { $end } where { $what ->
+    [none] such fruit
+   *[other] { $what }
+  } usually ends: not moving and not finished.{ $mash ->
+    [none] { "" }
+   *[other] { " " }Mash { $mash }.
+  } Look at temperature, acid and yeast food.
+ferment_ended = Three equal gravities at { $gravity } in { $within }: the ferment has ended. Book the still.
+ferment_heat = Mash { $temp } is above { $most }: too hot for { $what ->
+    [grain] grain
+   *[fruit] fruit
+  }. Cool it now.
+ferment_fast = Gravity fell { $fell } since { $since }, that is { $a_day } a day; { $much } is much for fruit. Look again, and cool the mash.
+ferment_temp_sense = Mash { $temp } would kill the yeast. Read as Fahrenheit it is { $meant } ({ $other }){ temp-fits }. Did you mean that?
+ferment_temp_sense-cold = Mash { $temp } is at or below freezing ({ $cold }). Read as Celsius it is { $meant }{ temp-fits }. Did you mean that?
+temp-fits = { $near ->
+    [none] { "" }
+   *[other] , which fits { $near } of { $at }
+  }
+slip-meant = { $meant }
+ferment_yield = { BARE($made) } L pure alcohol in the wash, { $load }: about { BARE($wanted) } L could be expected{ $what ->
+    [none] { "" }
+   *[other] { " " }by your last { $years } of { $what }
+  }. That is { $side ->
+    [much] much
+   *[little] little
+  }: { $share }, where { BARE($low) } to { $high } is usual. Look at strength, dip and weights.
+ferment_yield-most = { BARE($made) } L pure alcohol in the wash, { $load }: all of its sugar could not give more than { BARE($most) } L. Look at the strength, the dip and the weights; was sugar added?
+load-grain = from { $weight } of grain
+load-fruit = from { $weight } of fruit at { $sugar }
+wash_strength = { $strength } out of { $vessel } is much for a ferment: 3 to { BARE($most) } % is usual. Look again.
+wash_strength-impossible = { $strength } out of { $vessel } cannot be: no ferment gives that. Look again.
+
+## Vessels
+
+over_capacity = { $contents } does not fit into { $vessel }, which holds { $holds }. Look again.
+over_working_level = { $contents } is above the working level of { $vessel }, { $level }. Look again.
+contents-fruit = { $fruit } of fruit ({ $before ->
+    [none] { "" }
+   *[other] with { $before } already in it,{ " " }
+  }about { $mash } of mash)
+contents-charge = A charge of { $charge }{ $feints ->
+    [none] { "" }
+   *[other] { " " }({ BARE($wash) } wash and { BARE($feints) } feints)
+  }
+vessel_empty = The book has nothing in { $vessel } at this time. Is it the right vessel and time? If so, log its fill.
+source_empty = The book has nothing in { $vessel } to charge from. Is it the right vessel? If so, log its fill.
+vessel_not_empty = { $vessel } is not empty by the book: { $held ->
+    [none] { "" }
+   *[other] { BARE($held) } L of pure alcohol,{ " " }
+  }{ $what }. Right cask? Was it dumped?
+target_capacity = { $then } then stands in { $vessel } ({ target-holds }). Right vessel and figures?
+target_working_level = { $then } then stands in { $vessel } ({ target-holds }). Right vessel and figures?
+target-holds = holds { $holds }, working level { $level }{ $has ->
+    [none] { "" }
+   *[other] , { $has } in it
+  }
+emptied_vessel = { $vessel } was { $how ->
+    [dump] dumped
+    [destruction] destroyed
+    [loss] written off
+    [account_move] moved
+    [bottling_close] bottled
+    [charge] charged to a still
+    [cask_fill] filled into a cask
+    [top_up] poured into a cask
+    [chill_filter] filtered into another tank
+    [gauge] found empty
+    [stock_count] found empty
+    [fraction_gauge] drained
+   *[other] emptied
+  } at { $at } by { $by } and is empty by the book. Was this read before that? Then amend its time. Or was it another vessel?
+move_gain = In { $vessel } { BARE($had) } by the book, { BARE($moved) } moved: { BARE($more) } L pure alcohol ({ $share }) more than was there. A move gains nothing: up to { $most } is reading. Look at dip, temperature and strength of both.
+move_balance = In { $vessel } { BARE($had) } by the book, into { $to } { BARE($moved) }: { BARE($left) } L pure alcohol ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
+move_balance-off = In { $vessel } { BARE($had) } by the book, off the premises { BARE($moved) }: { BARE($left) } L pure alcohol ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
+dip_sum = { $dipped } in { $vessel }, { $booked } by the book: { $off } { $side ->
+    [above] above
+   *[below] short of
+  } the sum ({ $share }). Look at the dip, then for a move that is not logged.
+dip_sum-dump = { $dipped } dipped in { $vessel }, { $sum } by the sum of what went in: { $off } apart. Look at the dip and at both weights.
+blend_sum = In { BARE($went_in) }, measured { BARE($measured) }: { BARE($off) } L pure alcohol ({ $share }) { $side ->
+    [more] more
+   *[less] less
+  } than went into the blend. { $usual } is usual. Is it mixed? Read it again.
+
+## The still
+
+run_still_open = { $still } already has { $run ->
+    [none] a run
+   *[other] { $run }
+  } open since { $since }. End that run first, or strike this charge.
+run_not_open = No run is open on { $still } at this time. Log the charge with its time, and this fits.
+run_receiver_same = { $receiver } was open before this cut already. Which receiver is open now? Amend this, or the one before.
+run_order-no_hearts_cut = The run ends but no hearts cut is logged; hearts began { $began }. Log the cut with its time.
+run_order-opened = The still is opened but its run is not ended. End the run with its time.
+run_order-again = { CAPITAL($event) } was logged at { $at } already. Which one counts?
+run_order-late = { CAPITAL($event) } comes after { $other } of { $at }. Look at the times.
+run_order-no_heads_cut = Hearts are cut but the heads cut is not logged. Log it with its time and receiver.
+strength_slope = True strength { BARE($now) } % is above { BARE($last) } % of { $at }; after the heads cut it can only fall, unless plates or cooling were changed.
+strength_impossible = True strength { BARE($now) } % cannot be: none is above { $most }. Look again.
+strength_class = True strength { BARE($now) } % off { $what ->
+    [none] fruit
+   *[other] { $what }
+  }: { $limit ->
+    [brandy_us_pct] above { BARE($most) } % (190 proof) it is no brandy in the US (27 CFR 5.145)
+    [grain_us_pct] above { BARE($most) } % (160 proof) it is no rye whisky in the US (27 CFR 5.143)
+   *[fruit_class_pct] at { BARE($most) } % or more it is no fruit spirit in the EU (Regulation 2019/787)
+  }. Look at it again.
+distillate_warm = Spirit runs at { $temp }, above { $warm }. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.
+vapour_strength = Vapour { $vapour } and spirit of { BARE($strength) } % do not go together: about { $usual } is usual at that strength. Look at both again.
+run_balance = { run-sums } not accounted for.{ run-stillage } Usual here: { BARE($low) } to { $high }.
+run_balance-gain = { run-sums } more than went in.{ run-stillage } Look at the wash strength, the dips and the remnants.
+strip_balance = { run-sums } not accounted for.{ run-stillage } Low wines carry { $carried } of the wash; { BARE($low) } to { $high } is usual.
+strip_balance-gain = { run-sums } more than went in.{ run-stillage } Look at the wash strength, the dips and the remnants.
+run-sums = Out { BARE($out) }, in { BARE($in) }: { BARE($off) } L pure alcohol ({ $share })
+run-stillage = { $stillage ->
+    [read] { "" }
+   *[other] { " " }Stillage taken as { BARE($stillage) } %.
+  }
+run_drift = { $now } of the charge not accounted for, and { $middle } in the middle of the { $runs } runs before: above { $high } run after run. Look at the condenser, the joints and the wash strength.
+fraction_again = The { $fraction } of { $run ->
+    [none] this run
+   *[other] { $run }
+  } were gauged in this vessel at { $at } already: { BARE($pure) } L pure alcohol. Is it the same gauge, or another run?
+fraction_twice = The feints of { $vessel } went into { $run ->
+    [none] the run of { $at }
+   *[other] { $run }
+  } already. Which run had them?
+fraction_twice-short = { BARE($feints) } L pure alcohol of feints from { $vessel }, { BARE($booked) } L in it by the book. Did another run have them, or is its gauge still to be logged?
+flow_sum = Flow times minutes gives { $flowed } of { $fraction }, the receiver { $got }: { $off } { more-or-less }, where { $most } may be. Was a cut logged late, or a receiver changed late?
+dip_flow = Flow times minutes gives { $flowed } since this receiver was opened, the dip { $dipped }: { $off } { more-or-less } in it, where { $most } may be. Is another receiver open, or was the cut logged at another minute?
+more-or-less = { $side ->
+    [more] more
+   *[less] less
+  }
+hearts_share = Hearts are { $now } of the charge; { BARE($low) } to { $high } in the last { $runs } runs of { $what ->
+    [none] this still
+   *[other] { $what }
+  }. Worth a look at the cuts.
+
+## Casks
+
+cask_grew = Pure alcohol { BARE($now) } L ({ BARE($strength) } %) is above { BARE($last) } L ({ BARE($last_strength) } %) of { $at }{ moved-since }; a cask cannot gain.
+cask_grew-gross = Gross { $gross } is above { $last } of { $at }; it can only fall, unless the cask was topped up.
+cask_grew-emptied = { BARE($now) } L pure alcohol in the cask before it was emptied, { BARE($booked) } L by the book since { $since }; a cask cannot gain. Look at weight and strength.
+moved-since = { $way ->
+    [added] { " " }with { BARE($moved) } L added since
+    [drawn] { " " }with { BARE($moved) } L drawn since
+   *[none] { "" }
+  }
+cask_strength_slip = Strength { BARE($now) } % is { BARE($off) } points { $side ->
+    [below] below
+   *[above] above
+  } { BARE($last) } % of { $at }; less than a point a year is usual.{ $hint ->
+    [none] { "" }
+   *[other] { " " }{ $hint }
+  }
+slip-glass = As a glass reading at { $temp } it is { BARE($true) } % true.
+cask_loss = { $rate } a year lost since { $since }{ $whole ->
+    [none] { "" }
+   *[other] { " " }({ $whole } a year since its fill)
+  }: { BARE($then) } L of pure alcohol then{ moved-since }, { BARE($now) } L now. { $others } { $end }
+lost-leak = Its strength is usual ({ BARE($drift) } points a year): a leak? Look at hoops, heads, bung and the floor.
+lost-odd_too = Its strength is odd too: is it the right cask? Weigh and read it again.
+lost-by_size = Casks of this size lose { $size ->
+    [small] 5 to 8
+   *[large] 2 to 4
+  } %.
+lost-by_others = Of the { $casks } casks most like it, most lost { BARE($low) } to { $high }.
+lost-by_all = Of the { $casks } casks most like it, most lost about { $lost }.
+cask_life = By the book { BARE($booked) } since { $since }, in the cask { BARE($now) }: { BARE($gone) } L pure alcohol ({ $share }) gone. A leak? Look at the floor and the staves; log it as a loss.
+cask_drift = Strength went from { BARE($last) } to { BARE($now) } % ({ BARE($drift) } points a year); in a { $place ->
+    [damp] damp place ({ $humidity } humidity) spirit grows weaker
+   *[dry] dry place ({ $humidity } humidity) spirit grows stronger
+  }. Right cask, right place?
+tare_off = { $cask } weighs { $tare } empty; { $listed } is listed. Look at the scale, and whether it is this cask.
+soakage = Empty { $empty }, old tare { $tare }: { $kept } kept, where a cask of this size keeps { BARE($low) } to { $high }. Is it drained? Look at the tare.
+soakage-light = Empty { $empty } is below the old tare { $tare }; wood that held spirit weighs { BARE($low) } to { $high } more. Scale or tare is wrong.
+
+## Places and counts
+
+places_swapped = { $vessel } was found at { $place } and { $other } at { $booked }: they have changed places, nothing is short. If that is so, say that it stands, and the book has them so.
+place_differs = { $vessel } was found at { $place }; { $booked ->
+    [none] the book has no place for it
+   *[other] the book has it at { $booked }
+  }. If it is there, say that it stands. Count what stands there too.
+cask_missing = { $vessel } was not found{ $booked ->
+    [none] { "" }
+   *[other] , { BARE($booked) } L of pure alcohol by the book
+  }. Look for it now. If it is gone, log the loss and report it.
+not_in_book = Not in the book: "{ $label }"{ $place ->
+    [none] { "" }
+   *[other] { " " }at { $place }
+  }. Weigh it, find its papers, and add it; look for one that the book has and nobody has found.
+
+## Water, filter and bottling
+
+reduce_target = { BARE($now) } % measured, { BARE($target) } % wanted: { BARE($off) } points { $side ->
+    [strong] too strong.{ reduce-water }
+   *[weak] too weak. Spirit has to go in; water cannot come out.
+  }{ $balance ->
+    [none] { "" }
+   *[other] { " " }{ $balance }
+  }
+reduce-water = { $water ->
+    [none] { "" }
+   *[other] { " " }By mass { $water } of water more.
+  }
+reduced-dip = { reduced-has }: look at the dip.
+reduced-no_loss = { reduced-has }: no loss.
+reduced-shrinks = { $before } and { $water } of water make { $dip }, not { BARE($sum) }: the mix shrinks. { reduced-has }: no loss.
+reduced-has = Pure alcohol { BARE($pure) } L, { BARE($booked) } L by the book
+contraction_forgotten = { $water } of water is what volumes alone would ask for. Volumes do not add: { $volume } will stand there, not { BARE($sum) }, at { BARE($strength) } %. For { BARE($target) } % it takes { $needed }: { $more } more. Pure alcohol stays what it was.
+filter_loss = { filter-sums } kept by filter and line. Usual: 0.3 to 1 %. Look at the sheets, the heel and both dips.
+filter_gain = { filter-sums } more than went in. A filter makes no spirit: look at both dips and strengths.
+filter-sums = Before { BARE($before) }, after { BARE($after) }: { BARE($off) } L pure alcohol ({ $share })
+filter_before = { BARE($before) } L pure alcohol in { $vessel } before the filter, { BARE($booked) } L by the book. Look at the dip before, then for a move that is not logged.
+bottling_balance = { bottling-sums } not accounted for. Usual: 0.3 to 1 %. Count the bottles and cases again.
+bottling_gain = { bottling-sums } more than the tank held. Look at the count, the bottle size and the tank gauge.
+bottling-sums = Tank { BARE($tank) }, bottles { BARE($bottles) }, heel and line { BARE($line) }: { BARE($off) } L pure alcohol ({ $share })
+label_strength = The tank stands at { BARE($tank) } %, the label says { BARE($label) } %: { BARE($off) } points { $side ->
+    [above] above
+   *[below] below
+  }. At the label's strength the bottles would hold { BARE($by_label) } L pure alcohol, by the tank gauge { BARE($by_tank) } L.
+label_strength-before = { BARE($tank) } % in the tank, { BARE($label) } % on the label: { BARE($off) } points apart, where { BARE($most) } may be. Put the strength or the label right before you bottle.
+label_strength-bottles = { BARE($found) } % in the bottles, { BARE($label) } % on the label. Stop the line, mix the tank and read it again.
+fill_off-least = { $found } in the least full; at this size { $least } is the least ({ fill-law }). { fill-set }
+fill_off-most = { $found } in the fullest; at this size { $most } is the most ({ fill-law }). { fill-set }
+fill_mean = { $mean } on average: a batch may not be under its label on average (Directive 76/211/EEC, from memory). { fill-set }
+fill-law = { $place ->
+    [US] 27 CFR 19.356
+   *[EU] Directive 76/211/EEC, from memory
+  }
+fill-set = Set the filler, and look at the bottles since the last check.
+case_count = { $cases } cases of { $per_case } are { $in_cases }, with { $library } for the library { $together }; { $good } good bottles were counted: { $off } { $side ->
+    [many] too many
+   *[few] too few
+  }. Count cases and bottles again.
+
+## Law
+
+bottled_low = { BARE($label) } % on the label. { $law } { law-caution }
+barrelled_high = { BARE($strength) } % into the cask. { $law } { law-caution }
+law-caution = A note, not legal advice: look at the text in force, and ask who knows it.
+law-bottled-at_least = { law-subject } is bottled at { $value } or more{ law-source }
+law-distilled-below = { law-subject } is distilled below { $value }{ law-source }
+law-distilled-at_most = { law-subject } is distilled at { $value } or less{ law-source }
+law-distilled-at_least = { law-subject } is distilled at { $value } or more{ law-source }
+law-barrelled-at_most = { law-subject } goes into the cask at { $value } or less{ law-source }
+law-aged = { law-subject } is in wood for { $value } or more{ law-source }
+law-subject = { CAPITAL($called) } in the { $place }
+law-source = { $note ->
+    [none] { "" }
+   *[other] , { $note }
+  } ({ $source }{ $known ->
+    [read] { "" }
+   *[memory] , from memory
+  }).
+
+## Goods
+
+unknown_bottling = No bottling in the book is called { $batch }{ $case ->
+    [none] { "" }
+   *[other] { " " }and holds case { $case }
+  }. Look at the lot mark, or hand in the bottling close first.
+unknown_bottling-several = { $bottlings } bottlings answer to { $batch }. Type the first case too, as it stands on the case.
+bottling-named = { $bottling ->
+    [none] The bottling
+   *[other] { $bottling }
+  }
+more_than_bottled = { bottling-named }: { $good } bottled, { $gone } gone, { $on_hand } on hand by the book; { $now } now are { $more } more than there are. Count them, and look for a removal that was logged twice.
+more_than_bottled-back = { bottling-named }: { $good } bottled, { $on_hand } on hand by the book; { $back } cannot all come back. Is it this batch?
+other_case = Case { $case } is none of this bottling: it has { $first } to { $last }. Look at the case again.
+case_numbers = Cases { $first } to { $last } are { $cases }; { $typed } are typed. Which is right?
+case_gone = Case { $case } has left already by the book. Was this removal logged twice? Else look at the numbers.
+case_gone-several = Cases { $first } to { $last } have left already by the book. Was this removal logged twice? Else look at the numbers.
+bottles_short = { $on_hand } bottles on hand by the book, { $counted } counted: { $off } missing. Count again, then look for a removal that is not logged. An unexplained shortage of bottled spirits is taxed in the US (27 CFR 19.465).
+bottles_over = { $on_hand } bottles on hand by the book, { $counted } counted: { $off } more. Count again, then look for a removal that is not logged.
+transit_loss = { transit-sums } lost in transit. Above { $most } is to be reported (27 CFR 19.462). Look at the seals and gauge it again, then report it.
+transit_gain = { transit-sums } more than the papers say. Look at strength, temperature and what stood in the vessel before.
+transit-sums = Sent { BARE($sent) }, received { BARE($received) }: { BARE($off) } L pure alcohol ({ $share })
+goods_short = { $short } of { $bottles } bottles were missing or broken. Count them again, note it on the papers, and tell the consignor: duty may be due on what is missing.
+seals_broken = The seals were not whole. Keep the load apart, gauge it, and tell the consignor and the authority now.
+
+## Plans
+
+vat_draws = “{ $part }” names no vessel with a weight. Write mark and kilograms, such as C001-Z 153.7.
+vat_vessel = No vessel { $mark } is in the book. Look at the mark again.
+vat_short = { $planned } planned out of { $vessel }, { $booked } by the book. Plan it again.

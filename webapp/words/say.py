@@ -1,0 +1,126 @@
+"""A message becomes a sentence of a language. Twin of static/words/say.js; both are held equal by shared vectors."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from datetime import date
+from functools import cache, lru_cache
+from typing import Any
+
+from babel import Locale
+from babel.dates import format_skeleton
+
+from webapp.kinds.message import (
+    Day,
+    Declared,
+    Figure,
+    Message,
+    Month,
+    Param,
+    Range,
+    Several,
+    Span,
+    Time,
+    Unit,
+    message,
+)
+from webapp.trade import units
+from webapp.words.catalogue import ENGLISH, LOCALES, bundle_of, declared_id
+from webapp.words.declared import declared_words, filled, rule_words
+from webapp.words.values import Shown, figure_text, spoken_unit, with_unit
+
+_log = logging.getLogger("cellarslate.words")
+_KEPT = 4096
+_NEAR_DAYS = 60  # a day this long ago is said without its year
+
+
+@lru_cache(maxsize=_KEPT)
+def sentence(said: Message, language: str = ENGLISH) -> str:
+    """Return the sentence that a message makes in a language; in English where that language has no such message."""
+    for each in dict.fromkeys((language, ENGLISH)):
+        bundle = bundle_of(each)
+        pattern = bundle.get_message(said.id).value if bundle.has_message(said.id) else None
+        if pattern is not None:
+            params = {name: _value(value, each) for name, value in said.params}
+            text, errors = bundle.format_pattern(pattern, params)
+            for error in errors:
+                _log.error("message %s: %s", said.id, error)
+            return str(text)
+    words = rule_words(said.id)
+    if words is not None:
+        return filled(words, {name: shown(value, language) for name, value in said.params})
+    _log.error("no message %s in the catalogue", said.id)
+    return sentence(message("no_such_message", id=said.id), language)
+
+
+def shown(param: Param, language: str) -> str:
+    """Return a parameter as it stands in a sentence of that language."""
+    make: Callable[[Any, str], str] | None = _SHOWN.get(type(param))
+    return make(param, language) if make else str(param)
+
+
+@cache
+def locale_of(language: str) -> Locale:
+    """Return whose numbers and dates go with a language."""
+    return Locale.parse(LOCALES[language], sep="-")
+
+
+def _value(param: Param, language: str) -> Any:
+    return param if isinstance(param, str) else Shown(param, locale_of(language), lambda each: shown(each, language))
+
+
+def _figure(figure: Figure, language: str) -> str:
+    return with_unit(figure_text(figure.text, locale_of(language)), spoken_unit(figure.unit))
+
+
+def _range(span: Range, language: str) -> str:
+    low, high = (None if end is None else Figure(end) for end in (span.low, span.high))
+    if low is None:
+        return sentence(message("range-up_to", high=high or ""), language)
+    if high is None:
+        return sentence(message("range-or_more", low=low), language)
+    return sentence(message("range-between", low=low, high=high), language)
+
+
+def _time(time: Time, language: str) -> str:
+    at, clock = date.fromisoformat(time.at[:10]), time.at[11:16]
+    days = (date.fromisoformat(time.seen) - at).days
+    if days == 0:
+        return sentence(message("time-same_day", clock=clock), language)
+    if days == 1:
+        return sentence(message("time-day_before", clock=clock), language)
+    if 0 <= days < _NEAR_DAYS:
+        return sentence(message("time-day", day=_skeleton("MMMMd", at, language), clock=clock), language)
+    return _skeleton("yMMMMd", at, language)
+
+
+def _day(day: Day, language: str) -> str:
+    return _skeleton("yMMMMd", date.fromisoformat(day.day), language)
+
+
+def _month(month: Month, language: str) -> str:
+    return _skeleton("yMMMM", date.fromisoformat(f"{month.month}-01"), language)
+
+
+def _span(span: Span, language: str) -> str:
+    return " ".join(sentence(message(f"span-{unit}", many=many), language) for many, unit in span.parts)
+
+
+def _declared(declared: Declared, language: str) -> str:
+    bundle, id_ = bundle_of(language), declared_id(declared.path)
+    return sentence(message(id_), language) if bundle.has_message(id_) else declared_words(declared.path)
+
+
+def _several(several: Several, language: str) -> str:
+    return ", ".join(shown(item, language) for item in several.items)
+
+
+def _skeleton(skeleton: str, day: date, language: str) -> str:
+    return str(format_skeleton(skeleton, day, locale=LOCALES[language].replace("-", "_")))
+
+
+_SHOWN: dict[type, Callable[[Any, str], str]] = {
+    Figure: _figure, Range: _range, Time: _time, Day: _day, Month: _month, Span: _span, Declared: _declared,
+    Several: _several, Unit: lambda unit, _: units.symbol(unit.code), Message: sentence,
+}  # fmt: skip
