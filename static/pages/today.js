@@ -10,6 +10,8 @@ import { setHead } from "./frame.js";
 import { strengthShown } from "./inunits.js";
 import { runPath, vesselPath } from "./here.js";
 import { readCards } from "./phone.js";
+import { loadQuestions } from "../words/catalogue.js";
+import { say } from "../words/say.js";
 import { capital, holdsOf } from "./words.js";
 
 const NOTES_SHOWN = 3;
@@ -22,6 +24,7 @@ export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
+  void loadQuestions();
   setInterval(() => void show(), 60_000);
   await show();
   due = (await import("../jobs/duelist.js").catch(() => null))?.dueList ?? null;
@@ -62,7 +65,7 @@ function queries(cards) {
   const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })))
     .sort((a, b) => Number(b.query.weight === "stop") - Number(a.query.weight === "stop")); // what moves no stock comes first, the rest by vessel
   if (!asked.length) return nothing;
-  const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${said(query)}</span>`, badge(query.weight));
+  const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${say(query)}</span>`, badge(query.weight));
   const rest = asked.slice(QUERIES_SHOWN);
   return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.slice(0, QUERIES_SHOWN).map(line)}</ul>
     ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;

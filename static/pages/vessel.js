@@ -14,6 +14,8 @@ import { logPath, markHere, runPath, vesselPath } from "./here.js";
 import { kindsByName, readCard } from "./phone.js";
 import { figureNow } from "./run/sheet.js";
 import { curveOf, runTitle } from "./run/state.js";
+import { loadQuestions } from "../words/catalogue.js";
+import { say } from "../words/say.js";
 import { agoWords, holdsOf } from "./words.js";
 
 const RECENT_SHOWN = 4;
@@ -28,6 +30,7 @@ export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
+  void loadQuestions();
   await show();
 }
 
@@ -76,7 +79,7 @@ async function strange(mark, wrong) {
 function questions(card) {
   if (!card.queries.length) return nothing;
   return html`<section class="stack" aria-label="Open queries" id="queries">${card.queries.map((/** @type {any} */ query) => html`
-    <div class="band band--${query.weight}"><p>${badge(query.weight)} ${said(query)}</p>
+    <div class="band band--${query.weight}"><p>${badge(query.weight)} ${say(query)}</p>
       ${query.weight === "note" || NOT_A_FIGURE.has(query.code) ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
 }
 

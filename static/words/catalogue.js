@@ -15,7 +15,8 @@ let loading = null;
 export function catalogue() {
   if (!made) {
     const { locale, text } = startingWords();
-    const bundle = new FluentBundle(locale, { functions: FUNCTIONS, useIsolating: false });
+    const options = /** @type {any} */ ({ functions: FUNCTIONS, useIsolating: false });
+    const bundle = new FluentBundle(locale, options);
     bundle.addResource(new FluentResource(text));
     made = { bundle, locale };
   }

@@ -25,7 +25,7 @@ export function sentence({ id, params }) {
  * What a question, a problem or a suggestion says: its message where this phone knows it, else the words that the book
  * made of it. @param {{message?: Message | null, words?: string}} said @returns {string}
  */
-export function said({ message, words = "" }) {
+export function say({ message, words = "" }) {
   if (!message) return words;
   return words && !knows(message.id) ? words : sentence(message);
 }

@@ -1,4 +1,4 @@
-"""The phone and the book read an entry alike: same values, figures, problems, suggestions and words."""
+"""The phone and the book read an entry alike: same values, figures, problems, suggestions, messages and words."""
 
 from __future__ import annotations
 
@@ -16,6 +16,9 @@ from tests.labels.browser import serve
 from webapp.kinds.as_data import kinds_data
 from webapp.kinds.read import Read, fill, read_entry
 from webapp.trade.datafiles import DATA_FOLDER
+from webapp.words import sentence
+from webapp.words.catalogue import phone_parts
+from webapp.words.travel import keep_problem, with_words
 
 COUNT = 150
 RELATIVE = 1e-9
@@ -24,13 +27,16 @@ PAGE = b"<!doctype html><html lang=en><meta charset=utf-8><title>reader</title>"
 READ_ALL = """async cases => {
   const { loadKinds, kindNamed } = await import("/static/kinds/kinds.js");
   const { readEntry, summary } = await import("/static/kinds/read.js");
+  const { sentence } = await import("/static/words/say.js");
   const { loadTable1 } = await import("/static/trade/datafiles.js");
   await loadKinds();
   await loadTable1();
   return cases.map(([entry, context]) => {
     const read = readEntry(kindNamed(entry.kind), entry, context);
     const known = Object.values(entry.values).every((value) => value.unit !== "furlong");
-    return { values: read.values, figures: read.figures, problems: read.problems, summary: known ? summary(read) : "" };
+    const worded = ({ message, ...rest }) => ({ ...rest, message, words: message ? sentence(message) : "" });
+    const problems = read.problems.map((one) => ({ ...worded(one), suggestions: one.suggestions.map(worded) }));
+    return { values: read.values, figures: read.figures, problems, summary: known ? summary(read) : "" };
   });
 }"""
 
@@ -39,6 +45,8 @@ READ_ALL = """async cases => {
 def page(browser: Any) -> Iterator[Any]:
     data = {f"/data/{path.name}": ("application/json", path.read_bytes()) for path in DATA_FOLDER.glob("*.json")}
     data["/data/kinds.json"] = ("application/json", json.dumps(kinds_data()).encode())
+    text = {"locale": "en-GB", "text": phone_parts("en")[0]}
+    data["/data/words.json"] = ("application/json", json.dumps(text).encode())
     with serve({**data, "/reader": ("text/html", PAGE)}) as origin:
         opened = browser.new_page()
         opened.goto(f"{origin}/reader")
@@ -54,15 +62,9 @@ def _read(entry: dict[str, Any], context: dict[str, Any]) -> Read:
 
 def _plain(read: Read) -> dict[str, Any]:
     known = all(value.get("unit") != "furlong" for value in read.entry["values"].values())
-    problems = [
-        {
-            "code": one.code, "weight": one.weight, "field": one.field, "words": one.words,
-            "suggestions": [
-                {"field": s.field, "raw": s.raw, "unit": s.unit, "words": s.words} for s in one.suggestions
-            ],
-        }
-        for one in read.problems
-    ]  # fmt: skip
+    problems = [with_words(keep_problem(one)) for one in read.problems]
+    for one in problems:
+        one["suggestions"] = [{"message": None, **s} for s in one["suggestions"]]
     summary = (fill(read.kind.summary, read) if read.kind.summary else read.kind.title) if known else ""
     return {"values": dict(read.values), "figures": dict(read.figures), "problems": problems, "summary": summary}
 
@@ -103,7 +105,7 @@ def test_the_seeded_entries_reach_every_sort_of_problem() -> None:
 
 def test_a_question_left_open_is_asked_again_and_is_not_called_missing() -> None:
     entry = {"kind": "addition", "mark": "F3-8", "values": {"what": {"raw": "yeast"}}}
-    words = {problem.field: problem.words for problem in _read(entry, {}).problems if problem.code == "missing"}
+    words = {problem.field: sentence(problem.message) for problem in _read(entry, {}).problems if problem.code == "missing"}
     assert words["is_sugar"] == "Is it sugar? Pick one."
     assert " is missing. " in words["lot_no"]
 

@@ -14,6 +14,7 @@ from webapp.floor.shells import PATTERNS, shell, shell_urls
 from webapp.kinds.as_data import kinds_data
 from webapp.places import STATIC_DIR
 from webapp.trade.datafiles import DATA_FOLDER
+from webapp.words.catalogue import ENGLISH, LOCALES, phone_parts
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
@@ -22,8 +23,9 @@ WORKER_BODY = "sw-body.js"
 FLOOR = "floor"  # the part that every page needs
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
-# The table of US proof, wanted at the first proof: it comes with the jobs.
-_LATER_DATA = {"jobs": "table1.json"}
+# The table of US proof, wanted at the first proof, and the sentences of the book's questions, which come with words of
+# their own until then: they come with the jobs.
+_LATER_DATA = {"table1.json": "jobs", "questions.json": "jobs"}
 # The job that works with it carries its figures (static/jobs/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
@@ -46,10 +48,17 @@ def data_files() -> dict[str, bytes]:
 def _data_files() -> tuple[tuple[str, bytes], ...]:
     tables = [(path.name, path.read_bytes()) for path in sorted(DATA_FOLDER.glob("*.json")) if path.stem != "manifest"]
     kinds = json.dumps(kinds_data(), ensure_ascii=False, separators=(",", ":")).encode()
-    each = {"kinds.json": kinds, **dict(tables)}
-    apart = {*_LATER_DATA.values(), *_CARRIED_DATA}
+    each = {"kinds.json": kinds, **_words_files(), **dict(tables)}
+    apart = {*_LATER_DATA, *_CARRIED_DATA}
     start = b",".join(b'"%s":%s' % (name.encode(), body) for name, body in each.items() if name not in apart)
     return ((START, b"{%s}" % start), *each.items())
+
+
+def _words_files() -> dict[str, bytes]:
+    """Return the catalogue as the phone reads it: what every form needs, and the questions of the book."""
+    first, later = phone_parts(ENGLISH)
+    made = {"words.json": {"locale": LOCALES[ENGLISH], "text": first}, "questions.json": {"text": later}}
+    return {name: json.dumps(one, ensure_ascii=False).encode() for name, one in made.items()}
 
 
 def assets() -> list[Asset]:
@@ -81,7 +90,7 @@ def _joined(_times: tuple[tuple[str, int], ...]) -> tuple[tuple[str, bytes], ...
 def later() -> dict[str, list[Asset]]:
     """Return the large parts that are fetched after the rest, by the name of their cache."""
     parts: dict[str, list[Asset]] = {name: [] for name in LATER_FOLDERS}
-    for cache, name in _LATER_DATA.items():
+    for name, cache in _LATER_DATA.items():
         parts[cache].append((f"/data/{name}", _sha256(data_files()[name])))
     for name, path in _static_files():
         if cache := _later_name(name):

@@ -16,6 +16,8 @@ from webapp.words.values import FUNCTIONS
 
 FOLDER = Path(__file__).parent
 ENGLISH = "en"
+# The line of a catalogue below which the phone needs nothing for its forms: it stands with the questions of the book.
+_AFTER = "### A phone fetches what follows after its first install."
 # What a catalogue is called, and whose numbers and dates go with it.
 LOCALES = {ENGLISH: "en-GB"}
 
@@ -23,6 +25,13 @@ LOCALES = {ENGLISH: "en-GB"}
 def catalogue_text(language: str) -> str:
     """Return the catalogue of a language as it stands in its file."""
     return (FOLDER / f"{language}.ftl").read_text(encoding="utf-8")
+
+
+def phone_parts(language: str) -> tuple[str, str]:
+    """Return the messages that a phone needs from the start, and those it fetches after it; without comments."""
+    plain = [line for line in catalogue_text(language).splitlines() if line == _AFTER or not line.startswith("#")]
+    first, _, later = "\n".join(plain).partition(_AFTER)
+    return first.strip(), later.strip()
 
 
 @cache

@@ -54,6 +54,8 @@ slip-swapped = two digits swapped
 slip-point = the point slipped
 slip-unit = { $meant }, not { $typed }
 
+### A phone fetches what follows after its first install.
+
 ## What the book takes for no entry, and puts aside
 
 no_entry = This is no entry. Update the app on the phone and send it again.

@@ -5,7 +5,7 @@ import { icon } from "../../icons/icons.js";
 import { symbol } from "../../trade/units.js";
 import { formatAgo, formatNumber } from "../../ui/format.js";
 import { likelySlips } from "../../kinds/slips.js";
-import { said } from "../../words/say.js";
+import { say } from "../../words/say.js";
 
 /** @typedef {{code: string, weight: string, field: string, message?: any, words?: string, suggestions: any[]}} Problem */
 
@@ -44,10 +44,10 @@ export function lookBand(problem, { onTake, onKeep }) {
   const isDanger = problem.code === "danger";
   const isStop = isDanger || problem.weight === "stop";
   return html`<section class="band band--${isStop ? "stop" : "ask"} look" aria-label="Look again">
-    <p><span class="band__lead">${icon(isStop ? "stop" : "ask")} ${isDanger ? "Danger." : "Look again?"}</span> ${withoutLead(said(problem))}</p>
+    <p><span class="band__lead">${icon(isStop ? "stop" : "ask")} ${isDanger ? "Danger." : "Look again?"}</span> ${withoutLead(say(problem))}</p>
     <div class="band__offers">
       ${problem.suggestions.map((one) => html`<button type="button" class="button" @click=${() => onTake(one)}>
-        <span>${one.raw} ${symbol(one.unit)}${said(one) ? html`<span class="button__sub">${said(one)}</span>` : nothing}</span></button>`)}
+        <span>${one.raw} ${symbol(one.unit)}${say(one) ? html`<span class="button__sub">${say(one)}</span>` : nothing}</span></button>`)}
       <button type="button" class="button" @click=${onKeep}>Keep as read</button>
     </div>
   </section>`;

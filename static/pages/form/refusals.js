@@ -1,6 +1,7 @@
 // @ts-check
 /** What keeps a form from being an entry at all, said at its box. */
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { say } from "../../words/say.js";
 import { boxOf, controlOf } from "./values.js";
 
 /**
@@ -26,7 +27,7 @@ function showAt(form, name, problem) {
   const control = controlOf(form, name);
   if (problem) control?.setAttribute("aria-invalid", "true");
   else control?.removeAttribute("aria-invalid");
-  render(problem ? html`<p class="field__error" role="alert">${said(problem)}</p>` : nothing, lineOf(box));
+  render(problem ? html`<p class="field__error" role="alert">${say(problem)}</p>` : nothing, lineOf(box));
   lineOf(box).hidden = !problem;
 }
 
