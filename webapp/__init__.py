@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from flask import Flask
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"
 
 
 def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) -> Flask:

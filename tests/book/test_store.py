@@ -30,6 +30,9 @@ import sys
 from datetime import timedelta
 from tests.book.conftest import NOW, reading, send
 from webapp.book.opening import open_book
+from webapp.words import sentence
+from webapp.kinds.message import message
+sentence(message("late", after=0))  # what a first sentence loads is loaded before it says that it is ready
 path, device, first, last, size = sys.argv[1], sys.argv[2], *map(int, sys.argv[3:])
 with open_book(path) as book:
     print("ready", flush=True)

@@ -13,6 +13,7 @@ from webapp.book.record.store import Book
 
 LATER = datetime(2026, 9, 1, tzinfo=UTC)  # as of when periods are told
 _ASKED = ("name", "code", "weight", "field", "words", "suggestions", "answer", "mark", "kind", "person", "at")
+_SUGGESTED = ("field", "raw", "unit", "words")
 
 
 def said(book: Book) -> dict[str, Any]:
@@ -30,6 +31,8 @@ def questions(book: Book) -> dict[str, list[dict[str, Any]]]:
     for row in book.query("SELECT DISTINCT entry FROM queries ORDER BY entry"):
         lines = sorted(for_entry(book, row["entry"]), key=lambda line: str(line["name"]))
         asked[row["entry"]] = [{name: line[name] for name in _ASKED} for line in lines]
+        for line in asked[row["entry"]]:
+            line["suggestions"] = [{name: one[name] for name in _SUGGESTED} for one in line["suggestions"]]
     return asked
 
 

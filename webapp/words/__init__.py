@@ -1,5 +1,16 @@
-"""The sentences for people, made where they are read: one catalogue for each language, shared with the phone."""
+"""The sentences for people, made where they are read: one catalogue for each language, shared with the phone.
 
-from webapp.words.say import sentence
+What knows numbers, months and plurals of every language takes a while to load, so it is loaded with the first sentence.
+"""
 
-__all__ = ["sentence"]
+from __future__ import annotations
+
+from webapp.kinds.message import Message
+from webapp.words.catalogue import ENGLISH
+
+
+def sentence(said: Message, language: str = ENGLISH) -> str:
+    """Return the sentence that a message makes in a language; in English where that language has no such message."""
+    from webapp.words.say import make_sentence
+
+    return make_sentence(said, language)

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from fluent.runtime import FluentBundle, FluentResource
-
-from webapp.words.values import FUNCTIONS
+if TYPE_CHECKING:
+    from fluent.runtime import FluentBundle
 
 FOLDER = Path(__file__).parent
 ENGLISH = "en"
@@ -37,6 +37,10 @@ def phone_parts(language: str) -> tuple[str, str]:
 @cache
 def bundle_of(language: str) -> FluentBundle:
     """Return the messages of a language, ready to be filled in. Numbers and dates are not isolated by marks."""
+    from fluent.runtime import FluentBundle, FluentResource
+
+    from webapp.words.values import FUNCTIONS
+
     bundle = FluentBundle([LOCALES[language]], functions=FUNCTIONS, use_isolating=False)
     bundle.add_resource(FluentResource(catalogue_text(language)))
     return bundle

@@ -36,7 +36,7 @@ _NEAR_DAYS = 60  # a day this long ago is said without its year
 
 
 @lru_cache(maxsize=_KEPT)
-def sentence(said: Message, language: str = ENGLISH) -> str:
+def make_sentence(said: Message, language: str = ENGLISH) -> str:
     """Return the sentence that a message makes in a language; in English where that language has no such message."""
     for each in dict.fromkeys((language, ENGLISH)):
         bundle = bundle_of(each)
@@ -51,7 +51,7 @@ def sentence(said: Message, language: str = ENGLISH) -> str:
     if words is not None:
         return filled(words, {name: shown(value, language) for name, value in said.params})
     _log.error("no message %s in the catalogue", said.id)
-    return sentence(message("no_such_message", id=said.id), language)
+    return make_sentence(message("no_such_message", id=said.id), language)
 
 
 def shown(param: Param, language: str) -> str:
@@ -77,21 +77,21 @@ def _figure(figure: Figure, language: str) -> str:
 def _range(span: Range, language: str) -> str:
     low, high = (None if end is None else Figure(end) for end in (span.low, span.high))
     if low is None:
-        return sentence(message("range-up_to", high=high or ""), language)
+        return make_sentence(message("range-up_to", high=high or ""), language)
     if high is None:
-        return sentence(message("range-or_more", low=low), language)
-    return sentence(message("range-between", low=low, high=high), language)
+        return make_sentence(message("range-or_more", low=low), language)
+    return make_sentence(message("range-between", low=low, high=high), language)
 
 
 def _time(time: Time, language: str) -> str:
     at, clock = date.fromisoformat(time.at[:10]), time.at[11:16]
     days = (date.fromisoformat(time.seen) - at).days
     if days == 0:
-        return sentence(message("time-same_day", clock=clock), language)
+        return make_sentence(message("time-same_day", clock=clock), language)
     if days == 1:
-        return sentence(message("time-day_before", clock=clock), language)
+        return make_sentence(message("time-day_before", clock=clock), language)
     if 0 <= days < _NEAR_DAYS:
-        return sentence(message("time-day", day=_skeleton("MMMMd", at, language), clock=clock), language)
+        return make_sentence(message("time-day", day=_skeleton("MMMMd", at, language), clock=clock), language)
     return _skeleton("yMMMMd", at, language)
 
 
@@ -104,12 +104,12 @@ def _month(month: Month, language: str) -> str:
 
 
 def _span(span: Span, language: str) -> str:
-    return " ".join(sentence(message(f"span-{unit}", many=many), language) for many, unit in span.parts)
+    return " ".join(make_sentence(message(f"span-{unit}", many=many), language) for many, unit in span.parts)
 
 
 def _declared(declared: Declared, language: str) -> str:
     bundle, id_ = bundle_of(language), declared_id(declared.path)
-    return sentence(message(id_), language) if bundle.has_message(id_) else declared_words(declared.path)
+    return make_sentence(message(id_), language) if bundle.has_message(id_) else declared_words(declared.path)
 
 
 def _several(several: Several, language: str) -> str:
@@ -122,5 +122,5 @@ def _skeleton(skeleton: str, day: date, language: str) -> str:
 
 _SHOWN: dict[type, Callable[[Any, str], str]] = {
     Figure: _figure, Range: _range, Time: _time, Day: _day, Month: _month, Span: _span, Declared: _declared,
-    Several: _several, Unit: lambda unit, _: units.symbol(unit.code), Message: sentence,
+    Several: _several, Unit: lambda unit, _: units.symbol(unit.code), Message: make_sentence,
 }  # fmt: skip

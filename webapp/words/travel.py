@@ -11,8 +11,8 @@ from typing import Any
 
 from webapp.kinds.message import as_said, message_from_json, to_json
 from webapp.kinds.read import Problem, Suggestion
+from webapp.words import sentence
 from webapp.words.catalogue import ENGLISH
-from webapp.words.say import sentence
 
 Json = dict[str, Any]
 

@@ -199,7 +199,8 @@ CREATE TABLE unjudged (order_key TEXT PRIMARY KEY) STRICT, WITHOUT ROWID;
 CREATE TABLE seams (order_key TEXT NOT NULL, key TEXT NOT NULL, PRIMARY KEY (order_key, key)) STRICT, WITHOUT ROWID;
 """
 
-# A question is kept as the id of a message and its parameters; what was asked before says what it said.
+# A question is kept as the id of a message and its parameters. What was asked before says what it said until its entry
+# is judged again: all of them stand in the list for it.
 MESSAGES = """
 ALTER TABLE queries ADD COLUMN message TEXT NOT NULL DEFAULT '';
 UPDATE queries SET
@@ -212,6 +213,7 @@ UPDATE queries SET
         ) FROM json_each(suggestions)
     );
 ALTER TABLE queries DROP COLUMN words;
+INSERT OR IGNORE INTO unjudged SELECT order_key FROM folded;
 """
 
 STEPS: list[tuple[str, str]] = [
