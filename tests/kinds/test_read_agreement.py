@@ -105,7 +105,8 @@ def test_the_seeded_entries_reach_every_sort_of_problem() -> None:
 
 def test_a_question_left_open_is_asked_again_and_is_not_called_missing() -> None:
     entry = {"kind": "addition", "mark": "F3-8", "values": {"what": {"raw": "yeast"}}}
-    words = {problem.field: sentence(problem.message) for problem in _read(entry, {}).problems if problem.code == "missing"}
+    missing = [problem for problem in _read(entry, {}).problems if problem.code == "missing"]
+    words = {problem.field: sentence(problem.message) for problem in missing}
     assert words["is_sugar"] == "Is it sugar? Pick one."
     assert " is missing. " in words["lot_no"]
 
