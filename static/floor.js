@@ -1,8 +1,8 @@
 // @ts-check
 /** The floor's way in: what every page needs, then the one page's own module. */
-import { noteLabelLink } from "./pages/here.js";
-import { startFrame } from "./pages/frame.js";
-import { startHouse } from "./pages/house.js";
+import { noteLabelLink } from "./shell/here.js";
+import { startFrame } from "./shell/frame.js";
+import { startHouse } from "./shell/house.js";
 import { start as startHandIn } from "./slate/handin.js";
 import { onBlocked } from "./slate/db.js";
 import { registerWorker } from "./slate/worker.js";

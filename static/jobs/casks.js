@@ -1,7 +1,7 @@
 // @ts-check
 /** The regauge round: every full cask by place, gross, glass, temperature and condition; its loss a year at once. */
-import { choiceBox, figureBox } from "../pages/form/quickfields.js";
-import { shownInUnits } from "../pages/inunits.js";
+import { choiceBox, figureBox } from "../form/quickfields.js";
+import { shownInUnits } from "../shell/inunits.js";
 import { formatAgo } from "../ui/format.js";
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { badge } from "../ui/badge.js";

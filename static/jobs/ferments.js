@@ -1,11 +1,11 @@
 // @ts-check
 /** The readings round: every tank with a ferment, three figures each, and when it will end. */
-import { figureBox } from "../pages/form/quickfields.js";
+import { figureBox } from "../form/quickfields.js";
 import { formatAgo, formatDay } from "../ui/format.js";
 import { html } from "../vendor/lit-html/lit-html.js";
 import { withWaiting } from "../slate/cards.js";
 import { localStamp } from "../slate/entry.js";
-import { cautionLine } from "../pages/cautions.js";
+import { cautionLine } from "../shell/cautions.js";
 import { endOf } from "./cellar/like.js";
 import { startRound } from "./cellar/round.js";
 import { endWords } from "./cellar/says.js";

@@ -2,8 +2,8 @@
 /** What opens under the thumb on a job's page: its parts by name, the minute of the tap, the one button, and the way out. */
 import { localStamp } from "../slate/entry.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
-import { readAt } from "../pages/form/extras.js";
-import { markBy } from "../pages/here.js";
+import { readAt } from "../form/extras.js";
+import { markBy } from "../shell/here.js";
 
 /** @param {string} name @returns {HTMLElement} */
 export const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));

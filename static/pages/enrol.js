@@ -3,7 +3,7 @@
 import { device, enrol } from "../slate/device.js";
 import { handInNow } from "../slate/handin.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
-import { sayThere } from "./frame.js";
+import { sayThere } from "../shell/frame.js";
 
 const PATH = /^\/enrol\/([^/]+)\/?$/;
 

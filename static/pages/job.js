@@ -1,7 +1,7 @@
 // @ts-check
 /** A job of the floor that has more to it than one form: its module comes from the part of the app that is fetched right after the first install. */
 import { html, render } from "../vendor/lit-html/lit-html.js";
-import { setHead } from "./frame.js";
+import { setHead } from "../shell/frame.js";
 
 /** @type {Record<string, () => Promise<{start: () => Promise<void>|void}>>} by the last part of the address; spelt out, so that each is a file of ours */
 const JOBS = {

@@ -7,9 +7,9 @@ import { missingParts, workerVersion } from "../slate/worker.js";
 import { getKeypadChoice, setKeypadChoice } from "../ui/keypad.js";
 import { getTheme, setTheme } from "../ui/theme.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
-import { choiceRow } from "./choices.js";
-import { setUnitsChoice, unitsChoice } from "./form/values.js";
-import { decimalChoice, setDecimalChoice } from "./house.js";
+import { choiceRow } from "../shell/choices.js";
+import { setUnitsChoice, unitsChoice } from "../shell/inunits.js";
+import { decimalChoice, setDecimalChoice } from "../shell/house.js";
 
 const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["goods_receipt", "Cases", "in from another site"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
 /** @type {Record<string, string>} what is fetched after the rest */

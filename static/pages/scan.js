@@ -2,8 +2,8 @@
 /** Scan a label, or type its mark; either way leads to the vessel's card. */
 import { allCards } from "../slate/cards.js";
 import { startScan } from "../scan/scanner.js";
-import { keepMarkBy, vesselPath } from "./here.js";
-import { startTyping } from "./typemark.js";
+import { keepMarkBy, vesselPath } from "../shell/here.js";
+import { startTyping } from "../shell/typemark.js";
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));

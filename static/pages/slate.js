@@ -6,10 +6,10 @@ import { handInNow, handinStatus, onHandin } from "../slate/handin.js";
 import { all, markSeen, onChange, tryAgain } from "../slate/queue.js";
 import { toast } from "../ui/toast.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
-import { setHead } from "./frame.js";
-import { kindsByName } from "./phone.js";
-import { lineOf } from "./slatelines.js";
-import { agoWords, some } from "./words.js";
+import { setHead } from "../shell/frame.js";
+import { kindsByName } from "../shell/phone.js";
+import { lineOf } from "../shell/slatelines.js";
+import { agoWords, some } from "../shell/words.js";
 
 const SETTLED_SHOWN = 12;
 const SIGNAL = { sending: "handing in", no_signal: "no signal", foreign: "not the book", signed_out: "not let in", busy: "book busy" };

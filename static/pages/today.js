@@ -6,13 +6,13 @@ import { badge } from "../ui/badge.js";
 import { formatAgo, formatDuration } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
-import { setHead } from "./frame.js";
-import { strengthShown } from "./inunits.js";
-import { runPath, vesselPath } from "./here.js";
-import { readCards } from "./phone.js";
+import { setHead } from "../shell/frame.js";
+import { strengthShown } from "../shell/inunits.js";
+import { runPath, vesselPath } from "../shell/here.js";
+import { readCards } from "../shell/phone.js";
+import { capital, holdsOf } from "../shell/words.js";
 import { loadQuestions } from "../words/catalogue.js";
 import { say } from "../words/say.js";
-import { capital, holdsOf } from "./words.js";
 
 const NOTES_SHOWN = 3;
 const QUERIES_SHOWN = 4;

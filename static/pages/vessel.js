@@ -8,15 +8,15 @@ import { badge } from "../ui/badge.js";
 import { formatAgo, formatDate, formatDuration, formatTime, inOwnMark } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
-import { cautionLine } from "./cautions.js";
-import { setHead } from "./frame.js";
-import { logPath, markHere, runPath, vesselPath } from "./here.js";
-import { kindsByName, readCard } from "./phone.js";
-import { figureNow } from "./run/sheet.js";
-import { curveOf, runTitle } from "./run/state.js";
+import { cautionLine } from "../shell/cautions.js";
+import { setHead } from "../shell/frame.js";
+import { logPath, markHere, runPath, vesselPath } from "../shell/here.js";
+import { kindsByName, readCard } from "../shell/phone.js";
+import { figureNow } from "../jobs/run/paper.js";
+import { curveOf, runTitle } from "../jobs/run/state.js";
+import { agoWords, holdsOf } from "../shell/words.js";
 import { loadQuestions } from "../words/catalogue.js";
 import { say } from "../words/say.js";
-import { agoWords, holdsOf } from "./words.js";
 
 const RECENT_SHOWN = 4;
 const OTHERS_SHOWN = 4; // under the thumb beside the likeliest; the rest fold away

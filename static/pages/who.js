@@ -4,8 +4,8 @@ import { onCards, people } from "../slate/cards.js";
 import { choose, current, WrongPin } from "../slate/who.js";
 import "../ui/keypad.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
-import { safeThen } from "./hand.js";
-import { choiceRow } from "./choices.js";
+import { safeThen } from "../shell/hand.js";
+import { choiceRow } from "../shell/choices.js";
 
 /** @type {{list: any[], now: any, chosen: any, role: string, words: string}} */
 const state = { list: [], now: null, chosen: null, role: "", words: "" };

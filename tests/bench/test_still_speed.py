@@ -25,7 +25,7 @@ HIDDEN_AT = (0.5, 0.67, 0.85)  # of the minutes until the cut
 IN_PAGE = """async ([runs, known]) => {
   const trade = await import("/static/trade/index.js");
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
-  const { forecastCut } = await import("/static/jobs/still/cutdue.js");
+  const { forecastCut } = await import("/static/trade/still/cutdue.js");
   const took = [];
   for (const run of runs) {
     const begun = performance.now();

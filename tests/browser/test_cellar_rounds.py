@@ -186,7 +186,7 @@ def test_today_says_what_is_due_and_why(cellar: Floor) -> None:
     page.evaluate("localStorage.removeItem('round:ferments')")
     told = page.evaluate("""async () => {
       const { duesOf } = await import("/static/jobs/cellar/due.js");
-      const { readCards } = await import("/static/pages/phone.js");
+      const { readCards } = await import("/static/shell/phone.js");
       const cards = await readCards();
       const meters = ["2026-07-01", "2027-07-01"].map((due_on, n) => (
         { id: `TH-${9 - n}`, sort: "thermometer", title: "probe", state: "in use", due_on }));

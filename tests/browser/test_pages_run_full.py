@@ -131,7 +131,7 @@ def test_the_heads_are_due_by_volume_at_the_flow(floor: Floor) -> None:
         """async (still) => {
           const due = await import("/static/jobs/run/due.js");
           const collect = await import("/static/jobs/run/collect.js");
-          const card = await (await import("/static/pages/phone.js")).readCard(still);
+          const card = await (await import("/static/shell/phone.js")).readCard(still);
           const stream = collect.streamOf(card.run);
           const target = due.targetOf(card.run, { heads_l: 3, hearts_to_pct: null, tails_to_pct: null }, []);
           const when = await due.dueOf(card.run, stream, target, null, 0);

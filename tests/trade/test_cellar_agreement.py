@@ -21,7 +21,7 @@ from webapp.trade import maturing
 
 pytestmark = pytest.mark.browser
 IN_PAGE = """async (cases) => {
-  const own = {...await import("/static/jobs/cellar/ferment.js"), ...await import("/static/jobs/cellar/maturing.js")};
+  const own = {...await import("/static/trade/ferment.js"), ...await import("/static/trade/maturing.js")};
   return JSON.parse(cases).map(([name, ...given]) => {
     try { return own[name](...given); } catch (reason) { return { refused: reason.what, sentence: reason.sentence }; }
   });

@@ -118,6 +118,6 @@ def test_phone_and_book_agree(page: Any, make: Any) -> None:  # noqa: F811
 
 
 def test_the_phone_carries_the_books_coefficients(page: Any) -> None:  # noqa: F811
-    carried = page.evaluate("async () => (await import('/static/jobs/still/vle_data.js')).VLE")
+    carried = page.evaluate("async () => (await import('/static/trade/still/vle_data.js')).VLE")
     book = {key: value for key, value in load_data("vle").items() if key != "source"}
     assert carried == book

@@ -26,12 +26,15 @@ START = "start.json"
 # The table of US proof, wanted at the first proof, and the sentences of the book's questions, which come with words of
 # their own until then: they come with the jobs.
 _LATER_DATA = {"table1.json": "jobs", "questions.json": "jobs"}
-# The job that works with it carries its figures (static/jobs/still/vle_data.js), so the start need not.
+# The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
 # curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form.
-# [name of the part: folder below static], fetched in this order
-LATER_FOLDERS = {"curve": "vendor/uplot", "jobs": "jobs", "scan": "vendor/zxing-wasm"}
+# [name of the part: how the names below static begin that travel in it], fetched in this order
+_JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/maturing.js", "trade/reducing.js")
+LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
+# What the run sheet opens with comes at the start.
+_AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
 # What the parts are made with: phones that hold what another hand packed fetch it anew.
 _MAKERS = ("pack.py", "joined.py", "modules.py", "shorten.py")
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
@@ -89,7 +92,7 @@ def _joined(_times: tuple[tuple[str, int], ...]) -> tuple[tuple[str, bytes], ...
 
 def later() -> dict[str, list[Asset]]:
     """Return the large parts that are fetched after the rest, by the name of their cache."""
-    parts: dict[str, list[Asset]] = {name: [] for name in LATER_FOLDERS}
+    parts: dict[str, list[Asset]] = {name: [] for name in LATER_PARTS}
     for name, cache in _LATER_DATA.items():
         parts[cache].append((f"/data/{name}", _sha256(data_files()[name])))
     for name, path in _static_files():
@@ -165,7 +168,9 @@ def _static_files() -> list[tuple[str, Path]]:
 
 
 def _later_name(name: str) -> str:
-    return next((cache for cache, folder in LATER_FOLDERS.items() if name.startswith(f"{folder}/")), "")
+    if name in _AT_START:
+        return ""
+    return next((part for part, beginnings in LATER_PARTS.items() if name.startswith(beginnings)), "")
 
 
 def _hash_of(path: Path) -> str:

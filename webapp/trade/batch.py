@@ -2,7 +2,7 @@
 
 The pot is one equilibrium stage. Above it stand SECTIONS equal steps, each of the same share of a full stage, under a
 constant reflux (constant molar overflow, McCabe and Thiele 1925); the pot empties by Rayleigh's balance (1902).
-No hold-up, no heat loss, no wash solids. ``static/jobs/still/batch.js`` is the same, step for step.
+No hold-up, no heat loss, no wash solids. ``static/trade/still/batch.js`` is the same, step for step.
 """
 
 from collections.abc import Callable

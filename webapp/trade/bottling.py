@@ -1,6 +1,6 @@
 """Sums of the bottling line: fill by weight, what a bottle may be off by, average and spread, what a label may say.
 
-``static/jobs/bottling/bottling.js`` is the twin. Tolerances are figures from published rules, not legal advice.
+``static/trade/bottling.js`` is the twin. Tolerances are figures from published rules, not legal advice.
 """
 
 from collections.abc import Sequence

@@ -1,7 +1,7 @@
 """When the next cut is due: the minute and the litres at which the stream will have fallen to a chosen strength.
 
 A forecast of strength alone. It knows nothing of what else is in the stream, and takes no cut for anybody.
-``static/jobs/still/cutdue.js`` is the same, step for step.
+``static/trade/still/cutdue.js`` is the same, step for step.
 """
 
 from math import isfinite, sqrt

@@ -1,6 +1,6 @@
 """A ferment under way: when it will end, and what its fall, two instruments or an old law say of its alcohol.
 
-``static/jobs/cellar/ferment.js`` is the twin of `forecast_end`: the same steps in the same order.
+``static/trade/ferment.js`` is the twin of `forecast_end`: the same steps in the same order.
 """
 
 import math

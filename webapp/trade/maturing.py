@@ -1,6 +1,6 @@
 """Casks over years: what they lose, what casks like them lose, what they will hold, and whether they are ready.
 
-``static/jobs/cellar/maturing.js`` is the twin, for the phone in the cellar. Gauges are mappings, oldest first: `years`
+``static/trade/maturing.js`` is the twin, for the phone in the cellar. Gauges are mappings, oldest first: `years`
 (time, any zero), `lpa` (pure alcohol found), `strength_pct`, and `drawn_l` (pure alcohol drawn, less what was poured
 in, since the gauge before).
 """

@@ -1,6 +1,6 @@
 """Sums of reducing: how much water a tank takes, what it reads afterwards, what the mix shrinks and warms by.
 
-Everything goes by mass: masses add, volumes do not. ``static/jobs/reduce/reducing.js`` is the twin.
+Everything goes by mass: masses add, volumes do not. ``static/trade/reducing.js`` is the twin.
 """
 
 from webapp.trade.alcoholometry import glass_indication, litres_from_mass

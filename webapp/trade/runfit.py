@@ -1,4 +1,4 @@
-"""Fit a still's stages, its reflux and the alcohol in its pot to a run. ``static/jobs/still/fit.js`` is the same.
+"""Fit a still's stages, its reflux and the alcohol in its pot to a run. ``static/trade/still/fit.js`` is the same.
 
 Least squares with a prior (Gauss and Newton's steps, damped), on readings whose departures from the model drift: next
 to the scatter of a reading stands a slow error that forgets itself over FADE of the run (an Ornstein-Uhlenbeck process,

@@ -1,6 +1,6 @@
 """The run as it was read: which readings count, and what had run off by each.
 
-``static/jobs/still/track.js`` is the same, step for step.
+``static/trade/still/track.js`` is the same, step for step.
 """
 
 from collections.abc import Sequence

@@ -1,6 +1,6 @@
 """What is known of a still before its run; webapp/trade/stilllearn.py learns it from past runs.
 
-``static/jobs/still/prior.js`` is the same, step for step.
+``static/trade/still/prior.js`` is the same, step for step.
 """
 
 from typing import Any, NamedTuple

@@ -1,7 +1,7 @@
 """Boiling ethanol and water at 101.325 kPa: which vapour rises from which liquid, and how hot.
 
 Activity coefficients by the equation of two liquids (NRTL), fitted to measured points; coefficients and how they were
-fitted: data/vle.json, tests/trade/test_vle.py. ``static/jobs/still/vle.js`` is the same, step for step: only + - * /,
+fitted: data/vle.json, tests/trade/test_vle.py. ``static/trade/still/vle.js`` is the same, step for step: only + - * /,
 so ``exponential`` is its own.
 """
 

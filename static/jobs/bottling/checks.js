@@ -1,6 +1,6 @@
 // @ts-check
 /** What the checks of a line come to, from the tank's card alone: the last, the average, the spread, when the next is due. Pure. */
-import { bottlesOf, euFillAllowedPct, meanOf, spreadOf, STRENGTH_ALLOWED_PCT, usFillAllowedPct } from "./bottling.js";
+import { bottlesOf, euFillAllowedPct, meanOf, spreadOf, STRENGTH_ALLOWED_PCT, usFillAllowedPct } from "../../trade/bottling.js";
 
 export const EVERY_MIN = 30; // common practice, no source: every half hour or so
 const COUNT_USUAL = 5;

@@ -3,8 +3,9 @@
 import { badge } from "../../ui/badge.js";
 import { formatMinute, formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
-import { chip, figureBox, minuteBox, remarkBox } from "../../pages/form/quickfields.js";
-import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { figureBox, minuteBox, remarkBox } from "../../form/quickfields.js";
+import { chip } from "../../shell/choices.js";
+import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { COUNT_USUAL } from "./checks.js";
 
 /**

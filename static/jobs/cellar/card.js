@@ -3,7 +3,7 @@
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { badge } from "../../ui/badge.js";
 import { formatDate, formatNumber } from "../../ui/format.js";
-import { shownInUnits } from "../../pages/inunits.js";
+import { shownInUnits } from "../../shell/inunits.js";
 import { endOf, gaugesOf, judged, usualFor } from "./like.js";
 import { endWords, lossWords } from "./says.js";
 

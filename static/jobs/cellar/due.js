@@ -3,7 +3,7 @@
  * What is due on this shift and why, from the cards, instruments and site on this phone. The house sets its own
  * intervals at the desk (site.due); a legal day is told only where the house keeps accounts of that kind.
  */
-import { logPath, vesselPath } from "../../pages/here.js";
+import { logPath, vesselPath } from "../../shell/here.js";
 import { formatAgo, formatDate } from "../../ui/format.js";
 import { byPlace, endOf } from "./like.js";
 import { endWords } from "./says.js";

@@ -1,13 +1,13 @@
 // @ts-check
 /** Casks and ferments as the cards on this phone tell of them: gauges, casks like one, the end of a ferment. */
-import { forecastEnd } from "./ferment.js";
-import { judgeLoss, lossRates, usualOf } from "./maturing.js";
+import { forecastEnd } from "../../trade/ferment.js";
+import { judgeLoss, lossRates, usualOf } from "../../trade/maturing.js";
 
 const YEAR_S = 365.25 * 86_400;
 const DAY_S = 86_400;
 const SMALL_L = 100;
 
-/** @param {any} card @returns {import("./maturing.js").Gauge[]} oldest first */
+/** @param {any} card @returns {import("../../trade/maturing.js").Gauge[]} oldest first */
 export const gaugesOf = (card) => (card.cask?.gauges ?? []).map((/** @type {number[]} */ [at, lpa, strength, drawn]) => (
   { years: at / YEAR_S, lpa, strength_pct: strength, drawn_l: drawn }));
 
@@ -17,7 +17,7 @@ export function gaugesWith(card, atS, lpa, strength) {
   return [...known, { years: atS / YEAR_S, lpa, strength_pct: strength, drawn_l: 0 }];
 }
 
-/** @param {import("./maturing.js").Gauge[]} gauges */
+/** @param {import("../../trade/maturing.js").Gauge[]} gauges */
 export function ratesOf(gauges) {
   try {
     return lossRates(gauges);
@@ -42,7 +42,7 @@ export function usualFor(card, cards) {
   return usualOf([sized, same, area, wood].map((group) => group.map(({ rate }) => /** @type {number} */ (rate))), card.capacity_l ?? 200);
 }
 
-/** @param {import("./maturing.js").Gauge[]} gauges @param {{most: number}} usual @returns {{word: string, rate: number, years: number}|null} */
+/** @param {import("../../trade/maturing.js").Gauge[]} gauges @param {{most: number}} usual @returns {{word: string, rate: number, years: number}|null} */
 export function judged(gauges, usual) {
   const rate = ratesOf(gauges).last;
   if (!rate) return null;

@@ -8,17 +8,17 @@ import "../../ui/keypad.js";
 import { toast } from "../../ui/toast.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
-import { cautionLine } from "../../pages/cautions.js";
-import { EntryForm } from "../../pages/form/entryform.js";
-import { showFull } from "../../pages/form/full.js";
-import { remarkBox } from "../../pages/form/quickfields.js";
-import { setHead } from "../../pages/frame.js";
-import { handOrAsk } from "../../pages/hand.js";
-import { keepMarkBy, markBy } from "../../pages/here.js";
-import { getKind, readCards } from "../../pages/phone.js";
-import { scanFor } from "../../pages/scanfor.js";
-import { keepAwake } from "../../pages/wakelock.js";
-import { holdsOf, onTheSlate } from "../../pages/words.js";
+import { cautionLine } from "../../shell/cautions.js";
+import { EntryForm } from "../../form/entryform.js";
+import { showFull } from "../../form/full.js";
+import { remarkBox } from "../../form/quickfields.js";
+import { setHead } from "../../shell/frame.js";
+import { handOrAsk } from "../../shell/hand.js";
+import { keepMarkBy, markBy } from "../../shell/here.js";
+import { getKind, readCards } from "../../shell/phone.js";
+import { scanFor } from "../../shell/scanfor.js";
+import { keepAwake } from "../../shell/wakelock.js";
+import { holdsOf, onTheSlate } from "../../shell/words.js";
 import { areaOf, byPlace } from "./like.js";
 
 /**

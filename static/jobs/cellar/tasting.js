@@ -1,7 +1,7 @@
 // @ts-check
 /** The house's own words and scores at a tasting: words to tap into the box, a score to pick for each of its own. */
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
-import { boxOf, controlOf } from "../../pages/form/values.js";
+import { boxOf, controlOf } from "../../form/values.js";
 
 const SCORES = Array.from({ length: 11 }, (_, n) => n);
 

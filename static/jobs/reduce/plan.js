@@ -2,7 +2,7 @@
 /** What to add and what the tank should read, worked out from the tank and three boxes. Pure: it draws nothing. */
 import { OutOfDomain } from "../../trade/errors.js";
 import { strengthWithWater, waterToTargetKg } from "../../trade/sums.js";
-import { dipWithWaterL, glassWithWater, mixedTempC, shrinkageL, waterVolumeL } from "./reducing.js";
+import { dipWithWaterL, glassWithWater, mixedTempC, shrinkageL, waterVolumeL } from "../../trade/reducing.js";
 
 export const BIG_DROP_PCT = 15; // common practice, no source: more than this at once clouds and warms the more
 export const HAZE_BELOW_PCT = 46; // common practice, no source: below it long esters come out, the more the colder

@@ -4,9 +4,9 @@ import { badge } from "../../ui/badge.js";
 import { formatDate, formatMinute, formatNumber } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
-import { chip, figureBox, minuteBox, remarkBox, wordsBox } from "../../pages/form/quickfields.js";
-import { unitsChoice } from "../../pages/form/values.js";
-import { inUnits, shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { figureBox, minuteBox, remarkBox, wordsBox } from "../../form/quickfields.js";
+import { chip } from "../../shell/choices.js";
+import { inUnits, shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
 import { symbol } from "../../trade/units.js";
 
 const STEPS = [1, 2, 3, 4];

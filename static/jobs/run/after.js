@@ -2,15 +2,15 @@
 /** After the run, on the phone: its balance, its yield, the runs beside it, and the distiller's mark on the best. */
 import { log as chalk, counts, onChange } from "../../slate/queue.js";
 import { onCards, unknownToCards } from "../../slate/cards.js";
-import { cautionLine } from "../../pages/cautions.js";
-import { setHead } from "../../pages/frame.js";
-import { handOrAsk } from "../../pages/hand.js";
-import { markBy, runPath } from "../../pages/here.js";
-import { inUnits, shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { cautionLine } from "../../shell/cautions.js";
+import { setHead } from "../../shell/frame.js";
+import { handOrAsk } from "../../shell/hand.js";
+import { markBy, runPath } from "../../shell/here.js";
+import { inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { symbol } from "../../trade/units.js";
-import { getKind, readCard } from "../../pages/phone.js";
-import { eventOf, runTitle } from "../../pages/run/state.js";
-import { onTheSlate } from "../../pages/words.js";
+import { getKind, readCard } from "../../shell/phone.js";
+import { eventOf, runTitle } from "./state.js";
+import { onTheSlate } from "../../shell/words.js";
 import { drawCurve } from "../../ui/charts.js";
 import { formatDate, formatDuration, formatNumber } from "../../ui/format.js";
 import { toast } from "../../ui/toast.js";

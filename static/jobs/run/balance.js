@@ -1,6 +1,6 @@
 // @ts-check
 /** The balance of a run in pure alcohol: what went in, what came out, what is not accounted for; in words and as two bars. */
-import { shownInUnits } from "../../pages/inunits.js";
+import { shownInUnits } from "../../shell/inunits.js";
 import { html, nothing, svg } from "../../vendor/lit-html/lit-html.js";
 
 /** Stillage that nobody has read counts with a usual strength, and the words say so (the book's own default). */

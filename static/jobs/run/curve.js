@@ -1,6 +1,6 @@
 // @ts-check
 /** The run drawn in three ways: against pure alcohol collected, against time, and vapour temperature against strength. */
-import { eventOf, isStripping, partNow, partWords } from "../../pages/run/state.js";
+import { eventOf, isStripping, partNow, partWords } from "./state.js";
 import { formatTime } from "../../ui/format.js";
 import { vapourTempC } from "../../trade/still.js";
 import { between, collectedAt, streamOf } from "./collect.js";

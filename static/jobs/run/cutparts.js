@@ -1,7 +1,7 @@
 // @ts-check
 /** More of the cut panel: "I switched earlier" keeps both times and the reason; another receiver by its mark. */
-import { scanFor } from "../../pages/scanfor.js";
-import { judgeMark } from "../../pages/typemark.js";
+import { scanFor } from "../../shell/scanfor.js";
+import { judgeMark } from "../../shell/typemark.js";
 import { formatMinute, formatTime } from "../../ui/format.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 

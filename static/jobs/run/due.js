@@ -1,14 +1,14 @@
 // @ts-check
 /** When the next cut is due, by the distiller's plan or as it was last time: the minute and the litres, or plainly too little to say. */
-import { eventOf, isStripping, nextStep, partNow, partWords } from "../../pages/run/state.js";
-import { shownInUnits, strengthShown } from "../../pages/inunits.js";
-import { capital } from "../../pages/words.js";
+import { eventOf, isStripping, nextStep, partNow, partWords } from "./state.js";
+import { shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { capital } from "../../shell/words.js";
 import { formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { collectedAt } from "./collect.js";
 
 /**
- * @typedef {{pct: number|null, litres: number|null, words: string, by: "plan"|"last", step: import("../../pages/run/state.js").Step}} Target
+ * @typedef {{pct: number|null, litres: number|null, words: string, by: "plan"|"last", step: import("./state.js").Step}} Target
  * @typedef {{state: "due", minutes: {at: number, low: number, high: number}, collected_l: {at: number, low: number, high: number}, curve: number[][], strength_average_pct?: number|null, left_out?: number[]}
  *   | {state: "too_little", why?: string, words: string} | {state: "past", words?: string}} Due
  */
@@ -51,7 +51,7 @@ export function targetOf(run, plan, ghosts) {
 export async function dueOf(run, stream, target, prior, heightM) {
   if (!target) return null;
   if (target.litres !== null) return byLitres(stream, target.litres);
-  forecast ??= import("../still/cutdue.js").catch(() => null);
+  forecast ??= import("../../trade/still/cutdue.js").catch(() => null);
   const module = await forecast;
   if (!module) return { state: "too_little", words: "The sums for it come to this phone the next time it reaches the book." };
   const asked = askedOf(run, stream, heightM);

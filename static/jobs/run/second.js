@@ -1,8 +1,8 @@
 // @ts-check
 /** A second look at the still before it is logged: a strength that rises, one that the vapour speaks against, a warm distillate. */
 import { likelySlips } from "../../kinds/slips.js";
-import { eventOf } from "../../pages/run/state.js";
-import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { eventOf } from "./state.js";
+import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { trueStrengthFromGlass } from "../../trade/alcoholometry.js";
 import { vapourTempC } from "../../trade/still.js";
 import { parseNumber, toCanonical } from "../../trade/units.js";
@@ -14,7 +14,7 @@ const BELOW_PCT = 15;
 const OFF_C = 2;
 const WARM_C = 25;
 
-/** @typedef {import("../../pages/form/look.js").Problem} Problem */
+/** @typedef {import("../../form/look.js").Problem} Problem */
 
 /**
  * @param {any} run or null @param {any} card @param {number} heightM

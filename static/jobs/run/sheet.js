@@ -3,8 +3,8 @@
  * The still run in full, laid over the run sheet: what has run off, when the next cut is due, the runs before behind the curve,
  * the plan and its bell. The sheet stands without it; all of it is worked out on the phone from the still's card.
  */
-import { figureBox, wordsBox } from "../../pages/form/quickfields.js";
-import { shownInUnits, strengthShown } from "../../pages/inunits.js";
+import { figureBox, wordsBox } from "../../form/quickfields.js";
+import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { formatDate } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { isAwake, isOn, ringFor, setOn, wakeByAnyTap } from "./bell.js";

@@ -3,7 +3,7 @@
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { badge } from "../../ui/badge.js";
 import { formatNumber, formatTime } from "../../ui/format.js";
-import { shownInUnits, strengthShown } from "../inunits.js";
+import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { lastReading, receiversOf } from "./state.js";
 
 const LINES_SHOWN = 8;

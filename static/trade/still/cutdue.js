@@ -4,8 +4,8 @@
  * A forecast of strength alone. Twin of webapp/trade/cutdue.py, which has units, ranges and sources.
  * Needs the tables of the sums (initTrade).
  */
-import { OutOfDomain } from "../../trade/errors.js";
-import { brief, fixed } from "../../trade/numeric.js";
+import { OutOfDomain } from "../errors.js";
+import { brief, fixed } from "../numeric.js";
 import { between, crossing, lookAhead, minutesOf } from "./ahead.js";
 import { chargePot } from "./batch.js";
 import { fitRun } from "./fit.js";

@@ -3,8 +3,8 @@
  * Boiling ethanol and water at 101.325 kPa: which vapour rises from which liquid, and how hot.
  * Twin of webapp/trade/vle.py, which has units, ranges and sources; only + - * /, so that the bits agree.
  */
-import { massFractionFromStrength, strengthFromMassFraction } from "../../trade/density.js";
-import { checkRange } from "../../trade/numeric.js";
+import { massFractionFromStrength, strengthFromMassFraction } from "../density.js";
+import { checkRange } from "../numeric.js";
 import { VLE } from "./vle_data.js";
 
 const EULER = 2.718281828459045;

@@ -1,7 +1,7 @@
 // @ts-check
 /** When a ferment will end. Twin of webapp/trade/ferment.py, which has units, ranges and sources: the same steps in the same order. */
-import { OutOfDomain } from "../../trade/errors.js";
-import { checkRange } from "../../trade/numeric.js";
+import { OutOfDomain } from "./errors.js";
+import { checkRange } from "./numeric.js";
 
 const [READING_SD, AGE_SD_DAY, TAIL, END_WITHIN] = [0.0007, 0.0005, 4, 0.001];
 const SPREADS = [0.0025, 0.6, 6, 0.6]; // end [SG], log rate, middle [days], log shape

@@ -1,6 +1,7 @@
 // @ts-check
 /** Between the boxes of a form and the values of an entry. Boxes are found by name, wherever they were drawn. */
-import { symbol } from "../../trade/units.js";
+import { unitsChoice } from "../shell/inunits.js";
+import { symbol } from "../trade/units.js";
 
 /**
  * @typedef {{raw: string, unit?: string, instrument?: string}} Value
@@ -12,15 +13,6 @@ import { symbol } from "../../trade/units.js";
 export const shortSymbol = (unit) => symbol(unit).replace(/ \(.*\)$/, "");
 
 const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in", "oz", "fl_oz"];
-
-/** @returns {"metric"|"us"} what this phone was set to, else what the house uses */
-export const unitsChoice = () => ((stored("units") || document.documentElement.dataset.units) === "us" ? "us" : "metric");
-
-/** @param {"metric"|"us"} choice */
-export function setUnitsChoice(choice) {
-  localStorage.setItem("units", choice);
-  for (const name of Object.keys(localStorage)) if (name.startsWith("unit:")) localStorage.removeItem(name);
-}
 
 /** The unit a field begins with: as last swapped on this phone, else of the phone's world. @param {Kind} kind @param {Field} field */
 export function unitOf(kind, field) {

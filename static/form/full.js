@@ -1,9 +1,9 @@
 // @ts-check
 /** Nothing could be kept: the figures stay in the form, and may leave the phone as a file. */
-import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
-import { icon } from "../../icons/icons.js";
-import { SlateFull } from "../../slate/db.js";
-import { giveFile, saveSlate } from "../../slate/file.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
+import { SlateFull } from "../slate/db.js";
+import { giveFile, saveSlate } from "../slate/file.js";
 
 /** @param {HTMLElement} place @param {any} error */
 export function showFull(place, error) {

@@ -1,10 +1,10 @@
 // @ts-check
 /** Boxes that name another vessel: picked from cards of the right sorts, scanned, or typed. */
-import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
-import { BadMark, parseMark, suggest } from "../../trade/marks.js";
-import { readCards } from "../phone.js";
-import { scanFor } from "../scanfor.js";
-import { holdsOf } from "../words.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { BadMark, parseMark, suggest } from "../trade/marks.js";
+import { readCards } from "../shell/phone.js";
+import { scanFor } from "../shell/scanfor.js";
+import { holdsOf } from "../shell/words.js";
 import { boxOf, controlOf } from "./values.js";
 
 const SHOWN_MOST = 6;

@@ -1,7 +1,7 @@
 // @ts-check
 /** What keeps a form from being an entry at all, said at its box. */
-import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
-import { say } from "../../words/say.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { say } from "../words/say.js";
 import { boxOf, controlOf } from "./values.js";
 
 /**

@@ -3,10 +3,10 @@
  * One form on its way to an entry: reads the boxes as they are typed, shows the figures, asks for a second look, logs.
  * The boxes may come from the server's template or from quickfields.js.
  */
-import { readEntry } from "../../kinds/read.js";
-import { log as chalk } from "../../slate/queue.js";
-import { render } from "../../vendor/lit-html/lit-html.js";
-import { hasTable1, loadTable1 } from "../../trade/datafiles.js";
+import { readEntry } from "../kinds/read.js";
+import { log as chalk } from "../slate/queue.js";
+import { render } from "../vendor/lit-html/lit-html.js";
+import { hasTable1, loadTable1 } from "../trade/datafiles.js";
 import { contextOf } from "./context.js";
 import { keepInSight, lookable, lookBand, risen } from "./look.js";
 import { showRefusals } from "./refusals.js";

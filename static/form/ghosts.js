@@ -1,7 +1,7 @@
 // @ts-check
 /** The last value beside each label and ghosted in its box; which boxes must be filled; the unit each begins with. */
-import { symbol } from "../../trade/units.js";
-import { inOwnMark } from "../../ui/format.js";
+import { symbol } from "../trade/units.js";
+import { inOwnMark } from "../ui/format.js";
 import { lastOf } from "./context.js";
 import { boxOf, fillIn, shortSymbol, unitOf } from "./values.js";
 

@@ -3,8 +3,8 @@
 import { get, markSeen } from "../slate/queue.js";
 import { formatAgo, formatMinute, formatTime } from "../ui/format.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
-import { choiceRow } from "./choices.js";
-import { fillIn } from "./form/values.js";
+import { choiceRow } from "../shell/choices.js";
+import { fillIn } from "./values.js";
 
 const REASONS = /** @type {[string, string][]} */ ([["mistyped", "mistyped"], ["misread", "misread"], ["put right", "something else"]]);
 

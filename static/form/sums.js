@@ -1,8 +1,8 @@
 // @ts-check
 /** The computed figures of a form, large where one of them is what the work is about. */
-import { html, nothing } from "../../vendor/lit-html/lit-html.js";
-import { capital } from "../words.js";
-import { shownInUnits } from "../inunits.js";
+import { html, nothing } from "../vendor/lit-html/lit-html.js";
+import { capital } from "../shell/words.js";
+import { shownInUnits } from "../shell/inunits.js";
 
 /** @param {any} kind @param {any} read as readEntry gives it */
 export function sumLines(kind, read) {

@@ -1,7 +1,7 @@
 // @ts-check
 /** What casks lose and will hold. Twin of webapp/trade/maturing.py, which has units, ranges and sources. */
-import { OutOfDomain } from "../../trade/errors.js";
-import { checkRange } from "../../trade/numeric.js";
+import { OutOfDomain } from "./errors.js";
+import { checkRange } from "./numeric.js";
 
 /** @typedef {{years: number, lpa: number, strength_pct: number, drawn_l?: number}} Gauge oldest first */
 /** @typedef {{lpa_pct_year: number, volume_pct_year: number, strength_year: number, years: number}} Rate */

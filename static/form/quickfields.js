@@ -1,8 +1,8 @@
 // @ts-check
 /** Boxes drawn on the phone for the run sheet's panels; the same classes and names as the server's `_fields.html`. */
-import { html, nothing } from "../../vendor/lit-html/lit-html.js";
-import { icon } from "../../icons/icons.js";
-import { inOwnMark } from "../../ui/format.js";
+import { html, nothing } from "../vendor/lit-html/lit-html.js";
+import { chip } from "../shell/choices.js";
+import { inOwnMark } from "../ui/format.js";
 import { lastOf } from "./context.js";
 import { keptInstrument, shortSymbol, unitOf } from "./values.js";
 
@@ -31,11 +31,6 @@ export function choiceBox(kind, name, { value = "", only } = {}) {
   const choices = field.choices.filter((/** @type {string[]} */ choice) => !only || only.includes(choice[0]));
   return html`<fieldset class="chips" data-field=${name}><legend><span>${field.label}</span></legend><div class="chips__row">
     ${choices.map((/** @type {string[]} */ [code, words]) => chip(name, code, words, code === value))}</div></fieldset>`;
-}
-
-/** @param {string} name @param {string} value @param {any} words @param {boolean} isChosen */
-export function chip(name, value, words, isChosen) {
-  return html`<label class="chip"><input type="radio" name=${name} value=${value} ?checked=${isChosen}><span class="chip__face">${icon("entered")}${words}</span></label>`;
 }
 
 /** @param {any} kind @param {string} name */

@@ -1,6 +1,6 @@
 // @ts-check
 /** What a card knows that a form needs: the context for readEntry, and the ghosts. */
-import { formatAgo } from "../../ui/format.js";
+import { formatAgo } from "../ui/format.js";
 
 /** @param {any} card or null @param {string} kindName @returns {any} context as readEntry takes it */
 export function contextOf(card, kindName) {

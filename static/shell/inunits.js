@@ -2,12 +2,20 @@
 /** Computed figures in the units of this phone: metric as they come, or US. What was read keeps the unit it was read in. */
 import { fromCanonical, symbol } from "../trade/units.js";
 import { formatNumber, formatQuantity } from "../ui/format.js";
-import { unitsChoice } from "./form/values.js";
 
 /** @type {Record<string, string>} canonical unit to the US one */
 const US = { kg: "lb", L: "gal", LPA: "proof_gal", pct_vol: "proof", degC: "degF", L_h: "gal_h" };
 /** @type {Record<string, string>} what the sign of a strength leaves unsaid */
 const BASIS = { pct_vol: "true at 20 °C", proof: "true at 60 °F" };
+
+/** @returns {"metric"|"us"} what this phone was set to, else what the house uses */
+export const unitsChoice = () => ((localStorage.getItem("units") || document.documentElement.dataset.units) === "us" ? "us" : "metric");
+
+/** @param {"metric"|"us"} choice */
+export function setUnitsChoice(choice) {
+  localStorage.setItem("units", choice);
+  for (const name of Object.keys(localStorage)) if (name.startsWith("unit:")) localStorage.removeItem(name);
+}
 
 /** @param {number} value canonical @param {string} unit its unit @returns {{value: number, unit: string}} as it came where there is no way over */
 export function inUnits(value, unit) {

@@ -1,7 +1,7 @@
 // @ts-check
 /** What a run sheet shows, worked out from the card alone, so that any phone and any reload shows the same. */
 import { formatTime } from "../../ui/format.js";
-import { capital } from "../words.js";
+import { capital } from "../../shell/words.js";
 
 /**
  * @typedef {"heads"|"hearts"|"tails"} Part

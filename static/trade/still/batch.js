@@ -3,9 +3,9 @@
  * A batch still: the strength that runs off as the pot loses its alcohol.
  * Twin of webapp/trade/batch.py, which has units, ranges, equations and sources.
  */
-import { densityFromStrength } from "../../trade/density.js";
-import { OutOfDomain } from "../../trade/errors.js";
-import { checkRange } from "../../trade/numeric.js";
+import { densityFromStrength } from "../density.js";
+import { OutOfDomain } from "../errors.js";
+import { checkRange } from "../numeric.js";
 import { moleFractionFromStrength, vapourMoleFraction } from "./vle.js";
 import { VLE } from "./vle_data.js";
 

@@ -3,9 +3,9 @@
  * Sums of the bottling line: fill by weight, what a bottle may be off by, average and spread, what a label may say.
  * Twin of webapp/trade/bottling.py, which has units, ranges and sources.
  */
-import { litresFromMass } from "../../trade/alcoholometry.js";
-import { OutOfDomain } from "../../trade/errors.js";
-import { checkRange } from "../../trade/numeric.js";
+import { litresFromMass } from "./alcoholometry.js";
+import { OutOfDomain } from "./errors.js";
+import { checkRange } from "./numeric.js";
 
 /** @type {[number, number][]} from this size on [mL], percent either way */
 const US_FILL = [[1000, 1.5], [376, 2], [101, 3], [0, 4.5]];

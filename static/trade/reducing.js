@@ -3,10 +3,10 @@
  * Sums of reducing: what a tank reads once water is in, what the mix shrinks and warms by.
  * Twin of webapp/trade/reducing.py, which has units, ranges and sources.
  */
-import { glassIndication, litresFromMass } from "../../trade/alcoholometry.js";
-import { densityFromMassFraction, massFractionFromStrength } from "../../trade/density.js";
-import { checkRange, interpolate } from "../../trade/numeric.js";
-import { strengthWithWater } from "../../trade/sums.js";
+import { glassIndication, litresFromMass } from "./alcoholometry.js";
+import { densityFromMassFraction, massFractionFromStrength } from "./density.js";
+import { checkRange, interpolate } from "./numeric.js";
+import { strengthWithWater } from "./sums.js";
 
 const MOLE_FRACTIONS = [0, 0.01, 0.02, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 1];
 const MIXING_J_MOL = [

@@ -1,11 +1,11 @@
 // @ts-check
 /** The second look: what is odd about the figures, said beside the keys, with the likely figure to tap. It never stops anybody. */
-import { html, nothing } from "../../vendor/lit-html/lit-html.js";
-import { icon } from "../../icons/icons.js";
-import { symbol } from "../../trade/units.js";
-import { formatAgo, formatNumber } from "../../ui/format.js";
-import { likelySlips } from "../../kinds/slips.js";
-import { say } from "../../words/say.js";
+import { html, nothing } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
+import { symbol } from "../trade/units.js";
+import { formatAgo, formatNumber } from "../ui/format.js";
+import { likelySlips } from "../kinds/slips.js";
+import { say } from "../words/say.js";
 
 /** @typedef {{code: string, weight: string, field: string, message?: any, words?: string, suggestions: any[]}} Problem */
 

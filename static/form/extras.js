@@ -1,7 +1,7 @@
 // @ts-check
 /** What stands behind a form's "more": when it was read, with which instruments, a remark. */
-import { localStamp } from "../../slate/entry.js";
-import { formatTime, parseMinute } from "../../ui/format.js";
+import { localStamp } from "../slate/entry.js";
+import { formatTime, parseMinute } from "../ui/format.js";
 import { keptInstrument } from "./values.js";
 
 /** @param {HTMLFormElement} form @returns {string} the time of the reading for the entry; "" means at the log */

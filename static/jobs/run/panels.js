@@ -1,9 +1,10 @@
 // @ts-check
 /** What opens under the thumb on the run sheet: a reading, a cut, another event, the end. The minute is the tap's. */
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
-import { choiceBox, chip, figureBox, minuteBox, remarkBox, wordsBox } from "../form/quickfields.js";
+import { choiceBox, figureBox, minuteBox, remarkBox, wordsBox } from "../../form/quickfields.js";
+import { chip } from "../../shell/choices.js";
 import { formatMinute, formatTime } from "../../ui/format.js";
-import { cautionLine } from "../cautions.js";
+import { cautionLine } from "../../shell/cautions.js";
 
 const MORE = ["vapour_temp", "flow", "dip", "plates", "cooling_temp"];
 
