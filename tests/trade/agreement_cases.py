@@ -26,7 +26,7 @@ from webapp.trade.errors import OutOfDomain
 
 NAN, INFINITY = float("nan"), float("inf")
 # What the first pages do without, and the page therefore has outside the folder of the sums.
-JOB_MODULES = ["reduce/reducing.js", "bottling/bottling.js"]
+LATER_MODULES = ["reducing.js", "bottling.js"]
 Case = tuple[Any, ...]
 
 # In the page's name and the book's function.

@@ -15,7 +15,7 @@ from typing import Any
 
 import pytest
 
-from tests.trade.agreement_cases import FAMILIES, JOB_MODULES, PAIRS
+from tests.trade.agreement_cases import FAMILIES, LATER_MODULES, PAIRS
 from tests.trade.book_answers import STILL_PAIRS, answer_sum
 from webapp.trade import sums
 from webapp.trade.datafiles import DATA_FOLDER
@@ -39,9 +39,9 @@ def for_page(value: Any) -> Any:
     return value
 
 
-IN_PAGE = """async ([cases, jobs]) => {
+IN_PAGE = """async ([cases, beside]) => {
   const trade = { ...(await import("/static/trade/index.js")) };
-  for (const name of jobs) Object.assign(trade, await import(`/static/jobs/${name}`));
+  for (const name of beside) Object.assign(trade, await import(`/static/trade/${name}`));
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
   await trade.loadTable1();
   const revive = (x) => x && typeof x === "object"
@@ -107,7 +107,7 @@ def agrees(book: Any, phone: Any) -> bool:
 def test_phone_and_book_agree(page: Any, family: str) -> None:
     cases = list(FAMILIES[family]())
     book = [answer_sum(case) for case in cases]
-    phone = json.loads(page.evaluate(IN_PAGE, [json.dumps(for_page(cases)), JOB_MODULES]))
+    phone = json.loads(page.evaluate(IN_PAGE, [json.dumps(for_page(cases)), LATER_MODULES]))
     differ = [(c, b, p) for c, b, p in zip(cases, book, phone, strict=True) if not agrees(b, p)]
     assert not differ, f"{len(differ)} of {len(cases)} differ, such as {differ[:5]}"
     figures = sum(isinstance(x, float | int | str) for x in book)

@@ -17,7 +17,7 @@ pytestmark = pytest.mark.browser
 IN_PAGE = """async (cases) => {
   const trade = await import("/static/trade/index.js");
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
-  const parts = await Promise.all(["vle", "batch", "cutdue"].map((name) => import(`/static/jobs/still/${name}.js`)));
+  const parts = await Promise.all(["vle", "batch", "cutdue"].map((name) => import(`/static/trade/still/${name}.js`)));
   const still = Object.assign({}, ...parts);
   return JSON.stringify(JSON.parse(cases).map(([name, ...given]) => {
     try {
