@@ -13,7 +13,7 @@ import webapp.kinds
 from webapp.book.record.log import canonical
 from webapp.book.record.upcast import stored_mark, upcast
 from webapp.kinds.as_schema import SEQ_MOST, entry_schema
-from webapp.kinds.message import Param, message
+from webapp.kinds.message import Message, message
 from webapp.kinds.read import Problem, Read, label, read_plainly
 
 ENTRY_BYTES_MOST = 64_000
@@ -28,14 +28,14 @@ _UUID = re.compile(r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\Z")
 def check_entry(entry: Any) -> tuple[list[Problem], str]:
     """Return (why this cannot be entered, its canonical text); no problems where it can."""
     if not isinstance(entry, dict):
-        return [_problem("no_entry", "")], ""
+        return [_problem("no_entry", "", message("no_entry"))], ""
     try:
         text = canonical(entry)
         text.encode()
     except (ValueError, RecursionError):
-        return [_problem("unkeepable", "")], ""
+        return [_problem("unkeepable", "", message("unkeepable"))], ""
     if len(text) > ENTRY_BYTES_MOST:
-        return [_problem("too_long", "", "too_long-entry")], text
+        return [_problem("too_long", "", message("too_long-entry"))], text
     try:
         if not is_plainly_sound(entry):
             _SCHEMA.load(entry)
@@ -97,17 +97,17 @@ def _is_day(stamp: str) -> bool:
 def _check_kind(entry: dict[str, Any]) -> list[Problem]:
     kind = webapp.kinds.get(entry["kind"])
     if kind is None:
-        return [_problem("no_such_kind", "kind", kind=entry["kind"][:40])]
+        return [_problem("no_such_kind", "kind", message("no_such_kind", kind=entry["kind"][:40]))]
     if entry["kind_version"] > kind.version:
-        return [_problem("newer_kind", "kind_version")]
+        return [_problem("newer_kind", "kind_version", message("newer_kind"))]
     problems = []
     mark = stored_mark(entry.get("mark") or "")
     if mark is None:
-        problems.append(_problem("bad_mark", "mark", mark=entry["mark"]))
+        problems.append(_problem("bad_mark", "mark", message("bad_mark", mark=entry["mark"])))
     elif not mark and kind.needs_mark:
-        problems.append(_problem("missing", "mark", "missing-mark"))
+        problems.append(_problem("missing", "mark", message("missing-mark")))
     if entry.get("amends") == entry["id"]:
-        problems.append(_problem("amends_itself", "amends"))
+        problems.append(_problem("amends_itself", "amends", message("amends_itself")))
     read = read_plainly(kind, upcast(entry))
     problems += read.problems
     return problems + list(_check_marks(read))
@@ -117,7 +117,8 @@ def _check_marks(read: Read) -> Iterator[Problem]:
     for spec in read.kind.fields:
         text = read.values.get(spec.name) if spec.sort == "mark" else None
         if text and not stored_mark(text):
-            yield _problem("bad_mark", spec.name, "bad_mark-field", label=label(read.kind, spec), mark=text[:20])
+            said = message("bad_mark-field", label=label(read.kind, spec), mark=text[:20])
+            yield _problem("bad_mark", spec.name, said)
 
 
 def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
@@ -133,10 +134,9 @@ def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
 
 
 def _malformed(path: str, words: str) -> Problem:
-    if not path:
-        return _problem("malformed", path, "malformed-whole", words=words)
-    return _problem("malformed", path, path=path, words=words)
+    said = message("malformed", path=path, words=words) if path else message("malformed-whole", words=words)
+    return _problem("malformed", path, said)
 
 
-def _problem(code: str, field: str, id_: str = "", /, **params: Param) -> Problem:
-    return Problem(code, "refuse", field, message(id_ or code, **params))
+def _problem(code: str, field: str, said: Message) -> Problem:
+    return Problem(code, "refuse", field, said)
