@@ -86,7 +86,7 @@ def test_both_write_figures_times_and_plurals_of_other_languages_alike(locale: s
 
 
 def _tricky() -> list[Message]:
-    figures = "0 1 1.0 1.5 2 3.0 4 5 0.25 11 12 21 22 100 101 -1 1000000".split()
+    figures = ["0", "1", "1.0", "1.5", "2", "3.0", "4", "5", "0.25", "11", "12", "21", "100", "101", "-1", "1000000"]
     months = [Time(f"2025-{month:02d}-03T08:10", "2025-12-24") for month in range(1, 13)]
     return [
         *(message("category", figure=Figure(text)) for text in figures),
