@@ -1,13 +1,46 @@
-"""Entries of every kind for stories told at random: few vessels and few figures, so that all meddle with all."""
+"""Entries of every kind for stories told at random: few vessels and few figures, so that all meddle with all.
+
+A story is a list of tellings, each drawn for itself: whoever leaves one out, as hypothesis does when it looks for the
+shortest story that fails, has a story still. For a soak the same tellings are drawn from a seeded generator.
+"""
 
 from __future__ import annotations
 
 import random
-from typing import Any
+from collections.abc import Iterable
+from datetime import timedelta
+from typing import Any, NamedTuple
 
-from tests.book.conftest import C1, C2, F1, F2, F3, R1, R2, R3, S1, T1, T2, charge, entry, fruit, gauge, reading
+from hypothesis import strategies as st
+
+from tests.book.conftest import (
+    C1,
+    C2,
+    F1,
+    F2,
+    F3,
+    NOW,
+    R1,
+    R2,
+    R3,
+    S1,
+    T1,
+    T2,
+    answer,
+    charge,
+    entry,
+    fruit,
+    gauge,
+    new_id,
+    reading,
+)
 from webapp.trade.marks import make_mark
 
+SKEWS = {"d-one": 0.0, "d-two": -3661.2, "d-three": 95.0, "d-four": 86_400.0 * 400}
+DOES = (*["says"] * 39, *["answers"] * 5, *["amends"] * 6)
+VERDICTS = ("stands", "stands", "struck")
+QUERIES = ("", "", "ferment_gravity_rose", "unusual", "impossible:gravity", "place_differs", "places_swapped",
+           "stock_short", "from_nothing", "over_capacity")  # fmt: skip
 LOTS = ("L-1", "L-2", "L-3", "L-4", "L-5", "L-6")
 POSSIBLE = {"glass": "62.0 pct_glass", "temp": "12 degC"}
 
@@ -16,6 +49,76 @@ def make_any(chance: random.Random, **more: Any) -> dict[str, Any]:
     """Return an entry of any kind but an answer."""
     name = chance.choice(list(MAKERS))
     return MAKERS[name](chance, more)
+
+
+class Telling(NamedTuple):
+    """One entry of a story before the story around it: what it says, on which phone, and what it does to earlier ones.
+
+    `about` counts back from the entry before it, round and round, however many there are when its turn comes.
+    """
+
+    does: str  # "says", "amends" or "answers"
+    about: int
+    keeps_its_time: bool
+    verdict: str
+    query: str
+    device: str
+    entry: dict[str, Any]
+
+
+def draw_telling(chance: random.Random) -> Telling:
+    """Return one telling. The first of each choice is the plainest: there a search for a shorter story ends."""
+    does = chance.choice(DOES)
+    device = chance.choice(list(SKEWS))
+    # Few different minutes: so that ties come up, and everything meddles with everything.
+    true_at = NOW - timedelta(minutes=10 * chance.randrange(1, 60), days=chance.choice((0, 0, 0, 90, 400)))
+    read_at = true_at + timedelta(seconds=SKEWS[device])
+    typed_at = read_at + timedelta(minutes=chance.choice((0, 1, 45)))
+    about, keeps_its_time, verdict, query = chance.randrange(40), chance.random() < 0.6, "stands", ""
+    if does == "answers":
+        verdict, query = chance.choice(VERDICTS), chance.choice(QUERIES)
+        made = answer("", verdict, query, read_at=read_at, typed_at=typed_at, device=device)
+    else:
+        made = make_any(chance, read_at=read_at, typed_at=typed_at, device=device)
+    return Telling(does, about, keeps_its_time, verdict, query, device, made)
+
+
+def tell_story(tellings: Iterable[Telling]) -> list[dict[str, Any]]:
+    """A season in little: readings, fruit, runs, gauges, and people who amend, strike and answer, on four phones."""
+    story: list[dict[str, Any]] = []
+    seqs = dict.fromkeys(SKEWS, 0)
+    for one in tellings:
+        said = [e for e in story if e["kind"] != "answer"]
+        among = story if one.does == "answers" else said
+        if one.does == "answers" and not among:
+            continue  # there is nothing yet to answer
+        seqs[one.device] += 1
+        made = one.entry | {"id": new_id(), "seq": seqs[one.device]}
+        if one.does != "says" and among:
+            old = among[-1 - one.about % len(among)]
+            if one.does == "answers":
+                made["values"] = made["values"] | {"entry": {"raw": old["id"]}}
+            else:
+                made |= {"amends": old["id"], "reason": "misread"}
+                if one.keeps_its_time:
+                    made["read_at"] = old["read_at"]
+        story.append(made)
+    return story
+
+
+def make_story(chance: random.Random, size: int) -> list[dict[str, Any]]:
+    """Return a story of so many tellings from a seeded generator."""
+    return tell_story(draw_telling(chance) for _ in range(size))
+
+
+@st.composite
+def _tellings(draw: st.DrawFn) -> Telling:
+    return draw_telling(draw(st.randoms(use_true_random=False)))
+
+
+def stories(most: int) -> st.SearchStrategy[list[dict[str, Any]]]:
+    """Return the strategy of stories with one telling to so many."""
+    return st.lists(_tellings(), min_size=1, max_size=most).map(tell_story)
 
 
 def _number(chance: random.Random, *of: float) -> str:

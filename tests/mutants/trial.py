@@ -15,7 +15,7 @@ import signal
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Generator, Iterable, Sequence
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from importlib.util import spec_from_file_location
 from pathlib import Path
@@ -28,6 +28,8 @@ from tests.mutants.rooms import TOP
 
 _MOST_MEMORY = 6 << 30
 _LEAST_CPU_S, _TIMES_CPU, _TIMES_WALL = 10.0, 4.0, 40.0
+# Tests that take longer are not asked: they are back-tests over many runs, and one trial must stay cheap.
+MOST_OF_A_TEST_S = 4.0
 _QUIETLY = ["-qq", "--tb=no", "-p", "no:cacheprovider", "-W", "ignore::pytest.PytestAssertRewriteWarning"]
 # Of the program itself: never loaded before the trial.
 _PROGRAM = ("webapp", "tests", "static", "demo_data", "conftest")
@@ -41,7 +43,7 @@ class Outcome(NamedTuple):
 
 
 class Usual(NamedTuple):
-    """What a group of test files costs without a mutant: its processor time, and how long each test lasted."""
+    """What test files cost without a mutant: their processor time in a trial, and that of each test."""
 
     cpu_s: float
     lasted: dict[str, float]
@@ -73,28 +75,34 @@ class _InItsPlace:
 
 
 class _Economical:
-    """Runs the quickest tests first; hypothesis gives the same examples each time, and looks for no smaller ones."""
+    """Runs the quickest tests first and the longest not at all; hypothesis gives the same examples each time."""
 
     def __init__(self, lasted: dict[str, float], notes: Path | None) -> None:
-        """Take how long each test lasted; with a file for notes, note it for the next."""
+        """Take the processor time of each test; with a file for notes, note it for the next."""
         self._lasted, self._notes = dict(lasted), notes
-
-    @pytest.hookimpl(trylast=True)
-    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> None:
-        items.sort(key=lambda item: self._lasted.get(item.nodeid, 0.0))
-
-    def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
-        self._lasted[report.nodeid] = self._lasted.get(report.nodeid, 0.0) + report.duration
-
-    def pytest_sessionfinish(self) -> None:
-        if self._notes is not None:
-            self._notes.write_text(json.dumps(self._lasted))
 
     def pytest_sessionstart(self) -> None:
         settings.register_profile(
             "mutants", parent=settings(), derandomize=True, database=None, phases=(Phase.explicit, Phase.generate)
         )
         settings.load_profile("mutants")
+
+    @pytest.hookimpl(trylast=True)
+    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> None:
+        items[:] = [item for item in items if self._lasted.get(item.nodeid, 0.0) <= MOST_OF_A_TEST_S]
+        items.sort(key=lambda item: self._lasted.get(item.nodeid, 0.0))
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_runtest_call(self, item: pytest.Item) -> Generator[None, object, object]:
+        began = time.process_time()
+        try:
+            return (yield)
+        finally:
+            self._lasted[item.nodeid] = time.process_time() - began
+
+    def pytest_sessionfinish(self) -> None:
+        if self._notes is not None:
+            self._notes.write_text(json.dumps(self._lasted))
 
 
 def load_libraries(tests: Sequence[str]) -> None:
@@ -120,7 +128,9 @@ def measure(test_file: str) -> Usual:
         outcome = wait(_fork(lambda: _run_tests([test_file], _Economical({}, Path(notes.name)))), None)
         if outcome.word != "survived":
             sys.exit(f"This fails without any mutant: {test_file}")
-        return Usual(outcome.cpu_s, json.loads(notes.read()))
+        lasted = json.loads(notes.read())
+        left_out = sum(s for s in lasted.values() if s > MOST_OF_A_TEST_S)
+        return Usual(outcome.cpu_s - left_out, lasted)
 
 
 def add_up(parts: Iterable[Usual]) -> Usual:
