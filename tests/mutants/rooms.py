@@ -26,6 +26,12 @@ class Room(NamedTuple):
 _RECORD = "tests/trade/test_phone_record.py::test_the_book_answers_as_the_phone_did"
 
 
+# Whatever the fold is asked by the tests of hand-ins, corrections and answers, all of which read what it made.
+_FOLDED = tuple(
+    f"tests/book/test_{name}.py" for name in ("hand_in", "amend_and_answer", "corrections", "posting")
+)
+
+
 def _trade(**tests_of: str) -> dict[str, tuple[str, ...]]:
     """Return the modules of the trade with their test files; "phone_..." is what the phone answered."""
     return {
@@ -67,6 +73,64 @@ ROOMS = {
                 units="phone_sums trade/test_units",
                 vle="trade/test_refusals phone_still trade/test_vle",
             ),
+        ),
+        Room(
+            "fold",
+            {
+                f"webapp/book/fold/{module}.py": (*_FOLDED, *more)
+                for module, more in {
+                    "evaluate": (),
+                    "families": (),
+                    "fold": (),
+                    "month_sums": ("tests/book/test_month_sums.py", "tests/book/test_periods.py"),
+                    "queries": ("tests/book/test_lists.py",),
+                    "reader_tables": (),
+                    "registry_rows": ("tests/book/test_registry.py",),
+                    "replay": ("tests/book/test_unjudged.py",),
+                    "row_reader": (),
+                    "states": ("tests/book/test_parts.py",),
+                    "unjudged": ("tests/book/test_unjudged.py",),
+                }.items()
+            },
+        ),
+        Room(
+            "intake",
+            {"webapp/book/intake.py": ("tests/book/test_hand_in.py", "tests/access/test_attacks_hand_in.py")},
+        ),
+        Room(
+            "checks",
+            {
+                f"webapp/book/checks/{module}.py": tuple(
+                    f"tests/book/checks/test_{name}.py" if "/" not in name else f"tests/{name}.py"
+                    for name in names.split()
+                )
+                for module, names in {
+                    "__init__": "never_fails time moves book/test_hand_in",
+                    "blend": "blend",
+                    "bottling": "bottling",
+                    "cask": "cask",
+                    "cask_fill": "cask_fill cask",
+                    "cask_loss": "cask",
+                    "clock": "time",
+                    "ferment": "ferment",
+                    "goods": "moves book/test_goods",
+                    "harvest": "harvest",
+                    "instrument": "instrument",
+                    "moves": "moves",
+                    "neat": "neat",
+                    "place": "moves cask",
+                    "product": "product",
+                    "product_limits": "product",
+                    "run": "run",
+                    "run_balance": "run_balance",
+                    "run_flow": "run",
+                    "short": "moves",
+                    "strength": "run cask bottling",
+                    "twice": "time",
+                    "vat": "blend",
+                    "vessel": "moves",
+                }.items()
+            },
         ),
         Room("tries", {"webapp/access/tries.py": ("tests/access/test_tries.py",)}),
     )
