@@ -38,6 +38,7 @@ from webapp.trade.marks import make_mark
 
 SKEWS = {"d-one": 0.0, "d-two": -3661.2, "d-three": 95.0, "d-four": 86_400.0 * 400}
 DOES = (*["says"] * 39, *["answers"] * 5, *["amends"] * 6)
+ABOUT = (0, 1, 2, 3, 4, 6, 8, 11, 15, 20, 26, 33, 45)
 VERDICTS = ("stands", "stands", "struck")
 QUERIES = ("", "", "ferment_gravity_rose", "unusual", "impossible:gravity", "place_differs", "places_swapped",
            "stock_short", "from_nothing", "over_capacity")  # fmt: skip
@@ -54,7 +55,7 @@ def make_any(chance: random.Random, **more: Any) -> dict[str, Any]:
 class Telling(NamedTuple):
     """One entry of a story before the story around it: what it says, on which phone, and what it does to earlier ones.
 
-    `about` counts back from the entry before it, round and round, however many there are when its turn comes.
+    `about` counts back from the entry before it, at most to the first, however many there are when its turn comes.
     """
 
     does: str  # "says", "amends" or "answers"
@@ -74,7 +75,7 @@ def draw_telling(chance: random.Random) -> Telling:
     true_at = NOW - timedelta(minutes=10 * chance.randrange(1, 60), days=chance.choice((0, 0, 0, 90, 400)))
     read_at = true_at + timedelta(seconds=SKEWS[device])
     typed_at = read_at + timedelta(minutes=chance.choice((0, 1, 45)))
-    about, keeps_its_time, verdict, query = chance.randrange(40), chance.random() < 0.6, "stands", ""
+    about, keeps_its_time, verdict, query = chance.choice(ABOUT), chance.random() < 0.6, "stands", ""
     if does == "answers":
         verdict, query = chance.choice(VERDICTS), chance.choice(QUERIES)
         made = answer("", verdict, query, read_at=read_at, typed_at=typed_at, device=device)
@@ -95,7 +96,7 @@ def tell_story(tellings: Iterable[Telling]) -> list[dict[str, Any]]:
         seqs[one.device] += 1
         made = one.entry | {"id": new_id(), "seq": seqs[one.device]}
         if one.does != "says" and among:
-            old = among[-1 - one.about % len(among)]
+            old = among[-1 - min(one.about, len(among) - 1)]
             if one.does == "answers":
                 made["values"] = made["values"] | {"entry": {"raw": old["id"]}}
             else:

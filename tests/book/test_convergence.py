@@ -132,7 +132,7 @@ def test_a_story_that_fails_is_shortened_to_what_makes_it_fail() -> None:
         by_id = {one["id"]: one for one in story}
         return any(one["amends"] and by_id[one["amends"]]["device"] == "d-two" for one in story)
 
-    shortest = find(stories(most=50), fails, settings=settings(max_examples=2000, database=None))
+    shortest = find(stories(most=50), fails, settings=settings(max_examples=2000, database=None, derandomize=True))
     assert len(shortest) == 2
     first, then = shortest
     assert (first["device"], then["device"], then["amends"]) == ("d-two", "d-one", first["id"])
