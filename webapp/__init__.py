@@ -15,7 +15,8 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
     """Return the Flask app over the book in `data_dir`, which is made if it is not there.
 
     `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels),
-    BEHIND_PROXY (bool: a web server on this computer passes requests on; webapp/serving/behind.py).
+    BEHIND_PROXY (bool: a web server on this computer passes requests on; webapp/serving/behind.py),
+    PLAIN_MODULES (bool: phones get the scripts as they are written, not packed; webapp/shipping/built.py).
     Raises BookError with a sentence if the book cannot be opened.
     """
     # Imported here so that webapp.trade and webapp.kinds can be used without Flask.

@@ -203,6 +203,18 @@ def write_docs(is_check: bool) -> None:
         click.echo(f"Written: {path}")
 
 
+@main.command(name="write-pack")
+def write_pack() -> None:
+    """Pack the phone's scripts and sheets anew; for a checkout of the source, with Node."""
+    from webapp.shipping import build
+
+    try:
+        build.write_pack()
+    except build.CannotBuild as error:
+        raise Sentence(str(error)) from error
+    click.echo(f"Written: {build.built.FOLDER}")
+
+
 def _make_folder(data_dir: Path) -> None:
     """Make the data folder, for this person's eyes only."""
     try:

@@ -1,4 +1,4 @@
-"""The packed first install: whole, shortened without changing a token, small enough, and guarded like every page."""
+"""The packed first install: whole, small enough, and guarded like every page."""
 
 import gzip
 import hashlib
@@ -7,14 +7,10 @@ import re
 
 import brotli
 import pytest
-import tree_sitter_javascript
-from tree_sitter import Language, Parser
 
 from webapp import create_app
-from webapp.floor.shorten import shorter_script
-from webapp.places import STATIC_DIR
+from webapp.floor import assets
 
-SCRIPTS = sorted(path for path in STATIC_DIR.rglob("*.js") if path.name != "sw-body.js")
 # First install, compressed, without the scanner's decoder: the budget of docs/decisions/0010-pack.md.
 BUDGET_BYTES = 150_000
 
@@ -24,44 +20,6 @@ def client(tmp_path):
     app = create_app(tmp_path, testing=True)
     yield app.test_client()
     app.extensions["book"].close()
-
-
-def tokens(text):
-    """Return every token of a script but its comments, in order."""
-    tree = Parser(Language(tree_sitter_javascript.language())).parse(text.encode())
-    assert not tree.root_node.has_error
-    found, todo = [], [tree.root_node]
-    while todo:
-        node = todo.pop()
-        if node.type == "comment":
-            continue
-        if not node.children or node.type in ("string", "regex"):
-            found.append((node.type, node.text))
-        else:
-            todo.extend(reversed(node.children))
-    return found
-
-
-@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
-def test_shortening_changes_no_token(path):
-    text = path.read_text(encoding="utf-8")
-    short = shorter_script(text)
-    assert tokens(short) == tokens(text)
-    assert short.count("\n") <= text.count("\n")
-
-
-def test_what_the_parser_does_not_follow_stays_as_it_is():
-    assert shorter_script("let a = ;;; // x {{") == "let a = ;;; // x {{"
-
-
-def test_blanks_and_slashes_in_texts_stay():
-    text = (
-        "const a = `one\n\n  // two ${b ? `\n   /* three */` : ''}`; // gone\n"
-        "  const c = '/* kept */', d = /\\/\\*x/;\n"
-    )
-    assert shorter_script(text) == (
-        "const a = `one\n\n  // two ${b ? `\n   /* three */` : ''}`; \nconst c = '/* kept */', d = /\\/\\*x/;\n"
-    )
 
 
 def parts_in(client):
@@ -85,12 +43,17 @@ def test_every_pack_holds_the_text_files_of_its_part_with_the_headers_of_a_page(
 def test_every_encoding_carries_the_same_and_another_version_is_refused(client):
     path = f"/pack/{parts_in(client)[0]['pack']}"
     plain = client.get(path, headers={"Accept-Encoding": "identity"}).data
-    assert brotli.decompress(client.get(path, headers={"Accept-Encoding": "br, gzip"}).data) == plain
+    best = client.get(path, headers={"Accept-Encoding": "br, gzip"})
+    unpack = {"br": brotli.decompress, "gzip": gzip.decompress}[best.headers["Content-Encoding"]]
+    assert unpack(best.data) == plain
     assert gzip.decompress(client.get(path, headers={"Accept-Encoding": "gzip"}).data) == plain
     assert client.get("/pack/" + "0" * 64).status_code == 404
 
 
 def test_the_first_install_stays_within_its_budget(client):
+    with client.application.app_context():
+        if not assets.packed().texts:
+            pytest.skip("the sources are newer than the pack, and are served as they are: cellarslate write-pack")
     taken = len(client.get(f"/pack/{parts_in(client)[0]['pack']}", headers={"Accept-Encoding": "br"}).data)
     taken += len(client.get("/sw.js", headers={"Accept-Encoding": "gzip"}).data)
     for url, _ in parts_in(client)[0]["files"]:

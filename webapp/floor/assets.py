@@ -7,14 +7,22 @@ import json
 import time
 from functools import lru_cache
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from flask import current_app
 
 from webapp.access import headers
 from webapp.floor import joined
 from webapp.floor.shells import PATTERNS, shell, shell_urls
 from webapp.kinds.as_data import kinds_data
 from webapp.places import STATIC_DIR
+from webapp.shipping import built
+from webapp.shipping.built import NOTHING, Texts
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.words.catalogue import ENGLISH, LOCALES, phone_parts
+
+if TYPE_CHECKING:
+    from webapp.floor.pack import Pack
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
@@ -35,8 +43,8 @@ _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/mat
 LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
 # What the run sheet opens with comes at the start.
 _AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
-# What the parts are made with: phones that hold what another hand packed fetch it anew.
-_MAKERS = ("pack.py", "joined.py", "modules.py", "shorten.py")
+# What puts the parts together: phones that hold what another hand packed fetch it anew.
+_MAKERS = ("pack.py", "joined.py", "modules.py")
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
 # The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
 _LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
@@ -64,30 +72,34 @@ def _words_files() -> dict[str, bytes]:
     return {name: json.dumps(one, ensure_ascii=False).encode() for name, one in made.items()}
 
 
+def sources() -> dict[str, str]:
+    """Return the SHA-256 of each script and sheet that a phone keeps, by its name below static."""
+    return {name: _hash_of(path) for name, path in _static_files() if path.suffix in (".js", ".css")}
+
+
+def packed() -> Texts:
+    """Return what was packed before the program shipped; nothing of it while developing.
+
+    That is where a source has changed since, and where the app's setting PLAIN_MODULES says so.
+    """
+    if current_app.config.get("PLAIN_MODULES"):
+        return NOTHING
+    found = built.texts()
+    return found if found.sources == sources() else NOTHING
+
+
 def assets() -> list[Asset]:
     """Return all that the floor needs without signal, by address."""
-    files = [(name, path) for name, path in _static_files() if not _later_name(name) and not joined.is_in_style(name)]
-    static = [(f"/static/{name}", _hash_of(path)) for name, path in files if name != joined.STYLE]
-    static += [(url, _sha256(body)) for url, body in joined_files().items()]
+    texts = packed().texts
+    files = [(name, path) for name, path in _static_files() if not later_name(name)]
+    if texts:
+        files = [(name, path) for name, path in files if not name.endswith(".css")]
+    static = [(f"/static/{name}", _hash_of(path)) for name, path in files]
+    # What has no source of its own is served packed.
+    static += [(url, _sha256(texts[url].encode())) for url in (joined.ADDRESS, joined.STYLE) if url in texts]
     data = [(f"/data/{START}", _sha256(data_files()[START]))]
     shells = [(url, _sha256(shell(url) or b"")) for url in shell_urls()]
     return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
-
-
-def joined_files() -> dict[str, bytes]:
-    """Return the joined script and stylesheet by address."""
-    return dict(_joined(tuple((name, path.stat().st_mtime_ns) for name, path in _static_files())))
-
-
-def joined_modules() -> list[str]:
-    """Return the modules that lie in the joined script, below static."""
-    return joined.joined_names()
-
-
-@lru_cache(maxsize=2)
-def _joined(_times: tuple[tuple[str, int], ...]) -> tuple[tuple[str, bytes], ...]:
-    script, style = joined.joined_script(joined_modules()), joined.joined_style()
-    return ((joined.ADDRESS, script.encode()), (f"/static/{joined.STYLE}", style.encode()))
 
 
 def later() -> dict[str, list[Asset]]:
@@ -96,20 +108,26 @@ def later() -> dict[str, list[Asset]]:
     for name, cache in _LATER_DATA.items():
         parts[cache].append((f"/data/{name}", _sha256(data_files()[name])))
     for name, path in _static_files():
-        if cache := _later_name(name):
+        if cache := later_name(name):
             parts[cache].append((f"/static/{name}", _hash_of(path)))
     return parts
 
 
 def worker_script() -> tuple[str, str]:
     """Return (version, the worker's whole script). A change in any file changes both."""
-    from webapp.floor.pack import pack
+    from webapp.floor.pack import packs
 
     now = version()
-    parts = [pack(name).told(_cache_name(name, files)) for name, files in parts_of_floor().items()]
+    parts = [_told(name, part, now) for name, part in packs().items()]
     constants = {"VERSION": now, "PARTS": parts, "SHELLS": PATTERNS}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
     return now, head + _worker_body()
+
+
+def _told(name: str, part: Pack, version: str) -> dict[str, Any]:
+    """Return what the worker must know of a part. A large one outlives the versions in which nothing of it changed."""
+    lasting = version if name == FLOOR else _sha256(json.dumps([part.digest, part.beside]).encode())[:16]
+    return part.told(f"{name}-{lasting}")
 
 
 def parts_of_floor() -> dict[str, list[Asset]]:
@@ -117,18 +135,11 @@ def parts_of_floor() -> dict[str, list[Asset]]:
     return {FLOOR: assets(), **later()}
 
 
-def _cache_name(name: str, files: list[Asset]) -> str:
-    # A large part outlives the versions in which nothing of it changed.
-    return f"{name}-{version() if name == FLOOR else _sha256(json.dumps([files, _makers()]).encode())[:16]}"
-
-
 def version() -> str:
     """Return the version that follows from every file; asked often, so it makes no pack."""
-    return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body(), _makers()]).encode())[:16]
-
-
-def _makers() -> list[str]:
-    return [*(_hash_of(Path(__file__).with_name(name)) for name in _MAKERS), json.dumps(headers.fixed())]
+    made = [_hash_of(Path(__file__).with_name(name)) for name in _MAKERS]
+    made += [packed().digest, json.dumps(headers.fixed())]
+    return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body(), made]).encode())[:16]
 
 
 def version_lately() -> str:
@@ -167,7 +178,8 @@ def _static_files() -> list[tuple[str, Path]]:
     return [(name, path) for name, path in found if path.suffix in _SERVED and not name.startswith(_LEFT_OUT)]
 
 
-def _later_name(name: str) -> str:
+def later_name(name: str) -> str:
+    """Return the name of the part in which a file below static is fetched after the rest; nothing for the others."""
     if name in _AT_START:
         return ""
     return next((part for part, beginnings in LATER_PARTS.items() if name.startswith(beginnings)), "")

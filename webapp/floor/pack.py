@@ -1,9 +1,10 @@
-"""Each part of the floor in one answer: its text files, shortened and packed together. The first is the first install.
+"""Each part of the floor in one answer: its text files, packed together. The first is the first install.
 
 A hundred small files travel badly: each is compressed alone, and a slow network asks for each in turn. Together they
-are less than half; and opened as one, they cost a start a fraction (webapp/floor/joined.py). The worker checks the hash
-of the whole and puts each file into its cache under its own address; whatever it lacks later it takes from the same
-pack again.
+are less than half; and opened as one, they cost a start a fraction (webapp/floor/joined.py). Scripts and sheets were
+packed before the program shipped (webapp/shipping/built.py); shells and tables are put beside them here. The worker
+checks the hash of the whole and puts each file into its cache under its own address; whatever it lacks later it takes
+from the same pack again.
 """
 
 from __future__ import annotations
@@ -15,14 +16,14 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-import brotli
 from flask import current_app
 
 from webapp.access import headers
 from webapp.floor import assets, joined
 from webapp.floor.shells import shell
-from webapp.floor.shorten import shorter_script, shorter_style
 from webapp.places import STATIC_DIR
+from webapp.shipping import built
+from webapp.shipping.built import Texts
 
 TYPES = {
     "js": "text/javascript; charset=utf-8",
@@ -65,12 +66,8 @@ def packs() -> dict[str, Pack]:
 
 
 def _pack(files: list[assets.Asset]) -> Pack:
-    together = {f"/static/{name}": name for name in assets.joined_modules()}
-    texts = [url for url, _ in files if _ending(url) in TYPES]
-    parts = [
-        [url, TYPES[_ending(url)], _shortened(url, joined.stand_in(together[url]) if url in together else _text(url))]
-        for url in texts
-    ]
+    texts, packed = [url for url, _ in files if _ending(url) in TYPES], assets.packed()
+    parts = [[url, TYPES[_ending(url)], _text(url, packed)] for url in texts]
     body = json.dumps({"headers": headers.fixed(), "parts": parts}, ensure_ascii=False, separators=(",", ":")).encode()
     beside = tuple(one for one in files if _ending(one[0]) not in TYPES)
     return Pack(body, hashlib.sha256(body).hexdigest(), tuple(texts), beside)
@@ -80,27 +77,26 @@ def _ending(url: str) -> str:
     return url.rpartition(".")[2] if "." in url else ""
 
 
-def _text(url: str) -> str:
-    if url in assets.joined_files():
-        return assets.joined_files()[url].decode()
+def _text(url: str, packed: Texts) -> str:
+    if url in packed.texts:
+        return packed.texts[url]
     if url.startswith("/static/"):
         return (STATIC_DIR / url.removeprefix("/static/")).read_text(encoding="utf-8")
     if url.startswith("/data/"):
         return assets.data_files()[url.removeprefix("/data/")].decode()
     if url == "/manifest.webmanifest":
         return assets.manifest().decode()
-    return joined.with_joined((shell(url) or b"").decode())
+    page = (shell(url) or b"").decode()
+    return joined.with_joined(page, packed.joined) if packed.joined else page
 
 
-def _shortened(url: str, text: str) -> str:
-    if _ending(url) == "js":
-        return shorter_script(text)
-    return shorter_style(text) if _ending(url) == "css" else text
+def encodings(name: str) -> dict[str, bytes]:
+    """Return the answer that holds a part, in each transfer encoding that there is, the best first."""
+    body, digest = pack(name).body, pack(name).digest
+    best = built.compressed(name, digest)
+    return {**({"br": best} if best else {}), "gzip": _gzipped(body), "": body}
 
 
-@lru_cache(maxsize=12)
-def packed(body: bytes, encoding: str) -> bytes:
-    """Return the body in a transfer encoding: `br`, `gzip`, or as it is."""
-    if encoding == "br":
-        return bytes(brotli.compress(body, quality=11))
-    return gzip.compress(body, 9, mtime=0) if encoding == "gzip" else body
+@lru_cache(maxsize=4)
+def _gzipped(body: bytes) -> bytes:
+    return gzip.compress(body, 9, mtime=0)

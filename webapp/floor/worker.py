@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from flask import Response, abort, request
+from flask import Response, abort, current_app, request
 
 from webapp.floor import assets, bp, joined, pack, shells
 
@@ -20,11 +20,12 @@ def worker() -> Response:
 @bp.get("/pack/<digest>")
 def whole(digest: str) -> Response:
     """All text files of one part of this version in one answer, as well packed as the browser can take."""
-    found = next((one for one in pack.packs().values() if one.digest == digest), None)
-    if found is None:
+    name = next((name for name, one in pack.packs().items() if one.digest == digest), None)
+    if name is None:
         abort(404)
-    encoding = request.accept_encodings.best_match(["br", "gzip"], default="") or ""
-    response = Response(pack.packed(found.body, encoding), mimetype="application/json")
+    answers = pack.encodings(name)
+    encoding = request.accept_encodings.best_match([one for one in answers if one], default="") or ""
+    response = Response(answers[encoding], mimetype="application/json")
     if encoding:
         response.headers["Content-Encoding"] = encoding
     response.headers["Cache-Control"] = REVALIDATE
@@ -35,13 +36,19 @@ def whole(digest: str) -> Response:
 @bp.get(joined.ADDRESS)
 def script() -> Response:
     """The floor's modules in one; a phone has it from the pack, and asks here only for what it has lost."""
-    return _kept(assets.joined_files()[joined.ADDRESS], "text/javascript")
+    packed = assets.packed().texts
+    if joined.ADDRESS not in packed:
+        abort(404)
+    return _kept(packed[joined.ADDRESS].encode(), "text/javascript")
 
 
-@bp.get(f"/static/{joined.STYLE}")
+@bp.get(joined.STYLE)
 def style() -> Response:
     """The stylesheet with all that it imports, so that no page waits for one after the other."""
-    return _kept(assets.joined_files()[f"/static/{joined.STYLE}"], "text/css")
+    packed = assets.packed().texts
+    if joined.STYLE not in packed:
+        return current_app.send_static_file(joined.STYLE.removeprefix("/static/"))
+    return _kept(packed[joined.STYLE].encode(), "text/css")
 
 
 @bp.get("/manifest.webmanifest")

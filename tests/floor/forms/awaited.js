@@ -1,0 +1,2 @@
+// @ts-nocheck
+export const late = await new Promise((done) => setTimeout(() => done("late"), 5));

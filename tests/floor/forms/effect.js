@@ -1,0 +1,2 @@
+// @ts-nocheck
+globalThis.effects = (globalThis.effects ?? 0) + 1;

@@ -1,0 +1,3 @@
+// @ts-nocheck
+import { even } from "./even.js";
+export const odd = (number) => number !== 0 && even(number - 1);

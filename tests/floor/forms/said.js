@@ -1,0 +1,3 @@
+// @ts-nocheck
+/** @type {Record<string, unknown>} */
+export const said = {};

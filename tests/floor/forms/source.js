@@ -1,0 +1,4 @@
+// @ts-nocheck
+export const all = "all";
+const words = "an expression";
+export default words;

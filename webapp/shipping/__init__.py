@@ -1,0 +1,1 @@
+"""How the floor comes to a phone: what it keeps of a version, packed for the way."""
