@@ -1,17 +1,11 @@
-"""The page of the checks' limits: set, taken back, refused in words, kept from the floor; every limit has its words."""
+"""The page of the checks' limits: set, taken back, refused in words, kept from the floor."""
 
 import pytest
 
 from tests.desk.conftest import F1, token
-from webapp.book.before.limits import LIMITS
-from webapp.book.checks.limit_words import WORDS
 from webapp.book.house.check_limits import check_limits
 
 PAGE = "/desk/limits/checks"
-
-
-def test_every_limit_has_words_and_every_words_a_limit():
-    assert set(WORDS) == set(LIMITS)
 
 
 def _post(client, **given):

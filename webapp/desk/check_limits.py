@@ -10,9 +10,8 @@ from wtforms import SelectField, StringField
 from wtforms.validators import Length, Optional
 
 from webapp.access import current, needs
-from webapp.book.before.limits import LIMITS
-from webapp.book.checks.limit_words import WORDS
 from webapp.book.house.check_limits import check_limits, set_check_limit
+from webapp.book.limits import ALL
 from webapp.book.record.errors import BookError
 from webapp.desk import bp
 from webapp.desk.forms import figure, is_figure
@@ -27,7 +26,7 @@ class CheckLimitForm(FlaskForm):
 
     scope = SelectField("For", choices=pairs(SCOPES))
     key = StringField("Which", [Optional(), Length(max=80)])
-    name = SelectField("Limit", choices=pairs([(name, words) for name, (words, _) in WORDS.items()]))
+    name = SelectField("Limit", choices=pairs([(one.name, one.words) for one in ALL.values()]))
     value = StringField("Figure", [is_figure])
 
 
@@ -44,13 +43,13 @@ def check_limits_page() -> Any:
         form.key.errors = [words]
     status = 422 if request.method == "POST" else 200
     own = [row | _worded(row["name"]) for row in check_limits(current.book)]
-    all_of_them = [{"name": name, "default": LIMITS[name]} | _worded(name) for name in WORDS]
+    all_of_them = [{"name": name, "default": one.default} | _worded(name) for name, one in ALL.items()]
     return render_template("desk/check_limits.html", form=form, own=own, limits=all_of_them), status
 
 
 def _worded(name: str) -> dict[str, str]:
-    words, unit = WORDS.get(name, (name, ""))
-    return {"words": words, "unit": unit}
+    one = ALL.get(name)
+    return {"words": one.words if one else name, "unit": one.unit if one else ""}
 
 
 def _set(form: CheckLimitForm) -> str | None:

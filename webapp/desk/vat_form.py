@@ -11,7 +11,7 @@ from flask_wtf import FlaskForm
 from wtforms import BooleanField, SelectField, StringField
 from wtforms.validators import Length, Optional, ValidationError
 
-from webapp.book.before.limits import LIMITS
+from webapp.book.checks import site_limit
 from webapp.book.vats.solve import AIMS, Wish
 from webapp.book.vats.sum import Source
 from webapp.desk.forms import figure
@@ -59,11 +59,10 @@ class VatForm(FlaskForm):
     @classmethod
     def of_request(cls, site: Mapping[str, Any]) -> VatForm:
         """Return the form as the address has it; where it is new, with the house's usual figures."""
-        checks = site.get("checks") or {}
         usual = {
             "strength_unit": "proof" if site.get("units") == "us" else "pct_vol", "within": "2",
-            "youngest": f"{checks.get('vat_youngest_years', LIMITS['vat_youngest_years']):g}",
-            "soak": f"{sum(checks.get(name, LIMITS[name]) for name in ('soak_low_kg', 'soak_high_kg')) / 2:g}",
+            "youngest": f"{site_limit('vat_youngest_years', site):g}",
+            "soak": f"{sum(site_limit(name, site) for name in ('soak_low_kg', 'soak_high_kg')) / 2:g}",
             "aim": "fewest",
         }  # fmt: skip
         given = request.args  # where a vat is kept, too: the page posts to its own address

@@ -12,6 +12,7 @@ from datetime import datetime
 from itertools import islice
 from typing import Any
 
+from webapp.book.checks import site_limit
 from webapp.book.fold.registry_rows import load_site, with_flags
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
@@ -123,8 +124,7 @@ def casks(book: Book) -> list[Cask]:
     """Return the casks in use by place, each compared with the others; at most some thousands."""
     rows = book.query("SELECT * FROM vessels WHERE sort = 'cask' AND NOT retired ORDER BY name LIMIT ?", (CASKS_MOST,))
     found = [_cask(book, with_flags(row)) for row in rows]
-    limits = load_site(book).get("checks") or {}
-    compare(found, limits)
+    compare(found, load_site(book))
     return sorted(found, key=lambda cask: place_key(cask.place) + place_key(cask.row["name"]))
 
 
@@ -136,9 +136,9 @@ def _cask(book: Book, row: Mapping[str, Any]) -> Cask:
     return Cask(row, state["holds"], place, gauges, loss_rates(gauges), score, tastings)
 
 
-def compare(found: Sequence[Cask], limits: Mapping[str, Any] | None = None) -> None:
+def compare(found: Sequence[Cask], site: Mapping[str, Any] | None = None) -> None:
     """Set what is usual of each cask, the drift where it lies, and what its loss looks like, from those like it."""
-    limits = limits or {}
+    limits = {name: site_limit(name, site or {}) for name in ("loss_noise_pct", "drift_pct", "drift_pct_year")}
     alike = Alike(found)
     for cask in found:
         groups = [[one.loss or 0.0 for one in group] for group in alike.groups(cask)]
@@ -152,8 +152,8 @@ def compare(found: Sequence[Cask], limits: Mapping[str, Any] | None = None) -> N
             cask.verdict = judge_loss(
                 rate["lpa_pct_year"], rate["volume_pct_year"], rate["years"], cask.usual["most"], before,
                 cask.gauges[-1]["strength_pct"],
-                noise_pct=limits.get("loss_noise_pct", 1.0), drift_pct=limits.get("drift_pct", 1.5),
-                drift_pct_year=limits.get("drift_pct_year", 1.2),
+                noise_pct=limits["loss_noise_pct"], drift_pct=limits["drift_pct"],
+                drift_pct_year=limits["drift_pct_year"],
             )  # fmt: skip
 
 

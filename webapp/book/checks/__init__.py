@@ -2,13 +2,14 @@
 
 A check sees the entry as read and the fold just before it, nothing else. So the same entries give the same queries, in
 whatever order they arrive. A new check is one function and one line below.
+Its limits are declared at the head of its file.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from webapp.book.before.limits import scopes_of
+from webapp.book.before.limits import scopes_of, site_limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks import (
     blend,
@@ -144,3 +145,6 @@ def _about_figure(query: Query) -> bool:
 
 def _as_stop(query: Query) -> Query:
     return Query(query.code, "stop", query.field, query.message, query.suggestions)
+
+
+__all__ = ["ALWAYS", "CHECKS", "Check", "Query", "questions", "site_limit"]

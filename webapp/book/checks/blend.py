@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import named
 from webapp.book.checks.words import figure, rounded
@@ -13,6 +13,13 @@ from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.stock import Amount, spirit_volume_ml
 from webapp.trade.alcoholometry import litres_from_mass
+
+LIMITS = declare(
+    Limit("reduce_pct", 0.1, "% vol", "Measured strength off its target"),
+    Limit("reduce_near_pct", 1.0, "% vol", "Farther off is a step on the way"),
+    Limit("filter_loss_pct", 1.5, "%", "A filter keeps at most"),
+    Limit("filter_gain_pct", 0.3, "%", "More after the filter than before"),
+)
 
 LIKE_RULE_PCT = 1.0  # water so near to what the volume rule gives was reckoned by it
 

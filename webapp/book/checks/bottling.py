@@ -5,13 +5,23 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.product_limits import place_of
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.trade.bottling import eu_fill_allowed_pct, us_fill_allowed_pct
+
+LIMITS = declare(
+    Limit("bottling_loss_pct", 1.5, "%", "A bottling loses at most"),
+    Limit("bottling_gain_pct", 0.3, "%", "A bottling may seem to gain"),
+    Limit("fill_mean_pct", 0.2, "%", "The average of a bottle check may be under the label by"),
+    Limit(
+        "label_pct", 0.3, "% vol", "Strength off the label",
+        "Regulation (EU) 1169/2011, Annex XII: spirits within 0.3 of the label",
+    ),
+)  # fmt: skip
 
 
 def _count(read: Read, name: str) -> int:

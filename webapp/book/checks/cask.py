@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.run import MOST_BELOW, strength_slips
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, slips, typed, when
@@ -14,6 +14,13 @@ from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
+
+LIMITS = declare(
+    Limit("cask_grew_pct", 1.0, "%", "Pure alcohol in a cask may seem to grow by"),
+    Limit("gross_step_kg", 0.2, "kg", "Gross weight of a cask may seem to grow by"),
+    Limit("drift_pct", 1.5, "% vol", "Strength of a cask may differ from its last by"),
+    Limit("drift_pct_year", 1.2, "% vol", "and for each year between, by"),
+)
 
 Line = Mapping[str, Any]
 NEAR_20_C = 0.5

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.cask import past_gauges, past_of, usual_drift
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, month, rounded, slips, typed, when
@@ -13,6 +13,18 @@ from webapp.kinds.effects.other import place_of
 from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.stock import weighed
+
+LIMITS = declare(
+    Limit("damp_rh_pct", 75, "% RH", "A place is damp above"),
+    Limit("dry_rh_pct", 60, "% RH", "A place is dry below"),
+    Limit("drift_days", 180, "days", "Days between two gauges for a drift"),
+    Limit("drift_wrong_pct", 0.3, "% vol", "Strength may drift the wrong way, a year, by"),
+    Limit("drift_noise_pct", 0.2, "% vol", "What a glass alone may pretend of a drift"),
+    Limit("tare_off_pct", 5, "%", "Empty weight off the listed one"),
+    Limit("soak_low_kg", 3, "kg", "The wood of a 200 L cask keeps at least"),
+    Limit("soak_high_kg", 8, "kg", "The wood of a 200 L cask keeps at most"),
+    Limit("soak_spare_kg", 1.0, "kg", "What two weighings may pretend"),
+)
 
 SIZE_L = 200.0  # of the cask whose soakage is known
 

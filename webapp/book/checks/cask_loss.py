@@ -9,12 +9,26 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from statistics import median, quantiles
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, month
 from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("loss_look_small_pct", 9, "%", "Small casks: a loss a year is looked at above"),
+    Limit("loss_look_large_pct", 4.5, "%", "Large casks: a loss a year is looked at above"),
+    Limit("loss_spread", 2.5, "", "Spreads above the middle of its neighbours"),
+    Limit("loss_spread_least_pct", 0.8, "%", "Least spread that is taken"),
+    Limit("loss_neighbours", 4, "", "Neighbours needed"),
+    Limit("loss_days", 60, "days", "Days between two gauges for a loss rate"),
+    Limit("loss_noise_pct", 1.0, "%", "What scale and glass alone may pretend"),
+    Limit("loss_small_pct", 20, "%", "Without neighbours: small casks lose at most, a year"),
+    Limit("loss_large_pct", 12, "%", "Without neighbours: large casks lose at most, a year"),
+    Limit("loss_new_pct", 5, "%", "New wood drinks more in its first year, by"),
+    Limit("small_l", 100, "L", "A cask is small below"),
+)
 
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
 

@@ -6,11 +6,18 @@ from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.words import local_text, span
 from webapp.kinds.message import Time, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("clock_note_s", 60, "s", "A phone's clock off by more is shown"),
+    Limit("clock_ask_s", 600, "s", "A phone's clock off by more is asked about"),
+    Limit("late_note_min", 30, "min", "Typed later than this after it was read"),
+    Limit("future_min", 5, "min", "Read later than it was typed, by"),
+)
 
 
 def _written_after_reading_s(read: Read) -> float:

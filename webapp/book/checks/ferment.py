@@ -5,12 +5,27 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import end_gravity, is_grain, limit
+from webapp.book.before.limits import Limit, declare, end_gravity, is_grain, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import DAY_S, figure, like_typed, plain, slips, span, typed, when
 from webapp.kinds.message import Figure, Param, Unit, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.trade import units
+
+LIMITS = declare(
+    Limit("gravity_rise", 0.001, "SG", "A gravity may seem to rise by"),
+    Limit("stuck_hours", 48, "h", "A ferment that has not moved for"),
+    Limit("stuck_fall", 0.001, "SG", "A ferment that moves falls in that time by"),
+    Limit("stuck_above_end", 0.006, "SG", "Not finished while above its expected end by"),
+    Limit("ended_span_h", 40, "h", "Three equal gravities span at least"),
+    Limit("ended_equal", 0.0005, "SG", "Gravities are equal within"),
+    Limit("hot_fruit_c", 24, "°C", "A fruit mash is too hot above"),
+    Limit("hot_grain_c", 35, "°C", "A grain mash is too hot above"),
+    Limit("fast_per_day", 0.020, "SG", "A fruit mash ferments too fast above, a day"),
+    Limit("sense_low_c", 45, "°C", "A mash typed in °C may be °F from"),
+    Limit("sense_low_f", 4, "°F", "A mash typed in °F may be °C from"),
+    Limit("sense_high_f", 35, "°F", "A mash typed in °F may be °C up to"),
+)
 
 Line = Mapping[str, Any]
 ROUND_H = 3  # a round of readings comes this much earlier or later

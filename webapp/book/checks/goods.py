@@ -5,12 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.effects.goods import bottles_of, cases_of, find, holds_case
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit(
+        "transit_loss_pct", 1.0, "%", "Bulk spirit lost in transit",
+        "27 CFR 19.462: a loss of bulk spirit in transit above it is reported",
+    ),
+    Limit("transit_gain_pct", 0.3, "%", "Bulk spirit received above what was declared"),
+)  # fmt: skip
 
 
 def bottling_named(read: Read, view: View) -> Iterable[Query]:

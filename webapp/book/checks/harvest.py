@@ -8,12 +8,19 @@ from __future__ import annotations
 from collections.abc import Iterable
 from statistics import median
 
-from webapp.book.before.limits import is_grain, limit
+from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.harvest import Promise, custom_key, promise_of
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("yield_low_pct", 60, "%", "A ferment gives of what its sugar promised at least"),
+    Limit("yield_high_pct", 140, "%", "A ferment gives of what its sugar promised at most"),
+    Limit("yield_years", 3, "", "Ferments of one material that make a custom of the house"),
+    Limit("grain_l_100kg", 29, "L", "100 kg of grain give"),
+)
 
 
 def ferment_yield(read: Read, view: View) -> Iterable[Query]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import figure, rounded, when
 from webapp.kinds.message import message
@@ -13,6 +13,21 @@ from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import EMPTY_VESSEL
 from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
+
+LIMITS = declare(
+    Limit("move_pct", 0.5, "%", "Left behind by a move"),
+    Limit(
+        "receiver_move_pct", 1.5, "%", "Left behind by a move from a receiver to the store",
+        "Spirits Act 1880: natural waste from receiver to store",
+    ),
+    Limit("move_gain_pct", 0.3, "%", "More than the vessel had, taken by a move"),
+    Limit("move_rest_pct", 5, "%", "More left than this was kept on purpose"),
+    Limit("blend_pct", 0.3, "%", "A blend off the sum of what went in"),
+    Limit("dip_pct", 1.0, "%", "A dip off the sum"),
+    Limit("dip_least_l", 0.5, "L", "A dip off by less is not asked about"),
+    Limit("strength_noise_pct", 0.1, "% vol", "What a glass may pretend"),
+    Limit("emptied_h", 48, "h", "A vessel emptied within"),
+)  # fmt: skip
 
 GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
 GAUGED = ("gauge", "cask_regauge", "bottling_gauge")

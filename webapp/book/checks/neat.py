@@ -5,11 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import typed
 from webapp.kinds.message import message
 from webapp.kinds.read import Read, label
+
+LIMITS = declare(
+    Limit("neat_count", 10, "", "The same figure so many times running"),
+    Limit("round_gap_min", 60, "min", "Readings of one round follow within"),
+)
 
 LOOKED_AT = ("temp", "glass", "strength", "vapour_temp")
 ON_ROUNDS = ("ferment_reading", "cask_regauge", "gauge")  # logged vessel after vessel by one person

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from statistics import median
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.words import figure, like_typed, slips, typed, when
 from webapp.kinds.message import Declared, message
@@ -14,6 +14,12 @@ from webapp.kinds.read import Read, Suggestion
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.still import vapour_temp_c
+
+LIMITS = declare(
+    Limit("slope_pct", 1.0, "% vol", "Strength in hearts and tails may seem to rise by"),
+    Limit("warm_c", 25, "°C", "Distillate is warm above"),
+    Limit("vapour_off_c", 2.0, "°C", "Vapour temperature and strength apart by"),
+)
 
 ORDER = ("heat_on", "first_drop", "heads_cut", "hearts_cut")
 CUTS = ("heads_cut", "hearts_cut")

@@ -11,11 +11,22 @@ from dataclasses import dataclass
 from statistics import median, quantiles
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.words import figure, rounded, when
 from webapp.kinds.message import Declared, Figure, Message, Param, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("stillage_pct", 0.2, "% vol", "Stillage that nobody has read counts as"),
+    Limit("run_loss_low_pct", 0.5, "%", "A run usually leaves unaccounted for, from"),
+    Limit("run_loss_high_pct", 2.0, "%", "A run usually leaves unaccounted for, to"),
+    Limit("run_loss_pct", 3.0, "%", "A run is asked about above"),
+    Limit("run_gain_pct", 0.5, "%", "A run is asked about where it gained"),
+    Limit("run_noise_l", 0.25, "L", "Less pure alcohol than this is not asked about"),
+    Limit("strip_low_pct", 97.0, "%", "Low wines carry of the wash at least"),
+    Limit("strip_high_pct", 100.5, "%", "Low wines carry of the wash at most"),
+)
 
 Run = Mapping[str, Any]
 LIKE_LEAST = 4  # fewer runs before it are no custom of the house

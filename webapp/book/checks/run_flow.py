@@ -7,12 +7,20 @@ from itertools import pairwise
 from statistics import median
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.run_balance import fraction_name, like_runs, part_of, run_of
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("flow_pct", 7, "%", "Flow times minutes off the receiver by"),
+    Limit("flow_least_l", 5, "L", "Flow is summed for at least"),
+    Limit("hearts_spread", 2, "", "Hearts share: spreads about the last runs"),
+    Limit("hearts_spread_least_pct", 2.5, "%", "Hearts share: least spread that is taken"),
+    Limit("hearts_runs", 4, "", "Hearts share: runs needed"),
+)
 
 Line = Mapping[str, Any]
 SPANS = {"heads": ("first_drop", "heads_cut"), "hearts": ("heads_cut", "hearts_cut"), "tails": ("hearts_cut", "")}

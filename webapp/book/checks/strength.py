@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from webapp.book.before.limits import is_grain, limit
+from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.run import strength_slips
 from webapp.book.checks.words import figure, typed
@@ -12,6 +12,22 @@ from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
+
+LIMITS = declare(
+    Limit("ceiling_pct", 97.2, "% vol", "No still gives more than", "the azeotrope of ethanol and water"),
+    Limit(
+        "fruit_class_pct", 86.0, "% vol", "Fruit spirit in the EU: distilled below",
+        "Regulation (EU) 2019/787, Annex I, fruit spirit: distilled at less than 86 % vol",
+    ),
+    Limit(
+        "brandy_us_pct", 95.0, "% vol", "Brandy in the US: distilled at most at",
+        "27 CFR 5.145: brandy under 190 degrees proof",
+    ),
+    Limit(
+        "grain_us_pct", 80.0, "% vol", "Rye whisky in the US: distilled at most at",
+        "27 CFR 5.143: rye whisky at not over 160 degrees proof",
+    ),
+)  # fmt: skip
 
 OFF_THE_STILL = ("run_reading", "cut", "run_end", "fraction_gauge")
 

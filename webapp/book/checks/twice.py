@@ -5,11 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View, seconds_between
 from webapp.book.checks.words import figure, like_typed, span, when
 from webapp.kinds.message import Param, Several, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("twice_min", 10, "min", "The same figures again within"),
+    Limit("two_people_h", 24, "h", "Two people at one vessel within"),
+)
 
 
 def _name(code: str, view: View) -> str:

@@ -5,12 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from webapp.book.before.limits import limit
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, View
 from webapp.book.checks.moves import emptied_by
 from webapp.book.checks.words import figure, slips, typed
 from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
+
+LIMITS = declare(
+    Limit("wash_ask_pct", 10, "% vol", "A wash is asked about above"),
+    Limit("wash_stop_pct", 18, "% vol", "No ferment gives more than"),
+    Limit("mash_kg_l", 1.05, "kg", "A litre of mash weighs"),
+    Limit("cask_brim", 1.02, "", "A cask holds at most this times its rated size"),
+)
 
 
 def over_capacity(read: Read, view: View) -> Iterable[Query]:

@@ -6,7 +6,7 @@ import statistics
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from webapp.book.before.limits import LIMITS
+from webapp.book.checks import site_limit
 from webapp.book.checks.bottling import fill_allowed_pct
 from webapp.book.fold import row_reader
 from webapp.book.fold.registry_rows import load_site
@@ -139,5 +139,5 @@ def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Any], gauges: Se
     fill, is_us = fill_allowed_pct(size_l * 1000.0, site) if size_l and 0.005 <= size_l <= 10 else (None, False)
     return {
         "size_l": size_l, "label_pct": next((label for label in reversed(labels) if label), None), "fill_pct": fill,
-        "is_us": is_us, "strength_pct": float((site.get("checks") or {}).get("label_pct", LIMITS["label_pct"])),
+        "is_us": is_us, "strength_pct": site_limit("label_pct", site),
     }  # fmt: skip

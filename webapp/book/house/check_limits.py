@@ -26,10 +26,11 @@ def check_limits(book: Book) -> list[dict[str, Any]]:
     site = load_site(book)
     told = {"site": {"": site.get("checks") or {}}} | (site.get("check_limits") or {})
     return [
-        {"scope": scope, "key": key, "name": name, "value": value, "default": LIMITS.get(name)}
+        {"scope": scope, "key": key, "name": name, "value": value, "default": own.default if own else None}
         for scope in SCOPES
         for key, values in sorted((told.get(scope) or {}).items())
         for name, value in sorted(values.items())
+        for own in (LIMITS.get(name),)
     ]
 
 

@@ -10,12 +10,17 @@ from collections import Counter
 from dataclasses import dataclass
 from datetime import datetime
 
-from webapp.book.before.limits import LIMITS
+from webapp.book.before.limits import Limit, declare
+from webapp.book.checks import site_limit
 from webapp.book.checks.words import about, plain
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
+
+LIMITS = declare(
+    Limit("season_close_pct", 1.0, "%", "A season's alcohol may miss its sum by, of the wash"),
+)
 
 FIRST_MONTH = 7  # fruit ripens after midsummer; a house south of the line sets its own. Common practice, no source.
 _NAMED = {"hearts", "heads", "tails", "feints", "stillage", "run_balance", "wash", "low_wines"}
@@ -117,7 +122,7 @@ def seasons(book: Book, now: datetime, most: int = 100) -> list[Season]:
     begun = months.month_at(row["at"], zone)
     last = months.month_at(utc_text(now), zone)
     names = sorted({season_of(month, first) for month in months.months_between(begun, max(last, begun))}, reverse=True)
-    limits = LIMITS | (site.get("checks") or {})
+    limits = {name: site_limit(name, site) for name in ("run_loss_pct", "season_close_pct")}
     found = [_season(book, name, first, zone, limits) for name in names[:most]]
     return [one for one in found if one.wash or one.fruit_g or one.fermented]
 
@@ -155,8 +160,8 @@ def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, floa
     return Season(
         name, start, until, fruit_g, fermented, into["wash"], -into["hearts"], -into["heads"],
         -(into["tails"] + into["feints"]), -into["stillage"], -into["run_balance"], into["low_wines"], gauged,
-        other, standing, int(count["n"]) if count else 0, float(limits["run_loss_pct"]),
-        float(limits["season_close_pct"]),
+        other, standing, int(count["n"]) if count else 0, limits["run_loss_pct"],
+        limits["season_close_pct"],
     )  # fmt: skip
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from webapp.book.before.limits import LIMITS
+from webapp.book.checks import site_limit
 from webapp.book.house import registry
 from webapp.book.record.store import Book
 
@@ -55,7 +55,7 @@ def balance_of(book: Book, run: Mapping[str, Any]) -> Balance | None:
         (name, sum(part["lpa_l"] or 0.0 for part in run["fractions"] if part["fraction"] == name))
         for name in ORDER if name in parts
     ]  # fmt: skip
-    pct = float((registry.site(book).get("checks") or {}).get("stillage_pct", LIMITS["stillage_pct"]))
+    pct = site_limit("stillage_pct", registry.site(book))
     if "stillage" not in parts:
         over = sum(part["volume_l"] or 0.0 for part in run["fractions"])
         out.append(("stillage", max((run["charge"].get("volume_l") or 0.0) - over, 0.0) * pct / 100))

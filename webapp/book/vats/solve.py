@@ -16,9 +16,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from webapp.book.before.limits import Limit, declare
 from webapp.book.vats.sum import Draw, Source, Vat, make_vat, to_scale
 from webapp.trade.alcoholometry import litres_from_mass
 from webapp.trade.density import mass_fraction_from_strength
+
+LIMITS = declare(
+    Limit(
+        "vat_youngest_years", 2, "years", "Youngest part of a planned vat, in wood for at least",
+        "a rule of the house, not of the law: fruit brandy stands at least two years in oak",
+    ),
+)  # fmt: skip
 
 AIMS = ("fewest", "oldest_stays", "oldest_first")
 SOURCES_MOST = 200

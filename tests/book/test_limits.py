@@ -1,0 +1,73 @@
+"""A limit is one declaration: its name once, beside its user, gathered, used, and as it was before it stood there."""
+
+import ast
+import json
+import re
+from pathlib import Path
+
+import pytest
+
+import webapp
+from webapp.book.before.limits import COMMON_PRACTICE, LIMITS, Limit, declare, held_limit, site_limit
+from webapp.book.limits import ALL, BY_SUBJECT
+
+WEBAPP = Path(webapp.__file__).parent
+# The table of version 0.1.0, written out by that version.
+OF_VERSION_0_1_0 = json.loads((Path(__file__).parents[1] / "vectors" / "limits-0.1.0.json").read_text("utf-8"))
+
+
+def _texts(tree: ast.AST) -> set[str]:
+    """Return the texts that stand in a file outside of the declarations of limits."""
+    declared = {
+        id(part) for node in ast.walk(tree) if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "Limit"
+        for part in ast.walk(node)
+    }  # fmt: skip
+    return {
+        node.value for node in ast.walk(tree)
+        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in declared
+    }  # fmt: skip
+
+
+def test_every_declared_limit_is_gathered_once():
+    names = [one.name for group in BY_SUBJECT.values() for one in group]
+    assert sorted(names) == sorted(LIMITS) and len(set(names)) == len(names)
+    assert ALL == LIMITS
+
+
+def test_a_name_declared_twice_is_refused():
+    with pytest.raises(ValueError, match="gravity_rise is declared twice"):
+        declare(Limit("gravity_rise", 1.0, "", "Something else"))
+    assert LIMITS["gravity_rise"].default == 0.001
+
+
+def test_every_limit_is_used():
+    """A limit that no line asks for by its name is a promise that nothing keeps."""
+    used: set[str] = set()
+    for path in WEBAPP.rglob("*.py"):
+        used |= _texts(ast.parse(path.read_text(encoding="utf-8")))
+    assert set(ALL) <= used
+
+
+def test_every_limit_has_words_and_a_source():
+    for one in ALL.values():
+        assert one.words, one.name
+        told = re.search(r"CFR|Regulation|Act \d|azeotrope|rule of the house", one.source)
+        assert one.source == COMMON_PRACTICE or told, one.name
+
+
+def test_no_default_has_moved_since_version_0_1_0():
+    """A moved default asks other questions of every book; whoever moves one says so here."""
+    assert {name: one.default for name, one in ALL.items()} == OF_VERSION_0_1_0
+
+
+def test_where_a_limit_comes_from():
+    narrower = {"vessel": {"S2-K": {"dip_pct": 4}}, "sort": {"tank": {"dip_pct": 3}}}
+    site = {"checks": {"dip_pct": 2}, "check_limits": narrower}
+    scopes = (("vessel", "S2-K"), ("sort", "tank"))
+    assert held_limit("dip_pct", site, scopes) == (4.0, "vessel", "S2-K")
+    assert held_limit("dip_pct", site, scopes[1:]) == (3.0, "sort", "tank")
+    assert held_limit("dip_pct", site, (("sort", "cask"),)) == (2.0, "site", "")
+    assert held_limit("blend_pct", site, scopes) == (0.3, "", "")
+    assert site_limit("dip_pct", site) == 2.0
+    with pytest.raises(KeyError):
+        site_limit("no_such", site)
