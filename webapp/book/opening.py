@@ -1,4 +1,8 @@
-"""Opening a book: begin one, bring an older one up to date, and fold it anew where a step of the tables asks for it."""
+"""Opening a book: begin one, or bring an older one up to date.
+
+It is folded anew at once where a step of the tables asks for it. Where it was last judged by other rules, all of it is
+put on the list of what is to be judged again.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +11,9 @@ import sqlite3
 from contextlib import suppress
 from pathlib import Path
 
+from webapp.book.fold.families import retime_answers
 from webapp.book.fold.fold import rebuild
+from webapp.book.fold.judgings import adopt
 from webapp.book.record import schema
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
@@ -30,6 +36,8 @@ def open_book(path: Path | str) -> Book:
     try:
         with book.write() as database:
             schema.bring_up_to_date(database, path)
+            if adopt(book):
+                retime_answers(book)
             if book.one("SELECT value FROM settings WHERE name = 'fold_anew'"):
                 rebuild(book)
                 database.conn.execute("DELETE FROM settings WHERE name = 'fold_anew'")

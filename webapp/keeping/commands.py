@@ -14,7 +14,7 @@ from webapp.cli_parts import PATH, Sentence, data_option, open_at
 def verify(data_dir: Path) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
     from webapp.book import verification
-    from webapp.book.fold import unjudged
+    from webapp.book.fold import judgings, unjudged
     from webapp.book.record import log
 
     with open_at(data_dir) as book:
@@ -23,9 +23,11 @@ def verify(data_dir: Path) -> None:
             unjudged.finish(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = verification.verify(book)
         entry_count, digest = log.head(book)
+        judged = judgings.say_how_judged(book)
     if troubles:
         raise Sentence("\n".join(troubles))
     click.echo(f"{entry_count} entries, the chain holds, the accounts add up. Last digest: {digest}")
+    click.echo(judged)
 
 
 @click.command()

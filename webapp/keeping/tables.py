@@ -6,7 +6,7 @@ from webapp.book.fold.fold import DERIVED
 from webapp.book.record.store import Book
 
 # Computed from the rest, or of no meaning elsewhere.
-LEFT_BEHIND = frozenset((*DERIVED, "card_turns", "migrations", "ended_sessions"))
+LEFT_BEHIND = frozenset((*DERIVED, "card_turns", "migrations", "ended_sessions", "rules", "differences"))
 # One-time codes are secrets whole; of people and phones only what lets them in is.
 SECRET_TABLES = frozenset(("tokens",))
 SECRET_COLUMNS = {"people": ("password", "pin"), "devices": ("secret_sha256",)}

@@ -70,6 +70,13 @@ def _note_answer(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -
     return {root_of(book, target)}
 
 
+def retime_answers(book: Book) -> None:
+    """Work out anew when each answer was typed, inside a write: other rules may correct clocks otherwise."""
+    rows = book.query("SELECT id, typed_at, skew_s FROM entries WHERE kind = 'answer'")
+    keys = [(typed_key(row), row["id"]) for row in rows]
+    book.db.conn.executemany("UPDATE answers SET typed_key = ? WHERE id = ?", keys)
+
+
 def _note_amendment(book: Book, entry_id: str, amends: str) -> set[str]:
     conn = book.db.conn
     root = root_of(book, amends)

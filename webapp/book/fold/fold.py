@@ -14,7 +14,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from webapp.book.fold import families
+from webapp.book.fold import differences, families, judgings
 from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Fresh
 from webapp.book.fold.replay import Replay, Slice
@@ -56,6 +56,7 @@ def settle_slice(book: Book) -> None:
 def rebuild(book: Book) -> None:
     """Throw the fold away and make it again from the log."""
     with book.write() as database:
+        watch = differences.keep_fold(book)
         for table in DERIVED:
             database.conn.execute(f"DELETE FROM {table}")  # noqa: S608
         book.memory.clear()
@@ -65,6 +66,9 @@ def rebuild(book: Book) -> None:
             names = ("id", "kind", "typed_at", "person", "skew_s")
             note(book, dict(zip(names, row, strict=False)), json.loads(row[-1]))
         settle(book)
+        if watch:
+            differences.compare_fold(book, watch)
+            judgings.finish(book)
 
 
 def state(book: Book, key: str) -> Any:

@@ -5,8 +5,10 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from webapp.book.fold.differences import Watch
 from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Plan
+from webapp.book.fold.judgings import Judging
 from webapp.book.fold.month_sums import MonthSums
 from webapp.book.fold.states import load_newest
 from webapp.book.record.log import canonical
@@ -24,10 +26,11 @@ NAMED = {
 class Results:
     """Gathers rows while the fold runs, and writes them at its end. Inside a write only."""
 
-    def __init__(self, book: Book) -> None:
+    def __init__(self, book: Book, judging: Judging | None) -> None:
         self._book = book
         self._conn = book.db.conn
         self._months = MonthSums(book)
+        self._watch = Watch(book, judging)
         self._folded: list[tuple[str, ...]] = []
         self._flows: list[tuple[Any, ...]] = []
         self._queries: list[tuple[str, ...]] = []
@@ -42,30 +45,46 @@ class Results:
         ).fetchone()
         return dict(zip(("root", "entry", "order_key", "mark", "keys", "standing"), row, strict=True)) if row else None
 
-    def remove(self, old: dict[str, Any]) -> None:
-        """Take out what a family left behind at a place that it no longer has."""
+    def remove(self, old: dict[str, Any], moved_to: Plan | None = None) -> None:
+        """Take out what a family left behind at a place that it no longer has; by other rules, it has another place."""
         self._conn.execute("DELETE FROM folded WHERE root = ?", (old["root"],))
+        if moved_to:
+            self._watch.hold(old["entry"], moved_to.id)
+        else:
+            self._watch.forget(old["entry"])
         self._clear(old["entry"])
         self._marks.add(old["mark"])
 
     def put(self, plan: Plan, outcome: Outcome, *, is_new: bool) -> None:
         """Keep what came of an entry, in place of what came of it before."""
+        flows = self._flows_of(plan, outcome)
+        if self._watch:
+            asked = [(name, query.code, query.weight) for name, query, _ in outcome.questions]
+            self._watch.look(plan.id, asked, [flow[2:] for flow in flows], is_new=is_new)
         if not is_new:
             self._clear(plan.id)
         entry, mark = plan.entry, plan.entry["mark"]
         self._marks.add(mark)
         keys = json.dumps(sorted(outcome.keys))
         self._folded.append((plan.root, plan.id, plan.order_key, mark, keys, outcome.standing))
-        for n, flow in enumerate(outcome.effect.flows):
-            amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
-            if any(amounts):
-                about = (flow.source_fill, flow.target_fill, flow.reason, flow.source_account, flow.target_account)
-                self._flows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at, flow.sort))
-                self._months.add(1, plan.at, flow.source, flow.target, *about[2:], flow.sort, flow.lpa_ul)
+        for _, _, source, target, ul, _, _, _, _, reason, source_account, target_account, at, sort in flows:
+            self._months.add(1, at, source, target, reason, source_account, target_account, sort, ul)
+        self._flows += flows
         for name, query, answer in outcome.questions:
             suggestions = json.dumps(keep_suggestions(query.suggestions), ensure_ascii=False)
             what = (query.code, query.weight, query.field, canonical(to_json(query.message)), suggestions)
             self._queries.append((plan.id, name, *what, mark, entry["kind"], entry["person"], plan.at, answer))
+
+    @staticmethod
+    def _flows_of(plan: Plan, outcome: Outcome) -> list[tuple[Any, ...]]:
+        """Return an entry's flows as rows of the table; one that moves nothing is none."""
+        rows = []
+        for n, flow in enumerate(outcome.effect.flows):
+            amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
+            about = (flow.source_fill, flow.target_fill, flow.reason, flow.source_account, flow.target_account)
+            if any(amounts):
+                rows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at, flow.sort))
+        return rows
 
     def key_moved(self, key: str, then: Any, now: Any) -> None:
         """Note whose card shows this key."""

@@ -19,6 +19,7 @@ from webapp.book.before.view import View
 from webapp.book.fold import families, reader_tables
 from webapp.book.fold.evaluate import Outcome, evaluate
 from webapp.book.fold.families import Fresh, Plan
+from webapp.book.fold.judgings import last_judging
 from webapp.book.fold.registry_rows import Known
 from webapp.book.fold.states import Row, Versions, patched
 from webapp.book.record.log import root_of
@@ -43,7 +44,8 @@ class Replay:
         self._outcomes: dict[str, Outcome] = {}
         self._known = Known(book)
         self._versions = Versions(book)
-        self._results = reader_tables.Results(book)
+        self._judging = last_judging(book)
+        self._results = reader_tables.Results(book, self._judging)
         self._heap: list[str] = []
         self._places: set[str] = set()  # all that are or were on the heap
         self._plans: dict[str, Plan] = {}
@@ -94,6 +96,9 @@ class Replay:
                 self._move(place, _keys(old), Outcome("struck"))
                 return place
         plan = self._plans.pop(place, None) or self._plan_at(place)
+        if plan.order_key != place:
+            self._move_away(place, plan)
+            return place
         old = old or self._old(plan)
         outcome = self._outcomes[plan.id] = evaluate(plan, self._view(plan), self._known)
         self._move(place, _keys(old), outcome)
@@ -118,7 +123,11 @@ class Replay:
     def _finish(self) -> None:
         self._versions.flush()
         self._results.finish()
-        self._conn.executemany("DELETE FROM unjudged WHERE order_key = ?", ((place,) for place in self._done))
+        change = "DELETE FROM unjudged WHERE order_key = ?"
+        if self._judging and not self._judging.is_by_me:
+            # A program with other rules has opened the book since: it is the one that judges last.
+            change = "INSERT OR IGNORE INTO unjudged SELECT order_key FROM folded WHERE order_key = ?"
+        self._conn.executemany(change, ((place,) for place in self._done))
 
     def _push(self, place: str) -> None:
         if place not in self._places:
@@ -128,8 +137,20 @@ class Replay:
     def _plan_at(self, place: str) -> Plan:
         plan = families.plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
         assert plan is not None, "the fold has an entry that the log has not"
-        assert plan.order_key == place, "an entry is not where the fold has it"
         return plan
+
+    def _move_away(self, place: str, plan: Plan) -> None:
+        """Take a family from a place that it no longer has by these rules; its new place goes on the list.
+
+        A new place that lies ahead is worked out on the way, if this settling gets there.
+        """
+        old = self._results.folded(plan.root)
+        if old and old["order_key"] == place:  # else it was on its way here when the rules changed once more
+            self._results.remove(old, plan)
+            self._move(place, _keys(old), Outcome("struck"))
+        self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (plan.order_key,))
+        if plan.order_key > place:
+            self._push(plan.order_key)
 
     def _old(self, plan: Plan) -> dict[str, Any] | None:
         """Return the folded row of an entry that is worked out because of a key, not because of its family."""

@@ -10,7 +10,7 @@ from __future__ import annotations
 import time
 from collections.abc import Sequence
 
-from webapp.book.fold import fold
+from webapp.book.fold import fold, judgings
 from webapp.book.record.store import Book
 
 PAUSE_S = 0.1  # between two slices, so that whoever waits at the write door comes in
@@ -44,16 +44,26 @@ def words(book: Book) -> str:
         return ""
     entries = book.db.conn.execute("SELECT max(book_no) FROM entries").fetchone()[0]
     are = "is" if many == 1 else "are"
-    return f"{many:,} of {entries:,} entries {are} still to be judged by the limits and settings as they are now."
+    judging = judgings.last_judging(book)
+    by = "the limits and settings as they are now"
+    if judging and not judging.done_at:
+        by = f"the rules of version {judging.version}"
+    return f"{many:,} of {entries:,} entries {are} still to be judged by {by}."
 
 
 def work(book: Book) -> bool:
     """Work off one slice; return whether anything is left."""
-    if not _is_any(book):
+    judging = judgings.last_judging(book)
+    if judging and not judging.is_by_me:
+        return False  # a program with other rules has opened the book since: it goes on with the list
+    if not _is_any(book) and (judging is None or judging.done_at):
         return False
     with book.write():
         fold.settle_slice(book)
-        return _is_any(book)
+        if _is_any(book):
+            return True
+        judgings.finish(book)
+        return False
 
 
 def finish(book: Book, pause_s: float = 0.0) -> None:

@@ -216,10 +216,22 @@ ALTER TABLE queries DROP COLUMN words;
 INSERT OR IGNORE INTO unjudged SELECT order_key FROM folded;
 """
 
+# By which rules the book was judged, and what came out otherwise: entries with what the fold said of them before and
+# after (judgings.py, differences.py). A book of before has no row: all of it is put on the list when it is opened.
+RULES = """
+CREATE TABLE rules (
+    no INTEGER PRIMARY KEY, number INTEGER NOT NULL, source TEXT NOT NULL, digest TEXT NOT NULL, parts TEXT NOT NULL,
+    version TEXT NOT NULL, begun_at TEXT NOT NULL, done_at TEXT, read_by TEXT, read_at TEXT
+) STRICT;
+CREATE TABLE differences (
+    rules INTEGER NOT NULL, entry TEXT NOT NULL, before TEXT NOT NULL, after TEXT NOT NULL, PRIMARY KEY (rules, entry)
+) STRICT, WITHOUT ROWID;
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
-    ("unjudged", UNJUDGED), ("messages", MESSAGES),
+    ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES),
 ]  # fmt: skip
 
 
