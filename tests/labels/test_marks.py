@@ -165,3 +165,42 @@ def test_the_browser_twin_gives_the_same_answers(playwright):
     for text, answer in zip(texts, got["texts"], strict=True):
         assert answer == [tried(parse_mark, text), suggest(text, VECTORS["known"])], repr(text)
     assert faults == []
+
+
+@pytest.mark.parametrize(
+    ("make", "text", "code", "words"),
+    [
+        (make_mark, " - ", "empty", "Give the vessel a code first, such as F3 or C031."),
+        (make_mark, "A" * 8, "too_long", "A code has at most 7 letters and digits. Shorten it."),
+        (make_mark, "F\u00e4", "characters",
+         "A code is made of the letters A to Z and the digits 0 to 9. Leave the rest out."),
+        (make_mark, "C078", "blind",
+         "C078 cannot be told from C087-L when two neighbours are swapped. Choose another code."),
+        (parse_mark, "  ", "empty", "Type the mark on the label, such as F3-8."),
+        (parse_mark, "F3-8" * 200, "too_long", "This is too long for a mark. Type the large print on the label."),
+        (parse_mark, "A" * 9, "too_long", "This is too long for a mark. Type the large print on the label."),
+        (parse_mark, "mailto:F3-8", "foreign",
+         "This code is not one of ours. Scan the label on the vessel, or type its mark."),
+        (parse_mark, "F3_8", "characters",
+         "A mark has only letters A to Z and digits 0 to 9. Read the label again."),
+        (parse_mark, "F", "too_short", "A mark has a code and a check character, such as F3-8. Type all of it."),
+        (parse_mark, "F3-9", "check",
+         "F39 is no mark: a character is wrong, or the last one is missing. Read the label again."),
+    ],
+)  # fmt: skip
+def test_what_is_no_mark_says_why_and_what_to_do(make, text, code, words):
+    with pytest.raises(BadMark) as refused:
+        make(text)
+    assert (refused.value.code, str(refused.value)) == (code, words)
+
+
+def test_slips_are_counted_as_people_make_them():
+    """One for a wrong, a missing and an added character, 0.7 for two swapped, 0.4 for two that look alike."""
+    from webapp.trade.marks import _slips
+
+    for typed, meant, slips in (
+        ("C0317", "C0317", 0), ("C0417", "C0317", 1), ("C017", "C0317", 1), ("C03117", "C0317", 1), ("", "C03", 3),
+        ("C0371", "C0317", 0.7), ("CO317", "C0317", 0.4), ("C03I7", "C0317", 0.4), ("0C371", "C0317", 1.4),
+        ("17", "C0317", 3), ("C0317", "17", 3),
+    ):  # fmt: skip
+        assert _slips(typed, meant) == pytest.approx(slips), (typed, meant)

@@ -318,3 +318,24 @@ def test_a_still_that_departs_from_the_model_teaches_its_habit_and_wider_interva
     straight, curved = learn_prior(plain), learn_prior([bent(run) for run in plain])
     assert max(curved["habit_pct"]) > max(straight["habit_pct"]) + 0.5
     assert curved["drift_pct"] * curved["widen"] > straight["drift_pct"] * straight["widen"]
+
+
+def test_a_slip_is_told_from_four_readings_on(known: dict[str, Any]) -> None:
+    run, _, _ = a_run()
+    four = run | {"readings": [dict(reading) for reading in run["readings"][:4]]}
+    four["readings"][-1]["strength_pct"] = 27.5
+    assert forecast_cut(four, known, TARGET)["left_out"] == [3]
+    three = four | {"readings": [four["readings"][i] for i in (0, 1, 3)]}
+    assert forecast_cut(three, known, TARGET)["state"] == "past", "of three nobody can tell: the last one counts"
+
+
+def test_a_cut_that_the_stream_ahead_does_not_reach_is_far(
+    known: dict[str, Any], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    run, minute, _ = a_run()
+    monkeypatch.setattr("webapp.trade.cutdue._crossing", lambda *_: None)
+    found = forecast_cut(seen_until(run, 0.7 * minute), known, TARGET)
+    assert found == {
+        "state": "too_little", "why": "far",
+        "words": "Too little to say: the cut is still far off. Another reading will help.",
+    }  # fmt: skip

@@ -151,6 +151,7 @@ def test_a_fall_of_four_thousandths_in_four_readings_has_begun() -> None:
     assert begun["why"] == "few_readings", "a fall of four thousandths that goes on is not stuck"
     assert forecast_end([0.0, 1.0, 3.0], [1.060, 1.056, 1.056], 1.010) == {"state": "stuck"}
     assert forecast_end([0.0, 1.0, 3.0], [1.060, 1.0562, 1.0562], 1.010)["why"] == "few_readings"
+    assert forecast_end([0.0, 1.0, 3.0], [1.060, 1.0564, 1.0560], 1.010) == {"state": "stuck"}, "to the last gravity"
 
 
 def test_grain_is_foreseen_to_end_sooner_than_fruit() -> None:

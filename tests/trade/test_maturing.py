@@ -237,3 +237,27 @@ def _print(name: str, followed: Any, ahead: float, some: list[dict[str, Any]]) -
     held, strength_held = (statistics.mean(one[key] for one in some) for key in ("lpa_held", "strength_held"))
     print(f"| {name} | {followed} | {ahead:g} | {len(some)} | {off:+.2f} | {held:.0%} | {strength:+.2f} | "
           f"{strength_held:.0%} |")  # fmt: skip
+
+
+def test_a_strength_is_never_foreseen_below_one_nor_an_interval_outside_the_scale() -> None:
+    weak = forecast_cask([gauge(0, 100, 40)], {"middle": 3.0, "spread": 1.0}, 20, drift_year=-5)
+    assert (weak["strength_pct"]["at"], weak["strength_pct"]["low"]) == (1.0, 0.0)
+    assert weak["volume_l"]["at"] == pytest.approx(weak["lpa"]["at"] * 100)
+    strong = forecast_cask([gauge(0, 100, 95)], {"middle": 3.0, "spread": 1.0}, 20, drift_year=5)
+    assert (strong["strength_pct"]["at"], strong["strength_pct"]["high"]) == (100.0, 100.0)
+
+
+def test_by_the_rule_what_just_reaches_it_is_ready_and_what_just_misses_it_is_not() -> None:
+    rule = {"age_years": 3.0, "strength_low": 50.0, "strength_high": 60.0, "score_low": 6.0, "loss_high": 4.0}
+    just = {"age_years": 3.0, "strength_pct": 50.0, "score": 6.0, "loss_pct_year": 4.0}
+    assert lacks_of(rule, just) == [] == lacks_of(rule, just | {"strength_pct": 60.0})
+    for name, value, lack in (
+        ("age_years", 2.999, "too_young"), ("age_years", None, "too_young"), ("strength_pct", 49.9, "too_weak"),
+        ("strength_pct", 60.1, "too_strong"), ("strength_pct", None, "not_gauged"), ("score", 5.9, "score_low"),
+        ("score", None, "not_tasted"), ("loss_pct_year", 4.1, "loses_much"),
+    ):  # fmt: skip
+        assert lacks_of(rule, just | {name: value}) == [lack]
+        assert lacks_of({}, just | {name: value}) == [], "no rule, no lack"
+    assert lacks_of(rule, just | {"loss_pct_year": None}) == [], "what is not known is not held against it"
+    for name in ("strength_low", "strength_high"):
+        assert lacks_of({name: 55.0}, {}) == ["not_gauged"]
