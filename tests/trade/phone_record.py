@@ -16,6 +16,7 @@ from typing import Any
 FOLDER = Path(__file__).parents[1] / "vectors"
 # How near the two must be, by share. A fit ends where its cost no longer falls: rounding may stop it a step apart.
 RECORDS = {"phone_sums.json": 1e-9, "phone_still.json": 1e-9, "phone_cellar.json": 1e-6}
+LISTED = "phone_list_of_sums.json"
 Case = list[Any]
 
 

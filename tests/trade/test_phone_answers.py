@@ -9,7 +9,7 @@ from tests.trade import test_browser_agreement as sums
 from tests.trade import test_cellar_agreement as cellar
 from tests.trade import test_still_agreement as still
 from tests.trade.phone_questions import cellar_asked, still_asked, sums_asked
-from tests.trade.phone_record import RECORDS, Case, list_differences, read_record, write_record
+from tests.trade.phone_record import FOLDER, LISTED, RECORDS, Case, list_differences, read_record, write_record
 from tests.trade.test_browser_agreement import page  # noqa: F401
 
 pytestmark = pytest.mark.browser
@@ -35,3 +35,15 @@ def _ask(page: Any, name: str, asked: list[Case]) -> list[Any]:  # noqa: F811
     if name == "phone_still.json":
         return json.loads(page.evaluate(still.IN_PAGE, json.dumps(asked)))
     return page.evaluate(cellar.IN_PAGE, json.dumps(asked))
+
+
+def test_the_phones_list_of_sums_is_as_written_down(page: Any, request: pytest.FixtureRequest) -> None:  # noqa: F811
+    listed = page.evaluate(
+        """async () => {
+          const { SUMS, INPUT_UNITS } = await import("/static/trade/index.js");
+          return { sums: Object.values(SUMS).map((s) => [s.name, s.inputs, s.unit, s.decimals]), units: INPUT_UNITS };
+        }"""
+    )
+    if request.config.getoption("--record"):
+        (FOLDER / LISTED).write_text(json.dumps(listed, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+    assert json.loads((FOLDER / LISTED).read_text(encoding="utf-8")) == listed
