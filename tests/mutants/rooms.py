@@ -100,7 +100,14 @@ ROOMS = {
         ),
         Room(
             "intake",
-            {"webapp/book/intake.py": ("tests/book/test_hand_in.py", "tests/access/test_attacks_hand_in.py", _FROZEN)},
+            {
+                "webapp/book/intake.py": (
+                    "tests/book/test_intake_edges.py",
+                    "tests/book/test_hand_in.py",
+                    "tests/access/test_attacks_hand_in.py",
+                    _FROZEN,
+                )
+            },
         ),
         Room(
             "checks",
@@ -110,6 +117,7 @@ ROOMS = {
                         f"tests/book/checks/test_{name}.py" if "/" not in name else f"tests/{name}.py"
                         for name in names.split()
                     ),
+                    "tests/book/test_limits.py",
                     _FROZEN,
                 )
                 for module, names in {
