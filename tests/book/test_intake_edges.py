@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 import webapp.kinds
-from tests.book.conftest import F1, F2, F3, NOW, answer, reading, send
+from tests.book.conftest import F1, F2, F3, NOW, answer, fruit, reading, send
 from webapp.book import intake
 from webapp.book.intake import BATCH_MOST, BYTES_MOST, enter_page_entry, hand_in
 from webapp.book.record.errors import BookError
@@ -220,7 +220,7 @@ def test_a_receipt_of_what_is_known_says_again_what_is_asked(book: Book) -> None
         name: first[name] for name in ("book_no", "received_at", "digest")
     }
     assert again["queries"] == first["queries"]
-    plain = reading(F2, "1.047", "16.4", seq=2, read_at=NOW - timedelta(hours=3))
+    plain = fruit(F2, seq=2, read_at=NOW - timedelta(hours=3))
     assert take(book, plain)["results"][0]["settled"] == "entered"
     assert "queries" not in take(book, plain)["results"][0]
     twice = reading(F3, seq=3)
