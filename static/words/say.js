@@ -3,6 +3,7 @@
 import { symbol } from "../trade/units.js";
 import { catalogue } from "./catalogue.js";
 import { declaredWords, ruleWords } from "./declared.js";
+import { isolate } from "./isolate.js";
 import { Shown, figureText, spokenUnit, withUnit } from "./values.js";
 
 /** @typedef {import("../kinds/message.js").Message} Message */
@@ -23,11 +24,11 @@ export function sentence({ id, params }) {
 
 /**
  * What a question, a problem or a suggestion says: its message where this phone knows it, else the words that the book
- * made of it. @param {{message?: Message | null, words?: string}} said @returns {string}
+ * made of it; closed off where a name in it runs from right to left. @param {{message?: Message | null, words?: string}} said @returns {string}
  */
 export function say({ message, words = "" }) {
   if (!message) return words;
-  return words && !knows(message.id) ? words : sentence(message);
+  return words && !knows(message.id) ? words : isolate(sentence(message));
 }
 
 /** @param {string} id */

@@ -14,6 +14,7 @@ from typing import Any
 import pytest
 
 from tests.labels.browser import serve
+from webapp.isolate import isolate
 from webapp.kinds.as_data import kinds_data
 from webapp.kinds.message import Figure, Message, Span, Time, message, message_from_json, to_json
 from webapp.trade.datafiles import DATA_FOLDER
@@ -83,6 +84,17 @@ def test_both_write_figures_times_and_plurals_of_other_languages_alike(locale: s
     book = [sentence(one, locale) for one in said]
     assert [pair for pair in zip(book, made, strict=True) if pair[0] != pair[1]] == []
     assert "1,5 1,5" in " ".join(book)  # a comma in all of these
+
+
+def test_the_phone_closes_off_a_sentence_with_a_name_that_runs_from_right_to_left(browser: Any) -> None:
+    names = ["R3", "\u05d0\u05d1", "\u202eR3", "a\u2069b", "\u2067a", "\u0661\u0662", "\U0001e900"]
+    with phone(browser, LOCALES[ENGLISH]) as page:
+        closed = page.evaluate("async all => all.map((await import('/static/words/isolate.js')).isolate)", names)
+        assert closed == [isolate(name) for name in names]
+        query = {"message": to_json(message("vessel_empty", vessel="\u05d0\u05d1")), "words": "a"}
+        page.evaluate(SAY_ALL, [])
+        said = page.evaluate("async query => (await import('/static/words/say.js')).say(query)", query)
+        assert said == isolate(sentence(message_from_json(query["message"])))
 
 
 def _tricky() -> list[Message]:
