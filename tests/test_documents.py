@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from tests.test_browser_rooms import imports_by_module
+from webapp.book.as_docs import checks_page
 from webapp.cli import main
 
 ROOT = Path(__file__).parents[1]
@@ -117,3 +118,8 @@ def test_the_drawing_shows_every_room_of_the_phone_above_what_it_imports():
     assert len(arrows) > 100
     assert {room for arrow in arrows for room in arrow[:2]} <= set(floors)
     assert sorted(name for room, target, name in arrows if floors[room] > floors[target]) == []
+
+
+def test_the_page_of_the_checks_is_what_the_checks_say():
+    """Said here too, where a document is looked at first: tests/book/test_checks_page.py holds what stands in it."""
+    assert (ROOT / "docs" / "checks.md").read_text("utf-8") == checks_page(), "run: cellarslate write-docs"

@@ -186,21 +186,23 @@ for _command in (*keeping_commands.ALL, group_serve, group_verify, group_join, g
 
 @main.command(name="write-docs")
 @click.option(
-    "--check", "is_check", is_flag=True, help="Write nothing; fail if the page is not as it should be."
+    "--check", "is_check", is_flag=True, help="Write nothing; fail if a page is not as it should be."
 )
 def write_docs(is_check: bool) -> None:
-    """Write docs/kinds.md from the declarations; for a checkout of the source."""
+    """Write docs/kinds.md and docs/checks.md from the declarations; for a checkout of the source."""
+    from webapp.book.as_docs import checks_page
     from webapp.kinds.as_docs import kinds_page
 
-    path = Path(__file__).resolve().parent.parent / "docs" / "kinds.md"
-    if not path.parent.is_dir():
+    folder = Path(__file__).resolve().parent.parent / "docs"
+    if not folder.is_dir():
         raise Sentence("There is no docs folder here: this is for a checkout of the source.")
-    page = kinds_page()
-    if is_check and (not path.exists() or path.read_text("utf-8") != page):
-        raise Sentence("docs/kinds.md is not what the declarations say. Run `cellarslate write-docs`.")
-    if not is_check:
-        path.write_text(page, "utf-8", newline="\n")
-        click.echo(f"Written: {path}")
+    for name, page in (("kinds.md", kinds_page()), ("checks.md", checks_page())):
+        path = folder / name
+        if is_check and (not path.exists() or path.read_text("utf-8") != page):
+            raise Sentence(f"docs/{name} is not what the declarations say. Run `cellarslate write-docs`.")
+        if not is_check:
+            path.write_text(page, "utf-8", newline="\n")
+            click.echo(f"Written: {path}")
 
 
 @main.command(name="write-pack")

@@ -134,7 +134,7 @@ def test_set_up_then_serve_asks_nothing_more(tmp_path: Path) -> None:
     assert "set up already" in again.stderr
 
 
-def test_reference_page_of_kinds_is_what_the_declarations_say() -> None:
+def test_reference_pages_are_what_the_declarations_say() -> None:
     done = run("write-docs", "--check")
     assert done.returncode == 0, done.stderr
 

@@ -6,6 +6,8 @@ shows what stands here, and a test holds that nothing is left out.
 
 from __future__ import annotations
 
+from types import ModuleType
+
 from webapp.book.before.limits import Limit
 from webapp.book.checks import (
     blend,
@@ -17,28 +19,37 @@ from webapp.book.checks import (
     ferment,
     goods,
     harvest,
+    instrument,
     moves,
     neat,
+    place,
+    product,
     run,
     run_balance,
     run_flow,
     short,
     strength,
     twice,
+    vat,
     vessel,
 )
 from webapp.book.periods import season
 from webapp.book.vats import solve
 
-# Every limit of a check, by what it is about, in the order of the pages that show them.
+# The files of the checks, and of the others that have limits, by what they are about: the order of every page.
+SUBJECTS: dict[str, tuple[ModuleType, ...]] = {
+    "Time and people": (clock, twice, neat),
+    "Instruments": (instrument,),
+    "Ferments": (ferment, harvest),
+    "The still": (strength, run),
+    "Balance of a run": (run_balance, run_flow),
+    "Vessels, moves and blending": (vessel, moves, short, blend, vat, solve),
+    "Casks": (cask, cask_loss, cask_fill),
+    "Counts and places": (place,),
+    "Bottles and goods": (product, bottling, goods),
+    "A season": (season,),
+}
 BY_SUBJECT: dict[str, tuple[Limit, ...]] = {
-    "Time and people": (*clock.LIMITS, *twice.LIMITS, *neat.LIMITS),
-    "Ferments": (*ferment.LIMITS, *harvest.LIMITS),
-    "The still": (*strength.LIMITS, *run.LIMITS, *vessel.LIMITS),
-    "Balance of a run": (*run_balance.LIMITS, *run_flow.LIMITS),
-    "Moves, tanks and blending": (*moves.LIMITS, *short.LIMITS, *blend.LIMITS, *solve.LIMITS),
-    "Casks": (*cask.LIMITS, *cask_loss.LIMITS, *cask_fill.LIMITS),
-    "Bottles and goods": (*bottling.LIMITS, *goods.LIMITS),
-    "A season": season.LIMITS,
+    subject: tuple(one for file in files for one in getattr(file, "LIMITS", ())) for subject, files in SUBJECTS.items()
 }
 ALL: dict[str, Limit] = {one.name: one for group in BY_SUBJECT.values() for one in group}

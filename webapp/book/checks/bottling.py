@@ -22,6 +22,7 @@ LIMITS = declare(
         "Regulation (EU) 1169/2011, Annex XII: spirits within 0.3 of the label",
     ),
 )  # fmt: skip
+SOURCES = dict.fromkeys(("fill_off", "fill_mean"), "27 CFR 19.356; Directive 76/211/EEC, Annex I, from memory")
 
 
 def _count(read: Read, name: str) -> int:

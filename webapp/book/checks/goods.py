@@ -19,6 +19,7 @@ LIMITS = declare(
     ),
     Limit("transit_gain_pct", 0.3, "%", "Bulk spirit received above what was declared"),
 )  # fmt: skip
+SOURCES = {"seals_broken": "27 CFR 19.621", "bottles_short": "27 CFR 19.465"}
 
 
 def bottling_named(read: Read, view: View) -> Iterable[Query]:

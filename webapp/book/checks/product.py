@@ -10,6 +10,8 @@ from webapp.book.checks.words import figure
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
 
+SOURCES = dict.fromkeys(("bottled_low", "barrelled_high"), "the law it names; each in product_limits.json")
+
 
 def bottled_low(read: Read, view: View) -> Iterable[Query]:
     """A label strength below what the likeliest category of this spirit is bottled at."""

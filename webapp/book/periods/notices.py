@@ -48,5 +48,6 @@ def _last_quarter(book: Book, now: datetime, this: str) -> list[Notice]:
 
 
 def _season(book: Book, now: datetime) -> list[Notice]:
+    """A whole season: fruit, wash, and where its pure alcohol is. Of this season and the last."""
     found = [one for one in season.seasons(book, now, 2) if one.wash and one.is_odd]
     return [Notice("season", "ask", f"Season {one.name}: {one.verdict}", "/desk/seasons") for one in found]

@@ -9,6 +9,7 @@ from webapp.book.periods.periods import Period, litres
 from webapp.book.record import months
 from webapp.book.record.store import Book
 
+SOURCES = {"tank_loss": "27 CFR 19.462"}
 TANK_LOSS_PCT = 1.5  # 27 CFR 19.462: of what was in the tanks in a calendar quarter; casks do not count
 _LOSSES = ("out:gauge_difference", "out:leak", "out:spill", "out:missing", "out:evaporation")
 
@@ -29,6 +30,7 @@ def warnings(book: Book, period: Period) -> list[Notice]:
 
 
 def _negatives(period: Period) -> list[Notice]:
+    """An account with a figure below nothing, or whose in and out do not come to its closing."""
     found = []
     for account in (*period.accounts, *period.known):
         figures = (account.opening, account.closing, *(line.ul for line in (*account.ins, *account.outs)))
@@ -42,6 +44,7 @@ def _negatives(period: Period) -> list[Notice]:
 
 
 def _open_questions(book: Book, period: Period) -> list[Notice]:
+    """Questions on entries of this time that nobody has answered."""
     row = book.one(
         "SELECT count(*) AS n FROM queries WHERE answer = '' AND weight <> 'note' AND at >= ? AND at < ?",
         (period.start, period.until),
@@ -54,6 +57,7 @@ def _open_questions(book: Book, period: Period) -> list[Notice]:
 
 
 def _not_accounted(period: Period) -> list[Notice]:
+    """Pure alcohol that came from where the book has nothing, or went where nothing accounts for it."""
     found = []
     for account in period.known:
         lost = sum(line.ul for line in account.outs if line.party == "out:not_accounted")
@@ -68,7 +72,7 @@ def _not_accounted(period: Period) -> list[Notice]:
 
 
 def tank_loss(book: Book, period: Period) -> list[Notice]:
-    """B7: what tanks lost in a calendar quarter, against what was in them. Gains do not make up for losses."""
+    """What tanks lost in a calendar quarter, against what was in them. Gains do not make up for losses."""
     if period.name not in {months.quarter_of(month) for month in period.months}:
         return []
     tanks = [f"v:{row['mark']}" for row in book.query("SELECT mark FROM vessels WHERE sort = 'tank'")]
