@@ -1,43 +1,147 @@
-"""Dependencies run one way: desk, floor, access, labels -> book -> kinds -> trade."""
+"""Dependencies run one way: every room of webapp/ and every arrow between rooms is named here."""
 
 import ast
+from functools import cache
+from graphlib import CycleError, TopologicalSorter
 from pathlib import Path
+
+import pytest
 
 import webapp
 
 ROOMS = Path(webapp.__file__).parent
 TESTS = Path(__file__).parent
 # Only the command line knows the group: a site needs neither it nor its database.
-SITE_ROOMS = ("trade", "kinds", "labels", "book", "floor", "desk", "access", "demo")
-MAY_NOT = {
-    "trade": (
-        "webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask", "sqlite3",
-        "sqlite_utils", "wtforms",
-    ),
-    "kinds": ("webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "sqlite3", "sqlite_utils"),
-    "labels": ("webapp.kinds", "webapp.book", "webapp.floor", "webapp.desk", "webapp.access", "flask"),
-    "book": ("webapp.floor", "webapp.desk", "webapp.access", "flask", "wtforms"),
-    "floor": ("webapp.desk",),
-    "desk": ("webapp.floor",),
+SITE_ROOMS = ("trade", "kinds", "words", "labels", "book", "floor", "desk", "access", "keeping", "serving", "demo")
+# Beside the rooms: the factory, the commands and what they share, the places of shipped files.
+ROOT = "webapp"
+_WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods")
+_RECORD = {"kinds", "words", "trade"}
+_FOLD = {"book.record", "book.before", "book.checks", *_RECORD}
+_HOUSE = {"book.fold", *_FOLD}
+_BOOK = {"book", "book.house", *_HOUSE, *(f"book.{wing}" for wing in _WINGS)}
+# [room: the rooms that it may import]. A room of the book is named with its wing; `book` is what lies at its root.
+MAY = {
+    "trade": set(),
+    "kinds": {"trade"},
+    "words": {"kinds", "trade"},
+    "labels": {"trade"},
+    "book.record": _RECORD,
+    "book.before": {"book.record", *_RECORD},
+    "book.checks": {"book.record", "book.before", *_RECORD},
+    "book.fold": _FOLD,
+    "book.house": _HOUSE,
+    "book.still": {"book.house", *_HOUSE},
+    "book.cellar": {"book.house", "book.still", *_HOUSE},
+    "book.lineage": {"book.house", "book.still", *_HOUSE},
+    "book.goods": {"book.house", *_HOUSE},
+    "book.vats": {"book.house", *_HOUSE},
+    "book.periods": {"book.house", *_HOUSE},
+    "book": _BOOK - {"book"},
+    "keeping": {ROOT, *_BOOK},
+    "serving": {ROOT, "keeping", *_BOOK},
+    "access": {ROOT, "serving", *_BOOK},
+    "floor": {ROOT, "access", *_BOOK},
+    "desk": {ROOT, "access", "keeping", "labels", *_BOOK},
+    "demo": {ROOT, *_BOOK},
+    "group": {ROOT, "access", "desk", "floor", "serving", *_BOOK},
 }  # fmt: skip
+# What a room may not import besides, from outside the program.
+WITHOUT = {
+    "trade": ("flask", "sqlite3", "sqlite_utils", "wtforms", "marshmallow"),
+    "kinds": ("sqlite3", "sqlite_utils"),
+    "words": ("flask", "sqlite3", "sqlite_utils"),
+    "labels": ("flask", "sqlite3"),
+    "book": ("flask", "wtforms"),
+}
 
 
 def imports_of(path):
-    """Return the names of the modules a file imports, wherever in it."""
+    """Return the names of the modules a file imports, wherever in it; a module taken from a package by its own name."""
     for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom) and node.module:
             yield node.module
+            yield from (f"{node.module}.{alias.name}" for alias in node.names)
 
 
-def test_no_room_imports_what_stands_above_it():
+@cache
+def modules():
+    """Return the path of every module of the program by its dotted name; a package by its own."""
+    found = {}
+    for path in sorted(ROOMS.rglob("*.py")):
+        dotted = ".".join(("webapp", *path.relative_to(ROOMS).with_suffix("").parts))
+        found[dotted.removesuffix(".__init__")] = path
+    return found
+
+
+@cache
+def arrows():
+    """Return the modules of the program that each of its modules imports; a package only for what is its own."""
+    every, found = modules(), {}
+    for name, path in every.items():
+        wanted = {one for one in imports_of(path) if one in every and one != name}
+        # `from webapp.book import log` names the package only where something of the package's own is taken.
+        own = {
+            node.module
+            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+            if isinstance(node, ast.ImportFrom) and any(f"{node.module}.{one.name}" not in every for one in node.names)
+        }
+        plain = {one for one in wanted if every[one].name != "__init__.py"}
+        found[name] = plain | (wanted & own)
+    return found
+
+
+def room_of(name):
+    """Return the room a module lies in."""
+    parts = name.split(".")
+    is_package = (ROOMS / Path(*parts[1:])).is_dir()
+    if len(parts) == 1 or (len(parts) == 2 and not is_package):
+        return ROOT
+    if parts[1] != "book":
+        return parts[1]
+    return ".".join(parts[1:3]) if len(parts) > 3 or (len(parts) == 3 and is_package) else "book"
+
+
+def test_every_folder_with_modules_is_a_room():
+    assert {room_of(name) for name in modules()} == {ROOT, *MAY}
+
+
+@pytest.mark.parametrize("room", MAY)
+def test_a_room_imports_only_the_rooms_below_it(room):
+    wrong = [
+        f"{name} imports {target}"
+        for name, targets in arrows().items()
+        if room_of(name) == room
+        for target in sorted(targets)
+        if room_of(target) not in {room, *MAY[room]}
+    ]
+    assert not wrong
+
+
+def test_no_rooms_lead_to_each_other_in_a_circle():
+    rooms = {room: beside - {room, ROOT} for room, beside in MAY.items()}
+    assert list(TopologicalSorter(rooms).static_order())
+
+
+def test_no_files_import_each_other_in_a_circle():
+    # The face of a room with pages is left out: it makes the blueprint, then names the modules that hang routes on it.
+    faces = {"webapp.floor", "webapp.desk", "webapp.shipping"}
+    graph = {name: targets - faces for name, targets in arrows().items() if name not in faces}
+    try:
+        list(TopologicalSorter(graph).static_order())
+    except CycleError as circle:
+        raise AssertionError(f"a circle of files: {' -> '.join(circle.args[1])}") from None
+
+
+@pytest.mark.parametrize("room", WITHOUT)
+def test_a_room_does_without_what_it_has_no_use_for(room):
     wrong = [
         f"{path.relative_to(ROOMS)} imports {name}"
-        for room, forbidden in MAY_NOT.items()
         for path in sorted((ROOMS / room).rglob("*.py"))
         for name in imports_of(path)
-        if any(name == bad or name.startswith(bad + ".") for bad in forbidden)
+        if name.split(".")[0] in WITHOUT[room]
     ]
     assert not wrong
 

@@ -39,7 +39,7 @@ class Commands(click.Group):
 
     def invoke(self, ctx: click.Context) -> Any:
         from webapp.book.record.errors import BookError
-        from webapp.serving.one_server import AlreadyServed
+        from webapp.keeping.folder_lock import AlreadyServed
         from webapp.serving.server import CannotServe
 
         try:

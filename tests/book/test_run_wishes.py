@@ -16,11 +16,10 @@ import pytest
 
 from tests.book.conftest import F1, NOW, R1, R2, R3, S1, charge, entry, fill_world, fruit, send
 from webapp.book import cards
-from webapp.book.cellar import yields
 from webapp.book.fold import fold
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
-from webapp.book.still import feints, forecast, runs, wishes
+from webapp.book.still import feints, forecast, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
 
 DAY = NOW - timedelta(hours=12)

@@ -14,7 +14,7 @@ import pytest
 from tests.server_process import ROOT_DIR, find_free_port
 from webapp.backups import BOOK_NAME
 from webapp.book.opening import open_book
-from webapp.serving.one_server import hold_folder
+from webapp.keeping.folder_lock import hold_folder
 
 
 def run(*arguments: str | Path, typed: str = "") -> subprocess.CompletedProcess[str]:

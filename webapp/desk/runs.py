@@ -10,8 +10,7 @@ from flask import abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
 from webapp.book import intake
-from webapp.book.cellar import yields
-from webapp.book.still import feints, runs, wishes
+from webapp.book.still import feints, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
 from webapp.desk import bp
 from webapp.desk.run_picture import WIDE, bars

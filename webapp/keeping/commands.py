@@ -36,7 +36,7 @@ def verify(data_dir: Path) -> None:
 def rebuild(data_dir: Path, is_compare: bool) -> None:
     """Fold the whole book anew from its entries; stop the server first."""
     from webapp.book.fold import fold, unjudged
-    from webapp.serving.one_server import hold_folder
+    from webapp.keeping.folder_lock import hold_folder
 
     with open_at(data_dir) as book, hold_folder(data_dir):
         if is_compare:

@@ -25,10 +25,10 @@ from granian.log import LogLevels
 
 from webapp.book.record.errors import BookError
 from webapp.keeping import schedule, upkeep
+from webapp.keeping.folder_lock import AlreadyServed, hold_folder
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
 from webapp.serving.gate import Gate
-from webapp.serving.one_server import AlreadyServed, hold_folder
 
 # The book has one writer; more threads would only queue for it. Readers (desk pages, cards) share the rest.
 THREADS = 8

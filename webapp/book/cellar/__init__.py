@@ -1,2 +1,1 @@
-"""What do ferments and casks do over time? Ferments with their end, casks with their loss, casks by year, yields of
-the house."""
+"""What do ferments and casks do over time? Ferments with their end, casks with their loss, casks by year."""

@@ -8,10 +8,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from webapp.book.cellar import yields
 from webapp.book.checks.run import offset_of
 from webapp.book.record.store import Book
-from webapp.book.still import forecast, runs, wishes
+from webapp.book.still import forecast, runs, wishes, yields
 from webapp.kinds.effects.plan import fruit_of
 
 PAST_RUNS = 3
