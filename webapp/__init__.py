@@ -22,7 +22,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
     # Imported here so that webapp.trade and webapp.kinds can be used without Flask.
     from flask import Flask
 
-    from webapp import access, desk, floor, isolate
+    from webapp import access, desk, floor, isolate, shipping
     from webapp.book.opening import open_book
     from webapp.places import STATIC_DIR
 
@@ -43,6 +43,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) ->
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.extensions["book"] = open_book(data_dir / "book.sqlite")
     access.init_app(app)
+    app.register_blueprint(shipping.bp)
     app.register_blueprint(floor.bp)
     app.register_blueprint(desk.bp)
     if app.config.get("BEHIND_PROXY"):

@@ -8,11 +8,11 @@ import pytest
 from flask import Flask
 
 import webapp.kinds
-from webapp.floor import assets
 from webapp.kinds import as_data, as_docs, as_form, as_openapi, as_schema
 from webapp.kinds.read import read_entry
 from webapp.kinds.spec import Field, Figure, Kind
 from webapp.places import STATIC_DIR
+from webapp.shipping import assets
 
 BROTH = Kind(
     name="broth_check",

@@ -1,4 +1,4 @@
-"""The floor: pages that a phone keeps and opens without signal, the worker that keeps them, the API they speak to."""
+"""The floor: pages that a phone opens with or without signal, and the API that they speak to."""
 
 from __future__ import annotations
 
@@ -8,8 +8,6 @@ bp = Blueprint("floor", __name__)
 
 # Each module hangs its routes on the blueprint.
 import webapp.floor.api  # noqa: E402
-import webapp.floor.compress  # noqa: E402
-import webapp.floor.pages  # noqa: E402
-import webapp.floor.worker  # noqa: E402, F401
+import webapp.floor.pages  # noqa: E402, F401
 
 __all__ = ["bp"]

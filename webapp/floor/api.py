@@ -17,11 +17,12 @@ from webapp.book import cards, intake
 from webapp.book.house import devices
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
-from webapp.floor import assets, bp
+from webapp.floor import bp
 from webapp.floor.body import BadBody, read_json
 from webapp.isolate import isolate_shown
 from webapp.kinds import as_openapi
 from webapp.kinds.as_schema import BATCH_MOST, hand_in_schema
+from webapp.shipping import assets
 
 MARKER = "cellarslate"
 CURSOR_MOST = 2**53 - 1

@@ -10,9 +10,8 @@ import tempfile
 from typing import Any
 
 from webapp import create_app
-from webapp.floor import assets, joined, modules, pack
 from webapp.places import STATIC_DIR
-from webapp.shipping import built
+from webapp.shipping import assets, built, joined, modules, pack
 
 TOOLS = STATIC_DIR.parent / ".browser"
 # What the packed texts follow from, beside their sources.

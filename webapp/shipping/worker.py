@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import hashlib
+import json
+from typing import Any
+
 from flask import Response, abort, current_app, request
 
-from webapp.floor import assets, bp, joined, pack, shells
+from webapp.shipping import assets, bp, joined, pack, shells
 
 # Asked again each time, but a phone that has it already gets no body.
 REVALIDATE = "no-cache"
@@ -13,8 +17,25 @@ REVALIDATE = "no-cache"
 @bp.get("/sw.js")
 def worker() -> Response:
     """The worker's script, this version's list of files before it."""
-    version, script = assets.worker_script()
+    version, script = worker_script()
     return _kept(script.encode(), "text/javascript", version)
+
+
+def worker_script() -> tuple[str, str]:
+    """Return (version, the worker's whole script). A change in any file changes both."""
+    now = assets.version()
+    parts = [_told(name, part, now) for name, part in pack.packs().items()]
+    constants = {"VERSION": now, "PARTS": parts, "SHELLS": shells.PATTERNS}
+    head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
+    return now, head + assets.worker_body()
+
+
+def _told(name: str, part: pack.Pack, version: str) -> dict[str, Any]:
+    """Return what the worker must know of a part. A large one outlives the versions in which nothing of it changed."""
+    if name == assets.FLOOR:
+        return part.told(f"{name}-{version}")
+    lasting = hashlib.sha256(json.dumps([part.digest, part.beside]).encode()).hexdigest()[:16]
+    return part.told(f"{name}-{lasting}")
 
 
 @bp.get("/pack/<digest>")

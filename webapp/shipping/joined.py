@@ -10,8 +10,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from webapp.floor.modules import ENTRY
 from webapp.places import STATIC_DIR
+from webapp.shipping.modules import ENTRY
 
 ADDRESS = "/joined/floor.js"
 STYLE = "/static/style/app.css"

@@ -7,22 +7,17 @@ import json
 import time
 from functools import lru_cache
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
 
 from flask import current_app
 
 from webapp.access import headers
-from webapp.floor import joined
-from webapp.floor.shells import PATTERNS, shell, shell_urls
 from webapp.kinds.as_data import kinds_data
 from webapp.places import STATIC_DIR
-from webapp.shipping import built
+from webapp.shipping import built, joined
 from webapp.shipping.built import NOTHING, Texts
+from webapp.shipping.shells import PATTERNS, shell, shell_urls
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.words.catalogue import ENGLISH, LOCALES, phone_parts
-
-if TYPE_CHECKING:
-    from webapp.floor.pack import Pack
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
@@ -113,23 +108,6 @@ def later() -> dict[str, list[Asset]]:
     return parts
 
 
-def worker_script() -> tuple[str, str]:
-    """Return (version, the worker's whole script). A change in any file changes both."""
-    from webapp.floor.pack import packs
-
-    now = version()
-    parts = [_told(name, part, now) for name, part in packs().items()]
-    constants = {"VERSION": now, "PARTS": parts, "SHELLS": PATTERNS}
-    head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
-    return now, head + _worker_body()
-
-
-def _told(name: str, part: Pack, version: str) -> dict[str, Any]:
-    """Return what the worker must know of a part. A large one outlives the versions in which nothing of it changed."""
-    lasting = version if name == FLOOR else _sha256(json.dumps([part.digest, part.beside]).encode())[:16]
-    return part.told(f"{name}-{lasting}")
-
-
 def parts_of_floor() -> dict[str, list[Asset]]:
     """Return all that a phone keeps by the name of the part: what every page needs, then what is fetched after it."""
     return {FLOOR: assets(), **later()}
@@ -139,7 +117,7 @@ def version() -> str:
     """Return the version that follows from every file; asked often, so it makes no pack."""
     made = [_hash_of(Path(__file__).with_name(name)) for name in _MAKERS]
     made += [packed().digest, json.dumps(headers.fixed())]
-    return _sha256(json.dumps([assets(), later(), PATTERNS, _worker_body(), made]).encode())[:16]
+    return _sha256(json.dumps([assets(), later(), PATTERNS, worker_body(), made]).encode())[:16]
 
 
 def version_lately() -> str:
@@ -152,7 +130,8 @@ def _version_within(_span: int) -> str:
     return version()
 
 
-def _worker_body() -> str:
+def worker_body() -> str:
+    """Return the worker's script as it is written, without the constants of a version."""
     return (STATIC_DIR / WORKER_BODY).read_text(encoding="utf-8")
 
 

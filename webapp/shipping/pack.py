@@ -1,7 +1,7 @@
 """Each part of the floor in one answer: its text files, packed together. The first is the first install.
 
 A hundred small files travel badly: each is compressed alone, and a slow network asks for each in turn. Together they
-are less than half; and opened as one, they cost a start a fraction (webapp/floor/joined.py). Scripts and sheets were
+are less than half; and opened as one, they cost a start a fraction (webapp/shipping/joined.py). Scripts and sheets were
 packed before the program shipped (webapp/shipping/built.py); shells and tables are put beside them here. The worker
 checks the hash of the whole and puts each file into its cache under its own address; whatever it lacks later it takes
 from the same pack again.
@@ -19,11 +19,10 @@ from typing import Any
 from flask import current_app
 
 from webapp.access import headers
-from webapp.floor import assets, joined
-from webapp.floor.shells import shell
 from webapp.places import STATIC_DIR
-from webapp.shipping import built
+from webapp.shipping import assets, built, joined
 from webapp.shipping.built import Texts
+from webapp.shipping.shells import shell
 
 TYPES = {
     "js": "text/javascript; charset=utf-8",

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from flask import Response, request
 
-from webapp.floor import bp
+from webapp.shipping import bp
 
 _BYTES_LEAST = 512
 _PATHS = (

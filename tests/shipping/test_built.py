@@ -14,10 +14,9 @@ import pytest
 from flask import Flask
 
 from webapp import create_app
-from webapp.floor import assets, joined, pack
-from webapp.floor.modules import imports_of
 from webapp.places import STATIC_DIR
-from webapp.shipping import build, built
+from webapp.shipping import assets, build, built, joined, pack
+from webapp.shipping.modules import imports_of
 
 ANEW = "A source has changed and the pack has not: run `cellarslate write-pack`."
 KEPT: dict[str, Any] = json.loads((built.FOLDER / built.TEXTS).read_text("utf-8"))

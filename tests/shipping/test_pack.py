@@ -9,7 +9,7 @@ import brotli
 import pytest
 
 from webapp import create_app
-from webapp.floor import assets
+from webapp.shipping import assets
 
 # First install, compressed, without the scanner's decoder: the budget of docs/decisions/0010-pack.md.
 BUDGET_BYTES = 150_000

@@ -16,9 +16,9 @@ from flask.testing import FlaskClient
 from webapp import create_app
 from webapp.access.guard import sign_in
 from webapp.book.house import people
-from webapp.floor import assets
-from webapp.floor.shells import PATTERNS, shell_urls
 from webapp.places import STATIC_DIR
+from webapp.shipping import assets
+from webapp.shipping.shells import PATTERNS, shell_urls
 
 
 @pytest.fixture
@@ -122,7 +122,7 @@ def test_addresses_and_their_shells(path: str, shell: str | None) -> None:
 def test_a_changed_file_changes_the_version(
     client: FlaskClient, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from webapp.floor import assets
+    from webapp.shipping import assets
 
     before, script = assets_version(client)
     changed = tmp_path / "static" / "slate"
