@@ -13,8 +13,10 @@ ROOMS = Path(webapp.__file__).parent
 TESTS = Path(__file__).parent
 # Only the command line knows the group: a site needs neither it nor its database.
 SITE_ROOMS = ("trade", "kinds", "words", "labels", "book", "floor", "desk", "access", "keeping", "serving", "demo")
-# Beside the rooms: the factory, the commands and what they share, the places of shipped files.
+# Beside the rooms: the factory, the commands and what they share.
 ROOT = "webapp"
+# Below all rooms, and free to all: the version and the places of shipped files. They import nothing of the program.
+GROUND = {"webapp.version", "webapp.places"}
 _WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods")
 _RECORD = {"kinds", "words", "trade"}
 _FOLD = {"book.record", "book.before", "book.checks", *_RECORD}
@@ -115,10 +117,14 @@ def test_a_room_imports_only_the_rooms_below_it(room):
         f"{name} imports {target}"
         for name, targets in arrows().items()
         if room_of(name) == room
-        for target in sorted(targets)
+        for target in sorted(targets - GROUND)
         if room_of(target) not in {room, *MAY[room]}
     ]
     assert not wrong
+
+
+def test_the_ground_imports_nothing_of_the_program():
+    assert not any(arrows()[name] for name in GROUND)
 
 
 def test_no_rooms_lead_to_each_other_in_a_circle():

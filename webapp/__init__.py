@@ -5,10 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from webapp.version import VERSION
+
 if TYPE_CHECKING:
     from flask import Flask
 
-__version__ = "0.2.0"
+__version__ = VERSION
 
 
 def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) -> Flask:

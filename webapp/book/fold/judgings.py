@@ -10,10 +10,10 @@ import json
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
-from webapp import __version__
 from webapp.book.fold import rules
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
+from webapp.version import VERSION
 
 _COLUMNS = "no, number, source, digest, parts, version, begun_at, done_at, read_by, read_at"
 
@@ -79,7 +79,7 @@ def adopt(book: Book) -> bool:
     now = utc_text(datetime.now(UTC))
     conn.execute(
         "INSERT INTO rules (number, source, digest, parts, version, begun_at) VALUES (?, ?, ?, ?, ?, ?)",
-        (mine.number, mine.source, mine.digest, json.dumps(mine.parts), __version__, now),
+        (mine.number, mine.source, mine.digest, json.dumps(mine.parts), VERSION, now),
     )
     conn.execute("INSERT OR IGNORE INTO unjudged SELECT order_key FROM folded")
     if not conn.execute("SELECT EXISTS (SELECT 1 FROM unjudged)").fetchone()[0]:
