@@ -25,8 +25,8 @@ from tests.bench.table import Measured
 from webapp.book.lineage import lineage, search
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
-from webapp.desk.trace import PAGE_STEPS_MOST
-from webapp.desk.trace_picture import draw
+from webapp.desk.trace.pages import PAGE_STEPS_MOST
+from webapp.desk.trace.picture import draw
 
 pytestmark = [pytest.mark.bench, pytest.mark.timeout(7200)]
 SIZES = [int(size) for size in os.environ.get("TRACE_SIZES", "1000,10000,100000").split(",")]

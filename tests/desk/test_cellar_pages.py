@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from webapp.book.cellar import casks
 from webapp.book.house import registry
-from webapp.desk.cellar_map import areas_of
+from webapp.desk.cellar.warehouse import areas_of
 from webapp.trade.marks import make_mark
 
 from .conftest import C1, F1, START, token

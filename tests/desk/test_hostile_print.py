@@ -17,7 +17,7 @@ from webapp.book.house import registry
 from webapp.book.periods.ledger import Closed
 from webapp.book.periods.periods import Account, Period, Shown
 from webapp.book.periods.warnings import Notice
-from webapp.desk.period_paper import paper
+from webapp.desk.periods.paper import paper
 from webapp.labels import LAYOUTS, LabelItem, render_labels
 
 MARKUP = "<font size=40>big</font><a href='https://evil.invalid/'>x</a><img src='file:///etc/passwd'/>&lt;<b"

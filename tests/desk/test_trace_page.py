@@ -15,7 +15,7 @@ from werkzeug.serving import make_server
 
 from tests.desk.conftest import F1, PASSWORD, House, token
 from tests.desk.trace_world import C1, GROWERS, S1, T2, tell
-from webapp.desk.trace_picture import percent
+from webapp.desk.trace.picture import percent
 
 AXE = Path(__file__).parents[1] / "vendor" / "axe.min.js"
 SIZES = {"phone": {"width": 390, "height": 844}, "wide": {"width": 1280, "height": 900}}

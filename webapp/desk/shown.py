@@ -7,7 +7,7 @@ from typing import Any
 
 from webapp.book.fold import row_reader
 from webapp.book.record.store import Book
-from webapp.desk import local_time
+from webapp.desk.blueprint import local_time
 from webapp.kinds import as_data
 from webapp.kinds.read import Read
 from webapp.trade import units

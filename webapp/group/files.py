@@ -15,7 +15,8 @@ from webapp.book.house import registry
 from webapp.book.lineage.lineage import Trace
 from webapp.book.periods.warnings import warnings
 from webapp.book.periods.words import CAUTION
-from webapp.desk import period_rows, trace_files
+from webapp.desk.periods import rows as period_rows
+from webapp.desk.trace import files as trace_files
 from webapp.group import pages, shown
 from webapp.group.links import Link
 from webapp.group.pages import bp

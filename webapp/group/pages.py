@@ -15,10 +15,10 @@ from webapp.book.lineage.lineage import Trace
 from webapp.book.periods.periods import litres
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
-from webapp.desk import local_time, unit_symbol
-from webapp.desk.trace import PAGE_STEPS_MOST
-from webapp.desk.trace_lists import LISTED_MOST, back_links, bottlings, sections, standing
-from webapp.desk.trace_picture import draw, percent
+from webapp.desk.blueprint import local_time, unit_symbol
+from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, sections, standing
+from webapp.desk.trace.pages import PAGE_STEPS_MOST
+from webapp.desk.trace.picture import draw, percent
 from webapp.group import links as between
 from webapp.group import periods, shown, sites
 from webapp.group.folds import Folds

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from webapp.book.periods.periods import Account, Shown
 from webapp.book.periods.words import party_words, reason_words
-from webapp.desk.period_rows import TITLES, Row
+from webapp.desk.periods.rows import TITLES, Row
 from webapp.group.periods import ON_THE_WAY
 
 _BETWEEN = {

@@ -1,0 +1,150 @@
+"""Blending: vats planned and how they went, and the planner itself."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import abort, flash, redirect, render_template, request, url_for
+
+from webapp.access import current, needs
+from webapp.book import intake
+from webapp.book.before.vat_draws import read_draws
+from webapp.book.checks.product_limits import CAUTION, limits_of, says
+from webapp.book.fold import queries
+from webapp.book.goods import bottlings
+from webapp.book.house import registry
+from webapp.book.vats import plans, sources
+from webapp.book.vats.plans import draws_text
+from webapp.book.vats.solve import NoVat, solve
+from webapp.book.vats.sum import Draw, Source, Vat, make_vat
+from webapp.desk.blending.vat_form import VatForm, wish_words
+from webapp.desk.blueprint import bp
+from webapp.words import sentence
+
+MARKS_MOST = 200
+
+
+@bp.get("/blending")
+@needs("floor")
+def blending_page() -> Any:
+    """List vats that were planned and batches that were bottled, the newest first."""
+    return render_template(
+        "desk/blending/blending.html", plans=plans.plans(current.book), batches=bottlings.batches(current.book)
+    )
+
+
+@bp.get("/blending/plan")
+@needs("floor")
+def vat_page() -> Any:
+    """Show what could go into a vat, what is asked for, and the vat that meets it best."""
+    form = VatForm.of_request(registry.site(current.book))
+    found = _sources(form)
+    asked = {one.mark: _open_queries(one.mark) for one in found}
+    picked = form.picked([one for one in found if not asked[one.mark]])
+    vat, why = None, ""
+    if "solve" in request.args and form.validate():
+        try:
+            wanted = picked - (_too_young(found, form) - form.always())
+            if not wanted:
+                raise NoVat("Nothing is left to choose from. Tick what may go in, or ask for fewer years in wood.")
+            vat = solve([one for one in found if one.mark in wanted], form.wish())
+        except NoVat as error:
+            why = str(error)
+    return render_template(
+        "desk/blending/vat.html", form=form, sources=found, young=_too_young(found, form), picked=picked,
+        always=form.always(), vat=vat, why=why, sorts=sources.sorts_of_spirit(current.book),
+        tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
+        asked=asked,
+        notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION),
+    )  # fmt: skip
+
+
+def _open_queries(mark: str) -> int:
+    """Return how many queries about a vessel want an answer: its figures may not stand."""
+    return sum(query["weight"] != "note" for query in queries.for_card(current.book, mark))
+
+
+def _years_of(source: Source) -> str:
+    """Return how long the youngest part of a source is in wood, as far as the book knows."""
+    if source.years is None:
+        return "not known"
+    return f"{'at least ' if source.is_least else ''}{source.years:.1f}"
+
+
+def _sources(form: VatForm) -> list[Source]:
+    found = sources.sources(
+        current.book, datetime.now(UTC), what=form.what.data or "", soak_200_kg=form.number("soak") or 0.0
+    )
+    return [form.as_told(one) for one in found]
+
+
+def _too_young(sources: list[Source], form: VatForm) -> set[str]:
+    """Return the marks that the rule of age leaves out: younger, or never known to be so old."""
+    least = form.number("youngest") or 0.0
+    return {one.mark for one in sources if least > 0 and (one.years is None or one.years < least)}
+
+
+def _notes(form: VatForm, vat: Vat | None) -> list[str]:
+    """Return what published law says of what is planned: floors of strength and age for its name."""
+    what = form.what.data or (vat.draws[0].source.what if vat else "")
+    if not what:
+        return []
+    wanted = ("bottled", "aged", "aged_small", "coloured")
+    return [sentence(says(row)) for row in limits_of(what, registry.site(current.book)) if row["limit"] in wanted]
+
+
+@bp.post("/blending/plan")
+@needs("distiller")
+def vat_keep() -> Any:
+    """Keep a vat as worked out: an entry about its tank, with who planned it."""
+    form = VatForm.of_request(registry.site(current.book))
+    tank, name = request.form.get("tank", ""), request.form.get("name", "").strip()[:80]
+    draws, odd = read_draws(request.form.get("draws", "")[:4000])
+    sources = {one.mark: one for one in _sources(form)}
+    if odd or not draws or not set(draws) <= set(sources) or len(draws) > MARKS_MOST:
+        abort(400, "These draws cannot be read any more. Go back and work the vat out again.")
+    vat = make_vat([Draw(sources[mark], kg) for mark, kg in draws.items()], form.number("strength"))
+    if vat is None or not name or registry.vessel(current.book, tank) is None:
+        flash("Give the vat a name and pick its tank; then keep it.", "ask")
+        return redirect(request.referrer or url_for("desk.vat_page"))
+    result = _enter(tank, name, vat, wish_words(form))
+    flash("Kept. The tank's card shows it on every phone.", "entered")
+    return redirect(url_for("desk.vat_plan_page", entry_id=result["id"]))
+
+
+def _enter(tank: str, name: str, vat: Vat, wishes: str) -> dict[str, Any]:
+    assert current.person
+    now = datetime.now(UTC)
+    values = {
+        "name": {"raw": name}, "draws": {"raw": draws_text(vat.draws)}, "wishes": {"raw": wishes},
+        "water": {"raw": f"{vat.water_kg:.1f}", "unit": "kg"},
+        "target": {"raw": f"{vat.strength_pct:.1f}", "unit": "pct_vol"},
+        "volume": {"raw": f"{vat.volume_l:.1f}", "unit": "L"},
+    }  # fmt: skip
+    return intake.enter_page_entry(
+        current.book, kind="vat_plan", mark=tank, values=values, person=current.person["code"],
+        role=(current.person.get("roles") or [""])[0], read_at=now.isoformat(timespec="seconds"), now=now,
+    )  # fmt: skip
+
+
+@bp.get("/blending/plans/<entry_id>")
+@needs("floor")
+def vat_plan_page(entry_id: str) -> Any:
+    """Show one plan against what has gone into its tank since."""
+    plan = plans.plan(current.book, entry_id)
+    if plan is None:
+        abort(404, "The book has no such plan. Look for it in the list of vats.")
+    names = {row["mark"]: row["name"] for row in registry.vessels(current.book)} if plan["draws"] else {}
+    return render_template(
+        "desk/blending/plan.html", plan=plan, lines=plans.so_far(current.book, plan), names=names,
+        done=_done(plan),
+    )  # fmt: skip
+
+
+def _done(plan: dict[str, Any]) -> dict[str, Any] | None:
+    """Return what stands in the tank now, where it is the vat of this plan."""
+    from webapp.book.fold import states
+
+    held = states.holds(current.book, plan["mark"])
+    return dict(held) if held and not held["mash"] and held["since"] >= plan["read_at"][:10] else None

@@ -1,0 +1,110 @@
+"""The desk's blueprint: what every page is given, and the filters that templates use."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import Blueprint, current_app
+
+from webapp.access import current
+from webapp.trade import units
+
+bp = Blueprint("desk", __name__, url_prefix="/desk")
+
+ROOMS = [
+    ("queries", "Queries", "/desk/"),
+    ("entries", "Entries", "/desk/entries"),
+    ("vessels", "Vessels", "/desk/vessels"),
+    ("cellar", "Cellar", "/desk/cellar"),
+    ("runs", "Runs", "/desk/runs"),
+    ("blending", "Blending", "/desk/blending"),
+    ("trace", "Trace", "/desk/trace"),
+    ("periods", "Periods", "/desk/periods"),
+    ("labels", "Labels", "/desk/labels"),
+    ("settings", "Settings", "/desk/settings"),
+]
+
+
+@bp.context_processor
+def for_every_page() -> dict[str, Any]:
+    """Give every desk page its rooms, the count of open queries, the site and who is signed in."""
+    if current.person is None:
+        return {"side": "desk", "rooms": [], "site": {}, "person": None}
+    from webapp.book.fold import queries, unjudged
+    from webapp.book.house import registry
+
+    site = registry.site(current.book)
+    asked = sum(n for weight, n in queries.counts(current.book).items() if weight != "note")
+    rooms = [(*room, asked if room[0] == "queries" else None) for room in ROOMS]
+    return {
+        "side": "desk",
+        "rooms": rooms,
+        "site": site,
+        "zone": site.get("time_zone"),
+        "decimal_mark": site.get("decimal_mark"),
+        "person": current.person,
+        "may": current.may,
+        "unjudged": unjudged.words(current.book),
+        "backup_trouble": _backup_trouble() if current.may("office") else "",
+    }
+
+
+def _backup_trouble() -> str:
+    from webapp.keeping import schedule
+
+    return schedule.trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
+
+
+@bp.app_template_filter("unit_symbol")
+def unit_symbol(unit: str) -> str:
+    """Return the sign of a unit code, or the code itself where it has none."""
+    try:
+        return units.symbol(unit)
+    except ValueError:
+        return unit
+
+
+@bp.app_template_filter("change")
+def change(row: dict[str, Any] | None) -> str:
+    """Return one side of a change of the registry in a line."""
+    return ", ".join(f"{name} {value}" for name, value in (row or {}).items() if value not in (None, ""))
+
+
+@bp.app_template_filter("local_time")
+def local_time(stamp: str | None) -> str:
+    """Return a UTC time as the house's clock shows it, to the minute."""
+    return _at_house(stamp).strftime("%Y-%m-%d %H:%M") if stamp else ""
+
+
+@bp.app_template_filter("local_clock")
+def local_clock(stamp: str | None) -> str:
+    """Return the minute of a UTC time as the house's clock shows it."""
+    return _at_house(stamp).strftime("%H:%M") if stamp else ""
+
+
+@bp.app_template_filter("house_day")
+def house_day(seconds: float) -> str:
+    """Return the day of a time since 1970 [s] as the house's clock shows it: 2 Dec 2026."""
+    day = _at_house(datetime.fromtimestamp(seconds, UTC).isoformat())
+    return f"{day.day} {day:%b %Y}"
+
+
+@bp.app_template_filter("pair_with")
+def pair_with(one: Any, other: Any) -> tuple[Any, Any]:
+    """Return the two together, for a list that has both."""
+    return one, other
+
+
+@bp.app_template_filter("rule_words")
+def rule_words(rule: dict[str, Any]) -> str:
+    """Return a rule of readiness in words."""
+    words = {"age_years": "{:g} years in wood", "strength_low": "from {:g} % vol", "strength_high": "to {:g} % vol",
+             "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}  # fmt: skip
+    return ", ".join(text.format(rule[name]) for name, text in words.items() if rule.get(name) is not None)
+
+
+def _at_house(stamp: str) -> datetime:
+    from webapp.book.house import registry
+
+    return datetime.fromisoformat(stamp).astimezone(registry.zone(current.book))

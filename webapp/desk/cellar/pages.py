@@ -1,0 +1,156 @@
+"""The cellar: ferments with their forecast, casks against casks like them, the warehouse as a map."""
+
+from __future__ import annotations
+
+import json
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import abort, render_template, request
+
+from webapp.access import current, needs
+from webapp.book.cellar import casks, ferments
+from webapp.book.cellar.casks import YEAR_S, Cask
+from webapp.book.fold import queries
+from webapp.book.house import registry
+from webapp.desk.blueprint import bp
+from webapp.desk.cellar.warehouse import areas_of
+from webapp.trade.marks import BadMark, parse_mark
+
+PAGES = (("ferments", "Ferments", "/desk/cellar"), ("casks", "Casks", "/desk/cellar/casks"),
+         ("map", "Warehouse", "/desk/cellar/map"), ("ready", "Ready", "/desk/cellar/ready"),
+         ("house", "House rules", "/desk/cellar/house"))  # fmt: skip
+COUNTS = {
+    "gravity": "by the fall of gravity", "law_1880": "as the law of 1880 presumed", "wash": "by the wash as measured",
+    "low_wines": "by low wines", "spirits": "by spirits and feints",
+}  # fmt: skip
+VERDICTS = {
+    "usual": "", "leak": "a leak?", "slip": "a slip of the glass?", "other_cask": "another cask?", "gain": "gained",
+}  # fmt: skip
+PLACE_CODES = ("places_swapped", "place_differs", "cask_missing", "not_in_book")
+SORTS = {
+    "place": "place", "loss": "loss a year", "age": "age", "lpa": "pure alcohol",
+}  # fmt: skip
+
+
+@bp.get("/cellar")
+@needs("floor")
+def ferments_page() -> Any:
+    """List ferments, those under way first, each with its last reading and when it will end."""
+    found = ferments.ferments(current.book, 60)
+    under_way = [one for one in found if not one["ended_at"]]
+    past = [one for one in found if one["ended_at"]]
+    return render_template("desk/cellar/ferments.html", under_way=under_way, past=past, pages=PAGES)
+
+
+@bp.get("/cellar/ferments/<fill>")
+@needs("floor")
+def ferment_page(fill: str) -> Any:
+    """Show one ferment: its curve and what is expected, its readings, and the counts of its alcohol side by side."""
+    found = ferments.ferment(current.book, fill)
+    if found is None or not any(row["mark"] == found["mark"] for row in registry.vessels(current.book, "fermenter")):
+        abort(404, "The book has no such ferment. Look for it in the list of ferments.")
+    points = [[_seconds(line["at"]), line["gravity"]] for line in found["readings"]]
+    temps = [[_seconds(line["at"]), line["temp_c"]] for line in found["readings"] if line["temp_c"] is not None]
+    gravity: dict[str, Any] = {"title": "Gravity", "yLabel": "SG", "yDecimals": 3, "xIsTime": True, "height": 260,
+                               "series": [{"label": "gravity", "points": points}]}  # fmt: skip
+    if found["forecast"].get("curve_s"):
+        gravity["expected"] = {"label": "expected", "points": found["forecast"]["curve_s"]}
+    warmth: dict[str, Any] = {"title": "Mash temperature", "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
+                              "height": 180, "series": [{"label": "mash", "points": temps}]}  # fmt: skip
+    charts = [one for one in (gravity, warmth) if len(one["series"][0]["points"]) > 1]
+    asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
+    counts = ferments.counts(current.book, found)
+    return render_template("desk/cellar/ferment.html", ferment=found, counts=counts, words=COUNTS, asked=asked,
+                           charts=json.dumps(charts), pages=PAGES)  # fmt: skip
+
+
+@bp.get("/cellar/casks")
+@needs("floor")
+def casks_page() -> Any:
+    """List casks that hold something: loss a year beside that of casks like it."""
+    sort, area = request.args.get("sort", "place"), request.args.get("area", "")
+    found = [cask for cask in casks.casks(current.book) if cask.holds]
+    areas = sorted({cask.area for cask in found})
+    shown = [cask for cask in found if not area or cask.area == area]
+    now = datetime.now(UTC)
+    keys: dict[str, Any] = {
+        "loss": lambda cask: -(cask.loss if cask.loss is not None else -1e9),
+        "age": lambda cask: -(cask.age_years(now) or 0),
+        "lpa": lambda cask: -(cask.holds.get("lpa_l") or 0),
+    }  # fmt: skip
+    if sort in keys:
+        shown.sort(key=keys[sort])
+    return render_template("desk/cellar/casks.html", casks=shown, now=now, sort=sort, area=area, areas=areas,
+                           sorts=SORTS, verdicts=VERDICTS, pages=PAGES)  # fmt: skip
+
+
+@bp.get("/cellar/casks/<mark>")
+@needs("floor")
+def cask_page(mark: str) -> Any:
+    """Show how a cask has moved: pure alcohol, strength and scores over the years, forecast for a day, notes."""
+    everyone = casks.casks(current.book)
+    cask = next((one for one in everyone if one.row["mark"] == _mark(mark)), None)
+    if cask is None:
+        abort(404, f"The book knows no cask {mark[:16]}. Look for it in the list of casks.")
+    day, wrong = _day(request.args.get("on", ""))
+    forecast = cask.at(day) if day else None
+    groups = casks.Alike(everyone).groups(cask)
+    alike = next((group for group in reversed(groups) if len(group) >= 3), groups[1])
+    asked = queries.for_card(current.book, cask.row["mark"])
+    return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
+                           alike=alike[:12], asked=asked, now=datetime.now(UTC), verdicts=VERDICTS, pages=PAGES,
+                           charts=json.dumps(_charts(cask)))  # fmt: skip
+
+
+def _charts(cask: Cask) -> list[dict[str, Any]]:
+    """Return pure alcohol and strength with a year and two to come, and the scores."""
+    made: list[dict[str, Any]] = []
+    for name, key, title, unit in (("pure alcohol", "lpa", "Pure alcohol", "L"),
+                                   ("strength", "strength_pct", "Strength", "% vol")):  # fmt: skip
+        points = [[one["at_s"], one[key]] for one in cask.gauges]
+        chart: dict[str, Any] = {"title": title, "yLabel": unit, "yDecimals": 1, "xIsTime": True, "height": 200,
+                                 "series": [{"label": name, "points": points}]}  # fmt: skip
+        ahead = [(years, cask.at(datetime.fromtimestamp(points[-1][0] + years * YEAR_S, UTC))) for years in (1, 2)]
+        expected = [[points[-1][0] + years * YEAR_S, told[key]["at"]] for years, told in ahead if told]
+        if expected:
+            chart["expected"] = {"label": "expected", "points": [points[-1], *expected]}
+        made.append(chart)
+    scores = [[_seconds(one["at"]), one["score"]] for one in cask.tastings]
+    if len(scores) > 1:
+        made.append({"title": "Scores", "yLabel": "of 10", "yDecimals": 1, "xIsTime": True, "height": 160,
+                     "series": [{"label": "score", "points": scores}]})  # fmt: skip
+    return [one for one in made if len(one["series"][0]["points"]) > 1]
+
+
+@bp.get("/cellar/map")
+@needs("floor")
+def map_page() -> Any:
+    """Show the warehouse as its places, with what a stock count found elsewhere."""
+    site = registry.site(current.book)
+    names = {area["id"]: area["name"] for area in site.get("areas") or [] if isinstance(area, dict)}
+    asked = [query for query in queries.open_queries(current.book) if query["code"] in PLACE_CODES]
+    found = areas_of(casks.casks(current.book), names, {query["mark"] for query in asked})
+    return render_template("desk/cellar/map.html", areas=found, asked=asked, verdicts=VERDICTS, pages=PAGES)
+
+
+def _mark(text: str) -> str:
+    try:
+        return parse_mark(text)
+    except BadMark:
+        return ""
+
+
+def _day(text: str) -> tuple[datetime | None, str]:
+    """Return the day asked for; a year from now where none was."""
+    if not text:
+        return datetime.fromtimestamp(datetime.now(UTC).timestamp() + YEAR_S, UTC), ""
+    try:
+        day = datetime.fromisoformat(text[:10]).replace(tzinfo=UTC)
+    except ValueError:
+        return None, "That is no day. Pick one, such as 2027-05-01."
+    return day, ""
+
+
+def _seconds(at: str) -> float:
+    return datetime.fromisoformat(at).timestamp()

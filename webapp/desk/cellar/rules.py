@@ -1,0 +1,146 @@
+"""The house's own rules of the cellar: when a cask is ready, what is due how often, the words of tasting."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import flash, redirect, render_template, request, url_for
+from flask_wtf import FlaskForm
+from wtforms import StringField, TextAreaField
+from wtforms.validators import Length, Optional, ValidationError
+
+from webapp.access import current, needs
+from webapp.book.cellar import casks
+from webapp.book.cellar.casks import Cask
+from webapp.book.house import registry
+from webapp.desk.blueprint import bp
+from webapp.desk.cellar.pages import PAGES, VERDICTS
+from webapp.desk.forms import figure, is_figure
+from webapp.trade.maturing import lacks_of
+
+FIGURES = ("age_years", "strength_low", "strength_high", "score_low", "loss_high")
+LACKS = {
+    "too_young": "too young", "too_weak": "too weak", "too_strong": "too strong", "score_low": "score too low",
+    "not_tasted": "not tasted", "loses_much": "loses much: look at it", "not_gauged": "not gauged",
+}  # fmt: skip
+# Name, words, unit, what is taken where nobody has said: as static/jobs/cellar/due.js.
+DUE = (
+    ("ferment_h", "Read a ferment every", "h", 20), ("regauge_months", "Regauge a cask every", "months", 12),
+    ("sample_months", "Sample a cask every", "months", 0), ("taste_months", "Taste a cask every", "months", 0),
+    ("instrument_days", "Tell of an instrument's check before", "days", 14),
+)  # fmt: skip
+WORDS_MOST, SCORES_MOST, RULES_MOST = 40, 8, 40
+
+
+def at_least_nothing(form: FlaskForm, field: StringField) -> None:
+    """Refuse what is no figure, a figure below nothing, or one beyond all use."""
+    is_figure(form, field)
+    value = figure(field)
+    if value is not None and not 0 <= value <= 10_000:
+        raise ValidationError("Type a figure from 0 up, or leave it empty.")
+
+
+class RuleForm(FlaskForm):
+    """When casks of one spirit are ready; what is empty is not asked for."""
+
+    what = StringField("Spirit, as the book names it; empty for all", [Optional(), Length(max=80)])
+    age_years = StringField("In wood at least [years]", [at_least_nothing])
+    strength_low = StringField("Strength from [% vol]", [at_least_nothing])
+    strength_high = StringField("Strength to [% vol]", [at_least_nothing])
+    score_low = StringField("Score at least [of 10]", [at_least_nothing])
+    loss_high = StringField("Loss at most [% a year]", [at_least_nothing])
+
+
+class HouseForm(FlaskForm):
+    """What is due how often, and the words of tasting."""
+
+    ferment_h = StringField("", [at_least_nothing])
+    regauge_months = StringField("", [at_least_nothing])
+    sample_months = StringField("", [at_least_nothing])
+    taste_months = StringField("", [at_least_nothing])
+    instrument_days = StringField("", [at_least_nothing])
+    words = TextAreaField("Words for nose and mouth, one a line", [Optional(), Length(max=2000)])
+    scores = TextAreaField("Scores beside nose, mouth, wood and fault, one a line", [Optional(), Length(max=400)])
+
+
+@bp.get("/cellar/ready")
+@needs("floor")
+def ready_page() -> Any:
+    """List casks that are ready by the distiller's own rule, and those that lack one thing."""
+    return _ready(RuleForm(None))
+
+
+@bp.post("/cellar/ready")
+@needs("distiller")
+def set_ready_rule() -> Any:
+    """Set the rule of one spirit, or of all; no figure at all takes it out."""
+    form = RuleForm(request.form)
+    if not form.validate():
+        return _ready(form), 422
+    _keep_rule(_rules(registry.site(current.book)), form)
+    flash("Kept.", "entered")
+    return redirect(url_for("desk.ready_page"))
+
+
+def _ready(form: RuleForm) -> str:
+    rules = _rules(registry.site(current.book))
+    now = datetime.now(UTC)
+    judged = [(cask, _lacks(cask, rules, now)) for cask in casks.casks(current.book) if cask.holds]
+    ready = [cask for cask, lacks in judged if lacks == []]
+    nearly = [(cask, lacks) for cask, lacks in judged if lacks and len(lacks) == 1]
+    changed = [one for one in registry.changes(current.book, 1000) if "ready_rules" in (one["after"] or {})][:5]
+    return render_template("desk/cellar/ready.html", form=form, rules=rules, ready=ready, nearly=nearly, now=now,
+                           words=LACKS, changed=changed, verdicts=VERDICTS, pages=PAGES)  # fmt: skip
+
+
+def _rules(site: dict[str, Any]) -> list[dict[str, Any]]:
+    said = site.get("ready_rules")
+    return [rule for rule in said if isinstance(rule, dict)] if isinstance(said, list) else []
+
+
+def _lacks(cask: Cask, rules: list[dict[str, Any]], now: datetime) -> list[str] | None:
+    """Return what a cask lacks by the rule of its spirit, else by that for all; None where there is no rule."""
+    said = [str((cask.holds or {}).get(name) or "").lower() for name in ("what", "material")]
+    own = next((rule for rule in rules if rule.get("what") and str(rule["what"]).lower() in said), None)
+    rule = own or next((rule for rule in rules if not rule.get("what")), None)
+    if rule is None:
+        return None
+    facts = {"age_years": cask.age_years(now), "strength_pct": (cask.holds or {}).get("strength_pct"),
+             "score": cask.score, "loss_pct_year": cask.loss}  # fmt: skip
+    return lacks_of(rule, facts)
+
+
+def _keep_rule(rules: list[dict[str, Any]], form: RuleForm) -> None:
+    assert current.person
+    what = (form.what.data or "").strip()
+    kept = [rule for rule in rules if str(rule.get("what") or "").lower() != what.lower()]
+    made = {name: value for name in FIGURES if (value := figure(form[name])) is not None}
+    if made:
+        kept.append({"what": what, **made})
+    registry.set_site(current.book, {"ready_rules": kept[-RULES_MOST:]}, by=current.person["code"])
+
+
+@bp.route("/cellar/house", methods=["GET", "POST"])
+@needs("distiller")
+def cellar_house_page() -> Any:
+    """Set what is due how often, and the house's words and scores of tasting."""
+    site = registry.site(current.book)
+    due = site.get("due") or {}
+    tasting = site.get("tasting") or {}
+    shown = {name: f"{due.get(name, default):g}" for name, _, _, default in DUE}
+    shown |= {"words": "\n".join(tasting.get("words") or []), "scores": "\n".join(tasting.get("scores") or [])}
+    form = HouseForm(data=shown)
+    if request.method == "POST" and form.validate():
+        assert current.person
+        kept = {name: value for name, _, _, _ in DUE if (value := figure(form[name])) is not None}
+        words = {"words": _lines(form.words.data, WORDS_MOST), "scores": _lines(form.scores.data, SCORES_MOST)}
+        registry.set_site(current.book, {"due": kept, "tasting": words}, by=current.person["code"])
+        flash("Kept. Phones have it with their next cards.", "entered")
+        return redirect(url_for("desk.cellar_house_page"))
+    status = 422 if request.method == "POST" else 200
+    return render_template("desk/cellar/house_rules.html", form=form, due=DUE, pages=PAGES), status
+
+
+def _lines(text: str | None, most: int) -> list[str]:
+    return list(dict.fromkeys(line.strip()[:30] for line in (text or "").splitlines() if line.strip()))[:most]

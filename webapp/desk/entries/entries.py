@@ -1,0 +1,213 @@
+"""Every entry, with filters, one page each, and the files that leave the house."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import Response, abort, flash, redirect, render_template, request, url_for
+
+import webapp.kinds
+from webapp.access import current, needs
+from webapp.book import intake
+from webapp.book.fold import queries, row_reader
+from webapp.book.house import devices, registry
+from webapp.book.lineage import lineage
+from webapp.book.record import log
+from webapp.desk.blueprint import bp, local_time
+from webapp.desk.forms import AnswerForm
+from webapp.desk.shown import fields_of, figures_of, line
+from webapp.kinds import as_data, as_form
+
+PAGE = 100
+BOOK_NO_MOST = 2**53 - 1
+FILTERS = ("kind", "mark", "person", "device", "since", "until")
+
+
+def _filters() -> dict[str, Any]:
+    wanted: dict[str, Any] = {name: request.args.get(name, "").strip() or None for name in FILTERS}
+    for name in ("since", "until"):
+        if wanted[name]:
+            try:
+                datetime.fromisoformat(wanted[name])
+            except ValueError:
+                abort(400, f"{wanted[name][:20]} is no day. Pick one, such as 2025-09-24.")
+    return wanted
+
+
+@bp.get("/entries")
+@needs("floor")
+def entries_page() -> Any:
+    """Show entries, newest first, a page at a time."""
+    wanted = _filters()
+    before = min(request.args.get("before", 0, type=int), BOOK_NO_MOST) or None
+    rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
+    more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
+    lines = [line(current.book, row) for row in rows[:PAGE]]
+    states = queries.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
+    return render_template(
+        "desk/entries/entries.html",
+        lines=lines,
+        states=states,
+        wanted=wanted,
+        more=more,
+        kinds=webapp.kinds.ALL,
+        phones=_phones(),
+    )
+
+
+@bp.get("/entries/<entry_id>")
+@needs("floor")
+def entry_page(entry_id: str) -> Any:
+    """Show one entry as read and as computed, what it amends, what amended it, its queries and answers."""
+    row = log.get(current.book, entry_id)
+    if row is None:
+        abort(404, "The book has no such entry. It may still wait on a phone.")
+    read = row_reader.read_as_folded(current.book, row)
+    return render_template(
+        "desk/entries/entry.html",
+        row=line(current.book, row),
+        body=row["entry"],
+        read=read,
+        fields=fields_of(read) if read else [],
+        figures=figures_of(read) if read else [],
+        family=_story(entry_id),
+        phone=_phones().get(row["device"]),
+        asked=queries.for_entry(current.book, entry_id),
+        form=AnswerForm(),
+        traces=[subject.key for subject in lineage.subjects_of(current.book, entry_id)][:1],
+    )
+
+
+def _phones() -> dict[str, str]:
+    return {phone["id"]: phone["name"] for phone in devices.devices(current.book)}
+
+
+def _story(entry_id: str) -> list[dict[str, Any]]:
+    """Return the chain of amendments and answers an entry belongs to, oldest first; empty where it stands alone."""
+    family = log.family(current.book, entry_id)
+    rows = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
+    return [line(current.book, row) for row in rows] if len(rows) > 1 else []
+
+
+@bp.route("/entries/<entry_id>/amend", methods=["GET", "POST"])
+@needs("distiller")
+def amend(entry_id: str) -> Any:
+    """Show the entry's own form filled in; what is sent becomes a new entry that amends it, with the reason."""
+    row = log.get(current.book, entry_id)
+    kind = webapp.kinds.get(row["kind"]) if row else None
+    if row is None or kind is None or kind.name == "answer":
+        abort(404, "There is no such entry to amend.")
+    body = row["entry"]
+    form = as_form.form_class(kind)()
+    problems: list[dict[str, Any]] = []
+    reason = request.form.get("reason", "").strip()
+    if request.method == "GET":
+        _fill(form, body, request.args)
+    elif form.validate() and reason:
+        result = _enter(row, body, form, reason)
+        if result["settled"] != "refused":
+            flash("Amended. The original stays legible.", "entered")
+            return redirect(url_for("desk.entry_page", entry_id=result["id"]))
+        problems = result["problems"]
+    elif not reason:
+        problems = [{"field": "reason", "words": "Say why it is amended, in a few words."}]
+    return render_template(
+        "desk/entries/amend.html", form=form, kind=kind, row=line(current.book, row), problems=problems, reason=reason
+    ), 200 if request.method == "GET" else 422
+
+
+def _fill(form: Any, body: dict[str, Any], suggested: Any) -> None:
+    for name, value in body["values"].items():
+        if name not in form:
+            continue
+        form[name].data = value.get("raw")
+        if f"{name}_unit" in form:
+            form[f"{name}_unit"].data = value.get("unit")
+        if f"{name}_instrument" in form:
+            form[f"{name}_instrument"].data = value.get("instrument")
+    # A likely figure that was tapped in the list of queries: `?field=gravity&raw=1.034&unit=SG`.
+    name = suggested.get("field", "")
+    if name in form and name in [spec.name for spec in form.kind.fields]:
+        form[name].data = suggested.get("raw", "")
+        if f"{name}_unit" in form:
+            form[f"{name}_unit"].data = suggested.get("unit", "")
+    form.read_at.data = _minute(body["read_at"])
+    form.remark.data = body.get("remark", "")
+
+
+def _minute(read_at: str) -> str:
+    return local_time(read_at).replace(" ", "T")
+
+
+def _enter(row: dict[str, Any], body: dict[str, Any], form: Any, reason: str) -> dict[str, Any]:
+    assert current.person
+    read_at = body["read_at"]
+    if form.read_at.data and form.read_at.data != _minute(read_at):
+        read_at = registry.at_house(current.book, form.read_at.data)
+    return intake.enter_page_entry(
+        current.book,
+        kind=row["kind"],
+        mark=row["mark"],
+        values=as_form.entry_values(form),
+        person=current.person["code"],
+        role=(current.person.get("roles") or [""])[0],
+        read_at=read_at,
+        remark=form.remark.data or "",
+        amends=row["id"],
+        reason=reason,
+        now=datetime.now(UTC),
+    )
+
+
+@bp.get("/entries.json")
+@needs("floor")
+def entries_json() -> Response:
+    """Send the filtered entries as JSON lines: each as handed in, with what the book added."""
+
+    def lines() -> Iterator[str]:
+        for row in log.walk(current_book, **wanted):
+            kept = {name: row[name] for name in ("book_no", "received_at", "skew_s", "digest", "via")}
+            yield json.dumps({**row["entry"], "book": kept}, ensure_ascii=False) + "\n"
+
+    current_book, wanted = current.book, _filters()
+    name = f"cellarslate-entries-{datetime.now(UTC):%Y-%m-%d}.jsonl"
+    return Response(lines(), mimetype="application/jsonl", headers=_attached(name))
+
+
+@bp.get("/entries.csv")
+@needs("floor")
+def entries_csv() -> Response:
+    """Send the filtered entries of one kind as CSV: as read, canonical, computed, side by side."""
+    wanted = _filters()
+    kind = webapp.kinds.get(wanted["kind"] or "")
+    if kind is None:
+        abort(400, "Pick one kind first: each has its own columns.")
+
+    def lines() -> Iterator[str]:
+        # The byte order mark makes office programs read it as UTF-8.
+        yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
+        for row in log.walk(book, **wanted):
+            read = row_reader.read_as_folded(book, row)
+            assert read
+            asked = queries.queries_by_entry(book, [row["id"]]).get(row["id"], [])
+            meta = {**row, "queries": " ".join(query["code"] for query in asked)}
+            yield _csv_line(as_data.csv_row(kind, read, meta))
+
+    book = current.book
+    name = f"cellarslate-{kind.name}-{datetime.now(UTC):%Y-%m-%d}.csv"
+    return Response(lines(), mimetype="text/csv", headers=_attached(name))
+
+
+def _csv_line(cells: list[str]) -> str:
+    out = io.StringIO()
+    csv.writer(out).writerow(cells)
+    return out.getvalue()
+
+
+def _attached(name: str) -> dict[str, str]:
+    return {"Content-Disposition": f'attachment; filename="{name}"'}

@@ -1,0 +1,92 @@
+"""The list the distiller opens after work: what the book asks, with three answers to each."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import flash, redirect, render_template, request, url_for
+
+from webapp.access import current, needs
+from webapp.book import intake
+from webapp.book.fold import queries
+from webapp.book.periods import notices
+from webapp.book.record import log
+from webapp.desk.blueprint import bp
+from webapp.desk.forms import AnswerForm
+from webapp.desk.shown import line
+
+SHOWN_MOST = 200
+
+
+@bp.get("/")
+@needs("floor")
+def queries_page() -> Any:
+    """Show open queries, the heaviest first; notes only when asked for."""
+    weight = request.args.get("weight") or None
+    mark = request.args.get("mark") or None
+    found = queries.open_queries(current.book, weight=weight, mark=mark, limit=SHOWN_MOST)
+    if weight is None:
+        found = [query for query in found if query["weight"] != "note"]
+    rows = {query["entry"]: log.get(current.book, query["entry"]) for query in found}
+    lines = {entry: line(current.book, row) for entry, row in rows.items() if row}
+    return render_template(
+        "desk/entries/queries.html",
+        found=found,
+        groups=by_entry(found),
+        lines=lines,
+        counts=queries.counts(current.book),
+        weight=weight,
+        mark=mark,
+        form=AnswerForm(),
+        most=SHOWN_MOST,
+        notices=[] if weight or mark else notices.notices(current.book, datetime.now(UTC)),
+    )
+
+
+def by_entry(found: list[dict[str, Any]]) -> list[list[dict[str, Any]]]:
+    """Return queries with those to one entry together, in the order of the first of each."""
+    groups: dict[str, list[dict[str, Any]]] = {}
+    for query in found:
+        groups.setdefault(query["entry"], []).append(query)
+    return list(groups.values())
+
+
+bp.add_url_rule("/queries", "queries", lambda: redirect(url_for("desk.queries_page")))
+
+
+@bp.post("/entries/<entry_id>/answer")
+@needs("distiller")
+def answer(entry_id: str) -> Any:
+    """Enter an answer: it stands, or it is struck, with the reason. An entry like any other."""
+    form = AnswerForm()
+    back = request.form.get("back") or url_for("desk.queries_page")
+    if not back.startswith("/desk"):
+        back = url_for("desk.queries_page")
+    if not form.validate():
+        flash("Not answered: " + " ".join(words for errors in form.errors.values() for words in errors), "stop")
+        return redirect(back)
+    assert current.person
+    now = datetime.now(UTC)
+    values = {
+        "entry": {"raw": entry_id},
+        "verdict": {"raw": form.verdict.data},
+        "reason": {"raw": form.reason.data.strip()},
+    }
+    if form.query.data:
+        values["query"] = {"raw": form.query.data}
+    result = intake.enter_page_entry(
+        current.book,
+        kind="answer",
+        mark="",
+        values=values,
+        person=current.person["code"],
+        role=(current.person.get("roles") or [""])[0],
+        read_at=now.isoformat(timespec="seconds"),
+        now=now,
+    )
+    if result["settled"] == "refused":
+        flash("Not answered: " + " ".join(p["words"] for p in result["problems"]), "stop")
+    else:
+        flash("It stands." if form.verdict.data == "stands" else "Struck. The entry stays legible.", "entered")
+    return redirect(back)

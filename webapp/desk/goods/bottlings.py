@@ -1,0 +1,82 @@
+"""A batch in bottles: the gauge and what its label may say, the checks of the line, cases, and what was lost."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+from flask import abort, render_template, request
+
+from webapp.access import current, needs
+from webapp.book.checks.product_limits import CAUTION, bottled_at_least, says
+from webapp.book.goods import bottlings
+from webapp.book.house import registry
+from webapp.desk.blueprint import bp
+from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
+from webapp.trade.errors import OutOfDomain
+from webapp.trade.proof import proof_from_strength
+from webapp.words import sentence
+
+Levels = list[tuple[float, str]]
+
+
+@bp.get("/bottlings")
+@needs("floor")
+def bottling_page() -> Any:
+    """Show one batch by its name: gauges, checks, closes, and where its pure alcohol went."""
+    name = request.args.get("batch", "").strip()[:80]
+    found = bottlings.batch(current.book, name) if name else None
+    if found is None:
+        abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
+    return render_template(
+        "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
+        charts=[chart | {"json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
+        caution=sentence(CAUTION),
+    )  # fmt: skip
+
+
+def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any] | None:
+    """Return what a label may say by a tank gauge, and how many bottles it fills. None where it has no strength."""
+    strength, volume = gauge["figures"].get("true_strength"), gauge["figures"].get("volume_20")
+    if strength is None or not 1 <= strength <= 97.2:
+        return None
+    least = bottled_at_least(batch["what"], registry.site(current.book))
+    size_l = batch["limits"]["size_l"]
+    try:
+        bottles = bottles_of(volume, size_l * 1000.0) if volume is not None and size_l else None
+    except OutOfDomain:
+        bottles = None
+    return {
+        "gauge": gauge, "strength": strength, "proof": proof_from_strength(strength), "volume": volume,
+        "low": label_low_pct(strength), "high": label_high_pct(strength), "bottles": bottles,
+        "least": sentence(says(least)) if least else "", "said": gauge["values"].get("label_strength"),
+    }  # fmt: skip
+
+
+def _charts(batch: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return fill and strength over time, with the label and what may be."""
+    limits, found = batch["limits"], []
+    fill, label, off = limits["fill_pct"], limits["label_pct"], limits["strength_pct"]
+    levels = [(100.0, "label")]
+    if fill:
+        levels += [(100.0 - fill, "least")] + ([(100.0 + fill, "most")] if limits["is_us"] else [])
+    found.append(_chart(batch, "fill_found", "Fill, on average", "% of the label", levels))
+    levels = [(label, "label"), (label - off, "least"), (label + off, "most")] if label else []
+    found.append(_chart(batch, "strength_found", "Strength in the bottles", "% vol", levels))
+    return [chart for chart in found if len(chart["points"]) > 1]
+
+
+def _chart(batch: Mapping[str, Any], name: str, title: str, unit: str, levels: Levels) -> dict[str, Any]:
+    points = [[check["at"], check["values"][name]] for check in batch["checks"] if name in check["values"]]
+    shown = [{"y": y, "label": words} for y, words in levels]
+    return {"title": title, "unit": unit, "decimals": 1, "points": points, "levels": shown}
+
+
+def _balance(batch: Mapping[str, Any]) -> dict[str, float] | None:
+    """Return the first gauge against all that went out of the batch. [L pure alcohol]; None before a close."""
+    first = next((gauge["figures"].get("lpa") for gauge in batch["gauges"] if gauge["figures"].get("lpa")), None)
+    if not first or not batch["closes"]:
+        return None
+    bottled = batch["sums"]["lpa_l"]
+    return {"gauged": first, "bottled": bottled, "off": first - bottled, "off_pct": (first - bottled) / first * 100.0}

@@ -1,0 +1,52 @@
+"""Bottled goods on hand, and where cases went."""
+
+from __future__ import annotations
+
+import csv
+import io
+from typing import Any
+
+from flask import Response, render_template
+
+from webapp.access import current, needs
+from webapp.book.goods import goods
+from webapp.book.periods.periods import litres, proof_gallons
+from webapp.desk.blueprint import bp
+from webapp.kinds.as_data import cell
+
+REMOVALS = ("at", "happened", "cases", "bottles", "case_from", "case_to", "document", "to_whom", "batch", "lot_mark",
+            "entry")  # fmt: skip
+REMOVALS_SHOWN_MOST = 200
+
+
+@bp.get("/bottled")
+@needs("floor")
+def bottled_page() -> Any:
+    """List every bottling with its bottles on hand, and the last removals."""
+    found = goods.bottlings(current.book)
+    gone = _removals(found)
+    return render_template(
+        "desk/goods/bottled.html", found=found, gone=gone[:REMOVALS_SHOWN_MOST], n=len(gone), litres=litres,
+        proof_gallons=proof_gallons,
+    )  # fmt: skip
+
+
+@bp.get("/bottled.csv")
+@needs("floor")
+def bottled_csv() -> Response:
+    """Send every removal of bottled goods as CSV, newest first."""
+    out = io.StringIO()
+    writer = csv.writer(out)
+    writer.writerow(REMOVALS)
+    writer.writerows([cell(line[name]) for name in REMOVALS] for line in _removals(goods.bottlings(current.book)))
+    headers = {"Content-Disposition": 'attachment; filename="cellarslate-bottled-goods.csv"'}
+    return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=headers)
+
+
+def _removals(found: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    by_id = {one["id"]: one for one in found}
+    lines = [
+        line | {name: by_id[line["bottling"]].get(name) or "" for name in ("batch", "lot_mark")}
+        for line in goods.removals(current.book, by_id)
+    ]
+    return sorted(lines, key=lambda line: (line["at"], line["id"]), reverse=True)

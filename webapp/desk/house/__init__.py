@@ -1,0 +1,1 @@
+"""The house at the desk: people, phones, instruments, ranges and limits, settings."""

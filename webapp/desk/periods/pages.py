@@ -1,0 +1,125 @@
+"""Months and quarters of the tax accounts: seen, closed with a name, printed, and sent out."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import Response, abort, flash, redirect, render_template, request, url_for
+
+from webapp.access import current, needs
+from webapp.book.house import registry
+from webapp.book.periods import closes, periods
+from webapp.book.periods.warnings import warnings
+from webapp.book.periods.words import CAUTION
+from webapp.book.record.errors import BookError
+from webapp.desk.blueprint import bp, local_time
+from webapp.desk.periods.rows import as_json, csv_rows, rounding, rows_of, title_of
+
+
+def _period(name: str) -> periods.Period:
+    try:
+        return periods.period(current.book, name, datetime.now(UTC))
+    except BookError as error:
+        abort(404, str(error))
+
+
+@bp.get("/periods")
+@needs("floor")
+def periods_page() -> Any:
+    """List every quarter and month with what was on hand at its end, newest first."""
+    found = periods.periods(current.book, datetime.now(UTC))
+    return render_template("desk/periods/periods.html", found=found, litres=periods.litres, title_of=title_of)
+
+
+@bp.get("/periods/<name>")
+@needs("floor")
+def period_page(name: str) -> Any:
+    """Show one period: as stated, as now known, what stands against closing it, and what came late."""
+    period = _period(name)
+    return render_template(
+        "desk/periods/period.html",
+        period=period,
+        rows_of=rows_of,
+        rounding=rounding,
+        title_of=title_of,
+        notices=warnings(current.book, period),
+        late=closes.late_entries(current.book) if _has_adjustments(period) or period.differs else [],
+        ready=_draft(name)[0] is not None,
+        caution=CAUTION,
+    )
+
+
+def _has_adjustments(period: periods.Period) -> bool:
+    return any(line.of for account in period.accounts for line in (*account.ins, *account.outs))
+
+
+def _draft(name: str) -> tuple[closes.Draft | None, str]:
+    try:
+        return closes.draft(current.book, name, datetime.now(UTC)), ""
+    except BookError as error:
+        return None, str(error)
+
+
+@bp.route("/periods/<name>/close", methods=["GET", "POST"])
+@needs("distiller")
+def period_close(name: str) -> Any:
+    """Ask once more, then close: the figures that were shown are signed by who sends them."""
+    period = _period(name)
+    assert current.person
+    wrong = ""
+    if request.method == "POST":
+        if request.form.get("sure") != "yes":
+            wrong = "Tick that you have looked at the figures, then close."
+        else:
+            try:
+                digest = request.form.get("digest", "")
+                closes.close(current.book, name, current.person["code"], digest, datetime.now(UTC))
+            except BookError as error:
+                wrong = str(error)
+            else:
+                flash(f"{name} is closed. What comes to light now is adjusted in the first open month.", "entered")
+                return redirect(url_for("desk.period_page", name=name))
+    draft, why_not = _draft(name)
+    return render_template(
+        "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, litres=periods.litres,
+        title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
+    ), 422 if request.method == "POST" else 200  # fmt: skip
+
+
+@bp.get("/periods/<name>.csv")
+@needs("floor")
+def period_csv(name: str) -> Response:
+    """Send a period as CSV: one row a line, as stated and as now known."""
+    out = io.StringIO()
+    csv.writer(out).writerows(csv_rows(_period(name)))
+    return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(f"{name}.csv"))
+
+
+@bp.get("/periods/<name>.json")
+@needs("floor")
+def period_json(name: str) -> Response:
+    """Send a period as JSON, with exact microlitres, notices and closes."""
+    period = _period(name)
+    whole = as_json(period, registry.site(current.book), warnings(current.book, period))
+    text = json.dumps(whole, ensure_ascii=False, indent=1)
+    return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
+
+
+@bp.get("/periods/<name>.pdf")
+@needs("floor")
+def period_pdf(name: str) -> Response:
+    """Send a period as printable pages."""
+    from webapp.desk.periods.paper import paper
+
+    period, now = _period(name), datetime.now(UTC)
+    house = registry.site(current.book).get("name") or "Cellarslate"
+    made = paper(period, house, local_time(now.isoformat(timespec="seconds")), warnings(current.book, period))
+    return Response(made, mimetype="application/pdf", headers=_attached(f"{name}.pdf", "inline"))
+
+
+def _attached(name: str, how: str = "attachment") -> dict[str, str]:
+    return {"Content-Disposition": f'{how}; filename="cellarslate-{name}"'}

@@ -1,0 +1,43 @@
+"""Seasons in one sum; casks by kind and year filled."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import abort, render_template, request
+
+from webapp.access import current, needs
+from webapp.book.cellar.years import by_kind_and_year
+from webapp.book.house import registry
+from webapp.book.periods import season
+from webapp.book.periods.periods import litres, proof_gallons
+from webapp.book.record import months
+from webapp.book.record.errors import BookError
+from webapp.desk.blueprint import bp
+
+
+@bp.get("/casks-by-year")
+@needs("floor")
+def casks_by_year_page() -> Any:
+    """Count casks by kind and year filled, now or at the end of a month."""
+    month, until = request.args.get("month", "").strip(), ""
+    zone = str(registry.site(current.book).get("time_zone") or "UTC")
+    if month:
+        try:
+            until = months.begins(months.next_month(months.months_of(month)[-1]), zone)
+        except BookError as error:
+            abort(404, str(error))
+    rows = by_kind_and_year(current.book, until)
+    return render_template(
+        "desk/periods/casks_by_year.html", rows=rows, month=month, litres=litres, proof_gallons=proof_gallons,
+        today=months.month_at(datetime.now(UTC).isoformat(timespec="seconds"), zone),
+    )  # fmt: skip
+
+
+@bp.get("/seasons")
+@needs("floor")
+def seasons_page() -> Any:
+    """Show each season in one sum: does its alcohol close?"""
+    found = season.seasons(current.book, datetime.now(UTC))
+    return render_template("desk/periods/seasons.html", found=found, litres=litres)

@@ -1,0 +1,125 @@
+"""Still runs: the list, each with its curve, cuts, balance and yield, and several beside each other."""
+
+from __future__ import annotations
+
+import json
+from datetime import UTC, datetime
+from typing import Any
+
+from flask import abort, flash, redirect, render_template, request, url_for
+
+from webapp.access import current, needs
+from webapp.book import intake
+from webapp.book.still import feints, runs, wishes, yields
+from webapp.book.still.run_account import balance_of
+from webapp.desk.blueprint import bp
+from webapp.desk.runs.picture import WIDE, bars
+
+BESIDE_MOST = 4
+
+
+@bp.get("/runs")
+@needs("floor")
+def runs_page() -> Any:
+    """List runs, the newest first; tick some to see them beside each other."""
+    found = runs.runs(current.book, limit=100)
+    best = {line["run"] for wish in wishes.wishes(current.book).values() for line in wish["best"].values()}
+    return render_template("desk/runs/runs.html", runs=found, best=best, most=BESIDE_MOST)
+
+
+@bp.get("/runs/<run_id>")
+@needs("floor")
+def run_page(run_id: str) -> Any:
+    """Show one run: curve with cuts, balance, yield, every reading and fraction."""
+    run = runs.run(current.book, run_id)
+    if run is None:
+        abort(404, "The book has no such run. Look for it in the list of runs.")
+    balance = balance_of(current.book, run)
+    wish = wishes.wishes(current.book).get(wishes.fruit_of(run["what"]))
+    return render_template(
+        "desk/runs/run.html",
+        run=run,
+        balance=balance,
+        bars=bars(balance) if balance else [],
+        wide=WIDE,
+        yielded=yields.of_run(current.book, run),
+        best=(wish or {}).get("best", {}).get(run["still"]),
+        plan=wishes.plan_for(wish, run["still"]),
+        curve=json.dumps(curve_of(run)),
+    )
+
+
+@bp.post("/runs/<run_id>/best")
+@needs("distiller")
+def best_run(run_id: str) -> Any:
+    """Name a run the best of its fruit on its still: an entry like any other."""
+    run = runs.run(current.book, run_id)
+    if run is None:
+        abort(404, "The book has no such run. Look for it in the list of runs.")
+    assert current.person
+    why, now = request.form.get("why", "").strip()[:2000], datetime.now(UTC)
+    result = intake.enter_page_entry(
+        current.book,
+        kind="best_run",
+        mark=run["still"],
+        values={"run": {"raw": run_id}} | ({"why": {"raw": why}} if why else {}),
+        person=current.person["code"],
+        role=(current.person.get("roles") or [""])[0],
+        read_at=now.isoformat(timespec="seconds"),
+        now=now,
+    )
+    if result["settled"] == "refused":
+        flash("Not marked: " + " ".join(p["words"] for p in result["problems"]), "stop")
+    else:
+        flash(f"Marked as the best run of {run['what'] or 'this still'}.", "entered")
+    return redirect(url_for("desk.run_page", run_id=run_id))
+
+
+@bp.get("/runs/beside")
+@needs("floor")
+def runs_beside() -> Any:
+    """Show chosen runs side by side: figures, cuts, and their curves over pure alcohol."""
+    ids = list(dict.fromkeys(request.args.getlist("run")))[:BESIDE_MOST]
+    found = [run for run_id in ids if (run := runs.run(current.book, run_id))]
+    lines = [
+        {"run": run, "balance": balance_of(current.book, run), "yielded": yields.of_run(current.book, run),
+         "hearts": next((part for part in run["fractions"] if part["fraction"] == "hearts"), None),
+         "cuts": {cut["event"]: cut for cut in run["cuts"]}}
+        for run in found
+    ]  # fmt: skip
+    curves = json.dumps([curve_of(run) | {"name": run["name"] or run["started_at"][:10]} for run in found])
+    return render_template("desk/runs/beside.html", lines=lines, curves=curves, most=BESIDE_MOST)
+
+
+@bp.get("/runs/yields")
+@needs("floor")
+def yields_page() -> Any:
+    """Show what each ferment gave beside the official flat rates and the house's own years."""
+    found = yields.batches(current.book)
+    return render_template(
+        "desk/runs/yields.html", found=found, years=yields.by_year(found), rates=yields.flat_rates(),
+        year_names=sorted({one["began"][:4] for one in found}),
+    )  # fmt: skip
+
+
+@bp.get("/runs/feints")
+@needs("floor")
+def feints_page() -> Any:
+    """Show the account of feints by fruit."""
+    return render_template("desk/runs/feints.html", lines=feints.account(current.book))
+
+
+@bp.get("/runs/plans")
+@needs("floor")
+def plans_page() -> Any:
+    """Show the cut plans and best runs by fruit, with who, when and why."""
+    return render_template("desk/runs/plans.html", wishes=wishes.wishes(current.book))
+
+
+def curve_of(run: dict[str, Any]) -> dict[str, Any]:
+    """Return what the desk's script draws of a run."""
+    lines = {line["entry"]: line for line in [*run["cuts"], *run["readings"]]}
+    read = sorted((one for one in lines.values() if one.get("true_strength") is not None), key=lambda one: one["at"])
+    points = [[line["at"], line["true_strength"], line.get("flow")] for line in read]
+    cuts = [{"at": c["at"], "event": c["event"], "typed_at": c.get("typed_at")} for c in run["cuts"]]
+    return {"points": points, "cuts": cuts, "started_at": run["started_at"], "ended_at": run["ended_at"]}

@@ -1,0 +1,1 @@
+"""The trace at the desk: the page with its pictures, the lists, and the files."""

@@ -1,0 +1,80 @@
+"""A trace as lists: its parts by sort, the recall list, what stands where. The same for one site and for several."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from typing import Any
+
+from webapp.book.lineage.lineage import Trace
+from webapp.desk.trace.picture import COLUMN, SORTS, Links, with_vats
+
+LISTED_MOST = 60  # of one sort on the page; the files have all
+PARTS_MOST = 12
+TITLES = {
+    "fruit": "Fruit", "opening": "From before this book", "received": "Received from elsewhere",
+    "found": "Not on record", "no_fruit": "No fruit on record",
+    "rest": "Not followed", "ferment": "Ferments", "run": "Runs", "receiver": "Receivers", "can": "Cans",
+    "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "way": "Between sites",
+    "bottling": "Bottlings", "goods_way": "Bottles between sites", "goods": "Received in bottles", "gone": "Gone",
+}  # fmt: skip
+
+
+def made_name(made: Trace, gone: str) -> str:
+    """Return what an outside account is called."""
+    node = made.nodes.get(f"g:{gone}")
+    return node.name if node else {"bottled": "in bottles"}.get(gone, gone.replace("_", " "))
+
+
+def back_links(made: Trace) -> Links:
+    """Return the links of the origin in pure alcohol. [uL] A fill without alcohol yet: in shares of a million."""
+    whole = made.lpa_ul or 1e6
+    return {pair: share * whole for pair, share in made.origin.links.items()}
+
+
+def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list[dict[str, Any]]:
+    """Return the nodes of a direction by sort, each with its share, amount and the parts it came from."""
+    total = total or (1e6 if backward else 0.0)
+    into: dict[str, dict[str, float]] = defaultdict(dict)
+    out: dict[str, dict[str, float]] = defaultdict(dict)
+    for (source, target), weight in links.items():
+        into[target][source] = out[source][target] = weight
+    sorts = with_vats(made.nodes, links)
+    found: dict[str, list[dict[str, Any]]] = defaultdict(list)
+    for node in {*into, *out}:
+        if node == made.subject.node:
+            continue
+        weight = max(sum(into[node].values()), sum(out[node].values()))
+        parts = sorted(into[node].items(), key=lambda item: (-item[1], item[0]))
+        found[sorts[node]].append({
+            "node": made.nodes[node], "lpa_ul": weight if made.lpa_ul or not backward else 0.0,
+            "share_pct": min(100 * weight / total, 100.0) if total else 0.0,
+            "parts": [(made.nodes[part], 100 * ul / total if total else 0.0) for part, ul in parts[:PARTS_MOST]],
+            "more": max(len(parts) - PARTS_MOST, 0),
+        })  # fmt: skip
+    order = sorted(found, key=lambda sort: (COLUMN[sort], SORTS.index(sort)), reverse=backward)
+    return [
+        {"title": TITLES[sort], "lines": sorted(found[sort], key=lambda line: (-line["share_pct"], line["node"].id))}
+        for sort in order
+    ]
+
+
+def bottlings(made: Trace) -> list[dict[str, Any]]:
+    """Return the recall list: every bottling that holds a part, the newest first."""
+    lines = [
+        {"node": made.nodes[f"b:{entry}"], "share_pct": 100 * share, "lpa_ul": ul}
+        for entry, (share, ul) in made.spread.bottled.items()
+    ]
+    return sorted(lines, key=lambda line: (line["node"].at, line["node"].id), reverse=True)
+
+
+def standing(made: Trace) -> list[dict[str, Any]]:
+    """Return what stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
+    lines = [
+        {"node": made.nodes[f"f:{fill}"], "share_pct": 100 * share, "lpa_ul": ul}
+        for fill, (share, ul) in made.spread.standing.items()
+    ]
+    lines += [
+        {"node": made.nodes[f"f:{fill}"], "share_pct": 100 * share, "lpa_ul": None}
+        for fill, share in made.spread.mash.items()
+    ]
+    return sorted(lines, key=lambda line: (-(line["lpa_ul"] or 0.0), line["node"].id))

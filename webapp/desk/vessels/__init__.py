@@ -1,0 +1,1 @@
+"""Vessels at the desk: the list, one vessel, its registry, and labels."""

@@ -1,0 +1,125 @@
+"""Vessels: what stands where, each with its history and its curve; and their registry."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+from flask import abort, flash, redirect, render_template, request, url_for
+
+from webapp.access import current, needs
+from webapp.book import cards
+from webapp.book.fold import states
+from webapp.book.house import registry
+from webapp.book.record import log
+from webapp.desk.blueprint import bp
+from webapp.desk.forms import VesselForm, figure
+from webapp.desk.shown import line
+from webapp.trade.marks import BadMark, make_mark, parse_mark
+
+HISTORY = 60
+PAGE = 200
+START_MOST = 10_000_000
+
+
+@bp.get("/vessels")
+@needs("floor")
+def vessels_page() -> Any:
+    """List vessels by place and code with what they hold, filtered by sort and text, a page at a time."""
+    sort = request.args.get("sort") or None
+    text = request.args.get("q", "").strip()
+    start = min(max(request.args.get("start", 0, type=int), 0), START_MOST)
+    rows = registry.find_vessels(current.book, sort=sort, text=text, limit=PAGE + 1, offset=start)
+    held = {row["mark"]: states.holds(current.book, row["mark"]) for row in rows[:PAGE]}
+    return render_template(
+        "desk/vessels/vessels.html",
+        rows=rows[:PAGE],
+        held=held,
+        sort=sort,
+        text=text,
+        start=start,
+        following=start + PAGE if len(rows) > PAGE else None,
+        sorts=registry.SORTS,
+    )
+
+
+@bp.get("/vessels/<mark>")
+@needs("floor")
+def vessel_page(mark: str) -> Any:
+    """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
+    row = _known(mark)
+    card = cards.card(current.book, row["mark"], with_retired=True)
+    assert card
+    history = [line(current.book, entry) for entry in log.find(current.book, mark=row["mark"], limit=HISTORY)]
+    return render_template(
+        "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card.get("curves", {}))
+    )
+
+
+def _known(mark: str) -> dict[str, Any]:
+    try:
+        row = registry.vessel(current.book, parse_mark(mark))
+    except BadMark:
+        row = None
+    if row is None:
+        abort(404, f"The book knows no vessel {mark[:16]}. Look for it in the list of vessels.")
+    return row
+
+
+@bp.route("/vessels/new", methods=["GET", "POST"])
+@bp.route("/vessels/<mark>/edit", methods=["GET", "POST"])
+@needs("office")
+def vessel_edit(mark: str | None = None) -> Any:
+    """Add a vessel, or change one. The mark itself is made from the code and never changes."""
+    row = _known(mark) if mark else None
+    form = VesselForm(data=_boxes(row)) if row else VesselForm()
+    if row:
+        form.base.data = row["mark"].rsplit("-", 1)[0]
+    if request.method == "POST" and form.validate():
+        made, wrong = (row["mark"], "") if row else _new_mark(str(form.base.data))
+        if wrong:
+            form.base.errors = [wrong]
+        else:
+            assert current.person
+            registry.put_vessel(current.book, _row(made, form), by=current.person["code"])
+            flash(f"{made} is in the book.", "entered")
+            return redirect(url_for("desk.vessel_page", mark=made))
+    status = 422 if request.method == "POST" else 200
+    return render_template("desk/vessels/edit.html", form=form, row=row), status
+
+
+def _new_mark(base: str) -> tuple[str, str]:
+    """Return the mark of a new code, or what is wrong with the code."""
+    try:
+        mark = make_mark(base)
+    except BadMark as error:
+        return "", str(error)
+    if registry.vessel(current.book, mark):
+        return "", f"There is a vessel {mark} already. Pick another code, or change that one."
+    return mark, ""
+
+
+def _boxes(row: dict[str, Any]) -> dict[str, Any]:
+    shown = dict(row)
+    for name in ("capacity_l", "working_l", "tare_kg"):
+        shown[name] = "" if row.get(name) is None else f"{row[name]:g}"
+    return shown
+
+
+def _row(mark: str, form: VesselForm) -> dict[str, Any]:
+    return {
+        "mark": mark,
+        "name": mark.rsplit("-", 1)[0],
+        "title": form.title.data or "",
+        "sort": form.sort.data,
+        "place": form.place.data or "",
+        "capacity_l": figure(form.capacity_l),
+        "working_l": figure(form.working_l),
+        "tare_kg": figure(form.tare_kg),
+        "wood": form.wood.data or "",
+        "toast": form.toast.data or "",
+        "in_zone": bool(form.in_zone.data),
+        "curved": bool(form.curved.data),
+        "note": form.note.data or "",
+        "retired": bool(form.retired.data),
+    }
