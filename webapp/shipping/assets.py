@@ -153,7 +153,8 @@ def manifest() -> bytes:
 
 
 def _static_files() -> list[tuple[str, Path]]:
-    found = [(path.relative_to(STATIC_DIR).as_posix(), path) for path in sorted(STATIC_DIR.rglob("*"))]
+    # By name: systems order paths otherwise, and what is sent is to be the same from every computer.
+    found = sorted((path.relative_to(STATIC_DIR).as_posix(), path) for path in STATIC_DIR.rglob("*"))
     return [(name, path) for name, path in found if path.suffix in _SERVED and not name.startswith(_LEFT_OUT)]
 
 
