@@ -6,6 +6,7 @@ import ast
 import random
 import tempfile
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -265,7 +266,8 @@ class Versions:
         self._patch.setattr(rules, "current_rules", lambda: told)
         version = VERSIONS[n]
         if "limit" in version:
-            self._patch.setitem(LIMITS, *version["limit"])
+            name, value = version["limit"]
+            self._patch.setitem(LIMITS, name, replace(LIMITS[name], default=value))
         if "check" in version:
             name, weight = version["check"]
             plain = checks.CHECKS[name]

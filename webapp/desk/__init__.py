@@ -14,6 +14,7 @@ import webapp.desk.house.check_limits
 import webapp.desk.house.instruments
 import webapp.desk.house.people
 import webapp.desk.house.phones
+import webapp.desk.house.rules
 import webapp.desk.house.settings
 import webapp.desk.periods.pages
 import webapp.desk.periods.records

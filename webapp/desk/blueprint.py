@@ -31,7 +31,7 @@ def for_every_page() -> dict[str, Any]:
     """Give every desk page its rooms, the count of open queries, the site and who is signed in."""
     if current.person is None:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
-    from webapp.book.fold import queries, unjudged
+    from webapp.book.fold import differences, queries, unjudged
     from webapp.book.house import registry
 
     site = registry.site(current.book)
@@ -46,6 +46,7 @@ def for_every_page() -> dict[str, Any]:
         "person": current.person,
         "may": current.may,
         "unjudged": unjudged.words(current.book),
+        "otherwise": differences.unread(current.book),
         "backup_trouble": _backup_trouble() if current.may("office") else "",
     }
 
