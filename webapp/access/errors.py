@@ -59,7 +59,7 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
 
 
 def shown(status: int, words: str, error: HTTPException | None) -> Any:
-    """Return an error as whoever asked can read it: JSON under /api, a page elsewhere."""
+    """Return an error in the form that the caller can read: JSON under /api, a page elsewhere."""
     if error is not None and error.response is not None:
         return error.response
     said = answer(status, words) if is_api() else Response(render_template("access/error.html", words=words), status)

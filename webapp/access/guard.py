@@ -22,7 +22,7 @@ RANK = {"floor": 0, "distiller": 1, "office": 2}
 
 
 class _Current:
-    """What a view may ask about this request."""
+    """The book, the person and the phone of this request."""
 
     @property
     def book(self) -> Book:
@@ -80,7 +80,10 @@ def validate_csrf_of_page() -> None:
 
 
 def _from_us() -> bool:
-    """Browsers say where a write comes from; a tool that says nothing carries no cookies of somebody else's."""
+    """Return whether this write comes from a page of ours.
+
+    Browsers name the site that a write comes from; a tool that names none carries no cookies of other people.
+    """
     site = request.headers.get("Sec-Fetch-Site")
     if site is not None and site not in ("same-origin", "none"):
         return False

@@ -91,12 +91,12 @@ def _tried(code: str, password: str) -> dict[str, Any] | None:
 
 
 def _home() -> str:
-    """Return the endpoint where a person begins: the desk, or what this server has in its place."""
+    """Return the endpoint of the first page of a person: the desk, or the page that this server has in its place."""
     return str(current_app.config.get("HOME", "desk.queries"))
 
 
 def _inside(target: str | None) -> str | None:
-    """Return the path to go on to if it is one of ours; never another site."""
+    """Return the path of the page to go on to, if it is a page of ours; never another site."""
     parts = urlsplit(target or "")
     if not target or parts.scheme or parts.netloc or not target.startswith("/") or target[1:2] in ("/", "\\"):
         return None
@@ -145,7 +145,7 @@ def _first_person(form: SetUpForm) -> Any:
 
 @bp.get("/trust")
 def trust() -> Any:
-    """Say how a phone comes to trust this server's own certificate authority."""
+    """Show the page that explains how a phone comes to trust this server's own certificate authority."""
     folder = current_app.config["DATA_DIR"]
     has_authority = phone_trust.ca_pem(folder) is not None
     fingerprint = phone_trust.write_fingerprint(folder) if has_authority else ""

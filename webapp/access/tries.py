@@ -38,7 +38,7 @@ class Tries:
             self._failed.pop(key, None)
 
     def took_back(self, key: str) -> None:
-        """Forget the last failure of a key: it was none. Those before it stay."""
+        """Take the last failure of a key back, because it was no failure after all. Earlier ones stay."""
         with self._lock:
             if times := self._failed.get(key):
                 times.pop()

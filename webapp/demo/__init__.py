@@ -48,7 +48,7 @@ def how_to_sign_in() -> str:
 
 
 def year() -> list[Draft]:
-    """Return the whole year as it was told, slips included, in no order."""
+    """Return the whole year of the story, slips included, in no order."""
     told = [
         *season.drafts(), *still.drafts(), *lots.drafts(), *warehouse.drafts(), *cellar.drafts(), *blending.drafts(),
         *goods.drafts(), *notes.drafts(),
@@ -82,13 +82,13 @@ def _load(book: Book, progress: Progress, today: datetime | None) -> None:
 
 
 def _mark(book: Book, how_far: str) -> None:
-    """Note how far the loading has come; not among the site's settings, which every entry may look at."""
+    """Note the progress of the loading. It is kept apart from the site's settings, which every entry may look at."""
     with book.write() as database:
         database.conn.execute("INSERT OR REPLACE INTO settings VALUES ('demo', ?)", (how_far,))
 
 
 def _after(batches: list[HandIn], more: list[HandIn]) -> list[HandIn]:
-    """The living moment is left out where the computer's clock stands before the end of the year that is told."""
+    """Leave the living moment out where the computer's clock stands before the end of the story's year."""
     return [sent for sent in more if sent.now > batches[-1].now]
 
 

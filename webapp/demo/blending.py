@@ -32,7 +32,7 @@ def _dumps(told: dict[str, Any]) -> list[Draft]:
 
 
 def _waters(told: dict[str, Any]) -> list[Draft]:
-    """Water in two goes: the first was reckoned by volumes, as if they added; the second puts it right."""
+    """The water in two goes: the first was reckoned by volumes, as if they added; the second puts it right."""
     found = []
     for n, line in enumerate(told["waters"]):
         values: dict[str, str | tuple[str, ...]] = {
@@ -82,7 +82,7 @@ def _bottled(told: dict[str, Any]) -> list[Draft]:
 
 
 def _pumped(told: dict[str, Any], line: dict[str, Any], n: int) -> Draft:
-    """One fill of the bottling tank, which is smaller than the batch."""
+    """One fill of the bottling tank, which holds less than the batch."""
     values: Values = {
         "serial": f"B-26-{n + 1:02d}", "from_account": "processing", "to_account": "processing",
         "to_vessel": make_mark(told["bottling_tank"]), "purpose": "move", "spirit": told["what"],

@@ -1,4 +1,4 @@
-"""What else a year brings: instruments checked, casks moved, tasted and counted, vessels cleaned, heads gone."""
+"""The other work of a year: instruments checked, casks moved, tasted and counted, vessels cleaned, heads destroyed."""
 
 from __future__ import annotations
 
@@ -63,7 +63,7 @@ def _cleaned(line: dict[str, Any]) -> Draft:
 
 
 def _destroyed(line: dict[str, Any]) -> list[Draft]:
-    """The heads of the season, made unfit and used to clean drains, two people present."""
+    """The heads of the season, made unfit and used to clean drains, in the presence of two people."""
     told, temp_c = [], 11.0
     for minutes, (vessel, volume_l, strength_pct) in enumerate(line["heads"]):
         shrunk = float(density_from_strength(strength_pct, 20.0) / density_from_strength(strength_pct, temp_c))

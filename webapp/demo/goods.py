@@ -1,4 +1,4 @@
-"""What left of the bottles: released, sent in bond, poured for guests."""
+"""Removals of bottles: released, sent in bond, poured for guests."""
 
 from __future__ import annotations
 

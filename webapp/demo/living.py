@@ -1,4 +1,4 @@
-"""The living moment: what stands in the house today, so that a newcomer finds something to do.
+"""The living moment: the vessels that are at work today, so that a newcomer finds something to do.
 
 Pears in mid-ferment, rye two days old, a plum ferment that has ended and is being run: yesterday's run whole, today's
 run in its hearts just now. One gravity of yesterday has two digits swapped. All figures are those of the year.
@@ -32,7 +32,7 @@ def hand_ins(phones: Mapping[str, Phone], today: datetime) -> list[HandIn]:
 
 
 def drafts(now: datetime) -> list[Draft]:
-    """Return what is told of the last weeks, seen at `now` (local, without a zone); what is later is still to be."""
+    """Return the drafts of the last weeks up to `now` (local, without a zone). Later ones are still to come."""
     told = []
     for name, vessel, days, number in FERMENTS:
         ferment = _on_other_days(name, vessel, days, f"B-{now:%y}-{number}", now)

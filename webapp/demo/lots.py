@@ -64,7 +64,7 @@ def _by_mass(strength_pct: float) -> float:
 
 
 def _gauged(lot: dict[str, Any], at: datetime) -> Draft:
-    """The production gauge: the whole lot by weight, and from here on it is stored."""
+    """The production gauge: the whole lot by weight. From here on it is in storage."""
     values: Values = {
         "serial": f"G-{at:%y}-{lot['lot'][2:]}", "from_account": "production", "to_account": "storage",
         "purpose": "deposit", "spirit": lot["what"], "lot": lot["lot"],
@@ -76,7 +76,7 @@ def _gauged(lot: dict[str, Any], at: datetime) -> Draft:
 
 
 def _kept(lot: dict[str, Any], kept_kg: float, at: datetime) -> Draft:
-    """A part that is never put into wood."""
+    """The part of a lot that is never put into wood."""
     values: Values = {
         "serial": f"K-{at:%y}-{lot['lot'][2:]}", "from_account": "storage", "to_account": "storage",
         "to_vessel": make_mark(lot["kept_in"]), "purpose": "move", "spirit": f"{lot['what']}, kept clear",

@@ -1,4 +1,4 @@
-"""Notes to the next shift, the distiller's cut plans and best runs, and what was answered to the book at the time."""
+"""Notes to the next shift, the distiller's cut plans and best runs, and the answers given to the book at the time."""
 
 from __future__ import annotations
 

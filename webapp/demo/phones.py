@@ -29,7 +29,7 @@ class Phone:
     seq: int = 0
 
     def off(self, local: datetime) -> timedelta:
-        """Return how far this phone's clock is ahead of the right time then."""
+        """Return how many seconds this phone's clock is ahead of the right time at that moment. [s]"""
         today = f"{local:%Y-%m-%d}"
         off_s = next((span["off_s"] for span in self.clock if span["from"] <= today <= span["to"]), 0)
         return timedelta(seconds=off_s)

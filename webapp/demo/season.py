@@ -1,4 +1,4 @@
-"""Fruit in, what was added, the ferments day by day, and the wash measured at their end."""
+"""Fruit, additions, the ferments day by day, and the wash measured at their end."""
 
 from __future__ import annotations
 
@@ -86,7 +86,7 @@ def _lees(ferment: dict[str, Any], runs: list[dict[str, Any]]) -> list[Draft]:
 
 
 def _additions() -> list[Draft]:
-    """Enzyme and yeast on the day the fruit came, and what is told in demo_data/cellar.json."""
+    """Enzyme and yeast on the day the fruit came, and the additions of demo_data/cellar.json."""
     told = []
     for ferment in load("ferments"):
         set_at = day(*ferment["at"].split(" "))

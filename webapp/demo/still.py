@@ -38,7 +38,7 @@ def drafts() -> list[Draft]:
 
 
 def receivers(run: dict[str, Any]) -> dict[str, str]:
-    """Return which vessel gets heads, hearts and tails of a run; a stripping run has low wines alone."""
+    """Return the vessels for heads, hearts and tails of a run; a stripping run has low wines alone."""
     if "low_wines" in run:
         return {"hearts": "R4"}
     return {part: run.get(f"{part}_to", RECEIVERS[part]) for part in RECEIVERS}
@@ -81,7 +81,7 @@ def log_of(run: dict[str, Any], begin: datetime) -> list[Draft]:
 
 
 def fractions(run: dict[str, Any]) -> list[Fraction]:
-    """Return what runs off, in order."""
+    """Return the fractions of a run, in order."""
     if "low_wines" in run:
         return stripping(*run["low_wines"])
     cut_pct = 57.5 + wobble(run["run"] + "cut", 1.5)
@@ -91,7 +91,7 @@ def fractions(run: dict[str, Any]) -> list[Fraction]:
 
 
 def picked(parts: list[Fraction]) -> list[Moment]:
-    """Return the moments somebody reads: twice in the heads, then every 20 minutes or so, not close to a cut."""
+    """Return the moments of reading: twice in the heads, then every 20 minutes or so, not close to a cut."""
     found: list[Moment] = []
     stream = list(moments(parts))
     ends = [m.minute for m in stream if m.share == 1.0]
@@ -108,7 +108,7 @@ def _at(drop: datetime, moment: Moment) -> datetime:
 
 
 def _stream(run: dict[str, Any], moment: Moment) -> dict[str, str | tuple[str, ...]]:
-    """What is read of the stream at one moment; thermometer and flow are read by people, so a little off."""
+    """The reading of the stream at one moment. People read thermometer and flow, so both are a little off."""
     seed = f"{run['run']}{moment.minute:.1f}"
     strength = moment.strength_pct
     vapour = float(vapour_temp_c(max(strength, 20.0), HEIGHT_M)) + max(20.0 - strength, 0.0) * 0.08
@@ -142,7 +142,7 @@ def _end(run: dict[str, Any], drop: datetime, moment: Moment) -> Draft:
 
 
 def _logged(run: dict[str, Any], log: list[dict[str, Any]]) -> list[Draft]:
-    """The run whose log is known line by line."""
+    """The one run that is known line by line from its log."""
     told = []
     for line in log[1:]:  # the first line is the charge
         at = day(run["on"], line["at"])
@@ -171,7 +171,7 @@ def _logged_line(run: dict[str, Any], at: datetime, event: str, values: Values) 
 
 
 def _mixed(one: tuple[float, float], other: tuple[float, float]) -> tuple[float, float]:
-    """Return (litres, % vol) of two spirits together; the shrinking of the mix is left out at these strengths."""
+    """Return (litres, % vol) of two spirits mixed; the shrinking of the mix is left out at these strengths."""
     volume = one[0] + other[0]
     return round(volume, 1), (one[0] * one[1] + other[0] * other[1]) / volume if volume else 0.0
 
@@ -179,7 +179,7 @@ def _mixed(one: tuple[float, float], other: tuple[float, float]) -> tuple[float,
 def gauges(
     run: dict[str, Any], ended: datetime, heads_before: dict[str, tuple[float, float]], low_wines: tuple[float, float]
 ) -> list[Draft]:
-    """Return the gauges of what each receiver got; heads gather in their receiver, hearts go to a tank the same day."""
+    """Return the gauges of the receivers; heads gather in their receiver, hearts go to a tank the same day."""
     told, minutes = [], 20
     for part in ("heads", "hearts", "tails", "low_wines"):
         if part not in run:

@@ -43,7 +43,7 @@ class Draft:
 
     @property
     def typed_at(self) -> datetime:
-        """When it was logged: half a minute after it was read, unless said otherwise."""
+        """The time of logging: half a minute after the reading, unless the story gives another."""
         return self.typed or self.at + timedelta(seconds=30)
 
     @property

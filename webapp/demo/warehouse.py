@@ -32,7 +32,7 @@ def _opening(casks: list[dict[str, Any]]) -> list[Draft]:
 
 
 def _weighed(fill: dict[str, Any]) -> dict[str, str | tuple[str, ...]]:
-    """What the cask book says: net weight and a strength that was worked out then."""
+    """Net weight and strength as the cask book had them, worked out at that time."""
     return {
         "what": fill["what"],
         "net_weight": (figure(fill["net_kg"], 1), "kg", "SC-2"),

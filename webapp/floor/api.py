@@ -76,7 +76,7 @@ def cards_since() -> Any:
 
 @bp.get("/api/session")
 def session() -> Any:
-    """Who is asking: the phone, the person, and the version they would get."""
+    """Return the phone and the person who ask, and the version that they would get."""
     device, person = current.device, current.person
     return jsonify(
         {
@@ -138,7 +138,10 @@ def _is_name(name: str) -> bool:
 
 
 def _carrier(claimed: str) -> str:
-    """Return who carries a batch, whose clock is measured by it: the phone that asks, never another that was let in."""
+    """Return the device that carries a batch, by whose clock it is measured.
+
+    It is the asking phone, never another enrolled one.
+    """
     if current.device:
         return str(current.device["id"])
     known = devices.device_by_id(current.book, claimed)

@@ -1,4 +1,4 @@
-"""What the pages ask of the book: cards, last values, and one entry logged from a form without script."""
+"""The pages' dealings with the book: cards, last values, and one entry logged from a form without script."""
 
 from __future__ import annotations
 

@@ -23,7 +23,7 @@ from webapp.trade.marks import BadMark, parse_mark
 
 
 class EnrolForm(FlaskForm):
-    """The one-time code from the office, and what the phone is called."""
+    """The one-time code from the office, and a name for the phone."""
 
     token = StringField(
         "Code from the office", [InputRequired("Type the code from the office."), Length(max=TOKEN_MOST)]
@@ -34,7 +34,7 @@ class EnrolForm(FlaskForm):
 @bp.get("/")
 @bp.get("/today")
 def today() -> Any:
-    """What stands where, and what is under way."""
+    """Show every vessel with its contents, and the work under way."""
     found = page_entry.all_cards() if current.person else []
     return render_template("floor/today.html", shell=False, cards=found)
 
@@ -54,7 +54,7 @@ def scan() -> Any:
 @bp.get("/m/<mark>")
 @bp.get("/M/<mark>", endpoint="label")
 def vessel(mark: str) -> Any:
-    """The card of one vessel."""
+    """Show the card of one vessel."""
     mark = _mark(mark)
     card = page_entry.card(mark) if current.person else None
     if current.person and card is None:
@@ -66,7 +66,7 @@ def vessel(mark: str) -> Any:
 @bp.get("/m/<mark>/run")
 @bp.get("/M/<mark>/run", endpoint="label_run")
 def run(mark: str) -> Any:
-    """The sheet of the run on one still."""
+    """Show the sheet of the run on one still."""
     return render_template("floor/run.html", shell=False, mark=_mark(mark))
 
 
@@ -94,19 +94,19 @@ def job(name: str) -> Any:
 
 @bp.get("/slate")
 def slate() -> Any:
-    """What this phone holds."""
+    """Show the entries that this phone holds."""
     return render_template("floor/slate.html", shell=False)
 
 
 @bp.get("/more")
 def more() -> Any:
-    """Settings of this phone, cautions, the way to the desk."""
+    """Show the settings of this phone, the cautions, and the way to the desk."""
     return render_template("floor/more.html", shell=False)
 
 
 @bp.get("/who")
 def who() -> Any:
-    """Choose who logs."""
+    """Show the choice of the person who logs."""
     return render_template("floor/who.html", shell=False)
 
 

@@ -1,4 +1,4 @@
-"""What sites speak with the group: enrolment, how far it is, hand-in. In words: docs/hand-in.md."""
+"""The API between the sites and the group: enrolment, place in the log, hand-in. In words: docs/hand-in.md."""
 
 from __future__ import annotations
 
@@ -27,13 +27,13 @@ OURS = {"marker": "cellarslate", "ok": True}
 
 @bp.errorhandler(BadBody)
 def bad_body(error: BadBody) -> Response:
-    """A body that is no JSON of ours."""
+    """Answer a body that is no JSON of ours."""
     return error_answer(error.status, str(error))
 
 
 @bp.errorhandler(GroupBusy)
 def busy(error: GroupBusy) -> Response:
-    """The database is away: the site keeps everything and comes again."""
+    """Answer while the database is away: the site keeps everything and comes again."""
     response = error_answer(503, str(error))
     response.headers["Retry-After"] = "5"
     return response
@@ -41,7 +41,7 @@ def busy(error: GroupBusy) -> Response:
 
 @bp.errorhandler(Stranger)
 def stranger(error: Stranger) -> Response:
-    """A device that speaks for a site which is not its own."""
+    """Answer a device that speaks for another device's site."""
     return error_answer(403, str(error))
 
 
@@ -64,7 +64,7 @@ def hand_in() -> Any:
 
 @bp.get("/api/group/place")
 def place() -> Any:
-    """Say how far the group has a site's book, and its digest at a number that is asked about."""
+    """Return the last number that the group has of a site's book, and its digest at a number that is asked about."""
     site, at = _own_site(_device()), request.args.get("at", "")
     number = int(at) if at.isascii() and at.isdecimal() and len(at) <= 15 else None
     rows = registry.newest(_store(), site) if number is None else []
@@ -75,7 +75,7 @@ def place() -> Any:
 
 @bp.get("/api/group/registry")
 def registry_rows() -> Any:
-    """List what the group has of a site's registry: sort, key, and the hash of each row."""
+    """List the rows that the group has of a site's registry: sort, key, and the hash of each."""
     rows = registry.newest(_store(), _own_site(_device()))
     listed = [[row["sort"], row["key"], row["sha256"]] for row in rows if row["body"] is not None]
     return jsonify({**OURS, "rows": listed})
@@ -83,7 +83,7 @@ def registry_rows() -> Any:
 
 @bp.get("/api/session")
 def session() -> Any:
-    """Who is asking."""
+    """Return the device that is asking."""
     device = current.device
     return jsonify({**OURS, "device": {"id": device["id"], "name": device["name"]} if device else None})
 
@@ -126,7 +126,7 @@ def _device() -> str:
 
 
 def _own_site(device: str) -> str:
-    """Return the site that is asked about, if it is the asking device's own or nobody's yet; 403 else."""
+    """Return the site that is asked about, if it belongs to the asking device or to no device yet; 403 else."""
     site = request.args.get("book_id", "")
     if not SITE_ID.match(site):
         abort(400, "Say which book, as `book_id`.")

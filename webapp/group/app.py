@@ -1,4 +1,4 @@
-"""The group's server: takes what sites hand in, keeps their folds, and shows all of them side by side.
+"""The group's server: takes the batches of the sites, keeps their folds, and shows all of them side by side.
 
 People, one-time codes and the sites' secrets lie in a small book of the group's own folder, as at a site; so sign-in,
 sessions and backup of that folder are the same code. The record of the sites lies in PostgreSQL.
@@ -61,7 +61,7 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
 
 
 def _busy(error: Exception) -> Any:
-    """The database is away: say so, and that it will be back."""
+    """Answer a page while the database is away: it will be back."""
     current_app.extensions["store"].drop()
     return errors.shown(503, AWAY, None)
 

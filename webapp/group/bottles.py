@@ -55,7 +55,10 @@ def told_apart(made: Trace, read: Reader, entry_of: Callable[[str, str], str]) -
 
 
 def _as_bottled(made: Trace, read: Reader, node: str, name: str) -> None:
-    """Note what of the subject is in these bottles: as came in at first, since what came back later was among it."""
+    """Note the share of the subject in these bottles.
+
+    It is the share of the first inflow, because bottles that came back later were part of it.
+    """
     spread = made.spread
     came = [step for step in read(node[2:]) if step.target_fill == node[2:]]
     reached_ul = sum(ul for (_, target), ul in spread.links.items() if target == node)

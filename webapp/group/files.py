@@ -39,7 +39,9 @@ def _trace(site: str, key: str) -> Trace:
 @bp.get("/trace/<site>/<key>.csv")
 @needs("floor")
 def trace_csv(site: str, key: str) -> Response:
-    """Send the recall list, what stands where and what was lost (`on`), and what it was made of (`back`)."""
+    """Send the trace as CSV: the recall list with every place that the spirit went to (`on`), then the fruit and spirit
+    that it was made of (`back`).
+    """
     made, names = _trace(site, key), pages.names()
     lines = (_with_site(row, names) for row in trace_files.rows(made, pages.removals(made)))
     return trace_files.csv_file(made, TRACE_HEADS, lines)
@@ -82,7 +84,7 @@ def period_json(name: str) -> Response:
 
 
 def _with_site(row: dict[str, Any], names: dict[str, str]) -> dict[str, Any]:
-    """Return a row of a trace with the site that it is of; what is between sites or outside is of none."""
+    """Return a row of a trace with the name of its site; spirit between sites or outside has none."""
     site = row.get("site") or str(row.get("node", ""))[2:].partition("/")[0]
     return row | {"site": site if site in names else "", "site_name": names.get(site, "")}
 

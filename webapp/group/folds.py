@@ -1,4 +1,4 @@
-"""Keeps every site's fold in step with its entries, and publishes what has changed into the group's tables."""
+"""Keeps every site's fold in step with its entries, and publishes changes into the group's tables."""
 
 from __future__ import annotations
 
@@ -154,7 +154,7 @@ class Folds:
             sites.check(self._store, row["site"], row["effective"], now)
 
     def _may_publish(self) -> bool:
-        """Take, or still hold, the one lock of whoever publishes."""
+        """Take the lock of the one publisher, or keep it where this process has it already."""
         conn = self._store.connection()
         if conn is not self._lock_holder:
             found = conn.execute("SELECT pg_try_advisory_lock(%s) AS got", (FOLD_LOCK,)).fetchone()
@@ -163,7 +163,7 @@ class Folds:
 
 
 def _replace(conn: psycopg.Connection[Any], work: Work, table: str, keys: list[str], *, is_whole: bool) -> None:
-    """Put a site's rows of these keys in place of what the group has of them."""
+    """Replace the group's rows of these keys by the site's own."""
     key = NOTED[table]
     if is_whole:
         conn.execute(f"DELETE FROM {table} WHERE site = %s".encode(), (work.site,))  # noqa: S608
@@ -185,7 +185,7 @@ def _replace(conn: psycopg.Connection[Any], work: Work, table: str, keys: list[s
 
 
 def _dress(work: Work, rows: list[dict[str, Any]]) -> None:
-    """Give flows their place in the fold, and those over the border what their papers say."""
+    """Add to each flow its place in the fold, and to flows over the border the names on their papers."""
     for row in rows:
         found = work.book.one(
             "SELECT f.order_key, e.kind, e.body FROM entries e LEFT JOIN amendments a ON a.id = e.id "

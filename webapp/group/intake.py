@@ -1,4 +1,4 @@
-"""Intake of the group: what a site's book hands in is settled row by row, in one transaction a batch.
+"""Intake of the group: a batch of a site's rows is settled row by row, in one transaction.
 
 A row is proved by its own digest: it goes over the one before, so a row follows from what the group has, or it does
 not. What follows from an older number differently is another branch of that site's book, kept beside the first until
@@ -60,7 +60,9 @@ def hand_in(
 
 
 def place(store: Store, site: str, book_no: int | None = None) -> dict[str, Any]:
-    """Return how far the group has a site's book: cursor and its digest; that at another number, if it is asked."""
+    """Return how much of a site's book the group has: cursor and digest; also the digest at another number, if one is
+    asked about.
+    """
     row = store.one("SELECT tip, registry_turn FROM sites WHERE site = %s", (site,))
     if row is None:
         return {"cursor": 0, "digest": FIRST_DIGEST, "branch": 0, "at": None}
@@ -100,12 +102,12 @@ class _Desk:
         return results
 
     def place(self) -> dict[str, Any]:
-        """Return how far the group has this site's book."""
+        """Return how much of this site's book the group has: the last number and its digest."""
         tip = self._branches[self.tip]
         return {"cursor": tip["cursor"], "digest": tip["digest"], "branch": self.tip}
 
     def compare(self, head_no: int, head_digest: str) -> str:
-        """Return what is odd about a site's book that is shorter than the group's; empty where nothing is."""
+        """Return a sentence where a site's book is shorter than the group's copy of it; empty where it is not."""
         tip = self._branches[self.tip]
         if self.tip != self._effective:
             return f"The site's book went on differently from number {tip['fork_no'] + 1}. A person decides."
@@ -165,7 +167,10 @@ class _Desk:
         return None
 
     def _branch_for(self, row: Mapping[str, Any], before: str) -> int | None:
-        """Return the branch that this row lengthens, or a new one where it forks; None where there are too many."""
+        """Return the branch that this row lengthens.
+
+        A row that forks begins a new branch; None where there are too many.
+        """
         fork_no = row["book_no"] - 1
         for number in [self.tip, *(number for number in self._branches if number != self.tip)]:
             if (self._branches[number]["cursor"], self._branches[number]["digest"]) == (fork_no, before):
@@ -181,7 +186,7 @@ class _Desk:
         return made
 
     def _is_on(self, branch: int, row: Mapping[str, Any]) -> bool:
-        """Say whether a row is part of what a branch goes back to."""
+        """Return whether a row belongs to a branch or to the stretch that the branch goes back to."""
         at: int | None = branch
         most = row["book_no"]
         while at is not None and at != row["branch"]:
@@ -227,7 +232,7 @@ def _head(batch: Mapping[str, Any]) -> tuple[int, str]:
 
 
 def _row(raw: Any) -> tuple[dict[str, Any] | None, str, str]:
-    """Return the row as the group keeps it; or None, why not, and a code."""
+    """Return (row as the group keeps it, "", ""), or (None, reason, code) where it cannot be kept."""
     said = raw if isinstance(raw, dict) else {}
     number, skew = said.get("book_no"), said.get("skew_s")
     is_whole = type(number) is int and 0 < number < 2**53

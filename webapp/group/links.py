@@ -1,4 +1,5 @@
-"""What one site sent and another received, in bulk or in bottles: which papers are the same, and which only look alike.
+"""Transfers between sites, in bulk or in bottles: which papers of sender and receiver are the same, and which only look
+alike.
 
 The paper of a removal has the serial number of its gauge record, or the document number of the cases that went out in
 bond; a receipt names that number as its document, and whom it came from. They are the same where the numbers are, the
@@ -46,7 +47,7 @@ class Link:
 
     @property
     def id(self) -> str:
-        """What its spirit is called while it is on the way: a fill of no site."""
+        """The id of the fill that its spirit makes while it is on the way: a fill of no site."""
         goods = f"/{_plain(self.goods)}" if self.goods else ""
         return f"t/{self.sender}/{self.receiver}/{_plain(self.document)}{goods}"
 
@@ -57,7 +58,9 @@ class Link:
 
     @property
     def differs(self) -> str:
-        """Say what the receiver's papers declare beside what was sent; empty where that is rounding alone."""
+        """Return the difference between the receiver's papers and the sender's, in words; empty where it is rounding
+        alone.
+        """
         off_ul = self.sent_ul - self.received_ul
         way = "less" if off_ul > 0 else "more"
         return f"{abs(off_ul) / 1e6:.2f} L {way} than sent" if abs(off_ul) >= OFF_UL else ""
@@ -109,7 +112,7 @@ def load(store: Store, names: Mapping[str, str]) -> Links:
 
 
 def _join(found: Links, by_key: dict[str, Link], flow: Flow, sent: list[Flow]) -> None:
-    """Put a receipt beside what was sent; a second one under the same paper goes to the same transfer."""
+    """Put a receipt beside the removal of the same paper; a second receipt of that paper goes to the same transfer."""
     known = [link for one in sent if (link := found.by_flow.get(_key(one))) and link.receiver == flow["site"]]
     link = known[0] if known else Link(sent[0]["site"], flow["site"], flow["document"], flow["batch"])
     link = by_key.setdefault(link.id, link)
@@ -130,7 +133,7 @@ def _is_bottles(flow: Flow) -> bool:
 
 
 def _goods(flow: Flow) -> set[str]:
-    """Return what bottles answer to."""
+    """Return the keys that identify bottles on a paper: batch and lot mark."""
     return {_plain(flow[name]) for name in ("batch", "lot_mark") if flow[name]}
 
 
@@ -148,5 +151,5 @@ def _plain(text: str) -> str:
 
 
 def _names(text: str, name: str) -> bool:
-    """Say whether a text names a site."""
+    """Return whether a text names a site."""
     return len(_plain(name)) >= NAME_LEAST and _plain(name) in _plain(text)

@@ -1,4 +1,4 @@
-"""The group's pages: sites, the trace over all of them, their periods, and who may sign in here."""
+"""The group's pages: sites, the trace over all of them, their periods, and the people who may sign in."""
 
 from __future__ import annotations
 
@@ -55,7 +55,7 @@ def first_page() -> Any:
 @bp.route("/sites", methods=["GET", "POST"])
 @needs("floor")
 def sites_page() -> Any:
-    """Show how far each site is; make a one-time code for a new one."""
+    """Show the progress of each site; make a one-time code for a new one."""
     code = ""
     if request.method == "POST":
         _must("office")
@@ -83,7 +83,7 @@ def shut_out(site: str) -> Any:
 @bp.post("/sites/<site>/take")
 @needs("office")
 def take(site: str) -> Any:
-    """Say which branch is a site's book from now on."""
+    """Choose the branch that is a site's book from now on."""
     number = request.form.get("branch", "")
     assert current.person
     branch = int(number) if number.isascii() and number.isdecimal() and len(number) < 6 else -1
@@ -96,7 +96,7 @@ def take(site: str) -> Any:
 @bp.get("/trace")
 @needs("floor")
 def trace_search_page() -> Any:
-    """Find what to trace, at any site."""
+    """Show the search for a subject to trace, at any site."""
     text = request.args.get("q", "").strip()[:60]
     hits = tracing().search(text) if text else []
     return render_template("group/trace_search.html", text=text, hits=hits)
@@ -155,7 +155,7 @@ def total(name: str) -> periods.Total:
 @bp.route("/people", methods=["GET", "POST"])
 @needs("office")
 def people_page() -> Any:
-    """Say who may sign in here; add somebody or change them."""
+    """Show the people who may sign in here; add or change one."""
     wrong = ""
     if request.method == "POST":
         assert current.person
@@ -175,7 +175,7 @@ def people_page() -> Any:
 
 
 def removals(made: Trace) -> list[dict[str, Any]]:
-    """Return where the cases of all its bottlings went, at whichever site they were filled."""
+    """Return the cases that left all its bottlings, at whichever site they were filled, by destination."""
     nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
     nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
     by_site: dict[str, dict[str, dict[str, Any]]] = defaultdict(dict)
@@ -211,10 +211,10 @@ def names() -> dict[str, str]:
 
 
 def links() -> between.Links:
-    """Return what went from site to site."""
+    """Return the transfers between sites."""
     return between.load(_store(), names())
 
 
 def tracing() -> Tracing:
-    """Return what traces over all sites, for one request."""
+    """Return the tracer over all sites, made once a request."""
     return Tracing(_store(), folds(), links())

@@ -1,4 +1,4 @@
-"""What of a site's book travels beside its entries: the rows that its fold needs. Known to sender and group alike."""
+"""The rows that travel beside a site's entries, because its fold needs them. Sender and group both know this list."""
 
 from __future__ import annotations
 

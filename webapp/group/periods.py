@@ -1,4 +1,4 @@
-"""Periods over all sites: each site's own account, and their sum, in which what went from site to site cancels.
+"""Periods over all sites: each site's own account, and their sum, in which transfers between sites cancel.
 
 The sum is of what is now known. What one site sent to another leaves the first and enters an account of its own, on
 the way, until the other has received it; a difference between the two papers is shown there, never netted.
@@ -88,7 +88,9 @@ def _sum(
 def _between(
     lines: Counter[Key], links: Links, wanted: list[str], zones: Mapping[str, str], how: str
 ) -> int:
-    """Take what went between sites out of the lines and into the account on the way; return that one's opening."""
+    """Move the transfers between sites out of the lines and into the account on the way; return the opening of that
+    account.
+    """
     opening = 0
     for link in links.links:
         flows = [(flow, 1) for flow in link.sent] + [(flow, -1) for flow in link.received]

@@ -49,7 +49,7 @@ def newest(store: Store, site: str, after_turn: int = 0) -> list[dict[str, Any]]
 
 
 def _read(item: Any) -> tuple[str, str, str | None] | None:
-    """Return (sort, key, body) of an item that can be kept; None for another. Unknown columns are left out."""
+    """Return (sort, key, body) of an item that can be kept, or None. Unknown columns are left out."""
     said = item if isinstance(item, dict) else {}
     sort, key, body = said.get("sort"), said.get("key"), said.get("body")
     if sort not in SORTS or not isinstance(key, str) or len(key) > 400 or "\x00" in key:

@@ -1,4 +1,4 @@
-"""The site's side: hand in to the group what it has not got. Nothing is remembered here but how to reach it.
+"""The site's side: hand in the rows that the group lacks. Nothing is remembered here but the way to the group.
 
 The group says how far it has this book; so a lost answer, a restored group or a restored book all come right by
 themselves: ask, find the last number that both have alike, hand in from there.
@@ -40,7 +40,7 @@ class Carrier(Protocol):
 
 @dataclass
 class Report:
-    """What one round came to."""
+    """The counts of one round of hand-in."""
 
     entries: int = 0
     registry: int = 0
@@ -50,13 +50,16 @@ class Report:
 
     @property
     def words(self) -> str:
-        """The round in a line."""
+        """The counts in one line."""
         done = f"The group has {self.cursor} of {self.head} entries; {self.entries} were handed in now."
         return " ".join([done, *dict.fromkeys(self.troubles)])
 
 
 def send(book: Book, carrier: Carrier, *, batch_most: int = BATCH_MOST) -> Report:
-    """Hand in all that the group has not got. Raises NoAnswer where it cannot be reached; nothing is lost by that."""
+    """Hand in all rows that the group lacks.
+
+    Raises NoAnswer where the group cannot be reached; nothing is lost by that.
+    """
     return _Round(book, carrier, batch_most).run()
 
 
@@ -157,7 +160,7 @@ class _Round:
 
 
 def _ours(status: int, body: bytes) -> dict[str, Any]:
-    """Return an answer that is the group's; NoAnswer for any other, with the group's own words where it said some."""
+    """Return an answer of the group; raise NoAnswer for any other, with the group's own words where it gave some."""
     try:
         answer = json.loads(body)
     except ValueError:

@@ -27,7 +27,7 @@ def rows_of(account: Account) -> list[Row]:
 
 
 def title_of(name: str) -> str:
-    """Return what an account is called."""
+    """Return the title of an account."""
     return "On the way between sites" if name == ON_THE_WAY else TITLES[name]
 
 

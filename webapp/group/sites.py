@@ -120,7 +120,7 @@ def verify(store: Store, site: str, branch: int) -> tuple[int, list[str]]:
 
 
 def check(store: Store, site: str, branch: int, now: datetime) -> list[str]:
-    """Verify a site and note what came of it; return what is broken."""
+    """Verify a site, note the result and return sentences about faults."""
     number, troubles = verify(store, site, branch)
     with store.write() as conn:
         conn.execute(
@@ -131,7 +131,7 @@ def check(store: Store, site: str, branch: int, now: datetime) -> list[str]:
 
 
 def listed(store: Store, now: datetime) -> list[dict[str, Any]]:
-    """Return all sites with how far each is, how its fold stands, and the branches that wait for a person."""
+    """Return all sites with their progress, the state of their fold, and the branches that wait for a person."""
     week = utc_text(now - timedelta(days=7))
     rows = store.query(
         "SELECT s.*, b.cursor, b.digest, f.book_no AS folded_no, f.trouble AS fold_trouble, f.at AS folded_at, "
@@ -148,7 +148,10 @@ def listed(store: Store, now: datetime) -> list[dict[str, Any]]:
 
 
 def take(store: Store, site: str, branch: int, by: str, now: datetime) -> None:
-    """A person says which branch is the site's book from now on; the other stays as it is. BookError if none is."""
+    """Make a branch the site's book from now on, by a person's choice; the other branch stays as it is.
+
+    BookError if there is no such branch.
+    """
     with store.write() as conn:
         conn.execute("SELECT 1 FROM sites WHERE site = %s FOR UPDATE", (site,))
         if branch not in branches(conn, site):
@@ -161,7 +164,7 @@ def take(store: Store, site: str, branch: int, by: str, now: datetime) -> None:
 
 
 def put_aside(conn: Conn, site: str, settled: str, row: Any, words: str, at: str) -> None:
-    """Keep what was refused, or came from a stranger; each once."""
+    """Keep rows that were refused or came from a stranger; each once."""
     said = row if isinstance(row, dict) else {}
     number = said.get("book_no")
     text = canonical(row).replace("\\u0000", "\\ufffd")[:100_000]
@@ -174,7 +177,9 @@ def put_aside(conn: Conn, site: str, settled: str, row: Any, words: str, at: str
 
 
 def _waiting(store: Store, row: dict[str, Any], found: dict[int, dict[str, Any]]) -> dict[str, Any]:
-    """Return what a person needs to know of a branch: where it begins, and what of the other it has not got."""
+    """Return the facts that a person needs to decide about a branch: its beginning, and the entries of the other branch
+    that it lacks.
+    """
     (mine, mine_params), (its, its_params) = path(found, row["effective"]), path(found, row["tip"])
     missing = store.one(
         f"SELECT count(*) AS n FROM (SELECT id FROM entries WHERE site = %s AND {mine} EXCEPT "  # noqa: S608

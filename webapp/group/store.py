@@ -75,7 +75,7 @@ class Store:
         return conn
 
     def drop(self) -> None:
-        """Close this thread's connection: after a failure nobody knows what state it is in."""
+        """Close this thread's connection. After a failure its state is unknown."""
         conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
         if conn is not None:
             with suppress(psycopg.Error):

@@ -1,4 +1,4 @@
-"""The trace over all sites: the book's own sums over the group's flows, going on over the border where papers join.
+"""The trace over all sites: the book's own sums over the group's flows, continued over the border where papers join.
 
 Ids of a fill or an entry are `<site>/<id>` here. What is on the way between two sites is a fill of its own, and so are
 bottles that went over the border (bottles.py), so that nothing in the sums has to know of borders.
@@ -33,7 +33,7 @@ class Tracing:
         self._of_link: dict[str, list[Step]] = {}
 
     def find(self, key: str) -> Subject | None:
-        """Return what `<site>/<key>` names, with its ids as the group has them; or None."""
+        """Return the subject that `<site>/<key>` names, with its ids as the group has them; or None."""
         site, _, own = key.partition("/")
         if not self._store.one("SELECT 1 AS one FROM sites WHERE site = %s", (site,)):
             return None
@@ -41,7 +41,7 @@ class Tracing:
         return found and Subject(found.sort, f"{site}/{found.id}", f"{site}/{found.entry}" if found.entry else "")
 
     def search(self, text: str) -> list[tuple[str, str, Hit]]:
-        """Return (site, its name, hit) for what the text may mean at each site."""
+        """Return (site, its name, hit) for each meaning that the text may have at a site."""
         hits = [
             (row["site"], row["name"], hit)
             for row, work in self._folds.all_works()
@@ -61,7 +61,7 @@ class Tracing:
         return made
 
     def reader(self) -> Reader:
-        """Return what reads the flows of a fill, at its site or between two."""
+        """Return a function that reads the flows of a fill, at its site or between two."""
 
         def read(fill: str) -> list[Step]:
             if fill[:2] == "t/":
@@ -106,7 +106,7 @@ class Tracing:
 
     @staticmethod
     def _named(site: str, place: str) -> str:
-        """Return a place with its site where it is one of the site's own: a run or a bottling."""
+        """Return a place with its site before it, where it is a run or a bottling of a site."""
         return f"{place[:2]}{site}/{place[2:]}" if place[:2] in ("r:", "b:") else place
 
     def _on_the_way(self, fill: str) -> list[Step]:

@@ -61,7 +61,9 @@ class Way:
 
 
 def join(data_dir: Path, url: str, code: str, name: str, fingerprint: str = "") -> None:
-    """Use a one-time code of the group's and keep what lets this site in. BookError or NoAnswer says what is wrong.
+    """Use a one-time code of the group and keep the secret that lets this site in.
+
+    BookError or NoAnswer names the fault.
 
     With a fingerprint the group's own authority is fetched, compared with it, and trusted from then on.
     """
@@ -83,7 +85,7 @@ def join(data_dir: Path, url: str, code: str, name: str, fingerprint: str = "") 
 
 
 def kept(data_dir: Path, url: str = "") -> Way | None:
-    """Return the way to the group that this site was let in by (to this address, if one is given); or None."""
+    """Return the stored way to the group that this site was let in by (to this address, if one is given); or None."""
     try:
         said: dict[str, Any] = json.loads((data_dir / FILE).read_text("utf-8"))
     except FileNotFoundError:
@@ -94,7 +96,7 @@ def kept(data_dir: Path, url: str = "") -> Way | None:
 
 
 def _fetch_authority(url: str, fingerprint: str) -> str:
-    """Return the group's authority (PEM) if it is the one whose fingerprint a person has read there."""
+    """Return the group's authority (PEM), if its fingerprint is the one that a person has read at the group."""
     way = Way(url)
     # Nothing is trusted yet: what comes is compared before it is.
     way._context = ssl._create_unverified_context()  # noqa: S323

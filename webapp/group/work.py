@@ -46,12 +46,12 @@ class Work:
 
     @property
     def id(self) -> str:
-        """The id of this very file, so that one that is new is published whole."""
+        """The id of this very file: a new file is published whole."""
         return self._said("id")
 
     @property
     def registry_turn(self) -> int:
-        """How far the registry has been taken in."""
+        """The last turn of the registry that has been taken in."""
         return int(self._said("registry_turn"))
 
     def take(self, rows: list[dict[str, Any]], items: list[dict[str, Any]], registry_turn: int) -> None:
@@ -76,7 +76,7 @@ class Work:
         return found
 
     def note_all(self) -> None:
-        """Note everything as changed: the group has nothing of this file yet."""
+        """Note every key as changed: the group has nothing of this file yet."""
         with self.book.write() as database:
             for table, key in NOTED.items():
                 database.conn.execute(
@@ -84,7 +84,7 @@ class Work:
                 )
 
     def published(self) -> None:
-        """Forget what had changed: it is published."""
+        """Forget the noted changes: they are published."""
         with self.book.write() as database:
             database.conn.execute("DELETE FROM to_publish")
 
@@ -111,7 +111,9 @@ class Work:
         return str((self.book.one("SELECT value FROM group_work WHERE name = ?", (name,)) or {})["value"])
 
     def _register(self, item: Mapping[str, Any]) -> None:
-        """Write one row of the registry as the site has it, and mark what it concerns to be worked out again."""
+        """Write one row of the registry as the site has it, and mark the entries that it concerns to be worked out
+        again.
+        """
         book, sort = self.book, SORTS[item["sort"]]
         row = json.loads(item["body"]) if item["body"] is not None else None
         if item["sort"] == "vessel":

@@ -18,7 +18,8 @@ NAMED_MOST = 10
 
 
 def rehearse(file_path: Path, data_dir: Path) -> list[str]:
-    """Restore a backup into a folder that is thrown away, verify it, and compare it with the live book, if any.
+    """Restore a backup into a folder that is thrown away, verify it, and compare it with the live book, if there is
+    one.
 
     Returns lines for a person. Raises BookError with a sentence where the backup does not hold. The live book is read
     only, and may be in use.
@@ -77,7 +78,7 @@ def _entries_lost(rows: list[dict[str, Any]], had: set[str]) -> list[str]:
 
 
 def _desk_lost(backup: Book, live: Book) -> list[str]:
-    """Say what of the registry, and which closed periods, the backup has not."""
+    """Return lines about the rows of the registry and the closed periods that the backup lacks."""
     last = {b: (b.one("SELECT coalesce(max(no), 0) AS n FROM changes") or {})["n"] for b in (backup, live)}
     lines = []
     if last[live] > last[backup]:

@@ -78,7 +78,9 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
 
 
 def read_status(data_dir: Path) -> dict[str, Any]:
-    """Return what came of the last backups: `made_at`, `entries`, `file`; `failed_at` and `words` while it fails."""
+    """Return the state of the backups: `made_at`, `entries`, `file` of the last good one; `failed_at` and `words` of a
+    failure since.
+    """
     try:
         status = json.loads((data_dir / STATUS_NAME).read_text("utf-8"))
         return status if isinstance(status, dict) else {}
@@ -87,7 +89,7 @@ def read_status(data_dir: Path) -> dict[str, Any]:
 
 
 def trouble(data_dir: Path, now: datetime) -> str:
-    """Return a sentence for the office where backups by the clock fail or have stopped coming; else ''."""
+    """Return a sentence for the office where backups by the clock fail or have stopped coming; else an empty text."""
     status = read_status(data_dir)
     last = status.get("made_at")
     since = f"The last good one is of {last[:16].replace('T', ' ')} UTC." if last else "There is none yet."
@@ -102,7 +104,7 @@ def trouble(data_dir: Path, now: datetime) -> str:
 
 
 def standing(data_dir: Path) -> str:
-    """Return a line for the settings: where backups go, and when the last was made."""
+    """Return a line for the settings page: the folder of the backups, and when the last one was made."""
     status = read_status(data_dir)
     if not status:
         return "The server makes none by itself. Start it with --backup-to, or make them another way, daily."
@@ -113,7 +115,10 @@ def standing(data_dir: Path) -> str:
 
 
 def _make(data_dir: Path, path: Path) -> int:
-    """Write a backup, then restore it into a folder that is thrown away: what was not opened again is a hope."""
+    """Write a backup and restore it into a folder that is thrown away.
+
+    A backup that nobody has opened is only a hope.
+    """
     path.parent.mkdir(parents=True, exist_ok=True)
     entry_count = write_backup(data_dir, path)
     try:
@@ -128,7 +133,7 @@ def _make(data_dir: Path, path: Path) -> int:
 
 
 def _sweep(folder: Path, now: datetime) -> None:
-    """Take away what a server left half made when it was killed in a backup: it holds keys."""
+    """Remove half-made backups that a killed server left in the folder: they hold keys."""
     for left in folder.glob(".backup-*") if folder.is_dir() else ():
         if now.timestamp() - left.stat().st_mtime > _LEFT_S:
             shutil.rmtree(left, ignore_errors=True)

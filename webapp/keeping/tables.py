@@ -1,4 +1,4 @@
-"""Which tables of a book are its record and travel as open files, and which are secret or can be computed again."""
+"""The tables of a book, by what happens to them in an export: the record travels, secrets and computed tables stay."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ ENTRIES = "entries"
 
 
 def record_tables(book: Book) -> dict[str, list[str]]:
-    """Return the tables that travel, by name, each with its columns: none that is secret."""
+    """Return the tables that travel, by name, each with the columns that travel: no secret ones."""
     names = [row["name"] for row in book.query("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name")]
     kept = [n for n in names if n not in LEFT_BEHIND | SECRET_TABLES and not n.startswith("sqlite_")]
     return {name: [c for c in _columns(book, name) if c not in SECRET_COLUMNS.get(name, ())] for name in kept}

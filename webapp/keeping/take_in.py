@@ -113,7 +113,7 @@ def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[
 
 
 def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
-    """Return what is wrong with the record, before anything is worked out from it."""
+    """Return sentences about faults of the record, before anything is folded from it."""
     troubles = log.verify(book) + closes.verify(book)
     if [manifest["entries"], manifest["last_digest"]] != list(log.head(book)):
         troubles.append(f"Its last entry is not the one that {MANIFEST} names.")
@@ -121,7 +121,7 @@ def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
 
 
 def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
-    """Return whether the fold is the exported one; BookError where the whole does not add up."""
+    """Return whether the fold equals the exported one; raise BookError where accounts or chain do not add up."""
     troubles = verification.verify(book)
     is_same = fold_digest(book) == manifest["fold_sha256"]
     if not is_same and manifest["version"] == __version__:

@@ -1,4 +1,6 @@
-"""What the server does for its book by itself while it runs: it works off what a change of limits has left to judge."""
+"""The server's work on its own book while it runs: it judges the entries that a change of limits or rules has put on
+the list.
+"""
 
 from __future__ import annotations
 

@@ -91,7 +91,7 @@ def cell(value: Any) -> str:
 
 
 def summary(read: Read) -> str:
-    """Return the one line a list shows of an entry."""
+    """Return the one line that a list shows for an entry."""
     from webapp.kinds.read import fill
 
     return fill(read.kind.summary, read) if read.kind.summary else read.kind.title

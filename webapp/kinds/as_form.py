@@ -20,7 +20,7 @@ TEXT_MOST = 2000
 
 
 def _begun(words: str) -> str:
-    """Return the words with a capital, except where the second letter is one: pH."""
+    """Return the words with a capital letter, except where the second letter is a capital already, as in pH."""
     return words if words[1:2].isupper() else words.capitalize()
 
 
@@ -84,7 +84,7 @@ def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about
 
 
 def entry_values(form: Any) -> dict[str, dict[str, str]]:
-    """Return what was filled in, as an entry's `values`; untouched fields are left out."""
+    """Return the filled-in boxes as an entry's `values`; untouched fields are left out."""
     values: dict[str, dict[str, str]] = {}
     for spec in form.kind.fields:
         raw = (form[spec.name].data or "").strip()

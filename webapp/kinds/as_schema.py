@@ -58,7 +58,7 @@ class ValueSchema(Schema):
 
 
 class EntrySchema(Schema):
-    """One entry as handed in. What is not known here is kept, for phones newer than this book."""
+    """One entry as handed in. Unknown members are kept, for phones newer than this book."""
 
     class Meta:
         unknown = INCLUDE
@@ -120,7 +120,7 @@ class QuerySchema(Schema):
 
 
 class ResultSchema(Schema):
-    """What became of one entry of a batch."""
+    """The book's answer for one entry of a batch."""
 
     id = fields.String(required=True, allow_none=True)
     settled = fields.String(
@@ -152,7 +152,7 @@ class ReceiptSchema(Schema):
 
 
 class ErrorSchema(Schema):
-    """The one shape of every error."""
+    """The shape of every error."""
 
     marker = fields.String(required=True)
     ok = fields.Boolean(required=True)

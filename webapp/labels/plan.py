@@ -1,4 +1,4 @@
-"""Where things stand on one label: the symbol as large as the print leaves room for, the mark never below 10 mm."""
+"""The arrangement of one label: the symbol as large as the print leaves room for, the mark never below 10 mm."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
@@ -63,7 +63,7 @@ def with_standoffs(items: Iterable[LabelItem]) -> list[LabelItem]:
 
 
 def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> LabelPlan:
-    """Return where everything stands on a label; raise BadLayout, or BadMark, with what to change.
+    """Return the places of symbol and print on a label; raise BadLayout or BadMark with the change to make.
 
     Of all arrangements (print beside or below the symbol, the mark in one line or two, three sizes of small
     print) the one is taken that keeps the modules at 0.8 mm; then, on a flat label, the mark in one line; then the

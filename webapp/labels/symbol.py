@@ -1,4 +1,4 @@
-"""The QR symbol of a label: what it says, how large it is in modules, and its black rectangles.
+"""The QR symbol of a label: its payload, its size in modules, and its black rectangles.
 
 Short payloads make small symbols with large modules, which is what is found on a curved, wet or distant label.
 Source: ISO/IEC 18004 (QR Code), capacities of versions 1 to 3 in alphanumeric mode as the `qrcode` package holds them.

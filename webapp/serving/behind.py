@@ -1,4 +1,4 @@
-"""Behind another web server: whom to believe about where a request came from, and what to refuse."""
+"""Requests through another web server: its word about the caller is believed, and requests past it are refused."""
 
 from __future__ import annotations
 
@@ -20,14 +20,17 @@ _WANTED = ("HTTP_X_FORWARDED_FOR", "HTTP_X_FORWARDED_HOST")
 
 
 class Behind:
-    """A WSGI app that believes one web server on this same computer what it says of its callers, and nobody else."""
+    """A WSGI app behind a web server on this computer.
+
+    It takes the caller's address from that server, and from nobody else.
+    """
 
     def __init__(self, app: App) -> None:
         # One step each: what a caller has put into these headers itself stands before what the server in front adds.
         self._app = ProxyFix(app, x_for=1, x_proto=1, x_host=1)
 
     def __call__(self, environ: dict[str, Any], start_response: Callable[..., Any]) -> Iterable[bytes]:
-        """Pass on what came over that server, by https; refuse the rest with a sentence."""
+        """Answer a request that came through that server over https; refuse any other with a sentence."""
         is_from_it = is_loopback(environ.get("REMOTE_ADDR", "")) and all(environ.get(name) for name in _WANTED)
         if is_from_it and environ.get("HTTP_X_FORWARDED_PROTO", "").rpartition(",")[2].strip() == "https":
             return self._app(environ, start_response)
@@ -36,7 +39,9 @@ class Behind:
 
 
 def caller(client: str, forwarded_for: str | None) -> str:
-    """Return the address that the server in front names last, the one that it saw; `client` where it names none."""
+    """Return the caller's address as the server in front saw it, the last of those it names; `client` where it names
+    none.
+    """
     named = (forwarded_for or "").rpartition(",")[2].strip()
     return named if named and is_loopback(client) else client
 

@@ -39,7 +39,7 @@ _FAILED = "Something went wrong on the server. Nothing that was confirmed is los
 
 
 class _TooSlow(Exception):
-    """A body that did not come in time."""
+    """The body of a request did not come in time."""
 
 
 @dataclass

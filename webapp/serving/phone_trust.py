@@ -1,4 +1,4 @@
-"""What a phone is given so that it trusts this computer, and the small plain-http listener that hands it out.
+"""The files that make a phone trust this computer, and the small plain-http listener that hands them out.
 
 The listener serves three things only: a page, the certificate in two forms, and a redirect to that page.
 """
@@ -155,7 +155,7 @@ class _TrustServer(ThreadingMixIn, WSGIServer):
         super().__init__(*args)
 
     def process_request(self, request: Any, client_address: Any) -> None:
-        """Take the caller in, or hang up on one too many."""
+        """Take a caller in, or hang up where there are too many already."""
         address = str(client_address[0])
         with self._lock:
             is_full = self._inside.total() >= CALLERS_MOST or self._inside[address] >= CALLERS_OF_ADDRESS_MOST
@@ -167,7 +167,7 @@ class _TrustServer(ThreadingMixIn, WSGIServer):
             super().process_request(request, client_address)
 
     def process_request_thread(self, request: Any, client_address: Any) -> None:
-        """In its thread: answer, and end whoever takes for ever over it a byte at a time."""
+        """Answer one caller in its own thread, and hang up on a caller who sends one byte at a time for ever."""
         patience = threading.Timer(CALL_S, _hang_up, (request,))
         patience.daemon = True
         patience.start()

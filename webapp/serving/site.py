@@ -1,4 +1,4 @@
-"""One running site: where it listens, what it is called, and what is said about it when it starts."""
+"""One running site: its address, its names, and the lines printed when it starts."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -36,7 +36,7 @@ class Site:
     public_url: str = ""
 
     def list_hosts(self) -> list[str]:
-        """Return the names and addresses that reach this server, the one to show first."""
+        """Return the names and addresses that reach this server, the best known first."""
         if self.host not in _EVERY_ADDRESS:
             return [self.host]
         return [*list_lan_addresses(), *self._list_names(), "localhost", "127.0.0.1"]
@@ -85,7 +85,7 @@ def choose_site(
 
 
 def prepare_names(site: Site, names: tuple[str, ...]) -> None:
-    """Make the site's authority for these names, or see that the one it has knows them."""
+    """Make the site's authority for these names, or check that the existing one covers them."""
     authority = get_authority(site.data_dir, list(names))
     if site.host not in _EVERY_ADDRESS and not is_permitted(authority, site.host):
         raise CannotServe(
@@ -102,7 +102,7 @@ def prepare_names(site: Site, names: tuple[str, ...]) -> None:
 
 
 def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> None:
-    """Say where the site is, then serve it until asked to stop."""
+    """Print the site's addresses, then serve it until asked to stop."""
     check_port(site.host, site.port)
     listener = None
     if site.trust_port:
@@ -138,7 +138,7 @@ def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> 
 
 
 def read_last_url(data_dir: Path) -> str | None:
-    """Return where the book was last served, or None if it never was."""
+    """Return the address at which the book was last served, or None if it never was."""
     path = data_dir / _URL_NAME
     return path.read_text("utf-8").strip() if path.exists() else None
 
