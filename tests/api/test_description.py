@@ -1,5 +1,6 @@
 """The API keeps to its own description: schemathesis makes the requests, from the served OpenAPI document."""
 
+import re
 from datetime import UTC, datetime
 
 import pytest
@@ -8,14 +9,16 @@ from hypothesis import HealthCheck, given, settings
 
 from webapp import create_app
 from webapp.access.tries import Tries
+from webapp.book import intake
 from webapp.book.house import devices, people, registry
 from webapp.floor import api as floor_api
+from webapp.kinds import as_card
 from webapp.trade.marks import make_mark
 
 
 @pytest.fixture(scope="module")
 def world(tmp_path_factory):
-    """An app with one vessel, one person, one phone; and the phone's cookie."""
+    """An app with one vessel, two people, one phone, one entry; the cookies of the phone and of the desk."""
     app = create_app(tmp_path_factory.mktemp("api"), testing=True)
     book = app.extensions["book"]
     people.put_person(book, {"code": "NS", "name": "Noor S.", "roles": ["cellar hand"], "access": "floor"}, by="OL")
@@ -23,8 +26,24 @@ def world(tmp_path_factory):
         book, {"mark": make_mark("F3"), "name": "F3", "title": "Fermenter 3", "sort": "fermenter"}, by="OL"
     )
     _, secret = devices.enrol(book, devices.new_token(book, by="OL", name="PH-2"), "PH-2", datetime.now(UTC))
-    yield app, {"Cookie": f"cellarslate_device={secret}"}
+    people.put_person(book, {"code": "OL", "name": "Ola L.", "roles": [], "access": "office"}, by="OL")
+    people.set_password(book, "OL", PASSWORD)
+    values = {"temp": {"raw": "14.6", "unit": "degC"}, "gravity": {"raw": "1.031", "unit": "SG"}}
+    intake.enter_page_entry(
+        book, kind="ferment_reading", mark=make_mark("F3"), values=values, person="OL", role="", now=datetime.now(UTC),
+        read_at="2025-09-24T08:05:00+02:00",
+    )  # fmt: skip
+    yield app, {"/api": f"cellarslate_device={secret}", "/desk": f"cellarslate={session_of(app)}"}
     book.close()
+
+
+def session_of(app):
+    """Return the session cookie of a person who signs in."""
+    client = app.test_client()
+    token = re.search(r'name="csrf_token"[^>]*value="([^"]+)"', client.get("/sign-in").text)[1]
+    answer = client.post("/sign-in", data={"csrf_token": token, "code": "OL", "password": PASSWORD})
+    assert answer.status_code == 302
+    return client.get_cookie("cellarslate").value
 
 
 ADDRESSES = [
@@ -33,12 +52,21 @@ ADDRESSES = [
     ("GET", "/api/session"),
     ("POST", "/api/enrol"),
     ("GET", "/api/openapi.json"),
+    ("GET", "/desk/entries.json"),
+    ("GET", "/desk/entries.csv"),
+    ("GET", "/desk/bottled.csv"),
+    ("GET", "/desk/periods/{name}.csv"),
+    ("GET", "/desk/periods/{name}.json"),
+    ("GET", "/desk/trace/{key}.csv"),
+    ("GET", "/desk/trace/{key}.json"),
 ]
+PASSWORD = "eight words that nobody else has used yet"
 
 
 @pytest.mark.parametrize(("method", "path"), ADDRESSES, ids=[path for _, path in ADDRESSES])
 def test_every_answer_is_as_described(world, monkeypatch, method, path):
-    app, cookie = world
+    app, cookies = world
+    cookie = {"Cookie": cookies["/" + path.split("/")[1]]}
     # Guessing a phone's code is slowed down; here every guess must be answered.
     monkeypatch.setattr(floor_api, "enrol_tries", Tries(most=10**9, window_s=60))
     schema = schemathesis.openapi.from_wsgi("/api/openapi.json", app)
@@ -54,5 +82,30 @@ def test_every_answer_is_as_described(world, monkeypatch, method, path):
 def test_the_description_names_every_address_of_the_api(world):
     app, _ = world
     described = set(app.test_client().get("/api/openapi.json").json["paths"])
-    served = {rule.rule for rule in app.url_map.iter_rules() if rule.rule.startswith("/api/")}
+    rules = [re.sub(r"<(\w+)>", r"{\1}", rule.rule) for rule in app.url_map.iter_rules()]
+    served = {rule for rule in rules if rule.startswith("/api/") or rule.endswith((".csv", ".json"))}
     assert described == served == {path for _, path in ADDRESSES}
+
+
+def test_a_card_is_described_field_by_field(world):
+    app, cookies = world
+    client = app.test_client(use_cookies=False)
+    made = client.get("/api/cards", headers={"Cookie": cookies["/api"]}).json["cards"][0]
+    described = client.get("/api/openapi.json").json["components"]["schemas"]["Card"]
+    assert set(described["required"]) == set(described["properties"])
+    # A card says more of a still, a cask and a ferment; this is a ferment's.
+    assert set(made) - {"ferment"} == set(described["properties"])
+    assert made["queries"], "a card without a question proves little"
+    assert as_card.CardSchema().validate(made) == {}
+
+
+def test_the_files_of_the_desk_come_as_described_to_whoever_is_signed_in(world):
+    app, cookies = world
+    client = app.test_client(use_cookies=False)
+    paths = client.get("/api/openapi.json").json["paths"]
+    for path in [path for _, path in ADDRESSES if path.startswith("/desk/")]:
+        address = path.format(name="2025-09", key=make_mark("F3")) + "?kind=ferment_reading"
+        made = client.get(address, headers={"Cookie": cookies["/desk"]})
+        assert made.status_code == 200, address
+        assert [made.mimetype] == list(paths[path]["get"]["responses"]["200"]["content"])
+        assert client.get(address).status_code == 302

@@ -8,7 +8,7 @@ from apispec import APISpec
 from apispec.ext.marshmallow import MarshmallowPlugin
 
 import webapp.kinds
-from webapp.kinds import as_schema
+from webapp.kinds import as_card, as_schema
 
 _ASCII = "^[ -~]+$"
 # Latin, Greek and Cyrillic without what does not print. The server takes any letter that prints, which no pattern says.
@@ -22,18 +22,21 @@ def spec(version: str = "1") -> dict[str, Any]:
         version=version,
         openapi_version="3.1.0",
         plugins=[MarshmallowPlugin()],
-        info={"description": "Hand-in of entries and cards back to the phones. In words: docs/hand-in.md."},
+        info={"description": "Hand-in, cards for the phones, files of the desk. In words: docs/hand-in.md."},
     )
     schemas = api.components
     for name, schema in [
         ("Entry", as_schema.EntrySchema), ("HandIn", as_schema.HandInSchema),
         ("Receipt", as_schema.ReceiptSchema), ("Error", as_schema.ErrorSchema),
+        ("Cards", as_card.CardsSchema),
     ]:  # fmt: skip
         schemas.schema(name, schema=schema)
     for kind in webapp.kinds.ALL:
         schemas.schema(f"{as_schema._camel(kind.name)}Values", schema=as_schema.values_schema(kind))
     schemas.security_scheme("device", {"type": "apiKey", "in": "cookie", "name": "cellarslate_device"})
+    schemas.security_scheme("person", {"type": "apiKey", "in": "cookie", "name": "cellarslate"})
     _paths(api)
+    _desk_paths(api)
     described = api.to_dict()
     described["components"]["schemas"]["HandIn"]["properties"]["entries"]["items"] = _ref("Entry")
     described["components"]["schemas"]["Entry"]["properties"]["kind"]["enum"] = [k.name for k in webapp.kinds.ALL]
@@ -66,8 +69,7 @@ def _paths(api: APISpec) -> None:
              "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}}  # fmt: skip
     api.path("/api/cards", operations={"get": {
         "operationId": "cards", "security": device, "summary": "Cards changed since a cursor.", "parameters": [since],
-        "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "cursor", "cards"]}, "Cards."),
-                      **_errors(400, 401)},
+        "responses": {"200": _json(_ref("Cards"), "Cards."), **_errors(400, 401)},
     }})  # fmt: skip
     api.path("/api/session", operations={"get": {
         "operationId": "session", "summary": "Who is asking.",
@@ -86,3 +88,53 @@ def _paths(api: APISpec) -> None:
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},
     }})  # fmt: skip
+
+
+def _desk_paths(api: APISpec) -> None:
+    """Describe the files of the desk: for a person who is signed in; whoever is not is sent to the sign-in page."""
+    filters = [
+        {"name": name, "in": "query", "required": False, "schema": {"type": "string"}, "description": words}
+        for name, words in [
+            ("kind", "One kind of entry."), ("mark", "One vessel."), ("person", "One person, by code."),
+            ("device", "One phone."), ("since", "Received from this day on."), ("until", "Received before this day."),
+        ]
+    ]  # fmt: skip
+    period, trace = (
+        [{"name": name, "in": "path", "required": True, "schema": {"type": "string"}, "description": words}]
+        for name, words in [
+            ("name", "A month or a quarter: `2025-09` or `2025-Q3`."),
+            ("key", "A mark, a batch, or the id of a load, fill, run, bottling or entry."),
+        ]
+    )
+    files: list[tuple[str, str, str, list[dict[str, Any]], str, dict[str, Any]]] = [
+        ("/desk/entries.json", "entriesJson", "Entries as handed in, one JSON object a line.", filters,
+         "application/jsonl", {"type": "string"}),
+        ("/desk/entries.csv", "entriesCsv", "Entries of one kind: as read, canonical, computed. Needs `kind`.", filters,
+         "text/csv", {"type": "string"}),
+        ("/desk/bottled.csv", "bottledCsv", "Every removal of bottled goods, newest first.", [],
+         "text/csv", {"type": "string"}),
+        ("/desk/periods/{name}.csv", "periodCsv", "A period: one row a line, as stated and as now known.", period,
+         "text/csv", {"type": "string"}),
+        ("/desk/periods/{name}.json", "periodJson", "A period with exact microlitres, notices and closes.", period,
+         "application/json", _object("period", "site", "months", "closed", "closes", "stated", "now_known", "notices")),
+        ("/desk/trace/{key}.csv", "traceCsv", "A trace: the recall list, then the ingredients.", trace,
+         "text/csv", {"type": "string"}),
+        ("/desk/trace/{key}.json", "traceJson", "A trace: nodes, links with litres of pure alcohol, leaves.", trace,
+         "application/json", _object("subject", "pure_alcohol_l", "assumption", "nodes", "back", "on")),
+    ]  # fmt: skip
+    pages = {"400": "A filter that means nothing, in a page.", "404": "Nothing of that name, in a page.",
+             "422": "No such period, in a page."}  # fmt: skip
+    for path, operation, summary, parameters, sort, schema in files:
+        api.path(path, operations={"get": {
+            "operationId": operation, "security": [{"person": []}], "summary": summary, "parameters": parameters,
+            "responses": {
+                "200": {"description": "The file.", "content": {sort: {"schema": schema}}},
+                "302": {"description": "Not signed in: to the sign-in page."},
+                **{status: {"description": words, "content": {"text/html": {"schema": {"type": "string"}}}}
+                   for status, words in pages.items()},
+            },
+        }})  # fmt: skip
+
+
+def _object(*names: str) -> dict[str, Any]:
+    return {"type": "object", "required": list(names), "properties": {name: {} for name in names}}
