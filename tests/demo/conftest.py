@@ -7,7 +7,8 @@ import pytest
 
 from webapp import demo
 from webapp.book.fold.queries import for_entry
-from webapp.book.record.store import Book, open_book
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
 
 
 class Year:
