@@ -9,7 +9,7 @@ from typing import Any
 
 from flask import Request
 
-BYTES_MOST = 512 * 1024
+from webapp.book.intake import BYTES_MOST
 
 
 class BadBody(Exception):
