@@ -57,6 +57,7 @@ def test_a_server_that_starts_works_it_off_and_verify_and_export_do_first(make_s
     shutil.copytree(folder, tmp_path / "copy")
     said = CliRunner().invoke(commands.verify, ["--data", str(tmp_path / "copy")]).output
     assert "entries are still to be judged" in said and "That comes first." in said and "the chain holds" in said
+    assert "All is judged by rules 1 of version" in said, "verify names the rules"
     digest = export.export_book(folder / BOOK_NAME, tmp_path / "files")["fold_sha256"]
     server = make_server(folder)
     with open_book(folder / BOOK_NAME) as book:
