@@ -99,11 +99,12 @@ def _desk_paths(api: APISpec) -> None:
             ("device", "One phone."), ("since", "Received from this day on."), ("until", "Received before this day."),
         ]
     ]  # fmt: skip
-    period, trace = (
+    period, trace, judging = (
         [{"name": name, "in": "path", "required": True, "schema": {"type": "string"}, "description": words}]
         for name, words in [
             ("name", "A month or a quarter: `2025-09` or `2025-Q3`."),
             ("key", "A mark, a batch, or the id of a load, fill, run, bottling or entry."),
+            ("no", "The number of a judging of all entries by other rules."),
         ]
     )
     files: list[tuple[str, str, str, list[dict[str, Any]], str, dict[str, Any]]] = [
@@ -112,6 +113,8 @@ def _desk_paths(api: APISpec) -> None:
         ("/desk/entries.csv", "entriesCsv", "Entries of one kind: as read, canonical, computed. Needs `kind`.", filters,
          "text/csv", {"type": "string"}),
         ("/desk/bottled.csv", "bottledCsv", "Every removal of bottled goods, newest first.", [],
+         "text/csv", {"type": "string"}),
+        ("/desk/rules/{no}/entries.csv", "judgingCsv", "Entries that other rules judged otherwise.", judging,
          "text/csv", {"type": "string"}),
         ("/desk/periods/{name}.csv", "periodCsv", "A period: one row a line, as stated and as now known.", period,
          "text/csv", {"type": "string"}),
