@@ -1,4 +1,4 @@
-"""Cards: all that a phone needs of a vessel to work offline, and which of them are new to it."""
+"""Cards: the facts of a vessel that a phone needs to work offline, and the choice of the cards that are new to it."""
 
 from __future__ import annotations
 
@@ -34,7 +34,7 @@ _ROW = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", 
 
 
 def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, Any]:
-    """Return what changed after a cursor: cursor, more, cards, gone, people, instruments, site, notes."""
+    """Return the changes after a cursor: cursor, more, cards, gone, people, instruments, site, notes."""
     rows = book.query(
         "SELECT mark, turn FROM card_turns WHERE turn > ? ORDER BY turn LIMIT ?",
         (since, max(1, min(limit, ROUND_MOST)) + 1),
@@ -84,7 +84,7 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
 
 
 def _cellar(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any]:
-    """Return what the rounds of the cellar need of a cask or a ferment."""
+    """Return the part of a cask's or a ferment's card that the rounds of the cellar need."""
     if row["sort"] == "cask":
         return {"cask": casks.card_part(row, state)}
     return {"ferment": ferments.card_part(state)} if row["sort"] == "fermenter" else {}

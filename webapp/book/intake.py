@@ -120,7 +120,7 @@ class _Desk:
         self._bytes = 0
 
     def look_up(self, entries: list[Any]) -> None:
-        """Find which of these ids the book has already."""
+        """Find the entries of this batch that the book has already, by id."""
         ids = [e["id"] for e in entries if isinstance(e, dict) and isinstance(e.get("id"), str) and e["id"].isascii()]
         marks = ", ".join("?" * len(ids))
         columns = "id, book_no, body_sha256, received_at, digest"
@@ -151,7 +151,7 @@ class _Desk:
             self._put_aside(entry, text, "clash", [Problem("clash", "stop", "", said)])
 
     def _barred(self, entry: dict[str, Any]) -> list[Problem]:
-        """Return why this carrier may not hand in this entry, sound as it is; empty where it may."""
+        """Return the reasons why this carrier may not hand in this sound entry; empty where it may."""
         if entry["device"] == DESK and not self.is_desk:
             return [Problem("not_the_desk", "refuse", "device", message("not_the_desk"))]
         if entry["kind"] == "answer" and not self.may_answer:
@@ -204,7 +204,9 @@ class _Desk:
                 self._seen.setdefault(device, []).append(seq)
 
     def _skew_of(self, device: str) -> float:
-        """Return the skew of the clock that told an entry's times: the last known, where another phone carries it."""
+        """Return the skew of the clock that an entry's times were read from: the last known one, where another phone
+        carries it.
+        """
         if device not in self._skews:
             self._skews[device] = devices.last_skew(self.book, device)
         return self._skews[device]

@@ -14,7 +14,7 @@ from webapp.trade import units
 
 
 def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
-    """Return what a list shows of an entry: its title, one line, times by the house's clock."""
+    """Return an entry as a line of a list: its title, its summary, times by the house's clock."""
     read = row_reader.read_as_folded(book, row)
     kind = read.kind if read else None
     return {
@@ -39,7 +39,7 @@ def fields_of(read: Read) -> list[dict[str, str]]:
 
 
 def _corrected(read: Read, name: str) -> str:
-    """Return what a correction made of a reading, in the unit typed; empty where there was none."""
+    """Return a reading after its correction, in the unit typed; empty where there was none."""
     add, unit = read.corrected.get(name), read.raw(name).get("unit", "")
     if not add:
         return ""

@@ -37,7 +37,7 @@ def offset_of(table: Table, found: float | None, add: float | None) -> float:
 
 
 def put_right(typed: float, unit: str, first_unit: str, correction: Mapping[str, Any]) -> float:
-    """Return what was typed as it would stand with the correction, in the unit typed; OutOfDomain as units.
+    """Return a typed figure with its correction, in the unit typed; OutOfDomain as in units.
 
     Where the instrument's own unit is none that the field is read in, the field's first unit is taken for it.
     """

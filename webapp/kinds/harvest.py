@@ -30,7 +30,7 @@ class Promise(NamedTuple):
 
 
 def promise_of(loads: Iterable[Mapping[str, Any]], *, grain: bool) -> Promise | None:
-    """Return what these loads promised, or None where a weight or a sugar was not read."""
+    """Return the alcohol that these loads promised, or None where a weight or a sugar was not read."""
     kg = sugar_kg = wanted = 0.0
     for line in loads:
         net, brix, potential = line["figures"].get("net"), line["values"].get("sugar"), line["figures"].get("potential")

@@ -205,7 +205,7 @@ def _read_number(
 
 
 def reason_of(error: ValueError) -> Message:
-    """Return why the sums refuse a figure."""
+    """Return the reason why the sums refuse a figure."""
     return as_said(str(error))
 
 

@@ -37,7 +37,7 @@ class Amount(NamedTuple):
     mass_g: int = 0
 
     def less(self, other: Amount) -> Amount:
-        """Return what is left of it."""
+        """Return the remainder after another amount is taken away."""
         return Amount(*(a - b for a, b in zip(self, other, strict=True)))
 
     def above_nothing(self) -> Amount:
@@ -100,7 +100,10 @@ class Posting:
         self._declared: tuple[str, float | None] = ("", None)
 
     def declare(self, spirit: str, distilled_pct: float | None) -> None:
-        """Note what a document of this entry says of the spirit that moves; it counts before what the book knows."""
+        """Note the declaration in this entry's document about the spirit that moves.
+
+        It counts before the book's own figures.
+        """
         self._declared = (spirit, distilled_pct)
 
     def state(self, key: str) -> dict[str, Any]:
@@ -138,7 +141,7 @@ class Posting:
         self._know(mark, _with_figures({**fill, **facts}))
 
     def describe(self, mark: str, **facts: Any) -> None:
-        """Change what is known of a fill; its stock stays."""
+        """Change facts of a fill; its stock stays."""
         held = self.held(mark)
         if held:
             self._know(mark, _with_figures({**held, **facts}))

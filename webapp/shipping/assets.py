@@ -73,7 +73,7 @@ def sources() -> dict[str, str]:
 
 
 def packed() -> Texts:
-    """Return what was packed before the program shipped; nothing of it while developing.
+    """Return the files that were packed before the program shipped; none of them while developing.
 
     That is where a source has changed since, and where the app's setting PLAIN_MODULES says so.
     """

@@ -63,13 +63,13 @@ def makers() -> dict[str, str]:
 
 
 def run_packer(job: dict[str, Any]) -> dict[str, Any]:
-    """Return what .browser/pack.mjs makes of a job: the joined modules by name, and the texts by address."""
+    """Return the results of .browser/pack.mjs for a job: the joined modules by name, and the texts by address."""
     made: dict[str, Any] = json.loads(_run_tool("pack.mjs", json.dumps(job).encode()))
     return made
 
 
 def are_tools_there() -> bool:
-    """Tell whether Node is there, and has fetched what the packer needs."""
+    """Return whether Node is there, and the packer's own modules with it."""
     return shutil.which("node") is not None and (TOOLS / "node_modules" / "esbuild").is_dir()
 
 

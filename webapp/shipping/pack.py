@@ -44,7 +44,7 @@ class Pack:
     beside: tuple[assets.Asset, ...]  # what is no text, and comes by its own address
 
     def told(self, cache: str) -> dict[str, Any]:
-        """Return what the worker must know of this part, which it keeps in a cache of this name."""
+        """Return the worker's description of this part, which it keeps in a cache of this name."""
         return {"cache": cache, "pack": self.digest, "texts": self.texts, "files": self.beside}
 
 

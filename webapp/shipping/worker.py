@@ -31,7 +31,7 @@ def worker_script() -> tuple[str, str]:
 
 
 def _told(name: str, part: pack.Pack, version: str) -> dict[str, Any]:
-    """Return what the worker must know of a part. A large one outlives the versions in which nothing of it changed."""
+    """Return the worker's description of a part. A large part outlives the versions in which nothing of it changed."""
     if name == assets.FLOOR:
         return part.told(f"{name}-{version}")
     lasting = hashlib.sha256(json.dumps([part.digest, part.beside]).encode()).hexdigest()[:16]
@@ -40,7 +40,7 @@ def _told(name: str, part: pack.Pack, version: str) -> dict[str, Any]:
 
 @bp.get("/pack/<digest>")
 def whole(digest: str) -> Response:
-    """All text files of one part of this version in one answer, as well packed as the browser can take."""
+    """Send all text files of one part of this version in one answer, as well packed as the browser can take."""
     name = next((name for name, one in pack.packs().items() if one.digest == digest), None)
     if name is None:
         abort(404)

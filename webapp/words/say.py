@@ -62,7 +62,7 @@ def shown(param: Param, language: str) -> str:
 
 @cache
 def locale_of(language: str) -> Locale:
-    """Return whose numbers and dates go with a language."""
+    """Return the locale whose numbers and dates go with a language."""
     return Locale.parse(LOCALES[language], sep="-")
 
 

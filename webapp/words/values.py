@@ -42,7 +42,7 @@ def figure_text(text: str, locale: Locale) -> str:
 
 @cache
 def decimal_sign(locale: str) -> str:
-    """Return what stands between whole and part in figures of that language."""
+    """Return the decimal sign of a language's figures."""
     return str(get_decimal_symbol(Locale.parse(locale)))
 
 

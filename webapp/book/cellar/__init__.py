@@ -1,1 +1,3 @@
-"""What do ferments and casks do over time? Ferments with their end, casks with their loss, casks by year."""
+"""How do ferments and casks change over time? Ferments with their end, casks with their loss, casks by year, yields of
+the house.
+"""

@@ -88,7 +88,9 @@ def gauges_of(state: Mapping[str, Any]) -> list[dict[str, Any]]:
 
 
 def _drawn(state: Mapping[str, Any], since: str) -> Iterable[tuple[float, float]]:
-    """Yield when what was drawn as a sample, or poured in (negative). [s since 1970, L pure alcohol]"""
+    """Yield the time and amount of each sample drawn, and of each pouring in as a negative amount. [s since 1970, L
+    pure alcohol]
+    """
     for kind, sign in (("sample", 1.0), ("top_up", -1.0)):
         for line in state["recent"].get(kind, ()):
             lpa = line["figures"].get("lpa")
@@ -97,7 +99,9 @@ def _drawn(state: Mapping[str, Any], since: str) -> Iterable[tuple[float, float]
 
 
 def card_part(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any]:
-    """Return what a phone needs to compare a cask: size class, wood, use, gauges [s, L, % vol, L drawn], score."""
+    """Return the cask's part of its card, for comparing it on a phone: size class, wood, use, gauges [s, L, % vol, L
+    drawn], score.
+    """
     gauges = [[round(one["at_s"]), round(one["lpa"], 3), round(one["strength_pct"], 2), round(one["drawn_l"], 3)]
               for one in gauges_of(state)]  # fmt: skip
     if len(gauges) > GAUGES_ON_CARD:  # the fill stays
@@ -190,7 +194,7 @@ def _is_new(row: Mapping[str, Any]) -> bool:
 
 
 def place_key(place: str) -> tuple[Any, ...]:
-    """Return what sorts places as a person walks: CELL-A2 before CELL-A10 before CELL-B1."""
+    """Return a sorting key for places in walking order: CELL-A2 before CELL-A10 before CELL-B1."""
     parts: list[Any] = []
     for char in place.upper():
         if char.isdigit() and parts and isinstance(parts[-1], tuple) and parts[-1][0] == 1:

@@ -27,7 +27,9 @@ _WHOLLY_LIQUID = ("rye",)
 
 
 def card_part(state: Mapping[str, Any]) -> dict[str, Any] | None:
-    """Return what a phone needs to forecast a ferment: where it usually ends, and whether it is grain."""
+    """Return the ferment's part of its card, for the forecast on a phone: its usual end gravity, and whether it is
+    grain.
+    """
     held = state["holds"]
     if not held:
         return None

@@ -1,4 +1,4 @@
-"""Water and filter: the strength that was reached against the one wanted, by mass; and what the filter kept."""
+"""Checks of water and filter: the strength reached against the strength wanted, by mass; and the loss in the filter."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
 
 
 def _after(read: Read, held: Mapping[str, Any]) -> Amount:
-    """Return what the book has in the tank with this water in it."""
+    """Return the contents of the tank with this water in it, by the book."""
     mass_g = held["mass_g"] + max(round((read.figures.get("water_mass") or 0.0) * 1000), 0)
     return Amount(held["lpa_ul"], spirit_volume_ml(held["lpa_ul"], mass_g), mass_g)
 

@@ -104,7 +104,10 @@ def fill_off(read: Read, view: View) -> Iterable[Query]:
 
 
 def fill_allowed_pct(size_ml: float, site: Mapping[str, Any]) -> tuple[float, bool]:
-    """Return what a bottle of this size may be off by, and whether by US law: either way there, else under only. [%]"""
+    """Return the allowed error of a bottle of this size [%], and whether US law applies.
+
+    US law bounds both sides; elsewhere only too little is bounded.
+    """
     is_us = place_of(site) == "US"
     return (us_fill_allowed_pct(size_ml) if is_us else eu_fill_allowed_pct(size_ml)), is_us
 

@@ -92,7 +92,7 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
 
 
 def told_moved(past: Past) -> dict[str, Param]:
-    """Return what the book has moved since a gauge, and which way, as parameters of a message."""
+    """Return the amount that the book has moved since a gauge, and its direction, as parameters of a message."""
     way = "added" if past.moved > 0 else "drawn" if past.moved < 0 else "none"
     return {"moved": figure(round(abs(past.moved), 2), 2, "LPA"), "way": way}
 
@@ -109,7 +109,7 @@ def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Sugges
 
 
 def usual_drift(last: Past, view: View) -> float:
-    """Return how far a strength may lie from that of the last gauge. [% vol]"""
+    """Return the largest usual difference between a strength and that of the last gauge. [% vol]"""
     years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
     return limit("drift_pct", view) + limit("drift_pct_year", view) * years
 

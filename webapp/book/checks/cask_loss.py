@@ -72,7 +72,7 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
 
 
 def _bound(others: Sequence[float], is_small: bool, view: View) -> tuple[float, Message]:
-    """Return the loss a year that is still believed, and what is said of the others. [% a year]"""
+    """Return the largest believable loss a year, and the phrase about the other casks. [% a year]"""
     if len(others) < limit("loss_neighbours", view):
         most = limit("loss_small_pct" if is_small else "loss_large_pct", view)
         return most, message("lost-by_size", size="small" if is_small else "large")

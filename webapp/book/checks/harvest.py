@@ -50,7 +50,9 @@ def ferment_yield(read: Read, view: View) -> Iterable[Query]:
 
 
 def _wanted(promise: Promise, material: str, view: View) -> tuple[float, dict[str, Param]]:
-    """Return what could be expected [L], and whose word it is: the house's own past ferments, else the plain sum."""
+    """Return the alcohol to be expected [L], and the source of that figure: the house's own past ferments, else the
+    plain sum.
+    """
     past = (view.get(custom_key(material)) or {"closes": []})["closes"] if material else []
     shares = [line["share"] for line in past if line["by"] == promise.by]
     if len(shares) >= limit("yield_years", view):

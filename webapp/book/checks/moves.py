@@ -154,7 +154,7 @@ def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
 
 
 def emptied_by(read: Read, view: View) -> Mapping[str, Any] | None:
-    """Return what emptied this vessel, by another phone and within the last days: kind, at, person; or None."""
+    """Return another phone's entry that emptied this vessel within the last days: kind, at, person; or None."""
     found: Mapping[str, Any] | None = view.state(read.mark).get("emptied")
     if not found or found["device"] == read.entry["device"]:
         return None

@@ -1,4 +1,4 @@
-"""What published law says of a category, as a note beside the entry: nothing is asked, nothing is stopped."""
+"""Notes from published law on a category of spirit, beside the entry: nothing is asked, nothing is stopped."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""What published law says of a category of spirit: ceilings, floors, ages. Notes, never legal advice."""
+"""Limits of published law on a category of spirit: ceilings, floors, ages. Notes, never legal advice."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ def limits() -> tuple[dict[str, Any], ...]:
 
 
 def place_of(site: Mapping[str, Any]) -> str:
-    """Return which law the house most likely bottles under. "EU" or "US"."""
+    """Return the law under which the house most likely bottles. "EU" or "US"."""
     return "US" if site.get("units") == "us" else "EU"
 
 

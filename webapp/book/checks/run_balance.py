@@ -59,7 +59,9 @@ def run_of(read: Read, view: View) -> tuple[str, Run | None]:
 
 
 def part_of(read: Read) -> dict[str, Any] | None:
-    """Return what this gauge adds to its run, remnant taken off, as the run's state will keep it; None if unknown."""
+    """Return the part of its run that this gauge measures, remnant taken off, as the run's state will keep it; None if
+    unknown.
+    """
     lpa, volume = read.figures.get("lpa"), read.figures.get("volume_20")
     if lpa is None or volume is None:
         return None
@@ -136,7 +138,7 @@ def _said(account: Account, run: Run, view: View) -> Message:
 
 
 def _usual(run: Run, view: View) -> tuple[Figure, Figure]:
-    """Return what this still usually leaves unaccounted for, by its last runs if there are enough of them. [%]"""
+    """Return the usual unaccounted loss of this still, by its last runs if there are enough of them. [%]"""
     found = [now.missing_pct for other in like_runs(run, view) if (now := account_of(other, other["fractions"], view))]
     if len(found) < LIKE_LEAST:
         low, high = limit("run_loss_low_pct", view), limit("run_loss_high_pct", view)

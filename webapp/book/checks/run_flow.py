@@ -71,7 +71,7 @@ def dip_flow(read: Read, view: View) -> Iterable[Query]:
 
 
 def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
-    """Return what flowed during a fraction by the readings, by trapezoids; None where they are too few. [L]"""
+    """Return the volume that flowed during a fraction by trapezoids over the readings; None where they are few. [L]"""
     if fraction not in SPANS:
         return None
     at = {cut["event"]: cut["at"] for cut in run["cuts"]}
@@ -80,7 +80,7 @@ def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
 
 
 def flowed_between(run: Mapping[str, Any], first: str | None, last: str | None, *more: Line) -> float | None:
-    """Return what flowed between two times by the readings, by trapezoids; None where they are too few. [L]"""
+    """Return the volume that flowed between two times by trapezoids over the readings; None where they are few. [L]"""
     if not first or not last or first >= last:
         return None
     end = (run.get("end"),) if run.get("end") else ()

@@ -44,7 +44,7 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
 
 
 def _contents(read: Read, view: View, vessel: Mapping[str, Any]) -> tuple[float | None, Message | Figure | str, str]:
-    """Return what the vessel would hold [L], what is said of it, and the field that says so."""
+    """Return the resulting contents of the vessel [L], the phrase about them, and the field they came from."""
     kind = read.kind.name
     if kind == "fruit_intake":
         held = view.state(read.mark)["holds"] or {}

@@ -62,7 +62,7 @@ def rounded(value: float, decimals: int = 1, unit: str = "") -> Figure:
 
 
 def plain(value: float, decimals: int) -> str:
-    """Return a figure with its decimals, or one more where that is what was read (1.0325); a huge one as it is."""
+    """Return a figure with its decimals, or with one more where one more was read (1.0325); a huge one as it is."""
     if not abs(value) < LONGEST:
         return f"{value:.4g}"
     more = abs(value * 10**decimals - round(value * 10**decimals)) > 1e-6

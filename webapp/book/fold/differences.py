@@ -51,7 +51,7 @@ class Moved(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """What the fold says of an entry: its questions, and what it moves."""
+    """The fold's results for one entry: its questions, and the amounts that it moves."""
 
     asked: tuple[Asked, ...]
     moved: tuple[Moved, ...]
@@ -63,7 +63,7 @@ class Said:
 
 @dataclass(frozen=True, slots=True)
 class Difference:
-    """An entry that came out otherwise: its id, what it is, and what the fold said of it before and after."""
+    """An entry whose results changed: its id, its kind, and the results before and after."""
 
     entry: str
     kind: str
@@ -90,7 +90,7 @@ class Difference:
 
 
 class Watch:
-    """Keeps what comes out otherwise while a judging is under way. Inside a write only."""
+    """Keeps the differences that come up while a judging is under way. Inside a write only."""
 
     def __init__(self, book: Book, judging: Judging | None) -> None:
         self._conn = book.db.conn
@@ -104,7 +104,8 @@ class Watch:
             self.note(entry_id, said_of(self._conn, entry_id), _said(asked, moved))
 
     def hold(self, old_entry_id: str, new_entry_id: str) -> None:
-        """Keep what is said of an entry that leaves its place by these rules, until it or another of its family comes.
+        """Keep the results of an entry that leaves its place under these rules, until it or another of its family comes
+        back.
 
         Before it is cleared. Where nothing comes, it says nothing any more.
         """
@@ -139,7 +140,7 @@ class Watch:
 
 
 def keep_fold(book: Book) -> Watch | None:
-    """Keep what the fold says before it is thrown away, inside a write; None where no judging is under way."""
+    """Keep the fold's results before the fold is thrown away, inside a write; None where no judging is under way."""
     conn, watch = book.db.conn, Watch(book, last_judging(book))
     if not watch:
         return None
@@ -149,7 +150,7 @@ def keep_fold(book: Book) -> Watch | None:
 
 
 def compare_fold(book: Book, watch: Watch) -> None:
-    """Note every entry of which the fold made anew says otherwise than the one that was kept, inside the same write."""
+    """Note every entry whose results differ between the new fold and the one that was kept, inside the same write."""
     conn = book.db.conn
     asked, moved = f"SELECT entry, {QUESTION} FROM", f"SELECT entry, n, {FLOW} FROM"
     changed = conn.execute(
@@ -166,7 +167,7 @@ def compare_fold(book: Book, watch: Watch) -> None:
 
 
 def said_of(conn: Any, entry_id: str, queries: str = "queries", flows: str = "flows") -> Said:
-    """Return what the file says of an entry."""
+    """Return the results of an entry as the file has them."""
     asked = conn.execute(f"SELECT {QUESTION} FROM {queries} WHERE entry = ?", (entry_id,))  # noqa: S608
     moved = conn.execute(f"SELECT {FLOW} FROM {flows} WHERE entry = ? ORDER BY n", (entry_id,))  # noqa: S608
     return _said(asked, moved)
@@ -186,7 +187,7 @@ def list_differences(book: Book, judging: Judging) -> list[Difference]:
 
 
 def unread(book: Book) -> dict[int, int]:
-    """Return how many entries came out otherwise in each judging that is done and that nobody has read, last first."""
+    """Return the count of unread differences of each finished judging, the last judging first."""
     rows = book.db.conn.execute(
         "SELECT r.no, count(*) FROM rules r JOIN differences d ON d.rules = r.no "
         "WHERE r.done_at IS NOT NULL AND r.read_at IS NULL GROUP BY r.no ORDER BY r.no DESC"

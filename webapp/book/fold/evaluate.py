@@ -40,7 +40,7 @@ class Outcome:
 
 
 def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
-    """Return what this entry comes to. A fault of ours in it is a stop query, never the loss of its batch."""
+    """Return the outcome of this entry. A fault of ours in it becomes a stop query, and never loses its batch."""
     if plan.struck:
         return Outcome("struck", _name(plan, _after_strike(plan)))
     kind = webapp.kinds.get(plan.entry["kind"])

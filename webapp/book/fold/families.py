@@ -50,7 +50,7 @@ class Plan:
 
 
 def typed_key(row: Mapping[str, Any]) -> str:
-    """Return what sorts entries by when they were typed."""
+    """Return a sorting key for entries by the time they were typed."""
     return f"{sort_text(corrected(row['typed_at'], order_skew(row['skew_s'])))}|{row['id']}"
 
 
@@ -101,7 +101,7 @@ class Fresh(dict[str, tuple[dict[str, Any], dict[str, Any]]]):
 
 
 def plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
-    """Return what of this family goes into the fold; None where the book has no such family (any more)."""
+    """Return the plan of a family for the fold; None where the book has no such family (any more)."""
     if root_of(book, root) != root:
         return None  # It has become a member of another.
     conn = book.db.conn

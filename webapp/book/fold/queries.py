@@ -1,4 +1,4 @@
-"""Questions of the book that wait for an answer."""
+"""The book's questions to entries, open and answered."""
 
 from __future__ import annotations
 
@@ -74,7 +74,7 @@ def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[dict[str,
 
 
 def counts(book: Book) -> dict[str, int]:
-    """Return how many queries of each weight wait for an answer: stop, ask, note."""
+    """Return the number of open queries by weight: stop, ask, note."""
     rows = book.query("SELECT weight, count(*) AS many FROM queries WHERE answer = '' GROUP BY weight")
     return {"stop": 0, "ask": 0, "note": 0} | {row["weight"]: row["many"] for row in rows}
 

@@ -1,4 +1,6 @@
-"""What the fold leaves behind for readers: flows, queries, standings, runs, and whose card has changed."""
+"""The tables that readers ask, written at the end of a settling: flows, queries, standings, runs, and the cards that
+have changed.
+"""
 
 from __future__ import annotations
 
@@ -39,7 +41,7 @@ class Results:
         self._named: set[str] = set()
 
     def folded(self, root: str) -> dict[str, Any] | None:
-        """Return where and how a family stands in the fold now, or None."""
+        """Return the row of a family in the fold as it is now (root, entry, place, keys, standing), or None."""
         row = self._conn.execute(
             "SELECT root, entry, order_key, mark, keys, standing FROM folded WHERE root = ?", (root,)
         ).fetchone()
@@ -56,7 +58,7 @@ class Results:
         self._marks.add(old["mark"])
 
     def put(self, plan: Plan, outcome: Outcome, *, is_new: bool) -> None:
-        """Keep what came of an entry, in place of what came of it before."""
+        """Keep the outcome of an entry, in place of its earlier outcome."""
         flows = self._flows_of(plan, outcome)
         if self._watch:
             asked = [(name, query.code, query.weight) for name, query, _ in outcome.questions]
@@ -77,7 +79,7 @@ class Results:
 
     @staticmethod
     def _flows_of(plan: Plan, outcome: Outcome) -> list[tuple[Any, ...]]:
-        """Return an entry's flows as rows of the table; one that moves nothing is none."""
+        """Return an entry's flows as rows of the table. Flows that move nothing are left out."""
         rows = []
         for n, flow in enumerate(outcome.effect.flows):
             amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
@@ -87,7 +89,7 @@ class Results:
         return rows
 
     def key_moved(self, key: str, then: Any, now: Any) -> None:
-        """Note whose card shows this key."""
+        """Note the cards and the named rows that show this key."""
         if key[:2] == "v:" and then is not now:
             self._marks.add(key[2:])
         elif key[:2] == "r:" and then is not now:

@@ -83,7 +83,7 @@ def with_flags(row: dict[str, Any]) -> dict[str, Any]:
 
 
 def load_site(book: Book) -> dict[str, Any]:
-    """Return the site's settings, with what is taken where nobody has said."""
+    """Return the site's settings, with the default of each that nobody has set."""
     said = {row["name"]: json.loads(row["value"]) for row in book.query("SELECT name, value FROM site")}
     return {
         "name": "", "units": "metric", "decimal_mark": ".", "height_m": None, "areas": [], "time_zone": "UTC"

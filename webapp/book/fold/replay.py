@@ -232,7 +232,7 @@ class Slice(Replay):
 
 
 def _at(version: Row | None, before: Any) -> Any:
-    """Return the state that a version says, or the one before it where there is none."""
+    """Return the state of a version, or the state before it where there is no version."""
     if version is None:
         return before
     body = json.loads(version[3])

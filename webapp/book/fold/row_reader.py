@@ -1,4 +1,4 @@
-"""A row of the log, read as the fold read it: with what was known of its vessel and its instruments at its place."""
+"""Reading a row of the log as the fold read it: with the facts of its vessel and instruments at its place in time."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from webapp.kinds.read import Read, read_entry
 
 
 def read_as_folded(book: Book, row: Mapping[str, Any]) -> Read | None:
-    """Return a log row read with what the book knew of the vessel at its place; None for an unknown kind."""
+    """Return a log row, read with the state of its vessel at its place; None for an unknown kind."""
     kind = webapp.kinds.get(row["kind"])
     if kind is None:
         return None

@@ -20,7 +20,7 @@ Row = tuple[str, str, int, str]
 
 
 def difference(old: Any, new: Any) -> dict[str, Any] | None:
-    """Return how new differs from old, or None where it does not."""
+    """Return the changes that make new out of old, or None where they are equal."""
     if old is new or (old == new and type(old) is type(new)):
         return None
     if isinstance(old, Mapping) and isinstance(new, Mapping):
@@ -124,7 +124,7 @@ class Versions:
         return found[0] if found else None
 
     def tail(self, key: str) -> Tail:
-        """Return the newest version of a key, from memory where it is known."""
+        """Return the newest version of a key, from memory if it is there."""
         tails = self._memory.tails
         if key in tails:
             return tails[key]
@@ -155,7 +155,7 @@ def load_newest(book: Book, key: str) -> Any:
 
 
 def holds(book: Book, mark: str) -> Mapping[str, Any] | None:
-    """Return what a vessel holds now, or None."""
+    """Return the fill in a vessel now, or None."""
     state = load_newest(book, f"v:{mark}")
     held: Mapping[str, Any] | None = state["holds"] if state else None
     return held

@@ -31,14 +31,14 @@ def note_keys(book: Book, *keys: str) -> None:
 
 
 def left(book: Book) -> int:
-    """Return how many entries are on the list; 1 where it holds nothing but a seam (replay.py)."""
+    """Return the number of entries on the list; 1 where only a seam is left (replay.py)."""
     sql = "SELECT count(*), (SELECT count(DISTINCT order_key) FROM seams) FROM unjudged"
     listed, seams = book.db.conn.execute(sql).fetchone()
     return max(int(listed - seams), min(int(listed), 1))
 
 
 def words(book: Book) -> str:
-    """Return how far it is, in a sentence; empty where nothing is left."""
+    """Return the progress of the judging in a sentence; empty where nothing is left."""
     many = left(book)
     if not many:
         return ""

@@ -1,1 +1,1 @@
-"""What is in bottles? Bottlings, and goods on hand with where their cases went."""
+"""What is in bottles? Bottlings, goods on hand, and the destinations of their cases."""

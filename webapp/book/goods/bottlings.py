@@ -94,7 +94,7 @@ def _entries(book: Book, kind: str, fill: Mapping[str, Any]) -> list[dict[str, A
 
 
 def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
-    """Return where the batch went: words, pure alcohol and volume [L], largest first."""
+    """Return the destinations of a batch: words, pure alcohol and volume [L], largest first."""
     if not fills:
         return []
     marks = ", ".join("?" * len(fills))

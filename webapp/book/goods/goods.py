@@ -33,7 +33,7 @@ def bottling(book: Book, root: str) -> dict[str, Any] | None:
 
 
 def removals(book: Book, roots: Iterable[str]) -> list[dict[str, Any]]:
-    """Return what left these bottlings and came back, oldest first: `why` in words as `happened`."""
+    """Return the removals and returns of these bottlings, oldest first: `why` in words as `happened`."""
     found: list[dict[str, Any]] = []
     for root in roots:
         rows = book.query(

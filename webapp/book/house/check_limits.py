@@ -62,7 +62,7 @@ def set_check_limit(book: Book, scope: str, key: str, name: str, value: float | 
 
 
 def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -> str:
-    """Return the key as it is kept, or say what is wrong."""
+    """Return the key in its stored form; raise BookError where scope, key, name or value is wrong."""
     if scope not in SCOPES or name not in LIMITS:
         raise BookError("There is no such limit. Pick it from the list.")
     if value is not None and not -MOST <= value <= MOST:
@@ -76,7 +76,7 @@ def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -
 
 
 def _concerned(scope: str, key: str) -> tuple[str, tuple[str, ...]]:
-    """Return a SELECT of the places in the fold that such a limit may concern, and what it is asked with."""
+    """Return a SELECT of the places in the fold that such a limit may concern, and its parameters."""
     if scope == "vessel":
         return f"{unjudged.ALL} WHERE mark = ?", (key,)
     if scope == "sort":

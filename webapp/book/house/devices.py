@@ -89,7 +89,7 @@ def devices(book: Book) -> list[dict[str, Any]]:
 
 
 def report(book: Book) -> list[dict[str, Any]]:
-    """Return each device with what the book has of it: `seen`, `gaps`, `heard_at`, `skew_s`, `entries`.
+    """Return each device with the book's figures about it: `seen`, `gaps`, `heard_at`, `skew_s`, `entries`.
 
     `given_twice` counts the numbers of its counter that more than one entry has: there are two phones of one name, or
     one that was set up from an older copy. All of their entries are in the book.
@@ -104,7 +104,7 @@ def report(book: Book) -> list[dict[str, Any]]:
 
 
 def heard(book: Book, device_id: str, at: str, skew_s: float) -> None:
-    """Note when a device was last heard and how its clock stood, inside a write."""
+    """Note the time at which a device was heard and the skew of its clock, inside a write."""
     if device_id:
         book.db.conn.execute(
             "INSERT INTO devices (id, name, heard_at, skew_s) VALUES (?1, ?1, ?2, ?3) "
@@ -114,6 +114,6 @@ def heard(book: Book, device_id: str, at: str, skew_s: float) -> None:
 
 
 def last_skew(book: Book, device_id: str) -> float:
-    """Return how the device's clock stood when it was last heard. [s], 0 where it never was"""
+    """Return the skew of a device's clock when it was last heard. [s], 0 where it never was"""
     row = book.one("SELECT skew_s FROM devices WHERE id = ?", (device_id,))
     return float(row["skew_s"] or 0.0) if row else 0.0

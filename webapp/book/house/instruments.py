@@ -1,4 +1,5 @@
-"""The record of one instrument: its checks, its correction, when it is due, and what was read with it in doubt.
+"""The record of one instrument: its checks, its correction, its due day, and the readings that a failed check casts
+doubt on.
 
 Every entry that names an instrument touches its key `i:<id>` in the fold; so the list is exact and found by an index.
 """
@@ -34,13 +35,13 @@ class Check:
 
     @property
     def off(self) -> float | None:
-        """What it showed above what it should have shown. [the instrument's own unit]"""
+        """The reading less the true value. [the instrument's own unit]"""
         return None if self.found is None or self.expected is None else round(self.found - self.expected, 9)
 
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """All the book knows of an instrument. standing: good, failed, out of use, due or unchecked."""
+    """The book's facts about an instrument. standing: good, failed, out of use, due or unchecked."""
 
     row: dict[str, Any]
     checks: tuple[Check, ...]  # newest first
@@ -72,7 +73,7 @@ def record(book: Book, instrument_id: str, today: str) -> Record | None:
 
 
 def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[dict[str, Any]], int]:
-    """Return (log rows, how many in all) of what was read with it before a failed check, since its last good one.
+    """Return (log rows, count of all) of the readings taken with it between its last good check and a failed one.
 
     Newest first, at most LISTED_MOST rows. A check that was good, or is none of this instrument, casts no doubt.
     """

@@ -113,7 +113,7 @@ def for_phones(book: Book) -> list[dict[str, Any]]:
 
 @functools.cache
 def _nobodys_password() -> str:
-    """Checked where there is no such person, so that an answer takes as long either way."""
+    """Return a hash to check against where there is no such person, so that an answer takes as long either way."""
     return _hasher.hash(secrets.token_hex(16))
 
 
@@ -135,6 +135,9 @@ def _shown(row: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def password_stamp(book: Book, code: str) -> str:
-    """Return what changes with a person's password and tells nothing of it: a session made before it ends."""
+    """Return a stamp that changes with a person's password and tells nothing of it.
+
+    Sessions made with an older stamp end.
+    """
     row = book.one("SELECT password FROM people WHERE code = ?", (code,))
     return hashlib.sha256(str((row or {}).get("password")).encode()).hexdigest()[:24]

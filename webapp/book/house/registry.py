@@ -77,7 +77,7 @@ def vessel(book: Book, mark: str) -> dict[str, Any] | None:
 
 
 def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
-    """Add a vessel, or change the columns given of one that is there; return it. BookError says what is wrong."""
+    """Add a vessel, or change the given columns of an existing one; return it. BookError names the fault."""
     with book.write() as database:
         try:
             mark = parse_mark(str(row.get("mark") or ""))
@@ -136,7 +136,7 @@ def set_limit(
     book: Book, scope: str, key: str, kind: str, field: str, usual: Sequence[float | None] | None,
     possible: Sequence[float | None] | None, by: str,
 ) -> None:  # fmt: skip
-    """Set what is usual and possible, in the canonical unit of the field; both None takes the limit out."""
+    """Set the usual and the possible range of a field, in its canonical unit; both None takes the limit out."""
     spec = webapp.kinds.get(kind)
     if scope not in SCOPES or spec is None or spec.field(field) is None:
         raise BookError("There is no such field to limit. Pick the entry and its field from the list.")
@@ -158,7 +158,7 @@ def set_limit(
 
 
 def site(book: Book) -> dict[str, Any]:
-    """Return the site: name, units, decimal_mark, height_m, areas, time_zone, and whatever else was set."""
+    """Return the site's settings: name, units, decimal_mark, height_m, areas, time_zone, and any other that was set."""
     return load_site(book)
 
 
@@ -188,7 +188,7 @@ def set_site(book: Book, values: Mapping[str, Any], by: str) -> dict[str, Any]:
 
 
 def _concerned(scope: str, key: str, kind: str) -> tuple[str, tuple[str, ...]]:
-    """Return a SELECT of the places in the fold that a limit may concern, and what it is asked with."""
+    """Return a SELECT of the places in the fold that a limit may concern, and its parameters."""
     sql = "SELECT f.order_key FROM folded f JOIN entries e ON e.id = f.entry WHERE e.kind = ?"
     if scope == "vessel":
         return f"{sql} AND f.mark = ?", (kind, key)

@@ -56,7 +56,7 @@ class Trace:
 
 
 def reader(book: Book) -> Reader:
-    """Return what reads the flows of a fill out of the book, oldest first."""
+    """Return a function that reads the flows of a fill out of the book, oldest first."""
 
     def read(fill: str) -> list[Step]:
         return _steps(book.db.conn.execute(_OF_FILL, (fill,)))
@@ -74,7 +74,9 @@ def steps_of(book: Book, entry_id: str) -> list[Step]:
 
 
 def find_subject(book: Book, key: str) -> Subject | None:
-    """Return what a key names: an id of a load (after `load-`), fill, run, bottling or entry, or a mark; or None."""
+    """Return the subject that a key names: a load (after `load-`), fill, run, bottling or entry by id, or a mark; or
+    None.
+    """
     key = key.strip()
     is_load, wanted = key.startswith(LOAD), key.removeprefix(LOAD)
     root = root_of(book, wanted.lower())
@@ -92,7 +94,7 @@ def find_subject(book: Book, key: str) -> Subject | None:
 
 
 def subjects_of(book: Book, entry_id: str) -> list[Subject]:
-    """Return what an entry leads to in the trace: its load, run or bottling, else the fills that it moved."""
+    """Return the subjects that an entry leads to: its load, run or bottling, else the fills that it moved."""
     root = root_of(book, entry_id)
     folded = book.one("SELECT entry FROM folded WHERE root = ? AND standing = 'entered'", (root,))
     steps = steps_of(book, folded["entry"]) if folded else []
@@ -110,7 +112,7 @@ def _moved_by(book: Book, entry_id: str) -> Subject | None:
 
 
 def _of_mark(book: Book, text: str) -> Subject | None:
-    """Return what stands in a vessel, or stood there last; of a still, its last run."""
+    """Return the fill in a vessel, or the last one there; of a still, its last run."""
     try:
         mark = parse_mark(text)
     except BadMark:
@@ -160,7 +162,7 @@ def trace_over(
 
 
 def _seeds(read: Reader, fill: str) -> tuple[list[Seed], float, bool]:
-    """Return what of a fill is traced: what stands there, or else everything that left it, each part when it left.
+    """Return the parts of a fill to trace: its remaining spirit, or else every part that left it, at the time it left.
 
     Of a run it is always what left it: nothing stands in a still after its run.
     """

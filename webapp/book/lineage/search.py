@@ -30,7 +30,7 @@ class Hit:
 
 
 def search(book: Book, text: str) -> list[Hit]:
-    """Return what the text may mean, the surest first, each once; at most HITS_MOST."""
+    """Return the subjects that the text may mean, the surest first, each once; at most HITS_MOST."""
     text = text.strip()[:TEXT_MOST]
     if not text:
         return []

@@ -108,7 +108,7 @@ class _Stocks:
 
 
 def back(read: Reader, seeds: Iterable[Seed], *, most: int = STEPS_MOST) -> Lineage:
-    """Return what the seeds are made of; their weights add up to 1."""
+    """Return the origins of the seeds; their weights add up to 1."""
     return _Back(read, most).run(seeds)
 
 
@@ -194,7 +194,7 @@ class _Back:
 
 
 def _taken(pool: dict[str, float], fill: str, inflow: int, before: int) -> float:
-    """Take the share of an inflow from what still has to be told of a fill, and return it."""
+    """Take the share of an inflow from the part of a fill that is not traced yet, and return it."""
     weight = pool.get(fill, 0.0)
     if not weight or inflow <= 0:
         return 0.0
@@ -206,7 +206,7 @@ def _taken(pool: dict[str, float], fill: str, inflow: int, before: int) -> float
 
 
 def forth(read: Reader, *, fill: str = "", loads: Iterable[Step] = (), most: int = STEPS_MOST) -> Spread:
-    """Return where a fill, or loads of fruit as they came in, went."""
+    """Return the destinations of a fill, or of loads of fruit as they came in."""
     return _Forth(read, fill, most).run(loads)
 
 

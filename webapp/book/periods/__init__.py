@@ -1,2 +1,3 @@
-"""What does the law ask of a month, a quarter or a season? Ledgers by account, their lines and warnings, closes and
-the records that an officer reads."""
+"""What does the law ask of a month, a quarter or a season? Ledgers by account, their lines and warnings, closes, and
+the records for an officer.
+"""

@@ -25,7 +25,7 @@ def balances(book: Book) -> dict[str, Amount]:
 
 
 def verify(book: Book) -> list[str]:
-    """Return what is wrong with the accounts; empty where all is right.
+    """Return sentences about faults of the accounts; empty where all is right.
 
     The grand sum is nothing; each vessel, run and bottling holds the sum of its flows, in pure alcohol and mass; none
     holds less than nothing; an empty vessel holds nothing. Volumes do not add and are not compared.

@@ -1,4 +1,4 @@
-"""Closed months: figures that somebody has signed, kept for good, each digest over the one before.
+"""Closed months: signed figures, kept for good, each digest covering the one before.
 
 Months are closed in their order: a close takes every open month up to its end. What comes to light later about
 a closed month does not change it: the difference is an adjustment of the first month that is still open.
@@ -37,7 +37,7 @@ class Draft:
 
 
 def draft(book: Book, period: str, now: datetime) -> Draft:
-    """Return what closing a period now would sign: it, and every open month before it.
+    """Return the figures that closing a period now would sign: the period, and every open month before it.
 
     BookError says why it cannot be closed yet.
     """
@@ -97,7 +97,9 @@ def closes(book: Book) -> list[dict[str, Any]]:
 
 
 def verify(book: Book) -> list[str]:
-    """Return what is wrong with the closed months; empty where digests, order and opening = last closing all hold."""
+    """Return sentences about faults of the closed months; empty where digests, order and opening = last closing all
+    hold.
+    """
     wrong: list[str] = []
     digest, last = "", None
     for row in book.query("SELECT * FROM closes ORDER BY no"):
@@ -114,7 +116,7 @@ def verify(book: Book) -> list[str]:
 
 
 def _strayed(row: Mapping[str, Any], figures: dict[str, Any], last: dict[str, Any] | None) -> list[str]:
-    """Return what a close says that its own figures, or the close before it, do not."""
+    """Return sentences about figures of a close that disagree with its own sums or with the close before it."""
     month, wrong = row["month"], []
     for name in ("month", "start", "until", "zone"):
         if figures[name] != row[name]:

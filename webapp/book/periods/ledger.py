@@ -71,7 +71,10 @@ _held: WeakKeyDictionary[Book, tuple[tuple[object, ...], Ledger]] = WeakKeyDicti
 
 
 def load_ledger(book: Book, now: datetime) -> Ledger:
-    """Return all months up to the one now. Worked out anew only when the book or its closes have changed."""
+    """Return all months up to the present one.
+
+    They are worked out anew only when the book or its closes have changed.
+    """
     zone = str(load_site(book).get("time_zone") or "UTC")
     # The turn of the cards goes up with every entry that is folded.
     state = book.one("SELECT (SELECT value FROM settings WHERE name = 'turn') AS turn, count(*) AS n FROM closes")

@@ -21,7 +21,7 @@ _held: WeakKeyDictionary[Book, tuple[tuple[object, ...], list[Notice]]] = WeakKe
 
 
 def notices(book: Book, now: datetime) -> list[Notice]:
-    """Return what to look at: tank losses of the last quarter that has ended, a season that does not close."""
+    """Return the notices of the book: tank losses of the last full quarter, and seasons that do not close."""
     zone = str(load_site(book).get("time_zone") or "UTC")
     this = months.month_at(utc_text(now), zone)
     state = book.one("SELECT (SELECT value FROM settings WHERE name = 'turn') AS turn, count(*) AS n FROM closes")

@@ -87,7 +87,7 @@ class Period:
 
 
 def accounts_of(site: Mapping[str, Any]) -> str:
-    """Return how a site keeps its accounts: `us` (three of them) or `warehouse` (one), as set or else by its units."""
+    """Return the form of a site's accounts: `us` (three) or `warehouse` (one), as set or else by its units."""
     return str(site.get("accounts") or ("us" if site.get("units") == "us" else "warehouse"))
 
 

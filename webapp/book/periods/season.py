@@ -51,7 +51,7 @@ class Season:
 
     @property
     def closes_by(self) -> int:
-        """Return what the sum is out by. [uL]"""
+        """Return the remainder of the sum. [uL]"""
         return self.dips + self.gauged
 
     @property
@@ -61,7 +61,7 @@ class Season:
 
     @property
     def lost_pct(self) -> float:
-        """Return what no run accounts for, of the wash. [%]"""
+        """Return the share of the wash that no run accounts for. [%]"""
         return self.lost / self.wash * 100 if self.wash else 0.0
 
     @property
@@ -88,7 +88,7 @@ class Season:
 
     @property
     def verdict(self) -> str:
-        """Return what to think of it, and what to do."""
+        """Return a judgement of the sum, and the advice that follows from it."""
         out = f"Out by {_l(abs(self.closes_by))} L ({about(self.closes_by_pct)} % of the wash)"
         if self.closes_by_pct > self.close_most_pct:
             return (

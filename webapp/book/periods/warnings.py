@@ -25,7 +25,7 @@ class Notice:
 
 
 def warnings(book: Book, period: Period) -> list[Notice]:
-    """Return what to look at before a period is closed."""
+    """Return the points to look at before a period is closed."""
     return [*_negatives(period), *_open_questions(book, period), *_not_accounted(period), *tank_loss(book, period)]
 
 

@@ -104,13 +104,13 @@ _RULES: dict[str, Mapping[str, tuple[str, ...]]] = {
 
 
 def party_words(side: str, party: str) -> str:
-    """Return what a line is called by where it comes from or goes to."""
+    """Return the words for the other party of a line: the account it comes from or goes to."""
     words = PARTIES.get((side, party)) or (party if party in ACCOUNTS else party[4:].replace("_", " "))
     return words if (side, party) in PARTIES else f"{'from' if side == 'in' else 'to'} {words}"
 
 
 def reason_words(reason: str) -> str:
-    """Return what a reason is called."""
+    """Return the words for a reason."""
     return REASONS.get(reason) or reason.replace("_", " ")
 
 

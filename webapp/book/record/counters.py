@@ -1,4 +1,4 @@
-"""Which counters of each device the book has seen: as ranges, so that it costs the same after ten years."""
+"""The counters of each device that the book has seen, kept as ranges, so that they cost the same after ten years."""
 
 from __future__ import annotations
 

@@ -1,5 +1,5 @@
-"""What the rooms of the book raise."""
+"""The error that the rooms of the book raise."""
 
 
 class BookError(Exception):
-    """Something that the book cannot do; `str(error)` is a sentence that says what to do next."""
+    """A request that the book cannot fulfil; `str(error)` is a sentence that tells the next step."""

@@ -35,12 +35,12 @@ def sha256(text: str) -> str:
 
 
 def link(before: str, row: Mapping[str, Any]) -> str:
-    """Return the digest of a row: over the digest before it, its number, its body's hash and how it came."""
+    """Return the digest of a row. It covers the digest before it, its number, its body's hash, and the way it came."""
     return _link(before, row, f"{float(row['skew_s']) + 0.0:.1f}")
 
 
 def is_linked(before: str, row: Mapping[str, Any]) -> bool:
-    """Return whether a row's digest follows from the digest before it and from what the row says."""
+    """Return whether a row's digest follows from the digest before it and from the row's own columns."""
     if row["digest"] == link(before, row):
         return True
     # Once a clock a few hundredths of a second behind was hashed as -0.0; the database has kept that as 0.0.
@@ -58,7 +58,7 @@ def head(book: Book) -> tuple[int, str]:
 
 
 def has_head(book: Book, head: tuple[int, str]) -> bool:
-    """Return whether the book was once as this head says: then it still has all that it had then."""
+    """Return whether the book has ever had this head. Then it still has every entry up to it."""
     number, digest = head
     row = book.one("SELECT digest FROM entries WHERE book_no = ?", (number,)) if number else {"digest": FIRST_DIGEST}
     return row is not None and row["digest"] == digest
@@ -123,8 +123,9 @@ def walk(book: Book, **wanted: Any) -> Iterator[dict[str, Any]]:
 
 
 def family(book: Book, entry_id: str) -> dict[str, Any]:
-    """Return what belongs to an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest
-    book number first) and `answers` (to any of them)."""
+    """Return the family of an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest book
+    number first) and `answers` (to any of them).
+    """
     root = root_of(book, entry_id)
     ids = [root, *(row["id"] for row in book.query("SELECT id FROM amendments WHERE root = ?", (root,)))]
     members = sorted((row for i in ids if (row := get(book, i))), key=lambda row: row["book_no"])
@@ -148,7 +149,7 @@ def root_of(book: Book, entry_id: str) -> str:
 
 
 def put_aside(book: Book, rows: Iterable[Mapping[str, Any]]) -> None:
-    """Keep what was refused or clashed, each body once, inside a write."""
+    """Keep refused and clashing bodies, each once, inside a write."""
     book.db.conn.executemany(
         "INSERT OR IGNORE INTO aside (id, device, seq, settled, body, body_sha256, problems, received_at, via) "
         "VALUES (:id, :device, :seq, :settled, :body, :body_sha256, :problems, :received_at, :via)",
@@ -159,7 +160,7 @@ def put_aside(book: Book, rows: Iterable[Mapping[str, Any]]) -> None:
 def aside(
     book: Book, *, settled: str | None = None, entry_id: str | None = None, limit: int = 100
 ) -> list[dict[str, Any]]:
-    """Return what was put aside, newest first: refused bodies and clashes, with `problems`."""
+    """Return the bodies that were put aside, newest first: refused ones and clashes, with `problems`."""
     rows = book.query(
         "SELECT * FROM aside WHERE (:settled IS NULL OR settled = :settled) AND (:id IS NULL OR id = :id) "
         "ORDER BY no DESC LIMIT :limit",

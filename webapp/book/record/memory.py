@@ -1,4 +1,4 @@
-"""What the book holds in memory between writes: only what can be read again from the file at any time."""
+"""The book's memory between writes: only values that can be read again from the file at any time."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from typing import Any
 
 @dataclass(slots=True)
 class Tail:
-    """The newest version of one state: where it was written, what it is, how far it is from a whole version."""
+    """The newest version of one state: its place, its value, its distance from a version that is kept in full."""
 
     order_key: str
     last_touch: str
@@ -20,7 +20,7 @@ class Tail:
 
 @dataclass(slots=True)
 class Memory:
-    """Newest states, the registry, and what waits to be folded. Cleared whenever it might be old."""
+    """Newest states, the registry, and the families that wait to be folded. Cleared whenever it might be old."""
 
     tails: OrderedDict[str, Tail] = field(default_factory=OrderedDict)
     registry: dict[str, Any] = field(default_factory=dict)

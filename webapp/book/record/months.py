@@ -43,7 +43,7 @@ def months_between(first: str, last: str) -> Iterator[str]:
 
 
 def begins(month: str, zone: str) -> str:
-    """Return when a month begins in a time zone, as UTC text to the second without its Z.
+    """Return the first moment of a month in a time zone, as UTC text to the second without its Z.
 
     It compares with the texts of the book, `...:00Z` as `...:00.000Z`: both are later than the bare second.
     """

@@ -1,4 +1,7 @@
-"""Is this an entry at all? What is not is refused with reasons, and kept aside. Figures are not judged here."""
+"""The test at the book's door: whether a body is an entry at all.
+
+Others are refused with reasons and kept aside. Figures are not judged here.
+"""
 
 from __future__ import annotations
 
@@ -26,7 +29,7 @@ _UUID = re.compile(r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\Z")
 
 
 def check_entry(entry: Any) -> tuple[list[Problem], str]:
-    """Return (why this cannot be entered, its canonical text); no problems where it can."""
+    """Return (reasons against entering it, its canonical text); no reasons where it can be entered."""
     if not isinstance(entry, dict):
         return [_problem("no_entry", "", message("no_entry"))], ""
     try:
@@ -45,7 +48,10 @@ def check_entry(entry: Any) -> tuple[list[Problem], str]:
 
 
 def is_plainly_sound(entry: dict[str, Any]) -> bool:
-    """Return whether the schema would surely pass it. It costs a tenth of asking the schema, which knows the words."""
+    """Return whether the schema would certainly accept it.
+
+    This test costs a tenth of the schema's, which is asked for its words.
+    """
     try:
         return _has_plain_shape(entry) and _has_plain_values(entry["values"])
     except (KeyError, AttributeError, TypeError):

@@ -55,7 +55,7 @@ class Book:
 
     @contextmanager
     def write(self) -> Iterator[Database]:
-        """The one write door: everything inside becomes durable together, or not at all. May be nested."""
+        """Open the one write door: all changes inside become durable together, or not at all. May be nested."""
         with self._door:
             if self._closed:
                 raise BookError("The book is closed. Open it again.")

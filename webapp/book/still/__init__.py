@@ -1,2 +1,3 @@
-"""What is known of the runs? Each run with its account, the forecast of the next cut, wishes for a fruit, feints that
-wait, yields by material, and a still's card."""
+"""How have the runs gone, and how will the next one? Each run with its account, the forecast of the next cut, wishes
+for a fruit, waiting feints, and a still's card.
+"""

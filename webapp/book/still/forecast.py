@@ -23,7 +23,9 @@ ALIKE_LEAST = 3  # fewer runs of one fruit teach less than all of the still's
 
 
 def prior_for(book: Book, still: str, what: str | None) -> dict[str, Any] | None:
-    """Return what the last runs of a still have taught, those of one fruit where there are enough; None without any."""
+    """Return the prior that the last runs of a still give, from runs of the same fruit where there are enough; None
+    without any.
+    """
     over = [run for run in runs.runs(book, still=still, limit=3 * PAST_MOST) if run["ended_at"]]
     alike = [run for run in over if what and run["what"] == what]
     chosen = (alike if len(alike) >= ALIKE_LEAST else over)[:PAST_MOST]

@@ -42,7 +42,9 @@ def rate_for(material: str | None, what: str) -> dict[str, Any] | None:
 
 
 def made_l(run: dict[str, Any]) -> float | None:
-    """Return what a run made: fractions less feints charged; None until hearts or low wines are gauged. [L]"""
+    """Return the pure alcohol that a run made: fractions less feints charged; None until hearts or low wines are
+    gauged. [L]
+    """
     parts = {part["fraction"] for part in run["fractions"]}
     if not parts & {"hearts", "low_wines"}:
         return None

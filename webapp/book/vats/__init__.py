@@ -1,2 +1,3 @@
-"""What vat can be made of what lies in the cellar? Sources, the sum of their draws, the choice by a solver, and plans
-that were made."""
+"""Which vat can be made of the spirit in the cellar? Sources, the sum of their draws, the choice by a solver, and plans
+made earlier.
+"""

@@ -182,7 +182,7 @@ class _Programme:
 
 
 def _why_none(sources: Sequence[Source], wish: Wish) -> str:
-    """Return why these sources make no such vat, the likeliest reason first."""
+    """Return the reason why these sources make no such vat, the likeliest first."""
     target = wish.strength_pct
     if target and all(one.strength_pct < target for one in sources):
         strongest = max(one.strength_pct for one in sources)

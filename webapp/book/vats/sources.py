@@ -21,7 +21,7 @@ _STANDING = (
 
 
 def sorts_of_spirit(book: Book) -> list[str]:
-    """Return what stands in casks and tanks now, by name."""
+    """Return the names of the spirits in casks and tanks now."""
     rows = book.query(
         "SELECT DISTINCT f.what FROM fills f JOIN vessels v ON v.mark = f.mark "
         "WHERE f.ended_at = '' AND v.sort IN ('cask', 'tank') ORDER BY f.what LIMIT 100"
@@ -57,7 +57,10 @@ def _source(book: Book, row: Mapping[str, Any], now: datetime, soak_200_kg: floa
 
 
 def _last_in(book: Book, fill: str) -> str | None:
-    """Return when spirit last went into a fill: in a cask, the youngest part is in wood at least since then."""
+    """Return the time at which spirit last went into a fill.
+
+    In a cask, the youngest part is in wood at least since then.
+    """
     row = book.one(
         "SELECT max(at) AS at FROM flows WHERE target_fill = ? AND source_fill <> target_fill "
         "AND source NOT IN ('out:gauge_difference', 'out:evaporation', 'out:not_accounted')",

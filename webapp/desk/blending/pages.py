@@ -37,7 +37,7 @@ def blending_page() -> Any:
 @bp.get("/blending/plan")
 @needs("floor")
 def vat_page() -> Any:
-    """Show what could go into a vat, what is asked for, and the vat that meets it best."""
+    """Show the spirits for a vat, the wish for it, and the vat that meets the wish best."""
     form = VatForm.of_request(registry.site(current.book))
     found = _sources(form)
     asked = {one.mark: _open_queries(one.mark) for one in found}
@@ -61,12 +61,12 @@ def vat_page() -> Any:
 
 
 def _open_queries(mark: str) -> int:
-    """Return how many queries about a vessel want an answer: its figures may not stand."""
+    """Return the number of open queries about a vessel: with any, its figures may not stand."""
     return sum(query["weight"] != "note" for query in queries.for_card(current.book, mark))
 
 
 def _years_of(source: Source) -> str:
-    """Return how long the youngest part of a source is in wood, as far as the book knows."""
+    """Return the years that the youngest part of a source is in wood, as far as the book knows."""
     if source.years is None:
         return "not known"
     return f"{'at least ' if source.is_least else ''}{source.years:.1f}"
@@ -86,7 +86,7 @@ def _too_young(sources: list[Source], form: VatForm) -> set[str]:
 
 
 def _notes(form: VatForm, vat: Vat | None) -> list[str]:
-    """Return what published law says of what is planned: floors of strength and age for its name."""
+    """Return notes from published law on the plan: floors of strength and age for its name."""
     what = form.what.data or (vat.draws[0].source.what if vat else "")
     if not what:
         return []
@@ -143,7 +143,7 @@ def vat_plan_page(entry_id: str) -> Any:
 
 
 def _done(plan: dict[str, Any]) -> dict[str, Any] | None:
-    """Return what stands in the tank now, where it is the vat of this plan."""
+    """Return the fill in the tank now, where it is the vat of this plan."""
     from webapp.book.fold import states
 
     held = states.holds(current.book, plan["mark"])

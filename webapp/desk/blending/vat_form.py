@@ -82,7 +82,7 @@ class VatForm(FlaskForm):
         return value
 
     def wish(self) -> Wish:
-        """Return what the vat should be."""
+        """Return the wish for the vat, from the form."""
         return Wish(
             strength_pct=self.number("strength"), volume_l=self.number("volume"),
             within_pct=self.number("within") or 0.0, share_most_pct=self.number("share") or 100.0,

@@ -88,7 +88,7 @@ def casks_page() -> Any:
 @bp.get("/cellar/casks/<mark>")
 @needs("floor")
 def cask_page(mark: str) -> Any:
-    """Show how a cask has moved: pure alcohol, strength and scores over the years, forecast for a day, notes."""
+    """Show the course of a cask: pure alcohol, strength and scores over the years, a forecast for a day, notes."""
     everyone = casks.casks(current.book)
     cask = next((one for one in everyone if one.row["mark"] == _mark(mark)), None)
     if cask is None:

@@ -100,7 +100,9 @@ def _rules(site: dict[str, Any]) -> list[dict[str, Any]]:
 
 
 def _lacks(cask: Cask, rules: list[dict[str, Any]], now: datetime) -> list[str] | None:
-    """Return what a cask lacks by the rule of its spirit, else by that for all; None where there is no rule."""
+    """Return the reasons why a cask is not ready by the rule of its spirit, else by that for all; None where there is
+    no rule.
+    """
     said = [str((cask.holds or {}).get(name) or "").lower() for name in ("what", "material")]
     own = next((rule for rule in rules if rule.get("what") and str(rule["what"]).lower() in said), None)
     rule = own or next((rule for rule in rules if not rule.get("what")), None)

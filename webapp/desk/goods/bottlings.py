@@ -37,7 +37,10 @@ def bottling_page() -> Any:
 
 
 def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any] | None:
-    """Return what a label may say by a tank gauge, and how many bottles it fills. None where it has no strength."""
+    """Return the strength for a label by a tank gauge, and the number of bottles it fills.
+
+    None where it has no strength.
+    """
     strength, volume = gauge["figures"].get("true_strength"), gauge["figures"].get("volume_20")
     if strength is None or not 1 <= strength <= 97.2:
         return None

@@ -79,7 +79,7 @@ def judging_csv(no: str) -> Response:
 
 
 def by_code(found: list[Difference]) -> dict[str, Changed]:
-    """Return what became of each question, by its code."""
+    """Return the changes of each question, by code: entries where it came, went, or changed its weight."""
     codes: dict[str, Changed] = {}
     for one in found:
         before, after = ({asked.name: asked for asked in said.asked} for said in (one.before, one.after))
@@ -96,13 +96,13 @@ def by_code(found: list[Difference]) -> dict[str, Changed]:
 
 
 def title_of(one: Difference) -> str:
-    """Return what sort of entry it is, in words."""
+    """Return the title of an entry's kind."""
     kind = webapp.kinds.get(one.kind)
     return kind.title if kind else one.kind
 
 
 def moves(said: Said) -> list[str]:
-    """Return what an entry moves, a line a flow: from where, to where, how much."""
+    """Return the amounts that an entry moves, a line a flow: source, target, amount."""
     return [f"{_place(flow.source)} → {_place(flow.target)}: {_amount(flow)}" for flow in said.moved] or ["nothing"]
 
 

@@ -73,7 +73,7 @@ def rounding(account: Account) -> str:
 
 
 def title_of(account: str) -> str:
-    """Return what an account is called."""
+    """Return the title of an account."""
     return TITLES[account]
 
 

@@ -94,7 +94,7 @@ def runs_beside() -> Any:
 @bp.get("/runs/yields")
 @needs("floor")
 def yields_page() -> Any:
-    """Show what each ferment gave beside the official flat rates and the house's own years."""
+    """Show the yield of each ferment beside the official flat rates and the house's own years."""
     found = yields.batches(current.book)
     return render_template(
         "desk/runs/yields.html", found=found, years=yields.by_year(found), rates=yields.flat_rates(),
@@ -117,7 +117,7 @@ def plans_page() -> Any:
 
 
 def curve_of(run: dict[str, Any]) -> dict[str, Any]:
-    """Return what the desk's script draws of a run."""
+    """Return the data of a run that the desk's script draws."""
     lines = {line["entry"]: line for line in [*run["cuts"], *run["readings"]]}
     read = sorted((one for one in lines.values() if one.get("true_strength") is not None), key=lambda one: one["at"])
     points = [[line["at"], line["true_strength"], line.get("flow")] for line in read]

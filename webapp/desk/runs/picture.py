@@ -22,7 +22,7 @@ class Bar:
 
 
 def bars(balance: Balance) -> list[Bar]:
-    """Return the parts of both bars, left to right; the last is what is not accounted for, where it is a loss."""
+    """Return the parts of both bars, left to right. The last part is the unaccounted rest, where it is a loss."""
     most = max(balance.charged, balance.came)
     found = []
     for row, parts in enumerate((balance.into, balance.out)):

@@ -20,7 +20,7 @@ TITLES = {
 
 
 def made_name(made: Trace, gone: str) -> str:
-    """Return what an outside account is called."""
+    """Return the title of an outside account."""
     node = made.nodes.get(f"g:{gone}")
     return node.name if node else {"bottled": "in bottles"}.get(gone, gone.replace("_", " "))
 
@@ -68,7 +68,7 @@ def bottlings(made: Trace) -> list[dict[str, Any]]:
 
 
 def standing(made: Trace) -> list[dict[str, Any]]:
-    """Return what stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
+    """Return the spirit that stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
     lines = [
         {"node": made.nodes[f"f:{fill}"], "share_pct": 100 * share, "lpa_ul": ul}
         for fill, (share, ul) in made.spread.standing.items()

@@ -22,7 +22,7 @@ bp.add_app_template_filter(percent, "percent")
 @bp.get("/trace")
 @needs("floor")
 def trace_search_page() -> Any:
-    """Find what to trace; a single answer is shown at once."""
+    """Show the search for a subject to trace; a single answer is shown at once."""
     text = request.args.get("q", "").strip()
     hits = search.search(current.book, text)
     if len(hits) == 1:
@@ -71,7 +71,7 @@ def _title(node: Node) -> str:
 
 
 def _removals(made: Trace) -> list[dict[str, Any]]:
-    """Return where the cases of all its bottlings went, each line with its batch and lot mark."""
+    """Return the removals of all its bottlings, each line with its batch and lot mark."""
     nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
     nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
     facts = {node.key: {name: node.facts.get(name) or "" for name in ("batch", "lot_mark")} for node in nodes}

@@ -43,7 +43,7 @@ def _what(values: Any) -> dict[str, Any]:
 
 
 def pour(post: Posting, mark: str, held: Any, facts: dict[str, Any]) -> None:
-    """Make a vessel ready for spirit of another fill: a fill begins, or the one there gets a younger part."""
+    """Make a vessel ready for spirit of another fill: a new fill begins, or the present fill gets a younger part."""
     there = post.held(mark)
     if there:
         post.describe(mark, aged_since=youngest(there, held))

@@ -43,7 +43,7 @@ def _other(source: str | None, read: Read) -> str:
 
 
 def cask_move(read: Read, view: Any) -> Effect:
-    """A cask has another place; its stock is what it was."""
+    """Give a cask another place. Its stock stays."""
     post = Posting(view)
     post.remember(read)
     put_at(post, read.mark, read.values.get("to_place") or "")
@@ -51,7 +51,7 @@ def cask_move(read: Read, view: Any) -> Effect:
 
 
 def put_at(post: Posting, mark: str, place: str) -> None:
-    """Note where a vessel stands now."""
+    """Note the place of a vessel."""
     post.put(f"v:{mark}", place=place.strip() or None)
 
 
@@ -83,7 +83,7 @@ def _pour(post: Posting, mark: str, held: Mapping[str, Any] | None, amount: Amou
 
 
 def _amount(read: Read, held: Mapping[str, Any] | None) -> Amount:
-    """Return what was poured; without a strength of its own it has that of the vessel it came from."""
+    """Return the amount poured. Without a strength of its own it has the strength of the vessel it came from."""
     if "true_strength" in read.figures:
         return spirit_read(read)
     strength = (held or {}).get("strength_pct") or 0.0
@@ -103,7 +103,7 @@ def youngest(one: Mapping[str, Any], other: Mapping[str, Any] | None) -> str | N
 
 
 def carried(held: Mapping[str, Any]) -> dict[str, Any]:
-    """Return what of a fill goes along with its spirit."""
+    """Return the facts of a fill that go along with its spirit."""
     return {name: held[name] for name in CARRIED if held.get(name) is not None}
 
 

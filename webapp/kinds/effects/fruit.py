@@ -65,7 +65,7 @@ def ferment_closed(read: Read, view: Any) -> Effect:
 
 
 def _remember_yield(post: Posting, read: Read, view: Any) -> None:
-    """Keep what this material gave of what it promised: the house's own custom, key `y:<material>`."""
+    """Keep the yield of this material as a share of its promise: the house's own custom, key `y:<material>`."""
     held, made = post.held(read.mark) or {}, read.figures.get("wash_lpa")
     material = str(held.get("material") or "")
     loads = [line for line in view.recent(read.mark, "fruit_intake") if line["at"] >= (held.get("since") or "")]

@@ -62,7 +62,7 @@ def cases_of(values: Mapping[str, Any]) -> tuple[str, int, int] | None:
 
 
 def find(values: Mapping[str, Any], view: Any) -> Found:
-    """Return the bottling of this batch or lot mark; where several answer, the one that has the first case named."""
+    """Return the bottling of this batch or lot mark. Where several match, it is the one with the first case named."""
     roots = (view.get(_named(values.get("batch"))) or {}).get("bottlings", [])
     known = [(root, one) for root in roots if (one := view.get(f"b:{root}"))]
     if values.get("case_from") and len(known) > 1:
@@ -71,7 +71,7 @@ def find(values: Mapping[str, Any], view: Any) -> Found:
 
 
 def bottles_of(values: Mapping[str, Any], bottling: Mapping[str, Any]) -> int:
-    """Return how many bottles an entry speaks of: whole cases and loose ones. 0 or more."""
+    """Return the number of bottles that an entry names: whole cases and loose ones. 0 or more."""
     in_case = max(round(bottling.get("per_case") or 0), 0)
     return _count(values.get("cases")) * in_case + _count(values.get("bottles"))
 

@@ -79,7 +79,7 @@ def _line(read: Read, view: Any) -> dict[str, Any]:
 
 
 def _late(read: Read, view: Any) -> dict[str, str]:
-    """A cut that was logged after it was made keeps both times, and what was said about it."""
+    """Keep both times of a cut that was logged after it was made, and the reason given."""
     if read.kind.name != "cut" or (_seconds(view.typed_at) - _seconds(view.at)) < LATE_S:
         return {}
     return {"typed_at": view.typed_at, "late_why": read.entry.get("reason") or read.entry.get("remark") or ""}
@@ -137,7 +137,7 @@ def run_end(read: Read, view: Any) -> Effect:
 def _offsets(
     still: dict[str, Any], run_id: str | None, run: dict[str, Any], readings: list[dict[str, Any]], view: Any
 ) -> list[list[Any]]:
-    """Return how far the still's vapour thermometer stood off in its last runs: [run id, degC] each. Heads read low."""
+    """Return the offset of the still's vapour thermometer in its last runs: [run id, degC] each. Heads read low."""
     begun = min((cut["at"] for cut in run["cuts"] if cut["event"] == "heads_cut"), default="")
     pairs = [
         (line["true_strength"], line["vapour_temp"])
