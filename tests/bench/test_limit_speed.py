@@ -66,10 +66,10 @@ def test_a_limit_of_the_whole_site(tmp_path: Path, measured: Measured, monkeypat
             # Strengths in runs that rise, and gauges against their sum: it asks many entries otherwise than before.
             with slices_timed(monkeypatch) as slices:
                 change = timed(lambda: set_check_limit(book, "site", "", "slope_pct", 30.0, "JK"))
-                left, begun, waits = unjudged.left(book), time.perf_counter(), []
+                left, begun, waits = unjudged.count_left(book), time.perf_counter(), []
                 ended = threading.Event()
                 thread = upkeep.start(book, ended)
-                while unjudged.left(book):
+                while unjudged.count_left(book):
                     waits.append(timed(lambda: send(book, list(islice(stream, 1)))))
                     time.sleep(HAND_IN_EVERY_S)
                 total = time.perf_counter() - begun

@@ -140,7 +140,7 @@ def program(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Program:
 
 def test_a_book_opened_by_the_same_program_has_nothing_to_judge(program: Program) -> None:
     with program.open("old") as book:
-        assert unjudged.left(book) == 0
+        assert unjudged.count_left(book) == 0
         (only,) = judgings.judgings(book)
         assert only.done_at and differences.unread(book) == {}
 
@@ -152,18 +152,18 @@ def test_a_comment_changed_is_noted_and_nothing_is_judged(program: Program, monk
     told.__dict__["parts"] = {"checks": "old", "kinds": "same"}
     monkeypatch.setattr(rules, "current_rules", lambda: told)
     with open_book(program._path) as book:
-        assert unjudged.left(book) == 0
+        assert unjudged.count_left(book) == 0
         assert [one.source for one in judgings.judgings(book)] == ["with another comment"]
 
 
 def test_other_rules_put_everything_on_the_list_and_a_kill_loses_nothing(program: Program) -> None:
     program.ask("strange_gauge")
     with program.open("new") as book:
-        assert unjudged.left(book) == 8
+        assert unjudged.count_left(book) == 8
         unjudged.work(book)
-        assert 0 < unjudged.left(book) < 8
+        assert 0 < unjudged.count_left(book) < 8
     with program.open("new") as book:  # it goes on where it was
-        assert 0 < unjudged.left(book) < 8
+        assert 0 < unjudged.count_left(book) < 8
         assert judgings.judgings(book)[0].done_at is None
         unjudged.finish(book)
         assert judgings.judgings(book)[0].done_at is not None
@@ -182,7 +182,7 @@ def test_an_older_program_judges_all_by_its_own_rules_again(program: Program, mo
             unjudged.finish(book)
             assert fold.dump(book) != before
     with program.open("old") as book:
-        assert unjudged.left(book) == 8
+        assert unjudged.count_left(book) == 8
         unjudged.finish(book)
         assert fold.dump(book) == before
         assert [one.source for one in judgings.judgings(book)] == ["old", "new", "old"]
@@ -226,7 +226,7 @@ def test_a_rebuild_amid_a_judging_says_what_came_out_otherwise_too(program: Prog
     with program.open("new") as book:
         unjudged.work(book)
         fold.rebuild(book)
-        assert list(differences.unread(book).values()) == [4] and unjudged.left(book) == 0
+        assert list(differences.unread(book).values()) == [4] and unjudged.count_left(book) == 0
 
 
 def test_a_program_left_running_puts_what_it_judges_on_the_list_of_the_newer_one(program: Program) -> None:
@@ -237,10 +237,10 @@ def test_a_program_left_running_puts_what_it_judges_on_the_list_of_the_newer_one
             newer = rules.current_rules()
             program._patch.setattr(rules, "current_rules", lambda: mine)
             send(old, gauge(T1, "280", seq=90, read_at=NOW))
-            assert unjudged.left(old) == 1 and not unjudged.work(old)
+            assert unjudged.count_left(old) == 1 and not unjudged.work(old)
             program._patch.setattr(rules, "current_rules", lambda: newer)
             unjudged.finish(new)
-            assert unjudged.left(new) == 0
+            assert unjudged.count_left(new) == 0
 
 
 # Programs with other defaults, another check, and another rule for where an entry has its place.
@@ -307,7 +307,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random, version
     versions.run(len(story) % len(VERSIONS))
     with open_book(path) as book:
         unjudged.finish(book)
-        assert unjudged.words(book) == "" and judgings.judgings(book)[0].done_at
+        assert unjudged.describe_progress(book) == "" and judgings.judgings(book)[0].done_at
         return check_book(book, story)
 
 

@@ -75,7 +75,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random) -> byte
     fill_world(book)
     try:
         unjudged.finish(book)
-        assert unjudged.words(book) == ""
+        assert unjudged.describe_progress(book) == ""
         return check_book(book, story)
     finally:
         book.close()
@@ -83,11 +83,11 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random) -> byte
 
 def _kill_in_a_slice(book: Book) -> None:
     """What the slice under way has written is gone, what came before it stays."""
-    before = fold.dump(book), unjudged.left(book)
+    before = fold.dump(book), unjudged.count_left(book)
     with contextlib.suppress(KeyboardInterrupt), book.write():
         unjudged.work(book)
         raise KeyboardInterrupt
-    assert (fold.dump(book), unjudged.left(book)) == before
+    assert (fold.dump(book), unjudged.count_left(book)) == before
     book.close()
 
 
@@ -140,20 +140,20 @@ def changed(book: Book) -> Book:
 
 def test_a_change_is_written_at_once_and_the_rest_a_slice_at_a_time(changed: Book) -> None:
     assert registry.limits(changed)[0]["possible"] == [0, 100]
-    seen = [unjudged.left(changed)]
+    seen = [unjudged.count_left(changed)]
     while unjudged.work(changed):
-        seen.append(unjudged.left(changed))
+        seen.append(unjudged.count_left(changed))
     assert seen[0] >= 7 and seen == sorted(seen, reverse=True)
-    assert unjudged.words(changed) == ""
+    assert unjudged.describe_progress(changed) == ""
 
 
 def test_it_says_how_far_it_is(changed: Book) -> None:
-    left = unjudged.left(changed)
+    left = unjudged.count_left(changed)
     said = f"{left} of 16 entries are still to be judged by the limits and settings as they are now."
-    assert unjudged.words(changed) == said
-    while unjudged.left(changed) > 1:
+    assert unjudged.describe_progress(changed) == said
+    while unjudged.count_left(changed) > 1:
         unjudged.work(changed)
-    assert unjudged.words(changed).startswith("1 of 16 entries is still")
+    assert unjudged.describe_progress(changed).startswith("1 of 16 entries is still")
 
 
 def test_a_hand_in_meanwhile_is_judged_by_the_new_limit_and_upon_stock_as_it_was(changed: Book) -> None:
@@ -163,7 +163,7 @@ def test_a_hand_in_meanwhile_is_judged_by_the_new_limit_and_upon_stock_as_it_was
     results = send(changed, new, small)["results"]
     assert "impossible" in _stopped(changed, new["id"]) and "impossible" not in _stopped(changed, small["id"])
     assert results[0]["settled"] == "queried"
-    assert unjudged.left(changed) > 0
+    assert unjudged.count_left(changed) > 0
     unjudged.finish(changed)
     assert "impossible" in _stopped(changed, last) and "impossible" in _stopped(changed, new["id"])
     kept = fold.dump(changed)
@@ -187,11 +187,11 @@ def test_a_little_is_judged_at_once(book: Book, monkeypatch: pytest.MonkeyPatch)
     new = gauge(T1, "300", read_at=NOW)
     send(book, new)
     registry.set_limit(book, "site", "", "gauge", "volume", None, [0, 100], "JK")
-    assert (unjudged.left(book), _stopped(book, new["id"])) == (0, {"impossible"})
+    assert (unjudged.count_left(book), _stopped(book, new["id"])) == (0, {"impossible"})
 
 
 def test_no_period_is_closed_and_no_book_verified_before_all_is_judged(changed: Book) -> None:
     with pytest.raises(BookError, match=r"of 16 entries are still .* Close 2025-08 when they are\."):
         closes.draft(changed, "2025-08", NOW)
     assert verification.verify(changed) == []
-    assert unjudged.left(changed) == 0
+    assert unjudged.count_left(changed) == 0

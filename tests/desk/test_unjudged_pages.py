@@ -41,7 +41,7 @@ def test_the_desk_says_how_far_it_is_until_all_is_judged(changed):
 
 def test_cards_have_the_new_range_at_once(changed):
     assert card(changed.book, F1)["limits"]["ferment_reading"]["temp"]["usual"] == [15, 20]
-    assert unjudged.left(changed.book) == 5
+    assert unjudged.count_left(changed.book) == 5
 
 
 def test_a_server_that_starts_works_it_off_and_verify_and_export_do_first(make_server, tmp_path, monkeypatch):
@@ -53,7 +53,7 @@ def test_a_server_that_starts_works_it_off_and_verify_and_export_do_first(make_s
         fill_world(book)
         send(book, *[gauge(T1, "300", seq=n, read_at=NOW - timedelta(days=n)) for n in range(1, 6)])
         registry.set_limit(book, "site", "", "gauge", "volume", None, [0, 100], "JK")
-        assert unjudged.left(book) >= 4
+        assert unjudged.count_left(book) >= 4
     shutil.copytree(folder, tmp_path / "copy")
     said = CliRunner().invoke(commands.verify, ["--data", str(tmp_path / "copy")]).output
     assert "entries are still to be judged" in said and "That comes first." in said and "the chain holds" in said
@@ -62,9 +62,9 @@ def test_a_server_that_starts_works_it_off_and_verify_and_export_do_first(make_s
     server = make_server(folder)
     with open_book(folder / BOOK_NAME) as book:
         until = time.monotonic() + 60
-        while unjudged.left(book) and time.monotonic() < until:
+        while unjudged.count_left(book) and time.monotonic() < until:
             time.sleep(0.1)
-        assert unjudged.words(book) == ""
+        assert unjudged.describe_progress(book) == ""
         server.stop()
         assert export.fold_digest(book) == digest
         fold.rebuild(book)

@@ -40,7 +40,7 @@ def test_axe_finds_nothing(postgres: Any, make_site: Callable[..., Book], tmp_pa
             folder = tmp_path / f"way-{book.path.name}"
             folder.mkdir()
             way.join(folder, server.url, code_for(server.data_dir, folder.name), folder.name)
-            carrier = way.kept(folder)
+            carrier = way.load_way(folder)
             assert carrier
             send(book, carrier)
         paths = ["/group/sites", "/group/trace", "/group/trace?q=K2603", "/group/trace?q=nothing", "/group/periods",

@@ -55,7 +55,7 @@ def test_a_group_killed_mid_batch_and_away_loses_nothing_and_sites_go_on_alone(d
         folder = tmp_path / registry.site(book)["name"]
         folder.mkdir()
         way.join(folder, server.url, code_for(server.data_dir, folder.name), folder.name)
-        ways.append((book, way.kept(folder)))
+        ways.append((book, way.load_way(folder)))
     is_over = threading.Event()
 
     def keep_sending(book, carrier):

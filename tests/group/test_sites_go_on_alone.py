@@ -77,7 +77,7 @@ class House:
 
     def catch_up(self, wait_s: float = 60.0) -> None:
         """Hand in to the group until it has all."""
-        carrier, deadline = way.kept(self.path.parent), time.monotonic() + wait_s
+        carrier, deadline = way.load_way(self.path.parent), time.monotonic() + wait_s
         assert carrier
         with open_book(self.path) as book:
             while True:
@@ -102,7 +102,7 @@ class House:
             time.sleep(0.12)
 
     def _send(self) -> None:
-        carrier = way.kept(self.path.parent)
+        carrier = way.load_way(self.path.parent)
         assert carrier
         with open_book(self.path) as book:
             while not self._is_over.is_set():

@@ -44,7 +44,7 @@ def test_backups_come_by_the_clock_and_the_oldest_go(data_dir, tmp_path):
     assert (status["entries"], status["file"], status["made_at"]) == (5, names[-1], "2026-03-05T06:00:00Z")
     assert schedule.trouble(data_dir, START + timedelta(days=5)) == ""
     assert "No backup was made for 10 days" in schedule.trouble(data_dir, START + timedelta(days=14))
-    assert "5 entries, verified" in schedule.standing(data_dir)
+    assert "5 entries, verified" in schedule.describe_backups(data_dir)
 
 
 def test_a_clock_that_was_set_back_keeps_no_backup_away(data_dir, tmp_path):

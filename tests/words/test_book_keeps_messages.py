@@ -93,7 +93,7 @@ def test_questions_of_an_older_book_are_brought_over_word_for_word_and_judged_ag
             told = queries.for_entry(again, entry_id)
             assert [_said(line) for line in told] == [_said(line) for line in lines]
             assert all(line["message"]["id"] == "as_said" for line in told)
-        assert unjudged.left(again) > 0
+        assert unjudged.count_left(again) > 0
         unjudged.finish(again)
         assert fold.dump(again) == whole
 

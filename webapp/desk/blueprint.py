@@ -45,7 +45,7 @@ def for_every_page() -> dict[str, Any]:
         "decimal_mark": site.get("decimal_mark"),
         "person": current.person,
         "may": current.may,
-        "unjudged": unjudged.words(current.book),
+        "unjudged": unjudged.describe_progress(current.book),
         "otherwise": differences.unread(current.book),
         "backup_trouble": _backup_trouble() if current.may("office") else "",
     }

@@ -27,7 +27,7 @@ def is_bottles(node: str) -> bool:
     return MARK in fill and fill[:2] != "t/"  # a document's number may hold anything
 
 
-def told_apart(made: Trace, read: Reader, entry_of: Callable[[str, str], str]) -> None:
+def name_bottlings(made: Trace, read: Reader, entry_of: Callable[[str, str], str]) -> None:
     """Turn the fills that stand for bottlings into bottlings, in place; `entry_of` gives the entry of (site, root)."""
     links = (*made.origin.links, *made.spread.links)
     fills = {node[2:] for pair in links for node in pair if is_bottles(node)}

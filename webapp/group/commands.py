@@ -102,7 +102,7 @@ def group_send(data_dir: Path, url: str, every_s: float | None) -> None:
     from webapp.group import way
     from webapp.group.sender import NoAnswer, send
 
-    carrier = way.kept(data_dir, url)
+    carrier = way.load_way(data_dir, url)
     if carrier is None:
         raise BookError("This book has not joined that group. Join with `cellarslate group-join` first.")
     with open_at(data_dir) as book:
@@ -139,7 +139,7 @@ def send_beside(app: Any) -> None:
     from webapp.group import way
     from webapp.group.sender import Sending
 
-    carrier = way.kept(Path(app.config["DATA_DIR"]), str(url))
+    carrier = way.load_way(Path(app.config["DATA_DIR"]), str(url))
     if carrier is None:
         click.echo(f"The site's setting names the group {url}, but this folder has not joined it. Join it anew.")
         return

@@ -56,7 +56,7 @@ class Tracing:
         site, _, root = subject.id.partition("/")
         if subject.sort == "bottling" and (site, root) in self._links.bottlings:
             made.spread = forth(read, fill=bottles.fill_of(site, root))
-        bottles.told_apart(made, read, self._entry_of)
+        bottles.name_bottlings(made, read, self._entry_of)
         made.nodes = self._names(lineage.nodes_in(made), made.origin.steps)
         return made
 

@@ -84,7 +84,7 @@ def join(data_dir: Path, url: str, code: str, name: str, fingerprint: str = "") 
     fresh.replace(path)
 
 
-def kept(data_dir: Path, url: str = "") -> Way | None:
+def load_way(data_dir: Path, url: str = "") -> Way | None:
     """Return the stored way to the group that this site was let in by (to this address, if one is given); or None."""
     try:
         said: dict[str, Any] = json.loads((data_dir / FILE).read_text("utf-8"))

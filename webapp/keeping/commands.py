@@ -18,7 +18,7 @@ def verify(data_dir: Path) -> None:
     from webapp.book.record import log
 
     with open_at(data_dir) as book:
-        if words := unjudged.words(book):
+        if words := unjudged.describe_progress(book):
             click.echo(f"{words} That comes first.")
             unjudged.finish(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = verification.verify(book)

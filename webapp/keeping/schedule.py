@@ -103,7 +103,7 @@ def trouble(data_dir: Path, now: datetime) -> str:
     return ""
 
 
-def standing(data_dir: Path) -> str:
+def describe_backups(data_dir: Path) -> str:
     """Return a line for the settings page: the folder of the backups, and when the last one was made."""
     status = read_status(data_dir)
     if not status:

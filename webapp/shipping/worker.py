@@ -24,18 +24,18 @@ def worker() -> Response:
 def worker_script() -> tuple[str, str]:
     """Return (version, the worker's whole script). A change in any file changes both."""
     now = assets.version()
-    parts = [_told(name, part, now) for name, part in pack.packs().items()]
+    parts = [_describe_part(name, part, now) for name, part in pack.packs().items()]
     constants = {"VERSION": now, "PARTS": parts, "SHELLS": shells.PATTERNS}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
     return now, head + assets.worker_body()
 
 
-def _told(name: str, part: pack.Pack, version: str) -> dict[str, Any]:
+def _describe_part(name: str, part: pack.Pack, version: str) -> dict[str, Any]:
     """Return the worker's description of a part. A large part outlives the versions in which nothing of it changed."""
     if name == assets.FLOOR:
-        return part.told(f"{name}-{version}")
+        return part.describe_for_worker(f"{name}-{version}")
     lasting = hashlib.sha256(json.dumps([part.digest, part.beside]).encode()).hexdigest()[:16]
-    return part.told(f"{name}-{lasting}")
+    return part.describe_for_worker(f"{name}-{lasting}")
 
 
 @bp.get("/pack/<digest>")

@@ -30,16 +30,16 @@ def note_keys(book: Book, *keys: str) -> None:
     note(book, f"SELECT order_key FROM touches WHERE key IN ({marks})", keys)  # noqa: S608
 
 
-def left(book: Book) -> int:
+def count_left(book: Book) -> int:
     """Return the number of entries on the list; 1 where only a seam is left (replay.py)."""
     sql = "SELECT count(*), (SELECT count(DISTINCT order_key) FROM seams) FROM unjudged"
     listed, seams = book.db.conn.execute(sql).fetchone()
     return max(int(listed - seams), min(int(listed), 1))
 
 
-def words(book: Book) -> str:
+def describe_progress(book: Book) -> str:
     """Return the progress of the judging in a sentence; empty where nothing is left."""
-    many = left(book)
+    many = count_left(book)
     if not many:
         return ""
     entries = book.db.conn.execute("SELECT max(book_no) FROM entries").fetchone()[0]

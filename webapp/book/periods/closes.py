@@ -41,7 +41,7 @@ def draft(book: Book, period: str, now: datetime) -> Draft:
 
     BookError says why it cannot be closed yet.
     """
-    if words := unjudged.words(book):
+    if words := unjudged.describe_progress(book):
         raise BookError(f"{words} Close {period} when they are.")
     ledger = load_ledger(book, now)
     last = months.months_of(period)[-1]

@@ -70,7 +70,7 @@ def _settings(form: SiteForm) -> str:
         check_limits=registry.check_limits(current.book),
         instruments=registry.instruments(current.book),
         changes=registry.changes(current.book, 50),
-        backups=schedule.standing(current_app.config["DATA_DIR"]),
+        backups=schedule.describe_backups(current_app.config["DATA_DIR"]),
     )
 
 
