@@ -1,5 +1,5 @@
 // @ts-check
-/** The floor's way in: what every page needs, then the one page's own module. */
+/** The floor's entry: the modules of every page, then the page's own module. */
 import { noteLabelLink } from "./shell/here.js";
 import { startFrame } from "./shell/frame.js";
 import { startHouse } from "./shell/house.js";

@@ -1,5 +1,5 @@
 // @ts-check
-/** What a card knows that a form needs: the context for readEntry, and the ghosts. */
+/** The part of a card that a form needs: the context for readEntry, and the ghosts. */
 import { formatAgo } from "../ui/format.js";
 
 /** @param {any} card or null @param {string} kindName @returns {any} context as readEntry takes it */

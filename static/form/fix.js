@@ -41,7 +41,7 @@ function sayWhatItReplaces(form, fix, at, isFilledIn) {
     ${choiceRow("What was wrong", "reason_for_change", REASONS, fix.about.reason ?? "", (value) => { fix.about.reason = value; })}`, place);
 }
 
-/** The one it began with has been dealt with. @param {Fix|null} fix */
+/** Mark the entry that the form began with as dealt with. @param {Fix|null} fix */
 export async function doneWith(fix) {
   if (fix && (await get(fix.id))) await markSeen(fix.id);
 }

@@ -23,7 +23,7 @@ export function dressFields(form, kind, card) {
   fillIn(form, told(kind));
 }
 
-/** What the way here has said already: which still, which fraction. Figures are never taken from an address. @param {any} kind */
+/** Values that the address names already: the still, the fraction. Figures are never taken from an address. @param {any} kind */
 function told(kind) {
   const words = new URLSearchParams(location.search);
   const fields = kind.fields.filter((/** @type {any} */ field) => (field.sort === "mark" || field.sort === "choice") && words.has(field.name));

@@ -1,5 +1,5 @@
 // @ts-check
-/** The second look: what is odd about the figures, said beside the keys, with the likely figure to tap. It never stops anybody. */
+/** The second look: odd figures are named beside the keys, with the likely figure to tap. It never stops anybody. */
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { symbol } from "../trade/units.js";

@@ -41,7 +41,7 @@ async function dress(form, field) {
 /** As last time first, then in the order of sorts that the field names: heads run to a receiver rather than to a can. @param {any[]} cards @param {string[]} sorts @param {string} last */
 const likeliest = (cards, sorts, last) => cards.sort((a, b) => Number(b.mark === last) - Number(a.mark === last) || sorts.indexOf(a.sort) - sorts.indexOf(b.sort));
 
-/** A typed mark in stored form, where it is one; else as it was typed, for the book to say. @param {string} text */
+/** Return a typed mark in stored form; a text that is no mark is returned as typed, for the book to judge. @param {string} text */
 function settled(text) {
   try {
     return parseMark(text);

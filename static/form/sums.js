@@ -1,5 +1,5 @@
 // @ts-check
-/** The computed figures of a form, large where one of them is what the work is about. */
+/** The computed figures of a form. The figure that the work is for is shown large. */
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { capital } from "../shell/words.js";
 import { shownInUnits } from "../shell/inunits.js";

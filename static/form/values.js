@@ -39,7 +39,7 @@ export const boxOf = (form, name) => form.querySelector(`:is(.field, .chips, .ti
 export const controlOf = (form, name) =>
   form.querySelector(`:is(input, textarea, select)[name="${name}"]:checked`) ?? form.querySelector(`:is(input, textarea, select)[name="${name}"]`);
 
-/** @param {HTMLFormElement} form @param {Kind} kind @returns {Record<string, Value>} what was touched; the rest is left out */
+/** @param {HTMLFormElement} form @param {Kind} kind @returns {Record<string, Value>} the filled-in fields; the others are left out */
 export function collect(form, kind) {
   /** @type {Record<string, Value>} */
   const values = {};

@@ -1,5 +1,5 @@
 // @ts-check
-/** What opens under the thumb on a job's page: its parts by name, the minute of the tap, the one button, and the way out. */
+/** The panel under the thumb on a job's page: its parts by name, the minute of the tap, the one button, and the way out. */
 import { localStamp } from "../slate/entry.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { readAt } from "../form/extras.js";

@@ -47,7 +47,7 @@ async function show() {
   if (card.cask || card.ferment) void showCellar(card);
 }
 
-/** What the cellar's own sums say of it, from the part of the app that comes after the first install. @param {any} card */
+/** Show the cellar's own sums about the vessel. They come with the part of the app after the first install. @param {any} card */
 async function showCellar(card) {
   const job = await import("../jobs/cellar/card.js").catch(() => null);
   const place = /** @type {HTMLElement|null} */ (document.querySelector('[data-part="cellar"]'));

@@ -19,7 +19,7 @@ export const logPath = (mark, kind) => (mark ? `${vesselPath(mark)}/log/${kind}`
 /** @param {string} mark */
 export const runPath = (mark) => `${vesselPath(mark)}/run`;
 
-/** Keep how a mark was come by, until its entry is logged. @param {string} mark @param {"scanned"|"typed"} how */
+/** Keep whether a mark was scanned or typed, until its entry is logged. @param {string} mark @param {"scanned"|"typed"} how */
 export function keepMarkBy(mark, how) {
   sessionStorage.setItem(HOW + mark, how);
 }

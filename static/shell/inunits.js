@@ -8,7 +8,7 @@ const US = { kg: "lb", L: "gal", LPA: "proof_gal", pct_vol: "proof", degC: "degF
 /** @type {Record<string, string>} what the sign of a strength leaves unsaid */
 const BASIS = { pct_vol: "true at 20 °C", proof: "true at 60 °F" };
 
-/** @returns {"metric"|"us"} what this phone was set to, else what the house uses */
+/** @returns {"metric"|"us"} the units set on this phone, else the house's */
 export const unitsChoice = () => ((localStorage.getItem("units") || document.documentElement.dataset.units) === "us" ? "us" : "metric");
 
 /** @param {"metric"|"us"} choice */

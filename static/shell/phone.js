@@ -1,5 +1,5 @@
 // @ts-check
-/** What the pages ask of the phone: cards with the slate's own entries laid over them, and the kinds by name. */
+/** The phone's data for the pages: cards with the slate's own entries laid over them, and the kinds by name. */
 import { loadKinds } from "../kinds/kinds.js";
 import { allCards, getCard, unknownToCards, withWaiting } from "../slate/cards.js";
 

@@ -98,7 +98,7 @@ export const instruments = async () => (await getMeta("instruments")) ?? [];
 /** @returns {Promise<any>} the site, or an empty one before the first cards came */
 export const site = async () => (await getMeta("site")) ?? { name: "", units: "metric", decimal_mark: ".", areas: [] };
 
-/** @returns {Promise<any[]>} what is handed over from shift to shift */
+/** @returns {Promise<any[]>} the notes to the next shift */
 export const notes = async () => (await getMeta("notes")) ?? [];
 
 /** @returns {Promise<string | null>} when the cards were last brought up to date, UTC */

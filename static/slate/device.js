@@ -34,7 +34,7 @@ export async function enrol(token, name) {
   return { ...answer.device, enrolled: true };
 }
 
-/** @returns {Promise<{device: any, person: any, version: string}>} who the book takes us for @throws {import("./ask.js").NoAnswer} */
+/** @returns {Promise<{device: any, person: any, version: string}>} the phone and the person as the book knows them @throws {import("./ask.js").NoAnswer} */
 export const session = () => ask("/api/session");
 
 /** @param {{id: string, name: string}} known as the book calls this phone */
@@ -44,7 +44,7 @@ export async function become(known) {
 }
 
 /**
- * Keep what an answer says about this phone: its clock, and how far the book has seen its counter.
+ * Keep an answer's figures about this phone: the skew of its clock, and the last counter that the book has seen.
  * @param {{skew_s: number, devices: Record<string, {seen: number}>}} answer
  */
 export async function noteAnswer(answer) {

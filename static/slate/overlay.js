@@ -1,5 +1,5 @@
 // @ts-check
-/** What the book does not know yet, laid over its cards: readings that wait here, and the run they belong to. */
+/** Waiting entries laid over the book's cards: readings that the book does not know yet, and the run they belong to. */
 import { kindNamed } from "../kinds/kinds.js";
 import { readEntry, summary } from "../kinds/read.js";
 

@@ -64,7 +64,7 @@ export function asKept(entry) {
   };
 }
 
-/** @returns {Promise<Kept[]>} what the book has not answered for, in the order logged */
+/** @returns {Promise<Kept[]>} the entries that the book has not answered for, in the order logged */
 export async function waiting() {
   const found = await read([ENTRIES], (tx) => tx.objectStore(ENTRIES).index("state").getAll("waiting"));
   return found.sort(byLogged);
@@ -79,7 +79,7 @@ export async function all() {
 /** @param {string} id @returns {Promise<Kept | undefined>} */
 export const get = (id) => read([ENTRIES], (tx) => tx.objectStore(ENTRIES).get(id));
 
-/** @returns {Promise<{waiting: number, refused: number, queried: number, clash: number, oldest_at: string | null}>} what wants doing */
+/** @returns {Promise<{waiting: number, refused: number, queried: number, clash: number, oldest_at: string | null}>} how many entries of each state want attention */
 export async function counts() {
   const found = await all();
   const unseen = (/** @type {State} */ state) => found.filter((kept) => kept.state === state && !kept.seen).length;
@@ -116,7 +116,7 @@ export async function settle(results, bookId) {
 }
 
 /**
- * Note on one entry what came of trying, without the book's answer. It stays on the slate.
+ * Note the result of a failed try on one entry. It stays on the slate, because the book has not answered.
  * @param {string} id @param {Partial<Kept>} note
  */
 export async function note(id, note) {

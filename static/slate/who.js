@@ -9,7 +9,7 @@ import { listen, tell } from "./news.js";
 /** Says what to do. */
 export class WrongPin extends Error {}
 
-/** @returns {Promise<Who | null>} who was chosen last on this phone */
+/** @returns {Promise<Who | null>} the person chosen last on this phone */
 export const current = async () => (await getMeta("who")) ?? null;
 
 /**

@@ -1,5 +1,5 @@
 // @ts-check
-/** The page's side of the service worker: register it, notice a newer one, and change over when a person says so. */
+/** The page's side of the service worker: register it, notice a newer worker, and change over when a person agrees. */
 
 const LOOK_EVERY_MS = 30 * 60_000;
 

@@ -2,7 +2,7 @@
 
 const STAYS_MS = 5000;
 
-/** The one live region; it must be in the page before its words, or a screen reader misses the first. */
+/** The page's live region. It must be in the page before its words, or a screen reader misses the first. */
 function region() {
   const found = document.querySelector(".toasts");
   if (found) return found;

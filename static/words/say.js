@@ -34,7 +34,7 @@ export function say({ message, words = "" }) {
 /** @param {string} id */
 const knows = (id) => catalogue().bundle.hasMessage(id) || ruleWords(id) !== undefined;
 
-/** A parameter as it stands in a sentence. @param {Param} param @returns {string} */
+/** Return a parameter as it stands in a sentence. @param {Param} param @returns {string} */
 export function shown(param) {
   if (param === null || typeof param !== "object") return String(param);
   if ("figure" in param) return withUnit(figureText(param.figure, catalogue().locale), spokenUnit(param.unit));

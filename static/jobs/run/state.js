@@ -18,7 +18,7 @@ const NEXT = {
 /** @param {any} run @param {string} event @returns {any} the last such event, or undefined */
 export const eventOf = (run, event) => run.cuts.filter((/** @type {any} */ cut) => cut.event === event).at(-1);
 
-/** @param {any} run @returns {Part} what runs now */
+/** @param {any} run @returns {Part} the fraction that runs now */
 export const partNow = (run) => (eventOf(run, "hearts_cut") ? "tails" : eventOf(run, "heads_cut") ? "hearts" : "heads");
 
 /** A stripping run has one receiver and no cuts: all that comes is low wines. @param {any} run */
