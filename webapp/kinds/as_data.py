@@ -1,4 +1,4 @@
-"""Kind -> plain data: what the phone reads, the columns of lists, the heads and rows of CSV files."""
+"""Kind -> plain data: what the phone reads, the heads and rows of CSV files."""
 
 from __future__ import annotations
 
@@ -12,7 +12,6 @@ from typing import Any
 import webapp.kinds
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Kind
-from webapp.trade import units
 
 _CODE = ("keys", "effect")  # not data
 _ASIDE = ("feeds", "account")  # no phone asks for them, and every byte is part of the first install
@@ -43,12 +42,6 @@ def kinds_data() -> dict[str, Any]:
     kinds = [kind_data(kind) for kind in webapp.kinds.ALL]
     version = hashlib.sha256(json.dumps(kinds, sort_keys=True).encode()).hexdigest()[:16]
     return {"version": version, "kinds": kinds}
-
-
-def list_columns(kind: Kind) -> list[tuple[str, str, str]]:
-    """Return (name, label, unit symbol) of the columns a list of this kind shows: fields, then figures."""
-    fields = [(f.name, f.label, units.symbol(f.units[0]) if f.units else "") for f in kind.fields]
-    return fields + [(g.name, g.label, units.symbol(g.unit)) for g in kind.figures]
 
 
 def csv_heads(kind: Kind) -> list[str]:
