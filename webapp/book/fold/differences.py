@@ -162,8 +162,8 @@ def compare_fold(book: Book, watch: Watch) -> None:
     for (entry_id,) in changed:
         before = said_of(conn, entry_id, "asked_before", "moved_before")
         watch.note(entry_id, before, said_of(conn, entry_id))
-    conn.execute("DROP TABLE asked_before")
-    conn.execute("DROP TABLE moved_before")
+    conn.execute("DROP TABLE temp.asked_before")
+    conn.execute("DROP TABLE temp.moved_before")
 
 
 def said_of(conn: Any, entry_id: str, queries: str = "queries", flows: str = "flows") -> Said:
