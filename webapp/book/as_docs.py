@@ -22,8 +22,8 @@ HEAD = """# Cross-checks
 
 Made from the checks in `webapp/book/checks/` by `cellarslate write-docs`; do not edit by hand. What a gauger compares,
 what speaks up in the book, and above which limit. Every limit is a default: a distiller sets another for one vessel,
-product or sort of vessel, or for the site (Desk → Settings → Limits). *Refuse*: put aside, with what to do. *Stop*: in
-the book, but it moves no stock until answered. *Ask*: wants an answer. *Note*: shown.
+product or sort of vessel, or for the site (Desk → Settings → Limits of the checks). *Refuse*: put aside, with what
+to do. *Stop*: in the book, but it moves no stock until answered. *Ask*: wants an answer. *Note*: shown.
 
 A check sees one entry as read and the book just before it, so the same entries ask the same questions in any order of
 arrival. Of checks that suggest the same slip of a figure, one speaks; where a check has a reason of its own about a
