@@ -46,6 +46,7 @@ def _read_arguments(arguments: Sequence[str]) -> argparse.Namespace:
     parser.add_argument("--all", action="store_true", help="every mutant")
     parser.add_argument("--seed", type=int, default=1, help="which sample (1)")
     parser.add_argument("--module", action="append", help="only modules whose path holds this")
+    parser.add_argument("--minutes", type=float, default=0.0, help="stop a room after so long; it is a sample still")
     parser.add_argument("--processes", type=int, default=2, help="trials at once (2)")
     return parser.parse_args(arguments)
 
@@ -68,20 +69,25 @@ def _try_room(room: Room, asked: argparse.Namespace) -> str:
     print(f"  the tests alone: {sum(one.cpu_s for one in of_file.values()):.0f} s", flush=True)
     tally, by_module = Counter[str](), {}
     began = time.monotonic()
-    for mutant, outcome in _run(left, tests, usual, asked.processes):
+    for tried, (mutant, outcome) in enumerate(_run(left, tests, usual, asked), 1):
         tally[outcome.word] += 1
         by_module.setdefault(mutant.path, Counter())[outcome.word] += 1
         if outcome.word == "survived":
             print(f"survived  {mutant}", flush=True)
+        if tried % 50 == 0:
+            print(f"  {tried} tried, {tried - tally['survived']} killed, {time.monotonic() - began:.0f} s", flush=True)
     print(f"{room.name}: {time.monotonic() - began:.0f} s; too long counts as killed: {tally['too long']}")
     for path, counts in sorted(by_module.items()):
         total = counts.total()
         print(f"  {path}: {total - counts['survived']} of {total}")
-    return _row(room.name, len(mutants), len(chosen), len(chosen) - len(left), tally)
+    return _row(room.name, len(mutants), tally.total(), len(chosen) - len(left), tally)
 
 
 def _choose(mutants: list[Mutant], most: int, seed: int) -> list[Mutant]:
-    """Return a sample without those that are no programs; the same for the same seed and sources."""
+    """Return a sample without those that are no programs, in its own order: the same for the same seed and sources.
+
+    Whoever stops half way has tried a sample too.
+    """
     order = list(range(len(mutants)))
     random.Random(seed).shuffle(order)
     chosen: list[int] = []
@@ -90,20 +96,25 @@ def _choose(mutants: list[Mutant], most: int, seed: int) -> list[Mutant]:
             break
         if mutants[place].is_program():
             chosen.append(place)
-    return [mutants[place] for place in sorted(chosen)]
+    return [mutants[place] for place in chosen]
 
 
 def _run(
-    mutants: list[Mutant], tests: dict[Path, tuple[str, ...]], usual: dict[tuple[str, ...], Usual], at_once: int
-) -> Iterator[tuple[Mutant, Outcome]]:
+    mutants: list[Mutant], tests: dict[Path, tuple[str, ...]], usual: dict[tuple[str, ...], Usual],
+    asked: argparse.Namespace,
+) -> Iterator[tuple[Mutant, Outcome]]:  # fmt: skip
     running: list[tuple[Mutant, int, float]] = []
-    for mutant in [*mutants, *[None] * at_once]:
-        if mutant is not None:
-            files = tests[mutant.source]
-            running.append((mutant, start(mutant.source, mutant.code, files, usual[files]), usual[files].cpu_s))
-        if running and (mutant is None or len(running) >= at_once):
+    ends = time.monotonic() + asked.minutes * 60 if asked.minutes else float("inf")
+    for mutant in mutants:
+        if time.monotonic() > ends:
+            break
+        files = tests[mutant.source]
+        running.append((mutant, start(mutant.source, mutant.code, files, usual[files]), usual[files].cpu_s))
+        if len(running) >= asked.processes:
             first, process, cpu_s = running.pop(0)
             yield first, wait(process, cpu_s)
+    for mutant, process, cpu_s in running:
+        yield mutant, wait(process, cpu_s)
 
 
 def _row(name: str, mutants: int, tried: int, same: int, tally: Counter[str]) -> str:
