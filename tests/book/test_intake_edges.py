@@ -206,8 +206,9 @@ def test_an_entry_of_a_page_is_a_whole_entry_of_the_desk(book: Book) -> None:
     assert {name: bodies[1][name] for name in ("mark", "mark_by", "seq", "remark", "amends", "reason")} == {
         "mark": "", "mark_by": "", "seq": 2, "remark": "again", "amends": first["id"], "reason": "misread",
     }  # fmt: skip
-    rows = book.query("SELECT via, device, skew_s, received_at FROM entries")
-    assert rows == [{"via": "page", "device": "desk", "skew_s": 0.0, "received_at": "2025-09-24T12:00:00Z"}] * 2
+    rows = book.query("SELECT via, device, role, skew_s, received_at FROM entries")
+    assert rows == [{"via": "page", "device": "desk", "role": "distiller", "skew_s": 0.0,
+                     "received_at": "2025-09-24T12:00:00Z"}] * 2  # fmt: skip
 
 
 def test_a_receipt_of_what_is_known_says_again_what_is_asked(book: Book) -> None:

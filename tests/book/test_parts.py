@@ -124,3 +124,15 @@ def test_an_entry_of_an_older_kind_is_read_in_the_shape_of_today(book: Book, mon
     assert kept["entry"] == old
     line = fold.state(book, f"v:{F1}")["recent"]["fruit_intake"][0]
     assert line["values"]["grower_lot"] == "G4"
+
+
+def test_the_dump_of_the_fold_holds_each_table_by_its_name(book: Book) -> None:
+    """Two books are compared by it, so a table that is left out would be compared by nobody."""
+    send(book, reading(gravity="1.4"))
+    dumped = json.loads(fold.dump(book))
+    assert set(dumped) == {
+        "states", "flows", "queries", "standing", "runs", "fills", "dispatches", "month_sums", "bottlings",
+    }  # fmt: skip
+    for table in ("flows", "queries", "runs", "fills", "dispatches", "month_sums", "bottlings"):
+        assert len(dumped[table]) == book.one(f"SELECT count(*) AS n FROM {table}")["n"], table
+    assert dumped["queries"] and len(dumped["standing"]) == 1

@@ -105,6 +105,7 @@ ROOMS = {
                     "tests/book/test_intake_edges.py",
                     "tests/book/test_hand_in.py",
                     "tests/access/test_attacks_hand_in.py",
+                    "tests/words/test_catalogue.py",
                     _FROZEN,
                 )
             },
@@ -118,6 +119,8 @@ ROOMS = {
                         for name in names.split()
                     ),
                     "tests/book/test_limits.py",
+                    "tests/book/test_checks_page.py",
+                    "tests/words/test_catalogue.py",
                     _FROZEN,
                 )
                 for module, names in {

@@ -19,7 +19,7 @@ from collections.abc import Callable, Generator, Iterable, Sequence
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from importlib.util import spec_from_file_location
 from pathlib import Path
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import pytest
 from hypothesis import Phase, settings
@@ -147,9 +147,20 @@ def start(source: Path, code: str, tests: Sequence[str], usual: Usual) -> int:
         resource.setrlimit(resource.RLIMIT_CPU, (most, most + 5))
         resource.setrlimit(resource.RLIMIT_AS, (_MOST_MEMORY, _MOST_MEMORY))
         sys.meta_path.insert(0, _InItsPlace(source, code))  # type: ignore[arg-type]
+        _show_as_text(source, code)
         return _run_tests(tests, _Economical(usual.lasted, None))
 
     return _fork(run)
+
+
+def _show_as_text(source: Path, code: str) -> None:
+    """Let tests that read the program as text read the mutant."""
+    plain = Path.read_text
+
+    def read_text(self: Path, *more: Any, **named: Any) -> str:
+        return code if self.name == source.name and self.resolve() == source else plain(self, *more, **named)
+
+    Path.read_text = read_text  # type: ignore[method-assign]
 
 
 def _fork(run: Callable[[], int]) -> int:

@@ -108,7 +108,6 @@ class _Desk:
         self.book = book
         self.named: set[str] = set()
         self.may_answer, self.is_desk = False, False
-        self._carrier = carrier
         self._how = {"received_at": received_at, "via": via}
         self._known: dict[str, dict[str, Any]] = {}
         self._skews: dict[str, float] = {carrier: skew_s}
