@@ -12,10 +12,12 @@ from uuid import UUID
 
 import pytest
 
+from tests.words.well_said import check_said
 from webapp.book.house import people, registry
 from webapp.book.intake import hand_in
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
+from webapp.kinds.message import message_from_json
 from webapp.trade.marks import make_mark
 
 NOW = datetime(2025, 9, 24, 12, 0, tzinfo=UTC)
@@ -101,7 +103,11 @@ def answer(about: str, verdict: str = "stands", query: str = "", **more: Any) ->
 def send(book: Book, *entries: Any, now: datetime = NOW, skew_s: float = 0.0, device: str = "d-one") -> dict[str, Any]:
     """Hand in one batch."""
     batch = {"now": (now + timedelta(seconds=skew_s)).isoformat(), "device": device, "entries": list(entries)}
-    return hand_in(book, batch, via="phone", now=now)
+    given = hand_in(book, batch, via="phone", now=now)
+    for result in given["results"]:
+        for query in result.get("queries", ()):
+            check_said(message_from_json(query["message"]))
+    return given
 
 
 def settled(given: dict[str, Any]) -> list[str]:

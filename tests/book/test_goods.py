@@ -87,6 +87,25 @@ def test_more_than_there_are_is_asked_about_with_the_sum(told: Told) -> None:
     assert told.sum_of("out:overage") == pytest.approx(-2.7, abs=1e-4)  # 12 x 0.5 L x 45 %
 
 
+def test_more_cannot_come_back_than_went_out(told: Told) -> None:
+    """360 bottles, 30 gone: 36 cannot come back."""
+    bottle(told)
+    out(told, cases="5 count", case_from="1", case_to="5")
+    back = told.say("dispatch", batch="K2603", why="returned", cases="6 count", case_from="1", case_to="6")
+    assert asked(told, back)["more_than_bottled"] == (
+        "K2603: 360 bottled, 330 on hand by the book; 36 cannot all come back. Is it this batch?"
+    )
+
+
+def test_one_case_that_left_already_is_named_alone(told: Told) -> None:
+    bottle(told)
+    out(told, cases="20 count", case_from="1", case_to="20")
+    again = out(told, cases="4 count", case_from="20", case_to="23")
+    assert asked(told, again)["case_gone"] == (
+        "Case 20 has left already by the book. Was this removal logged twice? Else look at the numbers."
+    )
+
+
 def test_a_case_leaves_once(told: Told) -> None:
     bottle(told)
     out(told, cases="20 count", case_from="1", case_to="20")

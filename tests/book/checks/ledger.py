@@ -5,19 +5,16 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import webapp.kinds
-from tests.words.catalogues import messages, params_of
+from tests.words.well_said import check_said
 from webapp.book.before.view import Query, View
 from webapp.book.checks import clock, questions
 from webapp.book.fold.evaluate import with_notes
-from webapp.kinds.message import Figure, Message, Range, Several
 from webapp.kinds.read import Read, Suggestion, read_entry
 from webapp.kinds.spec import NOTHING
 from webapp.trade import units
 from webapp.trade.marks import make_mark
 from webapp.words import sentence
-from webapp.words.declared import rule_words
 
-KNOWN = messages("en")
 ZONE = "+02:00"
 VESSELS = {
     "F1": {"sort": "fermenter", "capacity_l": 2000, "working_l": 1700},
@@ -97,6 +94,8 @@ class Ledger:
         asked = questions(read, view)
         for each in asked:
             check_said(each.message)
+            known = {"", *entry, *(one.name for one in kind.fields), *(one.name for one in kind.figures)}
+            assert each.weight in ("stop", "ask", "note") and each.field in known, each
         self.states.update(clock.device_state(read, view))
         moves = kind.effect and not any(q.weight == "stop" for q in asked)
         self.states.update(with_notes(kind.effect(read, view) if moves else NOTHING, read, view).states)
@@ -106,19 +105,6 @@ class Ledger:
         held = (self.states.get(f"v:{mark}") or {}).get("holds") or {}
         figures = {name: held.get(name) for name in ("og", "volume_l", "strength_pct", "mass_kg", "lpa_l")}
         return {**figures, "tare_kg": VESSELS[mark.split("-")[0]].get("tare_kg"), "last": {}, "limits": {}}
-
-
-def check_said(said: Message) -> None:
-    """Hold that a message has its sentence, with every parameter that it uses, and that each unit is a known one."""
-    if rule_words(said.id) is None:
-        assert said.id in KNOWN, said
-        assert params_of(said.id, KNOWN) <= {name for name, _ in said.params}, said
-    for _, param in said.params:
-        for one in param.items if isinstance(param, Several) else (param,):
-            if isinstance(one, Figure | Range) and one.unit:
-                assert units.symbol(one.unit) is not None, one
-            if isinstance(one, Message) and one.id in KNOWN:
-                check_said(one)
 
 
 def only(asked: list[Query], code: str) -> Query:
