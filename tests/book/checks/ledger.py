@@ -15,6 +15,8 @@ from webapp.trade import units
 from webapp.trade.marks import make_mark
 from webapp.words import sentence
 
+# Of every kind's fields and figures: a question points to one of them, or to none.
+NAMES = {one.name for kind in webapp.kinds.ALL for one in (*kind.fields, *kind.figures)}
 ZONE = "+02:00"
 VESSELS = {
     "F1": {"sort": "fermenter", "capacity_l": 2000, "working_l": 1700},
@@ -94,8 +96,7 @@ class Ledger:
         asked = questions(read, view)
         for each in asked:
             check_said(each.message)
-            known = {"", *entry, *(one.name for one in kind.fields), *(one.name for one in kind.figures)}
-            assert each.weight in ("stop", "ask", "note") and each.field in known, each
+            assert each.weight in ("stop", "ask", "note") and each.field in {"", *entry, *NAMES}, each
         self.states.update(clock.device_state(read, view))
         moves = kind.effect and not any(q.weight == "stop" for q in asked)
         self.states.update(with_notes(kind.effect(read, view) if moves else NOTHING, read, view).states)
