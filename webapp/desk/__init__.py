@@ -10,8 +10,8 @@ import webapp.desk.entries.entries
 import webapp.desk.entries.queries
 import webapp.desk.goods.bottlings
 import webapp.desk.goods.goods
-import webapp.desk.house.check_limits
 import webapp.desk.house.instruments
+import webapp.desk.house.limits
 import webapp.desk.house.people
 import webapp.desk.house.phones
 import webapp.desk.house.rules

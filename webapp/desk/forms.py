@@ -19,12 +19,14 @@ from wtforms import (
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
+from webapp.book.limits import ALL
 from webapp.kinds.as_form import pairs
 from webapp.trade import units
 
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
 SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
+CHECK_SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("product", "a product"), ("vessel", "one vessel")]
 MONTHS = [(str(number), month_name[number]) for number in range(1, 13)]
 ACCOUNTS = [("us", "production, storage, processing (US)"), ("warehouse", "one excise warehouse")]
 ACCESS = [
@@ -98,6 +100,18 @@ class LimitForm(FlaskForm):
     usual_high = StringField("Usual to", [is_figure])
     possible_low = StringField("Possible from", [is_figure])
     possible_high = StringField("Possible to", [is_figure])
+
+
+class CheckLimitForm(FlaskForm):
+    """One limit of one check. An empty figure gives the check's own back.
+
+    The form stands on a page beside LimitForm: fields of the same name have their own ids.
+    """
+
+    scope = SelectField("For", choices=pairs(CHECK_SCOPES), id="check-scope")
+    key = StringField("Which", [Optional(), Length(max=80)], id="check-key")
+    name = SelectField("Limit", choices=pairs([(one.name, one.words) for one in ALL.values()]))
+    value = StringField("Figure", [is_figure])
 
 
 class PersonForm(FlaskForm):

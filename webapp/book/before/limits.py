@@ -1,8 +1,11 @@
-"""Limits of the history checks: each is declared once, beside the check that uses it, and found here by its name.
+"""Which limit holds here, and where does it come from? Asked of the checks' limits and of the ranges of the kinds.
 
-A site may set its own for any of them. A site's own values lie in its settings under `checks`, e.g. {"checks":
-{"clock_ask_s": 300}}; those of one vessel, product or sort of vessel under `check_limits`, e.g. {"check_limits":
-{"vessel": {"S2-K": {"run_loss_pct": 4}}}}. The narrowest holds: vessel, product, sort, site, declaration.
+A limit of a check is declared once, beside the check that uses it, and found here by its name. A site may set its own
+for any of them. A site's own values lie in its settings under `checks`, e.g. {"checks": {"clock_ask_s": 300}}; those
+of one vessel, product or sort of vessel under `check_limits`, e.g. {"check_limits": {"vessel": {"S2-K":
+{"run_loss_pct": 4}}}}. The narrowest holds: vessel, product, sort, site, declaration.
+
+A range belongs to a field of a kind. Rows of the table `limits` replace it: vessel, sort, material, site, kind.
 """
 
 from __future__ import annotations
@@ -14,6 +17,11 @@ from typing import Any
 from webapp.kinds.spirits import is_grain
 
 Scopes = tuple[tuple[str, str], ...]
+# Ranges that somebody has set, by (scope, key, kind): a field's name and its usual and possible range.
+Ranges = Mapping[tuple[str, str, str], Mapping[str, Mapping[str, Any]]]
+# A range of a field [its canonical unit], and the scope and key that it comes from.
+HeldRange = tuple[Any, str, str]
+SITE_SCOPES: Scopes = (("site", ""),)
 COMMON_PRACTICE = "common practice, no source"
 
 
@@ -73,6 +81,22 @@ def held_limit(name: str, site: Mapping[str, Any], scopes: Scopes = ()) -> tuple
     return (float(told[name]), "site", "") if name in told else (LIMITS[name].default, "", "")
 
 
+def range_scopes(vessel_row: Mapping[str, Any] | None, material: str) -> Scopes:
+    """Return the scopes that a range may be set for, narrowest first: vessel, sort, material, site."""
+    row = vessel_row or {}
+    return (("vessel", row.get("mark", "")), ("sort", row.get("sort", "")), ("material", material), *SITE_SCOPES)
+
+
+def held_ranges(kind: str, scopes: Scopes, ranges: Ranges) -> dict[str, dict[str, HeldRange]]:
+    """Return per field the usual and possible range that hold for these scopes, where they are not the kind's own."""
+    found: dict[str, dict[str, HeldRange]] = {}
+    for scope, key in scopes if ranges else ():
+        for field, own in ranges.get((scope, key, kind), {}).items():
+            for which, span in own.items():
+                found.setdefault(field, {}).setdefault(which, (span, scope, key))
+    return found
+
+
 def scopes_of(read: Any, view: Any) -> Scopes:
     """Return the scopes of this entry that a limit may be set for, narrowest first: vessel, products, sort."""
     if not read.mark or not view.site().get("check_limits"):
@@ -91,6 +115,6 @@ def end_gravity(material: str | None, what: str | None) -> float:
 
 
 __all__ = [
-    "COMMON_PRACTICE", "END_GRAVITY", "LIMITS", "Limit", "Scopes", "declare", "end_gravity", "held_limit", "is_grain",
-    "limit", "scopes_of", "site_limit",
+    "COMMON_PRACTICE", "END_GRAVITY", "LIMITS", "SITE_SCOPES", "HeldRange", "Limit", "Ranges", "Scopes", "declare",
+    "end_gravity", "held_limit", "held_ranges", "is_grain", "limit", "range_scopes", "scopes_of", "site_limit",
 ]  # fmt: skip

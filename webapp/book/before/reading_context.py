@@ -5,23 +5,23 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from webapp.book.before.limits import Ranges, held_ranges, range_scopes
 from webapp.kinds.spec import Kind
 from webapp.kinds.state import EMPTY_VESSEL
 
-Limits = Mapping[tuple[str, str, str], Mapping[str, Mapping[str, Any]]]
 # Share of a mash that is juice and ferments [%]; common practice, no source: 75 to 90 for whole fruit.
 JUICE_SHARE_PCT = 85.0
 _WHOLLY_LIQUID = ("rye",)
 
 
 def context_for(
-    kind: Kind, vessel_row: Mapping[str, Any] | None, vessel_state: Mapping[str, Any] | None, limits: Limits
+    kind: Kind, vessel_row: Mapping[str, Any] | None, vessel_state: Mapping[str, Any] | None, limits: Ranges
 ) -> dict[str, Any]:
     """Return the context of `read_entry`: og, tare_kg, juice_share, what the vessel holds (volume_l, strength_pct,
     mass_kg, lpa_l), last figures of that kind, and limits.
 
     Last figures are those of the fill that the vessel holds now; of an empty vessel and of a still all that are known.
-    `limits` is keyed by (scope, key, kind); the narrower scope wins: site, material, sort, vessel.
+    `limits` are the ranges that somebody has set; the narrowest scope wins.
     """
     state = vessel_state or EMPTY_VESSEL
     holds = state["holds"] or {}
@@ -32,7 +32,10 @@ def context_for(
         **{name: holds.get(name) for name in ("volume_l", "strength_pct", "mass_kg", "lpa_l")},
         "juice_share": 100.0 if material in _WHOLLY_LIQUID else JUICE_SHARE_PCT,
         "last": {name: value for name, (value, _) in last_values(kind, state).items()},
-        "limits": limits_for(kind, vessel_row, material, limits),
+        "limits": {
+            field: {which: span for which, (span, _, _) in own.items()}
+            for field, own in held_ranges(kind.name, range_scopes(vessel_row, material), limits).items()
+        },
     }
 
 
@@ -45,19 +48,4 @@ def last_values(kind: Kind, state: Mapping[str, Any]) -> dict[str, tuple[Any, Ma
             break
         for name, value in line["values"].items():
             found.setdefault(name, (value, line))
-    return found
-
-
-def limits_for(
-    kind: Kind, vessel_row: Mapping[str, Any] | None, material: str, limits: Limits
-) -> dict[str, dict[str, Any]]:
-    """Return per field the usual and possible range that hold for this vessel, where they are not the kind's own."""
-    if not limits:
-        return {}
-    row = vessel_row or {}
-    scopes = (("site", ""), ("material", material), ("sort", row.get("sort", "")), ("vessel", row.get("mark", "")))
-    found: dict[str, dict[str, Any]] = {}
-    for scope, key in scopes:
-        for field, ranges in limits.get((scope, key, kind.name), {}).items():
-            found[field] = {**found.get(field, {}), **ranges}
     return found

@@ -6,7 +6,7 @@ import json
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from webapp.book.before.reading_context import Limits
+from webapp.book.before.limits import Ranges
 from webapp.book.record.store import Book
 
 VESSELS_HELD_MOST = 20_000
@@ -62,11 +62,11 @@ class Known:
         site: Mapping[str, Any] = self._held["site"]
         return site
 
-    def limits(self) -> Limits:
+    def limits(self) -> Ranges:
         """Return all limits that somebody has set."""
         if "limits" not in self._held:
             self._held["limits"] = load_limits(self._book)
-        limits: Limits = self._held["limits"]
+        limits: Ranges = self._held["limits"]
         return limits
 
     def _all(self, table: str, key: str) -> dict[str, Any]:
@@ -90,7 +90,7 @@ def load_site(book: Book) -> dict[str, Any]:
     } | said  # fmt: skip
 
 
-def load_limits(book: Book) -> Limits:
+def load_limits(book: Book) -> Ranges:
     """Return the limits keyed by (scope, key, kind), each a mapping of field to ranges."""
     found: dict[tuple[str, str, str], dict[str, dict[str, Any]]] = {}
     for row in book.query("SELECT * FROM limits"):
