@@ -11,7 +11,7 @@ import pytest
 from tests.book.conftest import R1, T1, T2, answer, entry, fill_world, gauge, send
 from tests.book.stories import make_any
 from webapp.book.fold import month_sums
-from webapp.book.fold.month_sums import Between, sums_between
+from webapp.book.fold.month_sums import Between, Reading
 from webapp.book.record.store import Book
 
 HERE = datetime(2025, 9, 24, 12, 0, tzinfo=UTC)
@@ -42,7 +42,7 @@ def test_sums_between_any_two_seconds(book: Book, seed: int) -> None:
     for start in moments:
         for until in moments:
             if start < until:
-                assert sums_between(book, start, until) == plainly(book, start, until), (start, until)
+                assert Reading(book).between(start, until) == plainly(book, start, until), (start, until)
     assert month_sums.verify(book) == []
 
 
@@ -82,7 +82,7 @@ def test_two_flows_of_one_key_are_one_row_that_counts_both(book: Book) -> None:
         send(book, gauge(T1, volume, "60", read_at=at, purpose="opening" if n == 1 else "stock", seq=n), now=HERE)
     assert [(ul, n) for _, a, b, ul, n in rows(book) if b.startswith("out:")] == [(2_400_000, 2)]
     # From its second up to the next.
-    lost = sums_between(book, "2025-07-02T09:00:00", "2025-07-03T09:00:00")
+    lost = Reading(book).between("2025-07-02T09:00:00", "2025-07-03T09:00:00")
     assert sum(ul for key, ul in lost.items() if key.b.startswith("out:")) == 1_200_000
 
 

@@ -86,9 +86,8 @@ class Group:
         return place(self.store, intake.book_id(book))
 
     def close(self) -> None:
-        from webapp.group.app import close_app
-
-        close_app(self.app)
+        for name in ("folds", "store", "book"):
+            self.app.extensions[name].close()
 
 
 @pytest.fixture

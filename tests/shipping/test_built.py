@@ -13,6 +13,7 @@ import brotli
 import pytest
 from flask import Flask
 
+from tests.shipping.node_tools import needs_tools
 from webapp import create_app
 from webapp.places import STATIC_DIR
 from webapp.shipping import assets, build, built, joined, pack
@@ -58,7 +59,7 @@ def test_what_the_settings_say_changes_nothing_of_it(current: Flask, tmp_path: P
     assert theirs == {name: part.digest for name, part in pack.packs().items()}
 
 
-@pytest.mark.skipif(not build.are_tools_there(), reason="needs Node's tools: npm ci --prefix .browser")
+@needs_tools
 def test_node_makes_the_same_pack_byte_for_byte(current: Flask) -> None:
     assert build.pack_texts() == KEPT
 

@@ -8,11 +8,12 @@ from typing import Any
 
 import pytest
 
+from tests.shipping.node_tools import needs_tools
 from webapp.shipping import build
 
 pytestmark = [
     pytest.mark.browser,
-    pytest.mark.skipif(not build.are_tools_there(), reason="needs Node's tools: npm ci --prefix .browser"),
+    needs_tools,
 ]
 
 FOLDER = Path(__file__).with_name("forms")

@@ -64,10 +64,3 @@ def _busy(error: Exception) -> Any:
     """Answer a page while the database is away: it will be back."""
     current_app.extensions["store"].drop()
     return errors.shown(503, AWAY, None)
-
-
-def close_app(app: Flask) -> None:
-    """Close what the app has open; for tests and tools."""
-    app.extensions["folds"].close()
-    app.extensions["store"].close()
-    app.extensions["book"].close()

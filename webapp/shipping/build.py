@@ -68,11 +68,6 @@ def run_packer(job: dict[str, Any]) -> dict[str, Any]:
     return made
 
 
-def are_tools_there() -> bool:
-    """Return whether Node is there, and the packer's own modules with it."""
-    return shutil.which("node") is not None and (TOOLS / "node_modules" / "esbuild").is_dir()
-
-
 def _compress(name: str, body: bytes) -> dict[str, str]:
     """Write a part compressed, and return what tells whether it is the right one."""
     packed = _run_tool("brotli.mjs", body)

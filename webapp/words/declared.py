@@ -27,11 +27,6 @@ def rule_words(message_id: str) -> str | None:
     return next((rule.words for rule in kind.rules if rule.code == code), None) if kind else None
 
 
-def named_in(words: str) -> set[str]:
-    """Return the names that stand in braces in a rule's sentence."""
-    return set(_FILLED.findall(words))
-
-
 def filled(words: str, params: dict[str, str]) -> str:
     """Return a rule's sentence with `{name}` replaced by its parameter."""
     return _FILLED.sub(lambda found: params.get(found[1], found[0]), words)

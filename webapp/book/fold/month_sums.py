@@ -114,11 +114,6 @@ class Reading:
         return self._edges[at]
 
 
-def sums_between(book: Book, start: str, until: str) -> Counter[Between]:
-    """Return the sums from start up to until (Reading.between)."""
-    return Reading(book).between(start, until)
-
-
 def _month_near(at: str) -> str:
     """Return the UTC month whose beginning is nearest: months of a site begin within hours of it."""
     if at < "0001":
