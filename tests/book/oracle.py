@@ -10,7 +10,7 @@ import json
 from dataclasses import asdict
 from typing import Any
 
-from webapp.book.before.view import View
+from webapp.book.before.view import BookView
 from webapp.book.fold.evaluate import evaluate
 from webapp.book.fold.families import Plan, typed_key
 from webapp.book.fold.registry_rows import Known
@@ -35,7 +35,7 @@ def fold_plainly(book: Book) -> dict[str, Any]:
     with book.write():
         known = Known(book)
         for plan in sorted(plans, key=lambda plan: plan.order_key):
-            view = View(plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, known, states.get)
+            view = BookView(plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, known, states.get)
             outcome = evaluate(plan, view, known)
             states |= outcome.effect.states
             flows = [f for f in outcome.effect.flows if f.lpa_ul or f.volume_ml or f.mass_g]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 from datetime import datetime
-from typing import Any
+from typing import Any, Final
 
 import webapp.kinds
 from webapp.book.before.corrections import in_force
@@ -20,9 +20,12 @@ from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.book.still.card import still_part
 from webapp.kinds.as_data import summary
+from webapp.kinds.entry import Entry
+from webapp.kinds.key import instrument_key, vessel_key
 from webapp.kinds.read import Read
+from webapp.kinds.rows import VesselRow
 from webapp.kinds.spec import Kind
-from webapp.kinds.state import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Body, Line, Vessel
 
 ROUND_MOST = 300
 RECENT_MOST = 12
@@ -30,7 +33,7 @@ CURVE_MOST = 60  # points
 RUN_PAUSE_S = 12 * 3600  # longer than any pause within a run
 NOTES_MOST = 20
 CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l")
-_ROW = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
+_ROW: Final = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
 
 
 def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, Any]:
@@ -53,7 +56,7 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
 def _instruments(book: Book) -> list[dict[str, Any]]:
     """Return the house's instruments, each with the correction that is in force now."""
     rows = registry.instruments(book)
-    return [row | {"correction": in_force(row, load_newest(book, f"i:{row['id']}"))} for row in rows]
+    return [row | {"correction": in_force(row, load_newest(book, instrument_key(row['id'])))} for row in rows]
 
 
 def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any] | None:
@@ -61,11 +64,11 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
     row = registry.vessel(book, mark)
     if row is None or (row["retired"] and not with_retired):
         return None
-    state = load_newest(book, f"v:{mark}") or EMPTY_VESSEL
+    state = load_newest(book, vessel_key(mark)) or EMPTY_VESSEL
     kinds = [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]
     limits = load_limits(book)
     contexts = {kind.name: context_for(kind, row, state, limits) for kind in kinds}
-    first = next(iter(contexts.values()), {})
+    first: Body = next(iter(contexts.values()), {})
     bodies = _bodies(book, kinds, state)
     turn = book.one("SELECT turn FROM card_turns WHERE mark = ?", (mark,))
     current = runs.run(book, state["run"]) if state["run"] else None
@@ -83,7 +86,7 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
     }  # fmt: skip
 
 
-def _cellar(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any]:
+def _cellar(row: VesselRow, state: Vessel) -> dict[str, Any]:
     """Return the part of a cask's or a ferment's card that the rounds of the cellar need."""
     if row["sort"] == "cask":
         return {"cask": casks.card_part(row, state)}
@@ -110,15 +113,15 @@ def _note_text(body: str) -> str:
     return str(json.loads(body)["values"].get("text", {}).get("raw", ""))
 
 
-def _holds(state: Mapping[str, Any]) -> dict[str, Any] | None:
-    names = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og",
+def _holds(state: Vessel) -> dict[str, Any] | None:
+    names: Final = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og",
              "account", "charged", "closed", "sugar_added", "lot", "use", "fill_strength_pct", "aged_since",
              "label_strength_pct")  # fmt: skip
     held = state["holds"]
-    return {name: held.get(name) for name in names} | {"mash": bool(held.get("mash"))} if held else None
+    return {name: held.get(name) for name in names} | {"mash": held["mash"]} if held else None
 
 
-def _bodies(book: Book, kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, dict[str, Any]]:
+def _bodies(book: Book, kinds: list[Kind], state: Vessel) -> dict[str, Entry]:
     """Return the entries that the card shows, as they were handed in, by id."""
     ids = {line["entry"] for line, _ in _newest_lines(state)}
     ids |= {line["entry"] for kind in kinds for _, line in last_values(kind, state).values()}
@@ -129,7 +132,7 @@ def _bodies(book: Book, kinds: list[Kind], state: Mapping[str, Any]) -> dict[str
     return {row["id"]: json.loads(row["body"]) for row in rows}
 
 
-def _last(kind: Kind, state: Mapping[str, Any], bodies: Mapping[str, Any]) -> dict[str, Any]:
+def _last(kind: Kind, state: Vessel, bodies: Mapping[str, Entry]) -> dict[str, Any]:
     found = {}
     for name, (value, line) in last_values(kind, state).items():
         raw = bodies[line["entry"]]["values"].get(name) or {}
@@ -137,12 +140,12 @@ def _last(kind: Kind, state: Mapping[str, Any], bodies: Mapping[str, Any]) -> di
     return found
 
 
-def _newest_lines(state: Mapping[str, Any]) -> list[tuple[Mapping[str, Any], str]]:
+def _newest_lines(state: Vessel) -> list[tuple[Line, str]]:
     lines = [(line, name) for name, kind_lines in state["recent"].items() for line in kind_lines]
     return sorted(lines, key=lambda pair: (pair[0]["at"], pair[0]["entry"]), reverse=True)[:RECENT_MOST]
 
 
-def _recent(state: Mapping[str, Any], bodies: Mapping[str, Any]) -> list[dict[str, Any]]:
+def _recent(state: Vessel, bodies: Mapping[str, Entry]) -> list[dict[str, Any]]:
     return [
         {
             "entry": line["entry"], "kind": name, "at": line["at"], "person": line["person"],
@@ -152,14 +155,14 @@ def _recent(state: Mapping[str, Any], bodies: Mapping[str, Any]) -> list[dict[st
     ]  # fmt: skip
 
 
-def _summary(kind_name: str, line: Mapping[str, Any], body: Mapping[str, Any]) -> str:
+def _summary(kind_name: str, line: Line, body: Entry) -> str:
     kind = webapp.kinds.get(kind_name)
     return summary(Read(body, kind, line["values"], line["figures"], ())) if kind else kind_name
 
 
-def _curves(kinds: list[Kind], state: Mapping[str, Any]) -> dict[str, list[list[float]]]:
+def _curves(kinds: list[Kind], state: Vessel) -> dict[str, list[list[float]]]:
     """Return per figure the points (seconds since 1970, value), oldest first, of the fill that the vessel holds now."""
-    since = (state["holds"] or {}).get("since") or ""
+    since = (state["holds"] or NO_FILL)["since"]
     found: dict[str, list[list[float]]] = {}
     for kind in kinds:
         for name in kind.curve:

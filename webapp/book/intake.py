@@ -22,9 +22,10 @@ from webapp.book.house import devices
 from webapp.book.record import counters, log
 from webapp.book.record.clock import measured_skew, utc_text
 from webapp.book.record.errors import BookError
+from webapp.book.record.rows import LogRow, row_of
 from webapp.book.record.soundness import check_entry
 from webapp.book.record.store import Book
-from webapp.book.record.upcast import stored_mark
+from webapp.kinds.entry import Entry
 from webapp.kinds.message import message
 from webapp.kinds.read import Problem
 from webapp.words.travel import keep_problem, with_words
@@ -112,7 +113,7 @@ class _Desk:
         self._known: dict[str, dict[str, Any]] = {}
         self._skews: dict[str, float] = {carrier: skew_s}
         self._seen: dict[str, list[int]] = {}
-        self._rows: list[dict[str, Any]] = []
+        self._rows: list[LogRow] = []
         self._fresh = Fresh()
         self._aside: list[dict[str, Any]] = []
         self._results: list[dict[str, Any]] = []
@@ -149,7 +150,7 @@ class _Desk:
                 said = message("clash-in_book", number=known["book_no"])
             self._put_aside(entry, text, "clash", [Problem("clash", "stop", "", said)])
 
-    def _barred(self, entry: dict[str, Any]) -> list[Problem]:
+    def _barred(self, entry: Entry) -> list[Problem]:
         """Return the reasons why this carrier may not hand in this sound entry; empty where it may."""
         if entry["device"] == DESK and not self.is_desk:
             return [Problem("not_the_desk", "refuse", "device", message("not_the_desk"))]
@@ -165,19 +166,17 @@ class _Desk:
             counters.note_seen(self.book, device, numbers)
         for row in self._rows:
             fold.note(self.book, row, self._fresh[row["id"]][1])
-        for row in self._aside:
-            if row["settled"] == "clash":
-                fold.note_clash(self.book, row["id"])
+        for line in self._aside:
+            if line["settled"] == "clash":
+                fold.note_clash(self.book, line["id"])
         outcomes = fold.settle(self.book, self._fresh)
         known = [result["id"] for result in self._results if result["settled"] == "known"]
         asked = still_open(self.book, known) if known else {}
         return [self._finished(result, outcomes, asked) for result in self._results]
 
-    def _accept(self, entry: dict[str, Any], text: str, sha: str) -> None:
-        columns = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
-        row = {name: entry[name] for name in columns} | self._how
-        row |= {"mark": stored_mark(entry.get("mark") or "") or "", "role": entry.get("role") or ""}
-        row |= {"body": text, "body_sha256": sha, "skew_s": self._skew_of(entry["device"])}
+    def _accept(self, entry: Entry, text: str, sha: str) -> None:
+        skew_s = self._skew_of(entry["device"])
+        row = row_of(entry, text, body_sha256=sha, skew_s=skew_s, **self._how)
         self._rows.append(row)
         self._known[entry["id"]] = {"body_sha256": sha, "row": row}
         self._fresh[entry["id"]] = (row, json.loads(text))

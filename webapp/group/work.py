@@ -16,9 +16,11 @@ from webapp.book.fold import fold, unjudged
 from webapp.book.fold.families import Fresh
 from webapp.book.opening import open_book
 from webapp.book.record import log
+from webapp.book.record.rows import LogRow, row_of
 from webapp.book.record.store import Book
-from webapp.book.record.upcast import stored_mark
 from webapp.group.parts import SORTS
+from webapp.kinds.entry import Entry
+from webapp.kinds.key import neighbours_key, vessel_key
 
 # Published table -> the column that its changes are noted by.
 NOTED = {"flows": "entry", "fills": "id", "bottlings": "id", "runs": "id", "month_sums": "month"}
@@ -118,7 +120,8 @@ class Work:
         row = json.loads(item["body"]) if item["body"] is not None else None
         if item["sort"] == "vessel":
             old = book.one("SELECT size_class FROM vessels WHERE mark = ?", (item["key"],))
-            unjudged.note_keys(book, f"v:{item['key']}", *(f"n:{one['size_class']}" for one in (old, row) if one))
+            sizes = {str(one["size_class"]) for one in (old, row) if one}
+            unjudged.note_keys(book, vessel_key(item["key"]), *map(neighbours_key, sizes))
         elif item["sort"] in ("instrument", "person"):
             unjudged.note_keys(book, f"{item['sort'][0]}:{item['key']}")
         elif item["sort"] in ("limit", "site"):
@@ -141,11 +144,10 @@ class Work:
         self.book.db.conn.execute(f"DELETE FROM {table} WHERE {joined} = ?", (value,))  # noqa: S608
 
 
-def _entry_row(row: Mapping[str, Any], fresh: Fresh) -> dict[str, Any]:
+def _entry_row(row: Mapping[str, Any], fresh: Fresh) -> LogRow:
     """Return a row of the group's log as the book's own log has it."""
-    entry = json.loads(row["body"])
-    made = {name: entry[name] for name in _OWN}
-    made |= {name: row[name] for name in ("received_at", "via", "body", "body_sha256", "skew_s")}
-    made |= {"mark": stored_mark(entry.get("mark") or "") or "", "role": entry.get("role") or ""}
+    entry: Entry = json.loads(row["body"])
+    how = {name: row[name] for name in ("received_at", "via", "body_sha256", "skew_s")}
+    made = row_of(entry, row["body"], **how)
     fresh[made["id"]] = (made, entry)
     return made

@@ -8,13 +8,10 @@ thermometers, no source).
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
 from itertools import pairwise
-from typing import Any
 
+from webapp.kinds.entry import Correction, Table
 from webapp.trade import units
-
-Table = Sequence[Sequence[float]]
 
 
 def of_table(table: Table, shown: float) -> float:
@@ -36,7 +33,7 @@ def offset_of(table: Table, found: float | None, add: float | None) -> float:
     return add - (of_table(table, found) if found is not None else 0.0)
 
 
-def put_right(typed: float, unit: str, first_unit: str, correction: Mapping[str, Any]) -> float:
+def put_right(typed: float, unit: str, first_unit: str, correction: Correction) -> float:
     """Return a typed figure with its correction, in the unit typed; OutOfDomain as in units.
 
     Where the instrument's own unit is none that the field is read in, the field's first unit is taken for it.

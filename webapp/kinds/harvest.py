@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any, NamedTuple
+from collections.abc import Iterable
+from typing import NamedTuple
+
+from webapp.kinds.state import Line, figure_in
 
 MOST_L_KG = 0.65  # one kilogram of sugar gives at most 0.648 L of alcohol: C6H12O6 to 2 C2H5OH, 0.7893 kg/L
 CLOSES = 12  # ferments of one material that the house's own custom is taken from
@@ -29,11 +31,12 @@ class Promise(NamedTuple):
         return self.wanted_l if self.by == "sugar" else self.kg
 
 
-def promise_of(loads: Iterable[Mapping[str, Any]], *, grain: bool) -> Promise | None:
+def promise_of(loads: Iterable[Line], *, grain: bool) -> Promise | None:
     """Return the alcohol that these loads promised, or None where a weight or a sugar was not read."""
     kg = sugar_kg = wanted = 0.0
     for line in loads:
-        net, brix, potential = line["figures"].get("net"), line["values"].get("sugar"), line["figures"].get("potential")
+        net, potential = line["figures"].get("net"), line["figures"].get("potential")
+        brix = figure_in(line["values"], "sugar")
         if grain:
             kg += net or 0.0
             continue
@@ -43,8 +46,3 @@ def promise_of(loads: Iterable[Mapping[str, Any]], *, grain: bool) -> Promise | 
     if kg <= 0 or (not grain and wanted <= 0):
         return None
     return Promise("weight", kg) if grain else Promise("sugar", kg, sugar_kg, wanted)
-
-
-def custom_key(material: str) -> str:
-    """Return the key of the fold under which the yields of a material are kept."""
-    return f"y:{material.strip().lower()[:80]}"

@@ -10,14 +10,15 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Any
 
 from webapp.kinds.corrections import put_right
+from webapp.kinds.entry import Context, Entry, Typed
 from webapp.kinds.message import Declared, Figure, Message, Param, Several, Unit, as_said, message
 from webapp.kinds.message import Range as FromTo
 from webapp.kinds.slips import likely_slips, show_number
 from webapp.kinds.spec import Field, Kind, Range, Rule
 from webapp.kinds.spec import Figure as Sum
+from webapp.kinds.state import Value, figure_in, text_in
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
 
@@ -49,27 +50,35 @@ class Problem:
 class Read:
     """One entry, read: canonical values, figures, problems. `context` is what the book knew of the vessel."""
 
-    entry: Mapping[str, Any]
+    entry: Entry
     kind: Kind
-    values: Mapping[str, Any]
+    values: Mapping[str, Value]
     figures: Mapping[str, float]
     problems: tuple[Problem, ...]
-    context: Mapping[str, Any] = field(default_factory=dict)
+    context: Context = field(default_factory=Context)
     corrected: Mapping[str, float] = field(default_factory=dict)  # field -> what was added to it, in the unit typed
+    answered: frozenset[str] = frozenset()  # codes of the questions to this entry that somebody has let stand
 
     @property
     def mark(self) -> str:
         """The vessel's mark, or an empty text."""
         return self.entry.get("mark") or ""
 
-    def get(self, name: str) -> Any:
+    def get(self, name: str) -> Value | None:
         """Return a canonical value or a figure by name, or None."""
         return self.figures[name] if name in self.figures else self.values.get(name)
 
-    def raw(self, name: str) -> Mapping[str, Any]:
+    def number(self, name: str) -> float | None:
+        """Return the figure that was read in a field, or None. [canonical unit]"""
+        return figure_in(self.values, name)
+
+    def text(self, name: str) -> str | None:
+        """Return the text, choice or mark in a field, or None."""
+        return text_in(self.values, name)
+
+    def raw(self, name: str) -> Typed:
         """Return the field as it was read: raw, unit, instrument. Empty where it was not."""
-        value: Mapping[str, Any] = self.entry["values"].get(name) or {}
-        return value
+        return self.entry["values"].get(name) or {}
 
     def param(self, name: str) -> Param:
         """Return a field as typed with its unit, or a figure rounded with its unit, as a parameter of a message."""
@@ -99,7 +108,7 @@ class Read:
         return "–"
 
 
-def read_entry(kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any] | None = None) -> Read:
+def read_entry(kind: Kind, entry: Entry, context: Context | None = None) -> Read:
     """Return the entry read by its kind: values and figures in canonical units, and every problem found.
 
     `context` holds what the card knows of the vessel: `og`, `tare_kg`, `last` (field -> canonical), `limits`
@@ -116,7 +125,7 @@ def read_entry(kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any] 
     return Read(entry, kind, values, figures, tuple(problems), context, corrected)
 
 
-def read_plainly(kind: Kind, entry: Mapping[str, Any]) -> Read:
+def read_plainly(kind: Kind, entry: Entry) -> Read:
     """Return the entry with its values and what refuses it, without figures: all that the book's door asks about."""
     problems: list[Problem] = []
     values = _fields(kind, entry, {}, problems, {})
@@ -126,10 +135,10 @@ def read_plainly(kind: Kind, entry: Mapping[str, Any]) -> Read:
 
 
 def _fields(
-    kind: Kind, entry: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    kind: Kind, entry: Entry, context: Context, problems: list[Problem],
     corrected: dict[str, float],
-) -> dict[str, Any]:  # fmt: skip
-    values: dict[str, Any] = {}
+) -> dict[str, Value]:  # fmt: skip
+    values: dict[str, Value] = {}
     for spec in kind.fields:
         value = _read_field(kind, spec, entry["values"].get(spec.name) or {}, context, problems, corrected)
         if value is not None:
@@ -143,9 +152,9 @@ def label(kind: Kind, spec: Field) -> Declared:
 
 
 def _read_field(
-    kind: Kind, spec: Field, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    kind: Kind, spec: Field, given: Typed, context: Context, problems: list[Problem],
     corrected: dict[str, float],
-) -> Any:  # fmt: skip
+) -> Value | None:  # fmt: skip
     raw, called = str(given.get("raw") or "").strip(), label(kind, spec)
     if not raw:
         if spec.required:
@@ -174,7 +183,7 @@ def _refused_text(spec: Field, raw: str, called: Declared) -> Problem | None:
 
 
 def _read_number(
-    kind: Kind, spec: Field, raw: str, given: Mapping[str, Any], context: Mapping[str, Any], problems: list[Problem],
+    kind: Kind, spec: Field, raw: str, given: Typed, context: Context, problems: list[Problem],
     corrected: dict[str, float],
 ) -> float | None:  # fmt: skip
     unit = given.get("unit") or ""
@@ -209,7 +218,7 @@ def reason_of(error: ValueError) -> Message:
     return as_said(str(error))
 
 
-def limits_of(spec: Field, context: Mapping[str, Any]) -> tuple[Range, Range]:
+def limits_of(spec: Field, context: Context) -> tuple[Range, Range]:
     """Return the usual and the possible range that hold here: the vessel's own before the kind's. [canonical unit]"""
     own = (context.get("limits") or {}).get(spec.name) or {}
     usual, possible = own.get("usual") or spec.usual, own.get("possible") or spec.possible
@@ -222,7 +231,7 @@ def _outside(value: float, limits: Range) -> bool:
 
 
 def _check_range(
-    kind: Kind, spec: Field, value: float, typed: float, unit: str, context: Mapping[str, Any]
+    kind: Kind, spec: Field, value: float, typed: float, unit: str, context: Context
 ) -> Problem | None:
     usual, possible = limits_of(spec, context)
     # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
@@ -236,7 +245,7 @@ def _check_range(
         return Problem("danger", "ask", spec.name, message("danger", label=called, figure=shown, act=danger))
     if not is_impossible and not _outside(measured, usual):
         return None
-    last = (context.get("last") or {}).get(spec.name)
+    last = figure_in(context.get("last") or {}, spec.name)
     suggestions = tuple(
         Suggestion(spec.name, slip.raw, slip.unit, slip.message)
         for slip in likely_slips(spec, typed, unit, usual, last)
@@ -255,18 +264,20 @@ def _span(limits: Range, spec: Field) -> FromTo:
 
 def _figures(
     kind: Kind,
-    entry: Mapping[str, Any],
-    values: Mapping[str, Any],
-    context: Mapping[str, Any],
+    entry: Entry,
+    values: Mapping[str, Value],
+    context: Context,
     problems: list[Problem],
 ) -> dict[str, float]:
     figures: dict[str, float] = {}
-    done: dict[Any, float | None] = {}  # two figures may be the same sum of the same inputs: it is worked out once
+    # Two figures may be the same sum of the same inputs: it is worked out once.
+    done: dict[tuple[str, tuple[sums.Quantity | float | None, ...]], float | None] = {}
     for figure in kind.figures:
         if figure.name in figures:
             continue
-        if figure.given and figure.given in values:
-            figures[figure.name] = values[figure.given]
+        given = figure_in(values, figure.given) if figure.given else None
+        if given is not None:
+            figures[figure.name] = given
             continue
         inputs = {name: _input(sources, entry, values, figures, context) for name, sources in figure.inputs.items()}
         key = (figure.sum, tuple(inputs.values()))
@@ -287,10 +298,10 @@ def _figures(
 
 def _input(
     sources: tuple[str, ...],
-    entry: Mapping[str, Any],
-    values: Mapping[str, Any],
+    entry: Entry,
+    values: Mapping[str, Value],
     figures: Mapping[str, float],
-    context: Mapping[str, Any],
+    context: Context,
 ) -> sums.Quantity | float | None:
     """Return the first source that is there: a bare number is canonical, a field keeps its (canonical) unit."""
     for source in sources:
@@ -322,9 +333,9 @@ def _check_rule(rule: Rule, read: Read) -> Problem | None:
     elif left is None or right is None:
         broken = False
     elif rule.op == "lt":
-        broken = not left < right
+        broken = _order(left, right) >= 0
     elif rule.op == "le":
-        broken = not left <= right
+        broken = _order(left, right) > 0
     else:
         broken = left == right and not _near(rule, read)
     if not broken:
@@ -333,11 +344,20 @@ def _check_rule(rule: Rule, read: Read) -> Problem | None:
     return Problem(rule.code, rule.weight, rule.right.split("|")[0], said)
 
 
+def _order(left: Value | bool, right: Value | bool) -> int:
+    """Return -1, 0 or 1: two figures by their size, two texts (days) by their letters."""
+    if isinstance(left, str) and isinstance(right, str):
+        return (left > right) - (left < right)
+    assert not isinstance(left, str), "a rule sets a figure against a text"
+    assert not isinstance(right, str), "a rule sets a figure against a text"
+    return (left > right) - (left < right)
+
+
 def _named_in(words: str) -> list[str]:
     return re.findall(r"\{(\w+)\}", words)
 
 
-def _side(name: str, read: Read) -> Any:
+def _side(name: str, read: Read) -> Value | bool | None:
     if "=" in name:  # `event=heads_cut|hearts_cut`: true where the field holds one of these
         field_name, wanted = name.split("=", 1)
         return read.values.get(field_name) in wanted.split("|") or None
@@ -350,7 +370,7 @@ def _near(rule: Rule, read: Read) -> bool:
         return False
     name, centre, half = rule.near
     value = read.get(name)
-    return value is None or abs(value - centre) <= half
+    return value is None or (not isinstance(value, str) and abs(value - centre) <= half)
 
 
 def fill(words: str, read: Read) -> str:

@@ -6,9 +6,16 @@ columns, the CSV heads and the reference page are all derived from it. Nothing h
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Literal, cast
+
+from webapp.kinds.key import Key, VesselKey, is_vessel
+from webapp.kinds.state import State, Vessel
+
+if TYPE_CHECKING:
+    from webapp.kinds.read import Read
+    from webapp.kinds.view import View
 
 Sort = Literal["number", "choice", "text", "date", "time", "mark", "yes_no"]
 Weight = Literal["stop", "ask", "note"]
@@ -92,8 +99,8 @@ class Flow:
     from its vessel into the same vessel. What leaves production says of which class it is: spirits.py.
     """
 
-    source: str
-    target: str
+    source: Key
+    target: Key
     lpa_ul: int = 0  # pure alcohol [uL at 20 degC]
     volume_ml: int = 0  # liquid [mL at 20 degC]; for show: volumes do not add
     mass_g: int = 0  # [g]
@@ -109,8 +116,14 @@ class Flow:
 class Effect:
     """What one entry does to the fold: new states by key, and flows. Both may be empty."""
 
-    states: Mapping[str, dict[str, Any]] = field(default_factory=dict)
+    states: Mapping[Key, State] = field(default_factory=dict)
     flows: tuple[Flow, ...] = ()
+
+    def vessels(self) -> Iterator[tuple[VesselKey, Vessel]]:
+        """Yield the vessels among the states."""
+        for key, state in self.states.items():
+            if is_vessel(key):
+                yield key, cast(Vessel, state)  # the key says which sort of state it is
 
 
 NOTHING = Effect()
@@ -133,8 +146,7 @@ class Kind:
     rules: tuple[Rule, ...] = ()
     figures: tuple[Figure, ...] = ()
     checks: tuple[str, ...] = ()  # names of history checks in book.checks
-    keys: Callable[[Any], tuple[str, ...]] | None = None  # state keys beside the vessel's own; see effects.py
-    effect: Callable[[Any, Any], Effect] | None = None  # (read, view) -> Effect, pure
+    effect: Callable[[Read, View], Effect] | None = None  # pure
     summary: str = ""  # one line for lists, e.g. "{gravity} at {temp}"
     curve: tuple[str, ...] = ()  # figures or fields drawn over time on the vessel's card
     cautions: tuple[str, ...] = ()  # keys into the cautions file

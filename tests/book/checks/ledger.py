@@ -6,7 +6,8 @@ from typing import Any
 
 import webapp.kinds
 from tests.words.well_said import check_said
-from webapp.book.before.view import Query, View
+from webapp.book.before.limits import scopes_of
+from webapp.book.before.view import BookView, Query
 from webapp.book.checks import clock, questions
 from webapp.book.fold.evaluate import with_notes
 from webapp.kinds.read import Read, Suggestion, read_entry
@@ -89,10 +90,11 @@ class Ledger:
         """Ask about an entry that is read, and fold it."""
         entry, kind = read.entry, read.kind
         read_at, typed_at = (datetime.fromisoformat(entry[name]) for name in ("read_at", "typed_at"))
-        view = View(
+        view = BookView(
             at=_utc(read_at - timedelta(seconds=skew_s)), typed_at=_utc(typed_at - timedelta(seconds=skew_s)),
             received_at=_utc(typed_at), skew_s=skew_s, root=entry["id"], registry=self, look_up=self.states.get,
         )  # fmt: skip
+        view = view.within(scopes_of(read, view))
         asked = questions(read, view)
         for each in asked:
             check_said(each.message)

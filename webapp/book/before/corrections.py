@@ -3,44 +3,47 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Mapping
-from typing import Any
+from collections.abc import Callable
 
 from webapp.book.record.errors import BookError
 from webapp.kinds.corrections import offset_of
+from webapp.kinds.entry import Correction, Entry
+from webapp.kinds.key import InstrumentKey, instrument_key
+from webapp.kinds.rows import InstrumentRow
 from webapp.kinds.spec import Kind
+from webapp.kinds.state import Instrument
 from webapp.trade import units
 from webapp.trade.errors import NotANumber
 
 POINTS_MOST = 40
-Row = Mapping[str, Any] | None
 
 
 def corrections_for(
-    kind: Kind, entry: Mapping[str, Any], row_of: Callable[[str], Row], state_of: Callable[[str], Row]
-) -> dict[str, dict[str, Any]]:
+    kind: Kind, entry: Entry, row_of: Callable[[str], InstrumentRow | None],
+    state_of: Callable[[InstrumentKey], Instrument | None],
+) -> dict[str, Correction]:  # fmt: skip
     """Return by id the corrections of the instruments that an entry names; those without one are left out.
 
     row_of: the registry's row of an instrument; state_of: the fold's state of a key just before the entry.
     """
-    found = {}
+    found: dict[str, Correction] = {}
     for spec in kind.fields:
         named = str((entry["values"].get(spec.name) or {}).get("instrument") or "").strip() if spec.units else ""
         if named and named not in found:
-            correction = in_force(row_of(named), state_of(f"i:{named}"))
+            correction = in_force(row_of(named), state_of(instrument_key(named)))
             if correction:
                 found[named] = correction
     return found
 
 
-def in_force(row: Row, state: Row) -> dict[str, Any] | None:
+def in_force(row: InstrumentRow | None, state: Instrument | None) -> Correction | None:
     """Return the correction of an instrument by its row and state: unit, table, offset; None where there is none."""
-    table = table_of((row or {}).get("corrections"))
-    checks = (state or {}).get("checks") or [{}]
-    offset = offset_of(table, checks[-1].get("found"), checks[-1].get("correction"))
+    table = table_of(row.get("corrections") if row else None)
+    last = state["checks"][-1] if state and state["checks"] else None
+    offset = offset_of(table, last["found"], last["correction"]) if last else 0.0
     if not table and not offset:
         return None
-    return {"unit": str((row or {}).get("unit") or ""), "table": table, "offset": offset}
+    return {"unit": (row["unit"] or "") if row else "", "table": table, "offset": offset}
 
 
 def table_of(kept: str | None) -> list[list[float]]:

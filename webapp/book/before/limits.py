@@ -10,17 +10,17 @@ A range belongs to a field of a kind. Rows of the table `limits` replace it: ves
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
+from webapp.kinds.entry import Limits
+from webapp.kinds.read import Read
+from webapp.kinds.rows import SiteSettings, VesselRow
 from webapp.kinds.spirits import is_grain
+from webapp.kinds.view import Scopes, View
 
-Scopes = tuple[tuple[str, str], ...]
-# Ranges that somebody has set, by (scope, key, kind): a field's name and its usual and possible range.
-Ranges = Mapping[tuple[str, str, str], Mapping[str, Mapping[str, Any]]]
 # A range of a field [its canonical unit], and the scope and key that it comes from.
-HeldRange = tuple[Any, str, str]
+HeldRange = tuple[Sequence[float | None], str, str]
 SITE_SCOPES: Scopes = (("site", ""),)
 COMMON_PRACTICE = "common practice, no source"
 
@@ -60,17 +60,17 @@ END_GRAVITY: dict[str, float] = {
 END_GRAVITY_ELSE = 1.008
 
 
-def limit(name: str, view: Any) -> float:
+def limit(name: str, view: View) -> float:
     """Return the limit of that name, of the narrowest scope that has it. [as declared]; KeyError if unknown."""
     return held_limit(name, view.site(), view.scopes)[0]
 
 
-def site_limit(name: str, site: Mapping[str, Any]) -> float:
+def site_limit(name: str, site: SiteSettings) -> float:
     """Return the limit of that name as it holds for the whole site. [as declared]; KeyError if unknown."""
     return held_limit(name, site)[0]
 
 
-def held_limit(name: str, site: Mapping[str, Any], scopes: Scopes = ()) -> tuple[float, str, str]:
+def held_limit(name: str, site: SiteSettings, scopes: Scopes = ()) -> tuple[float, str, str]:
     """Return the limit that holds for these scopes, and the scope and key it comes from; ("", "") as declared."""
     own = site.get("check_limits") or {}
     for scope, key in scopes if own else ():
@@ -81,31 +81,33 @@ def held_limit(name: str, site: Mapping[str, Any], scopes: Scopes = ()) -> tuple
     return (float(told[name]), "site", "") if name in told else (LIMITS[name].default, "", "")
 
 
-def range_scopes(vessel_row: Mapping[str, Any] | None, material: str) -> Scopes:
+def range_scopes(vessel_row: VesselRow | None, material: str) -> Scopes:
     """Return the scopes that a range may be set for, narrowest first: vessel, sort, material, site."""
-    row = vessel_row or {}
-    return (("vessel", row.get("mark", "")), ("sort", row.get("sort", "")), ("material", material), *SITE_SCOPES)
+    mark, sort = (vessel_row["mark"], vessel_row["sort"]) if vessel_row else ("", "")
+    return (("vessel", mark), ("sort", sort), ("material", material), *SITE_SCOPES)
 
 
-def held_ranges(kind: str, scopes: Scopes, ranges: Ranges) -> dict[str, dict[str, HeldRange]]:
+def held_ranges(kind: str, scopes: Scopes, ranges: Limits) -> dict[str, dict[str, HeldRange]]:
     """Return per field the usual and possible range that hold for these scopes, where they are not the kind's own."""
     found: dict[str, dict[str, HeldRange]] = {}
     for scope, key in scopes if ranges else ():
         for field, own in ranges.get((scope, key, kind), {}).items():
-            for which, span in own.items():
-                found.setdefault(field, {}).setdefault(which, (span, scope, key))
+            for which, span in (("usual", own.get("usual")), ("possible", own.get("possible"))):
+                if span is not None:
+                    found.setdefault(field, {}).setdefault(which, (span, scope, key))
     return found
 
 
-def scopes_of(read: Any, view: Any) -> Scopes:
+def scopes_of(read: Read, view: View) -> Scopes:
     """Return the scopes of this entry that a limit may be set for, narrowest first: vessel, products, sort."""
     if not read.mark or not view.site().get("check_limits"):
         return ()
-    row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}
-    run = view.run_on(read.mark) or {}
-    said = (held.get("what"), held.get("material"), run.get("what"), read.values.get("what"))
+    row, held, run = view.vessel(read.mark), view.state(read.mark)["holds"], view.run_on(read.mark)
+    in_it = (held["what"], held["material"]) if held else ()
+    said = (*in_it, run["what"] if run else None, read.text("what"))
     products = dict.fromkeys(str(name).strip().lower() for name in said if name)
-    return (("vessel", read.mark), *(("product", name) for name in products), ("sort", str(row.get("sort") or "")))
+    sort = row["sort"] if row else ""
+    return (("vessel", read.mark), *(("product", name) for name in products), ("sort", sort or ""))
 
 
 def end_gravity(material: str | None, what: str | None) -> float:
@@ -115,6 +117,6 @@ def end_gravity(material: str | None, what: str | None) -> float:
 
 
 __all__ = [
-    "COMMON_PRACTICE", "END_GRAVITY", "LIMITS", "SITE_SCOPES", "HeldRange", "Limit", "Ranges", "Scopes", "declare",
+    "COMMON_PRACTICE", "END_GRAVITY", "LIMITS", "SITE_SCOPES", "HeldRange", "Limit", "Scopes", "declare",
     "end_gravity", "held_limit", "held_ranges", "is_grain", "limit", "range_scopes", "scopes_of", "site_limit",
 ]  # fmt: skip

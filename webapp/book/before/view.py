@@ -6,17 +6,20 @@ past, and a check needs no declaration of what it reads. Nothing here can write.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import datetime
-from typing import Any, Protocol
+from typing import Protocol, TypeVar, cast
 
+from webapp.kinds.key import Key, KeyOf, instrument_key, neighbours_key, person_key, run_key, vessel_key
 from webapp.kinds.message import Message
 from webapp.kinds.read import Suggestion
-from webapp.kinds.state import EMPTY_VESSEL
+from webapp.kinds.rows import InstrumentRow, PersonRow, SiteSettings, VesselRow
+from webapp.kinds.state import EMPTY_VESSEL, Line, Run, State, Vessel
+from webapp.kinds.view import Scopes
 from webapp.words import sentence
 
-State = Mapping[str, Any]
+S = TypeVar("S", bound=State)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,21 +41,16 @@ class Query:
 class Registry(Protocol):
     """What the view needs to know of vessels, instruments, people and the site."""
 
-    def vessel(self, mark: str) -> Mapping[str, Any] | None: ...
-    def like(self, vessel: Mapping[str, Any], most: int) -> Sequence[Mapping[str, Any]]: ...
-    def instrument(self, instrument_id: str) -> Mapping[str, Any] | None: ...
-    def person(self, code: str) -> Mapping[str, Any] | None: ...
-    def site(self) -> Mapping[str, Any]: ...
+    def vessel(self, mark: str) -> VesselRow | None: ...
+    def like(self, vessel: VesselRow, most: int) -> Sequence[VesselRow]: ...
+    def instrument(self, instrument_id: str) -> InstrumentRow | None: ...
+    def person(self, code: str) -> PersonRow | None: ...
+    def site(self) -> SiteSettings: ...
 
 
 @dataclass(slots=True)
-class View:
-    """The fold before one entry. All times are UTC texts of fixed width, `2025-09-24T06:05:00Z`, so they compare.
-
-    `at` is when it was read and `typed_at` when it was logged, both corrected by the skew of the phone's clock;
-    `received_at` when the book got it; `skew_s` phone minus book [s]. `root` is the id of the entry that began this
-    chain of amendments: the lasting name of a run or a fill, whatever is amended later. `answered` is for effects.
-    """
+class BookView:
+    """The view of one entry (kinds/view.py), with `reads`: every key that was asked for."""
 
     at: str
     typed_at: str
@@ -60,39 +58,41 @@ class View:
     skew_s: float
     root: str
     registry: Registry
-    look_up: Callable[[str], State | None]
-    scopes: tuple[tuple[str, str], ...] = ()  # what a check's limit may be set for, narrowest first: limits.py
-    answered: frozenset[str] = frozenset()  # codes of the questions to this entry that somebody has let stand
-    reads: set[str] = field(default_factory=set)
-    _seen: dict[str, State | None] = field(default_factory=dict)
+    look_up: Callable[[Key], State | None]
+    scopes: Scopes = ()
+    reads: set[Key] = field(default_factory=set)
+    _seen: dict[Key, State | None] = field(default_factory=dict)
 
-    def get(self, key: str) -> State | None:
-        """Return the state of `v:<mark>` or `r:<run>` before this entry, or None. Never change it: it is shared."""
+    def get(self, key: KeyOf[S]) -> S | None:
+        """Return the state of a key before this entry, or None. Never change it: it is shared."""
         if key not in self._seen:
             self.reads.add(key)
             self._seen[key] = self.look_up(key)
-        return self._seen[key]
+        return cast("S | None", self._seen[key])  # the key says which sort of state it is
 
-    def state(self, mark: str) -> State:
+    def within(self, scopes: Scopes) -> BookView:
+        """Return this view for checks whose limits may be set for these scopes; what it reads is noted here too."""
+        return replace(self, scopes=scopes) if scopes else self
+
+    def state(self, mark: str) -> Vessel:
         """Return the vessel's state before this entry, or an empty one; its shape is described in kinds/state.py."""
-        return self.get(f"v:{mark}") or EMPTY_VESSEL
+        return self.get(vessel_key(mark)) or EMPTY_VESSEL
 
-    def recent(self, mark: str, kind: str) -> Sequence[Mapping[str, Any]]:
+    def recent(self, mark: str, kind: str) -> Sequence[Line]:
         """Return the last entries of that kind on that vessel, oldest first: entry, at, person, values, figures."""
-        lines: Sequence[Mapping[str, Any]] = self.state(mark)["recent"].get(kind, ())
-        return lines
+        return self.state(mark)["recent"].get(kind, ())
 
-    def run_on(self, still: str) -> State | None:
+    def run_on(self, still: str) -> Run | None:
         """Return the run that is now on the still, or None."""
         run_id = self.state(still)["run"]
-        return self.get(f"r:{run_id}") if run_id else None
+        return self.get(run_key(run_id)) if run_id else None
 
-    def vessel(self, mark: str) -> Mapping[str, Any] | None:
+    def vessel(self, mark: str) -> VesselRow | None:
         """Return the vessel as the registry has it (sort, capacity_l, working_l, tare_kg, ...), or None."""
-        self.reads.add(f"v:{mark}")
+        self.reads.add(vessel_key(mark))
         return self.registry.vessel(mark)
 
-    def neighbours(self, mark: str, most: int = 12) -> Sequence[Mapping[str, Any]]:
+    def neighbours(self, mark: str, most: int = 12) -> Sequence[VesselRow]:
         """Return the rows of the casks most like this one: same size class; same area, wood and use first.
 
         Dear: each state read of a neighbour ties this entry to it. For a check that has a reason already.
@@ -100,22 +100,22 @@ class View:
         row = self.vessel(mark)
         if not row:
             return ()
-        self.reads.add(f"n:{row['size_class']}")
+        self.reads.add(neighbours_key(row["size_class"]))
         return self.registry.like(row, most)
 
-    def instrument(self, instrument_id: str) -> Mapping[str, Any] | None:
+    def instrument(self, instrument_id: str) -> InstrumentRow | None:
         """Return an instrument (sort, low, high, unit, due_on, state), or None."""
-        self.reads.add(f"i:{instrument_id}")
+        self.reads.add(instrument_key(instrument_id))
         return self.registry.instrument(instrument_id)
 
-    def person(self, code: str) -> Mapping[str, Any] | None:
+    def person(self, code: str) -> PersonRow | None:
         """Return a person, or None."""
         found = self.registry.person(code)
         if found is None:  # Only an unknown one can change the answer later: people are never taken out.
-            self.reads.add(f"p:{code}")
+            self.reads.add(person_key(code))
         return found
 
-    def site(self) -> Mapping[str, Any]:
+    def site(self) -> SiteSettings:
         """Return the site's own settings (units, height_m, time_zone, ...). Not noted: a change of them refolds all."""
         return self.registry.site()
 

@@ -16,6 +16,8 @@ from webapp.book.checks import site_limit
 from webapp.book.fold.registry_rows import load_site, with_flags
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
+from webapp.kinds.key import vessel_key
+from webapp.kinds.rows import SiteSettings, VesselRow
 from webapp.kinds.state import EMPTY_VESSEL
 from webapp.trade.maturing import SMALL_L, forecast_cask, judge_loss, loss_rates, usual_of
 
@@ -126,21 +128,22 @@ def _tastings(state: Mapping[str, Any]) -> list[dict[str, Any]]:
 
 def casks(book: Book) -> list[Cask]:
     """Return the casks in use by place, each compared with the others; at most some thousands."""
-    rows = book.query("SELECT * FROM vessels WHERE sort = 'cask' AND NOT retired ORDER BY name LIMIT ?", (CASKS_MOST,))
+    sql = "SELECT * FROM vessels WHERE sort = 'cask' AND NOT retired ORDER BY name LIMIT ?"
+    rows = book.rows(VesselRow, sql, (CASKS_MOST,))
     found = [_cask(book, with_flags(row)) for row in rows]
     compare(found, load_site(book))
     return sorted(found, key=lambda cask: place_key(cask.place) + place_key(cask.row["name"]))
 
 
-def _cask(book: Book, row: Mapping[str, Any]) -> Cask:
-    state = load_newest(book, f"v:{row['mark']}") or EMPTY_VESSEL
+def _cask(book: Book, row: VesselRow) -> Cask:
+    state = load_newest(book, vessel_key(row['mark'])) or EMPTY_VESSEL
     gauges, tastings = gauges_of(state), _tastings(state)
     score = tastings[-1]["score"] if tastings else None
     place = state.get("place") or row["place"] or ""
     return Cask(row, state["holds"], place, gauges, loss_rates(gauges), score, tastings)
 
 
-def compare(found: Sequence[Cask], site: Mapping[str, Any] | None = None) -> None:
+def compare(found: Sequence[Cask], site: SiteSettings | None = None) -> None:
     """Set what is usual of each cask, the drift where it lies, and what its loss looks like, from those like it."""
     limits = {name: site_limit(name, site or {}) for name in ("loss_noise_pct", "drift_pct", "drift_pct_year")}
     alike = Alike(found)

@@ -15,7 +15,8 @@ from webapp.book.fold.row_reader import read_as_folded
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
 from webapp.book.still import runs
-from webapp.kinds.state import EMPTY_VESSEL
+from webapp.kinds.key import fill_key, vessel_key
+from webapp.kinds.state import EMPTY_VESSEL, Body
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.ferment import forecast_end, strength_by_attenuation_1880
 from webapp.trade.sugar import alcohol_from_gravity_fall
@@ -52,17 +53,18 @@ def ferment(book: Book, fill: str) -> dict[str, Any] | None:
     row = book.one("SELECT * FROM fills WHERE id = ?", (fill,))
     if row is None:
         return None
-    facts = load_newest(book, f"f:{fill}") or {}
-    state = load_newest(book, f"v:{row['mark']}") or EMPTY_VESSEL
-    held = state["holds"] if state["holds"] and state["holds"].get("fill") == fill else None
+    facts = load_newest(book, fill_key(fill))
+    state = load_newest(book, vessel_key(row['mark'])) or EMPTY_VESSEL
+    held = state["holds"] if state["holds"] and state["holds"]["fill"] == fill else None
     lines = _readings(book, row)
-    known = {**facts, **(held or {})}
-    material, what = known.get("material") or "", row["what"] or ""
+    of: Body = held or facts or {}
+    past = facts["material"] if facts and "material" in facts else None
+    material, what = (held["material"] if held else past) or "", row["what"] or ""
     found = {
         "fill": fill, "mark": row["mark"], "what": what, "name": row["name"], "since": row["since"],
         "ended_at": row["ended_at"], "holds": held, "material": material, "readings": lines,
         "end_gravity": end_gravity(material, what), "grain": is_grain(f"{material} {what}"),
-        "closed": bool(known.get("closed")), "charged": bool(known.get("charged")),
+        "closed": bool(of.get("closed")), "charged": bool(of.get("charged")),
     }  # fmt: skip
     return found | {"forecast": _forecast(found)}
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from webapp.book.fold.states import load_before, load_newest
 from webapp.book.record.store import Book
+from webapp.kinds.key import vessel_key
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +30,9 @@ def by_kind_and_year(book: Book, until: str = "") -> list[Row]:
     casks: Counter[tuple[str, str, str, str]] = Counter()
     pure: Counter[tuple[str, str, str, str]] = Counter()
     for vessel in book.query("SELECT mark, use FROM vessels WHERE sort = 'cask' ORDER BY mark"):
-        key = f"v:{vessel['mark']}"
-        held = ((load_before(book, key, until) if until else load_newest(book, key)) or {}).get("holds")
+        key = vessel_key(vessel["mark"])
+        state = load_before(book, key, until) if until else load_newest(book, key)
+        held = state["holds"] if state else None
         if not held:
             continue
         wood = {"new": "new", "used": "used", "refill": "used"}.get(str(held.get("use") or vessel["use"]), "not said")

@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from webapp.book.before.limits import scopes_of, site_limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.limits import site_limit
+from webapp.book.before.view import Query
 from webapp.book.checks import (
     blend,
     bottling,
@@ -35,6 +35,7 @@ from webapp.book.checks import (
     vessel,
 )
 from webapp.kinds.read import Read
+from webapp.kinds.view import View
 
 Check = Callable[[Read, View], Iterable[Query]]
 
@@ -116,8 +117,8 @@ def questions(read: Read, view: View) -> list[Query]:
 
     Where a check has a reason of its own about a field, the plain range question about that field gives way; if the
     range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
+    The view has the scopes that limits may be set for (before/limits.py).
     """
-    view.scopes = scopes_of(read, view)
     names = dict.fromkeys((*read.kind.checks, *ALWAYS))
     found = _one_for_one_slip([query for name in names for query in CHECKS[name](read, view)])
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.moves import named
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import NO_FILL, Fill
 from webapp.kinds.stock import Amount, spirit_volume_ml
+from webapp.kinds.view import View
 from webapp.trade.alcoholometry import litres_from_mass
 
 LIMITS = declare(
@@ -26,7 +27,7 @@ LIKE_RULE_PCT = 1.0  # water so near to what the volume rule gives was reckoned 
 
 def reduce_target(read: Read, view: View) -> Iterable[Query]:
     """Measured strength against its target; where nothing is measured yet, water that was reckoned by volumes."""
-    held, target = view.state(read.mark)["holds"], read.values.get("target")
+    held, target = view.state(read.mark)["holds"], read.number("target")
     if not held or held["mash"] or target is None or not held["strength_pct"]:
         return
     after = _after(read, held)
@@ -36,7 +37,7 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
         yield from _volume_rule(read, held, target, after)
 
 
-def _after(read: Read, held: Mapping[str, Any]) -> Amount:
+def _after(read: Read, held: Fill) -> Amount:
     """Return the contents of the tank with this water in it, by the book."""
     mass_g = held["mass_g"] + max(round((read.figures.get("water_mass") or 0.0) * 1000), 0)
     return Amount(held["lpa_ul"], spirit_volume_ml(held["lpa_ul"], mass_g), mass_g)
@@ -46,7 +47,7 @@ def _strength(amount: Amount) -> float:
     return amount.lpa_ul / amount.volume_ml / 10 if amount.volume_ml else 0.0
 
 
-def _measured(read: Read, view: View, held: Mapping[str, Any], target: float) -> Iterable[Query]:
+def _measured(read: Read, view: View, held: Fill, target: float) -> Iterable[Query]:
     now, at = read.figures["true_strength"], "strength" if "strength" in read.values else "glass"
     off = round(now - target, 2)
     if not limit("reduce_pct", view) < abs(off) <= limit("reduce_near_pct", view):
@@ -60,11 +61,11 @@ def _measured(read: Read, view: View, held: Mapping[str, Any], target: float) ->
     yield Query("reduce_target", "ask", at, said)
 
 
-def _not_a_loss(read: Read, view: View, held: Mapping[str, Any]) -> Message | str:
+def _not_a_loss(read: Read, view: View, held: Fill) -> Message | str:
     """Say whether a dip that looks short of the plain sum of volumes has all its pure alcohol; "none" without a dip."""
-    reduced = held.get("reduced") or {}
+    reduced = held.get("reduced")
     dip, strength = read.figures.get("volume_20"), read.figures["true_strength"]
-    before_l, water_l = reduced.get("before_l"), reduced.get("water_l")
+    before_l, water_l = (reduced["before_l"], reduced["water_l"]) if reduced else (None, None)
     if read.figures.get("water_mass"):  # it went in by this very entry
         before_l, water_l = held["volume_l"], float(litres_from_mass(read.figures["water_mass"], 0.0))
     if dip is None:
@@ -82,16 +83,16 @@ def _not_a_loss(read: Read, view: View, held: Mapping[str, Any]) -> Message | st
     return message("reduced-no_loss", **has)
 
 
-def _by_volume_rule(read: Read, held: Mapping[str, Any], target: float) -> bool:
+def _by_volume_rule(read: Read, held: Fill, target: float) -> bool:
     water, needed = read.figures.get("water_mass") or 0.0, read.figures.get("needed") or 0.0
-    simple = held["volume_l"] * (held["strength_pct"] / target - 1) if target else 0.0
+    simple = (held["volume_l"] or 0.0) * ((held["strength_pct"] or 0.0) / target - 1) if target else 0.0
     is_like = simple > 0 and abs(water - simple) <= simple * LIKE_RULE_PCT / 100
     return is_like and needed - water > needed * LIKE_RULE_PCT / 100
 
 
-def _volume_rule(read: Read, held: Mapping[str, Any], target: float, after: Amount) -> Iterable[Query]:
+def _volume_rule(read: Read, held: Fill, target: float, after: Amount) -> Iterable[Query]:
     water, needed = read.figures["water_mass"], read.figures["needed"]
-    sum_l = held["volume_l"] + float(litres_from_mass(water, 0.0))
+    sum_l = (held["volume_l"] or 0.0) + float(litres_from_mass(water, 0.0))
     said = message(
         "contraction_forgotten", water=rounded(water, 1, "kg"), volume=rounded(after.volume_ml / 1000, 1, "L"),
         sum=rounded(sum_l, 1, "L"), strength=rounded(_strength(after), 1, "pct_vol"),
@@ -124,9 +125,9 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
 
 def dump_dip(read: Read, view: View) -> Iterable[Query]:
     """The tank's dip after a dump, against what the book has in it with this cask."""
-    dip, mark = read.values.get("tank_dip"), read.values.get("to_vessel") or ""
+    dip, mark = read.number("tank_dip"), read.text("to_vessel") or ""
     litres, pure, net = (read.figures.get(name) for name in ("volume_20", "lpa", "net"))
-    held = view.state(mark)["holds"] or {}
+    held = view.state(mark)["holds"] or NO_FILL
     if dip is None or litres is None or pure is None or net is None or held.get("mash"):
         return
     lpa_ul, mass_g = held.get("lpa_ul", 0) + round(pure * 1e6), held.get("mass_g", 0) + round(net * 1000)

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.product_limits import place_of
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.rows import SiteSettings
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.view import View
 from webapp.trade.bottling import eu_fill_allowed_pct, us_fill_allowed_pct
 
 LIMITS = declare(
@@ -26,21 +28,21 @@ SOURCES = dict.fromkeys(("fill_off", "fill_mean"), "27 CFR 19.356; Directive 76/
 
 
 def _count(read: Read, name: str) -> int:
-    value: Any = read.values.get(name)
+    value = read.number(name)
     return max(round(value), 0) if value is not None and abs(value) < 1e9 else 0
 
 
 def bottling_balance(read: Read, view: View) -> Iterable[Query]:
     """An emptied tank against what came out of it, at the strength of the tank."""
     held = view.state(read.mark)["holds"]
-    size, loss = read.values.get("bottle_size") or 0.0, read.values.get("loss") or 0.0
+    size, loss = read.number("bottle_size") or 0.0, read.number("loss") or 0.0
     if not held or held["mash"] or not held["lpa_ul"] or size <= 0:
         return
     strength, had = held["strength_pct"] or 0.0, held["lpa_ul"] / 1e6
     filled = (_count(read, "filled") - _count(read, "reworked")) * size
     out = (filled + loss) * strength / 100
     short, pct = had - out, (had - out) / had * 100
-    is_empty = read.values.get("tank_empty") == "yes"
+    is_empty = read.text("tank_empty") == "yes"
     sums: dict[str, Param] = {
         "tank": rounded(had, 1, "LPA"), "bottles": rounded(filled * strength / 100, 1, "LPA"),
         "line": rounded(loss * strength / 100, 1, "LPA"), "off": rounded(abs(short), 1, "LPA"),
@@ -62,7 +64,7 @@ def bottling_balance(read: Read, view: View) -> Iterable[Query]:
 
 def label_gauge(read: Read, view: View) -> Iterable[Query]:
     """The tank gauge against the label before the first bottle is filled."""
-    now, label = read.figures.get("true_strength"), read.values.get("label_strength")
+    now, label = read.figures.get("true_strength"), read.number("label_strength")
     if now is not None and label is not None and abs(now - label) > limit("label_pct", view) + 1e-6:
         said = message(
             "label_strength-before", tank=rounded(now, 1, "pct_vol"), label=figure(label, 1, "pct_vol"),
@@ -73,9 +75,9 @@ def label_gauge(read: Read, view: View) -> Iterable[Query]:
 
 def bottle_off(read: Read, view: View) -> Iterable[Query]:
     """Bottles off the line whose strength is not the label's."""
-    held = view.state(read.mark)["holds"] or {}
-    now = read.values.get("strength_found")
-    label = read.values.get("label_strength") or held.get("label_strength_pct")
+    held = view.state(read.mark)["holds"] or NO_FILL
+    now = read.number("strength_found")
+    label = read.number("label_strength") or held.get("label_strength_pct")
     if now is not None and label and abs(now - label) > limit("label_pct", view) + 1e-6:
         found = figure(now, 1, "pct_vol")
         said = message("label_strength-bottles", found=found, label=figure(label, 1, "pct_vol"))
@@ -85,11 +87,12 @@ def bottle_off(read: Read, view: View) -> Iterable[Query]:
 def fill_off(read: Read, view: View) -> Iterable[Query]:
     """Fill against what the law of the place allows for this size: in the US each bottle either way, in the EU each
     bottle under its label, and the average."""
-    size_ml = (read.values.get("bottle_size") or 0.0) * 1000.0
-    mean = read.values.get("fill_found")
-    least, most = read.values.get("fill_least", mean), read.values.get("fill_most", mean)
+    size_ml = (read.number("bottle_size") or 0.0) * 1000.0
+    mean = read.number("fill_found")
+    least, most = read.number("fill_least"), read.number("fill_most")
     if mean is None or not 5.0 <= size_ml <= 10_000.0:
         return
+    least, most = mean if least is None else least, mean if most is None else most
     allowed, is_us = fill_allowed_pct(size_ml, view.site())
     low, high = 100.0 - allowed, 100.0 + allowed if is_us else None
     place = "US" if is_us else "EU"
@@ -103,7 +106,7 @@ def fill_off(read: Read, view: View) -> Iterable[Query]:
         yield Query("fill_mean", "note", "fill_found", message("fill_mean", mean=figure(mean, 1, "pct")))
 
 
-def fill_allowed_pct(size_ml: float, site: Mapping[str, Any]) -> tuple[float, bool]:
+def fill_allowed_pct(size_ml: float, site: SiteSettings) -> tuple[float, bool]:
     """Return the allowed error of a bottle of this size [%], and whether US law applies.
 
     US law bounds both sides; elsewhere only too little is bounded.
@@ -120,12 +123,12 @@ def case_count(read: Read, view: View) -> Iterable[Query]:
     """Case numbers against good bottles, where both ends are plain numbers."""
     per_case = _count(read, "per_case")
     good = _count(read, "filled") - _count(read, "broken") - _count(read, "reworked")
-    first, last = _number(read.values.get("case_from")), _number(read.values.get("case_to"))
+    first, last = _number(read.text("case_from")), _number(read.text("case_to"))
     if not per_case or first is None or last is None or last < first:
         return
     cases = last - first + 1
     rest = good - _count(read, "library") - cases * per_case
-    most = per_case - 1 if read.values.get("odd_case") else 0
+    most = per_case - 1 if read.text("odd_case") else 0
     if not 0 <= rest <= most:
         library = _count(read, "library")
         said = message(
@@ -135,7 +138,7 @@ def case_count(read: Read, view: View) -> Iterable[Query]:
         yield Query("case_count", "ask", "case_to", said)
 
 
-def _number(text: Any) -> int | None:
+def _number(text: str | None) -> int | None:
     """Return the digits at the end of a case number, "K26-0159" or "159"; None without any."""
     digits = ""
     for char in reversed(str(text or "").strip()[:40]):

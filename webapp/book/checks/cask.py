@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from typing import Any
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.run import MOST_BELOW, strength_slips
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, slips, typed, when
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read, Suggestion
+from webapp.kinds.state import figure_in
+from webapp.kinds.view import View
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
 
@@ -22,7 +23,6 @@ LIMITS = declare(
     Limit("drift_pct_year", 1.2, "% vol", "and for each year between, by"),
 )
 
-Line = Mapping[str, Any]
 NEAR_20_C = 0.5
 BOOKED_L = 0.01  # what rounding of a gauge may leave [L]
 
@@ -57,8 +57,8 @@ def past_of(mark: str, view: View) -> list[Past]:
     for line in lines:
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
         if line["at"] >= held["since"] and lpa is not None and strength is not None:
-            net = line["figures"].get("net", line["values"].get("net_weight"))
-            found.append(Past(line["at"], lpa, strength, net, line["values"].get("gross")))
+            net = line["figures"].get("net", figure_in(line["values"], "net_weight"))
+            found.append(Past(line["at"], lpa, strength, net, figure_in(line["values"], "gross")))
     found.sort(key=lambda past: past.at)
     booked = held.get("lpa_ul", 0) / 1e6
     if found and booked and abs(booked - found[-1].lpa) > BOOKED_L:
@@ -75,7 +75,7 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
     past = past_gauges(read, view)
     if not past:
         return
-    last, lpa, gross = past[-1], read.figures.get("lpa"), read.values.get("gross")
+    last, lpa, gross = past[-1], read.figures.get("lpa"), read.number("gross")
     if lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100):
         said = message(
             "cask_grew", now=figure(lpa, 1, "LPA"), strength=figure(read.figures["true_strength"], 1, "pct_vol"),
@@ -139,7 +139,7 @@ def _strength_slips(read: Read, last: Past, odd: float) -> tuple[Suggestion, ...
     at = _at(read)
     low, high = max(last.strength - min(odd, MOST_BELOW), 0), last.strength + odd
     found = list(strength_slips(read, at, low, high, last.strength))
-    temp = read.values.get("temp")
+    temp = read.number("temp")
     if at == "strength" and temp is not None and abs(temp - 20) > NEAR_20_C:
         raw = read.raw("strength")
         unit = "proof_glass" if raw["unit"] == "proof" else "pct_glass"

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import past_gauges, past_of, usual_drift
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, month, rounded, slips, typed, when
 from webapp.kinds.effects.other import place_of
 from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.rows import NO_ROW
+from webapp.kinds.state import NO_FILL
 from webapp.kinds.stock import weighed
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("damp_rh_pct", 75, "% RH", "A place is damp above"),
@@ -36,7 +38,7 @@ def soak_kg(capacity_l: float | None, kg: float) -> float:
 
 def tare_off(read: Read, view: View) -> Iterable[Query]:
     """The empty weight before a fill against the cask's listed one; wood that was used has drunk."""
-    row, tare = view.vessel(read.mark) or {}, read.values.get("tare")
+    row, tare = view.vessel(read.mark) or NO_ROW, read.number("tare")
     listed = row.get("tare_kg")
     if tare is None or not listed or listed <= 0:
         return
@@ -50,8 +52,8 @@ def tare_off(read: Read, view: View) -> Iterable[Query]:
 
 def soakage(read: Read, view: View) -> Iterable[Query]:
     """The emptied cask against its old tare: below it cannot be, far above it something is still in it."""
-    row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}
-    tare, empty = held.get("tare_kg") or row.get("tare_kg"), read.values.get("empty")
+    row, held = view.vessel(read.mark) or NO_ROW, view.state(read.mark)["holds"] or NO_FILL
+    tare, empty = held.get("tare_kg") or row.get("tare_kg"), read.number("empty")
     if not tare or empty is None:
         return
     low, high = (soak_kg(row.get("capacity_l"), limit(name, view)) for name in ("soak_low_kg", "soak_high_kg"))
@@ -70,8 +72,8 @@ def soakage(read: Read, view: View) -> Iterable[Query]:
 
 def cask_life(read: Read, view: View) -> Iterable[Query]:
     """A whole fill at its end: no more pure alcohol than the book has, and no more lost than wood and air take."""
-    row, held = view.vessel(read.mark) or {}, view.state(read.mark)["holds"] or {}
-    tare, gross = held.get("tare_kg") or row.get("tare_kg"), read.values.get("gross")
+    row, held = view.vessel(read.mark) or NO_ROW, view.state(read.mark)["holds"] or NO_FILL
+    tare, gross = held.get("tare_kg") or row.get("tare_kg"), read.number("gross")
     strength, past = read.figures.get("true_strength"), past_of(read.mark, view)
     if not tare or gross is None or strength is None or not past or gross <= tare or not held.get("lpa_ul"):
         return
@@ -119,6 +121,6 @@ def cask_drift(read: Read, view: View) -> Iterable[Query]:
 def _humidity(place: str, view: View) -> float | None:
     """Return the humidity of the area that a place lies in, by the site's list of areas. [% RH] or None"""
     area = place.partition("-")[0]
-    found: Any = next((one for one in view.site().get("areas") or () if one.get("id") == area), None)
-    humidity = (found or {}).get("humidity_pct")
+    found = next((one for one in view.site().get("areas") or () if one.get("id") == area), None)
+    humidity = found.get("humidity_pct") if found else None
     return float(humidity) if humidity is not None else None

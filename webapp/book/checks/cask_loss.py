@@ -10,11 +10,13 @@ from collections.abc import Iterable, Sequence
 from statistics import median, quantiles
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, month
 from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
+from webapp.kinds.rows import NO_ROW
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("loss_look_small_pct", 9, "%", "Small casks: a loss a year is looked at above"),
@@ -41,7 +43,7 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
         return
     years = _years(last.at, view.at)
     rate = (last.lpa - lpa) / last.lpa * 100 / years
-    vessel = view.vessel(read.mark) or {}
+    vessel = view.vessel(read.mark) or NO_ROW
     is_small = 0 < (vessel.get("capacity_l") or 0) < limit("small_l", view)
     more = limit("loss_noise_pct", view) / years
     if "new" in str(vessel.get("use") or "") and _years(past[0].at, view.at) < 1.2:

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from datetime import datetime
-from typing import Any
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import local_text, span
+from webapp.kinds.key import Key, PhoneKey, phone_key
 from webapp.kinds.message import Time, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import PhoneClock, State
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("clock_note_s", 60, "s", "A phone's clock off by more is shown"),
@@ -27,30 +29,30 @@ def _written_after_reading_s(read: Read) -> float:
     return (typed_at - read_at).total_seconds()
 
 
-def device_key(device: str) -> str:
-    """Return the state key under which a phone's last known clock error lies."""
-    return f"d:{device}"
-
-
-def device_state(read: Read, view: View) -> dict[str, Mapping[str, Any]]:
+def device_state(read: Read, view: View) -> dict[Key, State]:
     """Return the state the fold keeps of a phone's clock, only where it changed: {key: {"skew_s": ...}} or {}. [s]
 
     A stop keeps an entry from the stock, not from saying how its phone's clock stood.
     """
     if "clock" not in read.kind.checks:
         return {}
-    key = device_key(read.entry["device"])
-    known = (view.get(key) or {}).get("skew_s", 0.0)
-    if abs(view.skew_s - known) <= limit("clock_note_s", view):
+    key = phone_key(read.entry["device"])
+    if abs(view.skew_s - _known_s(key, view)) <= limit("clock_note_s", view):
         return {}
-    return {key: {"skew_s": view.skew_s}}
+    now: PhoneClock = {"skew_s": view.skew_s}
+    return {key: now}
+
+
+def _known_s(key: PhoneKey, view: View) -> float:
+    known = view.get(key)
+    return known["skew_s"] if known else 0.0
 
 
 def clock(read: Read, view: View) -> Iterable[Query]:
     """The phone's clock against the book's at hand-in: said once for each size of error, not with every entry."""
     skew, device = view.skew_s, read.entry["device"]
-    known = view.get(device_key(device)) or {}
-    if abs(skew) <= limit("clock_note_s", view) or abs(skew - known.get("skew_s", 0.0)) <= limit("clock_note_s", view):
+    known_s = _known_s(phone_key(device), view)
+    if abs(skew) <= limit("clock_note_s", view) or abs(skew - known_s) <= limit("clock_note_s", view):
         return
     way = "slow" if skew < 0 else "fast"
     if abs(skew) <= limit("clock_ask_s", view):
@@ -65,7 +67,7 @@ def clock(read: Read, view: View) -> Iterable[Query]:
 def late(read: Read, view: View) -> Iterable[Query]:
     """Typed well after it was read. Opening stock comes from older papers and is never late."""
     after_s = _written_after_reading_s(read)
-    if after_s > limit("late_note_min", view) * 60 and read.values.get("purpose") != "opening":
+    if after_s > limit("late_note_min", view) * 60 and read.text("purpose") != "opening":
         yield Query("late", "note", "read_at", message("late", after=span(after_s)))
 
 

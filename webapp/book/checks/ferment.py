@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
+from typing import NamedTuple
 
 from webapp.book.before.limits import Limit, declare, end_gravity, is_grain, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import DAY_S, figure, like_typed, plain, slips, span, typed, when
 from webapp.kinds.message import Figure, Param, Unit, message
 from webapp.kinds.read import Read, Suggestion
+from webapp.kinds.state import NO_FILL, figure_in
+from webapp.kinds.view import View
 from webapp.trade import units
 
 LIMITS = declare(
@@ -27,12 +29,16 @@ LIMITS = declare(
     Limit("sense_high_f", 35, "°F", "A mash typed in °F may be °C up to"),
 )
 
-Line = Mapping[str, Any]
 ROUND_H = 3  # a round of readings comes this much earlier or later
 FITS_C = 4.0  # how near to the last temperature a guess must lie to be said to fit
 
 
-def _lines(read: Read, view: View) -> list[Line]:
+class _Gravity(NamedTuple):
+    at: str
+    gravity: float
+
+
+def _lines(read: Read, view: View) -> list[_Gravity]:
     """Readings with a gravity since this fill began, oldest first; fruit that came later began the fall anew."""
     state = view.state(read.mark)
     held = state["holds"]
@@ -40,22 +46,25 @@ def _lines(read: Read, view: View) -> list[Line]:
     fruit = view.recent(read.mark, "fruit_intake")
     since = max(since, fruit[-1]["at"]) if fruit else since
     lines = view.recent(read.mark, "ferment_reading")
-    return [line for line in lines if line["at"] >= since and line["values"].get("gravity") is not None]
+    return [
+        _Gravity(line["at"], gravity) for line in lines
+        if line["at"] >= since and (gravity := figure_in(line["values"], "gravity")) is not None
+    ]  # fmt: skip
 
 
 def _material(read: Read, view: View) -> tuple[str, str]:
-    held = view.state(read.mark)["holds"] or {}
-    return held.get("material") or "", held.get("what") or ""
+    held = view.state(read.mark)["holds"] or NO_FILL
+    return held["material"] or "", held["what"] or ""
 
 
 def gravity_rose(read: Read, view: View) -> Iterable[Query]:
     """A gravity above the last one."""
-    now, lines = read.values.get("gravity"), _lines(read, view)
+    now, lines = read.number("gravity"), _lines(read, view)
     if now is None or not lines:
         return
-    last = lines[-1]["values"]["gravity"]
+    last = lines[-1].gravity
     if now > last + limit("gravity_rise", view) + 1e-9:
-        at, before = when(lines[-1]["at"], read, view), like_typed(read, "gravity", last)
+        at, before = when(lines[-1].at, read, view), like_typed(read, "gravity", last)
         said = message("ferment_gravity_rose", gravity=typed(read, "gravity"), last=before, at=at)
         found = slips(read, "gravity", last - 0.02, last + limit("gravity_rise", view), last)
         yield Query("ferment_gravity_rose", "ask", "gravity", said, found)
@@ -63,66 +72,66 @@ def gravity_rose(read: Read, view: View) -> Iterable[Query]:
 
 def stuck(read: Read, view: View) -> Iterable[Query]:
     """Hardly a fall in two days, and well above where this fruit ends."""
-    now = read.values.get("gravity")
+    now = read.number("gravity")
     hours = limit("stuck_hours", view)
     lines = _lines(read, view)
-    older = [line for line in lines if seconds_between(line["at"], view.at) >= (hours - ROUND_H) * 3600]
+    older = [line for line in lines if seconds_between(line.at, view.at) >= (hours - ROUND_H) * 3600]
     if now is None or not older:
         return
     then, end = older[-1], end_gravity(*_material(read, view))
-    window = [line["values"]["gravity"] for line in lines[len(older) - 1 :]] + [now]
-    fell = then["values"]["gravity"] - now
+    window = [line.gravity for line in lines[len(older) - 1 :]] + [now]
+    fell = then.gravity - now
     stands = max(window) - min(window) < limit("stuck_fall", view) - 1e-9
     if stands and now > end + limit("stuck_above_end", view) + 1e-9:
         moved = "none" if abs(fell) < 1e-9 else Figure(plain(abs(fell), 4).rstrip("0"), "SG")
         said = message(
             "ferment_stuck", gravity=typed(read, "gravity"), moved=moved,
-            apart=Figure(f"{seconds_between(then['at'], view.at) / 3600:.0f}", "h"), above=figure(now - end, 3, "SG"),
+            apart=Figure(f"{seconds_between(then.at, view.at) / 3600:.0f}", "h"), above=figure(now - end, 3, "SG"),
             end=figure(end, 3, "SG"), what=_material(read, view)[0] or "none",
-            mash=typed(read, "temp") if read.values.get("temp") is not None else "none",
+            mash=typed(read, "temp") if read.number("temp") is not None else "none",
         )  # fmt: skip
         yield Query("ferment_stuck", "ask", "gravity", said)
 
 
 def ended(read: Read, view: View) -> Iterable[Query]:
     """Three equal gravities near the expected end: said once."""
-    now, lines = read.values.get("gravity"), _lines(read, view)
+    now, lines = read.number("gravity"), _lines(read, view)
     if now is None:
         return
-    series = [(line["at"], line["values"]["gravity"]) for line in lines] + [(view.at, now)]
+    series = [*lines, _Gravity(view.at, now)]
     if not _at_rest(series, view) or _at_rest(series[:-1], view):
         return
     end = end_gravity(*_material(read, view))
     if now <= end + limit("stuck_above_end", view):
-        seconds = seconds_between(series[-3][0], view.at)
+        seconds = seconds_between(series[-3].at, view.at)
         said = message("ferment_ended", gravity=typed(read, "gravity"), within=span(seconds))
         yield Query("ferment_ended", "note", "gravity", said)
 
 
-def _at_rest(series: list[tuple[str, float]], view: View) -> bool:
+def _at_rest(series: list[_Gravity], view: View) -> bool:
     last = series[-3:]
-    if len(last) < 3 or seconds_between(last[0][0], last[-1][0]) < limit("ended_span_h", view) * 3600:
+    if len(last) < 3 or seconds_between(last[0].at, last[-1].at) < limit("ended_span_h", view) * 3600:
         return False
-    gravities = [gravity for _, gravity in last]
+    gravities = [one.gravity for one in last]
     return max(gravities) - min(gravities) < limit("ended_equal", view) - 1e-9
 
 
 def heat(read: Read, view: View) -> Iterable[Query]:
     """Too hot for the yeast, or too fast for the fruit."""
     grain = is_grain(" ".join(_material(read, view)))
-    temp, hot = read.values.get("temp"), limit("hot_grain_c" if grain else "hot_fruit_c", view)
+    temp, hot = read.number("temp"), limit("hot_grain_c" if grain else "hot_fruit_c", view)
     if temp is not None and hot < temp < limit("sense_low_c", view):
         most = like_typed(read, "temp", hot)
         said = message("ferment_heat", temp=typed(read, "temp"), most=most, what="grain" if grain else "fruit")
         yield Query("ferment_heat", "ask", "temp", said)
-    now, lines = read.values.get("gravity"), _lines(read, view)
+    now, lines = read.number("gravity"), _lines(read, view)
     if now is None or not lines or grain:
         return
-    days = seconds_between(lines[-1]["at"], view.at) / DAY_S
-    last = lines[-1]["values"]["gravity"]
+    days = seconds_between(lines[-1].at, view.at) / DAY_S
+    last = lines[-1].gravity
     if days >= 0.4 and (last - now) / days > limit("fast_per_day", view) + 1e-9:
         said = message(
-            "ferment_fast", fell=figure(last - now, 3, "SG"), since=when(lines[-1]["at"], read, view),
+            "ferment_fast", fell=figure(last - now, 3, "SG"), since=when(lines[-1].at, read, view),
             a_day=figure((last - now) / days, 3, "SG"), much=figure(limit("fast_per_day", view), 3, "SG"),
         )  # fmt: skip
         found = slips(read, "gravity", last - limit("fast_per_day", view) * days, last, last)
@@ -131,7 +140,7 @@ def heat(read: Read, view: View) -> Iterable[Query]:
 
 def temp_sense(read: Read, view: View) -> Iterable[Query]:
     """degF typed as degC, or the other way round."""
-    value, raw = read.values.get("temp"), read.raw("temp")
+    value, raw = read.number("temp"), read.raw("temp")
     if value is None:
         return
     number, unit = units.parse_number(raw["raw"]), raw["unit"]
@@ -144,10 +153,11 @@ def temp_sense(read: Read, view: View) -> Iterable[Query]:
     if not 0 <= meant <= limit("hot_grain_c", view) + 5:
         return
     celsius, as_typed = figure(meant, 1, "degC"), typed(read, "temp")
-    last = [line for line in view.recent(read.mark, "ferment_reading") if line["values"].get("temp") is not None]
+    temps = ((line["at"], figure_in(line["values"], "temp")) for line in view.recent(read.mark, "ferment_reading"))
+    last = [(at, temp) for at, temp in temps if temp is not None]
     fits: dict[str, Param] = {"near": "none", "at": "none"}
-    if last and abs(last[-1]["values"]["temp"] - meant) <= FITS_C:
-        fits = {"near": figure(last[-1]["values"]["temp"], 1, "degC"), "at": when(last[-1]["at"], read, view)}
+    if last and abs(last[-1][1] - meant) <= FITS_C:
+        fits = {"near": figure(last[-1][1], 1, "degC"), "at": when(last[-1][0], read, view)}
     if other == "degF":
         other_scale = Figure(as_typed.text, "degF")
         said = message("ferment_temp_sense", temp=as_typed, meant=celsius, other=other_scale, **fits)

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.effects.goods import bottles_of, cases_of, find, holds_case
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import Bottling
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit(
@@ -24,23 +25,23 @@ SOURCES = {"seals_broken": "27 CFR 19.621", "bottles_short": "27 CFR 19.465"}
 
 def bottling_named(read: Read, view: View) -> Iterable[Query]:
     """No bottling answers to the batch or lot mark, or more than one does."""
-    found, said = find(read.values, view), str(read.values.get("batch") or "")[:40]
+    found, said = find(read, view), str(read.text("batch") or "")[:40]
     if found.bottling is not None:
         return
     if found.many:
         told = message("unknown_bottling-several", bottlings=found.many, batch=said)
     else:
-        told = message("unknown_bottling", batch=said, case=str(read.values.get("case_from") or "")[:20] or "none")
+        told = message("unknown_bottling", batch=said, case=str(read.text("case_from") or "")[:20] or "none")
     yield Query("unknown_bottling", "stop", "batch", told)
 
 
 def cases_gone(read: Read, view: View) -> Iterable[Query]:
     """More bottles than there are, cases that are none of this bottling, or that left before; numbers against count."""
-    held, values = find(read.values, view).bottling, read.values
+    held, values = find(read, view).bottling, read.values
     if held is None:
         return
-    name = str(held.get("lot_mark") or held.get("batch") or "none")
-    many, is_back = bottles_of(values, held), values.get("why") == "returned"
+    name = str(held["lot_mark"] or held["batch"] or "none")
+    many, is_back = bottles_of(read, held["per_case"]), read.text("why") == "returned"
     if not is_back and many > held["on_hand"]:
         said = message(
             "more_than_bottled", bottling=name, good=held["good"], gone=held["good"] - held["on_hand"],
@@ -55,22 +56,24 @@ def cases_gone(read: Read, view: View) -> Iterable[Query]:
     yield from _numbers(read, held, is_back)
 
 
-def _numbers(read: Read, held: Mapping[str, Any], is_back: bool) -> Iterable[Query]:
-    values, cases = read.values, cases_of(read.values)
+def _numbers(read: Read, held: Bottling, is_back: bool) -> Iterable[Query]:
+    cases = cases_of(read)
     for name in ("case_from", "case_to"):
-        if values.get(name) and not holds_case(values[name], held):
+        case = read.text(name)
+        if case and not holds_case(case, held):
             ends: dict[str, Param] = {"first": str(held.get("case_from")), "last": str(held.get("case_to"))}
-            yield Query("other_case", "ask", name, message("other_case", case=str(values[name])[:20], **ends))
+            yield Query("other_case", "ask", name, message("other_case", case=case[:20], **ends))
             return
     if cases is None:
         return
     before, first, last = cases
-    said = values.get("cases")
+    said = read.number("cases")
     if said is not None and round(said) != last - first + 1 and held.get("per_case"):
         typed = figure(said, 0)
         told = message("case_numbers", first=first, last=last, cases=last - first + 1, typed=typed)
         yield Query("case_numbers", "ask", "cases", told)
-    twice = [[low, high] for name, low, high in held["gone"] if name == before and low <= last and first <= high]
+    gone = ((name, int(low), int(high)) for name, low, high in held["gone"])
+    twice = [[low, high] for name, low, high in gone if name == before and low <= last and first <= high]
     if twice and not is_back:
         low, high = max(twice[0][0], first), min(twice[0][1], last)
         one = message("case_gone", case=low) if low == high else message("case_gone-several", first=low, last=high)
@@ -79,10 +82,10 @@ def _numbers(read: Read, held: Mapping[str, Any], is_back: bool) -> Iterable[Que
 
 def bottles_short(read: Read, view: View) -> Iterable[Query]:
     """A count of bottles against the book's."""
-    held = find(read.values, view).bottling
+    held = find(read, view).bottling
     if held is None:
         return
-    many = bottles_of(read.values, held)
+    many = bottles_of(read, held["per_case"])
     off = many - held["on_hand"]
     if off:
         code = "bottles_short" if off < 0 else "bottles_over"
@@ -110,13 +113,13 @@ def transit_loss(read: Read, view: View) -> Iterable[Query]:
 
 def goods_short(read: Read, view: View) -> Iterable[Query]:
     """Bottles that the papers declare and that did not come whole."""
-    short = round(read.values.get("short") or 0)
+    short = round(read.number("short") or 0)
     if short > 0:
-        said = message("goods_short", short=short, bottles=bottles_of(read.values, read.values))
+        said = message("goods_short", short=short, bottles=bottles_of(read, read.number("per_case")))
         yield Query("goods_short", "ask", "short", said)
 
 
 def seals_broken(read: Read, view: View) -> Iterable[Query]:
     """Seals that were not whole: theft and tampering are reported at once."""
-    if read.values.get("seals") == "no":
+    if read.text("seals") == "no":
         yield Query("seals_broken", "ask", "seals", message("seals_broken"))

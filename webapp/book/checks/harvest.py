@@ -9,11 +9,13 @@ from collections.abc import Iterable
 from statistics import median
 
 from webapp.book.before.limits import Limit, declare, is_grain, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
-from webapp.kinds.harvest import Promise, custom_key, promise_of
+from webapp.kinds.harvest import Promise, promise_of
+from webapp.kinds.key import yield_key
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("yield_low_pct", 60, "%", "A ferment gives of what its sugar promised at least"),
@@ -53,7 +55,7 @@ def _wanted(promise: Promise, material: str, view: View) -> tuple[float, dict[st
     """Return the alcohol to be expected [L], and the source of that figure: the house's own past ferments, else the
     plain sum.
     """
-    past = (view.get(custom_key(material)) or {"closes": []})["closes"] if material else []
+    past = (view.get(yield_key(material)) or {"closes": []})["closes"] if material else []
     shares = [line["share"] for line in past if line["by"] == promise.by]
     if len(shares) >= limit("yield_years", view):
         return median(shares) * promise.measure, {"years": len(shares), "what": material}

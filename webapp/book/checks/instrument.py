@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import local, local_text, plain
+from webapp.kinds.key import instrument_key
 from webapp.kinds.message import Day, Figure, Message, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.view import View
 
 
 def instrument(read: Read, view: View) -> Iterable[Query]:
@@ -25,16 +26,16 @@ def instrument(read: Read, view: View) -> Iterable[Query]:
 
 
 def _doubt(name: str, read: Read, view: View) -> Message | None:
-    state: Any = view.get(f"i:{name}") or {}
-    row = view.instrument(name) or {}
-    last = state["checks"][-1] if state.get("checks") else {}
-    if state.get("failed_at"):
+    state = view.get(instrument_key(name))
+    row = view.instrument(name)
+    last = state["checks"][-1] if state and state["checks"] else None
+    if state and state["failed_at"]:
         return message("instrument-failed", instrument=name, on=_day(state["failed_at"], read))
-    if last.get("in_use") == "no":
+    if last and last["in_use"] == "no":
         return message("instrument-out_of_use", instrument=name, since=_day(last["at"], read))
     today = local(view.at, read).date().isoformat()
-    due = last.get("until") if last.get("in_use") == "until" else row.get("due_on")
-    checked = local(state["last_good_at"], read).date().isoformat() if state.get("last_good_at") else ""
+    due = last["until"] if last and last["in_use"] == "until" else row.get("due_on") if row else None
+    checked = local(state["last_good_at"], read).date().isoformat() if state and state["last_good_at"] else ""
     if due and checked < due < today:
         return message("instrument-due", instrument=name, on=Day(due))
     return None
@@ -42,26 +43,26 @@ def _doubt(name: str, read: Read, view: View) -> Message | None:
 
 def instrument_checked(read: Read, view: View) -> Iterable[Query]:
     """A failed check: every reading since the last good one is in doubt. The instrument's page lists them."""
-    name = str(read.values.get("instrument") or "").strip()
+    name = str(read.text("instrument") or "").strip()
     if not name:
         return
     if view.instrument(name) is None:
         said = message("unknown_instrument", instrument=name[:40])
         yield Query("unknown_instrument", "ask", "instrument", said)
-    if read.values.get("result") != "failed":
+    if read.text("result") != "failed":
         return
-    state: Any = view.get(f"i:{name}") or {}
-    since: Day | str = _day(state["last_good_at"], read) if state.get("last_good_at") else "new"
+    state = view.get(instrument_key(name))
+    since: Day | str = _day(state["last_good_at"], read) if state and state["last_good_at"] else "new"
     said = message("instrument_failed", instrument=name, since=since, **_off(read))
     yield Query("instrument_failed", "ask", "found", said)
 
 
 def _off(read: Read) -> dict[str, Param]:
     """Return by how much it was off, which way and against what, as parameters of a message."""
-    expected, found = read.values.get("expected"), read.values.get("found")
+    expected, found = read.number("expected"), read.number("found")
     if expected is None or found is None:
         return {"off": "none", "side": "none", "against": "none"}
-    off, against = found - expected, str(read.values.get("against") or "none")
+    off, against = found - expected, str(read.text("against") or "none")
     digits = plain(abs(off), 2).rstrip("0").rstrip(".")
     return {"off": Figure(digits), "side": "high" if off > 0 else "low", "against": against}
 

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import figure, rounded, when
+from webapp.kinds.key import Key
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
+from webapp.kinds.rows import NO_ROW
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Emptied, State, Vessel
 from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("move_pct", 0.5, "%", "Left behind by a move"),
@@ -47,13 +49,13 @@ def named(mark: str, view: View) -> str:
 
 def move_balance(read: Read, view: View) -> Iterable[Query]:
     """Sent against got: a move that emptied a vessel but for a little, of which nobody has spoken."""
-    held, other = view.state(read.mark)["holds"], read.values.get("to_vessel") or ""
+    held, other = view.state(read.mark)["holds"], read.text("to_vessel") or ""
     moved = spirit_read(read).lpa_ul / 1e6
-    if not held or moved <= 0 or (not other and read.values.get("to_account") != "removed") or other == read.mark:
+    if not held or moved <= 0 or (not other and read.text("to_account") != "removed") or other == read.mark:
         return
     had = held["lpa_ul"] / 1e6
     short = had - moved
-    row = view.vessel(read.mark) or {}
+    row = view.vessel(read.mark) or NO_ROW
     is_receiver = row.get("sort") == "receiver"
     if had > 0 and -short > max(had * limit("move_gain_pct", view) / 100, GAIN_LEAST_L):
         said = message(
@@ -76,21 +78,22 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
 
 def target_capacity(read: Read, view: View) -> Iterable[Query]:
     """More than the vessel that it goes into can hold."""
-    mark = read.mark if read.kind.name == "top_up" else read.values.get("to_vessel") or ""
+    mark = read.mark if read.kind.name == "top_up" else read.text("to_vessel") or ""
     row = view.vessel(mark) if mark else None
-    if not row or not row.get("capacity_l") or (mark == read.mark and read.kind.name != "top_up"):
+    capacity = row.get("capacity_l") if row else None
+    if not row or not capacity or (mark == read.mark and read.kind.name != "top_up"):
         return
-    more, held = spirit_read(read), view.state(mark)["holds"] or {}
-    there = Amount(held.get("lpa_ul", 0), 0, held.get("mass_g", 0))
+    more, held = spirit_read(read), view.state(mark)["holds"] or NO_FILL
+    there = Amount(held["lpa_ul"], 0, held["mass_g"])
     litres = spirit_volume_ml(there.lpa_ul + more.lpa_ul, there.mass_g + more.mass_g) / 1000
-    brim = row["capacity_l"] * (limit("cask_brim", view) if row.get("sort") == "cask" else 1.0)
+    brim = capacity * (limit("cask_brim", view) if row.get("sort") == "cask" else 1.0)
     level = row.get("working_l") or brim
     if litres <= min(brim, level) + 0.05:
         return
     code, weight = ("target_capacity", "stop") if litres > brim + 0.05 else ("target_working_level", "ask")
     said = message(
-        code, then=rounded(litres, 1, "L"), vessel=row["name"], holds=figure(row["capacity_l"], 0, "L"),
-        level=figure(level, 0, "L"), has=rounded(held.get("volume_l") or 0.0, 1, "L") if held else "none",
+        code, then=rounded(litres, 1, "L"), vessel=row["name"], holds=figure(capacity, 0, "L"),
+        level=figure(level, 0, "L"), has=rounded(held["volume_l"] or 0.0, 1, "L") if held["fill"] else "none",
     )  # fmt: skip
     yield Query(code, weight, "to_vessel", said)
 
@@ -98,7 +101,7 @@ def target_capacity(read: Read, view: View) -> Iterable[Query]:
 def dip_sum(read: Read, view: View) -> Iterable[Query]:
     """A measured vessel against the book's sum: volume, and pure alcohol where the sum is of moves alone (a blend)."""
     held = view.state(read.mark)["holds"]
-    row = view.vessel(read.mark) or {}
+    row = view.vessel(read.mark) or NO_ROW
     if not held or held["mash"] or row.get("sort") not in ("tank", "receiver", "can") or not _measures_all(read):
         return
     now = spirit_read(read)
@@ -130,7 +133,7 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
 
 def _measures_all(read: Read) -> bool:
     if read.kind.name == "account_move":  # of a move the quantity is what went
-        return not read.values.get("to_vessel") and read.values.get("to_account") != "removed"
+        return not read.text("to_vessel") and read.text("to_account") != "removed"
     return "true_strength" in read.figures and read.figures.get("volume_20") is not None
 
 
@@ -153,25 +156,25 @@ def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
     yield Query("emptied_vessel", "stop", "", said)
 
 
-def emptied_by(read: Read, view: View) -> Mapping[str, Any] | None:
+def emptied_by(read: Read, view: View) -> Emptied | None:
     """Return another phone's entry that emptied this vessel within the last days: kind, at, person; or None."""
-    found: Mapping[str, Any] | None = view.state(read.mark).get("emptied")
+    found = view.state(read.mark).get("emptied")
     if not found or found["device"] == read.entry["device"]:
         return None
     return found if seconds_between(found["at"], view.at) <= limit("emptied_h", view) * 3600 else None
 
 
-def emptied(effect: Effect, read: Read, view: View) -> dict[str, dict[str, Any]]:
+def emptied(effect: Effect, read: Read, view: View) -> dict[Key, State]:
     """Return the states of the vessels that this entry empties or fills, with a note of which entry emptied them."""
-    found = {}
-    line = {"entry": read.entry["id"], "kind": read.kind.name, "at": view.at, "device": read.entry["device"],
+    found: dict[Key, State] = {}
+    line: Emptied = {"entry": read.entry["id"], "kind": read.kind.name, "at": view.at, "device": read.entry["device"],
             "person": read.entry["person"]}  # fmt: skip
-    for key, state in effect.states.items():
-        if key[:2] != "v:":
-            continue
+    for key, state in effect.vessels():
         before = view.get(key) or EMPTY_VESSEL
         if before["holds"] is not None and state["holds"] is None:
-            found[key] = {**state, "emptied": line}
+            empty: Vessel = {**state, "emptied": line}
+            found[key] = empty
         elif state["holds"] is not None and state.get("emptied"):
-            found[key] = {**state, "emptied": None}
+            filled: Vessel = {**state, "emptied": None}
+            found[key] = filled
     return found

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
+from typing import NamedTuple
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import typed
+from webapp.kinds.key import Key, RoundKey, round_key
 from webapp.kinds.message import message
 from webapp.kinds.read import Read, label
+from webapp.kinds.state import Round, State
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("neat_count", 10, "", "The same figure so many times running"),
@@ -19,7 +22,6 @@ LIMITS = declare(
 LOOKED_AT = ("temp", "glass", "strength", "vapour_temp")
 ON_ROUNDS = ("ferment_reading", "cask_regauge", "gauge")  # logged vessel after vessel by one person
 OF_A_ROUND = ("temp", "glass", "strength")
-Round = dict[str, list[Any]]
 
 
 def too_neat(read: Read, view: View) -> Iterable[Query]:
@@ -41,38 +43,53 @@ def neat_round(read: Read, view: View) -> Iterable[Query]:
         return
     count = round(limit("neat_count", view))
     before = _round_of(read, view)
-    for name, (_, many, _, _) in _next(read, view, before).items():
+    now = _next(read, view, before)
+    for name in now:
         spec = read.kind.field(name)
-        if spec is not None and many == count and before.get(name, [None, 0])[1] < count:
+        if spec is not None and _turn(now, name).vessels == count and _turn(before, name).vessels < count:
             said = message("neat_round", label=label(read.kind, spec), figure=typed(read, name), vessels=count)
             yield Query("neat_round", "note", name, said)
 
 
-def round_state(read: Read, view: View) -> dict[str, Round]:
+def round_state(read: Read, view: View) -> dict[Key, State]:
     """Return the state of the person's round after this entry, where it is one of a round: {key: ...} or {}."""
     if read.kind.name not in ON_ROUNDS or not read.mark:
         return {}
     return {_key(read): _next(read, view, _round_of(read, view))}
 
 
-def _key(read: Read) -> str:
-    return f"h:{str(read.entry['person'])[:40]}"
+def _key(read: Read) -> RoundKey:
+    return round_key(str(read.entry["person"]))
 
 
-def _round_of(read: Read, view: View) -> Mapping[str, Any]:
+def _round_of(read: Read, view: View) -> Round:
     return view.get(_key(read)) or {}
 
 
-def _next(read: Read, view: View, before: Mapping[str, Any]) -> Round:
+class _Turn(NamedTuple):
+    value: float | str | None
+    vessels: int  # on how many running
+    at: str
+    mark: str
+
+
+def _turn(of: Round, name: str) -> _Turn:
+    """Return a figure of a round; one that is not in it yet is on no vessel."""
+    if name not in of:
+        return _Turn(None, 0, "", "")
+    value, vessels, at, mark = of[name]
+    return _Turn(value, int(vessels), str(at), str(mark))
+
+
+def _next(read: Read, view: View, before: Round) -> Round:
     """Return figure -> [value, on how many vessels running, at, mark]; counting stops just above the limit."""
     most, gap_s = round(limit("neat_count", view)) + 1, limit("round_gap_min", view) * 60
     after = {name: list(line) for name, line in before.items()}
     for name in OF_A_ROUND:
-        now = read.values.get(name)
-        if not isinstance(now, int | float):
+        now, last = read.number(name), _turn(before, name)
+        if now is None:
             continue
-        value, many, at, mark = before.get(name, [None, 0, view.at, ""])
-        goes_on = value == now and seconds_between(at, view.at) <= gap_s
-        step = 0 if goes_on and mark == read.mark else 1
-        after[name] = [now, min(many + step, most) if goes_on else 1, view.at, read.mark]
+        goes_on = last.value == now and seconds_between(last.at, view.at) <= gap_s
+        step = 0 if goes_on and last.mark == read.mark else 1
+        after[name] = [now, min(last.vessels + step, most) if goes_on else 1, view.at, read.mark]
     return after

@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.kinds.effects.other import place_of, swapped_with
 from webapp.kinds.message import Figure, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.view import View
 
 
 def place_differs(read: Read, view: View) -> Iterable[Query]:
     """A vessel found where the book does not have it. Answered with "it stands", the book has it there."""
-    place = (read.values.get("place") or "").strip()
+    place = (read.text("place") or "").strip()
     booked = place_of(view, read.mark) if read.mark else ""
-    if read.values.get("found") != "here" or not read.mark or not place or place == booked:
+    if read.text("found") != "here" or not read.mark or not place or place == booked:
         return
     name = _name(view, read.mark)
     other = swapped_with(view, booked, place)
@@ -28,19 +30,19 @@ def place_differs(read: Read, view: View) -> Iterable[Query]:
 
 def cask_missing(read: Read, view: View) -> Iterable[Query]:
     """Nothing where a vessel should be: looked for at once."""
-    if read.values.get("found") != "nothing" or not read.mark:
+    if read.text("found") != "nothing" or not read.mark:
         return
-    held = view.state(read.mark)["holds"] or {}
-    much = Figure(f"{held['lpa_l']:.1f}", "LPA") if held.get("lpa_l") else "none"
+    held = view.state(read.mark)["holds"] or NO_FILL
+    much = Figure(f"{held['lpa_l']:.1f}", "LPA") if held["lpa_l"] else "none"
     yield Query("cask_missing", "ask", "found", message("cask_missing", vessel=_name(view, read.mark), booked=much))
 
 
 def not_in_book(read: Read, view: View) -> Iterable[Query]:
     """A vessel that stands there and that the book does not know."""
-    if read.values.get("found") != "unknown":
+    if read.text("found") != "unknown":
         return
-    place = (read.values.get("place") or "").strip()
-    said = message("not_in_book", label=str(read.values.get("label") or "")[:60], place=place or "none")
+    place = (read.text("place") or "").strip()
+    said = message("not_in_book", label=str(read.text("label") or "")[:60], place=place or "none")
     yield Query("not_in_book", "ask", "label", said)
 
 

@@ -3,26 +3,42 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.before.limits import is_grain
 from webapp.kinds.message import Figure, Message, Span, message
+from webapp.kinds.rows import SiteSettings
 
 DATA = Path(__file__).with_name("product_limits.json")
 CAUTION = message("law-caution")
 GRAPE = ("grape", "wine", "marc")
 
 
+class LawLimit(TypedDict):
+    """A limit of the law: where it holds and for which category, what it limits, its figure, and where it stands."""
+
+    place: str
+    category: str
+    called: str
+    limit: str
+    sense: str
+    value: float
+    unit: str
+    source: str
+    read: bool
+    on: str
+    note: str | None
+
+
 @cache
-def limits() -> tuple[dict[str, Any], ...]:
-    """Return every limit: place, category, called, limit, sense, value, unit, source, read, on, note."""
+def limits() -> tuple[LawLimit, ...]:
+    """Return every limit."""
     return tuple(json.loads(DATA.read_text(encoding="utf-8"))["limits"])
 
 
-def place_of(site: Mapping[str, Any]) -> str:
+def place_of(site: SiteSettings) -> str:
     """Return the law under which the house most likely bottles. "EU" or "US"."""
     return "US" if site.get("units") == "us" else "EU"
 
@@ -45,7 +61,7 @@ def categories_of(what: str, place: str) -> tuple[str, ...]:
     return ("fruit_spirit",)
 
 
-def limits_of(what: str, site: Mapping[str, Any]) -> list[dict[str, Any]]:
+def limits_of(what: str, site: SiteSettings) -> list[LawLimit]:
     """Return the limits that a spirit of this name most likely falls under in the house's place."""
     place = place_of(site)
     wanted = categories_of(what, place)
@@ -53,12 +69,12 @@ def limits_of(what: str, site: Mapping[str, Any]) -> list[dict[str, Any]]:
     return sorted(found, key=lambda row: wanted.index(row["category"]))
 
 
-def bottled_at_least(what: str, site: Mapping[str, Any]) -> dict[str, Any] | None:
+def bottled_at_least(what: str, site: SiteSettings) -> LawLimit | None:
     """Return the limit of what this spirit may be bottled at, or None where none is known."""
     return next((row for row in limits_of(what, site) if row["limit"] == "bottled"), None)
 
 
-def says(row: Mapping[str, Any]) -> Message:
+def says(row: LawLimit) -> Message:
     """Return a limit as a sentence with its source: "Fruit spirit in the EU is distilled below 86 % vol (...)."."""
     is_strength = row["unit"] == "pct_vol"
     id_ = f"law-{row['limit']}-{row['sense']}" if is_strength else "law-aged"

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from statistics import median
-from typing import Any
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, like_typed, slips, typed, when
 from webapp.kinds.message import Declared, message
 from webapp.kinds.read import Read, Suggestion
+from webapp.kinds.state import RunLine, Vessel
+from webapp.kinds.view import View
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.still import vapour_temp_c
@@ -45,10 +46,10 @@ def run_order(read: Read, view: View) -> Iterable[Query]:
         if event != "still_opened":
             yield Query("run_not_open", "ask", "", message("run_not_open", still=_still(read, view)))
         return
-    done = {cut["event"]: cut["at"] for cut in run["cuts"]}
+    done = {cut["event"]: cut["at"] for cut in run["cuts"] if "event" in cut}
     if event in ORDER:
         yield from _out_of_order(read, view, event, done)
-    if event in CUTS and read.values.get("receiver") and read.values["receiver"] == run["receiver"]:
+    if event in CUTS and read.text("receiver") and read.values["receiver"] == run["receiver"]:
         said = message("run_receiver_same", receiver=_name(run["receiver"], view))
         yield Query("run_receiver_same", "ask", "receiver", said)
     if event == "run_end" and "heads_cut" in done and "hearts_cut" not in done:
@@ -76,13 +77,13 @@ def _out_of_order(read: Read, view: View, event: str, done: Mapping[str, str]) -
 def strength_slope(read: Read, view: View) -> Iterable[Query]:
     """In hearts and tails the strength can only fall, unless plates or cooling were changed."""
     run, now = view.run_on(read.mark), read.figures.get("true_strength")
-    if run is None or now is None or not any(cut["event"] == "heads_cut" for cut in run["cuts"]):
+    if run is None or now is None or not any(cut.get("event") == "heads_cut" for cut in run["cuts"]):
         return
     lines = [line for line in run["readings"] if line.get("true_strength") is not None]
     if not lines or _still_was_changed(read, lines):
         return
     last = lines[-1]["true_strength"]
-    if now > last + limit("slope_pct", view) + 1e-9:
+    if last is not None and now > last + limit("slope_pct", view) + 1e-9:
         before, at_last = figure(last, 1, "pct_vol"), when(lines[-1]["at"], read, view)
         said = message("strength_slope", now=figure(now, 1, "pct_vol"), last=before, at=at_last)
         at = "strength" if "strength" in read.values else "glass"
@@ -92,7 +93,7 @@ def strength_slope(read: Read, view: View) -> Iterable[Query]:
 
 def distillate_warm(read: Read, view: View) -> Iterable[Query]:
     """Spirit at the safe too warm: vapour may be lost."""
-    temp, warm = read.values.get("temp"), limit("warm_c", view)
+    temp, warm = read.number("temp"), limit("warm_c", view)
     if temp is not None and temp > warm:
         said = message("distillate_warm", temp=typed(read, "temp"), warm=like_typed(read, "temp", warm))
         yield Query("distillate_warm", "ask", "temp", said, slips(read, "temp", 5, warm))
@@ -100,7 +101,7 @@ def distillate_warm(read: Read, view: View) -> Iterable[Query]:
 
 def vapour_strength(read: Read, view: View) -> Iterable[Query]:
     """Vapour temperature against strength: catches a mistyped 86.4 for 68.4 at once."""
-    now, vapour = read.figures.get("true_strength"), read.values.get("vapour_temp")
+    now, vapour = read.figures.get("true_strength"), read.number("vapour_temp")
     if now is None or vapour is None:
         return
     height_m = float(view.site().get("height_m") or 0)
@@ -133,9 +134,9 @@ def _agrees(read: Read, slip: Suggestion, vapour: float, height_m: float, off: f
         return False
 
 
-def offset_of(still: Mapping[str, Any]) -> float:
+def offset_of(still: Vessel) -> float:
     """Return a still's own vapour offset, the middle of its last runs; nothing before it has run twice. [degC]"""
-    found = [one[1] for one in still.get("vapour_offsets", [])]
+    found = [float(one[1]) for one in still.get("vapour_offsets", [])]
     return float(median(found)) if len(found) >= OFFSET_RUNS else 0.0
 
 
@@ -152,7 +153,7 @@ def true_of(read: Read, slip: Suggestion) -> float | None:
     """Return the true strength that a suggested figure would give, or None. [% vol at 20 degC], 0 to 100"""
     if slip.field == "strength":
         return float(units.to_canonical(units.parse_number(slip.raw), slip.unit))
-    temp = read.values.get("temp")
+    temp = read.number("temp")
     if temp is None:
         return None
     given = {"glass": sums.Quantity(units.parse_number(slip.raw), slip.unit), "temp": sums.Quantity(temp, "degC")}
@@ -162,17 +163,19 @@ def true_of(read: Read, slip: Suggestion) -> float | None:
         return None
 
 
-def _still_was_changed(read: Read, lines: list[Mapping[str, Any]]) -> bool:
-    for name, step in (("plates", 0.5), ("cooling_temp", 2.0)):
-        now = read.values.get(name)
-        before = next((line[name] for line in reversed(lines) if line.get(name) is not None), None)
+def _still_was_changed(read: Read, lines: list[RunLine]) -> bool:
+    plates = [line.get("plates") for line in reversed(lines)]
+    cooling = [line.get("cooling_temp") for line in reversed(lines)]
+    for name, past, step in (("plates", plates, 0.5), ("cooling_temp", cooling, 2.0)):
+        now = read.number(name)
+        before = next((one for one in past if one is not None), None)
         if now is not None and before is not None and abs(now - before) >= step:
             return True
     return False
 
 
 def _event(read: Read) -> str:
-    return str(read.values["event"]) if read.kind.name == "cut" and "event" in read.values else read.kind.name
+    return (read.text("event") if read.kind.name == "cut" else None) or read.kind.name
 
 
 def _name(mark: str, view: View) -> str:

@@ -6,16 +6,19 @@ and is held against what low wines usually carry over.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from statistics import median, quantiles
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded, when
+from webapp.kinds.key import run_key
 from webapp.kinds.message import Declared, Figure, Message, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import NO_FILL, Fraction, Run, text_in
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("stillage_pct", 0.2, "% vol", "Stillage that nobody has read counts as"),
@@ -28,7 +31,6 @@ LIMITS = declare(
     Limit("strip_high_pct", 100.5, "%", "Low wines carry of the wash at most"),
 )
 
-Run = Mapping[str, Any]
 LIKE_LEAST = 4  # fewer runs before it are no custom of the house
 
 
@@ -54,11 +56,20 @@ class Account:
 
 def run_of(read: Read, view: View) -> tuple[str, Run | None]:
     """Return the run that a fraction gauge speaks of, the last on its still, with its id; ("", None) without one."""
-    runs = view.state(read.values.get("still") or "")["runs"]
-    return (runs[-1], view.get(f"r:{runs[-1]}")) if runs else ("", None)
+    runs = view.state(read.text("still") or "")["runs"]
+    return (runs[-1], view.get(run_key(runs[-1]))) if runs else ("", None)
 
 
-def part_of(read: Read) -> dict[str, Any] | None:
+class Part(TypedDict):
+    """A fraction as the account of its run needs it."""
+
+    fraction: str | None
+    receiver: str
+    lpa_l: float
+    volume_l: float
+
+
+def part_of(read: Read) -> Part | None:
     """Return the part of its run that this gauge measures, remnant taken off, as the run's state will keep it; None if
     unknown.
     """
@@ -66,13 +77,13 @@ def part_of(read: Read) -> dict[str, Any] | None:
     if lpa is None or volume is None:
         return None
     lpa_l = max(lpa - (read.figures.get("remnant_lpa") or 0.0), 0.0)
-    volume_l = max(volume - (read.values.get("remnant") or 0.0), 0.0)
-    return {"fraction": read.values.get("fraction"), "receiver": read.mark, "lpa_l": lpa_l, "volume_l": volume_l}
+    volume_l = max(volume - (read.number("remnant") or 0.0), 0.0)
+    return {"fraction": read.text("fraction"), "receiver": read.mark, "lpa_l": lpa_l, "volume_l": volume_l}
 
 
-def account_of(run: Run, parts: Sequence[Mapping[str, Any]], view: View) -> Account | None:
+def account_of(run: Run, parts: Sequence[Part | Fraction], view: View) -> Account | None:
     """Return the account of a run whose fractions these are; None while one is still to be gauged."""
-    charged = run["charge"].get("lpa_l") or 0.0
+    charged = run["charge"]["lpa_l"] or 0.0
     named = {part["fraction"] for part in parts}
     if charged <= 0 or not _expected(run) <= named:
         return None
@@ -81,19 +92,19 @@ def account_of(run: Run, parts: Sequence[Mapping[str, Any]], view: View) -> Acco
         stillage = sum(part["lpa_l"] for part in parts if part["fraction"] == "stillage")
         return Account(charged, received, stillage, is_read=True)
     over = sum(part["volume_l"] for part in parts)
-    left_l = max((run["charge"].get("volume_l") or 0.0) - over, 0.0)
+    left_l = max((run["charge"]["volume_l"] or 0.0) - over, 0.0)
     return Account(charged, received, left_l * limit("stillage_pct", view) / 100, is_read=False)
 
 
 def is_stripping(run: Run) -> bool:
     """Return whether a run has no cuts: all that runs over is low wines."""
-    return not any(cut["event"] in ("heads_cut", "hearts_cut") for cut in run["cuts"])
+    return not any(cut.get("event") in ("heads_cut", "hearts_cut") for cut in run["cuts"])
 
 
 def _expected(run: Run) -> set[str]:
     if is_stripping(run):
         return {"low_wines"}
-    events = {cut["event"] for cut in run["cuts"]}
+    events = {cut.get("event") for cut in run["cuts"]}
     return {"hearts", "tails"} | ({"heads"} if "heads_cut" in events else set())
 
 
@@ -155,7 +166,7 @@ def fraction_name(fraction: str) -> Declared:
 def like_runs(run: Run, view: View) -> list[Run]:
     """Return the runs before this one on its still that are of its sort, newest first, at most eleven."""
     ids = view.state(run["still"])["runs"]
-    found = [other for run_id in reversed(ids) if (other := view.get(f"r:{run_id}")) and other is not run]
+    found = [other for run_id in reversed(ids) if (other := view.get(run_key(run_id))) and other is not run]
     return [other for other in found if is_stripping(other) == is_stripping(run)]
 
 
@@ -184,11 +195,11 @@ def run_drift(read: Read, view: View) -> Iterable[Query]:
 def fraction_again(read: Read, view: View) -> Iterable[Query]:
     """One fraction of one run gauged twice into the same receiver."""
     _, run = run_of(read, view)
-    name = read.values.get("fraction")
+    name = read.text("fraction")
     for line in run["fractions"] if run else ():
         if line["fraction"] == name and line["receiver"] == read.mark:
             said = message(
-                "fraction_again", fraction=fraction_name(str(name)), run=(run or {}).get("name") or "none",
+                "fraction_again", fraction=fraction_name(str(name)), run=(run["name"] if run else "") or "none",
                 at=when(line["at"], read, view), pure=rounded(line["lpa_l"], 1, "LPA"),
             )  # fmt: skip
             yield Query("fraction_again", "ask", "fraction", said)
@@ -197,21 +208,21 @@ def fraction_again(read: Read, view: View) -> Iterable[Query]:
 
 def fraction_twice(read: Read, view: View) -> Iterable[Query]:
     """Feints that another run has had already."""
-    source, feints = read.values.get("feints_from") or "", read.figures.get("feints_lpa") or 0.0
+    source, feints = read.text("feints_from") or "", read.figures.get("feints_lpa") or 0.0
     if not source or feints <= 0:
         return
-    held = view.state(source)["holds"] or {}
-    if (held.get("lpa_l") or 0.0) > feints / 2:
+    held = view.state(source)["holds"] or NO_FILL
+    if (held["lpa_l"] or 0.0) > feints / 2:
         return
     row = view.vessel(source)
     name = row["name"] if row else source
     gauged = max((line["at"] for line in view.recent(source, "fraction_gauge")), default="")
     for line in reversed(view.recent(read.mark, "charge")):
         if line["values"].get("feints_from") == source and line["at"] > gauged:
-            other, at = line["values"].get("run_name") or "none", when(line["at"], read, view)
+            other, at = text_in(line["values"], "run_name") or "none", when(line["at"], read, view)
             said = message("fraction_twice", vessel=name, run=other, at=at)
             yield Query("fraction_twice", "ask", "feints_from", said)
             return
-    booked = rounded(held.get("lpa_l") or 0.0, 1, "LPA")
+    booked = rounded(held["lpa_l"] or 0.0, 1, "LPA")
     said = message("fraction_twice-short", feints=rounded(feints, 1, "LPA"), vessel=name, booked=booked)
     yield Query("fraction_twice", "ask", "feints_from", said)

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from statistics import median
-from typing import Any
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
-from webapp.book.checks.run_balance import fraction_name, like_runs, part_of, run_of
+from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.run_balance import Part, fraction_name, like_runs, part_of, run_of
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
+from webapp.kinds.state import NO_FILL, Fraction, Run, RunLine
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("flow_pct", 7, "%", "Flow times minutes off the receiver by"),
@@ -22,7 +23,6 @@ LIMITS = declare(
     Limit("hearts_runs", 4, "", "Hearts share: runs needed"),
 )
 
-Line = Mapping[str, Any]
 SPANS = {"heads": ("first_drop", "heads_cut"), "hearts": ("heads_cut", "hearts_cut"), "tails": ("hearts_cut", "")}
 WIDEST_GAP_S = 45 * 60  # readings farther apart say little of what ran between them
 MAD_TO_SPREAD = 1.4826
@@ -50,13 +50,15 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
 
 def dip_flow(read: Read, view: View) -> Iterable[Query]:
     """A dip of the open receiver against what has flowed since it was opened."""
-    run, dip = view.run_on(read.mark), read.values.get("dip")
+    run, dip = view.run_on(read.mark), read.number("dip")
     if run is None or dip is None or not run["receiver"]:
         return
-    held = view.state(run["receiver"])["holds"] or {}
-    got = dip - (held.get("volume_l") or 0.0)
-    opened = [cut["at"] for cut in run["cuts"] if cut["event"] == "first_drop" or cut.get("receiver")]
-    now = {"at": view.at, "flow": read.values.get("flow")}
+    held = view.state(run["receiver"])["holds"] or NO_FILL
+    got = dip - (held["volume_l"] or 0.0)
+    opened = [cut["at"] for cut in run["cuts"] if cut.get("event") == "first_drop" or cut.get("receiver")]
+    now: RunLine = {"entry": read.entry["id"], "at": view.at, "true_strength": None}
+    if (flow := read.number("flow")) is not None:
+        now["flow"] = flow
     flowed = flowed_between(run, max(opened, default=None), view.at, now)
     least, most = limit("flow_least_l", view), limit("flow_pct", view)
     if flowed is None or max(flowed, got) < least:
@@ -70,22 +72,22 @@ def dip_flow(read: Read, view: View) -> Iterable[Query]:
         yield Query("dip_flow", "ask", "dip", said)
 
 
-def _flowed_l(run: Mapping[str, Any], fraction: str) -> float | None:
+def _flowed_l(run: Run, fraction: str) -> float | None:
     """Return the volume that flowed during a fraction by trapezoids over the readings; None where they are few. [L]"""
     if fraction not in SPANS:
         return None
-    at = {cut["event"]: cut["at"] for cut in run["cuts"]}
+    at = {cut.get("event"): cut["at"] for cut in run["cuts"]}
     first, last = (at.get(event) if event else run["ended_at"] for event in SPANS[fraction])
     return flowed_between(run, first, last)
 
 
-def flowed_between(run: Mapping[str, Any], first: str | None, last: str | None, *more: Line) -> float | None:
+def flowed_between(run: Run, first: str | None, last: str | None, *more: RunLine) -> float | None:
     """Return the volume that flowed between two times by trapezoids over the readings; None where they are few. [L]"""
     if not first or not last or first >= last:
         return None
-    end = (run.get("end"),) if run.get("end") else ()
+    end = [run["end"]] if run.get("end") else []
     lines = sorted([*run["readings"], *run["cuts"], *end, *more], key=lambda line: line["at"])
-    flows = {line["at"]: line["flow"] for line in lines if first <= line["at"] <= last and line.get("flow")}
+    flows = {line["at"]: flow for line in lines if first <= line["at"] <= last and (flow := line.get("flow"))}
     times = sorted(flows)
     if len(times) < 3:
         return None
@@ -118,7 +120,7 @@ def hearts_share(read: Read, view: View) -> Iterable[Query]:
         yield Query("hearts_share", "note", "", said)
 
 
-def _share(run: Mapping[str, Any], parts: Sequence[Line]) -> float | None:
-    charged = run["charge"].get("lpa_l") or 0.0
+def _share(run: Run, parts: Sequence[Part | Fraction]) -> float | None:
+    charged = run["charge"]["lpa_l"] or 0.0
     hearts = sum(part["lpa_l"] for part in parts if part["fraction"] == "hearts")
     return hearts / charged * 100 if charged > 0 and hearts > 0 else None

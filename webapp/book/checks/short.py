@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.words import figure
 from webapp.kinds.message import message
 from webapp.kinds.spec import Effect
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("source_short_pct", 0.5, "%", "Taken out of a vessel above what the book has there"),

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, is_grain, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.run import strength_slips
 from webapp.book.checks.words import figure, typed
+from webapp.kinds.key import run_key
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.view import View
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
 
@@ -59,16 +62,16 @@ def strength_ceiling(read: Read, view: View) -> Iterable[Query]:
 
 def _what(read: Read, view: View) -> tuple[str, bool]:
     """What runs, and whether it is grain, from the run's name for it and from the vessel it came from."""
-    still = read.values.get("still") if read.kind.name == "fraction_gauge" else read.mark
+    still = read.text("still") if read.kind.name == "fraction_gauge" else read.mark
     run = view.run_on(still or "")
     if run is None and still:
         past = view.state(still)["runs"]
-        run = view.get(f"r:{past[-1]}") if past else None
+        run = view.get(run_key(past[-1])) if past else None
     if run is None:
         return "", False
-    held = (view.state(run["from"])["holds"] or {}) if run["from"] else {}
-    what = str(run.get("what") or held.get("what") or "")
-    return what, is_grain(f"{what} {held.get('material') or ''}")
+    held = (view.state(run["from"])["holds"] if run["from"] else None) or NO_FILL
+    what = run["what"] or held["what"]
+    return what, is_grain(f"{what} {held['material'] or ''}")
 
 
 def glass_scale(read: Read, view: View) -> Iterable[Query]:

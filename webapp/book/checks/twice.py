@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from typing import Any
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View, seconds_between
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import figure, like_typed, span, when
 from webapp.kinds.message import Param, Several, message
 from webapp.kinds.read import Read
+from webapp.kinds.state import Line, Value, figure_in
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("twice_min", 10, "min", "The same figures again within"),
@@ -22,7 +23,7 @@ def _name(code: str, view: View) -> str:
     return str(person["name"]) if person else code
 
 
-def _nearly_equal(read: Read, before: Mapping[str, Any]) -> bool:
+def _nearly_equal(read: Read, before: Mapping[str, Value]) -> bool:
     shared = read.values.keys() & before.keys()
     numbers = 0
     for name in shared:
@@ -38,7 +39,7 @@ def _nearly_equal(read: Read, before: Mapping[str, Any]) -> bool:
     return numbers > 0
 
 
-def _asked_as_two_people(read: Read, line: Mapping[str, Any]) -> bool:
+def _asked_as_two_people(read: Read, line: Line) -> bool:
     return "two_people" in read.kind.checks and line["person"] != read.entry["person"]
 
 
@@ -69,10 +70,10 @@ def two_people(read: Read, view: View) -> Iterable[Query]:
             return
 
 
-def _said(read: Read, found: Mapping[str, Any], figures: Mapping[str, Any]) -> Several:
+def _said(read: Read, found: Mapping[str, Value], figures: Mapping[str, float]) -> Several:
     """The figures of a gauge, in the units of this entry."""
     names = ("gross", "net_weight", "volume")
-    parts: list[Param] = [like_typed(read, name, found[name]) for name in names if name in found]
+    parts: list[Param] = [like_typed(read, name, one) for name in names if (one := figure_in(found, name)) is not None]
     if "true_strength" in figures:
         parts.append(figure(figures["true_strength"], 1, "pct"))
     return Several(tuple(parts))

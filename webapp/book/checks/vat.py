@@ -5,24 +5,26 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.vat_draws import read_draws
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.moves import named
 from webapp.book.checks.words import rounded
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.view import View
 
 
 def vat_draws(read: Read, view: View) -> Iterable[Query]:
     """Parts of a plan that nobody can read, vessels that the book does not have, and draws of more than there is."""
-    draws, odd = read_draws(str(read.values.get("draws") or ""))
+    draws, odd = read_draws(str(read.text("draws") or ""))
     if odd:
         yield Query("vat_draws", "ask", "draws", message("vat_draws", part=odd[0]))
     for mark, kg in draws.items():
         if view.vessel(mark) is None:
             yield Query("vat_vessel", "ask", "draws", message("vat_vessel", mark=mark))
             return
-        held = view.state(mark)["holds"] or {}
-        there = held.get("mass_g", 0) / 1000.0
+        held = view.state(mark)["holds"] or NO_FILL
+        there = held["mass_g"] / 1000.0
         if kg > there + 0.05:
             planned, booked = rounded(kg, 1, "kg"), rounded(there, 1, "kg")
             said = message("vat_short", planned=planned, vessel=named(mark, view), booked=booked)

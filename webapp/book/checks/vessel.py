@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import Query
 from webapp.book.checks.moves import emptied_by
 from webapp.book.checks.words import figure, slips, typed
 from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
+from webapp.kinds.rows import VesselRow
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("wash_ask_pct", 10, "% vol", "A wash is asked about above"),
@@ -43,25 +45,25 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
         yield Query("over_working_level", "ask", at, said, found)
 
 
-def _contents(read: Read, view: View, vessel: Mapping[str, Any]) -> tuple[float | None, Message | Figure | str, str]:
+def _contents(read: Read, view: View, vessel: VesselRow) -> tuple[float | None, Message | Figure | str, str]:
     """Return the resulting contents of the vessel [L], the phrase about them, and the field they came from."""
     kind = read.kind.name
     if kind == "fruit_intake":
-        held = view.state(read.mark)["holds"] or {}
-        before = 0.0 if held.get("charged") or held.get("lpa_l") else held.get("mass_kg") or 0.0
+        held = view.state(read.mark)["holds"] or NO_FILL
+        before = 0.0 if held.get("charged") or held["lpa_l"] else held["mass_kg"] or 0.0
         mass = before + (read.figures.get("net") or 0.0)
         litres = mass / limit("mash_kg_l", view)
         there = figure(before, 0, "kg") if before else "none"
         fruit = message("contents-fruit", fruit=figure(mass, 0, "kg"), before=there, mash=figure(litres, 0, "L"))
         return litres, fruit, "gross"
     if kind == "charge":
-        wash, feints = read.values.get("wash"), read.values.get("feints") or 0.0
+        wash, feints = read.number("wash"), read.number("feints") or 0.0
         if wash is None:
             return None, "", ""
         parts = figure(feints, 1, "L") if feints else "none"
         whole = figure(wash + feints, 1, "L")
         return wash + feints, message("contents-charge", charge=whole, wash=figure(wash, 1, "L"), feints=parts), "wash"
-    volume = read.values.get("volume") or read.figures.get("volume_20")
+    volume = read.number("volume") or read.figures.get("volume_20")
     at = "volume" if "volume" in read.values else "net_weight"
     return volume, figure(volume, 1, "L") if volume is not None else "", at
 
@@ -76,7 +78,7 @@ def vessel_empty(read: Read, view: View) -> Iterable[Query]:
 
 def wash_strength(read: Read, view: View) -> Iterable[Query]:
     """A ferment gives hardly more than 10 % vol; low wines from a receiver may be stronger."""
-    strength, mark = read.values.get("wash_strength"), read.values.get("from_vessel") or ""
+    strength, mark = read.number("wash_strength"), read.text("from_vessel") or ""
     source = view.vessel(mark)
     if strength is None or not source or source.get("sort") != "fermenter":
         return
@@ -92,7 +94,7 @@ def wash_strength(read: Read, view: View) -> Iterable[Query]:
 
 def source_empty(read: Read, view: View) -> Iterable[Query]:
     """A charge out of a vessel that the book has nothing in."""
-    mark = read.values.get("from_vessel") or ""
+    mark = read.text("from_vessel") or ""
     vessel = view.vessel(mark)
     if mark and vessel and view.state(mark)["holds"] is None:
         yield Query("source_empty", "ask", "from_vessel", message("source_empty", vessel=vessel["name"]))
@@ -102,6 +104,6 @@ def vessel_not_empty(read: Read, view: View) -> Iterable[Query]:
     """A fill of a cask that by the book is not empty."""
     held, vessel = view.state(read.mark)["holds"], view.vessel(read.mark)
     if held and vessel:
-        much = figure(held["lpa_l"], 1, "LPA") if held.get("lpa_l") else "none"
+        much = figure(held["lpa_l"], 1, "LPA") if held["lpa_l"] else "none"
         said = message("vessel_not_empty", vessel=vessel["name"], held=much, what=str(held["what"]))
         yield Query("vessel_not_empty", "ask", "", said)

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta, timezone
-from typing import Any
 
 from webapp.kinds.message import Figure, Month, Span, Time
 from webapp.kinds.read import Read, Suggestion
 from webapp.kinds.slips import likely_slips
+from webapp.kinds.view import View
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
 
@@ -22,7 +22,7 @@ def local(at: str, read: Read) -> datetime:
     return datetime.fromisoformat(at).astimezone(timezone(offset))
 
 
-def when(at: str, read: Read, view: Any) -> Time:
+def when(at: str, read: Read, view: View) -> Time:
     """Return a time as seen from this entry: "08:10", "08:10 the day before", "24 September 08:10", "12 May 2025"."""
     return Time(local_text(at, read), local_text(view.at, read)[:10])
 

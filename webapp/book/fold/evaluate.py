@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
-from typing import Any
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
 
 import webapp.kinds
 from webapp.book import checks
 from webapp.book.before.corrections import corrections_for
+from webapp.book.before.limits import scopes_of
 from webapp.book.before.reading_context import context_for
-from webapp.book.before.view import Query, View
+from webapp.book.before.view import BookView, Query
 from webapp.book.checks.clock import device_state
 from webapp.book.checks.moves import emptied
 from webapp.book.checks.neat import round_state
@@ -19,10 +19,14 @@ from webapp.book.checks.short import shortfalls
 from webapp.book.fold.families import AFTER_STRIKE, Plan
 from webapp.book.fold.registry_rows import Known
 from webapp.book.record.upcast import stored_mark
+from webapp.kinds.entry import Entry
+from webapp.kinds.key import Key, vessel_key
 from webapp.kinds.message import Declared, Message, message
 from webapp.kinds.read import Read, label, read_entry
+from webapp.kinds.rows import VesselRow
 from webapp.kinds.spec import NOTHING, Effect, Kind
 from webapp.kinds.stock import unbalanced
+from webapp.kinds.view import View
 
 _log = logging.getLogger("cellarslate.book")
 FAULT = "not_worked_out"
@@ -36,10 +40,10 @@ class Outcome:
     standing: str  # entered, stopped, struck
     questions: list[tuple[str, Query, str]] = field(default_factory=list)  # name, query, id of the answer
     effect: Effect = NOTHING
-    keys: frozenset[str] = frozenset()
+    keys: frozenset[Key] = frozenset()
 
 
-def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
+def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
     """Return the outcome of this entry. A fault of ours in it becomes a stop query, and never loses its batch."""
     if plan.struck:
         return Outcome("struck", _name(plan, _after_strike(plan)))
@@ -47,11 +51,13 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
     try:
         if kind is None:
             raise LookupError(plan.entry["kind"])
-        read, queries = ask(kind, plan.entry, view, known)
-        asked = [*_clash(plan), *queries]
+        read = read_at_its_place(kind, plan.entry, view, known)
+        view = view.within(scopes_of(read, view))
+        asked = [*_clash(plan), *ask(read, view)]
         questions = _name(plan, asked)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
-        view.answered = frozenset(query.code for _, query, answer in questions if answer)
+        answered = frozenset(query.code for _, query, answer in questions if answer)
+        read = replace(read, answered=answered) if answered else read
         effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
         if wrong := unbalanced(effect, view):
             raise ArithmeticError(f"stock changed by other than flows: {', '.join(wrong)}")
@@ -60,16 +66,16 @@ def evaluate(plan: Plan, view: View, known: Known) -> Outcome:
             questions = _name(plan, [*asked, *shortfalls(effect, view)])
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
-            effect = Effect({**effect.states, **{key: dict(state) for key, state in phone.items()}}, effect.flows)
+            effect = Effect({**effect.states, **phone}, effect.flows)
         effect = with_notes(effect, read, view)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
-        view.reads.add(f"v:{plan.entry['mark']}")
+        view.reads.add(vessel_key(plan.entry['mark']))
         fault = Query(FAULT, "stop", "", message(FAULT))
         return Outcome("stopped", _name(plan, [fault]), NOTHING, frozenset(view.reads))
     keys = view.reads | set(effect.states)
     if plan.entry["mark"]:
-        keys.add(f"v:{plan.entry['mark']}")
+        keys.add(vessel_key(plan.entry['mark']))
     return Outcome("stopped" if stopped else "entered", questions, effect, frozenset(keys))
 
 
@@ -78,21 +84,26 @@ def with_notes(effect: Effect, read: Read, view: View) -> Effect:
     return Effect({**effect.states, **emptied(effect, read, view), **round_state(read, view)}, effect.flows)
 
 
-def ask(kind: Kind, entry: Mapping[str, Any], view: View, known: Known) -> tuple[Read, list[Query]]:
-    """Return the entry as read, and every question to it."""
+def read_at_its_place(kind: Kind, entry: Entry, view: View, known: Known) -> Read:
+    """Return the entry as read with what the book knew of its vessel and its instruments before it."""
     mark = entry["mark"]
     row = view.vessel(mark) if mark else None
     state = view.state(mark) if mark else None
     context = context_for(kind, row, state, known.limits())
     context["corrections"] = corrections_for(kind, entry, view.instrument, view.get)
-    read = read_entry(kind, entry, context)
+    return read_entry(kind, entry, context)
+
+
+def ask(read: Read, view: View) -> list[Query]:
+    """Return every question to an entry."""
     # A body that intake would refuse today may stand in an old book: it is asked about, not lost.
     refused = [problem for problem in read.problems if problem.weight == "refuse"]
     unreadable = [Query(p.code, "stop", p.field, p.message, p.suggestions) for p in refused]
-    return read, [*unreadable, *_strangers(read, view, row), *checks.questions(read, view)]
+    row = view.vessel(read.mark) if read.mark else None
+    return [*unreadable, *_strangers(read, view, row), *checks.questions(read, view)]
 
 
-def _strangers(read: Read, view: View, row: Mapping[str, Any] | None) -> Iterable[Query]:
+def _strangers(read: Read, view: View, row: VesselRow | None) -> Iterable[Query]:
     """Ask about what the registry does not know: the vessel, a vessel named in a field, the person."""
     if read.mark and row is None:
         yield _unknown_vessel(read.mark, "")
@@ -101,7 +112,7 @@ def _strangers(read: Read, view: View, row: Mapping[str, Any] | None) -> Iterabl
         said = message("wrong_sort", vessel=row["name"], sort=vessel_sort(row["sort"]), kind=title)
         yield Query("wrong_sort", "ask", "", said)
     for spec in read.kind.fields:
-        other = read.values.get(spec.name) if spec.sort == "mark" else None
+        other = read.text(spec.name) if spec.sort == "mark" else None
         if not other:
             continue
         named = view.vessel(stored_mark(other) or other)

@@ -13,14 +13,16 @@ import json
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
-from typing import Any
 
 from webapp.book.record.clock import corrected, order_skew, sort_text, utc_text
 from webapp.book.record.log import root_of
+from webapp.book.record.rows import EntryRow, NotedRow
 from webapp.book.record.store import Book
 from webapp.book.record.upcast import upcast
+from webapp.kinds.entry import Entry
 
 AFTER_STRIKE = "amended_after_strike"
+Member = tuple[EntryRow, Entry]  # of a family: its row in the log, its body
 
 
 @dataclass(slots=True)
@@ -28,7 +30,7 @@ class Plan:
     """What of a family goes into the fold, and where."""
 
     root: str
-    entry: dict[str, Any]  # of the member that has effect
+    entry: Entry  # of the member that has effect
     order_key: str
     at: str
     typed_at: str
@@ -49,12 +51,12 @@ class Plan:
         return self.stands.get(name) or self.stands.get(code) or self.stands.get("") or ""
 
 
-def typed_key(row: Mapping[str, Any]) -> str:
+def typed_key(row: NotedRow) -> str:
     """Return a sorting key for entries by the time they were typed."""
     return f"{sort_text(corrected(row['typed_at'], order_skew(row['skew_s'])))}|{row['id']}"
 
 
-def note(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -> set[str]:
+def note(book: Book, row: NotedRow, entry: Entry) -> set[str]:
     """Note a new entry's family ties, inside a write; return the roots whose plan may have changed."""
     if row["kind"] == "answer":
         return _note_answer(book, row, entry)
@@ -62,7 +64,7 @@ def note(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -> set[st
     return _note_amendment(book, row["id"], amends) if amends else {row["id"]}
 
 
-def _note_answer(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -> set[str]:
+def _note_answer(book: Book, row: NotedRow, entry: Entry) -> set[str]:
     said = {name: str((value or {}).get("raw") or "").strip() for name, value in entry["values"].items()}
     target = said.get("entry", "").lower()
     line = (row["id"], target, said.get("query", ""), said.get("verdict", ""), said.get("reason", ""), row["person"])
@@ -72,7 +74,7 @@ def _note_answer(book: Book, row: Mapping[str, Any], entry: Mapping[str, Any]) -
 
 def retime_answers(book: Book) -> None:
     """Work out anew when each answer was typed, inside a write: other rules may correct clocks otherwise."""
-    rows = book.query("SELECT id, typed_at, skew_s FROM entries WHERE kind = 'answer'")
+    rows = book.rows(NotedRow, "SELECT id, kind, typed_at, person, skew_s FROM entries WHERE kind = 'answer'")
     keys = [(typed_key(row), row["id"]) for row in rows]
     book.db.conn.executemany("UPDATE answers SET typed_key = ? WHERE id = ?", keys)
 
@@ -96,7 +98,7 @@ def _ring(book: Book, start: str) -> list[str]:
         ring.append(at)
 
 
-class Fresh(dict[str, tuple[dict[str, Any], dict[str, Any]]]):
+class Fresh(dict[str, Member]):
     """Rows and bodies of entries just appended, by id, so that they need not be read back."""
 
 
@@ -125,7 +127,7 @@ def plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     return made
 
 
-def _hear_answers(book: Book, made: Plan, members: Mapping[str, Any], ids: set[str]) -> None:
+def _hear_answers(book: Book, made: Plan, members: Mapping[str, Member], ids: set[str]) -> None:
     rows = [
         row
         for i in ids
@@ -147,7 +149,7 @@ def _hear_answers(book: Book, made: Plan, members: Mapping[str, Any], ids: set[s
     )  # fmt: skip
 
 
-def _order_skew(effective: str, members: Mapping[str, Any], amends: Mapping[str, str]) -> int:
+def _order_skew(effective: str, members: Mapping[str, Member], amends: Mapping[str, str]) -> int:
     """Return the skew by which the order of the member that has effect is corrected. [s], whole minutes"""
     at, seen = effective, {effective}
     read_at = datetime.fromisoformat(members[at][0]["read_at"])
@@ -159,14 +161,18 @@ def _order_skew(effective: str, members: Mapping[str, Any], amends: Mapping[str,
     return order_skew(members[at][0]["skew_s"])
 
 
-def _load(book: Book, entry_id: str, fresh: Fresh | None) -> tuple[dict[str, Any], dict[str, Any]] | None:
+def _load(book: Book, entry_id: str, fresh: Fresh | None) -> Member | None:
     if fresh and entry_id in fresh:
         return fresh[entry_id]
     found = book.db.conn.execute(
-        "SELECT id, kind, read_at, typed_at, device, seq, skew_s, received_at, body FROM entries WHERE id = ?",
+        "SELECT id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, body FROM entries WHERE id = ?",
         (entry_id,),
     ).fetchone()
     if not found:
         return None
-    names = ("id", "kind", "read_at", "typed_at", "device", "seq", "skew_s", "received_at")
-    return dict(zip(names, found, strict=False)), json.loads(found[-1])
+    entry_id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, body = found
+    row: EntryRow = {
+        "id": entry_id, "kind": kind, "read_at": read_at, "typed_at": typed_at, "person": person, "device": device,
+        "seq": seq, "skew_s": skew_s, "received_at": received_at,
+    }  # fmt: skip
+    return row, json.loads(body)

@@ -12,7 +12,6 @@ entries are folded in between.
 from __future__ import annotations
 
 import json
-from typing import Any
 
 from webapp.book.fold import differences, families, judgings
 from webapp.book.fold.evaluate import Outcome
@@ -20,13 +19,17 @@ from webapp.book.fold.families import Fresh
 from webapp.book.fold.replay import Replay, Slice
 from webapp.book.fold.states import load_newest
 from webapp.book.record.log import canonical, root_of
+from webapp.book.record.rows import NotedRow
 from webapp.book.record.store import Book
+from webapp.kinds.entry import Entry
+from webapp.kinds.key import stored_key
+from webapp.kinds.state import State
 
 DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
            "dispatches", "month_sums", "unjudged", "seams")  # fmt: skip
 
 
-def note(book: Book, row: dict[str, Any], entry: dict[str, Any]) -> None:
+def note(book: Book, row: NotedRow, entry: Entry) -> None:
     """Note a new entry for the next `settle`, inside a write."""
     book.memory.dirty_roots |= families.note(book, row, entry)
 
@@ -63,24 +66,27 @@ def rebuild(book: Book) -> None:
         for row in database.conn.execute(
             "SELECT id, kind, typed_at, person, skew_s, body FROM entries ORDER BY book_no"
         ):
-            names = ("id", "kind", "typed_at", "person", "skew_s")
-            note(book, dict(zip(names, row, strict=False)), json.loads(row[-1]))
+            entry_id, kind, typed_at, person, skew_s, body = row
+            noted: NotedRow = {
+                "id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s
+            }  # fmt: skip
+            note(book, noted, json.loads(body))
         settle(book)
         if watch:
             differences.compare_fold(book, watch)
             judgings.finish(book)
 
 
-def state(book: Book, key: str) -> Any:
+def state(book: Book, key: str) -> State | None:
     """Return the newest state of a key (kinds/state.py), or None."""
-    return load_newest(book, key)
+    return load_newest(book, stored_key(key))
 
 
 def dump(book: Book) -> bytes:
     """Return the whole fold as canonical bytes: equal folds give equal bytes, however the entries arrived."""
     keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states ORDER BY key")]
     whole = {
-        "states": {key: load_newest(book, key) for key in keys},
+        "states": {key: load_newest(book, stored_key(key)) for key in keys},
         "flows": book.query("SELECT * FROM flows ORDER BY entry, n"),
         "queries": book.query("SELECT * FROM queries ORDER BY entry, name"),
         "standing": book.query("SELECT root, entry, order_key, mark, standing FROM folded ORDER BY root"),

@@ -5,7 +5,7 @@ have changed.
 from __future__ import annotations
 
 import json
-from typing import Any
+from typing import cast
 
 from webapp.book.fold.differences import Watch
 from webapp.book.fold.evaluate import Outcome
@@ -14,10 +14,14 @@ from webapp.book.fold.judgings import Judging
 from webapp.book.fold.month_sums import MonthSums
 from webapp.book.fold.states import load_newest
 from webapp.book.record.log import canonical
+from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
+from webapp.kinds.key import Key, is_run, is_vessel, is_wish, name_in, run_key
 from webapp.kinds.message import to_json
+from webapp.kinds.state import Body, Run, State
 from webapp.words.travel import keep_suggestions
 
+FlowRow = tuple[str, int, str, str, int, int, int, str, str, str, str, str, str, str]
 NAMED = {
     "f:": ("fills", ("mark", "what", "name", "lot", "since", "ended_at")),
     "b:": ("bottlings", ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")),
@@ -34,20 +38,23 @@ class Results:
         self._months = MonthSums(book)
         self._watch = Watch(book, judging)
         self._folded: list[tuple[str, ...]] = []
-        self._flows: list[tuple[Any, ...]] = []
+        self._flows: list[FlowRow] = []
         self._queries: list[tuple[str, ...]] = []
         self._marks: set[str] = set()
         self._runs: set[str] = set()
-        self._named: set[str] = set()
+        self._named: set[Key] = set()
 
-    def folded(self, root: str) -> dict[str, Any] | None:
+    def folded(self, root: str) -> FoldedRow | None:
         """Return the row of a family in the fold as it is now (root, entry, place, keys, standing), or None."""
         row = self._conn.execute(
             "SELECT root, entry, order_key, mark, keys, standing FROM folded WHERE root = ?", (root,)
         ).fetchone()
-        return dict(zip(("root", "entry", "order_key", "mark", "keys", "standing"), row, strict=True)) if row else None
+        if not row:
+            return None
+        root, entry, order_key, mark, keys, standing = row
+        return {"root": root, "entry": entry, "order_key": order_key, "mark": mark, "keys": keys, "standing": standing}
 
-    def remove(self, old: dict[str, Any], moved_to: Plan | None = None) -> None:
+    def remove(self, old: FoldedRow, moved_to: Plan | None = None) -> None:
         """Take out what a family left behind at a place that it no longer has; by other rules, it has another place."""
         self._conn.execute("DELETE FROM folded WHERE root = ?", (old["root"],))
         if moved_to:
@@ -78,9 +85,9 @@ class Results:
             self._queries.append((plan.id, name, *what, mark, entry["kind"], entry["person"], plan.at, answer))
 
     @staticmethod
-    def _flows_of(plan: Plan, outcome: Outcome) -> list[tuple[Any, ...]]:
+    def _flows_of(plan: Plan, outcome: Outcome) -> list[FlowRow]:
         """Return an entry's flows as rows of the table. Flows that move nothing are left out."""
-        rows = []
+        rows: list[FlowRow] = []
         for n, flow in enumerate(outcome.effect.flows):
             amounts = (flow.lpa_ul, flow.volume_ml, flow.mass_g)
             about = (flow.source_fill, flow.target_fill, flow.reason, flow.source_account, flow.target_account)
@@ -88,17 +95,19 @@ class Results:
                 rows.append((plan.id, n, flow.source, flow.target, *amounts, *about, plan.at, flow.sort))
         return rows
 
-    def key_moved(self, key: str, then: Any, now: Any) -> None:
+    def key_moved(self, key: Key, then: State | None, now: State | None) -> None:
         """Note the cards and the named rows that show this key."""
-        if key[:2] == "v:" and then is not now:
-            self._marks.add(key[2:])
-        elif key[:2] == "r:" and then is not now:
-            self._runs.add(key[2:])
-            self._marks |= {run["still"] for run in (then, now) if run}
-        elif key[:2] == "c:" and then is not now:  # every still may be shown the plan
+        if then is now:
+            return
+        if is_vessel(key):
+            self._marks.add(name_in(key))
+        elif is_run(key):
+            self._runs.add(name_in(key))
+            self._marks |= {cast(Run, run)["still"] for run in (then, now) if run}  # the key says that it is a run
+        elif is_wish(key):  # every still may be shown the plan
             stills = self._conn.execute("SELECT mark FROM vessels WHERE sort = 'still'")
             self._marks |= {str(row[0]) for row in stills}
-        elif key[:2] in NAMED and then is not now:
+        elif key[:2] in NAMED:
             self._named.add(key)
 
     def finish(self) -> None:
@@ -110,7 +119,7 @@ class Results:
         columns = "entry, name, code, weight, field, message, suggestions, mark, kind, person, at, answer"
         many(f"INSERT INTO queries ({columns}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)  # noqa: S608
         for run_id in self._runs:
-            run = load_newest(self._book, f"r:{run_id}")
+            run = load_newest(self._book, run_key(run_id))
             if run:
                 line = (run_id, run["still"], run["what"] or "", run["started_at"])
                 self._conn.execute("INSERT OR REPLACE INTO runs VALUES (?, ?, ?, ?)", line)
@@ -123,10 +132,10 @@ class Results:
         """Write the fills and bottlings that changed, by what they can be found by."""
         for key in self._named:
             table, names = NAMED[key[:2]]
-            found = load_newest(self._book, key)
-            self._conn.execute(f"DELETE FROM {table} WHERE id = ?", (key[2:],))  # noqa: S608
+            found: Body | None = load_newest(self._book, key)
+            self._conn.execute(f"DELETE FROM {table} WHERE id = ?", (name_in(key),))  # noqa: S608
             if found:
-                line = (key[2:], *(str(found.get(name) or "") for name in names))
+                line = (name_in(key), *(str(found.get(name) or "") for name in names))
                 marks = ", ".join("?" * len(line))
                 self._conn.execute(f"INSERT INTO {table} VALUES ({marks})", line)  # noqa: S608
 

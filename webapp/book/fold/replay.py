@@ -13,9 +13,8 @@ from __future__ import annotations
 import heapq
 import json
 import time
-from typing import Any
 
-from webapp.book.before.view import View
+from webapp.book.before.view import BookView
 from webapp.book.fold import families, reader_tables
 from webapp.book.fold.evaluate import Outcome, evaluate
 from webapp.book.fold.families import Fresh, Plan
@@ -23,7 +22,10 @@ from webapp.book.fold.judgings import last_judging
 from webapp.book.fold.registry_rows import Known
 from webapp.book.fold.states import Row, Versions, patched
 from webapp.book.record.log import root_of
+from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
+from webapp.kinds.key import Key, stored_key
+from webapp.kinds.state import State
 
 PLANS_HELD_MOST = 5_000
 ID_LENGTH = 36  # an order key ends with the id of its entry
@@ -49,12 +51,12 @@ class Replay:
         self._heap: list[str] = []
         self._places: set[str] = set()  # all that are or were on the heap
         self._plans: dict[str, Plan] = {}
-        self._olds: dict[str, dict[str, Any]] = {}  # place -> the folded row of the family that had it
+        self._olds: dict[str, FoldedRow] = {}  # place -> the folded row of the family that had it
         self._done: set[str] = set()
         self._leaving: set[str] = set()
         self._arriving: set[str] = set()
         # Keys whose state here differs from what it was before this settling: what it was, what it is, its depth.
-        self._changed: dict[str, tuple[Any, Any, int]] = {}
+        self._changed: dict[Key, tuple[State | None, State | None, int]] = {}
 
     def plan(self, root: str) -> None:
         """Put a family's old and new place on the heap."""
@@ -152,26 +154,26 @@ class Replay:
         if plan.order_key > place:
             self._push(plan.order_key)
 
-    def _old(self, plan: Plan) -> dict[str, Any] | None:
+    def _old(self, plan: Plan) -> FoldedRow | None:
         """Return the folded row of an entry that is worked out because of a key, not because of its family."""
         if self._fresh and plan.id in self._fresh:
             return None
         row = self._results.folded(plan.root)
         return row if row and row["order_key"] == plan.order_key else None
 
-    def _view(self, plan: Plan) -> View:
+    def _view(self, plan: Plan) -> BookView:
         place = plan.order_key
-        return View(
+        return BookView(
             plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known,
             lambda key: self._before(key, place)[0],
         )  # fmt: skip
 
-    def _before(self, key: str, place: str) -> tuple[Any, int]:
+    def _before(self, key: Key, place: str) -> tuple[State | None, int]:
         if key in self._changed:
             return self._changed[key][1:]
         return self._versions.before(key, place)
 
-    def _move(self, place: str, old_keys: set[str], outcome: Outcome) -> None:
+    def _move(self, place: str, old_keys: set[Key], outcome: Outcome) -> None:
         """Write the outcome's states at its place, and follow each key that is no longer what it was."""
         new_keys, written = outcome.keys, outcome.effect.states
         for key in sorted(old_keys | new_keys):
@@ -191,7 +193,7 @@ class Replay:
             self._results.key_moved(key, then, now)
             self._follow(key, place, then, now, depth)
 
-    def _follow(self, key: str, place: str, then: Any, now: Any, depth: int) -> None:
+    def _follow(self, key: Key, place: str, then: State | None, now: State | None, depth: int) -> None:
         if then == now:
             self._changed.pop(key, None)
             return
@@ -225,19 +227,21 @@ class Slice(Replay):
 
     def _come_to_seam(self, place: str) -> None:
         """Take the seam out: what was put off there goes on."""
-        keys = {str(row[0]) for row in self._conn.execute("SELECT key FROM seams WHERE order_key = ?", (place,))}
+        keys = {stored_key(row[0]) for row in self._conn.execute("SELECT key FROM seams WHERE order_key = ?", (place,))}
         self._conn.execute("DELETE FROM seams WHERE order_key = ?", (place,))
         self._move(place, keys, Outcome("struck"))
         self._done.add(place)
 
 
-def _at(version: Row | None, before: Any) -> Any:
+def _at(version: Row | None, before: State | None) -> State | None:
     """Return the state of a version, or the state before it where there is no version."""
     if version is None:
         return before
     body = json.loads(version[3])
-    return body if version[2] else patched(before, body)
+    found: State = body if version[2] else patched(before, body)
+    return found
 
 
-def _keys(folded: dict[str, Any] | None) -> set[str]:
-    return set(json.loads(folded["keys"])) if folded else set()
+def _keys(folded: FoldedRow | None) -> set[Key]:
+    keys: set[Key] = set(json.loads(folded["keys"])) if folded else set()
+    return keys

@@ -8,15 +8,19 @@ a mapping, or `{"a": [dropped, [added]]}` for a list that lost some at its head 
 from __future__ import annotations
 
 import json
+import sqlite3
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, TypeVar, cast
 
 from webapp.book.record.memory import Memory, Tail
 from webapp.book.record.store import Book
+from webapp.kinds.key import Key, KeyOf, vessel_key
+from webapp.kinds.state import Fill, State
 
 WHOLE_EVERY = 24
 TAILS_MOST = 2_000
 Row = tuple[str, str, int, str]
+S = TypeVar("S", bound=State)
 
 
 def difference(old: Any, new: Any) -> dict[str, Any] | None:
@@ -62,7 +66,7 @@ class Versions:
         self._waiting: dict[tuple[str, str], Row] = {}
         self._touches: list[tuple[str, str]] = []
 
-    def before(self, key: str, order_key: str) -> tuple[Any, int]:
+    def before(self, key: Key, order_key: str) -> tuple[State | None, int]:
         """Return the state just before that place, and how many differences it is from a whole version."""
         tail = self.tail(key)
         if tail.order_key < order_key:
@@ -84,7 +88,7 @@ class Versions:
         ).fetchone()
         return found
 
-    def put(self, key: str, order_key: str, old: Any, depth: int, new: Any) -> int:
+    def put(self, key: Key, order_key: str, old: State | None, depth: int, new: State | None) -> int:
         """Write the version at that place, as a difference to `old`; return its own depth."""
         whole = old is None or depth + 1 >= WHOLE_EVERY
         change = new if whole else difference(old, new) or {"d": {}}
@@ -149,24 +153,23 @@ class Versions:
             self._touches.clear()
 
 
-def load_newest(book: Book, key: str) -> Any:
+def load_newest(book: Book, key: KeyOf[S]) -> S | None:
     """Return the newest state of a key as the file has it, or None."""
-    return _load(book.db.conn, key, None)[0]
+    return cast("S | None", _load(book.db.conn, key, None)[0])  # the key says which sort of state it is
 
 
-def holds(book: Book, mark: str) -> Mapping[str, Any] | None:
+def holds(book: Book, mark: str) -> Fill | None:
     """Return the fill in a vessel now, or None."""
-    state = load_newest(book, f"v:{mark}")
-    held: Mapping[str, Any] | None = state["holds"] if state else None
-    return held
+    state = load_newest(book, vessel_key(mark))
+    return state["holds"] if state else None
 
 
-def load_before(book: Book, key: str, order_key: str) -> Any:
+def load_before(book: Book, key: KeyOf[S], order_key: str) -> S | None:
     """Return the state of a key just before a place in the order of the fold, or None."""
-    return _load(book.db.conn, key, order_key)[0]
+    return cast("S | None", _load(book.db.conn, key, order_key)[0])  # the key says which sort of state it is
 
 
-def _load(conn: Any, key: str, before: str | None) -> tuple[Any, int]:
+def _load(conn: sqlite3.Connection, key: str, before: str | None) -> tuple[State | None, int]:
     """Return the state before a place (or the newest), and its depth: the last whole version and what came after."""
     sql = "SELECT whole, body FROM states WHERE key = ? {} ORDER BY order_key DESC"
     cursor = (
@@ -174,7 +177,7 @@ def _load(conn: Any, key: str, before: str | None) -> tuple[Any, int]:
         if before is None
         else conn.execute(sql.format("AND order_key < ?"), (key, before))
     )
-    changes = []
+    changes: list[Any] = []
     try:
         for whole, body in cursor:
             changes.append(json.loads(body))

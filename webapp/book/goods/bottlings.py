@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import statistics
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, Final
 
 from webapp.book.checks import site_limit
 from webapp.book.checks.bottling import fill_allowed_pct
@@ -13,6 +13,8 @@ from webapp.book.fold.registry_rows import load_site
 from webapp.book.fold.states import load_newest
 from webapp.book.record import log
 from webapp.book.record.store import Book
+from webapp.kinds.key import bottling_key
+from webapp.kinds.state import Bottling
 
 LIST_MOST = 100
 CHECKS_MOST = 500
@@ -49,7 +51,7 @@ def batch(book: Book, name: str) -> dict[str, Any] | None:
     """Return all that the book has of a batch's bottling, or None where it has no such batch."""
     fills = _fills(book, name)
     roots = book.query("SELECT id FROM bottlings WHERE batch = ? AND tank <> '' ORDER BY at LIMIT ?", (name, LIST_MOST))
-    closes = [load_newest(book, f"b:{row['id']}") for row in roots]
+    closes = [close for row in roots if (close := load_newest(book, bottling_key(row["id"])))]
     if not fills and not closes:
         return None
     gauges = [line for fill in fills for line in _entries(book, "bottling_gauge", fill)]
@@ -111,9 +113,9 @@ def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]
     ]  # fmt: skip
 
 
-def _sums(closes: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
+def _sums(closes: Sequence[Bottling]) -> dict[str, Any]:
     """Return bottles and pure alcohol over all closes."""
-    counted = ("filled", "broken", "reworked", "library", "good")
+    counted: Final = ("filled", "broken", "reworked", "library", "good")
     counts = {name: sum(close[name] for close in closes) for name in counted}
     return {**counts, "lpa_l": sum(close["lpa_ul"] for close in closes) / 1e6,
             "volume_l": sum(close["good"] * close["size_l"] for close in closes)}  # fmt: skip
@@ -130,7 +132,7 @@ def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, Any] | 
     }  # fmt: skip
 
 
-def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Any], gauges: Sequence[Any]) -> dict[str, Any]:
+def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]) -> dict[str, Any]:
     """Return the bottle's size, label and what each may be off by, as far as somebody has said."""
     sizes = [check["values"].get("bottle_size") for check in checks] + [close["size_l"] for close in closes]
     size_l = next((size for size in reversed(sizes) if size), None)

@@ -7,6 +7,7 @@ from typing import Any
 
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
+from webapp.kinds.key import bottling_key
 
 LIST_MOST = 500
 WHY = {
@@ -24,7 +25,7 @@ def bottlings(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
 
 def bottling(book: Book, root: str) -> dict[str, Any] | None:
     """Return one bottling with its stock, or None."""
-    state = load_newest(book, f"b:{root}")
+    state = load_newest(book, bottling_key(root))
     if state is None:
         return None
     in_case = max(round(state.get("per_case") or 0), 0)

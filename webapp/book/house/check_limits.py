@@ -45,7 +45,8 @@ def set_check_limit(book: Book, scope: str, key: str, name: str, value: float | 
         site = load_site(book)
         if scope == "site":
             values = dict(site.get("checks") or {})
-            setting, after = "checks", values
+            setting = "checks"
+            after: Mapping[str, object] = values
         else:
             narrow = {s: {k: dict(v) for k, v in keys.items()} for s, keys in (site.get("check_limits") or {}).items()}
             values = narrow.setdefault(scope, {}).setdefault(key, {})

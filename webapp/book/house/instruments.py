@@ -12,6 +12,7 @@ from typing import Any
 from webapp.book.fold.states import load_newest
 from webapp.book.record.log import JOIN_FOLDED, root_of
 from webapp.book.record.store import Book
+from webapp.kinds.key import instrument_key
 
 LISTED_MOST = 500
 
@@ -106,10 +107,10 @@ def _count(book: Book, instrument_id: str, since: str, until: str) -> int:
 
 def _checks(book: Book, instrument_id: str) -> tuple[Check, ...]:
     """Return the checks newest first, as far back as the fold keeps them."""
-    state = load_newest(book, f"i:{instrument_id}") or {"checks": []}
+    state = load_newest(book, instrument_key(instrument_id))
     made: list[Check] = []
     since = ""
-    for line in state["checks"]:
+    for line in state["checks"] if state else ():
         row = book.one(
             "SELECT f.order_key, e.person FROM folded f JOIN entries e ON e.id = f.entry WHERE f.root = ?",
             (root_of(book, line["entry"]),),
@@ -117,10 +118,10 @@ def _checks(book: Book, instrument_id: str) -> tuple[Check, ...]:
         if row is None:
             continue
         doubtful = 0 if line["good"] else _count(book, instrument_id, since, row["order_key"])
-        named = {name: line.get(name) for name in ("expected", "found", "correction", "until")}
         made.append(
             Check(line["entry"], row["order_key"], line["at"], line["good"], str(line.get("against") or ""),
-                  in_use=str(line.get("in_use") or ""), person=row["person"], doubtful=doubtful, **named)
+                  in_use=str(line.get("in_use") or ""), person=row["person"], doubtful=doubtful,
+                  expected=line["expected"], found=line["found"], correction=line["correction"], until=line["until"])
         )  # fmt: skip
         since = row["order_key"] if line["good"] else since
     return tuple(reversed(made))

@@ -17,6 +17,7 @@ from webapp.book.fold import unjudged
 from webapp.book.record.changes import note_change
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
+from webapp.kinds.key import person_key
 
 ACCESS = ("floor", "distiller", "office")
 PASSWORD_LEAST, PASSWORD_MOST = 10, 200
@@ -60,7 +61,7 @@ def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         found = person(book, code)
         assert found is not None
         note_change(book, by, "person", code, before, found)
-        unjudged.note_keys(book, f"p:{code}")
+        unjudged.note_keys(book, person_key(code))
         unjudged.work(book)
         return found
 

@@ -22,6 +22,8 @@ from webapp.book.record.changes import changes, note_change
 from webapp.book.record.errors import BookError
 from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
+from webapp.kinds.key import instrument_key, neighbours_key, vessel_key
+from webapp.kinds.rows import InstrumentRow, SiteSettings, VesselRow
 from webapp.trade.marks import BadMark, parse_mark
 
 SORTS = ("fermenter", "still", "receiver", "tank", "cask", "can", "place")
@@ -50,10 +52,11 @@ __all__ = [
 
 def find_vessels(
     book: Book, *, sort: str | None = None, text: str = "", limit: int = 200, offset: int = 0
-) -> list[dict[str, Any]]:
+) -> list[VesselRow]:
     """Return vessels in use first, by sort and name, whose mark, name, title or place holds the text."""
     like = "%" + text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%"
-    rows = book.query(
+    rows = book.rows(
+        VesselRow,
         "SELECT * FROM vessels WHERE (:sort IS NULL OR sort = :sort) AND (:text = '' OR mark LIKE :like ESCAPE '\\' "
         "OR title LIKE :like ESCAPE '\\' OR place LIKE :like ESCAPE '\\') "
         "ORDER BY retired, sort, length(name), name LIMIT :limit OFFSET :offset",
@@ -62,21 +65,22 @@ def find_vessels(
     return [with_flags(row) for row in rows]
 
 
-def vessels(book: Book, sort: str | None = None) -> list[dict[str, Any]]:
+def vessels(book: Book, sort: str | None = None) -> list[VesselRow]:
     """Return all vessels, or those of one sort, retired ones last, by name."""
-    rows = book.query(
-        "SELECT * FROM vessels WHERE ?1 IS NULL OR sort = ?1 ORDER BY retired, sort, length(name), name", (sort,)
+    rows = book.rows(
+        VesselRow,
+        "SELECT * FROM vessels WHERE ?1 IS NULL OR sort = ?1 ORDER BY retired, sort, length(name), name", (sort,),
     )
     return [with_flags(row) for row in rows]
 
 
-def vessel(book: Book, mark: str) -> dict[str, Any] | None:
+def vessel(book: Book, mark: str) -> VesselRow | None:
     """Return a vessel by its stored mark, or None."""
-    row = book.one("SELECT * FROM vessels WHERE mark = ?", (mark,))
+    row = book.row(VesselRow, "SELECT * FROM vessels WHERE mark = ?", (mark,))
     return with_flags(row) if row else None
 
 
-def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
+def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> VesselRow:
     """Add a vessel, or change the given columns of an existing one; return it. BookError names the fault."""
     with book.write() as database:
         try:
@@ -84,11 +88,13 @@ def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         except BadMark as error:
             raise BookError(str(error)) from error
         before = vessel(book, mark)
-        after = _checked_vessel(mark, {**(before or {}), **row, "mark": mark})
+        kept: Mapping[str, object] = before or {}
+        after = _checked_vessel(mark, {**kept, **row, "mark": mark})
         # An upsert by the primary key, columns by name.
         database.table("vessels").upsert(after, pk="mark")
         note_change(book, by, "vessel", mark, before, after)
-        unjudged.note_keys(book, f"v:{mark}", *(f"n:{row['size_class']}" for row in (before, after) if row))
+        sizes = {str(row["size_class"]) for row in (before, after) if row}
+        unjudged.note_keys(book, vessel_key(mark), *map(neighbours_key, sizes))
         turn_cards(book, {mark})
         unjudged.work(book)
         found = vessel(book, mark)
@@ -96,9 +102,9 @@ def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         return found
 
 
-def instruments(book: Book) -> list[dict[str, Any]]:
+def instruments(book: Book) -> list[InstrumentRow]:
     """Return all instruments by id."""
-    return book.query("SELECT * FROM instruments ORDER BY id")
+    return book.rows(InstrumentRow, "SELECT * FROM instruments ORDER BY id")
 
 
 def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
@@ -119,7 +125,7 @@ def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any
             after["corrections"] = table_typed(str(row["corrections"] or ""))
         database.table("instruments").upsert(after, pk="id")
         note_change(book, by, "instrument", instrument_id, before, after)
-        unjudged.note_keys(book, f"i:{instrument_id}")
+        unjudged.note_keys(book, instrument_key(instrument_id))
         unjudged.work(book)
         return after
 
@@ -157,7 +163,7 @@ def set_limit(
         unjudged.work(book)
 
 
-def site(book: Book) -> dict[str, Any]:
+def site(book: Book) -> SiteSettings:
     """Return the site's settings: name, units, decimal_mark, height_m, areas, time_zone, and any other that was set."""
     return load_site(book)
 
@@ -172,19 +178,20 @@ def at_house(book: Book, minute: str) -> str:
     return datetime.fromisoformat(minute).replace(tzinfo=zone(book)).isoformat(timespec="seconds")
 
 
-def set_site(book: Book, values: Mapping[str, Any], by: str) -> dict[str, Any]:
+def set_site(book: Book, values: Mapping[str, Any], by: str) -> SiteSettings:
     """Set some of the site's settings; the others stay. Where a check may look at them, all is judged again."""
     with book.write() as database:
-        before = load_site(book)
+        before: Mapping[str, object] = load_site(book)
         lines = [(str(name), json.dumps(value)) for name, value in values.items()]
         database.conn.executemany("INSERT OR REPLACE INTO site VALUES (?, ?)", lines)
         note_change(book, by, "site", "", {k: before.get(k) for k in values}, values)
         book.memory.registry.clear()
-        after = load_site(book)
+        site = load_site(book)
+        after: Mapping[str, object] = site
         if any(before.get(name) != after[name] for name in after if name not in _SITE_ONLY_SHOWN):
             unjudged.note(book, unjudged.ALL)
             unjudged.work(book)
-        return after
+        return site
 
 
 def _concerned(scope: str, key: str, kind: str) -> tuple[str, tuple[str, ...]]:

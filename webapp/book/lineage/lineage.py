@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import holds
 from webapp.book.lineage.names import LOAD, Node, names_of
 from webapp.book.lineage.trace import LAST, STEPS_MOST, Lineage, Reader, Seed, Spread, Step, back, forth
 from webapp.book.record.log import root_of
@@ -117,9 +117,9 @@ def _of_mark(book: Book, text: str) -> Subject | None:
         mark = parse_mark(text)
     except BadMark:
         return None
-    held = (load_newest(book, f"v:{mark}") or {}).get("holds")
+    held = holds(book, mark)
     if held:
-        return Subject("fill", str(held["fill"]))
+        return Subject("fill", held["fill"])
     row = book.one("SELECT id FROM fills WHERE mark = ? ORDER BY since DESC, id DESC LIMIT 1", (mark,))
     row = row or book.one("SELECT id FROM runs WHERE still = ? ORDER BY started_at DESC, id DESC LIMIT 1", (mark,))
     return Subject("fill", str(row["id"])) if row else None

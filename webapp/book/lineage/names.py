@@ -12,6 +12,8 @@ from webapp.book.lineage.trace import REST, Step
 from webapp.book.record.log import root_of
 from webapp.book.record.store import Book
 from webapp.book.still.runs import run as run_of
+from webapp.kinds.key import bottling_key
+from webapp.kinds.state import Body
 
 CHUNK = 500
 RUN_NAMES_MOST = 300
@@ -126,7 +128,7 @@ def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
     for entry in entries:
         root = root_of(book, entry)
         row = book.one("SELECT * FROM bottlings WHERE id = ?", (root,)) or {}
-        state = load_newest(book, f"b:{root}") or {}
+        state: Body = load_newest(book, bottling_key(root)) or {}
         cases = " to ".join(part for part in (row.get("case_from"), row.get("case_to")) if part)
         parts = [f"cases {cases}" if cases else "", f"odd case {row['odd_case']}" if row.get("odd_case") else ""]
         parts += [row.get("lot_mark") or ""]

@@ -8,6 +8,7 @@ from webapp.book.fold.states import load_before
 from webapp.book.periods.periods import Period, litres
 from webapp.book.record import months
 from webapp.book.record.store import Book
+from webapp.kinds.key import vessel_key
 
 SOURCES = {"tank_loss": "27 CFR 19.462"}
 TANK_LOSS_PCT = 1.5  # 27 CFR 19.462: of what was in the tanks in a calendar quarter; casks do not count
@@ -75,7 +76,7 @@ def tank_loss(book: Book, period: Period) -> list[Notice]:
     """What tanks lost in a calendar quarter, against what was in them. Gains do not make up for losses."""
     if period.name not in {months.quarter_of(month) for month in period.months}:
         return []
-    tanks = [f"v:{row['mark']}" for row in book.query("SELECT mark FROM vessels WHERE sort = 'tank'")]
+    tanks = [vessel_key(row["mark"]) for row in book.query("SELECT mark FROM vessels WHERE sort = 'tank'")]
     held = "SELECT 'v:' || mark FROM vessels WHERE sort = 'tank'"
     sums = book.one(
         f"SELECT sum(CASE WHEN target IN ({held}) THEN lpa_ul ELSE 0 END) AS came, "  # noqa: S608
@@ -86,7 +87,8 @@ def tank_loss(book: Book, period: Period) -> list[Notice]:
     )
     assert sums is not None
     # What stood there when the quarter began is what the flows before it came to: accounts.verify.
-    opening = sum(((load_before(book, key, period.start) or {}).get("holds") or {}).get("lpa_ul", 0) for key in tanks)
+    states = (load_before(book, key, period.start) for key in tanks)
+    opening = sum(state["holds"]["lpa_ul"] for state in states if state and state["holds"])
     contained, lost = opening + (sums["came"] or 0), sums["lost"] or 0
     if not contained or lost * 100 <= TANK_LOSS_PCT * contained:
         return []

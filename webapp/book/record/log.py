@@ -7,6 +7,7 @@ import json
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
+from webapp.book.record.rows import LogRow
 from webapp.book.record.store import Book
 from webapp.words.travel import with_words
 
@@ -64,7 +65,7 @@ def has_head(book: Book, head: tuple[int, str]) -> bool:
     return row is not None and row["digest"] == digest
 
 
-def append(book: Book, rows: list[dict[str, Any]]) -> None:
+def append(book: Book, rows: list[LogRow]) -> None:
     """Append rows, inside a write: numbers and digests are given here and set in the rows."""
     book_no, digest = head(book)
     for row in rows:

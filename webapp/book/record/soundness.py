@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from datetime import datetime
-from typing import Any
+from typing import Any, cast
 
 from marshmallow import ValidationError
 
@@ -16,6 +16,7 @@ import webapp.kinds
 from webapp.book.record.log import canonical
 from webapp.book.record.upcast import stored_mark, upcast
 from webapp.kinds.as_schema import SEQ_MOST, entry_schema
+from webapp.kinds.entry import Entry
 from webapp.kinds.message import Message, message
 from webapp.kinds.read import Problem, Read, label, read_plainly
 
@@ -44,7 +45,7 @@ def check_entry(entry: Any) -> tuple[list[Problem], str]:
             _SCHEMA.load(entry)
     except ValidationError as error:
         return [_malformed(field, words) for field, words in _flat(error.messages, "")], text
-    return _check_kind(entry), text
+    return _check_kind(cast(Entry, entry)), text  # the schema has passed it
 
 
 def is_plainly_sound(entry: dict[str, Any]) -> bool:
@@ -100,7 +101,7 @@ def _is_day(stamp: str) -> bool:
         return False
 
 
-def _check_kind(entry: dict[str, Any]) -> list[Problem]:
+def _check_kind(entry: Entry) -> list[Problem]:
     kind = webapp.kinds.get(entry["kind"])
     if kind is None:
         return [_problem("no_such_kind", "kind", message("no_such_kind", kind=entry["kind"][:40]))]
@@ -121,7 +122,7 @@ def _check_kind(entry: dict[str, Any]) -> list[Problem]:
 
 def _check_marks(read: Read) -> Iterator[Problem]:
     for spec in read.kind.fields:
-        text = read.values.get(spec.name) if spec.sort == "mark" else None
+        text = read.text(spec.name) if spec.sort == "mark" else None
         if text and not stored_mark(text):
             said = message("bad_mark-field", label=label(read.kind, spec), mark=text[:20])
             yield _problem("bad_mark", spec.name, said)

@@ -9,16 +9,17 @@ from __future__ import annotations
 
 import sqlite3
 import threading
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar, cast
 
 from sqlite_utils import Database
 
 from webapp.book.record.errors import BookError
 from webapp.book.record.memory import Memory
 
+RowT = TypeVar("RowT")
 BUSY_MS = 10_000
 CACHE_KIB = 32_768
 _DISK = "The book cannot be written: {}. Make room on the server's disk, or look at its rights; then try again."
@@ -78,16 +79,24 @@ class Book:
             finally:
                 self._inside = 0
 
-    def query(self, sql: str, params: Sequence[Any] | dict[str, Any] = ()) -> list[dict[str, Any]]:
+    def query(self, sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> list[dict[str, Any]]:
         """Return the rows of a SELECT as dicts."""
         cursor = self.db.conn.execute(sql, params)
         names = [column[0] for column in cursor.description]
         return [dict(zip(names, row, strict=True)) for row in cursor]
 
-    def one(self, sql: str, params: Sequence[Any] | dict[str, Any] = ()) -> dict[str, Any] | None:
+    def one(self, sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> dict[str, Any] | None:
         """Return the first row of a SELECT, or None."""
         rows = self.query(sql, params)
         return rows[0] if rows else None
+
+    def rows(self, of: type[RowT], sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> list[RowT]:
+        """Return the rows of a SELECT whose columns are those of a TypedDict."""
+        return cast("list[RowT]", self.query(sql, params))  # whoever asks has set the columns beside the type
+
+    def row(self, of: type[RowT], sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> RowT | None:
+        """Return the first row of a SELECT whose columns are those of a TypedDict, or None."""
+        return cast("RowT | None", self.one(sql, params))  # as above
 
     def close(self) -> None:
         """Close every connection. Closing twice does no harm."""

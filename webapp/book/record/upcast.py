@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import lru_cache
-from typing import Any
 
 import webapp.kinds
+from webapp.kinds.entry import Entry
 from webapp.trade.marks import BadMark, parse_mark
 
 # (kind, version) -> the step that makes an entry of the next version from it. None has been needed yet.
-STEPS: dict[tuple[str, int], Callable[[dict[str, Any]], dict[str, Any]]] = {}
+STEPS: dict[tuple[str, int], Callable[[Entry], Entry]] = {}
 
 
-def upcast(entry: dict[str, Any]) -> dict[str, Any]:
+def upcast(entry: Entry) -> Entry:
     """Return the entry as the fold reads it: of its kind's version of today, its mark in stored form."""
     kind = webapp.kinds.get(entry["kind"])
     version = entry["kind_version"]

@@ -12,11 +12,12 @@ from webapp.book.checks.run import offset_of
 from webapp.book.record.store import Book
 from webapp.book.still import forecast, runs, wishes, yields
 from webapp.kinds.effects.plan import fruit_of
+from webapp.kinds.state import Vessel
 
 PAST_RUNS = 3
 
 
-def still_part(book: Book, mark: str, state: Mapping[str, Any], current: Mapping[str, Any] | None) -> dict[str, Any]:
+def still_part(book: Book, mark: str, state: Vessel, current: Mapping[str, Any] | None) -> dict[str, Any]:
     """Return past_runs; still (plans, best, vapour_offset_c, vapour_runs); still_prior for the forecast of a cut."""
     plans, best = wishes.for_still(book, mark)
     past = _past_runs(book, mark, current, best)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import holds
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.effects.plan import fruit_of
@@ -45,7 +45,7 @@ def account(book: Book, most: int = 500) -> list[dict[str, Any]]:
     ):
         add(row["what"], "destroyed", row["lpa_ul"] / 1e6)
     for row in book.query("SELECT mark FROM vessels WHERE sort IN ('receiver', 'can', 'tank') ORDER BY mark"):
-        held = (load_newest(book, f"v:{row['mark']}") or {}).get("holds") or {}
-        if str(held.get("what") or "").split(" ")[0] in PARTS:
-            add(held["what"], "standing", held.get("lpa_l") or 0.0)
+        held = holds(book, row["mark"])
+        if held and held["what"].split(" ")[0] in PARTS:
+            add(held["what"], "standing", held["lpa_l"] or 0.0)
     return [{"fruit": fruit, **line} for fruit, line in sorted(lines.items())]

@@ -6,13 +6,14 @@ from typing import Any
 
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
+from webapp.kinds.key import run_key
 
 LIST_MOST = 500
 
 
 def run(book: Book, run_id: str) -> dict[str, Any] | None:
     """Return a run's state with its `id`; its shape is that of docs/hand-in.md. None where there is no such run."""
-    found = load_newest(book, f"r:{run_id}")
+    found = load_newest(book, run_key(run_id))
     return {"id": run_id, **found} if found else None
 
 

@@ -10,6 +10,8 @@ from webapp.book.checks.cask_fill import soak_kg
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
 from webapp.book.vats.sum import Source
+from webapp.kinds.key import vessel_key
+from webapp.kinds.state import EMPTY_VESSEL
 
 LISTED_MOST = 200
 DAYS_A_YEAR = 365.25
@@ -39,9 +41,9 @@ def sources(book: Book, now: datetime, *, what: str = "", soak_200_kg: float = 0
 
 
 def _source(book: Book, row: Mapping[str, Any], now: datetime, soak_200_kg: float) -> Source | None:
-    state = load_newest(book, f"v:{row['mark']}") or {}
-    held = state.get("holds")
-    if not held or held["mash"] or not held["mass_g"] or not held["strength_pct"]:
+    state = load_newest(book, vessel_key(row["mark"])) or EMPTY_VESSEL
+    held = state["holds"]
+    if not held or held["mash"] or not held["mass_kg"] or not held["strength_pct"]:
         return None
     is_cask = row["sort"] == "cask"
     since, is_least = held.get("aged_since"), False

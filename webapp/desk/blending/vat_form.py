@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
 
 from flask import request
 from flask_wtf import FlaskForm
@@ -16,6 +15,7 @@ from webapp.book.vats.solve import AIMS, Wish
 from webapp.book.vats.sum import Source
 from webapp.desk.forms import figure
 from webapp.kinds.as_form import pairs
+from webapp.kinds.rows import SiteSettings
 from webapp.trade import units
 
 AIM_WORDS = {
@@ -57,12 +57,12 @@ class VatForm(FlaskForm):
     name = StringField("Name of the vat", [Optional(), Length(max=80)])
 
     @classmethod
-    def of_request(cls, site: Mapping[str, Any]) -> VatForm:
+    def of_request(cls, site: SiteSettings) -> VatForm:
         """Return the form as the address has it; where it is new, with the house's usual figures."""
         usual = {
             "strength_unit": "proof" if site.get("units") == "us" else "pct_vol", "within": "2",
             "youngest": f"{site_limit('vat_youngest_years', site):g}",
-            "soak": f"{sum(site_limit(name, site) for name in ('soak_low_kg', 'soak_high_kg')) / 2:g}",
+            "soak": f"{(site_limit('soak_low_kg', site) + site_limit('soak_high_kg', site)) / 2:g}",
             "aim": "fewest",
         }  # fmt: skip
         given = request.args  # where a vat is kept, too: the page posts to its own address

@@ -17,6 +17,7 @@ from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.pages import PAGES, VERDICTS
 from webapp.desk.forms import figure, is_figure
+from webapp.kinds.rows import SiteSettings
 from webapp.trade.maturing import lacks_of
 
 FIGURES = ("age_years", "strength_low", "strength_high", "score_low", "loss_high")
@@ -94,8 +95,8 @@ def _ready(form: RuleForm) -> str:
                            words=LACKS, changed=changed, verdicts=VERDICTS, pages=PAGES)  # fmt: skip
 
 
-def _rules(site: dict[str, Any]) -> list[dict[str, Any]]:
-    said = site.get("ready_rules")
+def _rules(site: SiteSettings) -> list[dict[str, Any]]:
+    said: object = site.get("ready_rules")
     return [rule for rule in said if isinstance(rule, dict)] if isinstance(said, list) else []
 
 

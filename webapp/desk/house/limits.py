@@ -9,7 +9,7 @@ from flask import flash, redirect, render_template, request, url_for
 
 import webapp.kinds
 from webapp.access import current, needs
-from webapp.book.before.limits import SITE_SCOPES, Limit, Ranges, held_limit, held_ranges
+from webapp.book.before.limits import SITE_SCOPES, Limit, held_limit, held_ranges
 from webapp.book.fold.registry_rows import load_limits
 from webapp.book.house import registry
 from webapp.book.limits import ALL, BY_SUBJECT
@@ -17,6 +17,8 @@ from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import CheckLimitForm, LimitForm, figure
 from webapp.kinds.as_form import pairs
+from webapp.kinds.entry import Limits
+from webapp.kinds.rows import SiteSettings
 from webapp.kinds.spec import Field, Kind
 from webapp.trade import units
 from webapp.trade.marks import BadMark, parse_mark
@@ -126,7 +128,7 @@ def set_ranges(rows: Sequence[Mapping[str, Any]]) -> Rows:
     return shown
 
 
-def _held_ranges(ranges: Ranges) -> Rows:
+def _held_ranges(ranges: Limits) -> Rows:
     """Return for every field the ranges that hold for the whole site, then those of each narrower scope."""
     narrower = sorted({(scope, key) for scope, key, _ in ranges if scope != "site"})
     rows: Rows = []
@@ -141,7 +143,7 @@ def _held_ranges(ranges: Ranges) -> Rows:
     return rows
 
 
-def _held_limits(subject: str, group: Iterable[Limit], site: Mapping[str, Any], narrower: Rows) -> Rows:
+def _held_limits(subject: str, group: Iterable[Limit], site: SiteSettings, narrower: Rows) -> Rows:
     """Return for every limit of a subject the one that holds for the whole site, then those of each narrower scope."""
     rows: Rows = []
     for one in group:

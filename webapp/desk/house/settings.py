@@ -55,8 +55,9 @@ def set_house() -> Any:
 def _site_form() -> SiteForm:
     site = registry.site(current.book)
     height = site.get("height_m")
-    site["season_month"] = str(site.get("season_month") or FIRST_MONTH)
-    return SiteForm(data={**site, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"})
+    month = str(site.get("season_month") or FIRST_MONTH)
+    shown = {"season_month": month, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"}
+    return SiteForm(data={**site, **shown})
 
 
 def _settings(form: SiteForm) -> str:

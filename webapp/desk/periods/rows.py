@@ -10,6 +10,7 @@ from webapp.book.periods.ledger import Closed
 from webapp.book.periods.lines import WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
 from webapp.book.periods.words import CAUTION, party_words, reason_words, rules, rules_words
+from webapp.kinds.rows import SiteSettings
 
 CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",
@@ -93,7 +94,7 @@ def account_cells(account: str, row: Row) -> list[str]:
     return [account, row.row, *about, str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules)]
 
 
-def as_json(period: Period, site: dict[str, Any], warned: list[Any]) -> dict[str, Any]:
+def as_json(period: Period, site: SiteSettings, warned: list[Any]) -> dict[str, Any]:
     """Return the whole period as plain data; amounts in microlitres are exact, the others are rounded for stating."""
     return {
         "period": period.name, "site": site.get("name", ""), "months": list(period.months), "time_zone": period.zone,

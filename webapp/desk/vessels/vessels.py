@@ -15,6 +15,7 @@ from webapp.book.record import log
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import VesselForm, figure
 from webapp.desk.shown import line
+from webapp.kinds.rows import VesselRow
 from webapp.trade.marks import BadMark, make_mark, parse_mark
 
 HISTORY = 60
@@ -56,7 +57,7 @@ def vessel_page(mark: str) -> Any:
     )
 
 
-def _known(mark: str) -> dict[str, Any]:
+def _known(mark: str) -> VesselRow:
     try:
         row = registry.vessel(current.book, parse_mark(mark))
     except BadMark:
@@ -99,11 +100,9 @@ def _new_mark(base: str) -> tuple[str, str]:
     return mark, ""
 
 
-def _boxes(row: dict[str, Any]) -> dict[str, Any]:
-    shown = dict(row)
-    for name in ("capacity_l", "working_l", "tare_kg"):
-        shown[name] = "" if row.get(name) is None else f"{row[name]:g}"
-    return shown
+def _boxes(row: VesselRow) -> dict[str, Any]:
+    sizes = {"capacity_l": row["capacity_l"], "working_l": row["working_l"], "tare_kg": row["tare_kg"]}
+    return {**row, **{name: "" if size is None else f"{size:g}" for name, size in sizes.items()}}
 
 
 def _row(mark: str, form: VesselForm) -> dict[str, Any]:

@@ -2,128 +2,135 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from webapp.kinds.effects.cask import carried, youngest
+from webapp.kinds.key import FILTER_LOSS, GAUGE_DIFFERENCE, RECEIVED, REMOVED, TRANSIT, WATER, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
+from webapp.kinds.state import NO_FILL, Fill, FillChanges, PlannedVat, Reduced
 from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
+from webapp.kinds.view import View
 
-PLANNED = (("water", "kg"), ("target", "pct"), ("volume", "l"))  # figures of a plan, with their units
 
-
-def account_move(read: Read, view: Any) -> Effect:
+def account_move(read: Read, view: View) -> Effect:
     """A gauged quantity changes vessel, account or both: vessel -> vessel, vessel -> itself, or vessel -> removed."""
-    post, values = Posting(view), read.values
+    post = Posting(view)
     post.remember(read)
-    account, purpose = values.get("to_account") or "", str(values.get("purpose") or "move")
-    other = values.get("to_vessel") or ""
-    held, here, amount = post.held(read.mark), f"v:{read.mark}", spirit_read(read)
-    if held and values.get("from_account") and held["account"] != values["from_account"]:
-        post.change_account(read.mark, values["from_account"], "as_gauged")
-    post.declare(str(values.get("spirit") or ""), values.get("distilling_strength"))
+    account, purpose = read.text("to_account") or "", str(read.text("purpose") or "move")
+    other = read.text("to_vessel") or ""
+    held, here, amount = post.held(read.mark), vessel_key(read.mark), spirit_read(read)
+    gauged_as = read.text("from_account")
+    if held and gauged_as and held["account"] != gauged_as:
+        post.change_account(read.mark, gauged_as, "as_gauged")
+    post.declare(str(read.text("spirit") or ""), read.number("distilling_strength"))
     if account == "removed":
-        post.draw(here, "out:removed", amount, purpose)
+        post.draw(here, REMOVED, amount, purpose)
     elif other and other != read.mark:
-        facts = {"lot": values.get("lot"), "distilled_pct": values.get("distilling_strength")}
-        known = {name: value for name, value in facts.items() if value is not None}
         if any(amount):
-            pour(post, other, held, known | {"account": account} | _what(values))
-            post.draw(here, f"v:{other}", amount, purpose)
+            pour(post, other, held, {**_told(read), "account": account})
+            post.draw(here, vessel_key(other), amount, purpose)
     else:
         if not held and any(amount):
-            post.begin(read.mark, **_what(values))
-        post.measure(read.mark, amount, "out:gauge_difference", "account_move")
+            post.begin(read.mark, **_what(read))
+        post.measure(read.mark, amount, GAUGE_DIFFERENCE, "account_move")
         post.change_account(read.mark, account, purpose)
     return post.effect()
 
 
-def _what(values: Any) -> dict[str, Any]:
-    return {"what": values["spirit"]} if values.get("spirit") else {}
+def _what(read: Read) -> FillChanges:
+    spirit = read.text("spirit")
+    return {"what": spirit} if spirit else {}
 
 
-def pour(post: Posting, mark: str, held: Any, facts: dict[str, Any]) -> None:
+def _told(read: Read) -> FillChanges:
+    """Return what the document of a move or a receipt says of the spirit."""
+    told, lot, strength = _what(read), read.text("lot"), read.number("distilling_strength")
+    if lot is not None:
+        told["lot"] = lot
+    if strength is not None:
+        told["distilled_pct"] = strength
+    return told
+
+
+def pour(post: Posting, mark: str, held: Fill | None, facts: FillChanges) -> None:
     """Make a vessel ready for spirit of another fill: a new fill begins, or the present fill gets a younger part."""
     there = post.held(mark)
     if there:
         post.describe(mark, aged_since=youngest(there, held))
-        if facts.get("account"):
-            post.change_account(mark, facts["account"], "joined")
+        if account := facts.get("account"):
+            post.change_account(mark, account, "joined")
     else:
-        post.begin(mark, **(carried(held or {}) | facts))
+        post.begin(mark, **(carried(held) | facts))
 
 
-def receipt(read: Read, view: Any) -> Effect:
+def receipt(read: Read, view: View) -> Effect:
     """Spirit in bulk from elsewhere: received -> vessel as the consignor declared it, vessel -> transit what is short.
 
     More than was declared comes from transit; the two are never netted.
     """
-    post, values, figures = Posting(view), read.values, read.figures
+    post, figures = Posting(view), read.figures
     post.remember(read)
     if figures.get("declared_lpa") is None or figures.get("lpa") is None:
         return post.effect()
-    declared = spirit_of(figures.get("declared_20"), values.get("declared_strength"), values.get("declared_weight"))
-    got, mark = spirit_read(read), f"v:{read.mark}"
-    facts = {"lot": values.get("lot"), "distilled_pct": values.get("distilling_strength"), **_what(values)}
-    known = {name: value for name, value in facts.items() if value is not None}
-    pour(post, read.mark, {}, known | {"account": values.get("to_account") or ""})
-    post.move("out:received", mark, declared, str(values.get("purpose") or "receipt"))
-    post.move(mark, "out:transit", declared.less(got), "transit")
+    declared = spirit_of(figures.get("declared_20"), read.number("declared_strength"), read.number("declared_weight"))
+    got, mark = spirit_read(read), vessel_key(read.mark)
+    pour(post, read.mark, NO_FILL, {**_told(read), "account": read.text("to_account") or ""})
+    post.move(RECEIVED, mark, declared, str(read.text("purpose") or "receipt"))
+    post.move(mark, TRANSIT, declared.less(got), "transit")
     return post.effect()
 
 
-def reduce(read: Read, view: Any) -> Effect:
+def reduce(read: Read, view: View) -> Effect:
     """Water goes in by mass: water -> tank. Pure alcohol stays what it was, so nothing is gauged here.
 
     What was planned and what was measured after the rest is kept with the fill, for the checks.
     """
     post = Posting(view)
     post.remember(read)
-    water_kg, before = read.figures.get("water_mass"), post.held(read.mark) or {}
-    water = Amount(0, spirit_of(read.values.get("water_volume"), 0.0).volume_ml, spirit_of(None, None, water_kg).mass_g)
+    water_kg, before = read.figures.get("water_mass"), post.held(read.mark) or NO_FILL
+    water = Amount(0, spirit_of(read.number("water_volume"), 0.0).volume_ml, spirit_of(None, None, water_kg).mass_g)
     if any(water) and post.held(read.mark):
         volume_ml = water.volume_ml or spirit_of(1.0, 0.0).volume_ml * water.mass_g // spirit_of(1.0, 0.0).mass_g
-        post.move("out:water", f"v:{read.mark}", water._replace(volume_ml=volume_ml), "reduce")
-        held = post.held(read.mark) or {}
-        plan = {
-            "at": view.at, "target_pct": read.values.get("target"), "planned_pct": held["strength_pct"],
+        post.move(WATER, vessel_key(read.mark), water._replace(volume_ml=volume_ml), "reduce")
+        held = post.held(read.mark) or NO_FILL
+        plan: Reduced = {
+            "at": view.at, "target_pct": read.number("target"), "planned_pct": held["strength_pct"],
             "planned_l": held["volume_l"], "measured_pct": read.figures.get("true_strength"),
-            "measured_l": read.figures.get("volume_20"), "before_l": before.get("volume_l"),
+            "measured_l": read.figures.get("volume_20"), "before_l": before["volume_l"],
             "water_l": volume_ml / 1000,
         }  # fmt: skip
         post.describe(read.mark, reduced=plan)
     return post.effect()
 
 
-def chill_filter(read: Read, view: Any) -> Effect:
+def chill_filter(read: Read, view: View) -> Effect:
     """What the filter kept: tank -> filter_loss, by the volumes and strengths before and after.
 
     A gain is a gauge difference, never netted. Filtered into another tank, the rest goes there: tank -> tank.
     """
-    post, values, figures = Posting(view), read.values, read.figures
+    post, figures = Posting(view), read.figures
     post.remember(read)
-    here, held = f"v:{read.mark}", post.held(read.mark)
-    before = spirit_of(figures.get("volume_before_20"), values.get("strength_before"))
-    after = spirit_of(figures.get("volume_after_20"), values.get("strength_after"))
+    here, held = vessel_key(read.mark), post.held(read.mark)
+    before = spirit_of(figures.get("volume_before_20"), read.number("strength_before"))
+    after = spirit_of(figures.get("volume_after_20"), read.number("strength_after"))
     lost = before.less(after)
     if held and figures.get("lpa_before") is not None and figures.get("lpa_after") is not None:
-        post.move(here, "out:filter_loss", lost.above_nothing(), "filter")
-        post.move("out:gauge_difference", here, Amount().less(lost).above_nothing(), "filter")
-    other = values.get("to_vessel") or ""
+        post.move(here, FILTER_LOSS, lost.above_nothing(), "filter")
+        post.move(GAUGE_DIFFERENCE, here, Amount().less(lost).above_nothing(), "filter")
+    other = read.text("to_vessel") or ""
     if other and other != read.mark and any(after):
         pour(post, other, held, {})
-        post.draw(here, f"v:{other}", after, "filter")
+        post.draw(here, vessel_key(other), after, "filter")
     return post.effect()
 
 
-def vat_plan(read: Read, view: Any) -> Effect:
+def vat_plan(read: Read, view: View) -> Effect:
     """A plan moves nothing. It stands with its tank until another takes its place."""
-    post, values = Posting(view), read.values
+    post = Posting(view)
     post.remember(read)
-    plan = {
+    plan: PlannedVat = {
         "entry": read.entry["id"], "at": view.at, "person": read.entry["person"],
-        "name": values.get("name") or "", "draws": values.get("draws") or "",
-        **{f"{name}_{unit}": values.get(name) for name, unit in PLANNED},
+        "name": read.text("name") or "", "draws": read.text("draws") or "",
+        "water_kg": read.number("water"), "target_pct": read.number("target"), "volume_l": read.number("volume"),
     }  # fmt: skip
-    post.put(f"v:{read.mark}", planned=plan)
+    post.put(vessel_key(read.mark), planned=plan)
     return post.effect()

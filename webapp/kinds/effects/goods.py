@@ -7,20 +7,39 @@ answer to a batch or lot mark; `o:<root>` one removal, for the list of where cas
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
-from typing import Any, NamedTuple
+from collections.abc import Iterable, Iterator
+from typing import NamedTuple
 
 from webapp.kinds.effects.cask import youngest
+from webapp.kinds.key import (
+    DESTROYED,
+    NOT_ACCOUNTED,
+    OVERAGE,
+    RECEIVED,
+    REMOVED,
+    RETURNED,
+    SAMPLE,
+    SHORTAGE,
+    SPILL,
+    TRANSIT,
+    Key,
+    bottling_key,
+    is_vessel,
+    name_key,
+    removal_key,
+    vessel_key,
+)
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
+from webapp.kinds.state import NO_FILL, Bottling, BottlingFacts, Cases, Named, Removal
 from webapp.kinds.stock import Amount, Posting, spirit_of
+from webapp.kinds.view import View
 
 _CASE = re.compile(r"\s*(.*?)(\d{1,12})\s*(R?)\s*", re.IGNORECASE | re.DOTALL)
-NAME_MOST = 80
 RANGES_MOST = 200
 OUT_TO = {
-    "tax_paid": "out:removed", "in_bond": "out:removed", "export": "out:removed", "sample": "out:sample",
-    "broken": "out:spill", "destroyed": "out:destroyed", "missing": "out:shortage",
+    "tax_paid": REMOVED, "in_bond": REMOVED, "export": REMOVED, "sample": SAMPLE,
+    "broken": SPILL, "destroyed": DESTROYED, "missing": SHORTAGE,
 }  # fmt: skip
 
 
@@ -28,7 +47,7 @@ class Found(NamedTuple):
     """The bottling that an entry speaks of, or how many answer to what it says."""
 
     root: str
-    bottling: Mapping[str, Any] | None
+    bottling: Bottling | None
     many: int
 
 
@@ -38,178 +57,189 @@ def case_of(text: str | None) -> tuple[str, int] | None:
     return (found[1].strip().casefold(), int(found[2])) if found else None
 
 
-def is_odd_case(text: str | None, bottling: Mapping[str, Any]) -> bool:
+def is_odd_case(text: str | None, bottling: BottlingFacts) -> bool:
     """Return whether a case is the odd one of a bottling."""
-    odd = str(bottling.get("odd_case") or "").strip().casefold()
+    odd = (bottling["odd_case"] or "").strip().casefold()
     return bool(odd) and (text or "").strip().casefold() == odd
 
 
-def holds_case(text: str | None, bottling: Mapping[str, Any]) -> bool:
+def holds_case(text: str | None, bottling: BottlingFacts) -> bool:
     """Return whether a case number is one of a bottling's cases, its odd case among them."""
-    case, first, last = case_of(text), case_of(bottling.get("case_from")), case_of(bottling.get("case_to"))
+    case, first, last = case_of(text), case_of(bottling["case_from"]), case_of(bottling["case_to"])
     if is_odd_case(text, bottling):
         return True
     return bool(case and first and last and case[0] == first[0] and first[1] <= case[1] <= last[1])
 
 
-def cases_of(values: Mapping[str, Any]) -> tuple[str, int, int] | None:
+def cases_of(read: Read) -> tuple[str, int, int] | None:
     """Return the whole cases that an entry names as (what stands before the numbers, first, last), or None."""
-    if not _count(values.get("cases")):
+    if not _count(read.number("cases")):
         return None
-    first = case_of(values.get("case_from"))
-    last = case_of(values.get("case_to")) or first
+    first = case_of(read.text("case_from"))
+    last = case_of(read.text("case_to")) or first
     return (first[0], first[1], last[1]) if first and last and first[0] == last[0] and first[1] <= last[1] else None
 
 
-def find(values: Mapping[str, Any], view: Any) -> Found:
+def find(read: Read, view: View) -> Found:
     """Return the bottling of this batch or lot mark. Where several match, it is the one with the first case named."""
-    roots = (view.get(_named(values.get("batch"))) or {}).get("bottlings", [])
-    known = [(root, one) for root in roots if (one := view.get(f"b:{root}"))]
-    if values.get("case_from") and len(known) > 1:
-        known = [(root, one) for root, one in known if holds_case(values["case_from"], one)]
+    named, case = view.get(name_key(read.text("batch"))), read.text("case_from")
+    roots = named["bottlings"] if named else []
+    known = [(root, one) for root in roots if (one := view.get(bottling_key(root)))]
+    if case and len(known) > 1:
+        known = [(root, one) for root, one in known if holds_case(case, one)]
     return Found(*known[0], 1) if len(known) == 1 else Found("", None, len(known))
 
 
-def bottles_of(values: Mapping[str, Any], bottling: Mapping[str, Any]) -> int:
-    """Return the number of bottles that an entry names: whole cases and loose ones. 0 or more."""
-    in_case = max(round(bottling.get("per_case") or 0), 0)
-    return _count(values.get("cases")) * in_case + _count(values.get("bottles"))
+def bottles_of(read: Read, per_case: float | None) -> int:
+    """Return the number of bottles that an entry names: whole cases of so many, and loose ones. 0 or more."""
+    in_case = max(round(per_case or 0), 0)
+    return _count(read.number("cases")) * in_case + _count(read.number("bottles"))
 
 
 def _count(value: float | None) -> int:
     return max(round(value), 0) if value is not None and abs(value) < 1e9 else 0
 
 
-def begin(post: Posting, about: dict[str, Any], amount: Amount, source: str, reason: str) -> None:
+def begin(post: Posting, about: BottlingFacts, amount: Amount, source: Key, reason: str) -> None:
     """Put the good bottles of a bottling on an account of their own: tank, or received -> bottling."""
-    key = f"b:{post.view.root}"
-    post.put(
-        key, **about, bottled_ul=amount.lpa_ul, on_hand=about["good"], gone=[], lpa_ul=0, volume_ml=0, mass_g=0
-    )
+    key = bottling_key(post.view.root)
+    bottling: Bottling = {
+        **about, "bottled_ul": amount.lpa_ul, "on_hand": about["good"], "gone": [], "lpa_ul": 0, "volume_ml": 0,
+        "mass_g": 0,
+    }  # fmt: skip
+    post.keep(key, bottling)
     post.move(source, key, amount, reason)
-    for name in {_named(about["batch"]), _named(about["lot_mark"])} - {_named("")}:
-        roots = (post.view.get(name) or {}).get("bottlings", [])
-        post.put(name, bottlings=[*(root for root in roots if root != post.view.root), post.view.root][-40:])
+    for name in {name_key(about["batch"]), name_key(about["lot_mark"])} - {name_key("")}:
+        known: Named = post.view.get(name) or {"bottlings": []}
+        others = [root for root in known["bottlings"] if root != post.view.root]
+        known = {**known, "bottlings": [*others, post.view.root][-40:]}
+        post.keep(name, known)
 
 
-def _named(name: str | None) -> str:
-    return f"l:{(name or '').strip().casefold()[:NAME_MOST]}"
-
-
-def removal(read: Read, view: Any) -> Effect:
+def removal(read: Read, view: View) -> Effect:
     """Bottles leave: bottling -> removed, sample, spill, destroyed, shortage, or a tank; or they come back.
 
     More than there are: the rest comes first from overage. Where nobody knows which bottling it is, nothing moves.
     """
-    values, found = read.values, find(read.values, view)
+    found = find(read, view)
     if found.bottling is None:
         return Effect()
-    post, key, held = Posting(view), f"b:{found.root}", found.bottling
-    many, why = bottles_of(values, held), str(values.get("why") or "")
+    post, key, held = Posting(view), bottling_key(found.root), found.bottling
+    many, why = bottles_of(read, held["per_case"]), read.text("why") or ""
     if why == "returned":
-        post.move("out:returned", key, _of_bottles(held, many), why)
-        post.put(key, on_hand=held["on_hand"] + many, gone=_without(held["gone"], cases_of(values)))
+        post.move(RETURNED, key, _of_bottles(held, many), why)
+        post.put(key, on_hand=held["on_hand"] + many, gone=_without(held["gone"], cases_of(read)))
     elif many:
-        tank = values.get("to_vessel") or ""
-        into = f"v:{tank}" if why == "dumped_back" and tank else OUT_TO.get(why, "out:not_accounted")
-        if into[:2] == "v:":
+        tank = read.text("to_vessel") or ""
+        into: Key = vessel_key(tank) if why == "dumped_back" and tank else OUT_TO.get(why, NOT_ACCOUNTED)
+        if is_vessel(into):
             _make_ready(post, tank, held)
-        post.move(key, into, _of_stock(post.stock(key), held, many), why)
-        gone = _with(held["gone"], cases_of(values))
+        post.move(key, into, _of_stock(post.stock(key), held, held["on_hand"], many), why)
+        gone = _with(held["gone"], cases_of(read))
         post.put(key, on_hand=max(held["on_hand"] - many, 0), gone=gone)
         if many >= held["on_hand"]:
             post.clear(key, into, why)  # what rounding left
-    said = ("document", "to_whom", "case_from", "case_to")
-    line = {"entry": read.entry["id"], "bottling": found.root, "at": view.at, "why": why, "bottles": many,
-            "cases": _count(values.get("cases")), **{name: values.get(name) or "" for name in said}}  # fmt: skip
-    return post.effect(**{f"o:{view.root}": line})
+    line: Removal = {
+        "entry": read.entry["id"], "bottling": found.root, "at": view.at, "why": why, "bottles": many,
+        "cases": _count(read.number("cases")), "document": read.text("document") or "",
+        "to_whom": read.text("to_whom") or "", "case_from": read.text("case_from") or "",
+        "case_to": read.text("case_to") or "",
+    }  # fmt: skip
+    post.keep(removal_key(view.root), line)
+    return post.effect()
 
 
-def receipt(read: Read, view: Any) -> Effect:
+def receipt(read: Read, view: View) -> Effect:
     """Bottles come from elsewhere: received -> bottling as the papers declare, bottling -> transit what is short.
 
     They are a bottling of their own here, which answers to the same batch or lot mark and leaves as any other does.
     """
-    post, values = Posting(view), read.values
-    declared = bottles_of(values, values)
-    short = min(_count(values.get("short")), declared)
-    about = {
-        "entry": read.entry["id"], "tank": "", "fill": "", "at": view.at, "what": values.get("spirit") or "",
-        "batch": values.get("batch") or "", "lot_mark": "", "strength_pct": min(values.get("strength") or 0.0, 100.0),
-        "label_strength_pct": values.get("strength"), "size_l": values.get("bottle_size") or 0.0, "good": declared,
+    post, strength = Posting(view), read.number("strength")
+    declared = bottles_of(read, read.number("per_case"))
+    short = min(_count(read.number("short")), declared)
+    about: BottlingFacts = {
+        "entry": read.entry["id"], "tank": "", "fill": "", "at": view.at, "what": read.text("spirit") or "",
+        "batch": read.text("batch") or "", "lot_mark": "", "strength_pct": min(strength or 0.0, 100.0),
+        "label_strength_pct": strength, "size_l": read.number("bottle_size") or 0.0, "good": declared,
         "filled": declared, "broken": 0, "reworked": 0, "library": 0, "odd_case": None,
-        "consignor": values.get("consignor") or "", "document": values.get("document") or "",
-        **{name: values.get(name) for name in ("per_case", "case_from", "case_to")},
+        "consignor": read.text("consignor") or "", "document": read.text("document") or "",
+        "per_case": read.number("per_case"), "case_from": read.text("case_from"), "case_to": read.text("case_to"),
     }  # fmt: skip
-    begin(post, about, _of_bottles(about, declared), "out:received", "in_bond")
+    begin(post, about, _of_bottles(about, declared), RECEIVED, "in_bond")
     if short:
-        key = f"b:{view.root}"
-        post.move(key, "out:transit", _of_stock(post.stock(key), about | {"on_hand": declared}, short), "transit")
+        key = bottling_key(view.root)
+        post.move(key, TRANSIT, _of_stock(post.stock(key), about, declared, short), "transit")
         post.put(key, on_hand=declared - short)
     return post.effect()
 
 
-def count(read: Read, view: Any) -> Effect:
+def count(read: Read, view: View) -> Effect:
     """A count of bottles: the bottling holds what was found; bottling -> shortage, or overage -> bottling."""
-    found = find(read.values, view)
+    found = find(read, view)
     if found.bottling is None:
         return Effect()
-    post, key, held = Posting(view), f"b:{found.root}", found.bottling
-    many = bottles_of(read.values, held)
+    post, key, held = Posting(view), bottling_key(found.root), found.bottling
+    many = bottles_of(read, held["per_case"])
     short = held["on_hand"] - many
     if short > 0:
-        post.move(key, "out:shortage", _of_stock(post.stock(key), held, short), "count")
+        post.move(key, SHORTAGE, _of_stock(post.stock(key), held, held["on_hand"], short), "count")
     elif short < 0:
-        post.move("out:overage", key, _of_bottles(held, -short), "count")
+        post.move(OVERAGE, key, _of_bottles(held, -short), "count")
     if not many:
-        post.clear(key, "out:shortage", "count")
+        post.clear(key, SHORTAGE, "count")
     post.put(key, on_hand=many, counted={"at": view.at, "bottles": many, "entry": read.entry["id"]})
     return post.effect()
 
 
-def _of_bottles(held: Mapping[str, Any], many: int) -> Amount:
+def _of_bottles(held: BottlingFacts, many: int) -> Amount:
     return spirit_of(many * (held["size_l"] or 0.0), held["strength_pct"])
 
 
-def _of_stock(stock: Amount, held: Mapping[str, Any], many: int) -> Amount:
+def _of_stock(stock: Amount, held: BottlingFacts, on_hand: int, many: int) -> Amount:
     """Return so many bottles as a part of what stands there; what there is not as bottles of this strength."""
-    there = min(many, held["on_hand"])
-    part = stock.share(there, held["on_hand"]) if there else Amount()
+    there = min(many, on_hand)
+    part = stock.share(there, on_hand) if there else Amount()
     more = _of_bottles(held, many - there)
     return Amount(*(a + b for a, b in zip(part, more, strict=True)))
 
 
-def _make_ready(post: Posting, tank: str, held: Mapping[str, Any]) -> None:
+def _make_ready(post: Posting, tank: str, held: Bottling) -> None:
     there = post.held(tank)
     if there:
-        post.describe(tank, aged_since=youngest(there, {}))
+        post.describe(tank, aged_since=youngest(there, NO_FILL))
     else:
         post.begin(tank, what=held["what"], name=held["batch"], account="processing")
 
 
-def _with(gone: Iterable[list[Any]], cases: tuple[str, int, int] | None) -> list[list[Any]]:
+def _with(gone: Iterable[Cases], cases: tuple[str, int, int] | None) -> list[Cases]:
     """Return ranges of cases with one more, joined where they touch; the oldest fall out of a very long list."""
     if cases is None:
         return list(gone)
     before, first, last = cases
-    kept = []
-    for name, low, high in gone:
+    kept: list[Cases] = []
+    for name, low, high in _spans(gone):
         if name == before and low <= last + 1 and first <= high + 1:
             first, last = min(first, low), max(last, high)
         else:
             kept.append([name, low, high])
-    return [*kept, [before, first, last]][-RANGES_MOST:]
+    kept.append([before, first, last])
+    return kept[-RANGES_MOST:]
 
 
-def _without(gone: Iterable[list[Any]], cases: tuple[str, int, int] | None) -> list[list[Any]]:
+def _without(gone: Iterable[Cases], cases: tuple[str, int, int] | None) -> list[Cases]:
     if cases is None:
         return list(gone)
     before, first, last = cases
-    kept = []
-    for name, low, high in gone:
+    kept: list[Cases] = []
+    for name, low, high in _spans(gone):
         if name != before or high < first or low > last:
             kept.append([name, low, high])
             continue
         kept += [[name, low, first - 1]] if low < first else []
         kept += [[name, last + 1, high]] if high > last else []
     return kept
+
+
+def _spans(gone: Iterable[Cases]) -> Iterator[tuple[str, int, int]]:
+    for name, low, high in gone:
+        yield str(name), int(low), int(high)

@@ -2,18 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
-
 from webapp.kinds.effects.cask import put_at
+from webapp.kinds.key import (
+    DESTROYED,
+    GAUGE_DIFFERENCE,
+    LEAK,
+    MISSING,
+    SAMPLE,
+    SPILL,
+    Key,
+    place_key,
+    run_key,
+    vessel_key,
+)
 from webapp.kinds.read import Read
 from webapp.kinds.spec import NOTHING, Effect
+from webapp.kinds.state import Fill, Finding, Stock
 from webapp.kinds.stock import Amount, Posting, amount_of, spirit_of, spirit_read
+from webapp.kinds.view import View
 
-LOST_TO = {"leak": "out:leak", "spill": "out:spill", "broken": "out:spill"}  # every other cause: out:missing
+LOST_TO = {"leak": LEAK, "spill": SPILL, "broken": SPILL}  # every other cause: out:missing
 
 
-def remembered(read: Read, view: Any) -> Effect:
+def remembered(read: Read, view: View) -> Effect:
     """It moves no stock; it is remembered with its vessel, if it names one."""
     if not read.mark:
         return NOTHING
@@ -22,52 +33,54 @@ def remembered(read: Read, view: Any) -> Effect:
     return post.effect()
 
 
-def sample(read: Read, view: Any) -> Effect:
+def sample(read: Read, view: View) -> Effect:
     """A sample: vessel -> sample, at the strength of the vessel. One that goes back moves nothing."""
     post = Posting(view)
     post.remember(read)
     volume = read.figures.get("taken")
-    if read.values.get("went") != "returned" and volume:
+    if read.text("went") != "returned" and volume:
         held = post.held(read.mark)
-        post.move(f"v:{read.mark}", "out:sample", part_of(read, held, volume, None), read.values.get("purpose") or "")
+        amount = part_of(read, held, volume, None, mash=_is_mash(held))
+        post.move(vessel_key(read.mark), SAMPLE, amount, read.text("purpose") or "")
     return post.effect()
 
 
-def loss(read: Read, view: Any) -> Effect:
+def loss(read: Read, view: View) -> Effect:
     """A loss: vessel, or the run on a still, -> leak, spill or missing. `whole` empties the vessel."""
-    post, values = Posting(view), read.values
+    post = Posting(view)
     post.remember(read)
-    cause = str(values.get("cause"))
-    outside = LOST_TO.get(cause, "out:missing")
-    if values.get("whole") == "yes":
-        post.clear(read.mark, outside, cause)
+    cause = str(read.text("cause"))
+    outside = LOST_TO.get(cause, MISSING)
+    if read.text("whole") == "yes":
+        post.clear(vessel_key(read.mark), outside, cause)
         return post.effect()
-    run = post.state(f"v:{read.mark}")["run"]
-    source = f"r:{run}" if run else f"v:{read.mark}"
-    held = post.state(source) if run else post.held(read.mark)
-    amount = part_of(read, held, values.get("volume"), values.get("net_weight"))
+    run = post.vessel(read.mark)["run"]
+    source: Key = run_key(run) if run else vessel_key(read.mark)
+    fill = None if run else post.held(read.mark)
+    held: Stock | None = post.state(run_key(run)) if run else fill
+    amount = part_of(read, held, read.number("volume"), read.number("net_weight"), mash=_is_mash(fill))
     post.draw(source, outside, amount, cause)
     return post.effect()
 
 
-def destruction(read: Read, view: Any) -> Effect:
+def destruction(read: Read, view: View) -> Effect:
     """Destroyed before witnesses: vessel -> destroyed."""
-    post, values = Posting(view), read.values
+    post = Posting(view)
     post.remember(read)
     held = post.held(read.mark)
-    amount = part_of(read, held, values.get("volume"), values.get("net_weight"))
-    post.draw(f"v:{read.mark}", "out:destroyed", amount, "destruction")
+    amount = part_of(read, held, read.number("volume"), read.number("net_weight"), mash=_is_mash(held))
+    post.draw(vessel_key(read.mark), DESTROYED, amount, "destruction")
     return post.effect()
 
 
-def part_of(read: Read, held: Mapping[str, Any] | None, volume_l: float | None, mass_kg: float | None) -> Amount:
+def part_of(read: Read, held: Stock | None, volume_l: float | None, mass_kg: float | None, *, mash: bool) -> Amount:
     """Return an amount by its own strength where one was read, else as a part of what it was taken from."""
-    if held and not held.get("mash") and "true_strength" in read.figures and read.figures.get("volume_20") is not None:
+    if held and not mash and "true_strength" in read.figures and read.figures.get("volume_20") is not None:
         return spirit_read(read)
     asked = amount_of(None, volume_l, mass_kg).above_nothing()
     if held is None:
         return spirit_of(volume_l, read.figures.get("true_strength"), mass_kg)
-    stock = Amount(*(held.get(name) or 0 for name in Amount._fields))
+    stock = Amount(held["lpa_ul"], held["volume_ml"], held["mass_g"])
     if mass_kg is not None and stock.mass_g:
         return _more(stock, asked.mass_g, stock.mass_g)
     if volume_l is not None and stock.volume_ml:
@@ -75,47 +88,56 @@ def part_of(read: Read, held: Mapping[str, Any] | None, volume_l: float | None, 
     return asked._replace(mass_g=asked.mass_g or asked.volume_ml)  # a mash that nobody has dipped
 
 
+def _is_mash(held: Fill | None) -> bool:
+    return held is not None and held["mash"]
+
+
 def _more(stock: Amount, part: int, whole: int) -> Amount:
     """Return part/whole of a stock, also where that is more than there is."""
     return Amount(*(each * part // whole for each in stock))
 
 
-def stock_count(read: Read, view: Any) -> Effect:
+def stock_count(read: Read, view: View) -> Effect:
     """What was found where. A tank's measured amount holds: vessel <-> gauge_difference.
 
     A vessel found at another place than the book's gets that place once somebody has answered the question: two that
     have changed places change them in the book, and nothing is short. Until then the finding is kept with the place.
     """
-    values, mark = read.values, read.mark
+    mark = read.mark
     if not mark:
         return NOTHING
     post = Posting(view)
     post.remember(read)
-    found, place = values.get("found"), (values.get("place") or "").strip()
+    found, place = read.text("found"), (read.text("place") or "").strip()
     if found == "here" and read.figures.get("lpa") is not None:
         if not post.held(mark) and any(spirit_read(read)):
             post.begin(mark)
-        post.measure(mark, spirit_read(read), "out:gauge_difference", "stock_count")
+        post.measure(mark, spirit_read(read), GAUGE_DIFFERENCE, "stock_count")
     booked = place_of(view, mark)
     if found == "here" and place and place != booked:
         other = swapped_with(view, booked, place)
-        if "places_swapped" in view.answered and other:
+        if "places_swapped" in read.answered and other:
             put_at(post, mark, place)
             put_at(post, other, booked)
-        elif "place_differs" in view.answered:
+        elif "place_differs" in read.answered:
             put_at(post, mark, place)
     if found == "here" and place:
-        finding = {"mark": mark, "at": view.at, "booked": booked}
-        return post.effect(**{f"p:{place}": finding})
+        finding: Finding = {"mark": mark, "at": view.at, "booked": booked}
+        post.keep(place_key(place), finding)
     return post.effect()
 
 
-def place_of(view: Any, mark: str) -> str:
+def place_of(view: View, mark: str) -> str:
     """Return the place of a vessel by the book: where an entry put it last, or the registry's."""
-    return str(view.state(mark).get("place") or (view.vessel(mark) or {}).get("place") or "")
+    return view.state(mark)["place"] or _listed_place(view, mark)
 
 
-def swapped_with(view: Any, booked: str, place: str) -> str | None:
+def _listed_place(view: View, mark: str) -> str:
+    row = view.vessel(mark)
+    return (row.get("place") or "") if row else ""
+
+
+def swapped_with(view: View, booked: str, place: str) -> str | None:
     """Return the vessel that a count found at `booked` although it belongs at `place`: the other of a swapped pair."""
-    finding = view.get(f"p:{booked}") if booked else None
-    return str(finding["mark"]) if finding and finding["booked"] == place else None
+    finding = view.get(place_key(booked)) if booked else None
+    return finding["mark"] if finding and finding["booked"] == place else None

@@ -1,0 +1,62 @@
+"""Rows of the log and of the fold, as they stand in the book's file."""
+
+from __future__ import annotations
+
+from typing import NotRequired, TypedDict
+
+from webapp.book.record.upcast import stored_mark
+from webapp.kinds.entry import Entry
+
+
+class NotedRow(TypedDict):
+    """What of a row of the log its family ties need."""
+
+    id: str
+    kind: str
+    typed_at: str
+    person: str
+    skew_s: float
+
+
+class EntryRow(NotedRow):
+    """A row of the log, as the fold needs it. Times as the phone told them; `received_at` by the book's clock."""
+
+    read_at: str
+    device: str
+    seq: int
+    received_at: str
+
+
+class LogRow(EntryRow):
+    """A row of the log; its number and its digest are given when it is appended."""
+
+    kind_version: int
+    mark: str
+    role: str
+    body: str
+    body_sha256: str
+    via: str
+    book_no: NotRequired[int]
+    digest: NotRequired[str]
+
+
+class FoldedRow(TypedDict):
+    """Where and how a family of entries stands in the fold. `keys` are JSON."""
+
+    root: str
+    entry: str
+    order_key: str
+    mark: str
+    keys: str
+    standing: str
+
+
+def row_of(entry: Entry, body: str, *, body_sha256: str, received_at: str, skew_s: float, via: str) -> LogRow:
+    """Return an entry as a row of the log, without its number and its digest."""
+    return {
+        "id": entry["id"], "kind": entry["kind"], "kind_version": entry["kind_version"],
+        "read_at": entry["read_at"], "typed_at": entry["typed_at"], "person": entry["person"],
+        "device": entry["device"], "seq": entry["seq"], "received_at": received_at, "via": via,
+        "mark": stored_mark(entry.get("mark") or "") or "", "role": entry.get("role") or "", "body": body,
+        "body_sha256": body_sha256, "skew_s": skew_s,
+    }  # fmt: skip
