@@ -8,14 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal, cast
+from typing import Literal, cast
 
 from webapp.kinds.key import Key, VesselKey, is_vessel
 from webapp.kinds.state import State, Vessel
-
-if TYPE_CHECKING:
-    from webapp.kinds.read import Read
-    from webapp.kinds.view import View
 
 Sort = Literal["number", "choice", "text", "date", "time", "mark", "yes_no"]
 Weight = Literal["stop", "ask", "note"]
@@ -146,7 +142,7 @@ class Kind:
     rules: tuple[Rule, ...] = ()
     figures: tuple[Figure, ...] = ()
     checks: tuple[str, ...] = ()  # names of history checks in book.checks
-    effect: Callable[[Read, View], Effect] | None = None  # pure
+    effect: Callable[..., Effect] | None = None  # (Read, View) -> Effect, pure; read.py stands above this file
     summary: str = ""  # one line for lists, e.g. "{gravity} at {temp}"
     curve: tuple[str, ...] = ()  # figures or fields drawn over time on the vessel's card
     cautions: tuple[str, ...] = ()  # keys into the cautions file

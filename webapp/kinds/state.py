@@ -1,4 +1,4 @@
-"""The shape of what the fold keeps, by the sort of its key (key.py), and how an entry is remembered in it.
+"""The shape of what the fold keeps, by the sort of its key (key.py). How an entry is remembered in it: remember.py.
 
 States are plain JSON: dicts and lists, as the book stores them. Times are the fold's own, UTC. Never change a state:
 it is shared. What takes its place is a new one.
@@ -7,13 +7,7 @@ it is shared. What takes its place is a new one.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, NotRequired, TypedDict
-
-from webapp.kinds.key import vessel_key
-
-if TYPE_CHECKING:
-    from webapp.kinds.read import Read
-    from webapp.kinds.view import View
+from typing import NotRequired, TypedDict
 
 RECENT = 20
 RUNS = 12
@@ -428,22 +422,6 @@ State = (
     Vessel | PastFill | Run | Wish | Instrument | Bottling | Named | Removal | Yields | Finding | PhoneClock | Round
 )  # fmt: skip
 Body = Mapping[str, object]  # any state, where nobody looks into it
-
-
-def vessel(view: View, mark: str) -> Vessel:
-    """Return the vessel's state before this entry, or an empty one."""
-    return view.get(vessel_key(mark)) or EMPTY_VESSEL
-
-
-def remember(state: Vessel, read: Read, view: View) -> Vessel:
-    """Return the vessel's state with this entry among its recent ones."""
-    entry, kind = read.entry, read.kind.name
-    line: Line = {
-        "entry": entry["id"], "at": view.at, "person": entry["person"], "device": entry["device"],
-        "seq": entry["seq"], "values": dict(read.values), "figures": dict(read.figures),
-    }  # fmt: skip
-    lines = [*state["recent"].get(kind, []), line][-RECENT:]
-    return {**state, "recent": {**state["recent"], kind: lines}}
 
 
 def figure_in(values: Mapping[str, Value], name: str) -> float | None:

@@ -31,6 +31,7 @@ from webapp.kinds.key import (
     vessel_key,
 )
 from webapp.kinds.read import Read
+from webapp.kinds.remember import remember
 from webapp.kinds.spec import Effect, Flow
 from webapp.kinds.spirits import class_of, mixed_pct
 from webapp.kinds.state import (
@@ -45,7 +46,6 @@ from webapp.kinds.state import (
     Stock,
     Vessel,
     VesselChanges,
-    remember,
 )
 from webapp.kinds.view import View
 from webapp.trade.alcoholometry import litres_from_mass, mass_from_litres

@@ -7,8 +7,9 @@ from typing import TypedDict
 
 from webapp.kinds.key import Key, run_key, vessel_key, wish_key
 from webapp.kinds.read import Read
+from webapp.kinds.remember import remember, vessel
 from webapp.kinds.spec import NOTHING, Effect
-from webapp.kinds.state import BestRun, CutPlan, State, Vessel, Wish, remember, vessel
+from webapp.kinds.state import BestRun, CutPlan, State, Vessel, Wish
 from webapp.kinds.view import View
 
 ANY_STILL = "*"

@@ -19,8 +19,9 @@ from webapp.kinds.key import (
     vessel_key,
 )
 from webapp.kinds.read import Read
+from webapp.kinds.remember import remember, vessel
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import NO_FILL, READINGS, RUNS, Fraction, Run, RunLine, State, Vessel, remember, vessel
+from webapp.kinds.state import NO_FILL, READINGS, RUNS, Fraction, Run, RunLine, State, Vessel
 from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
 from webapp.kinds.view import View
 from webapp.trade.still import vapour_offset_c
