@@ -308,7 +308,7 @@ class Posting:
         spirit, declared_pct = self._declared
         held = self.held(name_in(source)) if is_vessel(source) else None
         of = held or (self.state(source) if is_run(source) else None)
-        words = f"{spirit} {of['what'] or ''} {of['material'] or ''}" if of else f"{spirit}  "
+        words = f"{spirit} {of.get('what') or ''} {of.get('material') or ''}" if of else f"{spirit}  "
         return class_of(words, declared_pct or (held.get("distilled_pct") if held else None))
 
     def _mix_distilled(self, source: Key, target: Key, amount: Amount, reason: str) -> None:
