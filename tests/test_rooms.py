@@ -48,7 +48,7 @@ MAY = {
     "desk": {ROOT, "access", "keeping", "labels", *_BOOK},
     "demo": {ROOT, *_BOOK},
     "group": {ROOT, "access", "desk", "floor", "serving", *_BOOK},
-}  # fmt: skip
+}
 # What a room may not import besides, from outside the program.
 WITHOUT = {
     "trade": ("flask", "sqlite3", "sqlite_utils", "wtforms", "marshmallow"),

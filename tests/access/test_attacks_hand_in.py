@@ -21,7 +21,7 @@ def entry(**changed):
         "id": str(uuid.uuid4()), "kind": "shift_note", "kind_version": 1, "mark": F1, "mark_by": "typed",
         "read_at": NOW, "typed_at": NOW, "person": "WK", "role": "hand", "device": "d-honest", "seq": 1,
         "values": {"text": {"raw": "All quiet."}},
-    }  # fmt: skip
+    }
     return made | changed
 
 
@@ -76,7 +76,7 @@ def test_nobody_hands_in_as_the_desk(phone, sign_in, book):
     made = intake.enter_page_entry(
         book, kind="shift_note", mark=F1, values={"text": {"raw": "From the desk."}}, person="OL", role="",
         read_at=NOW, now=datetime.now(UTC),
-    )  # fmt: skip
+    )
     assert made["settled"] in ("entered", "queried")
 
 

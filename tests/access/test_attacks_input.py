@@ -19,7 +19,7 @@ HUGE = "9" * 25
         "=1+1", "+1+1", "-1+1", "@SUM(A1)", "\t=1+1", "\r=1+1", "\n=1+1", " =1+1", "\u00a0=1", "\uff1d1+1", "ok;=1+1",
         'ok"; "=1+1', "ok\n=1+1", "ok;\t@x", "'=1", '"=1',
     ],
-)  # fmt: skip
+)
 def test_no_cell_of_a_csv_is_a_formula(formula):
     """Defends: whoever opens an export. With a decimal comma office programs cut lines at semicolons too."""
     cell = as_data.cell(formula)
@@ -41,7 +41,7 @@ def test_an_export_of_the_desk_carries_no_formula(app, sign_in, phone):
         "id": str(uuid.uuid4()), "kind": "shift_note", "kind_version": 1, "mark": make_mark("F1"), "read_at": now,
         "typed_at": now, "person": "=1+1", "role": "@x", "device": "d-1", "seq": 1, "remark": "fine;=cmd|'/c calc'!A0",
         "values": {"text": {"raw": "=HYPERLINK(1)"}}, "reason": "+1+1",
-    }  # fmt: skip
+    }
     sent = phone[0].post("/api/hand-in", json={"now": now, "device": "d-1", "entries": [entry]}).json
     assert sent["results"][0]["settled"] in ("entered", "queried"), sent
     text = sign_in("WK").get("/desk/entries.csv?kind=shift_note").text.lstrip("\ufeff")
@@ -56,7 +56,7 @@ def test_an_export_of_the_desk_carries_no_formula(app, sign_in, phone):
         f"/desk/entries?before={HUGE}", f"/desk/vessels?start={HUGE}", "/desk/entries?before=-1",
         "/desk/entries?mark=%00%ff", "/desk/entries/%00", "/desk/vessels?q=%ED%A0%80",
     ],
-)  # fmt: skip
+)
 def test_odd_addresses_of_the_desk_do_not_crash_it(sign_in, path):
     assert sign_in("OL").get(path).status_code in (200, 404)
 
@@ -68,7 +68,7 @@ def test_odd_addresses_of_the_desk_do_not_crash_it(sign_in, path):
         "/data/../session.key", "/data/..%2fsession.key", "/data/book.sqlite", "/shell/../base", "/shell/log/..%2f..",
         "/pack/..%2f..", "/desk/entries.csv/../../session.key",
     ],
-)  # fmt: skip
+)
 def test_no_path_leads_out_of_the_served_folders(sign_in, path):
     assert sign_in("OL").get(path).status_code in (302, 308, 404)
 
@@ -119,7 +119,7 @@ DEEP = "[" * 100_000
         DEEP, '{"a":' * 20_000 + "1" + "}" * 20_000, '{"now":1,"now":2}', "NaN", "1e999", "", "null", "[]", "9" * 5000,
         '{"now":"2025-09-24T12:00:00Z","device":"\\ud800","entries":[]}',
     ],
-)  # fmt: skip
+)
 def test_a_malformed_body_is_refused_with_a_sentence(phone, body):
     answer = phone[0].post("/api/hand-in", data=body, content_type="application/json")
     assert answer.status_code in (400, 413, 422)

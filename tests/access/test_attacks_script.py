@@ -43,7 +43,7 @@ def test_no_typed_text_becomes_script_on_any_page_of_the_server(app, sign_in, ph
         "id": str(uuid.uuid4()), "kind": "shift_note", "kind_version": 1, "mark": F1, "read_at": now, "typed_at": now,
         "person": text, "role": text, "seen_by": text, "device": text, "seq": 1, "remark": EVIL, "reason": EVIL,
         "values": {"text": {"raw": EVIL, "unit": text[:24], "instrument": text}},
-    }  # fmt: skip
+    }
     note = entry | {"id": str(uuid.uuid4()), "seq": 2, "amends": entry["id"]}
     sent = phone[0].post("/api/hand-in", json={"now": now, "device": text, "entries": [entry, note]}).json
     assert {one["settled"] for one in sent["results"]} <= {"entered", "queried"}, sent
@@ -75,7 +75,7 @@ def test_a_unit_that_is_none_does_not_stop_the_cards(phone, sign_in):
     entry = {
         "id": str(uuid.uuid4()), "kind": "shift_note", "kind_version": 1, "mark": F1, "read_at": now, "typed_at": now,
         "person": "WK", "device": "d-1", "seq": 1, "values": {"text": {"raw": "Quiet.", "unit": "furlong"}},
-    }  # fmt: skip
+    }
     assert phone[0].post("/api/hand-in", json={"now": now, "device": "d-1", "entries": [entry]}).status_code == 200
     assert phone[0].get("/api/cards").status_code == 200
     assert sign_in("OL").get("/desk/entries").status_code == 200

@@ -172,7 +172,7 @@ def test_no_trick_of_writing_leads_to_another_site(app, target):
         {"Sec-Fetch-Site": "cross-site"}, {"Sec-Fetch-Site": "same-site"}, {"Origin": "null"}, {"Origin": ""},
         {"Origin": "https://localhost"}, {"Origin": "http://localhost:81"}, {"Origin": "http://localhost.elsewhere.example"},
     ],
-)  # fmt: skip
+)
 def test_every_write_refuses_other_origins_even_with_the_token(app, sign_in, headers):
     """Defends: every form and the API against another site that has come by a token."""
     client = sign_in("OL")

@@ -28,7 +28,7 @@ HOSTILE = st.sampled_from(
     ["", " ", "-0", "1e999", "NaN", "∞", "0x1F", "1,031.5", "９９", "'; DROP TABLE entries; --",
      "<script>alert(1)</script>", "\u202egnp.exe", "🍐" * 40, "a" * 5000, "\x00", "../../etc/passwd", "=1+1", "9" * 400,
      "2025-02-30T08:05:00Z"]
-)  # fmt: skip
+)
 LEAVES = st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=20) | HOSTILE
 KEYS = HOSTILE | st.text(max_size=8)
 TREES = st.recursive(LEAVES, lambda inner: st.lists(inner, max_size=4) | st.dictionaries(KEYS, inner, max_size=4))
@@ -59,7 +59,7 @@ def sound(kind: Any, seq: int) -> dict[str, Any]:
         "id": str(uuid.uuid4()), "kind": kind.name, "kind_version": kind.version, "mark": mark, "mark_by": "typed",
         "read_at": at, "typed_at": at, "person": "NS", "role": "", "seen_by": "", "device": "d-fuzz", "seq": seq,
         "values": values, "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
-    }  # fmt: skip
+    }
 
 
 def places(tree: Any, way: tuple[Any, ...] = ()) -> Iterator[tuple[Any, ...]]:

@@ -11,7 +11,7 @@ OPEN = {
     "access.trust_profile",
     # Leads on to the guarded list.
     "desk.queries",
-}  # fmt: skip
+}
 # The floor's shells and files carry no data of the book; what they show comes from the phone's own store, filled by
 # the guarded API. Those that the server fills in ask first whether somebody is signed in. Both are looked at below.
 OPEN_FLOOR = {
@@ -19,7 +19,7 @@ OPEN_FLOOR = {
     "floor.label_run", "floor.log", "floor.log_without_mark", "shipping.manifest", "floor.more", "floor.run",
     "floor.scan", "shipping.script", "floor.session", "shipping.shell", "floor.slate", "shipping.style", "floor.today",
     "floor.vessel", "floor.who", "shipping.whole", "shipping.worker",
-}  # fmt: skip
+}
 EVERYBODY = ["stranger", "phone", "phone shut out", "floor", "distiller", "office"]
 RANK = {"floor": 1, "distiller": 2, "office": 3}
 CODES = {"floor": "WK", "distiller": "IM", "office": "OL"}
@@ -160,7 +160,7 @@ def test_errors_under_the_api_have_one_shape(app, phone):
         client.post("/api/hand-in", data="{", content_type="application/json"),
         client.post("/api/hand-in", data="x" * 600_000, content_type="application/json"),
         client.get("/api/cards?since=-1"), client.get("/api/cards?since=abc"),
-    ]  # fmt: skip
+    ]
     for answer in tries:
         body = answer.json
         assert answer.status_code >= 400 and set(body) == {"marker", "ok", "error", "problems", "status"}, answer.text

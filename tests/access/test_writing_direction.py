@@ -24,7 +24,7 @@ OVERRIDE, POP, FSI, PDI = "\u202e", "\u202c", "\u2068", "\u2069"
         (f"{FSI}never closed", f"{FSI}{FSI}never closed{PDI}{PDI}"),
         ("\u05e9\u05d6\u05d9\u05e3", f"{FSI}\u05e9\u05d6\u05d9\u05e3{PDI}"),
     ],
-)  # fmt: skip
+)
 def test_a_text_turns_only_itself(typed, shown):
     """By the rules of Unicode's UAX #9: an isolate ends at its own PDI, and closes embeddings left open in it (X6a)."""
     assert isolate(typed) == shown
@@ -41,7 +41,7 @@ def test_cards_close_off_what_they_show_and_leave_names_that_are_looked_up():
     closed = f"{FSI}{OVERRIDE}{PDI}"
     assert isolate_shown(card) == {
         "title": closed, "holds": {"name": OVERRIDE, "lot": OVERRIDE}, "queries": [{"words": closed}],
-    }  # fmt: skip
+    }
 
 
 def test_pages_and_cards_show_a_remark_closed_off_and_the_record_keeps_it(app, sign_in, phone):
@@ -52,7 +52,7 @@ def test_pages_and_cards_show_a_remark_closed_off_and_the_record_keeps_it(app, s
     entry = {
         "id": str(uuid.uuid4()), "kind": "shift_note", "kind_version": 1, "mark": F1, "read_at": now, "typed_at": now,
         "person": "WK", "device": "d-1", "seq": 1, "remark": remark, "values": {"text": {"raw": remark}},
-    }  # fmt: skip
+    }
     sent = phone[0].post("/api/hand-in", json={"now": now, "device": "d-1", "entries": [entry]}).json
     assert sent["results"][0]["settled"] in ("entered", "queried")
     client = sign_in("OL")
@@ -76,7 +76,7 @@ def test_amending_gives_back_a_remark_to_the_letter(app, sign_in, phone):
     entry = {
         "id": str(uuid.uuid4()), "kind": "shift_note", "kind_version": 1, "mark": F1, "read_at": now, "typed_at": now,
         "person": "WK", "device": "d-1", "seq": 1, "remark": remark, "values": {"text": {"raw": "Quiet."}},
-    }  # fmt: skip
+    }
     phone[0].post("/api/hand-in", json={"now": now, "device": "d-1", "entries": [entry]})
     page = sign_in("OL").get(f"/desk/entries/{entry['id']}/amend").text
     box = page[page.index('name="remark"') :]

@@ -35,7 +35,7 @@ def world(tmp_path_factory):
         spirit=("pear spirit", ""), to_account=("storage", ""), declared_volume=("100", "L"),
         declared_strength=("60", "pct_vol"), volume=("100", "L"), temp=("20", "degC"), strength=("60", "pct_vol"),
         seals=("yes", ""),
-    )  # fmt: skip
+    )
     yield app, {"/api": f"cellarslate_device={secret}", "/desk": f"cellarslate={session_of(app)}"}
     book.close()
 
@@ -45,7 +45,7 @@ def log(book, kind, name, **values):
     result = intake.enter_page_entry(
         book, kind=kind, mark=make_mark(name), person="OL", role="", now=datetime.now(UTC), read_at=READ_AT,
         values={field: {"raw": raw, "unit": unit} for field, (raw, unit) in values.items()},
-    )  # fmt: skip
+    )
     assert result["settled"] in ("entered", "queried"), result
 
 

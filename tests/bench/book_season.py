@@ -51,7 +51,7 @@ def entries(marks: dict[str, list[str]], start: datetime, step_s: float, seed: i
             "kind": kind, "kind_version": 1, "mark": mark, "mark_by": "scanned", "read_at": at, "typed_at": at,
             "person": "NS", "role": "cellar hand", "seen_by": "", "device": phone, "seq": seqs[phone], "values": values,
             "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
-        }  # fmt: skip
+        }
 
 
 def _one(
@@ -67,16 +67,16 @@ def _one(
                 "gross": {"raw": "1250", "unit": "kg"}, "tare": {"raw": "60", "unit": "kg"},
                 "material": {"raw": "plum"}, "grower_lot": {"raw": "G4"},
                 "temp": {"raw": "12", "unit": "degC"}, "rot": {"raw": "1", "unit": "pct"},
-            }  # fmt: skip
+            }
         if gravity[mark] == EMPTY:
             return "charge", chance.choice(marks["still"]), {
                 "from_vessel": {"raw": mark}, "wash": {"raw": "900", "unit": "L"},
                 "wash_strength": {"raw": "6.1", "unit": "pct_vol"},
-            }  # fmt: skip
+            }
         return "ferment_reading", mark, {
             "temp": {"raw": f"{chance.uniform(14, 18):.1f}", "unit": "degC", "instrument": "TH-2"},
             "gravity": {"raw": f"{gravity[mark]:.3f}", "unit": "SG"},
-        }  # fmt: skip
+        }
     glass = {"raw": f"{chance.uniform(50, 80):.1f}", "unit": "pct_glass"}
     temp = {"raw": f"{chance.uniform(10, 18):.1f}", "unit": "degC"}
     if dice < 0.8:
@@ -87,4 +87,4 @@ def _one(
     gross = {"raw": f"{chance.uniform(200, 240):.1f}", "unit": "kg"}
     return "cask_regauge", chance.choice(marks["cask"]), {
         "gross": gross, "glass": glass, "temp": temp, "condition": {"raw": "tight"},
-    }  # fmt: skip
+    }

@@ -80,7 +80,7 @@ def machine() -> dict[str, Any]:
     return {
         "system": platform.platform(), "processors": os.cpu_count(), "python": platform.python_version(),
         "sqlite": sqlite3.sqlite_version, "load": round(os.getloadavg()[0], 2),
-    }  # fmt: skip
+    }
 
 
 def _earlier() -> dict[str, float]:

@@ -90,7 +90,7 @@ def test_hand_in_of_ten_thousand(tmp_path: Path, measured: Measured) -> None:
 
 def test_one_more_entry_and_a_late_day_as_the_book_grows(tmp_path: Path, measured: Measured) -> None:
     print(f"\n{'entries':>9} {'one more, ms':>13} {'ratio':>6} {'processor ms':>13} {'ratio':>6} {'500 late, s':>12} "
-          f"{'processor s':>12} {'file, MB':>9}")  # fmt: skip
+          f"{'processor s':>12} {'file, MB':>9}")
     first: tuple[float, float] | None = None
     with open_book(tmp_path / "book.db") as book:
         marks = fill_house(book)
@@ -114,4 +114,4 @@ def test_one_more_entry_and_a_late_day_as_the_book_grows(tmp_path: Path, measure
             measured.add(room, "500 entries a day late", late_wall, "s", at_most=2.0)
             size += 540
             print(f"{size - 540:9} {wall:13.2f} {wall / first[0]:6.2f} {cpu:13.2f} {cpu / first[1]:6.2f} "
-                  f"{late_wall:12.2f} {late_cpu:12.2f} {book.path.stat().st_size / 1e6:9.1f}")  # fmt: skip
+                  f"{late_wall:12.2f} {late_cpu:12.2f} {book.path.stat().st_size / 1e6:9.1f}")

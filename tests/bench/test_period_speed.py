@@ -29,7 +29,7 @@ SORTS = (
     ("v:b", "v:c", "storage", "processing", "dump", ""), ("v:c", "b:x", "processing", "finished", "5 bottles", ""),
     ("b:x", "out:removed", "finished", "", "tax_paid", ""), ("v:a", "out:stillage", "production", "", "stillage", ""),
     ("v:a", "v:d", "production", "production", "move", ""),
-)  # fmt: skip
+)
 
 
 def flows() -> Iterator[tuple[Any, ...]]:

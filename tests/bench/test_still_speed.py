@@ -76,7 +76,7 @@ def _row(table: Table, name: str, tried: list[Tried]) -> None:
         name, f"{len(due)} of {len(tried)}", f"{statistics.median(offs):.1f}", f"{offs[int(len(offs) * 0.9)]:.1f}",
         f"{statistics.mean(one.off_min for one in due):+.1f}", f"{statistics.mean(one.within for one in due):.0%}",
         f"{statistics.mean(one.width_min for one in due):.0f}",
-    )  # fmt: skip
+    )
 
 
 def _table(title: str) -> Table:

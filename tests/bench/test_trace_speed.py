@@ -181,7 +181,7 @@ def test_a_trace_as_the_book_grows(tmp_path: Path, measured: Measured) -> None:
             rest = traced(book, keys[3]).origin.leaves.get("x:", 0.0)
             shown = " ".join(f"{wall:7.0f} /{cpu:6.0f}" for wall, cpu in [*times, max(looks)])
             print(f"{writer.number:9} {len(back.nodes):6} {len(on.spread.bottled):10} {shown}"
-                  f"   {rest:.0%} of the endless tank is too far back for the page")  # fmt: skip
+                  f"   {rest:.0%} of the endless tank is too far back for the page")
             slowest = max(wall for wall, _ in [*times, *looks])
             measured.add(f"book of {size:,} entries", "slowest trace or search", slowest, "ms", at_most=1000)
             # By the processor: the machine may be busy with other things.

@@ -53,7 +53,7 @@ def values_of(**given: Any) -> dict[str, dict[str, str]]:
 def entry(
     kind: str, mark: str = "", read_at: datetime | str = NOW - timedelta(hours=4), *, device: str = "d-one",
     seq: int = 1, values: dict[str, Any] | None = None, typed_at: datetime | str | None = None, **more: Any,
-) -> dict[str, Any]:  # fmt: skip
+) -> dict[str, Any]:
     """An entry as handed in; fields of the kind by name (`temp="14.6 degC"`)."""
     top = {k: more.pop(k) for k in ("id", "person", "amends", "remark", "as_read", "kind_version") if k in more}
     because = more.pop("because", "")
@@ -65,7 +65,7 @@ def entry(
         "person": "NS", "role": "cellar hand", "seen_by": "", "device": device, "seq": seq,
         "values": values if values is not None else values_of(**more), "as_read": [], "looked_again": [], "remark": "",
         "amends": None, "reason": because,
-    } | top  # fmt: skip
+    } | top
 
 
 def reading(mark: str = F1, gravity: str = "1.050", temp: str = "15.0", **more: Any) -> dict[str, Any]:
@@ -78,7 +78,7 @@ def fruit(mark: str = F1, gross: str = "900", **more: Any) -> dict[str, Any]:
     return entry(
         "fruit_intake", mark, **more, gross=f"{gross} kg", tare="60 kg", material="plum", grower_lot="G4",
         temp="14 degC", rot="1 pct", batch="B-25-01",
-    )  # fmt: skip
+    )
 
 
 def gauge(mark: str = T1, volume: str = "400", strength: str = "62.0", **more: Any) -> dict[str, Any]:
@@ -91,7 +91,7 @@ def charge(still: str = S1, source: str = F1, **more: Any) -> dict[str, Any]:
     return entry(
         "charge", still, **more, from_vessel=source, wash="450 L", wash_strength="6.0 pct_vol", heads_to=R1,
         hearts_to=R2, tails_to=R3,
-    )  # fmt: skip
+    )
 
 
 def answer(about: str, verdict: str = "stands", query: str = "", **more: Any) -> dict[str, Any]:

@@ -41,7 +41,7 @@ DOES = (*["says"] * 39, *["answers"] * 5, *["amends"] * 6)
 ABOUT = (0, 1, 2, 3, 4, 6, 8, 11, 15, 20, 26, 33, 45)
 VERDICTS = ("stands", "stands", "struck")
 QUERIES = ("", "", "ferment_gravity_rose", "unusual", "impossible:gravity", "place_differs", "places_swapped",
-           "stock_short", "from_nothing", "over_capacity")  # fmt: skip
+           "stock_short", "from_nothing", "over_capacity")
 LOTS = ("L-1", "L-2", "L-3", "L-4", "L-5", "L-6")
 POSSIBLE = {"glass": "62.0 pct_glass", "temp": "12 degC"}
 
@@ -137,7 +137,7 @@ def _ferment(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 def _second_run(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     feints = chance.choice(({}, {"feints": "40 L", "feints_strength": "30 pct_vol", "feints_from": R2}))
     return entry("charge", S1, from_vessel=chance.choice((R1, F2)), wash=f"{chance.choice((20, 40))} L",
-                 wash_strength="30 pct_vol", heads_to=R1, **feints, **more)  # fmt: skip
+                 wash_strength="30 pct_vol", heads_to=R1, **feints, **more)
 
 
 def _run_reading(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -154,17 +154,17 @@ def _fraction(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("fraction_gauge", chance.choice((R1, R2)), still=S1, volume="40 L", temp="18 degC",
                  fraction=chance.choice(("hearts", "heads", "stillage")),
                  strength=f"{chance.randrange(60, 75)} pct_vol",
-                 goes_to=chance.choice(("stays", "stays", "drain")), **remnant, **more)  # fmt: skip
+                 goes_to=chance.choice(("stays", "stays", "drain")), **remnant, **more)
 
 
 def _closed(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("ferment_closed", chance.choice((F1, F2)), final_gravity="1.010 SG",
-                 volume=f"{chance.choice((460, 800))} L", wash_strength="5.5 pct_vol", **more)  # fmt: skip
+                 volume=f"{chance.choice((460, 800))} L", wash_strength="5.5 pct_vol", **more)
 
 
 def _regauge(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("cask_regauge", chance.choice((C1, C2)), gross=f"{chance.randrange(60, 240)} kg", **POSSIBLE,
-                 condition=chance.choice(("tight", "leaking")), **more)  # fmt: skip
+                 condition=chance.choice(("tight", "leaking")), **more)
 
 
 def _move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -173,14 +173,14 @@ def _move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("account_move", chance.choice((R1, R2, T1)), serial="1", from_account=chance.choice(names),
                  to_account=chance.choice((*names, "removed")), purpose="deposit", spirit="plum",
                  distilling_strength="70 pct_vol", volume=f"{chance.choice((5, 40, 300))} L", temp="18 degC",
-                 strength="66 pct_vol", **to, **more)  # fmt: skip
+                 strength="66 pct_vol", **to, **more)
 
 
 def _fill(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("cask_fill", chance.choice((C1, C2)), from_vessel=chance.choice((T1, R2)), lot="L-01", tare="46 kg",
                  gross=f"{chance.choice((110, 150, 240))} kg", use="new", soaked="yes",
                  place=chance.choice(("A1", "A2")),
-                 **POSSIBLE, **more)  # fmt: skip
+                 **POSSIBLE, **more)
 
 
 def _cask_move(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -196,7 +196,7 @@ def _top_up(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 
 def _sample(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("sample", chance.choice((C1, T1, F1, R2)), size="100 mL", number="2 count", purpose="analysis",
-                 went=chance.choice(("destroyed", "returned")), **more)  # fmt: skip
+                 went=chance.choice(("destroyed", "returned")), **more)
 
 
 def _taste(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -208,18 +208,18 @@ def _loss(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     proved = {"volume": "8 L", "strength": "70 pct_vol"}
     much = chance.choice(({"whole": "yes"}, {"volume": "8 L"}, {"net_weight": "3 kg"}, proved))
     return entry("loss", chance.choice((F1, S1, R2, T1, C1)), cause=chance.choice(("leak", "spill", "missing")),
-                 found="NS told JK", done="pumped", **much, **more)  # fmt: skip
+                 found="NS told JK", done="pumped", **much, **more)
 
 
 def _dump(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("dump", chance.choice((C1, C2)), gross=f"{chance.choice((140, 200))} kg",
-                 empty=f"{chance.choice((44, 51))} kg", to_vessel=T1, **POSSIBLE, **more)  # fmt: skip
+                 empty=f"{chance.choice((44, 51))} kg", to_vessel=T1, **POSSIBLE, **more)
 
 
 def _vat_plan(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     draws = chance.choice((f"{C1} 90.5; {C2} 80", f"{C2} 900", "some of everything"))
     return entry("vat_plan", T1, name="K-26-04", draws=draws, water="30 kg", target="45 pct_vol", volume="200 L",
-                 **more)  # fmt: skip
+                 **more)
 
 
 def _reduce(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -232,25 +232,25 @@ def _filter(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("chill_filter", T1, temp="-2 degC", sheets="K100", volume_before="300 L",
                  strength_before="45.0 pct_vol",
                  volume_after=f"{chance.choice((298, 301))} L", strength_after="44.9 pct_vol", **to,
-                 **more)  # fmt: skip
+                 **more)
 
 
 def _bottling_gauge(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     solids = chance.choice(({}, {"obscuration": "0.5 g_100mL"}))
     return entry("bottling_gauge", T1, batch="K-26-03", volume=f"{chance.choice((200, 285))} L", temp="17 degC",
-                 strength="45.0 pct_vol", label_strength="45 pct_vol", **solids, **more)  # fmt: skip
+                 strength="45.0 pct_vol", label_strength="45 pct_vol", **solids, **more)
 
 
 def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("bottle_check", T1, line="1", tested="6 count", fill_found=f"{chance.choice((99.4, 100.2))} pct",
-                 strength_found="45 pct_vol", labels_right="yes", **more)  # fmt: skip
+                 strength_found="45 pct_vol", labels_right="yes", **more)
 
 
 def _bottling_close(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("bottling_close", T1, filled=f"{chance.choice((300, 560))} count", broken="2 count",
                  per_case="6 count",
                  bottle_size="0.5 L", lot_mark=chance.choice(LOTS), case_from="1", case_to="93", loss="1 L",
-                 tank_empty=chance.choice(("yes", "no")), **more)  # fmt: skip
+                 tank_empty=chance.choice(("yes", "no")), **more)
 
 
 def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -258,7 +258,7 @@ def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("receipt", chance.choice((T1, T2, C1)), consignor="Hollow Hill", document="T-7", purpose="in_bond",
                  spirit=chance.choice(("plum", "rye")), to_account=chance.choice(("storage", "processing")),
                  declared_strength="62 pct_vol", volume=f"{chance.choice((97, 100, 101))} L", temp="20 degC",
-                 strength="62 pct_vol", seals=chance.choice(("yes", "no")), **declared, **more)  # fmt: skip
+                 strength="62 pct_vol", seals=chance.choice(("yes", "no")), **declared, **more)
 
 
 def _goods_receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -266,7 +266,7 @@ def _goods_receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any
     return entry("goods_receipt", consignor="Hollow Hill", document="T-8", batch=chance.choice(("K-26-03", *LOTS)),
                  spirit="plum", strength="45 pct_vol", bottle_size="0.5 L", per_case="6 count",
                  cases=f"{chance.choice((20, 60))} count", seals=chance.choice(("yes", "no")), **short,
-                 **more)  # fmt: skip
+                 **more)
 
 
 def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -275,7 +275,7 @@ def _dispatch(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     cases = chance.choice(({}, {"case_from": "1", "case_to": "20"}, {"case_from": "15", "case_to": "34"}))
     return entry("dispatch", batch=chance.choice(("K-26-03", "l-1 ", *LOTS)), why=why, document="D-1",
                  to_whom="Corner shop", to_vessel=T2, **{"cases": "20 count"} if cases else {"bottles": "7 count"},
-                 **cases, **more)  # fmt: skip
+                 **cases, **more)
 
 
 def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -286,7 +286,7 @@ def _bottled_count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any
 def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     if chance.random() < 0.3:
         return entry("stock_count", T1, found="here", volume=f"{chance.choice((100, 290))} L", temp="15 degC",
-                     strength="45 pct_vol", signed="NS", **more)  # fmt: skip
+                     strength="45 pct_vol", signed="NS", **more)
     found = chance.choice(("here", "here", "here", "nothing"))
     return entry("stock_count", chance.choice((C1, C2)), found=found, place=chance.choice(("A1", "A2")),
                  signed="NS", **more)
@@ -295,13 +295,13 @@ def _count(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
 def _instrument(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     result = chance.choice(("good", "failed"))
     return entry("instrument_check", instrument="TH-2", against="ice", expected="0 plain", found="0.9 plain",
-                 correction=f"{chance.choice(('0', '-0.9'))} plain", result=result, in_use="yes", **more)  # fmt: skip
+                 correction=f"{chance.choice(('0', '-0.9'))} plain", result=result, in_use="yes", **more)
 
 
 def _destroy(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return entry("destruction", chance.choice((R1, T1)), what="heads", volume=f"{chance.choice((5, 40))} L",
                  temp="20 degC", strength="70 pct_vol", place="yard", manner="poured out", withdrawn="no",
-                 watched_by="JK", **more)  # fmt: skip
+                 watched_by="JK", **more)
 
 
 def _stranger(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -353,4 +353,4 @@ MAKERS: dict[str, Any] = {
                                            hearts_to=f"{chance.choice((56, 58))} pct_vol", **more),
     "best_run": lambda chance, more: entry("best_run", S1, run="R-9", **more),
     "stranger": _stranger,
-}  # fmt: skip
+}

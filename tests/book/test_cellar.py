@@ -27,13 +27,13 @@ def hand(book: Book, *entries: dict) -> None:
 
 def opened(mark: str, net: float, seq: int) -> dict:
     return entry("gauge", mark, FILLED, seq=seq, net_weight=f"{net} kg", strength="61 pct_vol", temp="12 degC",
-                 purpose="opening", what="plum")  # fmt: skip
+                 purpose="opening", what="plum")
 
 
 def regauge(mark: str, years: float, gross: float, strength: float, seq: int) -> dict:
     at = FILLED + timedelta(days=round(years * 365.25))
     return entry("cask_regauge", mark, at, seq=seq, gross=f"{gross} kg", strength=f"{strength} pct_vol",
-                 temp="12 degC", condition="tight")  # fmt: skip
+                 temp="12 degC", condition="tight")
 
 
 def lpa(net: float, strength: float) -> float:
@@ -42,11 +42,11 @@ def lpa(net: float, strength: float) -> float:
 
 def test_a_casks_gauges_rates_and_sample(book: Book) -> None:
     sample = entry("sample", C1, FILLED + timedelta(days=400), seq=3, size="100 mL", number="5 count",
-                   purpose="tasting", went="destroyed")  # fmt: skip
+                   purpose="tasting", went="destroyed")
     hand(book, opened(C1, 160, 1), regauge(C1, 1, 201.0, 60.5, 2), sample, regauge(C1, 2, 197.0, 60.0, 4))
     cask = next(one for one in casks.casks(book) if one.row["mark"] == C1)
     assert [round(one["lpa"], 2) for one in cask.gauges] == pytest.approx(
-        [lpa(160, 61), lpa(156, 60.5), lpa(152, 60)], abs=0.02)  # fmt: skip
+        [lpa(160, 61), lpa(156, 60.5), lpa(152, 60)], abs=0.02)
     drawn = 0.5 * 0.605
     assert cask.gauges[2]["drawn_l"] == pytest.approx(drawn, abs=0.005)
     then, now = lpa(156, 60.5), lpa(152, 60)
@@ -70,7 +70,7 @@ def test_a_leak_stands_out_among_casks_like_it(book: Book) -> None:
 
 def test_scores_go_with_the_fill(book: Book) -> None:
     note = entry("tasting_note", C1, FILLED + timedelta(days=200), seq=2, nose_score="7 count", mouth_score="8 count",
-                 wood_score="6 count", fault_score="0 count", reduced_to="23 pct_vol", decision="hold")  # fmt: skip
+                 wood_score="6 count", fault_score="0 count", reduced_to="23 pct_vol", decision="hold")
     note["values"] |= {"words": {"raw": "plum stone"}, "house_scores": {"raw": "fruit 7; depth 5"}}
     hand(book, opened(C1, 160, 1), note)
     cask = next(one for one in casks.casks(book) if one.row["mark"] == C1)
@@ -87,10 +87,10 @@ def test_places_in_the_order_of_a_walk() -> None:
 def a_ferment(book: Book) -> str:
     fall = ("1.064", "1.059", "1.049", "1.0325", "1.019", "1.0135", "1.0115")
     entries = [entry("fruit_intake", F1, SET, seq=1, gross="1600 kg", tare="60 kg", material="plum", grower_lot="G4",
-                     temp="14 degC", rot="1 pct", batch="B-1", sugar="16 Bx")]  # fmt: skip
+                     temp="14 degC", rot="1 pct", batch="B-1", sugar="16 Bx")]
     for n, (day, gravity) in enumerate(zip((0, 2, 4, 6, 8, 10, 12), fall, strict=True)):
         entries.append(entry("ferment_reading", F1, SET + timedelta(days=day, hours=3), seq=2 + n,
-                             gravity=f"{gravity} SG", temp="16 degC"))  # fmt: skip
+                             gravity=f"{gravity} SG", temp="16 degC"))
     hand(book, *entries)
     return str(book.one("SELECT id FROM fills WHERE mark = ?", (F1,))["id"])
 
@@ -120,7 +120,7 @@ def test_counts_of_one_alcohol_side_by_side(book: Book) -> None:
                 volume=f"{litres} L", strength=f"{strength} pct_vol", temp="20 degC", goes_to="stays")
           for n, (name, mark, litres, strength) in enumerate((
               ("heads", R1, "1.2", "78"), ("hearts", R2, "28.0", "70"), ("tails", R3, "10.0", "25")))),
-    )  # fmt: skip
+    )
     found = ferments.ferment(book, fill)
     assert found
     counts = {one["key"]: one for one in ferments.counts(book, found)}

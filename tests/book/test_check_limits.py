@@ -15,9 +15,9 @@ from webapp.book.record.store import Book
 def _short_dip(book: Book) -> str:
     """A tank gauged at 200 L, and hours later dipped 1.5 % short of that; return the second entry."""
     first = entry("gauge", T1, what="plum", volume="200 L", strength="60 pct_vol", temp="20 degC", seq=1,
-                  read_at=NOW - timedelta(hours=9))  # fmt: skip
+                  read_at=NOW - timedelta(hours=9))
     second = entry("gauge", T1, what="plum", volume="197 L", strength="60 pct_vol", temp="20 degC", seq=2,
-                   read_at=NOW - timedelta(hours=1))  # fmt: skip
+                   read_at=NOW - timedelta(hours=1))
     send(book, first, second)
     return str(second["id"])
 

@@ -117,7 +117,7 @@ ARRIVALS = st.lists(st.randoms(use_true_random=False), min_size=2, max_size=2)
 @settings(
     max_examples=12, deadline=None,
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow, HealthCheck.data_too_large],
-)  # fmt: skip
+)
 @given(story=stories(most=50), arrivals=ARRIVALS)
 def test_any_order_of_arrival_gives_the_same_fold(
     tmp_path: Path, story: list[dict[str, Any]], arrivals: list[random.Random]
@@ -168,7 +168,7 @@ def test_the_stories_tell_of_every_kind(tmp_path: Path) -> None:
     assert min(entered.values()) >= 3, entered
     assert {name.split()[0] for name in MAKERS} - {"stranger"} == set(entered)
     wanted = ("stillage", "evaporation", "soakage", "leak", "spill", "sample", "destroyed", "gauge_difference",
-              "filter_loss", "removed", "received", "transit", "overage", "shortage", "not_accounted")  # fmt: skip
+              "filter_loss", "removed", "received", "transit", "overage", "shortage", "not_accounted")
     assert reached >= {f"out:{name}" for name in wanted}, set(wanted) - {name[4:] for name in reached}
 
 

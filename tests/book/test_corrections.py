@@ -25,7 +25,7 @@ def probe(hours: int, add: str, **more: Any) -> dict[str, Any]:
     """TH-2 in ice, so many hours before now."""
     found = str(-float(add) + 0.0)
     return entry("instrument_check", read_at=NOW - hours * HOUR, instrument="TH-2", against="ice", expected="0 plain",
-                 found=f"{found} plain", correction=f"{add} plain", result="good", in_use="yes", **more)  # fmt: skip
+                 found=f"{found} plain", correction=f"{add} plain", result="good", in_use="yes", **more)
 
 
 def warm(hours: int, **more: Any) -> dict[str, Any]:

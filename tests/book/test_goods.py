@@ -25,10 +25,10 @@ def told(book: Book) -> Told:
 def bottle(told: Told, lot: str = "K2603", first: int = 1, **more: Any) -> str:
     """60 cases of 6 half-litre bottles at 45 %: 81 L of pure alcohol."""
     told.say("bottling_gauge", T1, batch="K-26-03", volume="181 L", temp="20 degC", strength="45.0 pct_vol",
-             label_strength="45 pct_vol")  # fmt: skip
+             label_strength="45 pct_vol")
     return told.say("bottling_close", T1, filled="360 count", broken="0 count", bottle_size="0.5 L", per_case="6 count",
                     case_from=str(first), case_to=str(first + 59), lot_mark=lot, loss="1 L", tank_empty="yes",
-                    **more)  # fmt: skip
+                    **more)
 
 
 def out(told: Told, why: str = "tax_paid", **more: Any) -> str:
@@ -128,7 +128,7 @@ def test_two_bottlings_of_one_batch_are_told_apart_by_the_case(told: Told) -> No
     one, two = bottle(told), bottle(told, first=61)
     told.seq += 1
     unclear = entry("dispatch", batch="K-26-03", why="sample", bottles="2 count", read_at=NOW - timedelta(hours=3),
-                    seq=told.seq)  # fmt: skip
+                    seq=told.seq)
     send(told.book, unclear)
     query = for_entry(told.book, unclear["id"])[0]
     assert (query["code"], query["weight"]) == ("unknown_bottling", "stop")
@@ -140,7 +140,7 @@ def test_two_bottlings_of_one_batch_are_told_apart_by_the_case(told: Told) -> No
 def come_in(told: Told, **more: Any) -> str:
     """20 cases of 6 half-litre bottles at 45 % by their papers: 27 L of pure alcohol."""
     said = {"document": "D-7", "batch": "K2603", "spirit": "kirsch", "strength": "45 pct_vol", "bottle_size": "0.5 L",
-            "per_case": "6 count", "cases": "20 count", "case_from": "1", "case_to": "20", "seals": "yes"}  # fmt: skip
+            "per_case": "6 count", "cases": "20 count", "case_from": "1", "case_to": "20", "seals": "yes"}
     return told.say("goods_receipt", **said, consignor="Northhill", **more)
 
 
@@ -150,7 +150,7 @@ def test_cases_from_another_site_are_stock_like_any_other(told: Told) -> None:
     pure, short = pytest.approx(27.0, abs=1e-5), pytest.approx(0.45, abs=1e-4)
     assert [flow[:3] for flow in told.flows(came)] == [
         ("out:received", f"b:{came}", pure), (f"b:{came}", "out:transit", short)
-    ]  # fmt: skip
+    ]
     assert on_hand(told, came) == (118, pytest.approx(26.55, abs=1e-4))
     assert asked(told, came)["goods_short"].startswith("2 of 120 bottles were missing or broken.")
     assert asked(told, out(told, cases="5 count", case_from="1", case_to="5")) == {}
@@ -200,7 +200,7 @@ def receive(told: Told, volume: str, **more: Any) -> str:
     said = {"declared_volume": "1000 L", "declared_strength": "60 pct_vol", "strength": "60 pct_vol", "seals": "yes"}
     return told.say("receipt", T1, consignor="Hollow-Hill", document="T-26-4", purpose="in_bond",
                     spirit="apple brandy", to_account="storage", volume=f"{volume} L", temp="20 degC",
-                    **{**said, **more})  # fmt: skip
+                    **{**said, **more})
 
 
 def test_bulk_comes_in_as_declared_and_the_loss_on_the_way_is_booked(told: Told) -> None:
@@ -208,7 +208,7 @@ def test_bulk_comes_in_as_declared_and_the_loss_on_the_way_is_booked(told: Told)
     got = receive(told, "988")
     assert [flow[:3] for flow in told.flows(got)] == [
         ("out:received", f"v:{T1}", pytest.approx(600.0)), (f"v:{T1}", "out:transit", pytest.approx(7.2)),
-    ]  # fmt: skip
+    ]
     assert told.holds(T1)["lpa_l"] == pytest.approx(592.8)
     assert told.holds(T1)["account"] == "storage"
     assert asked(told, got)["transit_loss"] == (
@@ -245,10 +245,10 @@ def test_what_leaves_production_has_its_class(told: Told) -> None:
     """170 proof is 85 % at 60 degF: hearts of 86 % are above, a mix with weaker ones lies between by pure alcohol."""
     told.say(charge, S1)
     told.say("fraction_gauge", R1, still=S1, fraction="hearts", volume="30 L", temp="20 degC", strength="86 pct_vol",
-             goes_to="stays")  # fmt: skip
+             goes_to="stays")
     assert told.holds(R1)["distilled_pct"] == pytest.approx(86.0, abs=0.01)
     moved = told.say("cask_fill", told_cask(told), from_vessel=R1, lot="L", tare="46 kg", gross="56 kg", use="new",
-                     soaked="yes", place="A1", temp="20 degC", strength="86 pct_vol")  # fmt: skip
+                     soaked="yes", place="A1", temp="20 degC", strength="86 pct_vol")
     row = told.book.one("SELECT sort FROM flows WHERE entry = ? AND target_account = 'storage'", (moved,))
     assert row == {"sort": "brandy over 170 proof"}
     assert month_sums.verify(told.book) == []
@@ -264,7 +264,7 @@ def test_an_amended_removal_changes_the_stock_and_the_sums(told: Told) -> None:
     close = bottle(told)
     left = out(told, cases="20 count", case_from="1", case_to="20")
     told.say("dispatch", batch="K2603", why="tax_paid", cases="10 count", case_from="1", case_to="10", document="D-1",
-             to_whom="Corner shop", amends=left, because="typed twice as many")  # fmt: skip
+             to_whom="Corner shop", amends=left, because="typed twice as many")
     assert on_hand(told, close)[0] == 300
     kept = fold.dump(told.book)
     fold.rebuild(told.book)

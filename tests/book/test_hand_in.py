@@ -97,7 +97,7 @@ def test_a_bad_entry_does_not_hold_up_its_neighbours(book: Book) -> None:
         None, [], "x", 7, {}, {"id": "1"}, {**fruit(), "kind": "no_such"}, {**fruit(), "mark": "F1-9"},
         {**fruit(), "mark": ""}, {**fruit(), "read_at": "yesterday"}, {**fruit(), "seq": 0},
         {**fruit(), "values": {"gross": {"raw": "many", "unit": "kg"}}}, {**fruit(), "kind_version": 99},
-    ]  # fmt: skip
+    ]
     given = send(book, fruit(seq=1), *bad, reading(seq=2))
     assert settled(given) == ["entered", *["refused"] * len(bad), "entered"]
     for result in given["results"][1:-1]:
@@ -147,7 +147,7 @@ def test_any_text_a_person_can_type_is_kept_as_it_came(book: Book, text: str) ->
         {"read_at": "2025-09-24T08:05:00"}, {"amends": "x"}, {"device": None},
     ],
     ids=lambda hurt: next(iter(hurt)),
-)  # fmt: skip
+)
 def test_what_cannot_be_an_entry_is_refused_in_words(book: Book, hurt: dict[str, Any]) -> None:
     if len(str(hurt)) > 1_000_000:
         with pytest.raises(BookError, match="512 KB"):
@@ -311,7 +311,7 @@ def test_a_page_enters_with_a_counter_of_the_desk(book: Book) -> None:
         result = enter_page_entry(
             book, kind="shift_note", mark="", values={"text": {"raw": "pump leaks"}}, person="JK", role="distiller",
             read_at=NOW.isoformat(), now=NOW,
-        )  # fmt: skip
+        )
         assert result["settled"] == "entered"
     assert counters.report_seen(book, "desk") == {"seen": 2, "gaps": []}
     assert [row["via"] for row in book.query("SELECT via FROM entries")] == ["page", "page"]

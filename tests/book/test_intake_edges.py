@@ -161,14 +161,14 @@ def test_what_is_nested_too_deep_is_kept_by_the_names_of_its_parts() -> None:
 def test_a_carrier_is_the_phone_that_brings_the_batch_and_its_clock_is_the_one_that_is_measured(book: Book) -> None:
     send(book, reading(device="d-two", seq=1), skew_s=-90.0, device="d-two")
     later = {"now": (NOW + timedelta(seconds=40)).isoformat(), "device": "d-two",
-             "entries": [reading(device="d-two", seq=2), reading(device="d-new", seq=1)]}  # fmt: skip
+             "entries": [reading(device="d-two", seq=2), reading(device="d-new", seq=1)]}
     told = hand_in(book, later, via="file", now=NOW, carrier="d-one")
     assert told["skew_s"] == pytest.approx(40.0)
     assert set(told["devices"]) == {"d-one", "d-two", "d-new"}
     kept = book.query("SELECT device, seq, skew_s, via FROM entries ORDER BY book_no")
     assert [(row["device"], row["skew_s"], row["via"]) for row in kept] == [
         ("d-two", pytest.approx(-90.0), "phone"), ("d-two", pytest.approx(-90.0), "file"), ("d-new", 0.0, "file"),
-    ]  # fmt: skip
+    ]
 
 
 def test_the_name_of_a_phone_is_cut_at_forty_characters(book: Book) -> None:
@@ -194,7 +194,7 @@ def test_an_entry_of_a_page_is_a_whole_entry_of_the_desk(book: Book) -> None:
     common = {"kind": "shift_note", "values": given, "person": "NS", "role": "distiller", "now": NOW}
     first = enter_page_entry(book, mark=F1, read_at="2025-09-24T11:00:00+00:00", **common)
     then = enter_page_entry(book, mark="", read_at="2025-09-24T11:30:00+00:00", amends=first["id"], reason="misread",
-                            remark="again", mark_by="typed", **common)  # fmt: skip
+                            remark="again", mark_by="typed", **common)
     assert [one["settled"] for one in (first, then)] == ["entered", "entered"]
     bodies = [json.loads(row["body"]) for row in book.query("SELECT body FROM entries ORDER BY book_no")]
     assert bodies[0] == {
@@ -202,13 +202,13 @@ def test_an_entry_of_a_page_is_a_whole_entry_of_the_desk(book: Book) -> None:
         "mark_by": "picked", "read_at": "2025-09-24T11:00:00+00:00", "typed_at": "2025-09-24T12:00:00+00:00",
         "person": "NS", "role": "distiller", "seen_by": "", "device": "desk", "seq": 1, "values": given,
         "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
-    }  # fmt: skip
+    }
     assert {name: bodies[1][name] for name in ("mark", "mark_by", "seq", "remark", "amends", "reason")} == {
         "mark": "", "mark_by": "", "seq": 2, "remark": "again", "amends": first["id"], "reason": "misread",
-    }  # fmt: skip
+    }
     rows = book.query("SELECT via, device, role, skew_s, received_at FROM entries")
     assert rows == [{"via": "page", "device": "desk", "role": "distiller", "skew_s": 0.0,
-                     "received_at": "2025-09-24T12:00:00Z"}] * 2  # fmt: skip
+                     "received_at": "2025-09-24T12:00:00Z"}] * 2
 
 
 def test_a_receipt_of_what_is_known_says_again_what_is_asked(book: Book) -> None:

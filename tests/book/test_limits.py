@@ -21,11 +21,11 @@ def _texts(tree: ast.AST) -> set[str]:
     declared = {
         id(part) for node in ast.walk(tree) if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "Limit"
         for part in ast.walk(node)
-    }  # fmt: skip
+    }
     return {
         node.value for node in ast.walk(tree)
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in declared
-    }  # fmt: skip
+    }
 
 
 def test_every_declared_limit_is_gathered_once():

@@ -71,7 +71,7 @@ def test_queries_are_listed_by_weight_vessel_and_person(busy: Book) -> None:
         lambda book: counters.report_seen(book, "d-one"),
         lambda book: fold.state(book, f"v:{F1}"),
     ],
-)  # fmt: skip
+)
 def test_no_list_walks_the_whole_book(busy: Book, read: Any) -> None:
     """Asked of SQLite itself: no scan of a table that grows with the book, but along an index up to the limit."""
     asked: list[str] = []

@@ -59,7 +59,7 @@ def test_a_month_whose_only_entry_is_struck_is_emptied(book: Book) -> None:
     send(book, july, august, now=HERE)
     assert [(month, ul, n) for month, _, _, ul, n in rows(book)] == [
         ("2025-07", 248_000_000, 1), ("2025-08", 50_000_000, 1),
-    ]  # fmt: skip
+    ]
     send(book, answer(july["id"], "struck", read_at=HERE, seq=3), now=HERE)
     assert [(month, ul, n) for month, _, _, ul, n in rows(book)] == [("2025-08", 50_000_000, 1)]
     send(book, answer(july["id"], "stands", read_at=HERE + timedelta(minutes=1), seq=4), now=HERE)
@@ -107,13 +107,13 @@ def test_what_moves_within_one_tax_account_is_not_summed(book: Book) -> None:
     opening = gauge(T1, "400", "62", read_at=HERE - timedelta(days=9), purpose="opening", seq=1)
     move = entry("account_move", T1, read_at=HERE - timedelta(days=8), serial="1", from_account="storage",
                  to_account="storage", purpose="deposit", spirit="plum", distilling_strength="70 pct_vol",
-                 volume="50 L", temp="20 degC", strength="62 pct_vol", to_vessel=R1, seq=2)  # fmt: skip
+                 volume="50 L", temp="20 degC", strength="62 pct_vol", to_vessel=R1, seq=2)
     send(book, opening, move, now=HERE)
     within = book.query("SELECT lpa_ul FROM flows WHERE source_account = 'storage' AND target_account = 'storage'")
     assert within == [{"lpa_ul": 31_000_000}]
     assert [row[1:] for row in rows(book)] == [
         ("out:opening", "processing", 248_000_000, 1), ("processing", "storage", 248_000_000, 1),
-    ]  # fmt: skip
+    ]
 
 
 @pytest.mark.parametrize(

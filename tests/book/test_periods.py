@@ -74,7 +74,7 @@ def a_season(told: Teller) -> None:
         "2025-10-20T10:00+02:00", "account_move", R2, serial="1", from_account="production", to_account="storage",
         to_vessel=T1, purpose="deposit", spirit="plum", distilling_strength="70 pct_vol", volume="30 L", temp="20 degC",
         strength="70 pct_vol",
-    )  # fmt: skip
+    )
     told.say("2025-11-05T10:00+01:00", "loss", R2, cause="spill", volume="5 L", found="NS", done="pumped")
 
 
@@ -126,7 +126,7 @@ def test_withdrawals_are_split_where_the_law_splits(told: Teller, declared: str,
         "2025-10-20T10:00+02:00", "account_move", R2, serial="1", from_account="production", to_account="storage",
         purpose="deposit", spirit=spirit, distilling_strength=declared, volume="40 L", temp="20 degC",
         strength="70 pct_vol",
-    )  # fmt: skip
+    )
     assert [line.sort for line in told.account("2025-10", "production").outs] == [sort]
 
 
@@ -134,13 +134,13 @@ def test_without_a_word_the_run_says_the_distilling_strength(told: Teller) -> No
     """Hearts of 86.0 % off the still are over 170 proof, though the cask is filled at less."""
     say = told.say
     say("2025-10-10T06:00+02:00", "charge", S1, from_vessel=F1, wash="450 L",
-        wash_strength="6.0 pct_vol", hearts_to=R2)  # fmt: skip
+        wash_strength="6.0 pct_vol", hearts_to=R2)
     say("2025-10-10T12:00+02:00", "run_end", S1, reason="strength")
     say("2025-10-10T13:00+02:00", "fraction_gauge", R2, still=S1, fraction="hearts", remnant="0 L",
         remnant_strength="0 pct_vol", volume="25 L", temp="20 degC", strength="86 pct_vol",
-        goes_to="stays")  # fmt: skip
+        goes_to="stays")
     say("2025-10-11T09:00+02:00", "cask_fill", C1, from_vessel=R2, lot="L1", tare="46 kg", gross="60 kg",
-        temp="20 degC", strength="86 pct_vol", use="used", soaked="yes", place="A1")  # fmt: skip
+        temp="20 degC", strength="86 pct_vol", use="used", soaked="yes", place="A1")
     outs = told.account("2025-10", "production").outs
     assert [line.sort for line in outs if line.party == "storage"] == ["brandy over 170 proof"]
 
@@ -161,7 +161,7 @@ def test_a_late_entry_falls_into_an_adjustment_and_never_into_the_past(told: Tel
     late = told.say(
         "2025-10-25T10:00+02:00", "destruction", R2, what="heads", volume="2 L", temp="20 degC", strength="70 pct_vol",
         place="yard", manner="poured out", withdrawn="no", watched_by="JK", now=LATER,
-    )  # fmt: skip
+    )
     assert told.account("2025-10", "production") == before
     known = told.account("2025-10", "production", known=True)
     assert lines(known.outs)[("out:destroyed", "destruction")] == pytest.approx(1.4)
@@ -234,7 +234,7 @@ def test_what_stands_against_closing_is_said(told: Teller) -> None:
     told.say("2025-10-10T10:00+02:00", gauge, T1, "200", "50", purpose="opening")
     told.say("2025-11-10T10:00+02:00", gauge, T1, "196", "50")
     told.say("2025-11-11T10:00+02:00", "sample", C1, size="100 mL", number="1 count", purpose="analysis",
-             went="destroyed")  # fmt: skip
+             went="destroyed")
     found = {one.code: one.words for one in warnings(told.book, periods.period(told.book, "2025-Q4", LATER, "us"))}
     assert "2.00 of 100.00 L" in found["tank_loss"] and "2.0 %" in found["tank_loss"]
     assert "tank_loss" not in {

@@ -201,7 +201,7 @@ def test_a_card_has_what_a_phone_needs_offline(book: Book) -> None:
     assert card["context"]["og"] == 1.05
     assert card["last"]["ferment_reading"]["gravity"] == {
         "value": 1.036, "raw": "1.036", "unit": "SG", "at": "2025-09-23T10:00:00Z",
-    }  # fmt: skip
+    }
     assert card["recent"][0]["summary"] == "1.036 SG at 15.0 °C"
     assert len(card["recent"]) == 12
     assert [value for _, value in card["curves"]["gravity"]] == [round(1.05 - n / 1000, 3) for n in range(15)]

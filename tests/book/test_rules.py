@@ -33,7 +33,7 @@ PLUMBING = {
     "book/__init__.py", "book/fold/__init__.py", "book/fold/differences.py", "book/fold/judgings.py",
     "book/fold/rules.py", "book/record/__init__.py", "book/record/changes.py", "book/record/errors.py",
     "book/record/memory.py", "book/record/store.py", "__init__.py",
-}  # fmt: skip
+}
 
 
 SENTENCES = "words/"  # the fold keeps what is meant; how it is said in a language is no rule
@@ -88,7 +88,7 @@ def fresh() -> rules.Rules:
 @pytest.mark.parametrize(("old", "new", "is_same"), [
     ("# usual", "# trade practice", True), ("A gauge.", "A gauge of a tank.", True), ("\n\n", "\n\n\n\n", True),
     ("\n", "\r\n", True), ("Say whether it is.", "Say if it is.", True), ("> 3", ">= 3", False), ("3", "4", False),
-])  # fmt: skip
+])
 def test_comments_docstrings_and_layout_are_no_rules(source: Path, old: str, new: str, is_same: bool) -> None:
     before = fresh()
     digest = before.digest
@@ -247,7 +247,7 @@ def test_a_program_left_running_puts_what_it_judges_on_the_list_of_the_newer_one
 VERSIONS: list[dict[str, Any]] = [
     {}, {"limit": ("source_short_pct", 400.0)}, {"limit": ("wash_stop_pct", 5.0), "check": ("late", "stop")},
     {"skew": 0}, {"limit": ("cask_brim", 0.5), "check": ("clock", "stop")},
-]  # fmt: skip
+]
 
 
 class Versions:
@@ -314,7 +314,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random, version
 @settings(
     max_examples=8, deadline=None, phases=(Phase.explicit, Phase.reuse, Phase.generate),
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
-)  # fmt: skip
+)
 @given(seed=st.integers(0, 2**32), size=st.integers(1, 40))
 def test_programs_that_come_and_go_amid_arrivals_leave_the_fold_of_a_rebuild(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, seed: int, size: int
@@ -330,7 +330,7 @@ def test_programs_that_come_and_go_amid_arrivals_leave_the_fold_of_a_rebuild(
 @settings(
     max_examples=8, deadline=None, phases=(Phase.explicit, Phase.reuse, Phase.generate),
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
-)  # fmt: skip
+)
 @given(seed=st.integers(0, 2**32), size=st.integers(5, 60), new=st.integers(1, len(VERSIONS) - 1))
 def test_the_differences_are_those_between_the_two_folds(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, seed: int, size: int, new: int

@@ -37,7 +37,7 @@ def whole_run() -> list[dict[str, Any]]:
     """900 kg gross of plum less 60, 450 L of wash at 6 %: 27 L in; heads 1.1, hearts 20.3, tails 4.2 L come over."""
     def gauge(fraction: str, mark: str, litres: str, pct: str, minutes: int) -> dict[str, Any]:
         return entry("fraction_gauge", mark, at(minutes), still=S1, fraction=fraction, volume=f"{litres} L",
-                     temp="20 degC", strength=f"{pct} pct_vol", goes_to="stays")  # fmt: skip
+                     temp="20 degC", strength=f"{pct} pct_vol", goes_to="stays")
 
     return [
         fruit(F1, read_at=at(-2000)), charge(S1, F1, read_at=at(0), run_name="R-1"),
@@ -48,7 +48,7 @@ def whole_run() -> list[dict[str, Any]]:
         entry("run_end", S1, at(260), reason="strength"),
         gauge("heads", R1, "1.4", "78.6", 280), gauge("hearts", R2, "29", "70", 284),
         gauge("tails", R3, "15", "28", 288),
-    ]  # fmt: skip
+    ]
 
 
 @pytest.fixture
@@ -92,7 +92,7 @@ def test_a_struck_plan_gives_the_one_before_back(house: Book) -> None:
     first, second = plan(0, 58), plan(10, 50)
     tell(house, first, second)
     tell(house, entry("answer", values={"entry": {"raw": second["id"]}, "verdict": {"raw": "struck"},
-                                        "reason": {"raw": "typed wrong"}}))  # fmt: skip
+                                        "reason": {"raw": "typed wrong"}}))
     assert cards.card(house, S1)["still"]["plans"]["plum"]["hearts_to_pct"] == 58.0
 
 
@@ -173,7 +173,7 @@ def test_feints_by_fruit(house: Book) -> None:
     told = whole_run()
     again = charge(S1, F1, read_at=at(600), run_name="R-2")
     again["values"] |= {"feints": {"raw": "10", "unit": "L"}, "feints_strength": {"raw": "28", "unit": "pct_vol"},
-                        "feints_from": {"raw": R3}}  # fmt: skip
+                        "feints_from": {"raw": R3}}
     tell(house, *told, again)
     (line,) = [line for line in feints.account(house) if line["fruit"] == "plum"]
     assert line["heads"] == pytest.approx(1.1, abs=0.01)

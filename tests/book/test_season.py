@@ -19,7 +19,7 @@ def told(book: Book) -> Told:
 
 def fraction(told: Told, name: str, mark: str, volume: str, strength: str) -> str:
     return told.say("fraction_gauge", mark, still=S1, fraction=name, volume=f"{volume} L", temp="20 degC",
-                    strength=f"{strength} pct_vol", goes_to="drain" if name == "stillage" else "stays")  # fmt: skip
+                    strength=f"{strength} pct_vol", goes_to="drain" if name == "stillage" else "stays")
 
 
 def run(told: Told, hearts: str = "30") -> None:
@@ -67,7 +67,7 @@ def test_a_receiver_gauged_lower_later(told: Told) -> None:
 
 @pytest.mark.parametrize(("month", "first", "name"), [
     ("2026-06", 7, "2025/26"), ("2026-07", 7, "2026/27"), ("2026-01", 1, "2026"), ("2099-12", 7, "2099/00"),
-])  # fmt: skip
+])
 def test_names_of_seasons(month: str, first: int, name: str) -> None:
     assert season.season_of(month, first) == name
 
@@ -91,7 +91,7 @@ def test_tank_losses_of_the_last_quarter_stand_beside_the_queries(book: Book) ->
         return NOW - timedelta(days=days)
 
     send(book, gauge(T1, "100", "60", purpose="opening", read_at=at(60), seq=1),
-         gauge(T1, "98", "60", read_at=at(40), seq=2))  # fmt: skip
+         gauge(T1, "98", "60", read_at=at(40), seq=2))
     assert notices.notices(book, NOW) == []  # the quarter is not over
     found = notices.notices(book, datetime(2025, 10, 2, tzinfo=UTC))
     assert [notice.code for notice in found] == ["tank_loss"]

@@ -40,7 +40,7 @@ def test_a_dumped_cask_keeps_its_soakage_and_is_empty(told: Told) -> None:
     assert told.flows(one) == [
         about(f"v:{C1}", "out:evaporation", 0.665, 0.7), about(f"v:{C1}", f"v:{T1}", 100.66, 153.7),
         about(f"v:{C1}", "out:soakage", 3.73, 5.7),
-    ]  # fmt: skip
+    ]
     assert told.flows(two)[1] == about(f"v:{C2}", f"v:{T1}", 117.18, 176.2)
     assert told.holds(C1) is None
     vat = told.holds(T1)
@@ -55,7 +55,7 @@ def test_water_is_reckoned_by_mass_and_moves_no_alcohol(told: Told) -> None:
     """B10: 100 L of 60 % to 45 %: 34.36 kg of water, 133.33 L. 33.33 L by the volume rule leave it too strong."""
     told.say(gauge, T1, "100", "60", purpose="opening")
     reduced = told.say("reduce", T1, target="45 pct_vol", water="34.36 kg", strength="45.0 pct_vol", temp="20 degC",
-                       volume="133.3 L")  # fmt: skip
+                       volume="133.3 L")
     assert told.flows(reduced) == [about("out:water", f"v:{T1}", 0.0, 34.36)]
     held = told.holds(T1)
     assert held["lpa_l"] == 60.0
@@ -93,25 +93,25 @@ def test_what_the_filter_keeps_is_booked_and_a_gain_is_not_netted(told: Told) ->
     told.say(gauge, T1, "484.1", "45.0", purpose="opening")
     lost = told.say("chill_filter", T1, temp="-2 degC", sheets="K100", volume_before="484.1 L",
                     strength_before="45.0 pct_vol", volume_after="481.2 L", strength_after="45.0 pct_vol",
-                    to_vessel=T2)  # fmt: skip
+                    to_vessel=T2)
     assert told.flows(lost)[0] == about(f"v:{T1}", "out:filter_loss", 1.305, 2.72)
     assert told.flows(lost)[1][:3] == (f"v:{T1}", f"v:{T2}", pytest.approx(216.54))
     assert told.holds(T1) is None
     gain = told.say("chill_filter", T2, temp="-2 degC", sheets="K100", volume_before="481 L",
-                    strength_before="45.0 pct_vol", volume_after="482 L", strength_after="45.0 pct_vol")  # fmt: skip
+                    strength_before="45.0 pct_vol", volume_after="482 L", strength_after="45.0 pct_vol")
     assert told.flows(gain) == [about("out:gauge_difference", f"v:{T2}", 0.45, 0.94)]
 
 
 def test_a_bottling_account_closes(told: Told) -> None:
     """481.2 L at 45.0 %: 959 filled, 2 broken, 957 good x 0.5 L, 0.7 L of samples, 1.0 L of heel and line."""
     told.say("bottling_gauge", T1, batch="K-26-03", volume="481.2 L", temp="20 degC", strength="45.0 pct_vol",
-             label_strength="45 pct_vol")  # fmt: skip
+             label_strength="45 pct_vol")
     told.say("sample", T1, size="0.7 L", number="1 count", purpose="analysis", went="destroyed")
     told.say("bottle_check", T1, line="1", tested="6 count", fill_found="100.1 pct", strength_found="45 pct_vol",
-             labels_right="yes")  # fmt: skip
+             labels_right="yes")
     closed = told.say("bottling_close", T1, filled="959 count", broken="2 count", library="3 count",
                       bottle_size="0.5 L", per_case="6 count", case_from="1", case_to="159", odd_case="160R",
-                      loss="1.0 L", tank_empty="yes")  # fmt: skip
+                      loss="1.0 L", tank_empty="yes")
     flows = told.flows(closed)
     assert [flow[:3] for flow in flows[:3]] == [
         (f"v:{T1}", f"b:{closed}", pytest.approx(957 * 0.5 * 0.45, abs=1e-3)),
@@ -131,7 +131,7 @@ def test_hidden_strength_is_found_by_the_solids(told: Told) -> None:
     """27 CFR 30.32(b): 0.5 g in 100 mL hides 2.0 proof, about one per cent by volume; under 0.4 g nothing is added."""
     for solids, pct in (("500 mg_100mL", 46.0), ("300 mg_100mL", 45.0)):
         told.say("bottling_gauge", T1, batch="K", volume="100 L", temp="20 degC", strength="45.0 pct_vol",
-                 label_strength="45 pct_vol", obscuration=solids)  # fmt: skip
+                 label_strength="45 pct_vol", obscuration=solids)
         line = fold.state(told.book, f"v:{T1}")["recent"]["bottling_gauge"][-1]
         assert line["figures"]["true_strength"] == pytest.approx(pct, abs=0.02)
         assert told.holds(T1)["lpa_l"] == pytest.approx(pct, abs=0.02)
@@ -198,7 +198,7 @@ def test_more_taken_than_the_book_has_is_asked_about_and_booked_first(told: Told
     assert "stock_short" in [query["code"] for query in for_entry(told.book, filled)]
     assert told.flows(filled) == [
         about("out:gauge_difference", f"v:{T1}", 6.0, 9.09), about(f"v:{T1}", f"v:{C1}", 66.0, 100.0)
-    ]  # fmt: skip
+    ]
     assert told.holds(T1) is None
 
 

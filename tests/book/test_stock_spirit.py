@@ -36,7 +36,7 @@ def test_a_closed_ferment_is_in_the_book_and_loses_gas(told: Told) -> None:
     closed = told.say("ferment_closed", F1, final_gravity="1.011 SG", volume="1600 L", wash_strength="5.1 pct_vol")
     assert told.flows(closed) == [
         about(f"v:{F1}", "out:fermented", 0, 2.4), about("out:fermented", f"v:{F1}", 81.6, 0)
-    ]  # fmt: skip
+    ]
     held = told.holds(F1)
     assert (held["volume_l"], held["strength_pct"]) == (1600.0, pytest.approx(5.1))
 
@@ -48,16 +48,16 @@ def the_run(told: Told) -> tuple[str, dict[str, str]]:
     told.say(gauge, R3, "14.9", "28.8")
     run = told.say("charge", S1, run_name="R-25-02", from_vessel=F1, wash="482 L", wash_strength="5.1 pct_vol",
                    feints="14.9 L", feints_strength="28.8 pct_vol", feints_from=R3, heads_to=R1, hearts_to=R2,
-                   tails_to=R3)  # fmt: skip
+                   tails_to=R3)
     told.say("run_end", S1, reason="strength")
     parts = {}
     for part, mark, litres, pct in (("heads", R1, "1.4", "78.9"), ("hearts", R2, "32.3", "70.5"),
-                                    ("tails", R3, "14.3", "28.2")):  # fmt: skip
+                                    ("tails", R3, "14.3", "28.2")):
         parts[part] = told.say("fraction_gauge", mark, still=S1, fraction=part, remnant="0 L",
                                remnant_strength="0 pct_vol", volume=f"{litres} L", temp="20 degC",
-                               strength=f"{pct} pct_vol", goes_to="stays")  # fmt: skip
+                               strength=f"{pct} pct_vol", goes_to="stays")
     parts["stillage"] = told.say("fraction_gauge", S1, still=S1, fraction="stillage", volume="449 L", temp="20 degC",
-                                 strength="0.16 pct_vol", goes_to="drain")  # fmt: skip
+                                 strength="0.16 pct_vol", goes_to="drain")
     return run, parts
 
 
@@ -81,7 +81,7 @@ def test_a_run_gives_back_what_went_in(told: Told) -> None:
 def test_a_fraction_gauged_after_the_stillage_comes_back_from_what_was_not_accounted_for(told: Told) -> None:
     run, _ = the_run(told)
     late = told.say("fraction_gauge", R1, still=S1, fraction="heads", remnant="1.4 L", remnant_strength="78.9 pct_vol",
-                    volume="1.6 L", temp="20 degC", strength="78.9 pct_vol", goes_to="stays")  # fmt: skip
+                    volume="1.6 L", temp="20 degC", strength="78.9 pct_vol", goes_to="stays")
     flows = told.flows(late)
     assert [flow[:2] for flow in flows] == [("out:not_accounted", f"r:{run}"), (f"r:{run}", f"v:{R1}")]
     assert flows[1][2] == pytest.approx(0.2 * 0.789, abs=1e-5)
@@ -93,7 +93,7 @@ def test_a_remnant_is_not_of_the_run(told: Told) -> None:
     before = told.holds(R2)["fill"]
     run = told.say("charge", S1, from_vessel=F1, wash="450 L", wash_strength="6 pct_vol")
     part = told.say("fraction_gauge", R2, still=S1, fraction="hearts", remnant="10 L", remnant_strength="60 pct_vol",
-                    volume="40 L", temp="20 degC", strength="66 pct_vol", goes_to="stays")  # fmt: skip
+                    volume="40 L", temp="20 degC", strength="66 pct_vol", goes_to="stays")
     flows = told.flows(part)
     assert flows[0] == about("out:gauge_difference", f"v:{R2}", 0.06, 0.09)
     assert flows[1][:3] == (f"r:{run}", f"v:{R2}", pytest.approx(20.4))
@@ -107,7 +107,7 @@ def test_low_wines_of_three_runs_are_charged_and_the_receiver_is_empty(told: Tol
     run = told.say("charge", S1, from_vessel=R2, wash="140.6 L", wash_strength="24.1 pct_vol")
     assert told.flows(run) == [
         about("out:gauge_difference", f"v:{R2}", 0.0241, 0.097), about(f"v:{R2}", f"r:{run}", 33.8846, 136.22)
-    ]  # fmt: skip
+    ]
     assert told.holds(R2) is None
 
 
@@ -129,11 +129,11 @@ def test_a_move_between_accounts_names_both(told: Told) -> None:
     told.say("gauge", T1, net_weight="81000 lb", strength="190 proof")
     moved = told.say("account_move", T1, serial="7", from_account="production", to_account="storage", to_vessel=T2,
                      purpose="deposit", spirit="plum", distilling_strength="190 proof", net_weight="40500 lb",
-                     strength="190 proof")  # fmt: skip
+                     strength="190 proof")
     rows = told.book.query("SELECT * FROM flows WHERE entry = ? ORDER BY n", (moved,))
     assert [(row["source_account"], row["target_account"]) for row in rows] == [
         ("processing", "production"), ("production", "storage")
-    ]  # fmt: skip
+    ]
     assert rows[0]["source"] == rows[0]["target"] == f"v:{T1}"
     proof_gallons = rows[1]["lpa_ul"] / 1e6 / 1.9018  # litres at 20 degC in a proof gallon, worked by OIML R 22
     # The tables count pounds in air, the book takes a net weight for mass: 0.12 % (docs/numbers.md).
@@ -141,7 +141,7 @@ def test_a_move_between_accounts_names_both(told: Told) -> None:
     assert told.holds(T2)["distilled_pct"] == pytest.approx(told.holds(T1)["strength_pct"], abs=0.1)
     gone = told.say("account_move", T2, serial="8", from_account="storage", to_account="removed", purpose="tax_paid",
                     spirit="plum", distilling_strength="190 proof", net_weight="40500 lb",
-                    strength="190 proof")  # fmt: skip
+                    strength="190 proof")
     assert [flow[:2] for flow in told.flows(gone)] == [(f"v:{T2}", "out:removed")]
     assert told.holds(T2) is None
 
@@ -155,7 +155,7 @@ def test_a_cask_fill_keeps_what_it_was_filled_with(told: Told) -> None:
     assert held["fill"] == filled
     assert {name: held[name] for name in ("lot", "what", "use", "tare_kg", "account")} == {
         "lot": "L-01", "what": "plum", "use": "used", "tare_kg": 46.3, "account": "storage"
-    }  # fmt: skip
+    }
     assert held["fill_strength_pct"] == 59.7
     shown = card(told.book, C1)
     assert shown is not None
@@ -195,7 +195,7 @@ def test_a_sample_leaves_at_the_strength_of_its_vessel(told: Told) -> None:
     """3 x 0.1 L at 60 %: 0.18 L of pure alcohol, 0.273 kg."""
     told.say(gauge, C1, "200", "60", purpose="opening")
     taken = told.say("sample", C1, size="100 mL", number="3 count", purpose="analysis", went="outside_lab",
-                     lab="Ostrey laboratory")  # fmt: skip
+                     lab="Ostrey laboratory")
     assert told.flows(taken) == [about(f"v:{C1}", "out:sample", 0.18, 0.273)]
     back = told.say("sample", C1, size="100 mL", number="1 count", purpose="tasting", went="returned")
     assert told.flows(back) == []
@@ -211,6 +211,6 @@ def test_losses_and_destruction_leave_by_their_own_accounts(told: Told) -> None:
     assert told.holds(C1) is None
     told.say(gauge, R1, "28.5", "79.3", purpose="opening")  # heads of the season: 22.6 L of pure alcohol
     burnt = told.say("destruction", R1, what="heads", volume="28.5 L", temp="20 degC", strength="79.3 pct_vol",
-                     place="yard", manner="made unfit", withdrawn="no", watched_by="JK, TB")  # fmt: skip
+                     place="yard", manner="made unfit", withdrawn="no", watched_by="JK, TB")
     assert [flow[:3] for flow in told.flows(burnt)] == [(f"v:{R1}", "out:destroyed", pytest.approx(22.60, abs=0.005))]
     assert told.holds(R1) is None

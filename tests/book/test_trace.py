@@ -107,7 +107,7 @@ def test_feints_carried_into_the_next_run() -> None:
     onward = world.forth("P1")
     assert onward.standing == {
         "hearts1": (1.0, 80.0), "hearts2": pytest.approx((0.2, 18.0)), "hearts3": pytest.approx((0.02, 2.0)),
-    }  # fmt: skip
+    }
     assert onward.started_ul == 100.0
 
 
@@ -236,22 +236,22 @@ def bottled_of_two_casks(told: Told) -> dict[str, str]:
     told.say("ferment_closed", F1, final_gravity="1.005 SG", volume="1200 L", wash_strength="6.0 pct_vol")
     ids["run"] = told.say(charge)
     told.say("fraction_gauge", R2, still=S1, fraction="hearts", volume="38 L", temp="20 degC",
-             strength="66 pct_vol", goes_to="stays")  # fmt: skip
+             strength="66 pct_vol", goes_to="stays")
     told.say("account_move", R2, serial="1", from_account="production", to_account="storage", to_vessel=T1,
              purpose="deposit", spirit="plum", distilling_strength="70 pct_vol", volume="38 L", temp="20 degC",
-             strength="66 pct_vol")  # fmt: skip
+             strength="66 pct_vol")
     ids["cask"] = fill(told, C1, "46.3", "76.3", "66.0")
     ids["opening"] = told.say("gauge", C2, net_weight="60 kg", strength="60 pct_vol", purpose="opening", what="plum",
-                              remark="old cask book, page 12")  # fmt: skip
+                              remark="old cask book, page 12")
     ids["vat"] = told.say("dump", C1, gross="76.3 kg", empty="48.3 kg", temp="12 degC", strength="66 pct_vol",
-                          to_vessel=T1)  # fmt: skip
+                          to_vessel=T1)
     ids["dump"] = told.say("dump", C2, gross="109.8 kg", empty="51.8 kg", temp="12 degC", strength="60 pct_vol",
-                           to_vessel=T1)  # fmt: skip
+                           to_vessel=T1)
     told.say("bottling_gauge", T1, batch="K-26-03", volume="100 L", temp="20 degC", strength="60 pct_vol",
-             label_strength="60 pct_vol")  # fmt: skip
+             label_strength="60 pct_vol")
     ids["bottled"] = told.say("bottling_close", T1, filled="190 count", broken="0 count", per_case="6 count",
                               bottle_size="0.5 L", case_from="101", case_to="131", odd_case="132R", loss="1 L",
-                              lot_mark="L2603", tank_empty="yes")  # fmt: skip
+                              lot_mark="L2603", tank_empty="yes")
     return ids
 
 
@@ -274,7 +274,7 @@ def test_a_bottling_of_the_real_book_is_traced_to_its_loads_and_back(told: Told)
     assert (bottling.name, bottling.words) == ("K-26-03", "cases 101 to 131, odd case 132R, L2603")
     assert {node.sort for node in made.nodes.values()} == {
         "fruit", "ferment", "run", "receiver", "tank", "cask", "opening", "bottling",
-    }  # fmt: skip
+    }
 
 
 def test_amending_and_striking_change_the_trace(told: Told) -> None:

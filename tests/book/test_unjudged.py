@@ -95,7 +95,7 @@ def _kill_in_a_slice(book: Book) -> None:
 @settings(
     max_examples=8, deadline=None,
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow, HealthCheck.data_too_large],
-)  # fmt: skip
+)
 @given(story=stories(most=36), arrivals=ARRIVALS)
 def test_limits_that_change_amid_arrivals_leave_the_fold_of_a_rebuild(
     tmp_path: Path, story: list[dict[str, Any]], arrivals: list[random.Random]
@@ -132,7 +132,7 @@ def _stopped(book: Book, entry_id: str) -> set[str]:
 def changed(book: Book) -> Book:
     """Eight readings of one ferment and eight gauges of one tank, when a limit changes: most are still to be judged."""
     send(book, *[reading(temp="15.0", gravity=f"1.0{60 - n}", seq=n, read_at=NOW - timedelta(days=30 - n))
-                 for n in range(1, 9)])  # fmt: skip
+                 for n in range(1, 9)])
     send(book, *[gauge(T1, "300", seq=10 + n, read_at=NOW - timedelta(days=20 - n)) for n in range(8)])
     registry.set_limit(book, "site", "", "gauge", "volume", None, [0, 100], "JK")
     return book

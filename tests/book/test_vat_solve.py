@@ -26,7 +26,7 @@ def some_casks(seed, count, **more):
         cask(n, round(dice.uniform(20, 190), 1), round(dice.uniform(50, 66), 2), years=round(dice.uniform(1, 7), 2),
              lot=f"L-{n % 3}", **more)
         for n in range(count)
-    ]  # fmt: skip
+    ]
 
 
 def test_the_vatting_of_the_demo_year():
@@ -46,7 +46,7 @@ def test_the_vatting_of_the_demo_year():
 def by_hand(draws, target):
     """Volume at the target, worked out apart: ethanol by density and volume, no mass fractions of ours reused."""
     pure_l = sum(d.kg / density.density_from_strength(d.source.strength_pct, 20.0) * 10 * d.source.strength_pct
-                 for d in draws)  # fmt: skip
+                 for d in draws)
     return pure_l / target * 100
 
 
@@ -94,7 +94,7 @@ def test_a_vat_within_reach_is_found_among_shares_that_leave_few():
         (42, 88.0, 59.4, 3.7), (20, 166.5, 60.5, 5.5), (31, 154.7, 58.7, 5.9), (44, 188.0, 60.2, 5.9),
         (33, 189.7, 59.9, 5.9), (11, 162.2, 61.8, 5.5), (22, 188.8, 59.7, 6.0), (10, 188.6, 60.4, 5.9),
         (43, 172.5, 60.7, 5.5), (32, 38.4, 61.4, 2.2), (21, 191.8, 60.7, 6.0),
-    ]  # fmt: skip
+    ]
     years = (5, 5, 5, 5, 4, 4, 4, 3.1, 3, 3, 3, 2, 2, 2, 2)
     casks = [cask(n, kg, pct, leave_kg=kept, years=age) for (n, kg, pct, kept), age in zip(there, years, strict=True)]
     for aim in vat_solve.AIMS:

@@ -25,14 +25,14 @@ def season(book: Book, mark: str, strength: str, *, brix: str = "20", after: int
     """One ferment of 517 kg of plums, ten cold days; the wash is 130 gallons at this strength. Return what is asked."""
     begin = BEGAN + timedelta(days=after)
     entries = [entry("fruit_intake", mark, begin, seq=seq, gross="577 kg", tare="60 kg", material="plum",
-                     grower_lot="G4", temp="14 degC", rot="1 pct", batch=f"B-{after}", sugar=f"{brix} Bx")]  # fmt: skip
+                     grower_lot="G4", temp="14 degC", rot="1 pct", batch=f"B-{after}", sugar=f"{brix} Bx")]
     for day, (gravity, temp) in enumerate(zip(FALL, NIGHTS_F, strict=True)):
         at = begin + timedelta(days=day, hours=2)
         read = {"gravity": f"{gravity} SG", "temp": f"{temp} degF"}
         entries.append(entry("ferment_reading", mark, at, seq=seq + 1 + day, **read))
     at = begin + timedelta(days=11)
     entries.append(entry("ferment_closed", mark, at, seq=seq + 20, final_gravity="1.012 SG", volume="130 gal",
-                         wash_strength=f"{strength} pct_vol", method="lab"))  # fmt: skip
+                         wash_strength=f"{strength} pct_vol", method="lab"))
     asked = []
     for one in entries:
         send(book, one, now=datetime.fromisoformat(one["read_at"]) + timedelta(minutes=2))
@@ -66,7 +66,7 @@ def test_its_spirit_is_54_to_55_litres_at_140_proof_and_the_run_asks_nothing(boo
           for n, (name, mark, litres, strength) in enumerate((
               ("heads", R1, "1.4", "79 pct_vol"), ("hearts", R2, "54.5", "140 proof"),
               ("tails", R3, "13.0", "25 pct_vol")))),
-    ]  # fmt: skip
+    ]
     for one in run:
         send(book, one, now=datetime.fromisoformat(one["read_at"]) + timedelta(minutes=2))
     assert [query["code"] for query in queries.open_queries(book) if query["weight"] != "note"] == []
@@ -109,7 +109,7 @@ def test_a_late_ferment_changes_what_is_said_of_the_later_ones(book: Book) -> No
     fold.rebuild(book)
     assert fold.dump(book) == late
     assert [line["at"] for line in fold.state(book, "y:plum")["closes"]] == sorted(
-        line["at"] for line in fold.state(book, "y:plum")["closes"])  # fmt: skip
+        line["at"] for line in fold.state(book, "y:plum")["closes"])
 
 
 def test_an_amended_close_counts_once(book: Book) -> None:
@@ -117,7 +117,7 @@ def test_an_amended_close_counts_once(book: Book) -> None:
     closed = book.one("SELECT e.id FROM entries e WHERE e.kind = 'ferment_closed'")["id"]
     at = BEGAN + timedelta(days=11)
     again = entry("ferment_closed", F1, at, seq=60, final_gravity="1.012 SG", volume="130 gal", method="lab",
-                  wash_strength="6.4 pct_vol", amends=closed, because="read again")  # fmt: skip
+                  wash_strength="6.4 pct_vol", amends=closed, because="read again")
     send(book, again, now=at + timedelta(hours=1))
     closes = fold.state(book, "y:plum")["closes"]
     assert len(closes) == 1
@@ -143,7 +143,7 @@ def test_two_years_in_oak_ask_nothing(book: Book) -> None:
     sent = [entry("gauge", C1, filled, seq=1, net_weight="160 kg", strength="61 pct_vol", temp="12 degC",
                   purpose="opening"),
             entry("cask_regauge", C1, filled + timedelta(days=760), seq=2, gross="197.0 kg", strength="60.2 pct_vol",
-                  temp="12 degC", condition="tight")]  # fmt: skip
+                  temp="12 degC", condition="tight")]
     for one in sent:
         send(book, one, now=datetime.fromisoformat(one["read_at"]) + timedelta(minutes=2))
     assert [query["code"] for query in queries.open_queries(book)] == []

@@ -61,4 +61,4 @@ def about(*flow: Any, rel: float = 1e-3, abs: float = 0.006) -> Any:
 
 def fill(told: Told, mark: str, tare: str, gross: str, pct: str) -> str:
     return told.say("cask_fill", mark, from_vessel=T1, lot="L-01", what="plum", tare=f"{tare} kg", gross=f"{gross} kg",
-                    temp="14 degC", strength=f"{pct} pct_vol", use="used", soaked="yes", place="CELL-A1")  # fmt: skip
+                    temp="14 degC", strength=f"{pct} pct_vol", use="used", soaked="yes", place="CELL-A1")

@@ -41,7 +41,7 @@ def reading(gravity: str = "1,031", temp: str = "14,6", mark: str = FERMENTER, *
     """Return the draft of a ferment reading, as a form makes it."""
     values = {"temp": {"raw": temp, "unit": "degC"}, "gravity": {"raw": gravity, "unit": "SG"}}
     return {"kind": "ferment_reading", "mark": mark, "mark_by": "typed", "person": "NS", "role": "cellar hand",
-            "values": values, **more}  # fmt: skip
+            "values": values, **more}
 
 
 def wait_for(page: Any, expression: str, wait_s: float = WAIT_MS / 1000) -> None:

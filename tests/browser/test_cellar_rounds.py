@@ -30,7 +30,7 @@ def _entry(kind: str, mark: str, at: datetime, **values: tuple[str, ...]) -> dic
     return {"id": f"01930000-0000-7000-8000-{seq:012x}", "kind": kind, "kind_version": 1, "mark": mark,
             "mark_by": "scanned", "read_at": at.isoformat(timespec="seconds"),
             "typed_at": at.isoformat(timespec="seconds"), "person": "NS", "device": "d-told", "seq": seq,
-            "values": made}  # fmt: skip
+            "values": made}
 
 
 def _tell(book: Book, *entries: dict[str, Any]) -> None:
@@ -48,11 +48,11 @@ def fill(book: Book) -> None:
         mark, set_at = make_mark(base), now - timedelta(days=5)
         registry.put_vessel(book, {"mark": mark, "sort": "fermenter", "place": "FERM", "capacity_l": 2000.0}, by="MD")
         load = {"gross": ("1700", "kg"), "tare": ("60", "kg"), "material": ("plum",), "grower_lot": ("G4",),
-                "temp": ("14", "degC"), "rot": ("1", "pct"), "sugar": ("16", "Bx")}  # fmt: skip
+                "temp": ("14", "degC"), "rot": ("1", "pct"), "sugar": ("16", "Bx")}
         entries.append(_entry("fruit_intake", mark, set_at, **load))
         entries += [_entry("ferment_reading", mark, set_at + timedelta(days=day, hours=1), temp=("16.0", "degC"),
                            gravity=(gravity, "SG"))
-                    for day, gravity in enumerate(("1.064", "1.061", "1.056", "1.049"))]  # fmt: skip
+                    for day, gravity in enumerate(("1.064", "1.061", "1.056", "1.049"))]
     for n, base in enumerate(CASKS):
         mark, filled = make_mark(base), now - timedelta(days=730 - n)
         row = {"mark": mark, "sort": "cask", "place": f"CELL-A{n + 1}", "capacity_l": 225.0, "tare_kg": 50.0}
@@ -62,7 +62,7 @@ def fill(book: Book) -> None:
                    purpose=("opening",), what=("plum",)),
             _entry("cask_regauge", mark, filled + timedelta(days=365), gross=(f"{235.4 - n / 5:.1f}", "kg"),
                    strength=("60.5", "pct_vol"), temp=("12", "degC"), condition=("tight",)),
-        ]  # fmt: skip
+        ]
     _tell(book, *entries)
     registry.set_site(book, {"tasting": {"words": ["plum stone", "vanilla"], "scores": ["fruit", "depth"]}}, by="MD")
 

@@ -29,7 +29,7 @@ PAGES = [
     f"&use={make_mark('C020')}&use={make_mark('C022')}&use={make_mark('C034')}",
     "/desk/cellar", "/desk/cellar/casks", "/desk/cellar/map", "/desk/cellar/ready",
     "/desk/cellar/house",
-]  # fmt: skip
+]
 # Found by following the first link of that form on a page.
 FOLLOWED = [
     ("/desk/", r"/desk/entries/[0-9a-f-]{36}"), ("/desk/", r"/desk/entries/[0-9a-f-]{36}/amend"),
@@ -37,7 +37,7 @@ FOLLOWED = [
     ("/desk/runs", r"/desk/runs/[0-9a-f-]{36}"), ("/desk/bottled", r"/desk/trace/[0-9a-f-]{36}"),
     ("/desk/cellar", r"/desk/cellar/ferments/[0-9a-f-]{36}"),
     ("/desk/cellar/casks", r"/desk/cellar/casks/C0[0-9A-Z-]+"),
-]  # fmt: skip
+]
 
 
 @pytest.fixture(scope="module")

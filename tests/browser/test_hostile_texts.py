@@ -85,7 +85,7 @@ def _hostile(kind: Kind, seq: int, now: str) -> dict[str, Any]:
         "mark": mark if kind.needs_mark else "", "mark_by": "typed" if kind.needs_mark else "", "read_at": now,
         "typed_at": now, "person": "NS", "role": SHORT, "seen_by": SHORT, "device": SHORT, "seq": seq, "values": values,
         "as_read": [], "looked_again": [], "remark": EVIL, "amends": None, "reason": EVIL,
-    }  # fmt: skip
+    }
 
 
 def _fill(book: Book) -> list[str]:
@@ -94,7 +94,7 @@ def _fill(book: Book) -> list[str]:
     sorts = {FERMENTER: "fermenter", STILL: "still", RECEIVER: "receiver", CASK: "cask", TANK: "tank"}
     for mark, sort in sorts.items():
         row = {"mark": mark, "sort": sort, "title": EVIL, "place": EVIL, "note": EVIL, "wood": EVIL, "toast": EVIL,
-               "size_class": EVIL, "capacity_l": 2000, "tare_kg": 46}  # fmt: skip
+               "size_class": EVIL, "capacity_l": 2000, "tare_kg": 46}
         registry.put_vessel(book, row, by="MD")
     registry.put_instrument(book, {"id": "TH-1", "sort": EVIL, "title": EVIL, "unit": SHORT}, by="MD")
     people.put_person(book, {"code": "NS", "name": EVIL, "roles": [EVIL], "access": "floor"}, by=EVIL)
@@ -122,7 +122,7 @@ class _Past:
         registry.set_site(self.book, {"tasting": {"words": [SHORT], "scores": [SHORT]}}, by="MD")
         year = 399 * 1440
         self.log("fruit_intake", trace_world.F2, year, gross=("900", "kg"), tare=("60", "kg"), material="plum",
-                 grower_lot="", batch="", temp=("14", "degC"), rot=("1", "pct"))  # fmt: skip
+                 grower_lot="", batch="", temp=("14", "degC"), rot=("1", "pct"))
         spirit = {"temp": ("20", "degC"), "strength": ("60", "pct_vol"), "volume": ("150", "L")}
         self.log("gauge", trace_world.T2, year, **spirit, purpose="opening", what="")
         self.log("bottling_gauge", trace_world.T2, year + 9, batch="", label_strength=("60", "pct_vol"), **spirit)
@@ -142,7 +142,7 @@ class _Past:
         entry = {
             "id": f"0192{self.seq:04x}-0000-7000-8000-{self.seq:012x}", "kind": kind, "kind_version": 1, "mark": mark,
             "read_at": at, "typed_at": at, "person": "NS", "device": "d-told", "seq": self.seq, "values": made,
-        }  # fmt: skip
+        }
         batch = {"now": at, "device": "d-told", "entries": [entry]}
         answer = intake.hand_in(self.book, batch, via="phone", now=datetime.fromisoformat(at))
         result: dict[str, Any] = answer["results"][0]

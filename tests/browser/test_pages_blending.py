@@ -36,7 +36,7 @@ def enter(book, kind, mark, minutes_ago, **values):
     result = intake.enter_page_entry(
         book, kind=kind, mark=mark, values=made, person="MD", role="blender",
         read_at=at.isoformat(timespec="seconds"), now=now,
-    )  # fmt: skip
+    )
     assert result["settled"] in ("entered", "queried"), result
 
 
@@ -45,16 +45,16 @@ def furnish_tanks(world):
         for mark, litres in ((T1, 1000), (T3, 300)):
             registry.put_vessel(book, {"mark": mark, "name": mark[:2], "sort": "tank", "capacity_l": litres}, by="MD")
         enter(book, "gauge", T1, 3000, net_weight=("329.9", "kg"), strength=(f"{VAT:.4f}", "pct_vol"),
-              temp=("20", "degC"), purpose=("opening",), what=("plum",))  # fmt: skip
+              temp=("20", "degC"), purpose=("opening",), what=("plum",))
         enter(book, "vat_plan", T1, 2900, name=("K-26-03",), draws=(f"{make_mark('C031')} 100",),
-              water=("124.9", "kg"), target=("45.0", "pct_vol"), volume=("484.1", "L"))  # fmt: skip
+              water=("124.9", "kg"), target=("45.0", "pct_vol"), volume=("484.1", "L"))
         enter(book, "gauge", T3, 200, volume=("285", "L"), strength=("45.0", "pct_vol"), temp=("20", "degC"),
-              purpose=("opening",), what=("plum",))  # fmt: skip
+              purpose=("opening",), what=("plum",))
         enter(book, "bottling_gauge", T3, 190, batch=("K-26-03",), volume=("285", "L"), strength=("45.0", "pct_vol"),
-              temp=("20", "degC"), label_strength=("45.0", "pct_vol"))  # fmt: skip
+              temp=("20", "degC"), label_strength=("45.0", "pct_vol"))
         for minutes, fill, strength in ((70, "100.2", "45.1"), (40, "99.8", "44.9")):
             enter(book, "bottle_check", T3, minutes, line=("1",), tested=("5", "count"), bottle_size=("0.5", "L"),
-                  fill_found=(fill, "pct"), strength_found=(strength, "pct_vol"), labels_right=("yes",))  # fmt: skip
+                  fill_found=(fill, "pct"), strength_found=(strength, "pct_vol"), labels_right=("yes",))
 
 
 @pytest.fixture(scope="module")

@@ -18,7 +18,7 @@ from tests.browser.floor_house import (
     far_floor,
     floor,
     near_floor,
-)  # fmt: skip
+)
 
 __all__ = ["far_floor", "floor", "near_floor"]
 

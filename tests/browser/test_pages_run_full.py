@@ -24,7 +24,7 @@ __all__ = ["far_floor", "floor", "near_floor"]
 SHEET = f"/m/{STILL}/run"
 UNITS = {"wash": "L", "wash_strength": "pct_vol", "flow": "L_h", "strength": "pct_vol", "dip": "L",
          "glass": "pct_glass", "temp": "degC", "vapour_temp": "degC", "volume": "L", "hearts_to": "pct_vol",
-         "plates": "count", "gross": "kg", "tare": "kg", "rot": "pct"}  # fmt: skip
+         "plates": "count", "gross": "kg", "tare": "kg", "rot": "pct"}
 
 
 def log(floor: Floor, kind: str, minutes_ago: float, mark: str = STILL, **values: Any) -> None:
@@ -33,13 +33,13 @@ def log(floor: Floor, kind: str, minutes_ago: float, mark: str = STILL, **values
     made = {name: {"raw": str(raw), **({"unit": UNITS[name]} if name in UNITS else {})} for name, raw in values.items()}
     version = 2 if kind == "run_reading" else 1
     floor.phone.log({"kind": kind, "kind_version": version, "mark": mark, "mark_by": "typed", "person": "BT",
-                     "role": "still hand", "values": made, "read_at": at.isoformat(timespec="seconds")})  # fmt: skip
+                     "role": "still hand", "values": made, "read_at": at.isoformat(timespec="seconds")})
 
 
 def in_hearts(floor: Floor) -> None:
     """First drop 120 min ago, hearts since 100 min, 12 L/h throughout, last read 20 min ago: 16 L of hearts by then."""
     log(floor, "charge", 180, from_vessel=FERMENTER, wash=482, wash_strength=5.2, run_name="R-7", heads_to=HEADS,
-        hearts_to=HEARTS, tails_to=TAILS)  # fmt: skip
+        hearts_to=HEARTS, tails_to=TAILS)
     log(floor, "cut", 120, event="first_drop")
     log(floor, "cut", 100, event="heads_cut", receiver=HEARTS, reason="nose", strength=78, flow=12)
     log(floor, "run_reading", 60, strength=74, flow=12)
@@ -89,7 +89,7 @@ def test_a_dip_is_held_against_the_flow(floor: Floor) -> None:
 
 def test_a_plan_is_made_offline_and_says_when_the_cut_is_due(near_floor: Floor) -> None:
     log(near_floor, "fruit_intake", 20_000, FERMENTER, gross=900, tare=60, material="plum", grower_lot="G4", rot=1,
-        temp=15)  # fmt: skip
+        temp=15)
     in_hearts(near_floor)
     near_floor.phone.wait_until_settled()
     wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
@@ -262,9 +262,9 @@ def test_after_the_run_its_balance_and_the_mark_on_the_best(floor: Floor) -> Non
     page.get_by_role("link", name="Balance and yield").click()
     expect(page.locator("[data-part=body]")).to_contain_text("The balance comes when hearts or low wines are gauged")
     log(floor, "fraction_gauge", 8, HEARTS, still=STILL, fraction="hearts", volume=16, temp=20, strength=74,
-        goes_to="stays")  # fmt: skip
+        goes_to="stays")
     log(floor, "fraction_gauge", 7, TAILS, still=STILL, fraction="tails", volume=12, temp=20, strength=30,
-        goes_to="next_run")  # fmt: skip
+        goes_to="next_run")
     expect(page.get_by_label("Balance", exact=True)).to_contain_text("In 25.06")
     expect(page.get_by_label("Pure alcohol of the run")).to_contain_text("11.84")
     expect(page.get_by_label("Balance", exact=True)).to_contain_text("Stillage was not read")

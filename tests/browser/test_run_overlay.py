@@ -68,7 +68,7 @@ def part(minutes: float, seq: int, receiver: str, fraction: str, litres: str, st
     return entry(
         "fraction_gauge", receiver, at(minutes), seq=seq, still=S1, fraction=fraction, volume=f"{litres} L",
         temp="20 degC", strength=f"{strength} pct_vol", goes_to="stays", **more,
-    )  # fmt: skip
+    )
 
 
 WHOLE = [
@@ -91,7 +91,7 @@ STRIPPING = [
     read(70, 4, dip="31.5 L", strength="44 pct_vol"),
     end(120, 5, reason="time"),
     part(130, 6, R2, "low_wines", "95", "27.0"),
-]  # fmt: skip
+]
 STORIES = {
     "charged": WHOLE[:1],
     "heads run": WHOLE[:3],
@@ -108,7 +108,7 @@ STORIES = {
                           heads_to=R1, hearts_to=R2, tails_to=R3),
         read(280, 21, strength="70 pct_vol"),
     ],
-}  # fmt: skip
+}
 
 
 @pytest.fixture(scope="module")

@@ -111,7 +111,7 @@ def test_the_season_closes(year: Any) -> None:
     found = {
         "wash": into["wash"], "hearts": -into["hearts"], "heads": -into["heads"], "feints": on_hand,
         "stillage": -into["stillage"], "not_accounted": -into["run_balance"],
-    }  # fmt: skip
+    }
     for name, wanted in SEASON.items():
         # A dip is read to 0.1 L and a glass to 0.1 %, 27 times.
         assert found[name] / 1e6 == pytest.approx(wanted, rel=0.004, abs=0.6), name
@@ -136,7 +136,7 @@ def test_the_season_is_told_in_one_sum(year: Any) -> None:
     assert not one.is_odd
     assert one.closes_by_pct < 0.1  # of the wash; the house asks above one per cent
     assert one.fruit_g == sum(row["g"] for row in year.book.query(
-        "SELECT sum(mass_g) AS g FROM flows WHERE source = 'out:grower'"))  # fmt: skip
+        "SELECT sum(mass_g) AS g FROM flows WHERE source = 'out:grower'"))
 
 
 def test_fermented_is_charged_or_left_in_the_lees(year: Any) -> None:
@@ -168,7 +168,7 @@ def test_the_vatting_comes_out_in_bottles(year: Any) -> None:
     assert sum(one["good"] for one in bottlings) == 159 * 6 + 3
     assert sum(one["bottled_ul"] for one in bottlings) / 1e6 == pytest.approx(215.33, abs=0.02)
     soaked = {row["source"]: row["kg"] for row in year.book.query(
-        "SELECT source, mass_g / 1e3 AS kg FROM flows WHERE target = 'out:soakage'")}  # fmt: skip
+        "SELECT source, mass_g / 1e3 AS kg FROM flows WHERE target = 'out:soakage'")}
     assert sorted(soaked.values()) == [5.5, 5.7]
     for name in ("C-001", "C-009", "T1", "T3"):
         mark = year.book.one("SELECT mark FROM vessels WHERE name = ?", (name,))["mark"]

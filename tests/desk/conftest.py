@@ -41,7 +41,7 @@ class House:
             "id": str(uuid7()), "kind": kind, "kind_version": 1, "mark": mark, "mark_by": "scanned",
             "read_at": at.isoformat(), "typed_at": at.isoformat(), "person": "NS", "device": self.device["id"],
             "seq": self.seq, "values": made,
-        }  # fmt: skip
+        }
         batch = {"now": at.isoformat(), "device": self.device["id"], "entries": [entry]}
         return intake.hand_in(self.book, batch, via="phone", now=at)["results"][0]
 
@@ -73,7 +73,7 @@ def filled(house):
     house.log(
         "fruit_intake", F1, -60, gross=("1700", "kg"), tare=("9", "kg"), material="pear", grower_lot="Ostrey Farm",
         sugar=("12.9", "Bx"), temp=("15", "degC"), rot=("1", "pct"),
-    )  # fmt: skip
+    )
 
 
 @pytest.fixture

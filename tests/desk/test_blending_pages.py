@@ -28,7 +28,7 @@ def cellar(house):
         gross, strength = CASKS[base]
         net = f"{float(gross) - tare:.1f}"
         house.log("gauge", make_mark(base), -2_000_000, net_weight=(net, "kg"), strength=(strength, "pct_vol"),
-                  temp=("20", "degC"), purpose="opening", what="plum")  # fmt: skip
+                  temp=("20", "degC"), purpose="opening", what="plum")
     for mark, litres in ((T1, 1000), (T3, 300)):
         registry.put_vessel(house.book, {"mark": mark, "name": mark[:2], "sort": "tank", "capacity_l": litres}, by="OL")
     return house
@@ -36,7 +36,7 @@ def cellar(house):
 
 def asked(**more):
     wish = {"solve": "1", "what": "plum", "strength": "45", "strength_unit": "pct_vol", "within": "2", "youngest": "2",
-            "soak": "5.5", "aim": "fewest", "use": [make_mark("C001"), make_mark("C009")]}  # fmt: skip
+            "soak": "5.5", "aim": "fewest", "use": [make_mark("C001"), make_mark("C009")]}
     return f"/desk/blending/plan?{urlencode(wish | more, doseq=True)}"
 
 
@@ -142,13 +142,13 @@ def test_an_unknown_plan_or_batch_is_said(cellar):
 @pytest.fixture
 def bottled(cellar):
     cellar.log("gauge", T3, 0, volume=("285", "L"), strength=("45.0", "pct_vol"), temp=("20", "degC"),
-               purpose="opening", what="plum")  # fmt: skip
+               purpose="opening", what="plum")
     cellar.log("bottling_gauge", T3, 5, batch="K-26-03", volume=("285", "L"), strength=("45.0", "pct_vol"),
-               temp=("20", "degC"), label_strength=("45.0", "pct_vol"))  # fmt: skip
+               temp=("20", "degC"), label_strength=("45.0", "pct_vol"))
     for minutes, fill, strength in ((30, "100.2", "45.1"), (60, "99.8", "44.9"), (90, "100.0", "45.0")):
         cellar.log("bottle_check", T3, minutes, line="1", tested=("5", "count"), bottle_size=("0.5", "L"),
                    fill_found=(fill, "pct"), fill_least=("99.1", "pct"), strength_found=(strength, "pct_vol"),
-                   labels_right="yes")  # fmt: skip
+                   labels_right="yes")
     return cellar
 
 
@@ -165,7 +165,7 @@ def test_a_batch_under_way_shows_its_checks_and_what_the_label_may_say(bottled):
 def test_a_closed_batch_accounts_for_its_pure_alcohol(bottled):
     bottled.log("bottling_close", T3, 300, filled=("569", "count"), broken=("1", "count"), library=("2", "count"),
                 bottle_size=("0.5", "L"), per_case=("6", "count"), case_from="1", case_to="94", odd_case="95R",
-                loss=("0.5", "L"), tank_empty="yes")  # fmt: skip
+                loss=("0.5", "L"), tank_empty="yes")
     page = text_of(bottled.client("IM").get("/desk/bottlings?batch=K-26-03"))
     assert "in bottles 284.0 127.80" in page  # 568 bottles of 0.5 L at 45 %
     assert "Gauged 128.25, bottled 127.80: 0.45 L pure alcohol (0.4 %) not in a bottle" in page

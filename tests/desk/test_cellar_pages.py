@@ -15,9 +15,9 @@ PAGES = ("/desk/cellar", "/desk/cellar/casks", "/desk/cellar/map", "/desk/cellar
 
 def filled_cask(house, gross="206.4", days=400):
     house.log("gauge", C1, -days * 1440, what="plum", net_weight=("168.0", "kg"), strength=("61.0", "pct_vol"),
-              temp=("12", "degC"), purpose="opening")  # fmt: skip
+              temp=("12", "degC"), purpose="opening")
     return house.log("cask_regauge", C1, 0, gross=(gross, "kg"), strength=("60.4", "pct_vol"), temp=("12", "degC"),
-                     condition="tight")  # fmt: skip
+                     condition="tight")
 
 
 def test_an_empty_house_has_every_page(house):
@@ -108,7 +108,7 @@ def test_what_is_due_and_the_words_of_tasting_go_to_the_phones(house):
     client = house.client("IM")
     data = {"csrf_token": token(client, "/desk/cellar/house"), "ferment_h": "12", "regauge_months": "6",
             "sample_months": "0", "taste_months": "", "instrument_days": "14",
-            "words": "plum stone\n\nvanilla\nvanilla", "scores": "fruit\ndepth"}  # fmt: skip
+            "words": "plum stone\n\nvanilla\nvanilla", "scores": "fruit\ndepth"}
     assert client.post("/desk/cellar/house", data=data).status_code == 302
     site = registry.site(house.book)
     assert site["due"] == {"ferment_h": 12.0, "regauge_months": 6.0, "sample_months": 0.0, "instrument_days": 14.0}

@@ -69,7 +69,7 @@ def test_a_periods_paper_shows_hostile_texts_as_letters(name: str) -> None:
     text = HOSTILE[name]
     said = letters_of(paper(period_of(text), text, "2025-11-02 08:00", [Notice("x", "ask", text)]))
     shown = {"markup": MARKUP, "pdf": PDF, "control": "a?b?c?[31md", "turned": "?gnp.exe ???", "long": "W" * 30,
-             "lines": "x x x x"}[name]  # fmt: skip
+             "lines": "x x x x"}[name]
     bare = said.replace(" ", "")
     assert bare.count(shown.replace(" ", "")) >= 4, "in the head, the foot, the lines and the notice"
     # The figures and the caution stand, whatever the texts are.
@@ -83,7 +83,7 @@ def test_the_months_paper_of_a_hostile_house_is_only_letters(house: House) -> No
     warm = {"temp": ("20", "degC"), "strength": ("70", "pct_vol")}
     house.log("gauge", R2, 0, volume=("40", "L"), **warm, purpose="opening", what=MARKUP)
     house.log("destruction", R2, 30, what="heads", volume=("5", "L"), **warm, place=PDF, manner=MARKUP, withdrawn="no",
-              watched_by="IM")  # fmt: skip
+              watched_by="IM")
     answer = house.client("NS").get("/desk/periods/2025-09.pdf")
     assert answer.mimetype == "application/pdf"
     said = letters_of(answer.data)

@@ -101,7 +101,7 @@ def test_the_search_narrows_ranges_and_limits_alike(house):
     of_vessel = client.get(LIMITS, query_string={"q": F1.lower()}).text
     assert [len(_rows(of_vessel, table)) for table in ("Ranges", "All ranges", "Limits set so far", "All limits")] == [
         1, 1, 1, 1,
-    ]  # fmt: skip
+    ]
     assert "No limit here holds these words." in client.get(LIMITS, query_string={"q": "xyzzy"}).text
 
 

@@ -25,7 +25,7 @@ def season(house):
     house.log(
         "destruction", R2, OCTOBER + 30 * 1440, what="heads", volume=("5", "L"), **hearts, place="yard",
         manner="poured out", withdrawn="no", watched_by="IM",
-    )  # fmt: skip
+    )
     return house
 
 
@@ -54,7 +54,7 @@ def test_csv_json_and_paper_say_the_same(season):
     assert [(row["row"], row["lpa_ul"]) for row in rows] == [
         ("opening", "0"), ("in", "28000000"), ("total_in", "28000000"), ("out", "3500000"), ("total_out", "3500000"),
         ("closing", "24500000"),
-    ]  # fmt: skip
+    ]
     whole = json.loads(client.get("/desk/periods/2025-Q4.json").text)
     shown = whole["stated"][0]["rows"]
     assert [(row["lpa_ul"], row["lpa_l"], row["proof_gal"]) for row in shown] == [
@@ -79,7 +79,7 @@ def test_closing_asks_once_more_and_signs_what_was_shown(season):
     assert "Tick that you have looked" in client.post("/desk/periods/2025-10/close", data=data).text
     assert not closes.closes(season.book)
     season.log("gauge", R2, OCTOBER + 60, volume=("39", "L"), temp=("20", "degC"), strength=("70", "pct_vol"),
-               purpose="stock")  # fmt: skip
+               purpose="stock")
     answer = client.post("/desk/periods/2025-10/close", data=data | {"sure": "yes"})
     assert answer.status_code == 422 and "changed while you looked" in answer.text
     data["digest"] = digest_in(client.get("/desk/periods/2025-10/close").text)
@@ -101,7 +101,7 @@ def test_what_comes_late_is_an_adjustment_in_plain_sight(season):
     data = {"csrf_token": token(client, "/desk/periods/2025-10/close"), "digest": digest_in(page), "sure": "yes"}
     assert client.post("/desk/periods/2025-10/close", data=data).status_code == 302
     late = season.log("sample", R2, OCTOBER + 1440, size=("100", "mL"), number=("1", "count"), purpose="analysis",
-                      went="destroyed")  # fmt: skip
+                      went="destroyed")
     october, november = client.get("/desk/periods/2025-10").text, client.get("/desk/periods/2025-11").text
     assert "As now known" in october and "27.93" in october and "28.00" in october
     assert "Adjustment of 2025-10: more samples" in november and f"/desk/entries/{late['id']}" in november
@@ -113,7 +113,7 @@ def test_what_comes_late_is_an_adjustment_in_plain_sight(season):
 def test_one_warehouse_is_set_at_the_desk(season):
     client = season.client("OL")
     data = {"csrf_token": token(client, "/desk/settings"), "name": "Tarrowdene", "units": "metric", "decimal_mark": ".",
-            "accounts": "warehouse", "height_m": "", "time_zone": "Europe/Paris"}  # fmt: skip
+            "accounts": "warehouse", "height_m": "", "time_zone": "Europe/Paris"}
     assert client.post("/desk/settings", data=data).status_code == 302
     page = client.get("/desk/periods/2025-Q4").text
     assert "Excise warehouse" in page and "2020/262" in page and "Storage" not in page
@@ -131,11 +131,11 @@ def test_a_failed_instrument_lists_what_is_in_doubt(house, filled):
     registry.put_instrument(house.book, {"id": "TH-2", "sort": "thermometer", "unit": "degC"}, by="OL")
     doubtful = reading_with(house, "TH-2", 60)
     failed = house.log("instrument_check", "", 120, instrument="TH-2", against="ice", expected=("0", "plain"),
-                       found=("0.9", "plain"), correction=("0", "plain"), result="failed", in_use="no")  # fmt: skip
+                       found=("0.9", "plain"), correction=("0", "plain"), result="failed", in_use="no")
     client = house.client("IM")
     page = client.get("/desk/instruments/TH-2").text
     for shown in ("out of use", "+0.9", f"/desk/entries/{doubtful}", f"/desk/entries/{failed['id']}",
-                  "1 reading in doubt"):  # fmt: skip
+                  "1 reading in doubt"):
         assert shown in page, shown
     assert "out of use" in client.get("/desk/instruments").text
     assert "0.9 too high in ice" in client.get(f"/desk/entries/{failed['id']}").text
@@ -155,7 +155,7 @@ def reading_with(house, instrument, minutes):
         "seq": house.seq,
         "values": {"gravity": {"raw": "1.050", "unit": "SG"},
                    "temp": {"raw": "15.0", "unit": "degC", "instrument": instrument}},
-    }  # fmt: skip
+    }
     batch = {"now": at, "device": house.device["id"], "entries": [entry]}
     return intake.hand_in(house.book, batch, via="phone", now=datetime.fromisoformat(at))["results"][0]["id"]
 
@@ -167,7 +167,7 @@ def test_hostile_names_stay_text(house):
     house.log("gauge", C1, 10, volume=("40", "L"), temp=("20", "degC"), strength=("70", "pct_vol"), purpose="opening")
     client = house.client("IM")
     for path in ("/desk/periods", "/desk/periods/2025-09", "/desk/instruments", "/desk/instruments/TH-9",
-                 "/desk/records", "/desk/periods/2025-09/close"):  # fmt: skip
+                 "/desk/records", "/desk/periods/2025-09/close"):
         answer = client.get(path)
         assert answer.status_code == 200 and "<script>alert" not in answer.text, path
     assert client.get("/desk/periods/2025-09.pdf").status_code == 200

@@ -12,18 +12,18 @@ def told(house):
     """A plum run with a late plan: 27 L in, 25.6 L of heads, hearts and tails out."""
     log = house.log
     log("fruit_intake", F1, -2000, gross=("900", "kg"), tare=("60", "kg"), material="plum", grower_lot="G4",
-        temp=("14", "degC"), rot=("1", "pct"), batch="B-25-01")  # fmt: skip
+        temp=("14", "degC"), rot=("1", "pct"), batch="B-25-01")
     log("charge", S1, 0, run_name="R-1", from_vessel=F1, wash=("450", "L"), wash_strength=("6", "pct_vol"),
-        heads_to=R1, hearts_to=R2, tails_to=R3)  # fmt: skip
+        heads_to=R1, hearts_to=R2, tails_to=R3)
     log("cut", S1, 55, event="first_drop")
     log("cut", S1, 70, event="heads_cut", receiver=R2, reason="nose", strength=("78", "pct_vol"), flow=("9", "L_h"))
     log("run_reading", S1, 120, strength=("70", "pct_vol"), flow=("12", "L_h"))
     log("cut", S1, 200, event="hearts_cut", receiver=R3, reason="nose", strength=("57", "pct_vol"))
     log("run_end", S1, 260, reason="strength")
     for fraction, mark, litres, pct, minutes in (("heads", R1, "1.4", "78.6", 280), ("hearts", R2, "29", "70", 284),
-                                                 ("tails", R3, "15", "28", 288)):  # fmt: skip
+                                                 ("tails", R3, "15", "28", 288)):
         log("fraction_gauge", mark, minutes, still=S1, fraction=fraction, volume=(litres, "L"), temp=("20", "degC"),
-            strength=(pct, "pct_vol"), goes_to="stays")  # fmt: skip
+            strength=(pct, "pct_vol"), goes_to="stays")
     log("cut_plan", "", 300, what="plum", hearts_to=("57.5", "pct_vol"), why="wet card under it")
     run = house.book.query("SELECT id FROM runs")[0]["id"]
     return house, run
@@ -91,7 +91,7 @@ def test_questions_to_one_entry_stand_together(house):
     house.log("charge", S1, 0, run_name="R-1", from_vessel=F1, wash=("450", "L"), wash_strength=("6", "pct_vol"))
     house.log("cut", S1, 70, event="heads_cut", receiver=R2, strength=("70", "pct_vol"))
     odd = house.log("run_reading", S1, 120, glass=("85.2", "pct_glass"), temp=("26", "degC"),
-                    vapour_temp=("93", "degC"))  # fmt: skip
+                    vapour_temp=("93", "degC"))
     assert len(odd["queries"]) >= 3
     text = house.client("IM").get("/desk/").text
     rows = [row for row in text.split('<li class="list__item"') if "True strength" in row]

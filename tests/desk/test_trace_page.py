@@ -59,7 +59,7 @@ def test_the_recall_list_of_a_load_names_cases(house: House, told: dict[str, str
     bottled = next(row for row in rows if row["sort"] == "bottling")
     assert (bottled["case_from"], bottled["case_to"], bottled["odd_case"], bottled["lot_mark"]) == (
         "101", "173", "174R", "L2603",
-    )  # fmt: skip
+    )
     back = client.get(f"/desk/trace/{told['bottled']}.json").json["back"]["leaves"][f"i:{told['one']}"]
     assert float(bottled["share_pct"]) == pytest.approx(100 * back, abs=1e-4)
     assert {row["name"] for row in rows} >= {"kept by the wood", "not accounted"}
@@ -112,7 +112,7 @@ def test_a_struck_load_leaves_the_trace(house: House, told: dict[str, str]) -> N
 def test_hostile_names_stay_text_in_the_picture(house: House) -> None:
     evil = '<script>alert("x")</script>"'
     house.log("fruit_intake", F1, -60, gross=("900", "kg"), tare=("60", "kg"), material="plum", grower_lot=evil,
-              temp=("14", "degC"), rot=("1", "pct"))  # fmt: skip
+              temp=("14", "degC"), rot=("1", "pct"))
     page = house.client("NS").get(f"/desk/trace/{F1}").text
     assert "alert(" in page
     assert "<script>alert" not in page
@@ -122,7 +122,7 @@ def test_hostile_names_stay_text_in_the_picture(house: House) -> None:
     ("share", "words"),
     [(100, "100 %"), (99.96, "100 %"), (99.9, "100 %"), (54.3, "54 %"), (9.96, "10 %"), (9.94, "9.9 %"),
      (0.14, "0.1 %"), (0.05, "under 0.1 %")],
-)  # fmt: skip
+)
 def test_shares_are_said_in_two_figures_and_never_as_nothing(share: float, words: str) -> None:
     assert percent(share) == words
 

@@ -44,10 +44,10 @@ def tell(house: Any) -> dict[str, str]:
 
     def load(mark: str, gross: float, grower: str, batch: str) -> str:
         return say("fruit_intake", mark, gross=kg(gross), tare=kg(60), material="plum", grower_lot=grower, batch=batch,
-                   sugar=("14", "Bx"), temp=("14", "degC"), rot=("1", "pct"))  # fmt: skip
+                   sugar=("14", "Bx"), temp=("14", "degC"), rot=("1", "pct"))
 
     ids = {"one": load(F1, 900, GROWERS[0], "B-25-01"), "two": load(F1, 480, GROWERS[1], "B-25-01"),
-           "three": load(F2, 1260, GROWERS[2], "B-25-02")}  # fmt: skip
+           "three": load(F2, 1260, GROWERS[2], "B-25-02")}
     for mark in (F1, F2):
         say("ferment_closed", mark, final_gravity=("1.005", "SG"), volume=litres(1100), wash_strength=pct(6.0))
 
@@ -56,16 +56,16 @@ def tell(house: Any) -> dict[str, str]:
         for fraction, mark, volume, strength in (("heads", R1, 2, 75), ("hearts", R2, 60, 68), ("tails", R3, 30, 38)):
             say("fraction_gauge", mark, still=S1, fraction=fraction, remnant=litres(0), remnant_strength=pct(0),
                 volume=litres(volume), temp=WARM, strength=pct(strength),
-                goes_to="destroyed" if fraction == "heads" else "stays")  # fmt: skip
+                goes_to="destroyed" if fraction == "heads" else "stays")
         say("run_end", S1, reason="strength")
         say("account_move", R2, serial=name, from_account="production", to_account="storage", to_vessel=T1,
             purpose="deposit", spirit="plum", distilling_strength=pct(70), volume=litres(60), temp=WARM,
-            strength=pct(68))  # fmt: skip
+            strength=pct(68))
         return run
 
     def cask(mark: str, gross: float) -> str:
         return say("cask_fill", mark, from_vessel=T1, lot="L-01", what="plum", tare=kg(46.3), gross=kg(gross),
-                   temp=WARM, strength=pct(68), use="used", soaked="yes", place="CELL-A1", tight="yes")  # fmt: skip
+                   temp=WARM, strength=pct(68), use="used", soaked="yes", place="CELL-A1", tight="yes")
 
     ids["run1"] = distil("R-25-01", F1)
     ids["cask1"] = cask(C1, 86.3)
@@ -74,12 +74,12 @@ def tell(house: Any) -> dict[str, str]:
     ids["opening"] = say("gauge", C3, net_weight=kg(60), temp=WARM, strength=pct(60), purpose="opening", what="plum")
     for name, mark, gross, strength in (("dump1", C1, 85.3, 67.0), ("dump2", C2, 95.3, 67.0), ("dump3", C3, 106.3, 60)):
         ids[name] = say("dump", mark, gross=kg(gross), empty=kg(48.3), temp=WARM, strength=pct(strength),
-                        to_vessel=T2)  # fmt: skip
+                        to_vessel=T2)
     say("reduce", T2, target=pct(45), water=kg(70))
     say("bottling_gauge", T2, batch="K-26-03", volume=litres(230), temp=WARM, strength=pct(45), label_strength=pct(45))
     ids["bottled"] = say(
         "bottling_close", T2, filled=("440", "count"), broken=("0", "count"), reworked=("0", "count"),
         library=("2", "count"), per_case=("6", "count"), bottle_size=litres(0.5), case_from="101", case_to="173",
         odd_case="174R", lot_mark="L2603", loss=litres(1), tank_empty="yes",
-    )  # fmt: skip
+    )
     return ids

@@ -47,7 +47,7 @@ def _token(client: FlaskClient, path: str) -> str:
 
 def test_a_reading_goes_into_the_book(app: Flask, client: FlaskClient) -> None:
     typed = {"csrf_token": _token(client, FORM), "temp": "14,6", "temp_unit": "degC", "gravity": "1.031",
-             "gravity_unit": "SG", "cap": "thick", "remark": "by hand"}  # fmt: skip
+             "gravity_unit": "SG", "cap": "thick", "remark": "by hand"}
     answer = client.post(FORM, data=typed)
     assert (answer.status_code, answer.headers.get("Location")) == (302, f"/m/{FERMENTER}")
     (found,) = log.find(app.extensions["book"])
@@ -93,7 +93,7 @@ def test_a_form_without_our_token_is_not_taken(app: Flask, client: FlaskClient) 
         (f"/m/{make_mark('F99')}", 404), (f"/m/{FERMENTER}/log/nothing", 404), (f"/m/{FERMENTER}/log/answer", 404),
         ("/log/ferment_reading", 302), (f"/scan?mark={FERMENTER.replace('-', '').lower()}", 302),
     ],
-)  # fmt: skip
+)
 def test_every_page_answers(client: FlaskClient, path: str, status: int) -> None:
     assert client.get(path).status_code == status
 

@@ -61,7 +61,7 @@ def _log_and_hand_in(world: World, phone: Phone) -> tuple[dict[str, Any], dict[s
     phone.log(reading(gravity="seven"))
     phone.log(reading(gravity="1.049", temp="14.6", amends=first["id"], reason="misread"))
     charge = {"from_vessel": {"raw": first["entry"]["mark"]}, "wash": {"raw": "450", "unit": "L"},
-              "heads_to": {"raw": RECEIVER}, "wash_strength": {"raw": "6.0", "unit": "pct_vol"}}  # fmt: skip
+              "heads_to": {"raw": RECEIVER}, "wash_strength": {"raw": "6.0", "unit": "pct_vol"}}
     phone.log({**reading(), "kind": "charge", "mark": STILL, "mark_by": "scanned", "values": charge})
     waiting = json.loads(page.evaluate(_SAVE))
     world.server.start()

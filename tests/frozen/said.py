@@ -22,7 +22,7 @@ def said(book: Book) -> dict[str, Any]:
     return {
         "head": {"entries": entries, "digest": digest}, "questions": questions(book), "standing": standing(book),
         **sums(book),
-    }  # fmt: skip
+    }
 
 
 def questions(book: Book) -> dict[str, list[dict[str, Any]]]:

@@ -141,7 +141,7 @@ ODD_VESSELS: dict[str, dict[str, Any]] = {
     "T7": {"sort": "tank", "capacity_l": 300}, "T8": {"sort": "tank", "capacity_l": 300},
     "C7": {"sort": "cask", "capacity_l": 225, "tare_kg": 50.0, "place": "CELL-A1", "use": "used"},
     "C8": {"sort": "cask", "capacity_l": 225, "tare_kg": 50.0, "place": "CELL-A2", "use": "used"},
-}  # fmt: skip
+}
 
 
 def _tell_odd(say: Any) -> None:
@@ -149,31 +149,31 @@ def _tell_odd(say: Any) -> None:
     t7, c7, c8 = (make_mark(base) for base in ("T7", "C7", "C8"))
     say(entry, "gauge", t7, volume="260 L", temp="20 degC", strength="74 pct_vol", what="rye")
     full = {"from_vessel": t7, "lot": "L-07", "tare": "50 kg", "gross": "150 kg", "use": "used", "soaked": "yes",
-            "glass": "72.0 pct_glass", "temp": "12 degC", "what": "rye"}  # fmt: skip
+            "glass": "72.0 pct_glass", "temp": "12 degC", "what": "rye"}
     say(entry, "cask_fill", c7, place="CELL-A1", **full)
     say(entry, "cask_fill", c8, place="CELL-A2", **full)
     say(entry, "stock_count", c7, found="here", place="CELL-A2", signed="NS")
     say(entry, "stock_count", c8, found="here", place="CELL-A1", signed="NS")
     say(entry, "stock_count", c8, found="nothing", signed="NS")
     say(entry, "vat_plan", t7, name="K-26-07", texts={"draws": f"{c7} 900"}, water="30 kg", target="45 pct_vol",
-        volume="200 L")  # fmt: skip
+        volume="200 L")
     say(entry, "vat_plan", t7, name="K-26-08", texts={"draws": f"{make_mark('C99')} 20"}, water="3 kg",
-        target="45 pct_vol", volume="200 L")  # fmt: skip
+        target="45 pct_vol", volume="200 L")
     say(entry, "vat_plan", t7, name="K-26-09", texts={"draws": "some of everything"}, water="3 kg",
-        target="45 pct_vol", volume="200 L")  # fmt: skip
+        target="45 pct_vol", volume="200 L")
     say(entry, "ferment_reading", F1, gravity="1.020 SG", temp="16 degC", room_co2="6000 ppm")
     say(entry, "gauge", t7, volume="100 L", temp="45 degC", glass="3.0 pct_glass")
     say(entry, "goods_receipt", texts={"consignor": "Far Hill"}, document="T-9", batch="L-9", spirit="plum",
         strength="45 pct_vol", bottle_size="0.5 L", per_case="6 count", cases="20 count", case_from="1",
-        case_to="20", seals="yes")  # fmt: skip
+        case_to="20", seals="yes")
     say(entry, "dispatch", batch="L-9", why="tax_paid", document="D-9", texts={"to_whom": "Corner shop"},
-        cases="5 count", case_from="1", case_to="3")  # fmt: skip
+        cases="5 count", case_from="1", case_to="3")
     for first, last in (("2", "3"), ("900", "901")):
         say(entry, "dispatch", batch="L-9", why="tax_paid", document="D-10", texts={"to_whom": "Corner shop"},
-            cases="2 count", case_from=first, case_to=last)  # fmt: skip
+            cases="2 count", case_from=first, case_to=last)
     say(entry, "bottled_count", batch="L-9", cases="40 count", signed="NS")
     say(entry, "instrument_check", instrument="TH-99", against="ice", expected="0 plain", found="0.9 plain",
-        correction="0 plain", result="good", in_use="yes")  # fmt: skip
+        correction="0 plain", result="good", in_use="yes")
     say(entry, "gauge", make_mark("T99"), volume="100 L", temp="20 degC", strength="60 pct_vol")
     say(entry, "cask_fill", c7, **{**full, "from_vessel": F1}, place="CELL-A1")
 
@@ -210,7 +210,7 @@ class _Teller:
             {"values": {**sound["values"], "gravity": {"raw": "seven", "unit": "SG"}}},
             {"values": {**sound["values"], "gravity": {"raw": "1.050", "unit": "kg"}}},
             {"values": {**sound["values"], "cap": {"raw": "green"}}}, {"device": "desk"}, {"remark": "x" * 70_000},
-        ]):  # fmt: skip
+        ]):
             self.send({**sound, "id": new_id(), "seq": 910 + n, **more})
         loaded = fruit(F1, read_at=self._at, device="d-five", seq=901)
         self.send({**loaded, "values": {**loaded["values"], "picked_on": {"raw": "yesterday"}}})

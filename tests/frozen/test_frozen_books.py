@@ -44,7 +44,7 @@ def check_says_as_then(book: Book, version: str, name: str) -> None:
     then, now = read_json(version, name), said(book)
     assert now["head"] == then["head"]
     unlike = [one for one in differences(then["questions"], now["questions"])
-              if (one[2] or one[3])["code"] not in CHANGED_QUESTIONS.get(version, {})]  # fmt: skip
+              if (one[2] or one[3])["code"] not in CHANGED_QUESTIONS.get(version, {})]
     assert unlike == []
     for part in then.keys() - {"head", "questions", *CHANGED_SUMS.get(version, {})}:
         assert _as_json(now[part]) == then[part], part
@@ -125,7 +125,7 @@ def test_a_frozen_book_holds_every_kind_and_all_that_can_happen_to_an_entry(vers
         standings = {row["standing"] for row in book.query("SELECT standing FROM folded")}
         codes = {line["code"] for lines in questions(book).values() for line in lines}
         counts = Counter({table: book.query(f"SELECT count(*) AS n FROM {table}")[0]["n"]
-                          for table in ("closes", "limits", "instruments", "devices", "amendments")})  # fmt: skip
+                          for table in ("closes", "limits", "instruments", "devices", "amendments")})
     if version == __version__:
         assert kinds == {kind.name for kind in webapp.kinds.ALL}
     assert len(kinds) >= 37 and len(codes) >= 84

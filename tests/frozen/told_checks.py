@@ -79,13 +79,13 @@ def _history(n: int, told: list[tuple[dict[str, Any], float]]) -> History:
     vessels = tuple(
         {"size_class": f"K{n}", "wood": "oak", **ledger.VESSELS[name], "mark": mark, "name": mark.partition("-")[0]}
         for name, mark in marks.items() if name in ledger.VESSELS
-    )  # fmt: skip
+    )
     return History(f"d-k{n}", entries, vessels, sorted(persons.values())[0])
 
 
 def _as_sent(
     entry: Mapping[str, Any], n: int, seq: int, marks: dict[str, str], persons: Mapping[str, str]
-) -> dict[str, Any]:  # fmt: skip
+) -> dict[str, Any]:
     kind = webapp.kinds.get(entry["kind"])
     assert kind is not None
     values = {name: dict(value) for name, value in entry["values"].items()}
@@ -100,7 +100,7 @@ def _as_sent(
         "mark_by": "scanned" if entry["mark"] else "", "read_at": entry["read_at"], "typed_at": entry["typed_at"],
         "person": persons[entry["person"]], "role": "cellar hand", "seen_by": "", "device": f"d-k{n}", "seq": seq,
         "values": values, "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
-    }  # fmt: skip
+    }
 
 
 def _mark(mark: str, n: int, marks: dict[str, str]) -> str:

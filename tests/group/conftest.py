@@ -50,7 +50,7 @@ class Wire:
             raise NoAnswer("cut")
         more = {"Content-Encoding": "gzip"} if body else {}
         answer = self.client.open(path, method=method, data=body, content_type="application/json",
-                                  headers=self.headers | more)  # fmt: skip
+                                  headers=self.headers | more)
         if method == "POST" and self.lose_answers():
             raise NoAnswer("the answer was lost")
         return answer.status_code, answer.data

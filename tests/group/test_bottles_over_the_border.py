@@ -28,22 +28,22 @@ def bottled(seq=1, lot="K2603", first=1):
     hours = 100 - seq
     yield gauge(T1, "181", "45.0", read_at=at(hours), seq=seq)
     yield entry("bottling_gauge", T1, batch="K-26-03", volume="181 L", temp="20 degC", strength="45.0 pct_vol",
-                label_strength="45 pct_vol", read_at=at(hours - 0.2), seq=seq + 1)  # fmt: skip
+                label_strength="45 pct_vol", read_at=at(hours - 0.2), seq=seq + 1)
     yield entry("bottling_close", T1, filled="360 count", broken="0 count", bottle_size="0.5 L", per_case="6 count",
                 case_from=str(first), case_to=str(first + 59), lot_mark=lot, loss="1 L", tank_empty="yes",
-                read_at=at(hours - 0.4), seq=seq + 2)  # fmt: skip
+                read_at=at(hours - 0.4), seq=seq + 2)
 
 
 def out(hours, seq, cases="20", first="1", batch="K2603", whom="South Bank, Lower Road", document="D-7", **more):
     made = entry("dispatch", batch=batch, why=more.pop("why", "in_bond"), cases=f"{cases} count", case_from=first,
-                 document=document, read_at=at(hours), seq=seq, **more)  # fmt: skip
+                 document=document, read_at=at(hours), seq=seq, **more)
     return with_words(made, to_whom=whom)
 
 
 def come_in(hours, seq, cases="20", batch="K-26-03", document="d-7", consignor="North Hill", **more):
     made = entry("goods_receipt", batch=batch, spirit="kirsch", strength="45 pct_vol", bottle_size="0.5 L",
                  per_case="6 count", cases=f"{cases} count", case_from="1", case_to=cases, seals="yes",
-                 document=document, read_at=at(hours), seq=seq, **more)  # fmt: skip
+                 document=document, read_at=at(hours), seq=seq, **more)
     return with_words(made, consignor=consignor)
 
 
@@ -181,7 +181,7 @@ def test_the_files_hold_both_directions_and_no_formula(group: Group, two):
     assert whole["transfers"][0] | {"sent": 0, "received": 0} == {
         "from": book_id(north), "to": book_id(south), "document": "d-7", "goods": "K-26-03", "sent": 0, "received": 0,
         "sent_ul": whole["transfers"][0]["received_ul"], "received_ul": whole["transfers"][0]["sent_ul"],
-    }  # fmt: skip
+    }
     assert {one["why"] for one in whole["on"]["removals"]} == {"in_bond", "tax_paid"}
     assert client.get(f"/group/trace/{book_id(north)}/nothing.csv").status_code == 404
     assert group.app.test_client().get(f"/group/trace/{made}.json").status_code in (302, 401)
@@ -197,7 +197,7 @@ def test_a_period_of_all_sites_is_a_file_that_adds_up(group: Group, make_site):
     rows = list(csv.DictReader(io.StringIO(text.removeprefix("\ufeff"))))
     assert {row["site_name"] for row in rows} == {"all sites", "'=North Hill", "South Bank"}
     closing = {(row["site_name"], row["basis"], row["account"]): int(row["lpa_ul"])
-               for row in rows if row["row"] == "closing"}  # fmt: skip
+               for row in rows if row["row"] == "closing"}
     known = [ul for (name, basis, _), ul in closing.items() if basis == "now_known" and name != "all sites"]
     assert closing["all sites", "now_known", "warehouse"] == sum(known)
     assert {row["line"] for row in rows if row["account"] == "on the way"} == {"", "sites", "papers"}

@@ -45,7 +45,7 @@ def test_axe_finds_nothing(postgres: Any, make_site: Callable[..., Book], tmp_pa
             send(book, carrier)
         paths = ["/group/sites", "/group/trace", "/group/trace?q=K2603", "/group/trace?q=nothing", "/group/periods",
                  "/group/periods/2025-09", "/group/people", f"/group/trace/{key_of(south, 'goods_receipt')}",
-                 f"/group/trace/{key_of(north, 'gauge')}"]  # fmt: skip
+                 f"/group/trace/{key_of(north, 'gauge')}"]
         worked_out(url, 2)
         wrong = look(browser, server.url, "light", "phone", paths) + look(browser, server.url, "dark", "desk", paths)
     finally:

@@ -81,7 +81,7 @@ def test_a_group_killed_mid_batch_and_away_loses_nothing_and_sites_go_on_alone(d
             rows = store.query("SELECT site, cursor, digest FROM branches")
             folds = store.query("SELECT site, book_no, digest FROM folds")
             return [{row["site"]: (row[no], row["digest"]) for row in some}
-                    for some, no in ((rows, "cursor"), (folds, "book_no"))]  # fmt: skip
+                    for some, no in ((rows, "cursor"), (folds, "book_no"))]
 
         while held() != [wanted, wanted]:
             assert time.monotonic() < deadline, (held(), server.log)
@@ -140,7 +140,7 @@ def test_a_site_joins_over_tls_by_fingerprint_and_hands_in_beside_serving(databa
 
 def test_what_cannot_be_opened_is_said_in_a_sentence(tmp_path, postgres):
     told = run("group-serve", "--data", str(tmp_path / "g"), "--host", "127.0.0.1", "--port", "0",
-               "--database", postgres.address("nowhere"))  # fmt: skip
+               "--database", postgres.address("nowhere"))
     assert (told.returncode, "Look at --database" in told.stderr, "Traceback" in told.stderr) == (2, True, False)
     with open_book(tmp_path / BOOK_NAME) as book:
         unnamed = run("group-join", "--data", str(tmp_path), "--to", "https://group.example", "--code", "x")

@@ -27,7 +27,7 @@ def test_hand_in_rate(group: Group, make_site, capsys):
 
     for at in range(0, SIZE, 200):
         log_at(book, *(reading(F1, seq=at + n + 1, read_at=NOW - timedelta(minutes=SIZE - at - n))
-                       for n in range(200)))  # fmt: skip
+                       for n in range(200)))
     wire, figures = group.let_in(), {}
     begun = time.monotonic()
     send(book, wire)
@@ -47,7 +47,7 @@ def test_hand_in_rate(group: Group, make_site, capsys):
     assert sites.verify(group.store, book_id(book), 0) == (log.head(book)[0], [])
     figures["walk of the chain, entries a second"] = SIZE / (time.monotonic() - begun)
     held = group.store.one("SELECT sum(pg_total_relation_size(inhrelid)) AS n FROM pg_inherits "
-                           "WHERE inhparent = 'entries'::regclass")  # fmt: skip
+                           "WHERE inhparent = 'entries'::regclass")
     figures["bytes an entry in PostgreSQL, with indexes"] = float(held["n"]) / SIZE
     with capsys.disabled():
         print()

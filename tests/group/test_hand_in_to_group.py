@@ -49,10 +49,10 @@ def test_two_sites_hand_in_and_their_folds_are_their_own_to_the_byte(group: Grou
         held = group.store.query(
             "SELECT entry, n, source, target, lpa_ul, volume_ml, mass_g, source_fill, target_fill, reason, "
             "source_account, target_account, at, sort FROM flows WHERE site = %s", (book_id(book),)
-        )  # fmt: skip
+        )
         assert sorted(map(canonical, held)) == sorted(map(canonical, book.query("SELECT * FROM flows")))
         sums = group.store.query("SELECT month, a, b, reason, sort, lpa_ul, n FROM month_sums WHERE site = %s",
-                                 (book_id(book),))  # fmt: skip
+                                 (book_id(book),))
         assert sorted(map(canonical, sums)) == sorted(map(canonical, book.query("SELECT * FROM month_sums")))
         assert sites.verify(group.store, book_id(book), 0) == (log.head(book)[0], [])
     assert "argon2" not in str(group.store.query("SELECT body FROM registry"))
@@ -133,7 +133,7 @@ def test_a_hostile_site_is_refused_and_what_it_sent_is_kept_aside(group: Group, 
     batch = {"book_id": book_id(book), "name": "N", "entries": [forged]}
     assert wire.hand_in(batch)[1]["results"][0]["problems"][0]["code"] == "bad_digest"
     odd = [None, {}, {"book_no": 21}, row_of(book, 21) | {"body": "[]"}, row_of(book, 21) | {"skew_s": "x"},
-           row_of(book, 21) | {"body": '{"a":"\\u0000"}'}]  # fmt: skip
+           row_of(book, 21) | {"body": '{"a":"\\u0000"}'}]
     answer = wire.hand_in(batch | {"entries": odd})[1]
     assert {r["settled"] for r in answer["results"]} == {"refused"}
     assert group.place(book)["cursor"] == 20
@@ -252,7 +252,7 @@ def test_the_record_cannot_be_changed_and_a_broken_chain_is_found(group: Group, 
     with group.store.write() as conn:
         conn.execute("ALTER TABLE entries DISABLE TRIGGER entries_stay")
         for row in conn.execute("SELECT inhrelid::regclass::text AS name FROM pg_inherits "
-                                "WHERE inhparent = 'entries'::regclass").fetchall():  # fmt: skip
+                                "WHERE inhparent = 'entries'::regclass").fetchall():
             conn.execute(f"ALTER TABLE {row['name']} DISABLE TRIGGER entries_stay".encode())
         conn.execute("UPDATE entries SET body = replace(body, '\"seq\":4', '\"seq\":5') WHERE book_no = 4")
     number, troubles = sites.verify(group.store, book_id(book), 0)

@@ -27,14 +27,14 @@ LATER = datetime(2025, 11, 5, tzinfo=UTC)
 def removal(serial: str = "T-7", whom: str = "South Bank, Lower Road 2", **more):
     made = entry("account_move", T1, serial=serial, from_account="processing", to_account="removed", purpose="in_bond",
                  spirit="plum", distilling_strength="70 pct_vol", volume="100 L", temp="20 degC",
-                 strength="62 pct_vol", **more)  # fmt: skip
+                 strength="62 pct_vol", **more)
     return with_words(made, to_whom=whom)
 
 
 def receipt(document: str = "T-7", consignor: str = "North Hill distillery", **more):
     made = entry("receipt", T2, document=document, purpose="in_bond", spirit="plum",
                  to_account="processing", declared_strength="62 pct_vol", declared_volume="100 L", volume="99 L",
-                 temp="20 degC", strength="62 pct_vol", seals="yes", **more)  # fmt: skip
+                 temp="20 degC", strength="62 pct_vol", seals="yes", **more)
     return with_words(made, consignor=consignor)
 
 
@@ -90,7 +90,7 @@ def test_a_load_of_fruit_at_one_site_is_found_in_bottles_of_the_other(group: Gro
         with_words(entry("account_move", R2, read_at=at(120), seq=5, serial="12", from_account="production",
                          to_account="removed", purpose="in_bond", spirit="plum", distilling_strength="70 pct_vol",
                          volume="30 L", temp="20 degC", strength="70 pct_vol"), to_whom="South Bank"),
-    )  # fmt: skip
+    )
     log_at(south, receipt("12", "north hill", read_at=at(50), seq=1) | {"remark": "as gauged there"})
     for book in (north, south):
         send(book, group.let_in())

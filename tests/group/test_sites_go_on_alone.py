@@ -185,9 +185,9 @@ def settle(world: World, branches: dict[str, int]) -> None:
     try:
         while True:
             rows = store.query("SELECT b.site, b.branch, b.cursor, f.book_no, f.branch AS folded, f.trouble FROM "
-                               "branches b LEFT JOIN folds f ON f.site = b.site")  # fmt: skip
+                               "branches b LEFT JOIN folds f ON f.site = b.site")
             done = {row["site"] for row in rows if row["branch"] == branches.get(row["site"], 0) == row["folded"]
-                    and row["cursor"] == row["book_no"] == _head(world, row["site"])}  # fmt: skip
+                    and row["cursor"] == row["book_no"] == _head(world, row["site"])}
             if done == {house.id for house in world.houses}:
                 return
             assert time.monotonic() < deadline, rows

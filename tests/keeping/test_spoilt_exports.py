@@ -40,7 +40,7 @@ def exported(tmp_path_factory: pytest.TempPathFactory) -> Path:
         for seq in (1, 2):
             send(book, reading(F1, read_at=datetime(2025, 9, 20, 6 + seq, tzinfo=UTC), seq=seq))
         send(book, made_entry("gauge", T1, datetime(2025, 9, 22, 8, tzinfo=UTC), seq=3, volume="400 L", temp="20 degC",
-                              strength="60 pct_vol", purpose="opening"))  # fmt: skip
+                              strength="60 pct_vol", purpose="opening"))
         people.put_person(book, {"code": "OL", "name": "OL", "roles": ["office"], "access": "office"}, by="OL")
         for period in ("2025-09", "2025-Q4"):
             closes.close(book, period, "OL", closes.draft(book, period, LATER).digest, LATER)
@@ -160,7 +160,7 @@ def last_forged(rows: Rows) -> None:
         lambda rows: rows[:-1], lambda rows: [rows[0], *rows[2:]], set_in(0, received_at="2020-01-01T00:00:00Z"),
         set_in(1, body=[]), set_in(1, body=None),
     ],
-)  # fmt: skip
+)
 def test_tampered_missing_and_reordered_entries_are_refused(copy: Path, change: Callable[[Rows], Any]) -> None:
     rewrite(copy, "entries", change)
     refused(copy, "does not verify")
@@ -177,7 +177,7 @@ def test_lines_in_another_order_are_the_same_book(copy: Path, tmp_path: Path) ->
     "line",
     ["null", "[]", "1", '"x"', "{}", "{", "[" * 100_000, '{"book_no": 99999999999999999999999}', '{"no": 1e400}',
      '{"mark": {"a": 1}}', '{"mark": "\\ud800"}', "\x00"],
-)  # fmt: skip
+)
 def test_lines_that_are_none_are_refused_in_a_sentence(copy: Path, table: str, line: str) -> None:
     path = copy / "tables" / f"{table}.jsonl"
     path.write_text(path.read_text("utf-8") + line + "\n", "utf-8")
@@ -238,7 +238,7 @@ def test_files_that_are_no_tables_of_the_record_are_not_read(copy: Path, tmp_pat
 @pytest.mark.parametrize(
     "name", ["tables/../../secret", "tables/../../../../../../etc/hostname", "tables//etc/hostname", "tables/none",
              "tables/", "tables/\x00"],
-)  # fmt: skip
+)
 def test_names_that_lead_elsewhere_are_refused(copy: Path, name: str) -> None:
     (copy.parent / "secret").write_text("secret")
     manifest = json.loads((copy / "book.json").read_text("utf-8"))

@@ -44,7 +44,7 @@ def test_what_was_typed_stays_and_the_figures_have_the_correction() -> None:
 
     def read(temp: str, corrections: dict) -> object:
         values = {"volume": {"raw": "100", "unit": "L"}, "glass": {"raw": "62.0", "unit": "pct_glass"},
-                  "temp": {"raw": temp, "unit": "degC", "instrument": "TH-2"}}  # fmt: skip
+                  "temp": {"raw": temp, "unit": "degC", "instrument": "TH-2"}}
         return read_entry(kind, {"mark": "T1", "values": values}, {"corrections": corrections})
 
     put = read("15.0", {"TH-2": {"unit": "degC", "table": [], "offset": -0.4}})

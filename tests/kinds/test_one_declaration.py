@@ -27,7 +27,7 @@ BROTH = Kind(
     ),
     figures=(Figure("twice", "twice", "kg", "net_mass", {"gross": ("=3",), "tare": ("=1",)}),),
     summary="{warmth}",
-)  # fmt: skip
+)
 
 
 @pytest.fixture

@@ -17,7 +17,7 @@ from webapp.trade.proof import strength_from_proof
         ("neutral spirits", 190.0, "neutral spirits at 190 proof and over"),
         ("neutral grape spirit", 189.8, "neutral spirits under 190 proof"),
     ],
-)  # fmt: skip
+)
 def test_classes(words: str, proof: float, wanted: str) -> None:
     assert class_of(words, float(strength_from_proof(proof))) == wanted
 

@@ -187,7 +187,7 @@ def test_the_browser_twin_gives_the_same_answers(playwright):
         (parse_mark, "F3-9", "check",
          "F39 is no mark: a character is wrong, or the last one is missing. Read the label again."),
     ],
-)  # fmt: skip
+)
 def test_what_is_no_mark_says_why_and_what_to_do(make, text, code, words):
     with pytest.raises(BadMark) as refused:
         make(text)
@@ -202,5 +202,5 @@ def test_slips_are_counted_as_people_make_them():
         ("C0317", "C0317", 0), ("C0417", "C0317", 1), ("C017", "C0317", 1), ("C03117", "C0317", 1), ("", "C03", 3),
         ("C0371", "C0317", 0.7), ("CO317", "C0317", 0.4), ("C03I7", "C0317", 0.4), ("0C371", "C0317", 1.4),
         ("17", "C0317", 3), ("C0317", "17", 3),
-    ):  # fmt: skip
+    ):
         assert _slips(typed, meant) == pytest.approx(slips), (typed, meant)

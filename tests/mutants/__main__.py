@@ -102,7 +102,7 @@ def _choose(mutants: list[Mutant], most: int, seed: int) -> list[Mutant]:
 def _run(
     mutants: list[Mutant], tests: dict[Path, tuple[str, ...]], usual: dict[tuple[str, ...], Usual],
     asked: argparse.Namespace,
-) -> Iterator[tuple[Mutant, Outcome]]:  # fmt: skip
+) -> Iterator[tuple[Mutant, Outcome]]:
     running: list[tuple[Mutant, int, float]] = []
     ends = time.monotonic() + asked.minutes * 60 if asked.minutes else float("inf")
     for mutant in mutants:

@@ -48,7 +48,7 @@ class Mutant:
         spans = [
             span for span in difflib.SequenceMatcher(None, before, after, autojunk=False).get_opcodes()
             if span[0] != "equal"
-        ]  # fmt: skip
+        ]
         if not spans:
             return 0, "", ""
         first, last = spans[0], spans[-1]

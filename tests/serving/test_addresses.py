@@ -14,7 +14,7 @@ from webapp.serving import addresses
         ("fd12::1", True), ("fe00::1", False), ("100.64.0.0", True), ("100.128.0.0", False),
         ("127.0.0.1", False), ("::1", False), ("fe80::1", False), ("0.0.0.0", False), ("2001:4860::1", False),
     ],
-)  # fmt: skip
+)
 def test_only_private_addresses_are_shown(address: str, is_lan: bool) -> None:
     assert addresses.is_lan_address(address) is is_lan
 
@@ -29,7 +29,7 @@ def test_addresses_found_here_are_private_and_steady() -> None:
     ("host", "is_loopback"),
     [("localhost", True), ("127.0.0.1", True), ("127.8.8.8", True), ("::1", True), ("0.0.0.0", False),
      ("192.168.1.1", False), ("cellar.local", False), ("localhost.example", False)],
-)  # fmt: skip
+)
 def test_loopback_is_told_from_the_network(host: str, is_loopback: bool) -> None:
     assert addresses.is_loopback(host) is is_loopback
 

@@ -57,7 +57,7 @@ def test_people_sign_in_through_the_server_in_front(behind):
     "changed",
     [{"X-Forwarded-For": ""}, {"X-Forwarded-Host": ""}, {"X-Forwarded-Proto": "http"}, {"X-Forwarded-Proto": ""},
      {"X-Forwarded-Proto": "https, http"}],
-)  # fmt: skip
+)
 def test_what_did_not_come_over_it_by_https_is_refused_in_a_sentence(behind, changed):
     answer = behind.test_client().get("/sign-in", headers=SAID | changed)
     assert answer.status_code == 403
@@ -111,7 +111,7 @@ def test_the_gate_counts_the_caller_that_the_server_in_front_saw():
 @pytest.mark.parametrize("options", [{"host": "0.0.0.0"}, {"is_tls": True}, {"public_url": "http://log.example"}])
 def test_the_option_goes_with_this_computer_alone(tmp_path, options):
     chosen = {"host": "127.0.0.1", "port": 0, "is_tls": None, "trust_port": 8081,
-              "public_url": "https://log.stillhouse.example"} | options  # fmt: skip
+              "public_url": "https://log.stillhouse.example"} | options
     host, port = chosen.pop("host"), chosen.pop("port")
     with pytest.raises(CannotServe):
         choose_site(tmp_path, host, port, **chosen)

@@ -60,7 +60,7 @@ def scope(method: str = "GET", path: str = "/", client: str = "127.0.0.1:5000", 
     return SimpleNamespace(
         proto="http", http_version="1.1", server="127.0.0.1:80", client=client, scheme="http", method=method,
         path=path, query_string="a=b", authority=None, headers=named,
-    )  # fmt: skip
+    )
 
 
 def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:

@@ -54,7 +54,7 @@ def _job(**changes: Any) -> dict[str, Any]:
     return {
         "root": str(FOLDER), "base": "/static/", "entry": "floor.js", "start": ["page.js"], "joined": JOINED,
         "scripts": names, "classics": [], "styles": [], **changes,
-    }  # fmt: skip
+    }
 
 
 def _open(browser: Any, texts: dict[str, str]) -> Any:

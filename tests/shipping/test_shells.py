@@ -112,7 +112,7 @@ def test_a_shell_is_the_same_for_everybody_and_carries_no_token(app: Flask) -> N
         ("/enrol/abc-DEF_123", "/shell/enrol"), ("/start", "/shell/enrol"), ("/slate", "/shell/slate"),
         ("/desk/", None), ("/sign-in", None), ("/api/cards", None), ("/trust", None), ("/m/F3-8/else", None),
     ],
-)  # fmt: skip
+)
 def test_addresses_and_their_shells(path: str, shell: str | None) -> None:
     found = [(re.match(pattern, path), target) for pattern, target in PATTERNS]
     answers = [target.replace("$1", (match[1] if match.re.groups else "")) for match, target in found if match]

@@ -28,7 +28,7 @@ CELLAR_PAIRS: dict[str, Callable[..., Any]] = {
     "judgeLoss": lambda *given: maturing.judge_loss(*given),
     "forecastCask": lambda gauges, usual, ahead, o: maturing.forecast_cask(
         gauges, usual, ahead, drift_year=o["driftYear"], is_new_wood=o["isNewWood"]),
-}  # fmt: skip
+}
 
 
 def answer_sum(case: Any) -> Any:

@@ -17,7 +17,7 @@ def warehouse(seed: int, count: int = 40, years_ahead: float = 2.0) -> list[Cask
     """Return casks of two sizes in a damp cellar and a dry loft, gauged once a year for one to four years."""
     chance = random.Random(seed)
     usual = {f"{size} {place}": (base + (1.0 if place == "loft" else 0.0) + chance.gauss(0, 0.4))
-             for size, base in (("200", 2.6), ("50", 5.5)) for place in ("cellar", "loft")}  # fmt: skip
+             for size, base in (("200", 2.6), ("50", 5.5)) for place in ("cellar", "loft")}
     return [_cask(chance, usual, years_ahead) for _ in range(count)]
 
 
@@ -30,7 +30,7 @@ def _cask(chance: random.Random, usual: dict[str, float], ahead: float) -> Cask:
     followed = chance.choice([1, 2, 3, 4])
     for year in range(followed + 1):
         gauges.append({"years": float(year), "lpa": lpa * (1 + chance.gauss(0, 0.003)),
-                       "strength_pct": strength + chance.gauss(0, 0.1), "drawn_l": 0.0})  # fmt: skip
+                       "strength_pct": strength + chance.gauss(0, 0.1), "drawn_l": 0.0})
         if year < followed:
             lpa, strength = _year(chance, lpa, strength, rate, drift, 1.0)
     for _ in range(int(ahead)):

@@ -94,5 +94,5 @@ def of_the_demo() -> list[Ferment]:
         part = (gravities[at - 1] - near) / (gravities[at - 1] - gravities[at])
         end_day = days[at - 1] + part * (days[at] - days[at - 1])
         found.append(Ferment(one["batch"], days, gravities, end_day, end_gravity(one["material"], one["variety"]),
-                             is_grain(one["material"])))  # fmt: skip
+                             is_grain(one["material"])))
     return found

@@ -49,9 +49,9 @@ def cellar_asked() -> list[Case]:
     for one in [*of_the_demo(), *made(4, seed=3)]:
         counts = range(0, len(one.days) + 1, 3)
         found += [["forecastEnd", one.days[:n], one.gravities[:n], one.usual_end, {"isGrain": one.is_grain}]
-                  for n in counts]  # fmt: skip
+                  for n in counts]
     found += [["forecastEnd", [0, 2, 1], [1.06, 1.05, 1.04], 1.0, {"isGrain": False}],
-              ["forecastEnd", [0, 1], [1.06, 0.4], 1.0, {"isGrain": False}]]  # fmt: skip
+              ["forecastEnd", [0, 1], [1.06, 0.4], 1.0, {"isGrain": False}]]
     casks = warehouse(5)[:24]
     rates = [rate["lpa_pct_year"] for cask in casks if (rate := maturing.loss_rates(cask.gauges)["fill"])]
     for n, cask in enumerate(casks):
@@ -61,7 +61,7 @@ def cellar_asked() -> list[Case]:
             ["lossRates", cask.gauges], ["usualOf", groups, cask.capacity_l],
             ["forecastCask", cask.gauges, usual, n / 7, {"driftYear": n / 40 - 0.5, "isNewWood": n % 2 == 0}],
             ["judgeLoss", n - 3.0, n / 2 - 2.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6],
-        ]  # fmt: skip
+        ]
     return found
 
 

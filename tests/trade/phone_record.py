@@ -23,7 +23,7 @@ Case = list[Any]
 def write_record(name: str, asked: Iterable[Case], answers: Iterable[Any]) -> None:
     """Write questions and answers, one pair a line."""
     lines = [json.dumps([case, answer], ensure_ascii=False, separators=(",", ":"))
-             for case, answer in zip(asked, answers, strict=True)]  # fmt: skip
+             for case, answer in zip(asked, answers, strict=True)]
     (FOLDER / name).write_text("[\n" + ",\n".join(lines) + "\n]\n", encoding="utf-8")
 
 

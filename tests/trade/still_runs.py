@@ -48,7 +48,7 @@ def demo_runs() -> list[tuple[str, str, Run, float, float, float]]:
         ]
         cut = next(moment for moment in reversed(moments) if moment.fraction == "hearts")
         run = {"charge": {"volume_l": litres, "lpa_l": lpa / 100}, "readings": readings, "collected": [],
-               "still": {"plates": 3, "height_m": 310}}  # fmt: skip
+               "still": {"plates": 3, "height_m": 310}}
         cut_l = told["heads"][0] + told["hearts"][0]
         found.append((told["run"], told["still"], run, cut.strength_pct, cut.minute, cut_l))
     return found
@@ -120,7 +120,7 @@ def generated_run(seed: int, still: int, target_pct: float = 60.0) -> tuple[Run,
             readings.append({
                 "minutes": minute, "strength_pct": round(min(pct + dice.gauss(0, read_scatter), 96.0), 1),
                 "flow_l_h": round(flow_now * flow_bias * (1 + dice.gauss(0, 0.03)), 1),
-            })  # fmt: skip
+            })
             following = minute + dice.choice([8, 12, 15, 20])
         if pct < 12 or share_left < 0.03:
             break
@@ -133,7 +133,7 @@ def generated_run(seed: int, still: int, target_pct: float = 60.0) -> tuple[Run,
     gauged = lpa * dice.gauss(1.0, 0.05)
     charge = {"volume_l": float(size_l), "lpa_l": gauged}
     run = {"charge": charge, "readings": readings, "collected": [],
-           "still": {"plates": plates, "height_m": 0}}  # fmt: skip
+           "still": {"plates": plates, "height_m": 0}}
     return run, *(when or (float("nan"), float("nan")))
 
 

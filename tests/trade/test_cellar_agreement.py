@@ -65,9 +65,9 @@ def test_ferments_agree(page: Any) -> None:
     cases = []
     for one in [*of_the_demo(), *made(24, seed=3)]:
         cases += [("forecastEnd", one.days[:n], one.gravities[:n], one.usual_end, {"isGrain": one.is_grain})
-                  for n in range(0, len(one.days) + 1)]  # fmt: skip
+                  for n in range(0, len(one.days) + 1)]
     cases += [("forecastEnd", [0, 2, 1], [1.06, 1.05, 1.04], 1.0, {"isGrain": False}),
-              ("forecastEnd", [0, 1], [1.06, 0.4], 1.0, {"isGrain": False})]  # fmt: skip
+              ("forecastEnd", [0, 1], [1.06, 0.4], 1.0, {"isGrain": False})]
     phone, book = both(page, cases)
     assert {one["state"] for one in book if "state" in one} == {"running", "ended", "stuck", "too_little"}
     near(phone, book, 1e-6)
@@ -84,8 +84,8 @@ def test_casks_agree(page: Any) -> None:
             ("lossRates", cask.gauges), ("usualOf", groups, cask.capacity_l),
             ("forecastCask", cask.gauges, usual, n / 7, {"driftYear": n / 40 - 0.5, "isNewWood": n % 2 == 0}),
             ("judgeLoss", n - 3.0, n / 2 - 2.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6),
-        ]  # fmt: skip
+        ]
     empty = {"driftYear": 0, "isNewWood": False}
     cases += [("lossRates", [{"years": 0, "lpa": 0, "strength_pct": 60}]), ("usualOf", [[1.0]], 0),
-              ("forecastCask", [], {"middle": 3, "spread": 1}, 1, empty)]  # fmt: skip
+              ("forecastCask", [], {"middle": 3, "spread": 1}, 1, empty)]
     near(*both(page, cases), 1e-9)

@@ -300,7 +300,7 @@ def test_runs_that_tell_nothing_teach_nothing() -> None:
     empty = learn_prior([])
     assert empty["runs"] == 0 and empty["flow_l_h"] is None and empty["widen"] == 1
     backward, lost = (with_readings(run, **{key: f}) for key, f in (
-        ("minutes", lambda i, r: 100.0 - r["minutes"]), ("strength_pct", lambda i, r: float("nan"))))  # fmt: skip
+        ("minutes", lambda i, r: 100.0 - r["minutes"]), ("strength_pct", lambda i, r: float("nan"))))
     assert learn_prior([*nothing, backward, lost])["runs"] == 0
 
 
@@ -338,4 +338,4 @@ def test_a_cut_that_the_stream_ahead_does_not_reach_is_far(
     assert found == {
         "state": "too_little", "why": "far",
         "words": "Too little to say: the cut is still far off. Another reading will help.",
-    }  # fmt: skip
+    }

@@ -97,7 +97,7 @@ CONTROL = [
     (0, 998.20, 0), (10, 984.71, 8.02), (20, 973.56, 16.21), (30, 962.21, 24.61), (40, 948.05, 33.30),
     (45, 939.54, 37.80), (50, 930.14, 42.43), (60, 909.11, 52.09), (70, 885.56, 62.39), (80, 859.27, 73.48),
     (90, 829.18, 85.67), (96, 807.42, 93.84), (100, 789.24, 100),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize(("strength_pct", "density", "mass_pct"), CONTROL)
@@ -198,7 +198,7 @@ def test_one_number_gives_a_float_and_shapes_broadcast() -> None:
     ("mass_fraction", "temp_c"),
     [(-1e-9, 20), (1 + 1e-9, 20), (0.5, 40.0001), (0.5, -20.0001), (float("nan"), 20), (0.5, float("nan")),
      (0.5, float("inf")), (0, -0.001), (0.1, -3.99), (0.2, -10.73)],
-)  # fmt: skip
+)
 def test_outside_the_domain_is_refused(mass_fraction: float, temp_c: float) -> None:
     with pytest.raises(OutOfDomain):
         density_from_mass_fraction(mass_fraction, temp_c)

@@ -17,7 +17,7 @@ MODULES = sorted(path.stem for path in FOLDER.glob("*.py") if path.stem not in {
 SHARED = {
     "check_liquid", "coefficients_at", "mass_fraction_at", "volume_share_at", "table1_tenths", "exponential",
     "logarithm", "foresee", "make_ready",
-}  # fmt: skip
+}
 RANGE = re.compile(r"\d\S* (?:degC )?to|\bany\b|\babove\b|\bfrom\b|\beither\b|at most|rising|finite|range")
 
 

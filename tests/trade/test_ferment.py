@@ -172,7 +172,7 @@ def test_a_ferment_that_stuck_and_moved_again_begins_anew() -> None:
 
 def test_nonsense_is_refused_with_a_sentence() -> None:
     for days, gravities in (([0, 2, 1, 3], [1.06] * 4), ([0, 1], [1.06]), ([0, 1, 2, float("nan")], [1.06] * 4),
-                            ([0, 1, 2, 3], [1.06, 1.05, 0.5, 1.03])):  # fmt: skip
+                            ([0, 1, 2, 3], [1.06, 1.05, 0.5, 1.03])):
         with pytest.raises(OutOfDomain):
             forecast_end(days, gravities, 1.011)
 

@@ -121,7 +121,7 @@ def test_ready_by_the_rule() -> None:
     assert lacks_of(rule, cask) == []
     assert lacks_of(rule, cask | {"age_years": 1.9}) == ["too_young"]  # fruit brandy: two years at least, no source
     assert lacks_of(rule, {"age_years": 3, "strength_pct": None, "score": None, "loss_pct_year": None}) == [
-        "not_gauged", "not_tasted"]  # fmt: skip
+        "not_gauged", "not_tasted"]
     assert lacks_of({"strength_high": 58}, cask) == ["too_strong"]
     assert lacks_of({}, {}) == []
 
@@ -156,7 +156,7 @@ def told_of(casks: list[Cask], ahead: float) -> list[dict[str, Any]]:
             "lpa_held": low <= cask.later["lpa"] <= high,
             "strength_off": strength["at"] - cask.later["strength_pct"],
             "strength_held": strength["low"] <= cask.later["strength_pct"] <= strength["high"],
-        })  # fmt: skip
+        })
     return found
 
 
@@ -180,19 +180,19 @@ def demo_year() -> list[dict[str, float]]:
         if not fill or len(lines) < 2:
             continue
         year = [int(on[:4]) + (int(on[5:7]) - 1) / 12 + int(on[8:]) / 365 for on in
-                (fill["on"], lines[0]["on"], lines[1]["on"])]  # fmt: skip
+                (fill["on"], lines[0]["on"], lines[1]["on"])]
         made = [gauge(year[0], lpa(fill["net_kg"], fill["strength_pct"]), fill["strength_pct"])]
         made += [gauge(at, lpa(one["gross_kg"] - cask["tare_kg"], one["strength_pct"]), one["strength_pct"])
-                 for at, one in zip(year[1:], lines, strict=True)]  # fmt: skip
+                 for at, one in zip(year[1:], lines, strict=True)]
         past[cask["base"]], later[cask["base"]] = (cask, made[:2]), made[2]
     found = []
     for base, (cask, gauges) in past.items():
         mine = loss_rates(gauges)
         rates = {other: rate["lpa_pct_year"] for other, (_, some) in past.items()
-                 if other != base and (rate := loss_rates(some)["fill"])}  # fmt: skip
+                 if other != base and (rate := loss_rates(some)["fill"])}
         same = [rate for other, rate in rates.items() if past[other][0]["size_class"] == cask["size_class"]]
         area = [rates[other] for other in rates if past[other][0]["size_class"] == cask["size_class"]
-                and past[other][0]["place"][:4] == cask["place"][:4]]  # fmt: skip
+                and past[other][0]["place"][:4] == cask["place"][:4]]
         drift = statistics.median(rate["strength_year"] for other, (one, some) in past.items() if other != base
                                   and one["place"][:4] == cask["place"][:4] and (rate := loss_rates(some)["fill"]))
         ahead = later[base]["years"] - gauges[-1]["years"]
@@ -203,7 +203,7 @@ def demo_year() -> list[dict[str, float]]:
             "lpa_held": told["lpa"]["low"] <= later[base]["lpa"] <= told["lpa"]["high"],
             "strength_off": told["strength_pct"]["at"] - later[base]["strength_pct"],
             "strength_held": told["strength_pct"]["low"] <= later[base]["strength_pct"] <= told["strength_pct"]["high"],
-        })  # fmt: skip
+        })
     return found
 
 
@@ -236,7 +236,7 @@ def _print(name: str, followed: Any, ahead: float, some: list[dict[str, Any]]) -
     off, strength = (statistics.mean(one[key] for one in some) for key in ("lpa_off", "strength_off"))
     held, strength_held = (statistics.mean(one[key] for one in some) for key in ("lpa_held", "strength_held"))
     print(f"| {name} | {followed} | {ahead:g} | {len(some)} | {off:+.2f} | {held:.0%} | {strength:+.2f} | "
-          f"{strength_held:.0%} |")  # fmt: skip
+          f"{strength_held:.0%} |")
 
 
 def test_a_strength_is_never_foreseen_below_one_nor_an_interval_outside_the_scale() -> None:
@@ -255,7 +255,7 @@ def test_by_the_rule_what_just_reaches_it_is_ready_and_what_just_misses_it_is_no
         ("age_years", 2.999, "too_young"), ("age_years", None, "too_young"), ("strength_pct", 49.9, "too_weak"),
         ("strength_pct", 60.1, "too_strong"), ("strength_pct", None, "not_gauged"), ("score", 5.9, "score_low"),
         ("score", None, "not_tasted"), ("loss_pct_year", 4.1, "loses_much"),
-    ):  # fmt: skip
+    ):
         assert lacks_of(rule, just | {name: value}) == [lack]
         assert lacks_of({}, just | {name: value}) == [], "no rule, no lack"
     assert lacks_of(rule, just | {"loss_pct_year": None}) == [], "what is not known is not held against it"

@@ -77,7 +77,7 @@ def test_a_five_goes_up_away_from_nothing_as_on_paper(text: str) -> None:
 def test_figures_for_a_sentence() -> None:
     assert [brief(x) for x in (100.0, 0.5, 1.17874, 0.000001, 20.10, 1e6, -3.25, 0.000005)] == [
         "100", "0.5", "1.17874", "0", "20.1", "1000000", "-3.25", "0.00001",
-    ]  # fmt: skip
+    ]
     assert [fixed(x, 1) for x in (float("nan"), float("inf"), -float("inf"))] == ["no number"] * 3
 
 
@@ -91,7 +91,7 @@ def test_a_range_allows_its_ends_and_refuses_the_first_figure_outside() -> None:
         assert refused.value.sentence == f"Strength {brief(first)} % vol is outside 0 to 100 % vol. Look again."
         assert (refused.value.what, refused.value.value, refused.value.low, refused.value.high) == (
             "Strength", first, 0, 100,
-        )  # fmt: skip
+        )
     with pytest.raises(OutOfDomain):
         check_range("Strength", float("nan"), 0, 100, "% vol", "")
     with pytest.raises(OutOfDomain):

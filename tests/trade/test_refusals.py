@@ -92,7 +92,7 @@ REFUSED: list[tuple[Callable[[], Any], str, str, tuple[Any, Any, Any]]] = [
      f"Mole fraction 1.1 mol/mol is outside 0 to 1 mol/mol. {AS_FRACTION}", (1.1, 0, 1)),
     (lambda: vle.strength_from_mole_fraction(2.0), "Mole fraction",
      f"Mole fraction 2 mol/mol is outside 0 to 1 mol/mol. {AS_FRACTION}", (2.0, 0, 1)),
-]  # fmt: skip
+]
 
 # Both ends of each range, and the smallest that is not nothing.
 ALLOWED: list[Callable[[], Any]] = [

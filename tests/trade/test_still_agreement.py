@@ -113,7 +113,7 @@ def test_phone_and_book_agree(page: Any, make: Any) -> None:  # noqa: F811
     if make is forecasts:
         states = {b["state"] + b.get("why", "") for b in book}
         assert {"due", "past", "too_littleno_charge", "too_littlefew_readings", "too_littleno_flow",
-                "too_littleout_of_range", "too_littlewide"} <= states  # fmt: skip
+                "too_littleout_of_range", "too_littlewide"} <= states
         assert any(b.get("left_out") for b in book) and any(b.get("changed_at") for b in book)
 
 

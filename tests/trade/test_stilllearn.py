@@ -191,7 +191,7 @@ def test_a_trial_forecasts_the_run_as_it_stood_and_says_how_late_the_cut_came(ru
     cut_l = stilllearn._cut_l(one.seen, 62.0)
     below = next(i for i, strength in enumerate(one.seen.strengths) if strength <= 62.0)
     assert cut_l == pytest.approx(np.interp(-62.0, [-x for x in one.seen.strengths[below - 1 : below + 1]],
-                                            one.seen.litres[below - 1 : below + 1]))  # fmt: skip
+                                            one.seen.litres[below - 1 : below + 1]))
     until = max(m for m, off in zip(one.seen.minutes, one.seen.litres, strict=True) if off <= 0.8 * cut_l)
     cut_off = run | {"readings": [r for r in run["readings"] if r["minutes"] <= until]}
     seen = foresee(cut_off, prior_of(known, None), 62.0)

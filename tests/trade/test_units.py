@@ -76,7 +76,7 @@ KNOWN = [
     (212, "degF", 100), (32, "degF", 0), (-40, "degF", -40), (1, "lb", 0.45359237), (1, "gal", 3.785411784),
     (750, "mL", 0.75), (1, "in", 2.54), (2, "gal_h", 7.570823568), (1.05, "SG", 1.05), (60.5, "pct_glass", 60.5),
     (121, "proof_glass", 121), (3.4, "pH", 3.4), (12.5, "Bx", 12.5), (17, "pct_vol", 17),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize(("value", "unit", "canonical"), KNOWN)

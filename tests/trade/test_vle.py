@@ -17,7 +17,7 @@ from webapp.trade.errors import OutOfDomain
 
 # Carey and Lewis 1932, as textbooks carry it (tests/trade/reference); the last row is the azeotrope.
 POINTS = [(float(r["x_liquid_mol"]), float(r["y_vapour_mol"]), float(r["T_C"]), float(r["liquid_abv_20C_derived"]))
-          for r in read_csv("vle_ethanol_water.csv")]  # fmt: skip
+          for r in read_csv("vle_ethanol_water.csv")]
 AZEOTROPE = POINTS[-1]
 
 
@@ -51,7 +51,7 @@ def test_against_group_contributions(liquid: float) -> None:
         gammas = UNIFAC.from_subgroups(
             T=kelvin, xs=[liquid, 1 - liquid], chemgroups=[{1: 1, 2: 1, 14: 1}, {16: 1}], version=1,
             interaction_data=DOUFIP2016, subgroups=DOUFSG,
-        ).gammas()  # fmt: skip
+        ).gammas()
         pure = [PropsSI("P", "T", kelvin, "Q", 0, name) for name in ("Ethanol", "Water")]
         return liquid * gammas[0] * pure[0], (1 - liquid) * gammas[1] * pure[1]
 
@@ -137,7 +137,7 @@ def test_own_exponential_and_logarithm() -> None:
 
 def test_what_lies_outside_is_refused() -> None:
     for function in (vle.boiling_temp_c, vle.vapour_mole_fraction, vle.liquid_mole_fraction,
-                     vle.strength_from_mole_fraction):  # fmt: skip
+                     vle.strength_from_mole_fraction):
         for value in (-1e-6, 1.000001, float("nan")):
             with pytest.raises(OutOfDomain):
                 function(value)

@@ -76,7 +76,7 @@ def test_a_refused_entry_is_put_aside_with_a_message_and_answered_with_words(boo
 def test_what_an_older_program_put_aside_says_what_it_said(book: Book) -> None:
     problems = json.dumps([{"code": "bad_mark", "weight": "refuse", "field": "mark", "words": "F3-9 is no mark."}])
     row = {"id": "x", "device": "d-1", "seq": 9, "settled": "refused", "body": "{}", "body_sha256": "0" * 64,
-           "problems": problems, "received_at": "2025-09-24T12:00:00Z", "via": "phone"}  # fmt: skip
+           "problems": problems, "received_at": "2025-09-24T12:00:00Z", "via": "phone"}
     with book.write():
         log.put_aside(book, [row])
     (told,) = log.aside(book, entry_id="x")

@@ -91,7 +91,7 @@ def test_the_vectors_hold_every_message_and_every_sort_of_parameter() -> None:
                 reached |= {one.id, *parts_of(one.id, KNOWN)}
     assert sorted(KNOWN.keys() - reached - {"no_such_message"} - _by_renderer()) == []
     assert sorts == {"Message", "str", "int", "Figure", "Range", "Unit", "Time", "Day", "Month", "Span", "Declared",
-                     "Several"}  # fmt: skip
+                     "Several"}
 
 
 def _by_renderer() -> set[str]:

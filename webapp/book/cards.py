@@ -50,7 +50,7 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
         "cards": [one for one in made.values() if one], "gone": [mark for mark, one in made.items() if one is None],
         "people": people.for_phones(book), "instruments": _instruments(book), "site": registry.site(book),
         "notes": notes(book),
-    }  # fmt: skip
+    }
 
 
 def _instruments(book: Book) -> list[dict[str, Any]]:
@@ -83,7 +83,7 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
         **(still_part(book, mark, state, current) if row["sort"] == "still" else {}),
         **({"planned": state["planned"]} if state.get("planned") else {}),
         **_cellar(row, state),
-    }  # fmt: skip
+    }
 
 
 def _cellar(row: VesselRow, state: Vessel) -> dict[str, Any]:
@@ -106,7 +106,7 @@ def notes(book: Book) -> list[dict[str, Any]]:
             "text": _note_text(row["body"]),
         }
         for row in rows
-    ]  # fmt: skip
+    ]
 
 
 def _note_text(body: str) -> str:
@@ -116,7 +116,7 @@ def _note_text(body: str) -> str:
 def _holds(state: Vessel) -> dict[str, Any] | None:
     names: Final = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og",
              "account", "charged", "closed", "sugar_added", "lot", "use", "fill_strength_pct", "aged_since",
-             "label_strength_pct")  # fmt: skip
+             "label_strength_pct")
     held = state["holds"]
     return {name: held.get(name) for name in names} | {"mash": held["mash"]} if held else None
 
@@ -152,7 +152,7 @@ def _recent(state: Vessel, bodies: Mapping[str, Entry]) -> list[dict[str, Any]]:
             "summary": _summary(name, line, bodies[line["entry"]]),
         }
         for line, name in _newest_lines(state)
-    ]  # fmt: skip
+    ]
 
 
 def _summary(kind_name: str, line: Line, body: Entry) -> str:

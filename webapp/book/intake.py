@@ -39,7 +39,7 @@ SEQ_MOST = 2**53 - 1
 def hand_in(
     book: Book, batch: Mapping[str, Any], *, via: str, now: datetime, carrier: str | None = None,
     may_answer: bool = True, is_desk: bool = False,
-) -> dict[str, Any]:  # fmt: skip
+) -> dict[str, Any]:
     """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
 
     `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. `carrier` is the
@@ -70,13 +70,13 @@ def hand_in(
             "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
             "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
             "cursor": cursor(book), "head": log.head(book), **about,
-        }  # fmt: skip
+        }
 
 
 def enter_page_entry(
     book: Book, *, kind: str, mark: str, values: Mapping[str, Any], person: str, role: str, read_at: str,
     remark: str = "", amends: str | None = None, reason: str = "", now: datetime, mark_by: str = "picked",
-) -> dict[str, Any]:  # fmt: skip
+) -> dict[str, Any]:
     """Enter one entry from a page of the book itself; return its result. The desk has a counter like any phone."""
     with book.write():
         spec = webapp.kinds.get(kind)
@@ -86,7 +86,7 @@ def enter_page_entry(
             "person": person, "role": role, "seen_by": "", "device": DESK,
             "seq": counters.report_seen(book, DESK)["seen"] + 1, "values": values, "as_read": [], "looked_again": [],
             "remark": remark, "amends": amends or None, "reason": reason,
-        }  # fmt: skip
+        }
         batch = {"now": now.isoformat(), "device": DESK, "entries": [entry]}
         result: dict[str, Any] = hand_in(book, batch, via="page", now=now, is_desk=True)["results"][0]
         return result
@@ -189,7 +189,7 @@ class _Desk:
             "id": _short_text(said.get("id")), "device": _short_text(said.get("device")),
             "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
             "problems": json.dumps(kept), **self._how,
-        })  # fmt: skip
+        })
         told = [with_words(one) for one in kept]
         self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": told})
 

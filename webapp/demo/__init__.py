@@ -52,7 +52,7 @@ def year() -> list[Draft]:
     told = [
         *season.drafts(), *still.drafts(), *lots.drafts(), *warehouse.drafts(), *cellar.drafts(), *blending.drafts(),
         *goods.drafts(), *notes.drafts(),
-    ]  # fmt: skip
+    ]
     return faults.plant(told)
 
 

@@ -26,7 +26,7 @@ def _dumps(told: dict[str, Any]) -> list[Draft]:
         values: Values = {
             "gross": (figure(line["gross_kg"], 1), "kg", "SC-2"), "empty": (figure(line["empty_kg"], 1), "kg", "SC-2"),
             **glass_values(line["strength_pct"], 15.0), "to_vessel": make_mark(told["tank"]),
-        }  # fmt: skip
+        }
         found.append(Draft(day(*line["on"].split(" ")), "dump", line["cask"], "IM", values, key=f"dump:{line['cask']}"))
     return found
 
@@ -37,7 +37,7 @@ def _waters(told: dict[str, Any]) -> list[Draft]:
     for n, line in enumerate(told["waters"]):
         values: dict[str, str | tuple[str, ...]] = {
             "target": _pct(told["target_pct"]), "water": (figure(line["water_kg"], 1), "kg", "SC-2"),
-        }  # fmt: skip
+        }
         if "rest_until" in line:
             values["rest_until"] = line["rest_until"]
         if "glass_pct" in line:
@@ -60,7 +60,7 @@ def _filtered(told: dict[str, Any]) -> Draft:
         "temp": (figure(line["chilled_c"], 0), "degC", "TH-1"), "sheets": line["sheets"],
         "volume_before": (figure(line["before"][0], 1), "L"), "strength_before": _pct(line["before"][1]),
         "volume_after": (figure(line["after"][0], 1), "L"), "strength_after": _pct(line["after"][1]),
-    }  # fmt: skip
+    }
     remark = "Both dips taken at 20 °C."
     return Draft(day(*line["on"].split(" ")), "chill_filter", told["tank"], "SD", values, key="filtered", remark=remark)
 
@@ -70,7 +70,7 @@ def _gauged(told: dict[str, Any]) -> Draft:
     values: Values = {
         "batch": told["batch"], "volume": (figure(line["volume_l"], 1), "L"), "temp": ("20.0", "degC", "TH-1"),
         "strength": _pct(line["strength_pct"]), "label_strength": _pct(line["label_pct"]),
-    }  # fmt: skip
+    }
     return Draft(day(*line["on"].split(" ")), "bottling_gauge", told["tank"], "SD", values, key="tank_gauge")
 
 
@@ -88,7 +88,7 @@ def _pumped(told: dict[str, Any], line: dict[str, Any], n: int) -> Draft:
         "to_vessel": make_mark(told["bottling_tank"]), "purpose": "move", "spirit": told["what"],
         "distilling_strength": _pct(70.0), "volume": (figure(line["volume_l"], 1), "L"),
         "temp": ("20.0", "degC", "TH-1"), "strength": _pct(told["gauge"]["strength_pct"]),
-    }  # fmt: skip
+    }
     return Draft(day(line["on"], line["from"]), "account_move", told["tank"], "SD", values, key=f"pumped:{n + 1}")
 
 
@@ -99,7 +99,7 @@ def _checks(told: dict[str, Any], line: dict[str, Any]) -> list[Draft]:
             "line": "1", "tested": ("5", "count"), "bottle_size": (figure(told["bottle_l"], 2), "L"),
             "fill_found": (figure(fill_pct, 1), "pct"), "strength_found": _pct(strength_pct),
             "label_strength": _pct(told["gauge"]["label_pct"]), "labels_right": "yes",
-        }  # fmt: skip
+        }
         found.append(Draft(day(line["on"], clock), "bottle_check", told["bottling_tank"], "SD", values))
     return found
 
@@ -110,7 +110,7 @@ def _samples(told: dict[str, Any], line: dict[str, Any]) -> list[Draft]:
     values: Values = {
         "size": ("100", "mL"), "number": (f"{line['samples_ml'] // 100}", "count"), "purpose": "library",
         "went": "library",
-    }  # fmt: skip
+    }
     return [Draft(day(line["on"], "14:10"), "sample", told["bottling_tank"], "SD", values)]
 
 
@@ -121,7 +121,7 @@ def _closed(told: dict[str, Any], line: dict[str, Any], n: int) -> Draft:
         "bottle_size": (figure(told["bottle_l"], 2), "L"), "per_case": (f"{told['per_case']}", "count"),
         "case_from": f"{first}", "case_to": f"{last}", "odd_case": line["odd_case"], "lot_mark": told["lot_mark"],
         "loss": (figure(line["loss_l"], 1), "L"), "tank_empty": "yes",
-    }  # fmt: skip
+    }
     at = day(line["on"], line["to"]) + timedelta(minutes=20)
     remark = "The rest of the first tank and of the second make up the odd case." if n else ""
     return Draft(at, "bottling_close", told["bottling_tank"], "SD", values, key=f"bottled:{n + 1}", remark=remark)

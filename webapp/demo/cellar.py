@@ -19,7 +19,7 @@ def drafts() -> list[Draft]:
         *(_checked(line) for line in told["instrument_checks"]), *(_moved(line) for line in told["moves"]),
         *(_sampled(line) for line in told["samples"]), *(_tasted(line) for line in told["tastings"]),
         *(_cleaned(line) for line in told["cleanings"]), *_destroyed(told["heads_destroyed"]), *_counted(told),
-    ]  # fmt: skip
+    ]
 
 
 def _checked(line: dict[str, Any]) -> Draft:
@@ -41,7 +41,7 @@ def _sampled(line: dict[str, Any]) -> Draft:
     values: Values = {
         "size": (f"{line['millilitres']}", "mL"), "number": (f"{line['number']}", "count"),
         "purpose": line["purpose"], "went": "destroyed",
-    }  # fmt: skip
+    }
     return Draft(day(*line["on"].split(" ")), "sample", line["vessel"], "PR", values)
 
 
@@ -58,7 +58,7 @@ def _cleaned(line: dict[str, Any]) -> Draft:
     values: Values = {
         "agent": line["agent"], "temp": (line["temp"], "degC", "TH-1"), "rinse_ph": (line["rinse_ph"], "pH"),
         "entered": "no",
-    }  # fmt: skip
+    }
     return Draft(day(*line["on"].split(" ")), "cleaning", line["vessel"], line["person"], values)
 
 
@@ -72,7 +72,7 @@ def _destroyed(line: dict[str, Any]) -> list[Draft]:
             **glass_values(strength_pct, temp_c), "place": "drains of the fermenting room, outside the zone",
             "manner": "made unfit and used to clean the drains", "withdrawn": "no",
             "watched_by": "Ilka M., master distiller; Odette L., office",
-        }  # fmt: skip
+        }
         at = day(*line["on"].split(" ")) + timedelta(minutes=8 * minutes)
         told.append(Draft(at, "destruction", vessel, "IM", values, key=f"destroyed:{vessel}"))
     return told

@@ -39,7 +39,7 @@ def _raw_as_true(draft: Draft) -> None:
     draft.values = {
         **draft.values, "glass": ("57.5", "pct_glass", "AH-2"), "temp": ("10.5", "degC", "TH-1"),
         "strength": ("57.5", "pct_vol"),
-    }  # fmt: skip
+    }
 
 
 def _sent_twice(draft: Draft) -> None:
@@ -52,7 +52,7 @@ def _second_gauge(draft: Draft) -> Draft:
     values = {**draft.values, "gross": ("239.0", "kg", "SC-2"), "glass": ("56.8", "pct_glass", "AH-2")}
     values["temp"] = ("11.6", "degC", "TH-1")
     return replace(draft, at=draft.at.replace(hour=14, minute=2), person="SD", phone="PH-1", values=values,
-                   key="regauge:C022:second")  # fmt: skip
+                   key="regauge:C022:second")
 
 
 def _late_cut(draft: Draft) -> Draft:
@@ -62,4 +62,4 @@ def _late_cut(draft: Draft) -> Draft:
     draft.typed = None
     reason = "Pressed late: the receiver was changed nine minutes before."
     return replace(draft, at=right, typed=right + timedelta(hours=2, minutes=5), key="hearts_cut:R-25-08:amended",
-                   amends=draft.key, reason=reason)  # fmt: skip
+                   amends=draft.key, reason=reason)

@@ -24,7 +24,7 @@ def hearts_move(run: dict[str, Any], gauged: Draft, at: datetime) -> Draft:
         "serial": f"M-{run['run'][2:]}", "from_account": "production", "to_account": "production",
         "to_vessel": make_mark(lot["tank"]), "purpose": "move", "spirit": lot["what"], "lot": lot["lot"],
         "distilling_strength": (figure(run["hearts"][1], 1), "pct_vol"), **read,
-    }  # fmt: skip
+    }
     return Draft(at, "account_move", gauged.vessel, "BT", values, key=f"move:{run['run']}")
 
 
@@ -45,16 +45,16 @@ def _lot(lot: dict[str, Any], casks: dict[str, dict[str, Any]]) -> list[Draft]:
         Draft(day(lot["filled_on"], "09:20"), "reduce", tank, "IM", {
             "target": (figure(target, 1), "pct_vol"), "water": ("0", "kg"), **glass_values(target, 14.0)},
               key=f"rested:{lot['lot']}", remark="Rested over night."),
-    ]  # fmt: skip
+    ]
     at = day(lot["filled_on"], "10:00")
     for cask in fills:
         at += timedelta(minutes=25)
         told.append(_filled(lot, cask, at))
     gone: Values = {
         "volume": ("0", "L"), "temp": ("14.0", "degC", "TH-1"), "strength": ("0", "pct_vol"), "purpose": "stock",
-    }  # fmt: skip
+    }
     told.append(Draft(at + timedelta(minutes=40), "gauge", tank, "PR", gone, key=f"emptied:{lot['lot']}",
-                      remark="Drained and rinsed. What clung to hose and filter is gone."))  # fmt: skip
+                      remark="Drained and rinsed. What clung to hose and filter is gone."))
     return told
 
 
@@ -71,7 +71,7 @@ def _gauged(lot: dict[str, Any], at: datetime) -> Draft:
         "distilling_strength": (figure(lot["strength_pct"], 1), "pct_vol"),
         "net_weight": (figure(lot["net_kg"], 1), "kg", "SC-2"),
         **glass_values(lot["strength_pct"], 14.5 + wobble(lot["lot"], 1.0)),
-    }  # fmt: skip
+    }
     return Draft(at, "account_move", lot["tank"], "IM", values, key=f"lot:{lot['lot']}")
 
 
@@ -82,7 +82,7 @@ def _kept(lot: dict[str, Any], kept_kg: float, at: datetime) -> Draft:
         "to_vessel": make_mark(lot["kept_in"]), "purpose": "move", "spirit": f"{lot['what']}, kept clear",
         "lot": lot["lot"], "distilling_strength": (figure(lot["strength_pct"], 1), "pct_vol"),
         "net_weight": (figure(kept_kg, 1), "kg", "SC-2"), **glass_values(lot["strength_pct"], 14.0),
-    }  # fmt: skip
+    }
     return Draft(at, "account_move", lot["tank"], "PR", values, key=f"kept:{lot['lot']}")
 
 
@@ -94,5 +94,5 @@ def _filled(lot: dict[str, Any], cask: dict[str, Any], at: datetime) -> Draft:
         "gross": (figure(cask["tare_kg"] + fill["net_kg"], 1), "kg", "SC-2"),
         **glass_values(fill["strength_pct"], 14.0), "use": use, "soaked": "yes" if use == "new" else "no",
         "place": cask["place"], "tight": "yes",
-    }  # fmt: skip
+    }
     return Draft(at, "cask_fill", cask["base"], "PR", values, key=f"fill:{cask['base']}")

@@ -22,7 +22,7 @@ def _wishes() -> list[Draft]:
             "what": plan["what"], "why": plan["why"], "heads": (figure(plan["heads_l"], 1), "L"),
             "hearts_to": (figure(plan["hearts_to_pct"], 1), "pct_vol"),
             "tails_to": (figure(plan["tails_to_pct"], 1), "pct_vol"),
-        }  # fmt: skip
+        }
         told.append(Draft(day(*plan["at"].split(" ")), "cut_plan", plan["still"], "IM", values))
     for best in wishes["best"]:
         values = {"run": best["run"], "why": best["why"]}
@@ -39,4 +39,4 @@ def _answers() -> list[Draft]:
             {"entry": f"@ferment:B-25-03:{days}", "verdict": "stands", "reason": reason},
         )
         for days in range(7, 12)
-    ]  # fmt: skip
+    ]

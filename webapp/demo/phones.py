@@ -85,7 +85,7 @@ def _entry(draft: Draft, phone: Phone, ids: dict[str, str]) -> dict[str, Any]:
         "values": {name: _value(value, phone, ids) for name, value in draft.values.items()},
         "as_read": [], "looked_again": [], "remark": draft.remark,
         "amends": ids[draft.amends] if draft.amends else None, "reason": draft.reason, **draft.extra,
-    }  # fmt: skip
+    }
 
 
 def _value(value: str | tuple[str, ...], phone: Phone, ids: Mapping[str, str]) -> dict[str, str]:

@@ -79,7 +79,7 @@ def _lees(ferment: dict[str, Any], runs: list[dict[str, Any]]) -> list[Draft]:
     values: Values = {
         "cause": "spill", "whole": "yes", "reckoned": "reckoned", "found": "Noor S., cellar hand; told Ilka M.",
         "done": "cleaned",
-    }  # fmt: skip
+    }
     at = day(charged[-1]["on"], "16:40")
     remark = f"About {rest:.0f} L of lees and skins that would not pump: drained and rinsed."
     return [Draft(at, "loss", ferment["vessel"], "NS", values, key=f"lees:{ferment['batch']}", remark=remark)]
@@ -96,7 +96,7 @@ def _additions() -> list[Draft]:
                       (f"{grams / 5:.0f}", "g")),
             _addition(set_at + timedelta(hours=5), ferment["vessel"], "NS", "yeast", "yeast, packet 25-107",
                       (f"{grams}", "g")),
-        ]  # fmt: skip
+        ]
     for line in load("cellar")["additions"]:
         at = day(*line["on"].split(" "))
         amount = (line["amount"][0], line["amount"][1])

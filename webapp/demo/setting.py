@@ -37,7 +37,7 @@ def _cask(cask: dict[str, Any]) -> dict[str, Any]:
     title = f"{cask['capacity_l']:.0f} L {cask['wood']}, {cask['toast']}, {cask['use']}"
     return {name: cask[name] for name in names} | {
         "mark": make_mark(cask["base"]), "title": title, "sort": "cask", "curved": True,
-    }  # fmt: skip
+    }
 
 
 def _put_person(book: Book, row: dict[str, Any]) -> None:

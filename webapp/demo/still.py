@@ -195,10 +195,10 @@ def gauges(
     stillage: Values = {
         "still": make_mark(run["still"]), "fraction": "stillage", "volume": (figure(run["stillage"][0], 0), "L"),
         "temp": ("20.0", "degC", "TH-1"), "strength": (figure(run["stillage"][1], 2), "pct_vol"), "goes_to": "drain",
-    }  # fmt: skip
+    }
     at = ended + timedelta(minutes=55)
     told.append(Draft(at, "fraction_gauge", run["still"], "BT", stillage, key=f"stillage:{run['run']}",
-                      remark="Sample cooled before it was read."))  # fmt: skip
+                      remark="Sample cooled before it was read."))
     if "hearts" in run:
         hearts = next(draft for draft in told if draft.key == f"hearts:{run['run']}")
         told.append(lots.hearts_move(run, hearts, ended + timedelta(minutes=80)))
@@ -208,12 +208,12 @@ def gauges(
 def _gauge(
     run: dict[str, Any], at: datetime, part: str, base: str, before: tuple[float, float], now: tuple[float, float],
     goes_to: str,
-) -> Draft:  # fmt: skip
+) -> Draft:
     temp_c = 16.5 + wobble(run["run"] + part, 1.5)
     read_l = now[0] * float(density_from_strength(now[1], 20.0) / density_from_strength(now[1], temp_c))
     values: Values = {
         "still": make_mark(run["still"]), "fraction": part, "remnant": (figure(before[0], 1), "L"),
         "remnant_strength": (figure(before[1], 1), "pct_vol"), "volume": (figure(read_l, 1), "L"),
         **glass_values(now[1], temp_c), "goes_to": goes_to,
-    }  # fmt: skip
+    }
     return Draft(at, "fraction_gauge", base, "BT", values, key=f"{part}:{run['run']}")

@@ -18,7 +18,7 @@ PHONE_OF = {"IM": "PH-1", "BT": "PH-1", "NS": "PH-2", "PR": "PH-3", "SD": "PH-1"
 ROLE_OF = {
     "IM": "master distiller", "BT": "still hand", "NS": "cellar hand", "PR": "gauger", "SD": "gauger",
     "WK": "harvest hand", "OL": "office",
-}  # fmt: skip
+}
 # Which glass serves from where up [% as it shows]: whoever reads takes the first that reaches.
 GLASSES = ((80.0, "AH-5"), (60.0, "AH-1"), (40.0, "AH-2"), (22.0, "AH-3"), (0.0, "AH-4"))
 

@@ -27,7 +27,7 @@ def _opening(casks: list[dict[str, Any]]) -> list[Draft]:
         values: Values = {**_weighed(fill), "purpose": "opening"}
         remark = f"Filled before this book began: cask book 2, folio {int(cask['base'][1:])}."
         told.append(Draft(day(fill["on"], "11:00"), "gauge", cask["base"], "OL", values, typed=typed, remark=remark,
-                          key=f"opening:{cask['base']}"))  # fmt: skip
+                          key=f"opening:{cask['base']}"))
     return told
 
 

@@ -101,7 +101,7 @@ def pair_with(one: Any, other: Any) -> tuple[Any, Any]:
 def rule_words(rule: dict[str, Any]) -> str:
     """Return a rule of readiness in words."""
     words = {"age_years": "{:g} years in wood", "strength_low": "from {:g} % vol", "strength_high": "to {:g} % vol",
-             "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}  # fmt: skip
+             "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}
     return ", ".join(text.format(rule[name]) for name, text in words.items() if rule.get(name) is not None)
 
 

@@ -54,7 +54,7 @@ def hand_in() -> Any:
         settled = intake.hand_in(
             current.book, batch, via=via, now=datetime.now(UTC), carrier=_carrier(batch["device"]),
             may_answer=current.may("distiller"),
-        )  # fmt: skip
+        )
     except BookError as error:
         return _busy(error)
     return jsonify({"marker": MARKER, "ok": True, **settled})

@@ -57,7 +57,7 @@ def log(kind: Kind, mark: str, form: Any, now: datetime) -> list[dict[str, Any]]
             current.book, kind=kind.name, mark=mark, values=entry_values(form), person=person["code"],
             role=str(form.role.data or "") or (roles[0] if roles else kind.role), read_at=read_at,
             remark=str(form.remark.data or ""), now=now,
-        )  # fmt: skip
+        )
     except BookError as error:
         return [_problem("", str(error))]
     if result["settled"] != "refused":

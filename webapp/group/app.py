@@ -38,7 +38,7 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
         TESTING=testing, DATA_DIR=data_dir, TLS=False, PUBLIC_HOST=None, MAX_CONTENT_LENGTH=512 * 1024,
         MAX_FORM_MEMORY_SIZE=256 * 1024, SEND_FILE_MAX_AGE_DEFAULT=0, HOME="group.sites_page",
         HOUSE="The group",
-    )  # fmt: skip
+    )
     app.config.update(config)
     isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True

@@ -49,7 +49,7 @@ def name_bottlings(made: Trace, read: Reader, entry_of: Callable[[str, str], str
     spread.links = _named({
         (source, target): ul for (source, target), ul in spread.links.items()
         if source not in names or target[:2] != "g:" or target == SEEN
-    }, names)  # fmt: skip
+    }, names)
     for fill in fills:
         spread.standing.pop(fill, None)
 
@@ -66,7 +66,7 @@ def _as_bottled(made: Trace, read: Reader, node: str, name: str) -> None:
     spread.bottled[name[2:]] = (share, share * sum(step.lpa_ul for step in came if step.entry == name[2:]))
     filled_ul = sum(
         ul for (source, target), ul in spread.links.items() if target == node and source[2:4] != "t/"
-    )  # fmt: skip
+    )
     if filled_ul:
         spread.gone_ul["bottled"] = spread.gone_ul.get("bottled", 0.0) + filled_ul
 

@@ -16,11 +16,11 @@ from webapp.places import get_user_data_dir
 _group_data = click.option(
     "--data", "data_dir", type=PATH, envvar="CELLARSLATE_GROUP_DATA", default=lambda: get_user_data_dir() / "group",
     show_default="a group folder of its own", help="The folder for the group's keys, people and working books.",
-)  # fmt: skip
+)
 _database = click.option(
     "--database", envvar="CELLARSLATE_GROUP_DATABASE", required=True,
     help="PostgreSQL address: postgresql://... A password belongs in the variable or in ~/.pgpass.",
-)  # fmt: skip
+)
 
 
 @click.command(name="group-serve")
@@ -84,7 +84,7 @@ def group_join(data_dir: Path, url: str, code: str, fingerprint: str) -> None:
         name = registry.site(book).get("name")
         if not name:
             raise BookError("This book has no name yet, and papers between sites are joined by it. Set the house's "
-                            "name under Settings, or with `cellarslate set-up`.")  # fmt: skip
+                            "name under Settings, or with `cellarslate set-up`.")
         try:
             way.join(data_dir, url, code, name, fingerprint)
         except NoAnswer as error:

@@ -78,7 +78,7 @@ def period_json(name: str) -> Response:
         "sum": [period_rows.account_data(one, shown.rows_of(one)) for one in total.accounts],
         "sites": [_site(row, own, name) for row, own in total.sites],
         "transfers": [_transfer(one) for one in total.transfers], "caution": CAUTION,
-    }  # fmt: skip
+    }
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
 
@@ -108,9 +108,9 @@ def _site(row: dict[str, Any], own: Any, name: str) -> dict[str, Any]:
 
 def _transfer(link: Link) -> dict[str, Any]:
     flows = {side: [{name: flow[name] for name in ("entry", "n", "at", "lpa_ul")} for flow in getattr(link, side)]
-             for side in ("sent", "received")}  # fmt: skip
+             for side in ("sent", "received")}
     return {"from": link.sender, "to": link.receiver, "document": link.document, "goods": link.goods,
-            "sent_ul": link.sent_ul, "received_ul": link.received_ul, **flows}  # fmt: skip
+            "sent_ul": link.sent_ul, "received_ul": link.received_ul, **flows}
 
 
 def _attached(name: str) -> dict[str, str]:

@@ -27,7 +27,7 @@ _log = logging.getLogger("cellarslate.group")
 _PAPERS = {
     "account_move": ("serial", "to_whom"), "receipt": ("document", "consignor"),
     "dispatch": ("document", "to_whom"), "goods_receipt": ("document", "consignor"),
-}  # fmt: skip  # document, the other side
+}  # document, the other side
 
 
 class Folds:
@@ -121,7 +121,7 @@ class Folds:
         place = (row["effective"], number, digest, work.registry_turn)
         if not is_new and held and not any(changed.values()) and place == (
             held["branch"], held["book_no"], held["digest"], held["registry_turn"]
-        ) and not held["trouble"]:  # fmt: skip
+        ) and not held["trouble"]:
             return
         with self._store.write() as conn:
             for table, keys in changed.items():

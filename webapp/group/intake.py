@@ -250,7 +250,7 @@ def _row(raw: Any) -> tuple[dict[str, Any] | None, str, str]:
         return None, f"Book number {number}: {sentence(problems[0].message)}", problems[0].code
     texts_kept = {name: said[name] for name in _TEXTS}
     return {**texts_kept, "book_no": number, "skew_s": float(skew or 0), "id": body["id"],
-            "body_sha256": sha256(said["body"])}, "", ""  # fmt: skip
+            "body_sha256": sha256(said["body"])}, "", ""
 
 
 def _is_text(said: dict[str, Any], name: str, most: int) -> bool:

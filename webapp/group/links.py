@@ -90,12 +90,12 @@ def load(store: Store, names: Mapping[str, str]) -> Links:
     by_key: dict[str, Link] = {}
     for flow in sorted(store.query(_RECEIVED), key=lambda f: (f["at"], f["entry"], f["n"])):
         near = [one for one in sent[_plain(flow["document"])] if one["site"] != flow["site"] and _is_before(one, flow)
-                and _is_bottles(one) == _is_bottles(flow)]  # fmt: skip
+                and _is_bottles(one) == _is_bottles(flow)]
         if not near:
             continue
         sure = {one["site"] for one in near if _is_same(one, flow) and (
             _names(flow["whom"], names.get(one["site"], "")) or _names(one["whom"], names.get(flow["site"], "")))
-        }  # fmt: skip
+        }
         if len(sure) != 1:
             found.alike.append(flow | {"sites": sorted({one["site"] for one in near})})
             continue
@@ -107,7 +107,7 @@ def load(store: Store, names: Mapping[str, str]) -> Links:
         for link in found.links if link.goods
         for flows, side in ((link.sent, "source"), (link.received, "target"))
         for flow in flows
-    }  # fmt: skip
+    }
     return found
 
 

@@ -43,7 +43,7 @@ def for_every_page() -> dict[str, Any]:
     """Give every page its rooms, the group's name and who is signed in."""
     site = registry.site(current.book)
     return {"rooms": ROOMS if current.person else [], "site": site, "person": current.person, "may": current.may,
-            "zone": site.get("time_zone")}  # fmt: skip
+            "zone": site.get("time_zone")}
 
 
 @bp.get("/")
@@ -66,7 +66,7 @@ def sites_page() -> Any:
         "group/sites.html", sites=sites.listed(_store(), now), code=code, url=request.host_url.rstrip("/"),
         fingerprint=phone_trust.write_fingerprint(current_app.config["DATA_DIR"]).replace(" ", ""),
         alike=links().alike, names=names(),
-    )  # fmt: skip
+    )
 
 
 @bp.post("/sites/<site>/shut-out")
@@ -121,7 +121,7 @@ def trace_page(site: str, key: str) -> Any:
              [(size, draw(made.nodes, found, total, tall=size == "tall")) for size in ("wide", "tall")])
             for way, head, found, total in ways if found
         ],
-    )  # fmt: skip
+    )
 
 
 @bp.get("/periods")
@@ -139,7 +139,7 @@ def period_page(name: str) -> Any:
     return render_template(
         "group/period.html", total=total(name), rows_of=shown.rows_of, title_of=shown.title_of,
         names=names(), litres=litres, caution=CAUTION,
-    )  # fmt: skip
+    )
 
 
 def total(name: str) -> periods.Total:
@@ -161,7 +161,7 @@ def people_page() -> Any:
         assert current.person
         said, by = request.form, current.person["code"]
         row = {"code": said.get("code", ""), "name": said.get("name", ""), "access": said.get("access", "floor"),
-               "retired": said.get("retired") == "yes"}  # fmt: skip
+               "retired": said.get("retired") == "yes"}
         try:
             with current.book.write():
                 made = people.put_person(current.book, row, by=by)

@@ -32,7 +32,7 @@ SORTS: dict[str, Sort] = {
     "clash": Sort("aside", ("settled", "body_sha256"), (
         "id", "device", "seq", "settled", "body", "body_sha256", "problems", "received_at", "via"),
         "settled = 'clash'"),
-}  # fmt: skip
+}
 
 
 def read_registry(book: Book) -> dict[tuple[str, str], str]:

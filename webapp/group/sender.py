@@ -139,7 +139,7 @@ class _Round:
         batch = {
             "now": utc_text(datetime.now(UTC)), "book_id": self._id, "name": load_site(self._book)["name"],
             "head": log.head(self._book), "entries": rows, "registry": items,
-        }  # fmt: skip
+        }
         status, body = self._carrier.ask("POST", "/api/hand-in", gzip.compress(json.dumps(batch).encode(), 3))
         if status == 413 and len(rows) + len(items) > 1:
             half = (len(rows) + 1) // 2, (len(items) + 1) // 2

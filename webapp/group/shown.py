@@ -11,7 +11,7 @@ _BETWEEN = {
     ("out", ON_THE_WAY): "sent to sites of the group", ("in", ON_THE_WAY): "received from sites of the group",
     ("in", "sites"): "left a site", ("out", "sites"): "received at a site",
     ("in", "papers"): "declared above what was sent", ("out", "papers"): "declared below what was sent",
-}  # fmt: skip
+}
 
 
 def rows_of(account: Account) -> list[Row]:

@@ -173,7 +173,7 @@ def put_aside(conn: Conn, site: str, settled: str, row: Any, words: str, at: str
         "VALUES (%s, %s, %s, %s, %s, %s, %s, %s) ON CONFLICT DO NOTHING",
         (site, settled, number if isinstance(number, int) and 0 < number < 2**53 else None, None, text, sha256(text),
          words, at),
-    )  # fmt: skip
+    )
 
 
 def _waiting(store: Store, row: dict[str, Any], found: dict[int, dict[str, Any]]) -> dict[str, Any]:

@@ -123,4 +123,4 @@ def _connect(url: str) -> psycopg.Connection[Any]:
     return psycopg.connect(
         url, autocommit=True, row_factory=dict_row, connect_timeout=CONNECT_S, application_name="cellarslate",
         options="-c synchronous_commit=on -c client_encoding=UTF8",
-    )  # fmt: skip
+    )

@@ -70,9 +70,9 @@ class Tracing:
             if bottles.is_bottles(fill):
                 # The two tests by letter are those of the indexes.
                 return self._read("site = %s AND ((source LIKE 'b:%%' AND source = %s) OR (target LIKE 'b:%%' AND "
-                                  "target = %s))", (site, own, own))  # fmt: skip
+                                  "target = %s))", (site, own, own))
             return self._read("site = %s AND (source_fill = %s OR target_fill = %s) AND source_fill <> target_fill",
-                              (site, own, own))  # fmt: skip
+                              (site, own, own))
 
         return read
 
@@ -92,7 +92,7 @@ class Tracing:
             source_fill = link.id
         source, target = (self._named(site, row[side]) for side in ("source", "target"))
         return Step((row["order_key"], row["n"]), f"{site}/{row['entry']}", source, target, source_fill, target_fill,
-                    row["lpa_ul"], row["mass_g"], row["at"])  # fmt: skip
+                    row["lpa_ul"], row["mass_g"], row["at"])
 
     def _fill(self, site: str, place: str, fill: str) -> str:
         if place[:2] == "b:" and (site, place[2:]) in self._links.bottlings:

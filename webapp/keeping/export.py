@@ -77,7 +77,7 @@ def _write(book: Book, folder: Path) -> dict[str, Any]:
         "book_id": book_id(book), "entries": entry_count, "last_digest": digest, "fold_sha256": fold_digest(book),
         "rows": counts,
         "files": {f.relative_to(folder).as_posix(): file_digest(f) for f in sorted(folder.rglob("*")) if f.is_file()},
-    }  # fmt: skip
+    }
     (folder / MANIFEST).write_text(json.dumps(manifest, indent=1) + "\n", "utf-8", newline="\n")
     return manifest
 

@@ -103,16 +103,16 @@ class CardSchema(Schema):
     last = fields.Dict(
         keys=fields.String(), values=fields.Dict(keys=fields.String(), values=fields.Nested(LastValueSchema)),
         required=True, metadata={"description": "By kind, then by field."},
-    )  # fmt: skip
+    )
     limits = fields.Dict(
         keys=fields.String(), values=fields.Dict(), required=True,
         metadata={"description": "The vessel's own ranges, by kind, then by field."},
-    )  # fmt: skip
+    )
     recent = fields.List(fields.Nested(LineSchema), required=True, metadata={"description": "Newest first."})
     curves = fields.Dict(
         keys=fields.String(), values=fields.List(fields.List(fields.Float())), required=True,
         metadata={"description": "By figure: points of [s since 1970, value], oldest first."},
-    )  # fmt: skip
+    )
     queries = fields.List(fields.Nested(CardQuerySchema), required=True)
     run = fields.Dict(required=True, allow_none=True, metadata={"description": "The run now on a still."})
     past_runs = fields.List(fields.Dict(), required=True)

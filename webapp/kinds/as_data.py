@@ -21,7 +21,7 @@ _FORMULA = re.compile(r"(^[\t\r\n\v\f \xa0\u3000\"']*|[;\t\r\n][ \xa0\"']*)(?=[=
 ENTRY_HEADS = (
     "book_no", "id", "kind", "mark", "mark_by", "read_at", "typed_at", "received_at", "skew_s", "person", "role",
     "seen_by", "device", "seq", "remark", "amends", "reason", "settled", "queries",
-)  # fmt: skip
+)
 
 
 def kind_data(kind: Kind) -> dict[str, Any]:

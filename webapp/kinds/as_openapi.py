@@ -29,7 +29,7 @@ def spec(version: str = "1") -> dict[str, Any]:
         ("Entry", as_schema.EntrySchema), ("HandIn", as_schema.HandInSchema),
         ("Receipt", as_schema.ReceiptSchema), ("Error", as_schema.ErrorSchema),
         ("Cards", as_card.CardsSchema),
-    ]:  # fmt: skip
+    ]:
         schemas.schema(name, schema=schema)
     for kind in webapp.kinds.ALL:
         schemas.schema(f"{as_schema._camel(kind.name)}Values", schema=as_schema.values_schema(kind))
@@ -53,7 +53,7 @@ def _json(schema: dict[str, Any], words: str) -> dict[str, Any]:
 
 def _errors(*statuses: int) -> dict[str, Any]:
     words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages, or not let in.", 404: "No such thing.",
-             413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}  # fmt: skip
+             413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}
     return {str(status): _json(_ref("Error"), words[status]) for status in statuses}
 
 
@@ -64,30 +64,30 @@ def _paths(api: APISpec) -> None:
         "requestBody": {"required": True, **_json(_ref("HandIn"), "The batch.")},
         "responses": {"200": _json(_ref("Receipt"), "One result per entry."),
                       **_errors(400, 401, 403, 413, 415, 422, 429)},
-    }})  # fmt: skip
+    }})
     since = {"name": "since", "in": "query", "required": False,
-             "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}}  # fmt: skip
+             "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}}
     api.path("/api/cards", operations={"get": {
         "operationId": "cards", "security": device, "summary": "Cards changed since a cursor.", "parameters": [since],
         "responses": {"200": _json(_ref("Cards"), "Cards."), **_errors(400, 401)},
-    }})  # fmt: skip
+    }})
     api.path("/api/session", operations={"get": {
         "operationId": "session", "summary": "Who is asking.",
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "Device and person.")},
-    }})  # fmt: skip
+    }})
     token = {"type": "object", "required": ["token"],
              "properties": {"token": {"type": "string", "minLength": 1, "maxLength": 200, "pattern": _ASCII},
-                            "name": {"type": "string", "maxLength": 40, "pattern": _PRINTED}}}  # fmt: skip
+                            "name": {"type": "string", "maxLength": 40, "pattern": _PRINTED}}}
     api.path("/api/enrol", operations={"post": {
         "operationId": "enrol", "summary": "Let a phone in by its one-time token.",
         "requestBody": {"required": True, **_json(token, "Token and name.")},
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "The device."),
                       **_errors(400, 401, 403, 413, 415, 422, 429)},
-    }})  # fmt: skip
+    }})
     api.path("/api/openapi.json", operations={"get": {
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},
-    }})  # fmt: skip
+    }})
 
 
 def _desk_paths(api: APISpec) -> None:
@@ -98,7 +98,7 @@ def _desk_paths(api: APISpec) -> None:
             ("kind", "One kind of entry."), ("mark", "One vessel."), ("person", "One person, by code."),
             ("device", "One phone."), ("since", "Received from this day on."), ("until", "Received before this day."),
         ]
-    ]  # fmt: skip
+    ]
     period, trace, judging = (
         [{"name": name, "in": "path", "required": True, "schema": {"type": "string"}, "description": words}]
         for name, words in [
@@ -124,9 +124,9 @@ def _desk_paths(api: APISpec) -> None:
          "text/csv", {"type": "string"}),
         ("/desk/trace/{key}.json", "traceJson", "A trace: nodes, links with litres of pure alcohol, leaves.", trace,
          "application/json", _object("subject", "pure_alcohol_l", "assumption", "nodes", "back", "on")),
-    ]  # fmt: skip
+    ]
     pages = {"400": "A filter that means nothing, in a page.", "404": "Nothing of that name, in a page.",
-             "422": "No such period, in a page."}  # fmt: skip
+             "422": "No such period, in a page."}
     for path, operation, summary, parameters, sort, schema in files:
         api.path(path, operations={"get": {
             "operationId": operation, "security": [{"person": []}], "summary": summary, "parameters": parameters,
@@ -136,7 +136,7 @@ def _desk_paths(api: APISpec) -> None:
                 **{status: {"description": words, "content": {"text/html": {"schema": {"type": "string"}}}}
                    for status, words in pages.items()},
             },
-        }})  # fmt: skip
+        }})
 
 
 def _object(*names: str) -> dict[str, Any]:

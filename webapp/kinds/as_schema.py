@@ -147,7 +147,7 @@ class ReceiptSchema(Schema):
     head = fields.Tuple(
         (fields.Integer(), fields.String()), required=True,
         metadata={"description": "The last book number and its digest."},
-    )  # fmt: skip
+    )
     has_head = fields.Boolean(metadata={"description": "Whether the book still has the head that was sent with it."})
 
 

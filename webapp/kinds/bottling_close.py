@@ -6,7 +6,7 @@ from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 def _count(name: str, label: str, required: bool, most: int) -> Field:
     return Field(name, label, units=("count",), usual=(0, most), possible=(0, 1_000_000), required=required, decimals=0,
-                 ghost=False)  # fmt: skip
+                 ghost=False)
 
 
 KIND = Kind(

@@ -6,29 +6,29 @@ from webapp.kinds.spec import Field, Figure, Kind
 
 def _volume(name: str, label: str) -> Field:
     return Field(name, label, units=("L", "gal"), usual=(1, 20000), possible=(0, None), required=True, decimals=1,
-                 ghost=False, instrument="dip")  # fmt: skip
+                 ghost=False, instrument="dip")
 
 
 def _strength(name: str, label: str) -> Field:
     return Field(name, label, units=("pct_vol", "proof"), usual=(30, 70), possible=(0, 97.2), required=True, decimals=1,
-                 ghost=False, instrument="density meter")  # fmt: skip
+                 ghost=False, instrument="density meter")
 
 
 def _temp(name: str, label: str) -> Field:
     return Field(name, label, units=("degC", "degF"), usual=(-6, 25), possible=(-20, 40), decimals=1, ghost=False,
-                 help="Left empty: at 20 °C.", instrument="thermometer")  # fmt: skip
+                 help="Left empty: at 20 °C.", instrument="thermometer")
 
 
 def _lpa(side: str) -> Figure:
     return Figure(f"lpa_{side}", f"pure alcohol {side}", "LPA", "lpa_volume",
                   {"volume": (f"volume_{side}_20",), "strength": (f"strength_{side}",), "temp": ("=20",)},
-                  decimals=2)  # fmt: skip
+                  decimals=2)
 
 
 def _volume_20(side: str) -> Figure:
     return Figure(f"volume_{side}_20", f"volume {side} at 20 °C", "L", "volume_20",
                   {"volume": (f"volume_{side}",), "strength": (f"strength_{side}",),
-                   "temp": (f"temp_{side}", "=20")})  # fmt: skip
+                   "temp": (f"temp_{side}", "=20")})
 
 
 KIND = Kind(

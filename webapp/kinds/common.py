@@ -99,11 +99,11 @@ SOME_QUANTITY = Rule("some_quantity", "any_of", "volume", "net_weight", "refuse"
 VOLUME_NEEDS_TEMP = Rule(
     "volume_needs_temp", "needs", "volume", "temp", "refuse",
     "A volume needs the temperature of the spirit. Type it too.",
-)  # fmt: skip
+)
 PURE_ALCOHOL = Figure(
     "lpa", "pure alcohol", "LPA", "lpa_volume",
     {"volume": ("volume_20",), "strength": ("true_strength",), "temp": ("=20",)}, decimals=2, big=True,
-)  # fmt: skip
+)
 # Where no strength was read, that of what the vessel holds counts.
 LPA = replace(PURE_ALCOHOL, inputs={**PURE_ALCOHOL.inputs, "strength": ("true_strength", "@strength_pct")})
 PROOF_GALLONS = Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gallons", {"lpa": ("lpa",)}, decimals=1)
@@ -115,7 +115,7 @@ def volume(label: str = "Volume", usual: Range = (0, 20000), required: bool = Fa
         "volume", label, units=("L", "gal"), usual=usual, possible=(0, None), required=required, decimals=1,
         ghost=False,
         instrument="dip", help=help,
-    )  # fmt: skip
+    )
 
 
 def net_weight(label: str = "or net weight") -> Field:
@@ -123,7 +123,7 @@ def net_weight(label: str = "or net weight") -> Field:
     return Field(
         "net_weight", label, units=("kg", "lb"), usual=(0, 20000), possible=(0, None), decimals=1, ghost=False,
         instrument="scale",
-    )  # fmt: skip
+    )
 
 
 def quantity_figures(*, by_vessel: bool = False) -> tuple[Figure, ...]:
@@ -141,4 +141,4 @@ def quantity_figures(*, by_vessel: bool = False) -> tuple[Figure, ...]:
         Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
                {"net": ("net_weight",), "strength": ("true_strength", *held)}),
         LPA if by_vessel else PURE_ALCOHOL,
-    )  # fmt: skip
+    )

@@ -137,7 +137,7 @@ def read_plainly(kind: Kind, entry: Entry) -> Read:
 def _fields(
     kind: Kind, entry: Entry, context: Context, problems: list[Problem],
     corrected: dict[str, float],
-) -> dict[str, Value]:  # fmt: skip
+) -> dict[str, Value]:
     values: dict[str, Value] = {}
     for spec in kind.fields:
         value = _read_field(kind, spec, entry["values"].get(spec.name) or {}, context, problems, corrected)
@@ -154,7 +154,7 @@ def label(kind: Kind, spec: Field) -> Declared:
 def _read_field(
     kind: Kind, spec: Field, given: Typed, context: Context, problems: list[Problem],
     corrected: dict[str, float],
-) -> Value | None:  # fmt: skip
+) -> Value | None:
     raw, called = str(given.get("raw") or "").strip(), label(kind, spec)
     if not raw:
         if spec.required:
@@ -185,7 +185,7 @@ def _refused_text(spec: Field, raw: str, called: Declared) -> Problem | None:
 def _read_number(
     kind: Kind, spec: Field, raw: str, given: Typed, context: Context, problems: list[Problem],
     corrected: dict[str, float],
-) -> float | None:  # fmt: skip
+) -> float | None:
     unit = given.get("unit") or ""
     correction = (context.get("corrections") or {}).get(str(given.get("instrument") or "").strip())
     if unit not in spec.units:

@@ -19,6 +19,6 @@ def remember(state: Vessel, read: Read, view: View) -> Vessel:
     line: Line = {
         "entry": entry["id"], "at": view.at, "person": entry["person"], "device": entry["device"],
         "seq": entry["seq"], "values": dict(read.values), "figures": dict(read.figures),
-    }  # fmt: skip
+    }
     lines = [*state["recent"].get(kind, []), line][-RECENT:]
     return {**state, "recent": {**state["recent"], kind: lines}}

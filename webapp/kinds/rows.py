@@ -30,7 +30,7 @@ NO_ROW: VesselRow = {
     "mark": "", "name": "", "title": "", "sort": "", "place": "", "capacity_l": None, "working_l": None,
     "tare_kg": None, "wood": "", "toast": "", "use": "", "size_class": "", "in_zone": False, "curved": False,
     "note": "", "retired": False,
-}  # fmt: skip
+}
 
 
 class InstrumentRow(TypedDict):

@@ -128,7 +128,7 @@ NO_FILL: Fill = {
     "fill": "", "what": "", "material": None, "name": "", "since": "", "og": None, "sources": [], "account": "",
     "mash": False, "lpa_ul": 0, "volume_ml": 0, "mass_g": 0, "volume_l": None, "lpa_l": None, "mass_kg": None,
     "strength_pct": None,
-}  # fmt: skip
+}
 
 
 class Vessel(TypedDict):
@@ -420,7 +420,7 @@ class PhoneClock(TypedDict):
 Round = dict[str, list[float | str]]
 State = (
     Vessel | PastFill | Run | Wish | Instrument | Bottling | Named | Removal | Yields | Finding | PhoneClock | Round
-)  # fmt: skip
+)
 Body = Mapping[str, object]  # any state, where nobody looks into it
 
 

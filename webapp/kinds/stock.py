@@ -58,7 +58,7 @@ MOST = 1e9
 FACTS: Final = (
     "what", "material", "name", "lot", "since", "account", "mash", "use", "wood", "toast", "cooperage", "tare_kg",
     "fill_strength_pct", "distilled_pct", "label_strength_pct", "aged_since", "sugar_added", "og", "final_gravity",
-)  # fmt: skip
+)
 ACCOUNTS = {"cask": "storage", "tank": "processing", "place": "storage"}  # every other sort: production
 
 
@@ -186,7 +186,7 @@ class Posting:
             "sources": [], "account": ACCOUNTS.get(row["sort"] if row else "", "production"), "mash": False,
             "lpa_ul": 0, "volume_ml": 0, "mass_g": 0, "volume_l": None, "lpa_l": None, "mass_kg": None,
             "strength_pct": None,
-        }  # fmt: skip
+        }
         self._know(mark, _with_figures({**fill, **facts}))
 
     def describe(self, mark: str, **facts: Unpack[FillChanges]) -> None:

@@ -30,4 +30,4 @@ KIND = Kind(
     account="processing",
     feeds=("vat plan",),
     floor=False,
-)  # fmt: skip
+)

@@ -8,7 +8,7 @@ from contextlib import closing
 PRIVATE_NETWORKS = (
     "10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "100.64.0.0/10", "169.254.0.0/16", "127.0.0.0/8",
     "fc00::/7", "fe80::/10", "::1/128",
-)  # fmt: skip
+)
 
 # A route look-up toward each private range names the interface that serves it. Nothing is sent.
 _PROBES = ("10.255.255.254", "172.31.255.254", "192.168.255.254", "192.0.2.1")

@@ -189,7 +189,7 @@ def _key_usage(**wanted: bool) -> x509.KeyUsage:
     uses = (
         "digital_signature", "content_commitment", "key_encipherment", "data_encipherment", "key_agreement",
         "key_cert_sign", "crl_sign", "encipher_only", "decipher_only",
-    )  # fmt: skip
+    )
     return x509.KeyUsage(**{use: wanted.get(use, False) for use in uses})
 
 

@@ -148,7 +148,7 @@ def manifest() -> bytes:
         "description": "The distillery's floor log, with or without signal.", "start_url": "/today", "scope": "/",
         "display": "standalone", "background_color": "#12181b", "theme_color": "#12181b", "icons": icons,
         "shortcuts": shortcuts,
-    }  # fmt: skip
+    }
     return json.dumps(content, ensure_ascii=False, indent=1).encode()
 
 

@@ -16,7 +16,7 @@ US_FILL = ((1000.0, 1.5), (376.0, 2.0), (101.0, 3.0), (0.0, 4.5))
 EU_FILL = (
     (1000.0, 1.5, None), (500.0, None, 15.0), (300.0, 3.0, None), (200.0, None, 9.0), (100.0, 4.5, None),
     (50.0, None, 4.5), (5.0, 9.0, None),
-)  # fmt: skip
+)
 STRENGTH_ALLOWED_PCT = 0.3  # [% vol] Regulation (EU) 1169/2011, Annex XII; 27 CFR 19.356 (c)
 COUNT_MOST = 10_000
 

@@ -184,7 +184,7 @@ def _fit(days: list[float], gravities: list[float], prior: Sequence[float]) -> t
         for _ in range(STEPS):
             matrix, pull = _normal(days, gravities, theta, prior)
             damped = [[value * (1 + damping) if i == j else value for j, value in enumerate(row)]
-                      for i, row in enumerate(matrix)]  # fmt: skip
+                      for i, row in enumerate(matrix)]
             step = _solve(damped, pull)
             tried = [theta[j] + step[j] for j in range(4)]
             tried[1], tried[3] = min(max(tried[1], -4.0), 3.0), min(max(tried[3], -2.5), 2.5)
@@ -247,7 +247,7 @@ def _answer(
     told = {"at": zero + max(at, now), "low": zero + max(low, now), "high": zero + max(high, now)}
     return {
         "state": "running", "days": told, "end_gravity": end, "rate_day": rate, "curve": curve,
-    }  # fmt: skip
+    }
 
 
 def strength_by_two_instruments(refractometer_brix: float, hydrometer_gravity: float) -> float:

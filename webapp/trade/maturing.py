@@ -67,13 +67,13 @@ def loss_rates(gauges: Sequence[Gauge]) -> dict[str, Any]:
     return {
         "last": _between(gauges[old[-1] :]) if old else None,
         "fill": _between(gauges) if 0 in old else None,
-    }  # fmt: skip
+    }
 
 
 def _check(gauges: Sequence[Gauge]) -> None:
     for i, one in enumerate(gauges):
         check_range("Time", float(one["years"]), gauges[i - 1]["years"] if i else YEARS[0], YEARS[1], "years",
-                    "Put the gauges in order of time.")  # fmt: skip
+                    "Put the gauges in order of time.")
         check_range("Pure alcohol", float(one["lpa"]), 1e-6, 1e7, "L", "An empty cask loses nothing.")
         check_range("Strength", float(one["strength_pct"]), 0.1, 100, "% vol", "Check the glass.")
 
@@ -138,13 +138,13 @@ def usual_of(groups: Sequence[Sequence[float]], capacity_l: float) -> dict[str, 
     return {
         "middle": middle, "spread": spread, "low": middle - Z_80 * spread, "high": middle + Z_80 * spread,
         "most": middle + HIGH_SPREADS * spread, "count": len(groups[0]) if groups else 0,
-    }  # fmt: skip
+    }
 
 
 def judge_loss(
     rate: float, volume_rate: float, years: float, most: float, strength_then: float, strength_now: float, *,
     noise_pct: float = 1.0, drift_pct: float = 1.5, drift_pct_year: float = 1.2,
-) -> str:  # fmt: skip
+) -> str:
     """Return what a loss looks like: usual, a leak, a slip of the glass, another cask, or a gain.
 
     Much lost at a usual strength leaks; a usual volume with an odd strength is a slip; both odd is another cask. Volume
@@ -197,7 +197,7 @@ def judge_loss(
 def forecast_cask(
     gauges: Sequence[Gauge], usual: Mapping[str, Any], years_ahead: float, *, drift_year: float = 0.0,
     is_new_wood: bool = False,
-) -> dict[str, Any]:  # fmt: skip
+) -> dict[str, Any]:
     """Return what a cask will hold at a time to come, each with an interval that is meant to hold four times in five.
 
     The cask's own loss and drift, as far as its gauges can tell, are weighed against those of casks like it: a cask
@@ -246,11 +246,11 @@ def forecast_cask(
     drift, drift_var = float(drift_year), DRIFT_SD**2
     if years >= RATE_YEARS - 1e-9:
         kept = sum(math.log((one["lpa"] + (one.get("drawn_l") or 0.0)) / before["lpa"])
-                   for before, one in pairwise(own))  # fmt: skip
+                   for before, one in pairwise(own))
         rate, rate_var = _weigh(rate, rate_var, -kept * 100 / years,
-                                2 * GAUGE_SD_PCT**2 / years**2 + YEAR_SD_PCT**2 / years)  # fmt: skip
+                                2 * GAUGE_SD_PCT**2 / years**2 + YEAR_SD_PCT**2 / years)
         drift, drift_var = _weigh(drift, drift_var, (last["strength_pct"] - own[0]["strength_pct"]) / years,
-                                  2 * STRENGTH_SD_PCT**2 / years**2 + DRIFT_YEAR_SD**2 / years)  # fmt: skip
+                                  2 * STRENGTH_SD_PCT**2 / years**2 + DRIFT_YEAR_SD**2 / years)
     ahead = float(years_ahead)
     lpa = last["lpa"] * math.exp(-rate * ahead / 100)
     lpa_var = (ahead**2 * rate_var + ahead * YEAR_SD_PCT**2 + 2 * GAUGE_SD_PCT**2) / 1e4
@@ -265,7 +265,7 @@ def forecast_cask(
         "strength_pct": {"at": strength, "low": max(strength - apart, 0.0), "high": min(strength + apart, 100.0)},
         "volume_l": {"at": volume, "low": volume * math.exp(-volume_wide), "high": volume * math.exp(volume_wide)},
         "loss_pct_year": rate, "drift_year": drift,
-    }  # fmt: skip
+    }
 
 
 def _weigh(prior: float, prior_var: float, found: float, found_var: float) -> tuple[float, float]:

@@ -99,7 +99,7 @@ def fit_run(charge: Pot, lpa: float, seen: Track, prior: Prior) -> Fit:
     plain = _misses(charge, lpa, seen, prior, logs, column_of(logs))
     return Fit(logs, covariance, filtered.drift_pct, filtered.drift_var, filtered.drift_slopes,
                [seen.places[seen.since + i] for i in slips],
-               [(seen.lpas[seen.since + i] / lpa, miss) for i, miss in enumerate(plain) if i not in slips])  # fmt: skip
+               [(seen.lpas[seen.since + i] / lpa, miss) for i, miss in enumerate(plain) if i not in slips])
 
 
 def _by_the_others(

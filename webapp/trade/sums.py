@@ -43,7 +43,7 @@ INPUT_UNITS: dict[str, str | None] = {
     "gravity": "SG", "juice_share": "pct", "sugar": None, "target": "pct_vol", "water": "kg", "water_volume": "L",
     "size": "L", "number": "count", "solids": "g_100mL",
     "refractometer": "Bx",
-}  # fmt: skip
+}
 
 
 def compute(name: str, values: Mapping[str, Quantity | float | None]) -> float | None:

@@ -108,7 +108,7 @@ def _rows() -> list[list[int]]:
 def _interpolate(hydrometer_proof: Any, temp_f: Any, hydrometer_correction: float, thermometer_f: float) -> Any:
     """True proof in millionths of a tenth, as whole numbers."""
     for what, correction in (("Hydrometer correction", hydrometer_correction),
-                             ("Thermometer correction", thermometer_f)):  # fmt: skip
+                             ("Thermometer correction", thermometer_f)):
         check_range(what, float(correction), -5, 5, "", "Take it from the instrument's certificate.")
     reading = as_number(hydrometer_proof) + float(hydrometer_correction)
     temp = as_number(temp_f) + float(thermometer_f)

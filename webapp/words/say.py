@@ -123,4 +123,4 @@ def _skeleton(skeleton: str, day: date, language: str) -> str:
 _SHOWN: dict[type, Callable[[Any, str], str]] = {
     Figure: _figure, Range: _range, Time: _time, Day: _day, Month: _month, Span: _span, Declared: _declared,
     Several: _several, Unit: lambda unit, _: units.symbol(unit.code), Message: make_sentence,
-}  # fmt: skip
+}

@@ -31,7 +31,7 @@ def keep_problem(problem: Problem) -> Json:
     return {
         "code": problem.code, "weight": problem.weight, "field": problem.field, "message": to_json(problem.message),
         "suggestions": keep_suggestions(problem.suggestions),
-    }  # fmt: skip
+    }
 
 
 def with_words(kept: Mapping[str, Any], language: str = ENGLISH) -> Json:

@@ -103,4 +103,4 @@ def _text(shown: Any) -> str:
 FUNCTIONS: dict[str, Callable[..., Any]] = {
     "BARE": _bare, "UNIT": _unit, "PLURAL": _plural, "ISO_DAY": _iso_day, "CLOCK": _clock, "LOWER": _lower,
     "CAPITAL": _capital,
-}  # fmt: skip
+}

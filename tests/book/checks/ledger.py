@@ -70,7 +70,7 @@ class Ledger:
     def enter(
         self, kind_name: str, vessel: str, at: str, *, person: str = "NS", typed_min: float = 0, skew_s: float = 0,
         device: str = "d-1", **values: str,
-    ) -> list[Query]:  # fmt: skip
+    ) -> list[Query]:
         """Enter one reading; `at` is local time, values as "19.2", "66.6 degF" or "78.6 pct_glass AH-1"."""
         kind = webapp.kinds.get(kind_name)
         assert kind is not None
@@ -81,7 +81,7 @@ class Ledger:
         entry = {
             "id": f"e{self.count}", "kind": kind_name, "mark": make_mark(vessel), "person": person, "device": device,
             "seq": self.count, "read_at": read_at.isoformat(), "typed_at": typed_at.isoformat(), "values": given,
-        }  # fmt: skip
+        }
         read = read_entry(kind, entry, self._context(entry["mark"]))
         assert not [p for p in read.problems if p.weight == "refuse"], read.problems
         return self.take(read, skew_s)
@@ -93,7 +93,7 @@ class Ledger:
         view = BookView(
             at=_utc(read_at - timedelta(seconds=skew_s)), typed_at=_utc(typed_at - timedelta(seconds=skew_s)),
             received_at=_utc(typed_at), skew_s=skew_s, root=entry["id"], registry=self, look_up=self.states.get,
-        )  # fmt: skip
+        )
         view = view.within(scopes_of(read, view))
         asked = questions(read, view)
         for each in asked:

@@ -69,7 +69,7 @@ def filtered(after: str, strength: str = "45.0", before: str = "200.0"):
     return tank("200.0", "45.0").enter(
         "chill_filter", "T1", f"{DAY} 15:00", temp="-2", sheets="lot 1", volume_before=before, strength_before="45.0",
         volume_after=after, strength_after=strength,
-    )  # fmt: skip
+    )
 
 
 def test_what_a_filter_keeps():
@@ -95,7 +95,7 @@ def dumped(dip: str):
     book.enter("gauge", "C4", "2026-05-13 10:00", net_weight="160", strength="60", temp="12")
     # 153.7 kg at 59.6 %, 910.0 kg/m3: 168.9 L
     return book.enter("dump", "C4", f"{DAY} 09:00", gross="205.7", empty="52.0", strength="59.6", temp="12",
-                      to_vessel="T1", tank_dip=dip)  # fmt: skip
+                      to_vessel="T1", tank_dip=dip)
 
 
 def test_tank_dip_after_a_dump():

@@ -11,13 +11,13 @@ DAY = "2026-08-25"
 def tank(strength: str = "45.0", label: str = "45.0", litres: str = "285.0"):
     book = Ledger()
     asked = book.enter("bottling_gauge", "T3", f"{DAY} 07:30", batch="K-26-03", volume=litres, temp="20",
-                       strength=strength, label_strength=label)  # fmt: skip
+                       strength=strength, label_strength=label)
     return book, asked
 
 
 def close(book: Ledger, **more: str):
     given = {"filled": "569", "broken": "1", "bottle_size": "0.5", "per_case": "6", "case_from": "1", "case_to": "94",
-             "odd_case": "95R", "loss": "0.5", "tank_empty": "yes", **more}  # fmt: skip
+             "odd_case": "95R", "loss": "0.5", "tank_empty": "yes", **more}
     return book.enter("bottling_close", "T3", f"{DAY} 12:00", **given)
 
 
@@ -72,7 +72,7 @@ def test_label_against_tank():
 
 def check(strength: str):
     return tank()[0].enter("bottle_check", "T3", f"{DAY} 09:00", line="1", tested="5", fill_found="100.0",
-                           strength_found=strength, labels_right="yes")  # fmt: skip
+                           strength_found=strength, labels_right="yes")
 
 
 def test_bottles_off_the_line():
@@ -85,9 +85,9 @@ def test_bottles_off_the_line():
 def checked(mean="100.0", size="0.5", units="metric", **more: str):
     book = Ledger(units=units)
     book.enter("bottling_gauge", "T3", f"{DAY} 07:30", batch="K-26-03", volume="285.0", temp="20", strength="45.0",
-               label_strength="45.0")  # fmt: skip
+               label_strength="45.0")
     return book.enter("bottle_check", "T3", f"{DAY} 09:00", line="1", tested="5", bottle_size=size, fill_found=mean,
-                      strength_found="45.0", labels_right="yes", **more)  # fmt: skip
+                      strength_found="45.0", labels_right="yes", **more)
 
 
 def test_fill_within_the_law_of_the_place_is_quiet():

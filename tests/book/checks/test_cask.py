@@ -8,7 +8,7 @@ from tests.book.checks.ledger import Ledger, codes, hint, only
 def filled(vessel: str = "C1", kg: str = "189.0", strength: str = "61.5", at: str = "2025-05-13 10:00") -> Ledger:
     book = Ledger()
     assert book.enter("gauge", vessel, at, what="plum", net_weight=kg, strength=strength, temp="12", purpose="opening",
-                      typed_min=9000) == []  # fmt: skip
+                      typed_min=9000) == []
     return book
 
 

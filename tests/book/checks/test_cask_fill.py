@@ -15,7 +15,7 @@ def tank() -> Ledger:
 
 def fill(book: Ledger, tare: str = "46.5", gross: str = "218.0", vessel: str = "C4", at: str = "2025-11-20 10:00"):
     return book.enter("cask_fill", vessel, at, from_vessel="T1", lot="L-01", tare=tare, gross=gross, temp="14",
-                      strength="61.8", use="used", soaked="no", place="CELL-A1")  # fmt: skip
+                      strength="61.8", use="used", soaked="no", place="CELL-A1")
 
 
 def test_a_cask_that_weighs_what_it_should():
@@ -45,7 +45,7 @@ def old() -> Ledger:
 
 def dump(book: Ledger, gross: str = "198.0", empty: str = "52.0", strength: str = "60.0"):
     return book.enter("dump", "C4", "2026-08-10 09:00", gross=gross, empty=empty, strength=strength, temp="12",
-                      to_vessel="T1")  # fmt: skip
+                      to_vessel="T1")
 
 
 def test_an_ordinary_dump_is_quiet():
@@ -72,7 +72,7 @@ def test_a_small_cask_keeps_less():
     book.enter("gauge", "C2", "2025-08-01 10:00", net_weight="24.8", strength="59", temp="12")
     # 30 L: (30 / 200) ** (2 / 3) = 0.28 of 3 to 8 kg
     asked = book.enter("dump", "C2", "2026-08-10 09:00", gross="33.9", empty="16.0", strength="58.5", temp="12",
-                       to_vessel="T1")  # fmt: skip
+                       to_vessel="T1")
     assert only(asked, "soakage").words.startswith("Empty 16.0 kg, old tare 10.6 kg: 5.4 kg kept, where a cask of this")
     assert "keeps 1 to 2 kg" in asked[0].words
 
@@ -93,7 +93,7 @@ def drifted(vessel: str, strength: str):
     book = Ledger(areas=AREAS)
     book.enter("gauge", vessel, "2025-05-12 10:00", net_weight="160", strength="61.0", temp="12")
     return book.enter("cask_regauge", vessel, "2026-05-12 10:00", gross="202.0", strength=strength, temp="12",
-                      condition="tight")  # fmt: skip
+                      condition="tight")
 
 
 @pytest.mark.parametrize(("vessel", "strength"), [("C4", "60.5"), ("C4", "61.3"), ("C5", "61.6"), ("C5", "60.7")])
@@ -113,9 +113,9 @@ def sampled(gross: str):
     book = Ledger(areas=AREAS)
     fill(book, at="2025-05-20 10:00")
     book.enter("sample", "C4", "2025-08-20 10:00", size="1 L", number="5", purpose="customer", went="outside_lab",
-               lab="a lab")  # fmt: skip
+               lab="a lab")
     return book.enter("cask_regauge", "C4", "2026-05-20 10:00", gross=gross, strength="61.3", temp="12",
-                      condition="tight")  # fmt: skip
+                      condition="tight")
 
 
 def test_samples_explain_a_part_of_the_fall():
@@ -129,5 +129,5 @@ def test_a_fill_counts_as_the_first_gauge():
     book = tank()
     fill(book)
     asked = book.enter("cask_regauge", "C4", "2026-05-20 10:00", gross="224.0", strength="61.8", temp="12",
-                       condition="tight")  # fmt: skip
+                       condition="tight")
     assert codes(asked) == ["cask_grew"]

@@ -7,7 +7,7 @@ def pears() -> Ledger:
     """A pear ferment, set on 16 September at 09:20."""
     book = Ledger()
     asked = book.enter("fruit_intake", "F1", "2025-09-16 09:20", gross="1731", tare="40", material="pear",
-                       grower_lot="D-2503", sugar="12.9", temp="17.2", rot="1")  # fmt: skip
+                       grower_lot="D-2503", sugar="12.9", temp="17.2", rot="1")
     assert asked == []
     return book
 
@@ -47,7 +47,7 @@ def test_gravity_may_rise_after_more_fruit():
     book = pears()
     read(book, "2025-09-16 12:00", "1.040")
     assert book.enter("fruit_intake", "F1", "2025-09-16 15:00", gross="50", tare="5", material="pear",
-                      grower_lot="x", temp="17", rot="0") == []  # fmt: skip
+                      grower_lot="x", temp="17", rot="0") == []
     assert read(book, "2025-09-16 16:00", "1.044") == []
 
 
@@ -91,7 +91,7 @@ def test_too_hot_replaces_the_plain_range_question():
 def test_grain_may_be_warm_but_not_hot():
     book = Ledger()
     book.enter("fruit_intake", "F1", "2026-01-12 08:50", gross="372", tare="2", material="rye", grower_lot="x",
-               temp="6", rot="0")  # fmt: skip
+               temp="6", rot="0")
     # The usual range of rye is a limit that the site sets; without it 31 is out of the range for fruit.
     assert codes(read(book, "2026-01-13 08:00", "1.040", "31.0")) == ["unusual"]
     assert codes(read(book, "2026-01-14 08:00", "1.010", "36.0")) == ["ferment_heat"]

@@ -16,19 +16,19 @@ def ferment(strength: str = "8.8", kg: str = "517"):
     """Half a ton of ripe plums at 20 degBx, ten days under 60 degF; then the wash: 130 gallons at this strength."""
     book = Ledger()
     assert book.enter("fruit_intake", "F1", "2025-09-04 09:00", gross=kg, tare="0", material="plum", grower_lot="x",
-                      temp="16", rot="2", sugar="20 Bx") == []  # fmt: skip
+                      temp="16", rot="2", sugar="20 Bx") == []
     for n, (gravity, temp) in enumerate(zip(FALL, NIGHT_F, strict=True)):
         read = book.enter("ferment_reading", "F1", f"2025-09-{4 + n:02d} 12:00", gravity=gravity, temp=f"{temp} degF")
         assert read == []
     return book, book.enter("ferment_closed", "F1", "2025-09-15 09:00", final_gravity="1.012", volume="130 gal",
-                            wash_strength=strength, method="lab")  # fmt: skip
+                            wash_strength=strength, method="lab")
 
 
 def test_an_ordinary_season_asks_nothing_from_fruit_to_spirit():
     book, asked = ferment()  # 492 L at 8.8 %: 43.3 L; 517 kg * 0.85 * 16.5 % * 0.61 = 44.2 L
     assert asked == []
     charged = book.enter("charge", "S1", "2025-09-15 10:00", run_name="R", from_vessel="F1", wash="130 gal",
-                         wash_strength="8.8", heads_to="R1", hearts_to="R2", tails_to="R3")  # fmt: skip
+                         wash_strength="8.8", heads_to="R1", hearts_to="R2", tails_to="R3")
     assert charged == []
     book.enter("cut", "S1", "2025-09-15 11:30", event="heads_cut", receiver="R2")
     book.enter("cut", "S1", "2025-09-15 15:30", event="hearts_cut", receiver="R3")
@@ -36,7 +36,7 @@ def test_an_ordinary_season_asks_nothing_from_fruit_to_spirit():
     gauged = [("heads", "R1", "1.4", "79"), ("hearts", "R2", "54.5", "140 proof"), ("tails", "R3", "13.0", "25")]
     for n, (fraction, vessel, litres, strength) in enumerate(gauged):  # 1.1 + 38.1 + 3.3 L, and 0.8 L in the stillage
         assert book.enter("fraction_gauge", vessel, f"2025-09-15 17:{10 * n:02d}", still="S1", fraction=fraction,
-                          volume=litres, strength=strength, temp="20", goes_to="stays") == []  # fmt: skip
+                          volume=litres, strength=strength, temp="20", goes_to="stays") == []
     spirit = next(state["holds"] for key, state in book.states.items() if key.startswith("v:R2"))
     assert spirit["strength_pct"] == pytest.approx(70.0, abs=0.15)  # 140 proof at 60 degF, 27 CFR 30: about 70 % vol
     assert spirit["lpa_l"] == pytest.approx(38.15, abs=0.1)
@@ -68,9 +68,9 @@ def test_much_though_possible():
 def test_without_sugar_read_nothing_is_said():
     book = Ledger()
     book.enter("fruit_intake", "F1", "2025-09-04 09:00", gross="517", tare="0", material="plum", grower_lot="x",
-               temp="16", rot="2")  # fmt: skip
+               temp="16", rot="2")
     asked = book.enter("ferment_closed", "F1", "2025-09-15 09:00", final_gravity="1.012", volume="492",
-                       wash_strength="4")  # fmt: skip
+                       wash_strength="4")
     assert asked == []
 
 
@@ -78,9 +78,9 @@ def test_grain_by_its_weight():
     for strength, found in (("6.9", []), ("3.4", ["ferment_yield"])):  # 103.5 and 51 L of 370 kg; 29 L a 100 kg
         book = Ledger()
         book.enter("fruit_intake", "F1", "2026-01-12 09:00", gross="370", tare="0", material="rye", grower_lot="x",
-                   temp="16", rot="0")  # fmt: skip
+                   temp="16", rot="0")
         asked = book.enter("ferment_closed", "F1", "2026-01-16 09:00", final_gravity="1.003", volume="1500",
-                           wash_strength=strength)  # fmt: skip
+                           wash_strength=strength)
         assert codes(asked) == found
 
 
@@ -88,4 +88,4 @@ def test_two_years_in_oak_ask_nothing():
     book = Ledger()
     book.enter("gauge", "C4", "2023-11-20 10:00", net_weight="160", strength="61.0", temp="12", purpose="opening")
     assert book.enter("dump", "C4", "2025-12-10 09:00", gross="199.0", empty="52.0", strength="60.0", temp="12",
-                      to_vessel="T1") == []  # fmt: skip
+                      to_vessel="T1") == []

@@ -33,7 +33,7 @@ class Bench:
         values["temp"]["instrument"] = instrument
         return self.send(
             entry("ferment_reading", F1, now - timedelta(hours=hours), seq=self.seq, values=values), now
-        )  # fmt: skip
+        )
 
     def check(self, hours: float, found: str, result: str, in_use: str = "yes", **more: Any) -> str:
         self.seq += 1
@@ -41,7 +41,7 @@ class Bench:
             entry("instrument_check", "", NOW - timedelta(hours=hours), seq=self.seq, instrument="TH-2", against="ice",
                   expected="0 plain", found=f"{found} plain", correction="0 plain", result=result, in_use=in_use,
                   **more)
-        )  # fmt: skip
+        )
 
     def said(self, entry_id: str, code: str) -> list[tuple[str, str]]:
         return [(q["weight"], q["words"]) for q in for_entry(self.book, entry_id) if q["code"] == code]
@@ -120,7 +120,7 @@ def test_in_use_until_a_day_is_due_after_it(bench: Bench) -> None:
 def test_a_check_of_an_unknown_instrument_is_asked_about(bench: Bench) -> None:
     bench.seq += 1
     one = entry("instrument_check", "", NOW, seq=bench.seq, instrument="TH-9", against="ice", expected="0 plain",
-                found="0 plain", correction="0 plain", result="good", in_use="yes")  # fmt: skip
+                found="0 plain", correction="0 plain", result="good", in_use="yes")
     assert bench.said(bench.send(one), "unknown_instrument")[0][1].startswith("The book knows no instrument TH-9.")
     assert instruments.record(bench.book, "TH-9", "2026-01-01") is None
 

@@ -15,9 +15,9 @@ def holding(vessel: str, litres: str, strength: str, book: Ledger | None = None,
 
 def move(book: Ledger, source: str, target: str, litres: str, strength: str, at: str = "10:00", **more: str):
     given = {"serial": "1", "from_account": "production", "to_account": "production", "purpose": "move",
-             "spirit": "plum", "distilling_strength": "70.5", "temp": "20", **more}  # fmt: skip
+             "spirit": "plum", "distilling_strength": "70.5", "temp": "20", **more}
     return book.enter("account_move", source, f"{DAY} {at}", to_vessel=target, volume=litres, strength=strength,
-                      **given)  # fmt: skip
+                      **given)
 
 
 def test_a_move_of_all_and_a_move_of_a_part_are_quiet():
@@ -83,7 +83,7 @@ def test_a_vessel_that_another_phone_has_emptied_is_held_for_a_look():
     book.enter("gauge", "C4", "2025-05-13 10:00", net_weight="160", strength="60", temp="12")
     book.enter("dump", "C4", f"{DAY} 09:00", gross="200.0", empty="52.0", strength="59.8", temp="12", to_vessel="T1")
     asked = book.enter("cask_regauge", "C4", f"{DAY} 10:00", gross="200.1", strength="59.8", temp="12",
-                       condition="tight", device="d-2")  # fmt: skip
+                       condition="tight", device="d-2")
     query = only(asked, "emptied_vessel")
     assert query.weight == "stop"
     assert query.words == (
@@ -109,18 +109,18 @@ def test_the_same_phone_or_days_later_it_is_an_ordinary_question():
 
 def test_a_vessel_that_is_not_in_the_book():
     asked = Ledger().enter("stock_count", "C4", DAY + " 10:00", found="unknown", label="C 99, pear", place="CELL-B2",
-                           signed="Noor S., cellar hand")  # fmt: skip
+                           signed="Noor S., cellar hand")
     assert only(asked, "not_in_book").words.startswith('Not in the book: "C')
 
 
 def test_figures_too_neat_to_be_read():
     book = Ledger()
     book.enter("fruit_intake", "F1", "2025-09-01 10:00", gross="1652", tare="32", material="plum", grower_lot="x",
-               temp="15", rot="2")  # fmt: skip
+               temp="15", rot="2")
     asked = []
     for n in range(10):
         asked = book.enter("ferment_reading", "F1", f"2025-09-{n + 2:02d} 08:00", temp="17.0",
-                           gravity=f"1.0{60 - 3 * n}")  # fmt: skip
+                           gravity=f"1.0{60 - 3 * n}")
     query = only(asked, "too_neat")
     assert (query.weight, query.field) == ("note", "temp")
     assert query.words == "Mash temperature 17.0 °C, 10 times running. Is it read each time?"
@@ -137,15 +137,15 @@ def test_figures_too_neat_to_be_read():
         ("destruction", {"what": "heads", "volume": "2", "strength": "60", "place": "yard", "manner": "poured out",
                          "withdrawn": "no", "watched_by": "NS"}),
     ],
-)  # fmt: skip
+)
 def test_every_kind_that_reads_an_emptied_vessel_is_held(kind, values):
     """Emptied by an entry on another vessel: a charge of the still took it all."""
     book = Ledger()
     book.enter("fruit_intake", "F1", f"{DAY} 06:00", gross="600", tare="60", material="plum", grower_lot="G", temp="14",
-               rot="0", batch="B")  # fmt: skip
+               rot="0", batch="B")
     book.enter("ferment_closed", "F1", f"{DAY} 07:00", final_gravity="1.010", volume="450", wash_strength="6.0")
     book.enter("charge", "S1", f"{DAY} 08:00", from_vessel="F1", wash="450", wash_strength="6.0", heads_to="R1",
-               hearts_to="R2", tails_to="R3")  # fmt: skip
+               hearts_to="R2", tails_to="R3")
     asked = book.enter(kind, "F1", f"{DAY} 09:00", device="d-2", **values)
     query = next(query for query in asked if query.code == "emptied_vessel")
     assert query.weight == "stop"
@@ -170,6 +170,6 @@ def test_a_move_of_more_than_was_there():
         book.enter("gauge", "T3", f"{DAY} 06:00", volume="100", strength="60", temp="20")
         asked = book.enter("account_move", "T3", f"{DAY} 07:00", serial="1", from_account="processing",
                            to_account="processing", to_vessel="T1", purpose="move", spirit="plum",
-                           distilling_strength="70", volume=litres, strength="60", temp="20")  # fmt: skip
+                           distilling_strength="70", volume=litres, strength="60", temp="20")
         assert codes(asked) == wanted
     assert asked[0].words.startswith("In T3 60.00 by the book, 60.60 moved: 0.60 L pure alcohol (1.0 %) more than was")

@@ -14,7 +14,7 @@ def round_of(book, many, *, temp="12.0", start_min=0, step_min=4, person="NS"):
         minute = start_min + n * step_min
         clock = f"2026-05-12 {8 + minute // 60:02d}:{minute % 60:02d}"
         asked.append(book.enter("gauge", vessel, clock, person=person, net_weight=f"{20 + n / 10}",
-                                strength=f"{55 + n / 10:.1f}", temp=temp))  # fmt: skip
+                                strength=f"{55 + n / 10:.1f}", temp=temp))
     return asked
 
 
@@ -47,7 +47,7 @@ def test_one_vessel_again_and_again_is_no_round():
 def test_two_people_have_a_round_each():
     book = Ledger()
     assert not any(codes(each) for each in [*round_of(book, 6), *round_of(book, 6, person="PR", start_min=25)]
-                   if "neat_round" in codes(each))  # fmt: skip
+                   if "neat_round" in codes(each))
 
 
 def test_a_house_may_set_its_own_number():

@@ -36,7 +36,7 @@ def test_no_check_fails_on_odd_entries(seed: int) -> None:
             "person": chance.choice(("NS", "PR", "??")), "device": f"d-{n % 3}", "seq": n + 1,
             "read_at": at.astimezone(zone).isoformat(),
             "typed_at": (at + timedelta(minutes=chance.choice((-9, 0, 45)))).astimezone(zone).isoformat(),
-        }  # fmt: skip
+        }
         read = read_entry(kind, whole, context)
         if any(problem.weight == "refuse" for problem in read.problems):
             continue

@@ -67,9 +67,9 @@ def test_a_name_finds_its_likeliest_category():
 def gauged(label, what="plum", **site):
     book = Ledger(**site)
     book.enter("gauge", "T3", "2026-08-25 07:00", volume="285", temp="20", strength="45.0", purpose="opening",
-               what=what)  # fmt: skip
+               what=what)
     return book.enter("bottling_gauge", "T3", "2026-08-25 07:30", batch="K-26-03", volume="285.0", temp="20",
-                      strength=label, label_strength=label)  # fmt: skip
+                      strength=label, label_strength=label)
 
 
 def test_a_label_under_the_floor_is_noted_by_place():
@@ -89,9 +89,9 @@ def test_a_label_under_the_floor_is_noted_by_place():
 def filled(strength, what="rye", **site):
     book = Ledger(**site)
     book.enter("gauge", "T1", "2026-02-03 07:00", volume="400", temp="20", strength=strength, purpose="opening",
-               what=what)  # fmt: skip
+               what=what)
     return book.enter("cask_fill", "C1", "2026-02-03 08:00", gross="230", tare="50", strength=strength, temp="20",
-                      from_vessel="T1", use="new", lot="L-05", soaked="no", place="CELL-A1")  # fmt: skip
+                      from_vessel="T1", use="new", lot="L-05", soaked="no", place="CELL-A1")
 
 
 def test_rye_too_strong_for_the_cask_is_noted_in_the_us_alone():

@@ -12,10 +12,10 @@ def started(**site) -> Ledger:
     """A run charged at 08:05 with its heads running into R1."""
     book = Ledger(**site)
     book.enter("fruit_intake", "F1", "2025-09-04 10:40", gross="1652", tare="32", material="plum", grower_lot="x",
-               temp="21.4", rot="2")  # fmt: skip
+               temp="21.4", rot="2")
     asked = book.enter("charge", "S1", f"{DAY} 08:05", run_name="R-25-02", from_vessel="F1", wash="482",
                        wash_strength="5.1", feints="14.9", feints_strength="28.8", heads_to="R1", hearts_to="R2",
-                       tails_to="R3")  # fmt: skip
+                       tails_to="R3")
     assert asked == []
     return book
 
@@ -125,7 +125,7 @@ def test_overfilled_still():
         book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="530", wash_strength="5.1", feints="20",
                    feints_strength="28"),
         "over_working_level",
-    )  # fmt: skip
+    )
     assert query.words == (
         "A charge of 550.0 L (530.0 wash and 20.0 feints) is above the working level of S1, 530 L. Look again."
     )
@@ -245,7 +245,7 @@ def run_with_vapour(book: Ledger, day: str, off: float) -> None:
     from webapp.trade.still import vapour_temp_c
 
     book.enter("charge", "S1", f"{day} 08:05", from_vessel="F1", wash="300", wash_strength="5.1", heads_to="R1",
-               hearts_to="R2", tails_to="R3")  # fmt: skip
+               hearts_to="R2", tails_to="R3")
     book.enter("cut", "S1", f"{day} 09:00", event="first_drop")
     book.enter("cut", "S1", f"{day} 09:20", event="heads_cut", receiver="R2")
     for clock, pct in (("09:40", 74), ("10:10", 70), ("10:40", 64), ("11:10", 58)):
@@ -260,7 +260,7 @@ def test_the_stills_own_offset_is_learnt_from_two_runs_and_then_expected():
     for day in ("2025-09-20", "2025-09-21"):
         run_with_vapour(book, day, -1.5)
     book.enter("charge", "S1", "2025-09-22 08:05", from_vessel="F1", wash="300", wash_strength="5.1", heads_to="R1",
-               hearts_to="R2", tails_to="R3")  # fmt: skip
+               hearts_to="R2", tails_to="R3")
     usual = book.enter("run_reading", "S1", "2025-09-22 10:00", strength="60", vapour_temp="88.0")  # 2.7 low, 1.2 own
     assert "vapour_strength" not in codes(usual)
     asked = book.enter("run_reading", "S1", "2025-09-22 10:20", strength="59", vapour_temp="92.0")  # usual without it

@@ -10,9 +10,9 @@ def run(book: Ledger | None = None, day: str = DAY, name: str = "R-25-02", **cha
     book = book or Ledger()
     given = {"wash": "482", "wash_strength": "5.1", "feints": "14.9", "feints_strength": "28.8", **charge}
     book.enter("fruit_intake", "F1", f"{day} 07:00", gross="1652", tare="32", material="plum", grower_lot="x",
-               temp="15", rot="2")  # fmt: skip
+               temp="15", rot="2")
     book.enter("charge", "S1", f"{day} 08:05", run_name=name, from_vessel="F1", heads_to="R1", hearts_to="R2",
-               tails_to="R3", **given)  # fmt: skip
+               tails_to="R3", **given)
     book.enter("cut", "S1", f"{day} 09:03", event="first_drop")
     book.enter("cut", "S1", f"{day} 09:21", event="heads_cut", receiver="R2")
     book.enter("cut", "S1", f"{day} 11:47", event="hearts_cut", receiver="R3")
@@ -22,7 +22,7 @@ def run(book: Ledger | None = None, day: str = DAY, name: str = "R-25-02", **cha
 
 def gauged(book: Ledger, fraction: str, vessel: str, litres: str, strength: str, at: str, day: str = DAY, **more: str):
     return book.enter("fraction_gauge", vessel, f"{day} {at}", still="S1", fraction=fraction, volume=litres,
-                      strength=strength, temp="20", goes_to="stays", **more)  # fmt: skip
+                      strength=strength, temp="20", goes_to="stays", **more)
 
 
 def whole(book: Ledger, hearts_l: str, day: str = DAY):
@@ -95,7 +95,7 @@ def test_a_steady_drift_is_noted():
 def stripped(litres: str):
     book = Ledger()
     book.enter("charge", "S1", f"{DAY} 08:05", run_name="R-26-20", from_vessel="F1", wash="500", wash_strength="6.9",
-               hearts_to="R3")  # fmt: skip
+               hearts_to="R3")
     book.enter("run_end", "S1", f"{DAY} 13:01", reason="strength")
     return gauged(book, "low_wines", "R3", litres, "24.1", "13:20")
 
@@ -121,7 +121,7 @@ def test_a_fraction_gauged_twice():
 
 def charge_feints(book: Ledger, at: str, name: str):
     return book.enter("charge", "S1", at, run_name=name, from_vessel="F1", wash="480", wash_strength="5.1",
-                      feints="14.3", feints_strength="28.2", feints_from="R3")  # fmt: skip
+                      feints="14.3", feints_strength="28.2", feints_from="R3")
 
 
 def test_feints_that_another_run_has_had():
@@ -142,12 +142,12 @@ def flowing(late_min: int = 0) -> Ledger:
     """Hearts from 09:21 to 11:47 at 13.2 L/h: 32.1 L in 146 min; the end of hearts pressed so many minutes late."""
     book = Ledger()
     book.enter("charge", "S1", f"{DAY} 08:05", run_name="R", from_vessel="F1", wash="482", wash_strength="5.1",
-               heads_to="R1", hearts_to="R2", tails_to="R3")  # fmt: skip
+               heads_to="R1", hearts_to="R2", tails_to="R3")
     book.enter("cut", "S1", f"{DAY} 09:21", event="heads_cut", receiver="R2", flow="13.2")
     for at, strength in (("09:55", "75"), ("10:20", "73"), ("10:45", "70"), ("11:10", "67"), ("11:30", "63")):
         book.enter("run_reading", "S1", f"{DAY} {at}", strength=strength, flow="13.2")
     book.enter("cut", "S1", f"{DAY} {11 + (47 + late_min) // 60}:{(47 + late_min) % 60:02d}", event="hearts_cut",
-               receiver="R3", flow="13.2")  # fmt: skip
+               receiver="R3", flow="13.2")
     return book
 
 

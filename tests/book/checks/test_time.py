@@ -12,7 +12,7 @@ def reading(book: Ledger, at: str, **more):
 def running() -> Ledger:
     book = Ledger()
     book.enter("fruit_intake", "F1", "2025-09-04 10:40", gross="1652", tare="32", material="plum", grower_lot="x",
-               temp="21.4", rot="2")  # fmt: skip
+               temp="21.4", rot="2")
     book.enter("charge", "S1", "2025-09-25 08:05", from_vessel="F1", wash="482", wash_strength="5.1")
     return book
 
@@ -83,7 +83,7 @@ def test_two_loads_alike_but_for_their_lot_are_not_twice():
     book = Ledger()
     for at, lot in (("10:40", "A"), ("10:45", "B")):
         assert book.enter("fruit_intake", "F1", f"2025-09-04 {at}", gross="452", tare="32", material="plum",
-                          grower_lot=lot, temp="21.4", rot="2") == []  # fmt: skip
+                          grower_lot=lot, temp="21.4", rot="2") == []
 
 
 def test_too_much_fruit_for_the_fermenter():

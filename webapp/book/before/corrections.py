@@ -21,7 +21,7 @@ POINTS_MOST = 40
 def corrections_for(
     kind: Kind, entry: Entry, row_of: Callable[[str], InstrumentRow | None],
     state_of: Callable[[InstrumentKey], Instrument | None],
-) -> dict[str, Correction]:  # fmt: skip
+) -> dict[str, Correction]:
     """Return by id the corrections of the instruments that an entry names; those without one are left out.
 
     row_of: the registry's row of an instrument; state_of: the fold's state of a key just before the entry.

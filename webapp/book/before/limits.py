@@ -56,7 +56,7 @@ def declare(*limits: Limit) -> tuple[Limit, ...]:
 END_GRAVITY: dict[str, float] = {
     "plum": 1.011, "mirabelle": 1.011, "cherry": 1.010, "apricot": 1.006, "pear": 1.009, "quince": 1.008,
     "apple": 1.000, "grape": 0.996, "raspberry": 1.003, "rye": 1.003,
-}  # fmt: skip
+}
 END_GRAVITY_ELSE = 1.008
 
 
@@ -119,4 +119,4 @@ def end_gravity(material: str | None, what: str | None) -> float:
 __all__ = [
     "COMMON_PRACTICE", "END_GRAVITY", "LIMITS", "SITE_SCOPES", "HeldRange", "Limit", "Scopes", "declare",
     "end_gravity", "held_limit", "held_ranges", "is_grain", "limit", "range_scopes", "scopes_of", "site_limit",
-]  # fmt: skip
+]

@@ -105,7 +105,7 @@ def card_part(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any
     drawn], score.
     """
     gauges = [[round(one["at_s"]), round(one["lpa"], 3), round(one["strength_pct"], 2), round(one["drawn_l"], 3)]
-              for one in gauges_of(state)]  # fmt: skip
+              for one in gauges_of(state)]
     if len(gauges) > GAUGES_ON_CARD:  # the fill stays
         gauges = [gauges[0], *gauges[1 - GAUGES_ON_CARD :]]
     part = {"size": row["size_class"], "wood": row["wood"], "use": row["use"], "gauges": gauges}
@@ -122,7 +122,7 @@ def _tastings(state: Mapping[str, Any]) -> list[dict[str, Any]]:
             found.append({"at": line["at"], "person": line["person"], "score": round(sum(scores) / len(scores), 2),
                           "fault": line["values"].get("fault_score"), "words": line["values"].get("words") or "",
                           "house": line["values"].get("house_scores") or "", "entry": line["entry"],
-                          "decision": line["values"].get("decision") or ""})  # fmt: skip
+                          "decision": line["values"].get("decision") or ""})
     return found
 
 
@@ -161,7 +161,7 @@ def compare(found: Sequence[Cask], site: SiteSettings | None = None) -> None:
                 cask.gauges[-1]["strength_pct"],
                 noise_pct=limits["loss_noise_pct"], drift_pct=limits["drift_pct"],
                 drift_pct_year=limits["drift_pct_year"],
-            )  # fmt: skip
+            )
 
 
 class Alike:

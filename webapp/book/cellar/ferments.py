@@ -65,7 +65,7 @@ def ferment(book: Book, fill: str) -> dict[str, Any] | None:
         "ended_at": row["ended_at"], "holds": held, "material": material, "readings": lines,
         "end_gravity": end_gravity(material, what), "grain": is_grain(f"{material} {what}"),
         "closed": bool(of.get("closed")), "charged": bool(of.get("charged")),
-    }  # fmt: skip
+    }
     return found | {"forecast": _forecast(found)}
 
 
@@ -85,7 +85,7 @@ def _readings(book: Book, row: Mapping[str, Any]) -> list[dict[str, Any]]:
         read = read_as_folded(book, line)
         if read and read.values.get("gravity") is not None:
             found.append({"at": at, "gravity": read.values["gravity"], "temp_c": read.values.get("temp"),
-                          "person": line["person"], "entry": line["id"]})  # fmt: skip
+                          "person": line["person"], "entry": line["id"]})
     return found
 
 
@@ -96,7 +96,7 @@ def _forecast(found: Mapping[str, Any]) -> dict[str, Any]:
     times = [datetime.fromisoformat(line["at"]).timestamp() for line in lines]
     try:
         told = forecast_end([(at - times[0]) / DAY_S for at in times], [line["gravity"] for line in lines],
-                            found["end_gravity"], is_grain=found["grain"])  # fmt: skip
+                            found["end_gravity"], is_grain=found["grain"])
     except OutOfDomain as error:
         return {"state": "too_little", "why": "refused", "words": error.sentence}
     if "days" in told:
@@ -120,7 +120,7 @@ def counts(book: Book, found: Mapping[str, Any]) -> list[dict[str, Any]]:
     if og and last and og >= last:
         share = 1.0 if found["material"] in _WHOLLY_LIQUID else JUICE_SHARE_PCT / 100
         for key, pct in (("gravity", alcohol_from_gravity_fall(og, last, share)),
-                         ("law_1880", strength_by_attenuation_1880(og, last))):  # fmt: skip
+                         ("law_1880", strength_by_attenuation_1880(og, last))):
             made.append({"key": key, "pct": pct, "lpa": pct / 100 * volume if volume else None})
     if closed.get("lpa"):
         made.append({"key": "wash", "pct": closed["strength_pct"], "lpa": closed["lpa"]})
@@ -147,7 +147,7 @@ def _closed(book: Book, found: Mapping[str, Any]) -> dict[str, Any]:
     return {
         "lpa": read.figures.get("wash_lpa"), "strength_pct": read.values.get("wash_strength"),
         "volume_l": read.values.get("volume"), "final_gravity": read.values.get("final_gravity"),
-    }  # fmt: skip
+    }
 
 
 def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[dict[str, Any]]:

@@ -57,7 +57,7 @@ def _measured(read: Read, view: View, held: Fill, target: float) -> Iterable[Que
         "reduce_target", now=rounded(now, 1, "pct_vol"), target=figure(target, 1, "pct_vol"),
         off=rounded(abs(off), 1, "pct_vol"), side="strong" if off > 0 else "weak",
         water=rounded(more, 1, "kg") if off > 0 and more > 0 else "none", balance=_not_a_loss(read, view, held),
-    )  # fmt: skip
+    )
     yield Query("reduce_target", "ask", at, said)
 
 
@@ -79,7 +79,7 @@ def _not_a_loss(read: Read, view: View, held: Fill) -> Message | str:
         return message(
             "reduced-shrinks", before=rounded(before_l, 1, "L"), water=rounded(water_l, 1, "L"),
             dip=rounded(dip, 1, "L"), sum=rounded(before_l + water_l, 1, "L"), **has,
-        )  # fmt: skip
+        )
     return message("reduced-no_loss", **has)
 
 
@@ -97,7 +97,7 @@ def _volume_rule(read: Read, held: Fill, target: float, after: Amount) -> Iterab
         "contraction_forgotten", water=rounded(water, 1, "kg"), volume=rounded(after.volume_ml / 1000, 1, "L"),
         sum=rounded(sum_l, 1, "L"), strength=rounded(_strength(after), 1, "pct_vol"),
         target=figure(target, 1, "pct_vol"), needed=rounded(needed, 1, "kg"), more=rounded(needed - water, 1, "kg"),
-    )  # fmt: skip
+    )
     yield Query("contraction_forgotten", "ask", "water" if "water" in read.values else "water_volume", said)
 
 
@@ -111,7 +111,7 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
     sums: dict[str, Param] = {
         "before": rounded(before, 2, "LPA"), "after": rounded(after, 2, "LPA"), "off": rounded(abs(lost), 2, "LPA"),
         "share": rounded(abs(pct), 1, "pct"),
-    }  # fmt: skip
+    }
     if pct > limit("filter_loss_pct", view):
         yield Query("filter_loss", "ask", "volume_after", message("filter_loss", **sums))
     elif pct < -limit("filter_gain_pct", view):
@@ -136,5 +136,5 @@ def dump_dip(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "dip_sum-dump", dipped=rounded(dip, 1, "L"), vessel=named(mark, view), sum=rounded(sum_l, 1, "L"),
             off=rounded(abs(dip - sum_l), 1, "L"),
-        )  # fmt: skip
+        )
         yield Query("dip_sum", "ask", "tank_dip", said)

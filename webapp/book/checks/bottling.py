@@ -23,7 +23,7 @@ LIMITS = declare(
         "label_pct", 0.3, "% vol", "Strength off the label",
         "Regulation (EU) 1169/2011, Annex XII: spirits within 0.3 of the label",
     ),
-)  # fmt: skip
+)
 SOURCES = dict.fromkeys(("fill_off", "fill_mean"), "27 CFR 19.356; Directive 76/211/EEC, Annex I, from memory")
 
 
@@ -47,7 +47,7 @@ def bottling_balance(read: Read, view: View) -> Iterable[Query]:
         "tank": rounded(had, 1, "LPA"), "bottles": rounded(filled * strength / 100, 1, "LPA"),
         "line": rounded(loss * strength / 100, 1, "LPA"), "off": rounded(abs(short), 1, "LPA"),
         "share": rounded(abs(pct), 1, "pct"),
-    }  # fmt: skip
+    }
     if is_empty and pct > limit("bottling_loss_pct", view):
         yield Query("bottling_balance", "ask", "filled", message("bottling_balance", **sums))
     elif pct < -limit("bottling_gain_pct", view):
@@ -58,7 +58,7 @@ def bottling_balance(read: Read, view: View) -> Iterable[Query]:
             "label_strength", tank=rounded(strength, 1, "pct_vol"), label=figure(label, 1, "pct_vol"),
             off=rounded(abs(strength - label), 1, "pct_vol"), side="above" if strength > label else "below",
             by_label=rounded(filled * label / 100, 1, "LPA"), by_tank=rounded(filled * strength / 100, 1, "LPA"),
-        )  # fmt: skip
+        )
         yield Query("label_strength", "ask", "", said)
 
 
@@ -69,7 +69,7 @@ def label_gauge(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "label_strength-before", tank=rounded(now, 1, "pct_vol"), label=figure(label, 1, "pct_vol"),
             off=rounded(abs(now - label), 1, "pct_vol"), most=figure(limit("label_pct", view), 1, "pct_vol"),
-        )  # fmt: skip
+        )
         yield Query("label_strength", "ask", "label_strength", said)
 
 
@@ -134,7 +134,7 @@ def case_count(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "case_count", cases=cases, per_case=per_case, in_cases=cases * per_case, library=library,
             together=cases * per_case + library, good=good, off=abs(rest), side="many" if rest > 0 else "few",
-        )  # fmt: skip
+        )
         yield Query("case_count", "ask", "case_to", said)
 
 

@@ -81,7 +81,7 @@ def cask_grew(read: Read, view: View) -> Iterable[Query]:
             "cask_grew", now=figure(lpa, 1, "LPA"), strength=figure(read.figures["true_strength"], 1, "pct_vol"),
             last=figure(last.lpa, 1, "LPA"), last_strength=figure(last.strength, 1, "pct_vol"),
             at=when(last.at, read, view), **told_moved(last),
-        )  # fmt: skip
+        )
         at, found = _what_slipped(read, last, view)
         yield Query("cask_grew", "stop", at, said, found)
     elif gross is not None and last.gross is not None and gross > last.gross + limit("gross_step_kg", view) + 1e-9:
@@ -131,7 +131,7 @@ def cask_strength_slip(read: Read, view: View) -> Iterable[Query]:
         "cask_strength_slip", now=figure(now, 1, "pct_vol"), off=figure(abs(now - last.strength), 1, "pct_vol"),
         side="below" if now < last.strength else "above", last=figure(last.strength, 1, "pct_vol"),
         at=when(last.at, read, view), hint=hint,
-    )  # fmt: skip
+    )
     yield Query("cask_strength_slip", "ask", _at(read), said, found)
 
 

@@ -61,7 +61,7 @@ def soakage(read: Read, view: View) -> Iterable[Query]:
     told: dict[str, Param] = {
         "empty": typed(read, "empty"), "tare": like_typed(read, "empty", tare), "low": rounded(low, 0, "kg"),
         "high": rounded(high, 0, "kg"),
-    }  # fmt: skip
+    }
     if kept < -0.5 * spare:
         said = message("soakage-light", **told)
         yield Query("soakage", "ask", "empty", said, slips(read, "empty", tare, tare + high))
@@ -91,7 +91,7 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "cask_life", booked=rounded(booked, 1, "LPA"), since=month(last.at, read), now=rounded(now, 1, "LPA"),
             gone=rounded(booked - now, 1, "LPA"), share=rounded(lost, 1, "pct"),
-        )  # fmt: skip
+        )
         yield Query("cask_life", "ask", "gross", said)
 
 
@@ -114,7 +114,7 @@ def cask_drift(read: Read, view: View) -> Iterable[Query]:
             "cask_drift", last=figure(last.strength, 1, "pct_vol"), now=rounded(now, 1, "pct_vol"),
             drift=Figure(f"{moved / years:+.1f}", "pct_vol"), place="damp" if is_damp else "dry",
             humidity=figure(humidity, 0, "pct"),
-        )  # fmt: skip
+        )
         yield Query("cask_drift", "ask", "strength" if "strength" in read.values else "glass", said)
 
 

@@ -69,7 +69,7 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
     said = message(
         "cask_loss", rate=Figure(f"{rate:.0f}", "pct"), since=month(last.at, read), whole=whole,
         then=figure(last.lpa, 1, "LPA"), now=figure(lpa, 1, "LPA"), others=told, end=end, **told_moved(last),
-    )  # fmt: skip
+    )
     yield Query("cask_loss", "ask", "gross", said)
 
 

@@ -49,7 +49,7 @@ def _lines(read: Read, view: View) -> list[_Gravity]:
     return [
         _Gravity(line["at"], gravity) for line in lines
         if line["at"] >= since and (gravity := figure_in(line["values"], "gravity")) is not None
-    ]  # fmt: skip
+    ]
 
 
 def _material(read: Read, view: View) -> tuple[str, str]:
@@ -89,7 +89,7 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
             apart=Figure(f"{seconds_between(then.at, view.at) / 3600:.0f}", "h"), above=figure(now - end, 3, "SG"),
             end=figure(end, 3, "SG"), what=_material(read, view)[0] or "none",
             mash=typed(read, "temp") if read.number("temp") is not None else "none",
-        )  # fmt: skip
+        )
         yield Query("ferment_stuck", "ask", "gravity", said)
 
 
@@ -133,7 +133,7 @@ def heat(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "ferment_fast", fell=figure(last - now, 3, "SG"), since=when(lines[-1].at, read, view),
             a_day=figure((last - now) / days, 3, "SG"), much=figure(limit("fast_per_day", view), 3, "SG"),
-        )  # fmt: skip
+        )
         found = slips(read, "gravity", last - limit("fast_per_day", view) * days, last, last)
         yield Query("ferment_fast", "ask", "gravity", said, found)
 

@@ -19,7 +19,7 @@ LIMITS = declare(
         "27 CFR 19.462: a loss of bulk spirit in transit above it is reported",
     ),
     Limit("transit_gain_pct", 0.3, "%", "Bulk spirit received above what was declared"),
-)  # fmt: skip
+)
 SOURCES = {"seals_broken": "27 CFR 19.621", "bottles_short": "27 CFR 19.465"}
 
 
@@ -46,7 +46,7 @@ def cases_gone(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "more_than_bottled", bottling=name, good=held["good"], gone=held["good"] - held["on_hand"],
             on_hand=held["on_hand"], now=many, more=many - held["on_hand"],
-        )  # fmt: skip
+        )
         yield Query("more_than_bottled", "ask", "cases" if "cases" in values else "bottles", said)
     if is_back and held["on_hand"] + many > held["good"]:
         said = message(
@@ -103,7 +103,7 @@ def transit_loss(read: Read, view: View) -> Iterable[Query]:
     sums: dict[str, Param] = {
         "sent": rounded(sent, 2, "LPA"), "received": rounded(got, 2, "LPA"), "off": rounded(abs(lost), 2, "LPA"),
         "share": rounded(abs(pct), 1, "pct"),
-    }  # fmt: skip
+    }
     if pct > limit("transit_loss_pct", view):
         most = figure(limit("transit_loss_pct", view), 1, "pct")
         yield Query("transit_loss", "ask", at, message("transit_loss", most=most, **sums))

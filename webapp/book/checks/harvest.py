@@ -47,7 +47,7 @@ def ferment_yield(read: Read, view: View) -> Iterable[Query]:
             "ferment_yield", made=rounded(made, 1, "LPA"), load=told, wanted=rounded(wanted, 1, "LPA"),
             side="much" if share > 100 else "little", share=figure(round(share), 0, "pct"), low=low, high=high,
             **custom,
-        )  # fmt: skip
+        )
         yield Query("ferment_yield", "ask", "wash_strength", said)
 
 

@@ -29,7 +29,7 @@ LIMITS = declare(
     Limit("dip_least_l", 0.5, "L", "A dip off by less is not asked about"),
     Limit("strength_noise_pct", 0.1, "% vol", "What a glass may pretend"),
     Limit("emptied_h", 48, "h", "A vessel emptied within"),
-)  # fmt: skip
+)
 
 GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
 GAUGED = ("gauge", "cask_regauge", "bottling_gauge")
@@ -38,7 +38,7 @@ GAUGES = ("gauge", "stock_count", "account_move", "bottling_gauge")
 NOT_OF_CONTENTS = frozenset((
     "fruit_intake", "addition", "charge", "run_reading", "cut", "run_end", "fraction_gauge", "receipt", "cask_fill",
     "cask_move", "top_up", "stock_count", "cleaning", "shift_note",
-))  # fmt: skip
+))
 
 
 def named(mark: str, view: View) -> str:
@@ -62,7 +62,7 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
             "move_gain", vessel=named(read.mark, view), had=rounded(had, 2, "LPA"), moved=rounded(moved, 2, "LPA"),
             more=rounded(-short, 2, "LPA"), share=rounded(-short / had * 100, 1, "pct"),
             most=figure(limit("move_gain_pct", view), 1, "pct"),
-        )  # fmt: skip
+        )
         yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", said)
         return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
@@ -72,7 +72,7 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
         "move_balance" if other else "move_balance-off", vessel=named(read.mark, view), had=rounded(had, 2, "LPA"),
         moved=rounded(moved, 2, "LPA"), left=rounded(short, 2, "LPA"), share=rounded(short / had * 100, 1, "pct"),
         most=figure(most, 1, "pct"), **({"to": named(other, view)} if other else {}),
-    )  # fmt: skip
+    )
     yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said)
 
 
@@ -94,7 +94,7 @@ def target_capacity(read: Read, view: View) -> Iterable[Query]:
     said = message(
         code, then=rounded(litres, 1, "L"), vessel=row["name"], holds=figure(capacity, 0, "L"),
         level=figure(level, 0, "L"), has=rounded(held["volume_l"] or 0.0, 1, "L") if held["fill"] else "none",
-    )  # fmt: skip
+    )
     yield Query(code, weight, "to_vessel", said)
 
 
@@ -114,7 +114,7 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
             "dip_sum", dipped=rounded(litres, 1, "L"), vessel=named(read.mark, view), booked=rounded(had, 1, "L"),
             off=rounded(abs(litres - had), 1, "L"), side="above" if litres > had else "below",
             share=rounded(abs(litres - had) / had * 100, 1, "pct"),
-        )  # fmt: skip
+        )
         yield Query("dip_sum", "ask", at, said)
         return
     if _is_gauged(read.mark, held["since"], view):
@@ -127,7 +127,7 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
             off=rounded(abs(pure - booked), 2, "LPA"), side="more" if pure > booked else "less",
             share=rounded(abs(pure - booked) / booked * 100, 1, "pct"),
             usual=figure(limit("blend_pct", view), 1, "pct"),
-        )  # fmt: skip
+        )
         yield Query("blend_sum", "ask", "", said)
 
 
@@ -168,7 +168,7 @@ def emptied(effect: Effect, read: Read, view: View) -> dict[Key, State]:
     """Return the states of the vessels that this entry empties or fills, with a note of which entry emptied them."""
     found: dict[Key, State] = {}
     line: Emptied = {"entry": read.entry["id"], "kind": read.kind.name, "at": view.at, "device": read.entry["device"],
-            "person": read.entry["person"]}  # fmt: skip
+            "person": read.entry["person"]}
     for key, state in effect.vessels():
         before = view.get(key) or EMPTY_VESSEL
         if before["holds"] is not None and state["holds"] is None:

@@ -55,7 +55,7 @@ def categories_of(what: str, place: str) -> tuple[str, ...]:
     if place == "US":
         return ("brandy",)
     for word, category in (("honey", "honey_spirit"), ("cider", "cider_perry_spirit"), ("perry", "cider_perry_spirit"),
-                           ("geist", "geist"), ("macerat", "macerated_fruit_spirit")):  # fmt: skip
+                           ("geist", "geist"), ("macerat", "macerated_fruit_spirit")):
         if word in name:
             return (category,)
     return ("fruit_spirit",)
@@ -82,7 +82,7 @@ def says(row: LawLimit) -> Message:
     return message(
         id_, called=row["called"], place=row["place"], value=value, note=row.get("note") or "none",
         source=row["source"], known="read" if row["read"] else "memory",
-    )  # fmt: skip
+    )
 
 
 def _span(years: float) -> Span:

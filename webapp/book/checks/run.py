@@ -35,7 +35,7 @@ def run_still_open(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "run_still_open", still=_still(read, view), run=run["name"] or "none",
             since=when(run["started_at"], read, view),
-        )  # fmt: skip
+        )
         yield Query("run_still_open", "ask", "", said)
 
 
@@ -115,14 +115,14 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
     said = message(
         "vapour_strength", vapour=typed(read, "vapour_temp"), strength=figure(now, 1, "pct_vol"),
         usual=like_typed(read, "vapour_temp", round(wanted, 1)),
-    )  # fmt: skip
+    )
     found = slips(read, "vapour_temp", wanted - off, wanted + off, wanted)
     if not found:
         at = "strength" if "strength" in read.values else "glass"
         found = tuple(
             s for s in strength_slips(read, at, 20, 95, None)
             if _agrees(read, s, vapour - offset_of(view.state(read.mark)), height_m, off)
-        )  # fmt: skip
+        )
     yield Query("vapour_strength", "ask", "vapour_temp", said, found)
 
 

@@ -137,7 +137,7 @@ def _said(account: Account, run: Run, view: View) -> Message:
         "out": rounded(account.received + account.stillage, 1, "LPA"), "in": rounded(account.charged, 1, "LPA"),
         "off": rounded(abs(account.missing), 1, "LPA"), "share": rounded(abs(account.missing_pct), 1, "pct"),
         "stillage": "read" if account.is_read else figure(limit("stillage_pct", view), 1, "pct_vol"),
-    }  # fmt: skip
+    }
     if account.missing < 0:
         return message(f"{code}-gain", **sums)
     if is_stripping(run):
@@ -183,12 +183,12 @@ def run_drift(read: Read, view: View) -> Iterable[Query]:
     last = [
         found.missing_pct for other in like_runs(run, view)[:LIKE_LEAST]
         if (found := account_of(other, other["fractions"], view))
-    ]  # fmt: skip
+    ]
     if len(last) == LIKE_LEAST and median(last) > high:
         said = message(
             "run_drift", now=rounded(now.missing_pct, 1, "pct"), middle=rounded(median(last), 1, "pct"),
             runs=LIKE_LEAST, high=figure(high, 0, "pct"),
-        )  # fmt: skip
+        )
         yield Query("run_drift", "note", "", said)
 
 
@@ -201,7 +201,7 @@ def fraction_again(read: Read, view: View) -> Iterable[Query]:
             said = message(
                 "fraction_again", fraction=fraction_name(str(name)), run=(run["name"] if run else "") or "none",
                 at=when(line["at"], read, view), pure=rounded(line["lpa_l"], 1, "LPA"),
-            )  # fmt: skip
+            )
             yield Query("fraction_again", "ask", "fraction", said)
             return
 

@@ -44,7 +44,7 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
             "flow_sum", flowed=rounded(flowed, 1, "L"), fraction=fraction_name(str(part["fraction"])),
             got=rounded(got, 1, "L"), off=rounded(abs(off), 0, "pct"), side="more" if off > 0 else "less",
             most=figure(most, 0, "pct"),
-        )  # fmt: skip
+        )
         yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", said)
 
 
@@ -68,7 +68,7 @@ def dip_flow(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "dip_flow", flowed=rounded(flowed, 1, "L"), dipped=rounded(got, 1, "L"), off=rounded(abs(off), 0, "pct"),
             side="less" if off > 0 else "more", most=figure(most, 0, "pct"),
-        )  # fmt: skip
+        )
         yield Query("dip_flow", "ask", "dip", said)
 
 
@@ -116,7 +116,7 @@ def hearts_share(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "hearts_share", now=rounded(now, 0, "pct"), low=rounded(min(shares), 0, "pct"),
             high=rounded(max(shares), 0, "pct"), runs=len(shares), what=run["what"] or "none",
-        )  # fmt: skip
+        )
         yield Query("hearts_share", "note", "", said)
 
 

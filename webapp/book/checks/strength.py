@@ -30,7 +30,7 @@ LIMITS = declare(
         "grain_us_pct", 80.0, "% vol", "Rye whisky in the US: distilled at most at",
         "27 CFR 5.143: rye whisky at not over 160 degrees proof",
     ),
-)  # fmt: skip
+)
 
 OFF_THE_STILL = ("run_reading", "cut", "run_end", "fraction_gauge")
 
@@ -56,7 +56,7 @@ def strength_ceiling(read: Read, view: View) -> Iterable[Query]:
         said = message(
             "strength_class", now=figure(now, 1, "pct_vol"), what=what or "none", limit=name,
             most=figure(top, 0, "pct_vol"),
-        )  # fmt: skip
+        )
         yield Query("strength_class", "ask", at, said, strength_slips(read, at, 20, top, None))
 
 

@@ -21,7 +21,7 @@ from webapp.book.record.store import Book
 
 QUESTION = "name, code, weight"
 FLOW = ("source, target, lpa_ul, volume_ml, mass_g, source_fill, target_fill, reason, source_account, "
-        "target_account, at, sort")  # fmt: skip
+        "target_account, at, sort")
 
 
 class Asked(NamedTuple):
@@ -114,7 +114,7 @@ class Watch:
             rows = [(old_entry_id, said_of(self._conn, old_entry_id).as_text()), (new_entry_id, nothing)]
             lines = [(self._no, entry_id, said, nothing) for entry_id, said in rows]
             self._conn.executemany("INSERT INTO differences VALUES (?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
-                                   "after = excluded.after", lines)  # fmt: skip
+                                   "after = excluded.after", lines)
 
     def note(self, entry_id: str, before: Said, after: Said) -> None:
         """Keep a difference; what was there before the judging began stays what it is compared with."""

@@ -146,7 +146,7 @@ def _hear_answers(book: Book, made: Plan, members: Mapping[str, Member], ids: se
     made.struck = bool(struck_at)
     made.amended_after_strike = made.struck and made.id in members and made.id != made.root and (
         typed_key(members[made.id][0]) > struck_at
-    )  # fmt: skip
+    )
 
 
 def _order_skew(effective: str, members: Mapping[str, Member], amends: Mapping[str, str]) -> int:
@@ -174,5 +174,5 @@ def _load(book: Book, entry_id: str, fresh: Fresh | None) -> Member | None:
     row: EntryRow = {
         "id": entry_id, "kind": kind, "read_at": read_at, "typed_at": typed_at, "person": person, "device": device,
         "seq": seq, "skew_s": skew_s, "received_at": received_at,
-    }  # fmt: skip
+    }
     return row, json.loads(body)

@@ -26,7 +26,7 @@ from webapp.kinds.key import stored_key
 from webapp.kinds.state import State
 
 DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
-           "dispatches", "month_sums", "unjudged", "seams")  # fmt: skip
+           "dispatches", "month_sums", "unjudged", "seams")
 
 
 def note(book: Book, row: NotedRow, entry: Entry) -> None:
@@ -69,7 +69,7 @@ def rebuild(book: Book) -> None:
             entry_id, kind, typed_at, person, skew_s, body = row
             noted: NotedRow = {
                 "id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s
-            }  # fmt: skip
+            }
             note(book, noted, json.loads(body))
         settle(book)
         if watch:

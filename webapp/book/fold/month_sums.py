@@ -41,7 +41,7 @@ class MonthSums:
     def add(
         self, sign: int, at: str, source: str, target: str, reason: str, source_account: str, target_account: str,
         sort: str, lpa_ul: int,
-    ) -> None:  # fmt: skip
+    ) -> None:
         """Count a flow in (sign 1) or out (-1)."""
         if not lpa_ul or source_account == target_account:
             return

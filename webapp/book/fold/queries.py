@@ -22,7 +22,7 @@ def as_sent(entry_id: str, name: str, query: Query) -> dict[str, Any]:
     return with_words({
         "id": f"{entry_id}:{name}", "code": query.code, "weight": query.weight, "field": query.field,
         "message": to_json(query.message), "suggestions": keep_suggestions(query.suggestions),
-    })  # fmt: skip
+    })
 
 
 def open_queries(

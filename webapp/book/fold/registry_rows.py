@@ -82,7 +82,7 @@ def load_site(book: Book) -> SiteSettings:
     said = cast(SiteSettings, {row["name"]: json.loads(row["value"]) for row in book.query("SELECT * FROM site")})
     return {
         "name": "", "units": "metric", "decimal_mark": ".", "height_m": None, "areas": [], "time_zone": "UTC", **said,
-    }  # fmt: skip
+    }
 
 
 def load_limits(book: Book) -> Limits:

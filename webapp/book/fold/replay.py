@@ -166,7 +166,7 @@ class Replay:
         return BookView(
             plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known,
             lambda key: self._before(key, place)[0],
-        )  # fmt: skip
+        )
 
     def _before(self, key: Key, place: str) -> tuple[State | None, int]:
         if key in self._changed:

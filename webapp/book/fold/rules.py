@@ -28,7 +28,7 @@ PARTS: dict[str, tuple[str, ...]] = {
         )),
         *(f"book/record/{name}.py" for name in ("clock", "log", "months", "rows", "upcast")),
     ),
-}  # fmt: skip
+}
 _WITH_DOCSTRING = (ast.Module, ast.ClassDef, ast.FunctionDef, ast.AsyncFunctionDef)
 # Forms, pages and descriptions derived from the kinds decide nothing.
 _LEFT_OUT = "kinds/as_"

@@ -22,7 +22,7 @@ WENT = {
     "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line",
     "out:sample": "samples", "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated",
     "out:leak": "leaked", "out:missing": "missing", "out:removed": "removed", "out:destroyed": "destroyed",
-}  # fmt: skip
+}
 
 
 def batches(book: Book) -> list[dict[str, Any]]:
@@ -40,7 +40,7 @@ def batches(book: Book) -> list[dict[str, Any]]:
     under_way = [row for row in open_now if _is_gauged(book, row["name"])]
     names = {row["name"] for row in under_way}
     return [*({**row, "is_open": True} for row in under_way),
-            *({**row, "is_open": False} for row in done if row["name"] not in names)]  # fmt: skip
+            *({**row, "is_open": False} for row in done if row["name"] not in names)]
 
 
 def _is_gauged(book: Book, name: str) -> bool:
@@ -63,7 +63,7 @@ def batch(book: Book, name: str) -> dict[str, Any] | None:
         "checks": checks, "closes": closes, "went": _went(book, fills), "sums": _sums(closes),
         "fill": _spread(checks, "fill_found"), "strength": _spread(checks, "strength_found"),
         "limits": _limits(book, checks, closes, gauges),
-    }  # fmt: skip
+    }
 
 
 def _fills(book: Book, name: str) -> list[dict[str, Any]]:
@@ -82,7 +82,7 @@ def _entries(book: Book, kind: str, fill: Mapping[str, Any]) -> list[dict[str, A
         "AND (:until = '' OR substr(f.order_key, 1, 19) <= substr(:until, 1, 19)) ORDER BY f.order_key LIMIT :most",
         {"mark": fill["mark"], "kind": kind, "since": fill["since"][:19], "until": fill["ended_at"],
          "most": CHECKS_MOST},
-    )  # fmt: skip
+    )
     found = []
     for row in rows:
         entry = log.get(book, row["entry"])
@@ -91,7 +91,7 @@ def _entries(book: Book, kind: str, fill: Mapping[str, Any]) -> list[dict[str, A
             found.append({
                 "entry": row["entry"], "at": f"{row['order_key'][:19]}Z", "person": entry["person"],
                 "tank": fill["tank"], "values": dict(read.values), "figures": dict(read.figures),
-            })  # fmt: skip
+            })
     return found
 
 
@@ -110,7 +110,7 @@ def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]
         {"words": WENT.get(row["goal"], row["goal"][4:].replace("_", " ")), "lpa_l": row["lpa_ul"] / 1e6,
          "volume_l": row["volume_ml"] / 1e3}
         for row in rows
-    ]  # fmt: skip
+    ]
 
 
 def _sums(closes: Sequence[Bottling]) -> dict[str, Any]:
@@ -118,7 +118,7 @@ def _sums(closes: Sequence[Bottling]) -> dict[str, Any]:
     counted: Final = ("filled", "broken", "reworked", "library", "good")
     counts = {name: sum(close[name] for close in closes) for name in counted}
     return {**counts, "lpa_l": sum(close["lpa_ul"] for close in closes) / 1e6,
-            "volume_l": sum(close["good"] * close["size_l"] for close in closes)}  # fmt: skip
+            "volume_l": sum(close["good"] * close["size_l"] for close in closes)}
 
 
 def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, Any] | None:
@@ -129,7 +129,7 @@ def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, Any] | 
     return {
         "count": len(values), "mean": statistics.fmean(values), "least": min(values), "most": max(values),
         "spread": statistics.stdev(values) if len(values) > 1 else None,
-    }  # fmt: skip
+    }
 
 
 def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]) -> dict[str, Any]:
@@ -142,4 +142,4 @@ def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Bottling], gauge
     return {
         "size_l": size_l, "label_pct": next((label for label in reversed(labels) if label), None), "fill_pct": fill,
         "is_us": is_us, "strength_pct": site_limit("label_pct", site),
-    }  # fmt: skip
+    }

@@ -14,7 +14,7 @@ WHY = {
     "tax_paid": "left, duty determined", "in_bond": "left in bond", "export": "left for export",
     "sample": "samples and tastings", "broken": "broken", "destroyed": "destroyed", "missing": "missing",
     "dumped_back": "poured back into a tank", "returned": "came back",
-}  # fmt: skip
+}
 
 
 def bottlings(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:

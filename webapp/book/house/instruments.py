@@ -70,7 +70,7 @@ def record(book: Book, instrument_id: str, today: str) -> Record | None:
     return Record(
         row, checks, _standing(row, last, good, due, today), due, last.correction if last else None,
         good.at if good else None, _count(book, instrument_id, "", "~"),
-    )  # fmt: skip
+    )
 
 
 def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[dict[str, Any]], int]:
@@ -122,7 +122,7 @@ def _checks(book: Book, instrument_id: str) -> tuple[Check, ...]:
             Check(line["entry"], row["order_key"], line["at"], line["good"], str(line.get("against") or ""),
                   in_use=str(line.get("in_use") or ""), person=row["person"], doubtful=doubtful,
                   expected=line["expected"], found=line["found"], correction=line["correction"], until=line["until"])
-        )  # fmt: skip
+        )
         since = row["order_key"] if line["good"] else since
     return tuple(reversed(made))
 

@@ -52,7 +52,7 @@ def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
         after = {
             "code": code, "name": str(said["name"]).strip()[:80] or code, "access": said["access"],
             "roles": json.dumps([str(role)[:40] for role in said["roles"]][:20]), "retired": int(bool(said["retired"])),
-        }  # fmt: skip
+        }
         database.conn.execute(
             "INSERT INTO people (code, name, roles, access, retired) VALUES (:code, :name, :roles, :access, :retired) "
             "ON CONFLICT (code) DO UPDATE SET name = :name, roles = :roles, access = :access, retired = :retired",
@@ -132,7 +132,7 @@ def _shown(row: Mapping[str, Any]) -> dict[str, Any]:
         "code": row["code"], "name": row["name"], "roles": json.loads(row["roles"]), "access": row["access"],
         "pin": json.loads(row["pin"]) if row["pin"] else None, "has_password": bool(row["password"]),
         "retired": bool(row["retired"]),
-    }  # fmt: skip
+    }
 
 
 def password_stamp(book: Book, code: str) -> str:

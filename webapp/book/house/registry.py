@@ -141,7 +141,7 @@ def limits(book: Book) -> list[dict[str, Any]]:
 def set_limit(
     book: Book, scope: str, key: str, kind: str, field: str, usual: Sequence[float | None] | None,
     possible: Sequence[float | None] | None, by: str,
-) -> None:  # fmt: skip
+) -> None:
     """Set the usual and the possible range of a field, in its canonical unit; both None takes the limit out."""
     spec = webapp.kinds.get(kind)
     if scope not in SCOPES or spec is None or spec.field(field) is None:

@@ -189,4 +189,4 @@ def nodes_in(made: Trace) -> set[str]:
 
 __all__ = [
     "Node", "Subject", "Trace", "find_subject", "nodes_in", "reader", "steps_of", "subjects_of", "trace", "trace_over",
-]  # fmt: skip
+]

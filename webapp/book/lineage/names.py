@@ -21,7 +21,7 @@ GONE = {
     "gauge_difference": "less by gauge", "filter_loss": "filter, line and heel", "soakage": "kept by the wood",
     "sample": "samples", "stillage": "in stillage", "removed": "left the premises", "bottled": "in bottles",
     "transit": "lost in transit", "returned": "came back", "not_followed": "not followed",
-}  # fmt: skip
+}
 LOAD = "load-"  # before the id of a load of fruit, whose id is also that of the fill that it began
 
 
@@ -139,5 +139,5 @@ def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
         facts = {**row, **{part: state.get(part) for part in ("good", "size_l", "what", "strength_pct", "lpa_ul")}}
         sort = "goods" if is_received else "bottling"
         nodes[f"b:{entry}"] = Node(f"b:{entry}", sort, name, words, str(row.get("tank") or ""), root, entry,
-                                   str(row.get("at") or ""), facts)  # fmt: skip
+                                   str(row.get("at") or ""), facts)
     return nodes

@@ -36,7 +36,7 @@ def search(book: Book, text: str) -> list[Hit]:
         return []
     hits: dict[str, Hit] = {}
     for hit in [*_marks(book, text), *_bottlings(book, text), *_fills(book, text), *_runs(book, text),
-                *_loads(book, text)]:  # fmt: skip
+                *_loads(book, text)]:
         hits.setdefault(hit.key, hit)
     return list(hits.values())[:HITS_MOST]
 

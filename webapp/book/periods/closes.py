@@ -85,7 +85,7 @@ def close(book: Book, period: str, by: str, seen_digest: str, now: datetime) -> 
                 "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 (figures["month"], period, figures["start"], figures["until"], figures["zone"], text, digest, head, by,
                  utc_text(now)),
-            )  # fmt: skip
+            )
         note_change(book, by, "close", period, None, {"digest": digest}, now)
         return digest
 
@@ -159,4 +159,4 @@ def _text(month: Month, opening: Mapping[str, int], closing: Mapping[str, int], 
         "unit": "uL of pure alcohol at 20 degC", "opening": dict(opening), "closing": dict(closing),
         "lines": [[*line, ul] for line, ul in sorted(month.lines.items())],
         "adjustments": [[name, *line, ul] for (name, line), ul in sorted(adjustments.items())],
-    })  # fmt: skip
+    })

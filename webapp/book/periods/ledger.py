@@ -135,4 +135,4 @@ def _closed(row: Mapping[str, str]) -> Closed:
         {Line(*line[:-1]): line[-1] for line in figures["lines"]},
         {(line[0], Line(*line[1:-1])): line[-1] for line in figures["adjustments"]},
         figures["opening"], figures["closing"],
-    )  # fmt: skip
+    )

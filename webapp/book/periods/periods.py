@@ -143,7 +143,7 @@ def _period(ledger: Ledger, name: str, how: str) -> Period:
     return Period(
         name, tuple(month.name for month in spanned), spanned[0].start, spanned[-1].until, spanned[0].zone,
         _accounts(opening, stated, adjusted, how), _accounts(spanned[0].opening, known, {}, how), closed,
-    )  # fmt: skip
+    )
 
 
 def _opening(ledger: Ledger, first: Month) -> Mapping[str, int]:
@@ -179,4 +179,4 @@ def _accounts(opening: Mapping[str, int], lines: Lines, adjusted: Adjustments, h
             closing[name],
         )
         for name in names
-    )  # fmt: skip
+    )

@@ -98,7 +98,7 @@ HELD: dict[str, Held] = {
                  ("presumptive yield as the authority reckons it",)),
     "UK-4": Held(("cask_fill", "cask_regauge", "dump", "top_up", "reduce", "bottling_close", "dispatch", "loss"),
                  ("periods", "bottled", "entries")),
-}  # fmt: skip
+}
 
 
 @cache

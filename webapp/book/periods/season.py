@@ -78,10 +78,10 @@ class Season:
     def words(self) -> str:
         """Return the sum in words."""
         parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
-                 ("stillage", self.stillage), ("not accounted for", self.lost)]  # fmt: skip
+                 ("stillage", self.stillage), ("not accounted for", self.lost)]
         said = " + ".join(f"{name} {_l(ul)}" for name, ul in parts)
         more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other),
-                ("on a still now", self.on_stills)]  # fmt: skip
+                ("on a still now", self.on_stills)]
         rest = "".join(f", {'and' if ul > 0 else 'less'} {_l(abs(ul))} {name}" for name, ul in more if round(ul, -4))
         later = f" Gauges after collection found {_l(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
         return f"Wash {_l(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
@@ -162,7 +162,7 @@ def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, floa
         -(into["tails"] + into["feints"]), -into["stillage"], -into["run_balance"], into["low_wines"], gauged,
         other, standing, int(count["n"]) if count else 0, limits["run_loss_pct"],
         limits["season_close_pct"],
-    )  # fmt: skip
+    )
 
 
 def _l(ul: float) -> str:

@@ -46,7 +46,7 @@ REASONS = {
     "closed": "wash closed", "left_over": "left over", "deposit": "deposit", "tax_paid": "tax paid",
     "in_bond": "in bond", "redistil": "to be distilled again", "tank_empty": "tank empty",
     "dumped_back": "poured back", "after_collection": "gauged after collection",
-}  # fmt: skip
+}
 
 # Rules by account, then by outside; "" stands for the account as a whole and its opening and closing.
 _PRODUCTION = {
@@ -100,7 +100,7 @@ _WAREHOUSE = {
 _RULES: dict[str, Mapping[str, tuple[str, ...]]] = {
     "production": _PRODUCTION, "storage": _STORAGE, "processing": _PROCESSING, "finished": _FINISHED,
     WAREHOUSE: _WAREHOUSE,
-}  # fmt: skip
+}
 
 
 def party_words(side: str, party: str) -> str:

@@ -16,7 +16,7 @@ _NEVER_SHOWN = ("password", "pin", "secret_sha256")
 def note_change(
     book: Book, by: str, what: str, key: str, before: Mapping[str, Any] | None, after: Mapping[str, Any] | None,
     now: datetime | None = None,
-) -> None:  # fmt: skip
+) -> None:
     """Note a change inside its write: only what differs is kept, and no secret."""
     old, new = _shown(before), _shown(after)
     if old and new:

@@ -16,7 +16,7 @@ LIST_MOST = 1000
 _COLUMNS = (
     "book_no", "id", "kind", "kind_version", "mark", "read_at", "typed_at", "person", "role", "device", "seq", "body",
     "body_sha256", "received_at", "skew_s", "via", "digest",
-)  # fmt: skip
+)
 # The fold is found by its root: it has no index by entry, and a list must not read the whole of it.
 JOIN_FOLDED = (
     "LEFT JOIN amendments a ON a.id = e.id LEFT JOIN folded f ON f.root = coalesce(a.root, e.id) AND f.entry = e.id"
@@ -89,7 +89,7 @@ def find(
     book: Book, *, kind: str | None = None, mark: str | None = None, person: str | None = None,
     device: str | None = None, since: str | None = None, until: str | None = None, weight: str | None = None,
     limit: int = 100, before: int | None = None,
-) -> list[dict[str, Any]]:  # fmt: skip
+) -> list[dict[str, Any]]:
     """Return entries, newest book number first; `before` is the book number to go on below.
 
     `since` and `until` bound `received_at` (UTC texts, or days); `weight` keeps those with such a query open
@@ -100,7 +100,7 @@ def find(
     wanted: dict[str, Any] = {
         "e.kind =": kind, "e.mark =": mark, "e.person =": person, "e.device =": device, "e.received_at >=": since,
         "e.received_at <": until, "e.book_no <": before,
-    }  # fmt: skip
+    }
     for test, value in wanted.items():
         if value is not None:
             where.append(f"{test} ?")
@@ -140,7 +140,7 @@ def family(book: Book, entry_id: str) -> dict[str, Any]:
     return {
         "entry": get(book, entry_id), "root": root, "effective": folded["entry"] if folded else None,
         "members": members, "answers": sorted(answers, key=lambda row: row["book_no"]),
-    }  # fmt: skip
+    }
 
 
 def root_of(book: Book, entry_id: str) -> str:

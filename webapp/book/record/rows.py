@@ -59,4 +59,4 @@ def row_of(entry: Entry, body: str, *, body_sha256: str, received_at: str, skew_
         "device": entry["device"], "seq": entry["seq"], "received_at": received_at, "via": via,
         "mark": stored_mark(entry.get("mark") or "") or "", "role": entry.get("role") or "", "body": body,
         "body_sha256": body_sha256, "skew_s": skew_s,
-    }  # fmt: skip
+    }

@@ -232,7 +232,7 @@ STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
     ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES),
-]  # fmt: skip
+]
 
 
 def bring_up_to_date(database: Database, path: Path) -> None:

@@ -87,7 +87,7 @@ def _has_plain_values(values: Any) -> bool:
         and _is_short(value.get("unit", ""), 24)
         and _is_short(value.get("instrument", ""), 40)
         for name, value in values.items()
-    )  # fmt: skip
+    )
 
 
 def _is_short(text: Any, most: int) -> bool:

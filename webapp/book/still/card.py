@@ -24,7 +24,7 @@ def still_part(book: Book, mark: str, state: Vessel, current: Mapping[str, Any] 
     learned = state.get("vapour_offsets", [])
     taught = {
         "plans": plans, "best": best, "vapour_offset_c": round(offset_of(state), 2), "vapour_runs": len(learned),
-    }  # fmt: skip
+    }
     what = (current or (past[0] if past else {})).get("what")
     return {"past_runs": past, "still": taught, "still_prior": forecast.prior_for(book, mark, what)}
 
@@ -55,7 +55,7 @@ def _yield(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
     rate = {name: beside["rate"][name] for name in ("name", "de_l", "at_l")} if beside else None
     return {name: round(found[name], 3) for name in ("kg", "made_l", "per_100_kg", "per_100_l")} | {
         "rate": rate, "side": beside["side"] if beside else "",
-    }  # fmt: skip
+    }
 
 
 __all__ = ["still_part"]

@@ -83,4 +83,4 @@ def asked(run: Mapping[str, Any], height_m: float) -> dict[str, Any]:
         "charge": {"volume_l": run["charge"].get("volume_l"), "lpa_l": run["charge"].get("lpa_l")},
         "readings": readings, "collected": [],
         "still": {"plates": plates[-1] if plates else None, "height_m": height_m},
-    }  # fmt: skip
+    }

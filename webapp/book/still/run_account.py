@@ -54,7 +54,7 @@ def balance_of(book: Book, run: Mapping[str, Any]) -> Balance | None:
     out = [
         (name, sum(part["lpa_l"] or 0.0 for part in run["fractions"] if part["fraction"] == name))
         for name in ORDER if name in parts
-    ]  # fmt: skip
+    ]
     pct = site_limit("stillage_pct", registry.site(book))
     if "stillage" not in parts:
         over = sum(part["volume_l"] or 0.0 for part in run["fractions"])

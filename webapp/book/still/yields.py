@@ -82,7 +82,7 @@ def batches(book: Book) -> list[dict[str, Any]]:
             row["fill"],
             {"fill": row["fill"], "what": run["what"], "material": run.get("material"), "batch": run["batch"],
              "began": run["started_at"], "wash_l": 0.0, "wash_g": 0, "made_l": 0.0, "runs": []},
-        )  # fmt: skip
+        )
         one["wash_l"] += row["volume_ml"] / 1e3
         one["wash_g"] += row["mass_g"]
         one["made_l"] += made

@@ -26,7 +26,7 @@ LIMITS = declare(
         "vat_youngest_years", 2, "years", "Youngest part of a planned vat, in wood for at least",
         "a rule of the house, not of the law: fruit brandy stands at least two years in oak",
     ),
-)  # fmt: skip
+)
 
 AIMS = ("fewest", "oldest_stays", "oldest_first")
 SOURCES_MOST = 200
@@ -84,7 +84,7 @@ class _Programme:
         for name, value in (
             ("output_flag", False), ("threads", 1), ("time_limit", SECONDS_MOST), ("mip_rel_gap", 0.0),
             ("mip_feasibility_tolerance", 1e-9), ("primal_feasibility_tolerance", 1e-9),
-        ):  # fmt: skip
+        ):
             self.highs.setOptionValue(name, value)
         self.drawn = [self.highs.addVariable(0, one.usable_kg) for one in sources]
         self.taken = [

@@ -55,7 +55,7 @@ def _source(book: Book, row: Mapping[str, Any], now: datetime, soak_200_kg: floa
         what=held.get("what") or "", lot=held.get("lot") or held.get("name") or "",
         place=state.get("place") or row["place"] or "", years=years, is_least=is_least,
         leave_kg=soak_kg(row["capacity_l"], soak_200_kg) if is_cask else 0.0, is_whole=is_cask,
-    )  # fmt: skip
+    )
 
 
 def _last_in(book: Book, fill: str) -> str | None:

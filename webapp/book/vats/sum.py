@@ -107,7 +107,7 @@ def make_vat(draws: Sequence[Draw], target_pct: float | None) -> Vat | None:
         mass_kg=mass + water, lpa_l=volume * strength / 100.0,
         shrinks_l=apart + float(shrinkage_l(mass, before, water)),
         years=None if None in ages else min(age for age in ages if age is not None),
-    )  # fmt: skip
+    )
 
 
 def to_scale(kg: float) -> float:

@@ -57,7 +57,7 @@ def vat_page() -> Any:
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
         asked=asked,
         notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION),
-    )  # fmt: skip
+    )
 
 
 def _open_queries(mark: str) -> int:
@@ -121,11 +121,11 @@ def _enter(tank: str, name: str, vat: Vat, wishes: str) -> dict[str, Any]:
         "water": {"raw": f"{vat.water_kg:.1f}", "unit": "kg"},
         "target": {"raw": f"{vat.strength_pct:.1f}", "unit": "pct_vol"},
         "volume": {"raw": f"{vat.volume_l:.1f}", "unit": "L"},
-    }  # fmt: skip
+    }
     return intake.enter_page_entry(
         current.book, kind="vat_plan", mark=tank, values=values, person=current.person["code"],
         role=(current.person.get("roles") or [""])[0], read_at=now.isoformat(timespec="seconds"), now=now,
-    )  # fmt: skip
+    )
 
 
 @bp.get("/blending/plans/<entry_id>")
@@ -139,7 +139,7 @@ def vat_plan_page(entry_id: str) -> Any:
     return render_template(
         "desk/blending/plan.html", plan=plan, lines=plans.so_far(current.book, plan), names=names,
         done=_done(plan),
-    )  # fmt: skip
+    )
 
 
 def _done(plan: dict[str, Any]) -> dict[str, Any] | None:

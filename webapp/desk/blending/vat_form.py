@@ -20,7 +20,7 @@ from webapp.trade import units
 
 AIM_WORDS = {
     "fewest": "as few vessels as can be", "oldest_stays": "the oldest stays", "oldest_first": "the oldest goes first",
-}  # fmt: skip
+}
 STRENGTH_UNITS = [("pct_vol", "% vol"), ("proof", "proof")]
 
 
@@ -64,7 +64,7 @@ class VatForm(FlaskForm):
             "youngest": f"{site_limit('vat_youngest_years', site):g}",
             "soak": f"{(site_limit('soak_low_kg', site) + site_limit('soak_high_kg', site)) / 2:g}",
             "aim": "fewest",
-        }  # fmt: skip
+        }
         given = request.args  # where a vat is kept, too: the page posts to its own address
         if "solve" in given:
             return cls(formdata=given, meta={"csrf": False})
@@ -87,7 +87,7 @@ class VatForm(FlaskForm):
             strength_pct=self.number("strength"), volume_l=self.number("volume"),
             within_pct=self.number("within") or 0.0, share_most_pct=self.number("share") or 100.0,
             lot_most_pct=self.number("lot_share") or 100.0, always=frozenset(self.always()), aim=self.aim.data,
-        )  # fmt: skip
+        )
 
     def picked(self, sources: Sequence[Source]) -> set[str]:
         """Return the marks that may go in: those ticked; before anything is ticked, all that are old enough."""

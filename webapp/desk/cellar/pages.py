@@ -19,18 +19,18 @@ from webapp.trade.marks import BadMark, parse_mark
 
 PAGES = (("ferments", "Ferments", "/desk/cellar"), ("casks", "Casks", "/desk/cellar/casks"),
          ("map", "Warehouse", "/desk/cellar/map"), ("ready", "Ready", "/desk/cellar/ready"),
-         ("house", "House rules", "/desk/cellar/house"))  # fmt: skip
+         ("house", "House rules", "/desk/cellar/house"))
 COUNTS = {
     "gravity": "by the fall of gravity", "law_1880": "as the law of 1880 presumed", "wash": "by the wash as measured",
     "low_wines": "by low wines", "spirits": "by spirits and feints",
-}  # fmt: skip
+}
 VERDICTS = {
     "usual": "", "leak": "a leak?", "slip": "a slip of the glass?", "other_cask": "another cask?", "gain": "gained",
-}  # fmt: skip
+}
 PLACE_CODES = ("places_swapped", "place_differs", "cask_missing", "not_in_book")
 SORTS = {
     "place": "place", "loss": "loss a year", "age": "age", "lpa": "pure alcohol",
-}  # fmt: skip
+}
 
 
 @bp.get("/cellar")
@@ -53,16 +53,16 @@ def ferment_page(fill: str) -> Any:
     points = [[_seconds(line["at"]), line["gravity"]] for line in found["readings"]]
     temps = [[_seconds(line["at"]), line["temp_c"]] for line in found["readings"] if line["temp_c"] is not None]
     gravity: dict[str, Any] = {"title": "Gravity", "yLabel": "SG", "yDecimals": 3, "xIsTime": True, "height": 260,
-                               "series": [{"label": "gravity", "points": points}]}  # fmt: skip
+                               "series": [{"label": "gravity", "points": points}]}
     if found["forecast"].get("curve_s"):
         gravity["expected"] = {"label": "expected", "points": found["forecast"]["curve_s"]}
     warmth: dict[str, Any] = {"title": "Mash temperature", "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
-                              "height": 180, "series": [{"label": "mash", "points": temps}]}  # fmt: skip
+                              "height": 180, "series": [{"label": "mash", "points": temps}]}
     charts = [one for one in (gravity, warmth) if len(one["series"][0]["points"]) > 1]
     asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
     counts = ferments.counts(current.book, found)
     return render_template("desk/cellar/ferment.html", ferment=found, counts=counts, words=COUNTS, asked=asked,
-                           charts=json.dumps(charts), pages=PAGES)  # fmt: skip
+                           charts=json.dumps(charts), pages=PAGES)
 
 
 @bp.get("/cellar/casks")
@@ -78,11 +78,11 @@ def casks_page() -> Any:
         "loss": lambda cask: -(cask.loss if cask.loss is not None else -1e9),
         "age": lambda cask: -(cask.age_years(now) or 0),
         "lpa": lambda cask: -(cask.holds.get("lpa_l") or 0),
-    }  # fmt: skip
+    }
     if sort in keys:
         shown.sort(key=keys[sort])
     return render_template("desk/cellar/casks.html", casks=shown, now=now, sort=sort, area=area, areas=areas,
-                           sorts=SORTS, verdicts=VERDICTS, pages=PAGES)  # fmt: skip
+                           sorts=SORTS, verdicts=VERDICTS, pages=PAGES)
 
 
 @bp.get("/cellar/casks/<mark>")
@@ -100,17 +100,17 @@ def cask_page(mark: str) -> Any:
     asked = queries.for_card(current.book, cask.row["mark"])
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
                            alike=alike[:12], asked=asked, now=datetime.now(UTC), verdicts=VERDICTS, pages=PAGES,
-                           charts=json.dumps(_charts(cask)))  # fmt: skip
+                           charts=json.dumps(_charts(cask)))
 
 
 def _charts(cask: Cask) -> list[dict[str, Any]]:
     """Return pure alcohol and strength with a year and two to come, and the scores."""
     made: list[dict[str, Any]] = []
     for name, key, title, unit in (("pure alcohol", "lpa", "Pure alcohol", "L"),
-                                   ("strength", "strength_pct", "Strength", "% vol")):  # fmt: skip
+                                   ("strength", "strength_pct", "Strength", "% vol")):
         points = [[one["at_s"], one[key]] for one in cask.gauges]
         chart: dict[str, Any] = {"title": title, "yLabel": unit, "yDecimals": 1, "xIsTime": True, "height": 200,
-                                 "series": [{"label": name, "points": points}]}  # fmt: skip
+                                 "series": [{"label": name, "points": points}]}
         ahead = [(years, cask.at(datetime.fromtimestamp(points[-1][0] + years * YEAR_S, UTC))) for years in (1, 2)]
         expected = [[points[-1][0] + years * YEAR_S, told[key]["at"]] for years, told in ahead if told]
         if expected:
@@ -119,7 +119,7 @@ def _charts(cask: Cask) -> list[dict[str, Any]]:
     scores = [[_seconds(one["at"]), one["score"]] for one in cask.tastings]
     if len(scores) > 1:
         made.append({"title": "Scores", "yLabel": "of 10", "yDecimals": 1, "xIsTime": True, "height": 160,
-                     "series": [{"label": "score", "points": scores}]})  # fmt: skip
+                     "series": [{"label": "score", "points": scores}]})
     return [one for one in made if len(one["series"][0]["points"]) > 1]
 
 

@@ -24,13 +24,13 @@ FIGURES = ("age_years", "strength_low", "strength_high", "score_low", "loss_high
 LACKS = {
     "too_young": "too young", "too_weak": "too weak", "too_strong": "too strong", "score_low": "score too low",
     "not_tasted": "not tasted", "loses_much": "loses much: look at it", "not_gauged": "not gauged",
-}  # fmt: skip
+}
 # Name, words, unit, what is taken where nobody has said: as static/jobs/cellar/due.js.
 DUE = (
     ("ferment_h", "Read a ferment every", "h", 20), ("regauge_months", "Regauge a cask every", "months", 12),
     ("sample_months", "Sample a cask every", "months", 0), ("taste_months", "Taste a cask every", "months", 0),
     ("instrument_days", "Tell of an instrument's check before", "days", 14),
-)  # fmt: skip
+)
 WORDS_MOST, SCORES_MOST, RULES_MOST = 40, 8, 40
 
 
@@ -92,7 +92,7 @@ def _ready(form: RuleForm) -> str:
     nearly = [(cask, lacks) for cask, lacks in judged if lacks and len(lacks) == 1]
     changed = [one for one in registry.changes(current.book, 1000) if "ready_rules" in (one["after"] or {})][:5]
     return render_template("desk/cellar/ready.html", form=form, rules=rules, ready=ready, nearly=nearly, now=now,
-                           words=LACKS, changed=changed, verdicts=VERDICTS, pages=PAGES)  # fmt: skip
+                           words=LACKS, changed=changed, verdicts=VERDICTS, pages=PAGES)
 
 
 def _rules(site: SiteSettings) -> list[dict[str, Any]]:
@@ -110,7 +110,7 @@ def _lacks(cask: Cask, rules: list[dict[str, Any]], now: datetime) -> list[str] 
     if rule is None:
         return None
     facts = {"age_years": cask.age_years(now), "strength_pct": (cask.holds or {}).get("strength_pct"),
-             "score": cask.score, "loss_pct_year": cask.loss}  # fmt: skip
+             "score": cask.score, "loss_pct_year": cask.loss}
     return lacks_of(rule, facts)
 
 

@@ -33,7 +33,7 @@ def bottling_page() -> Any:
         "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
         charts=[chart | {"json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
         caution=sentence(CAUTION),
-    )  # fmt: skip
+    )
 
 
 def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any] | None:
@@ -54,7 +54,7 @@ def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any]
         "gauge": gauge, "strength": strength, "proof": proof_from_strength(strength), "volume": volume,
         "low": label_low_pct(strength), "high": label_high_pct(strength), "bottles": bottles,
         "least": sentence(says(least)) if least else "", "said": gauge["values"].get("label_strength"),
-    }  # fmt: skip
+    }
 
 
 def _charts(batch: Mapping[str, Any]) -> list[dict[str, Any]]:

@@ -15,7 +15,7 @@ from webapp.desk.blueprint import bp
 from webapp.kinds.as_data import cell
 
 REMOVALS = ("at", "happened", "cases", "bottles", "case_from", "case_to", "document", "to_whom", "batch", "lot_mark",
-            "entry")  # fmt: skip
+            "entry")
 REMOVALS_SHOWN_MOST = 200
 
 
@@ -28,7 +28,7 @@ def bottled_page() -> Any:
     return render_template(
         "desk/goods/bottled.html", found=found, gone=gone[:REMOVALS_SHOWN_MOST], n=len(gone), litres=litres,
         proof_gallons=proof_gallons,
-    )  # fmt: skip
+    )
 
 
 @bp.get("/bottled.csv")

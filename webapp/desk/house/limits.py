@@ -148,11 +148,11 @@ def _held_limits(subject: str, group: Iterable[Limit], site: SiteSettings, narro
     rows: Rows = []
     for one in group:
         scopes = [(), *(((row["scope"], row["key"]),) for row in narrower
-                        if row["name"] == one.name and row["scope"] != "site")]  # fmt: skip
+                        if row["name"] == one.name and row["scope"] != "site")]
         for scope in scopes:
             value, held, key = held_limit(one.name, site, scope)
             rows.append({"subject": subject, "scope": held, "key": key, "value": value, "default": one.default,
-                         **_worded(one.name)})  # fmt: skip
+                         **_worded(one.name)})
     return rows
 
 

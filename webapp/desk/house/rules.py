@@ -51,7 +51,7 @@ def judging_page(no: str) -> Any:
         "desk/house/judging.html", judging=judging, found=found, sums=sums[:SHOWN_MOST], sums_many=len(sums),
         questions=sorted(by_code(found).items()), most=SHOWN_MOST, title_of=title_of, moves=moves,
         parts=[PARTS.get(name, name) for name in changed_parts(current.book, judging)],
-    )  # fmt: skip
+    )
 
 
 @bp.post("/rules/<no>/read")
@@ -115,7 +115,7 @@ def _amount(flow: Moved) -> str:
     parts = (
         (flow.lpa_ul, f"{flow.lpa_ul / 1e6:.3f} L pure alcohol"), (flow.volume_ml, f"{flow.volume_ml / 1e3:.1f} L"),
         (flow.mass_g, f"{flow.mass_g / 1e3:.1f} kg"),
-    )  # fmt: skip
+    )
     return ", ".join(words for amount, words in parts if amount)
 
 

@@ -90,7 +90,7 @@ def instrument_edit(instrument_id: str | None = None) -> Any:
         kept = {"id": str(form.id.data).upper(), "sort": form.sort.data, "title": form.title.data or "",
                 "low": figure(form.low), "high": figure(form.high), "unit": form.unit.data or "",
                 "due_on": form.due_on.data or None, "state": form.state.data,
-                "corrections": form.corrections.data or ""}  # fmt: skip
+                "corrections": form.corrections.data or ""}
         try:
             registry.put_instrument(current.book, kept, by=_by())
         except BookError as error:

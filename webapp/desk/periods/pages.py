@@ -87,7 +87,7 @@ def period_close(name: str) -> Any:
     return render_template(
         "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, litres=periods.litres,
         title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
-    ), 422 if request.method == "POST" else 200  # fmt: skip
+    ), 422 if request.method == "POST" else 200
 
 
 @bp.get("/periods/<name>.csv")

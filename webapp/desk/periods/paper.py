@@ -47,7 +47,7 @@ def paper(period: Period, house: str, printed: str, warned: list[Any]) -> bytes:
     document = SimpleDocTemplate(
         out, pagesize=A4, leftMargin=15 * mm, rightMargin=15 * mm, topMargin=15 * mm, bottomMargin=18 * mm,
         title=f"{house} {period.name}", author=house,
-    )  # fmt: skip
+    )
 
     def foot(canvas: Canvas, _document: Any) -> None:
         canvas.setFont(FONT, 8)
@@ -75,7 +75,7 @@ def _account(account: Account, more: str) -> list[Flowable]:
         ("LINEBELOW", (0, 0), (-1, -1), 0.3, colors.HexColor("#bbbbbb")), ("LINEBELOW", (0, 0), (-1, 0), 0.8, GREY),
         ("TOPPADDING", (0, 0), (-1, -1), 2), ("BOTTOMPADDING", (0, 0), (-1, -1), 3),
         *(("FONT", (0, n), (-1, n), FONT_BOLD, 9) for n in bold),
-    ]))  # fmt: skip
+    ]))
     off = rounding(account)
     return [table, *([_text(off, 8)] if off else []), Spacer(1, 6 * mm)]
 

@@ -15,11 +15,11 @@ from webapp.kinds.rows import SiteSettings
 CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",
     "rules",
-)  # fmt: skip
+)
 TITLES = {
     "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
     WAREHOUSE: "Excise warehouse",
-}  # fmt: skip
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +104,7 @@ def as_json(period: Period, site: SiteSettings, warned: list[Any]) -> dict[str, 
         "now_known": [account_data(one, rows_of(one)) for one in period.known],
         "notices": [{"code": one.code, "weight": one.weight, "words": one.words} for one in warned],
         "caution": CAUTION,
-    }  # fmt: skip
+    }
 
 
 def _row(side: str, account: str, line: Shown) -> Row:
@@ -127,7 +127,7 @@ def account_data(account: Account, of: Iterable[Row]) -> dict[str, Any]:
         | ({"party": row.line.party, "reason": row.line.reason, "sort": row.line.sort,
             "adjustment_of": row.line.of or None} if row.line else {})
         for row in of
-    ]  # fmt: skip
+    ]
     return {"account": account.name, "rows": rows}
 
 
@@ -135,4 +135,4 @@ def _close(one: Closed) -> dict[str, str]:
     return {
         "month": one.month, "closed_as": one.period, "person": one.person, "signed_at": one.signed_at,
         "digest": one.digest,
-    }  # fmt: skip
+    }

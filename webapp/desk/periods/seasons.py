@@ -32,7 +32,7 @@ def casks_by_year_page() -> Any:
     return render_template(
         "desk/periods/casks_by_year.html", rows=rows, month=month, litres=litres, proof_gallons=proof_gallons,
         today=months.month_at(datetime.now(UTC).isoformat(timespec="seconds"), zone),
-    )  # fmt: skip
+    )
 
 
 @bp.get("/seasons")

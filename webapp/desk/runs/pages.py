@@ -86,7 +86,7 @@ def runs_beside() -> Any:
          "hearts": next((part for part in run["fractions"] if part["fraction"] == "hearts"), None),
          "cuts": {cut["event"]: cut for cut in run["cuts"]}}
         for run in found
-    ]  # fmt: skip
+    ]
     curves = json.dumps([curve_of(run) | {"name": run["name"] or run["started_at"][:10]} for run in found])
     return render_template("desk/runs/beside.html", lines=lines, curves=curves, most=BESIDE_MOST)
 
@@ -99,7 +99,7 @@ def yields_page() -> Any:
     return render_template(
         "desk/runs/yields.html", found=found, years=yields.by_year(found), rates=yields.flat_rates(),
         year_names=sorted({one["began"][:4] for one in found}),
-    )  # fmt: skip
+    )
 
 
 @bp.get("/runs/feints")

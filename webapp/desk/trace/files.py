@@ -16,7 +16,7 @@ from webapp.desk.trace.lists import back_links, bottlings, made_name, sections, 
 from webapp.kinds.as_data import cell
 
 HEADS = ("way", "sort", "name", "detail", "mark", "at", "batch", "lot_mark", "case_from", "case_to", "odd_case",
-         "bottles", "bottle_l", "share_pct", "pure_alcohol_l", "entry")  # fmt: skip
+         "bottles", "bottle_l", "share_pct", "pure_alcohol_l", "entry")
 _PAPER = ("document", "to_whom")
 _OUT = ("entry", "at", "why", "bottles", "case_from", "case_to", *_PAPER)
 Removals = Sequence[Mapping[str, Any]]
@@ -45,7 +45,7 @@ def as_json(made: Trace, removals: Removals) -> dict[str, Any]:
             "mash": spread.mash,
             "gone_l": {name: _litres(ul) for name, ul in spread.gone_ul.items()},
         },
-    }  # fmt: skip
+    }
 
 
 def json_file(made: Trace, whole: Mapping[str, Any]) -> Response:
@@ -91,12 +91,12 @@ def _row(node: Node, share_pct: float, lpa_ul: float | None) -> dict[str, Any]:
         "node": node.id, "sort": node.sort, "name": node.name, "detail": node.words, "mark": node.mark, "at": node.at,
         **facts, "bottles": node.facts.get("good"), "bottle_l": node.facts.get("size_l"), "share_pct": share_pct,
         "pure_alcohol_l": None if lpa_ul is None else _litres(lpa_ul), "entry": node.entry or node.key,
-    }  # fmt: skip
+    }
 
 
 def _public(node: Node) -> dict[str, Any]:
     return {"id": node.id, "sort": node.sort, "name": node.name, "detail": node.words, "mark": node.mark,
-            "at": node.at, "entry": node.entry}  # fmt: skip
+            "at": node.at, "entry": node.entry}
 
 
 def _litres(lpa_ul: float) -> float:

@@ -16,7 +16,7 @@ TITLES = {
     "rest": "Not followed", "ferment": "Ferments", "run": "Runs", "receiver": "Receivers", "can": "Cans",
     "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "way": "Between sites",
     "bottling": "Bottlings", "goods_way": "Bottles between sites", "goods": "Received in bottles", "gone": "Gone",
-}  # fmt: skip
+}
 
 
 def made_name(made: Trace, gone: str) -> str:
@@ -50,7 +50,7 @@ def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list
             "share_pct": min(100 * weight / total, 100.0) if total else 0.0,
             "parts": [(made.nodes[part], 100 * ul / total if total else 0.0) for part, ul in parts[:PARTS_MOST]],
             "more": max(len(parts) - PARTS_MOST, 0),
-        })  # fmt: skip
+        })
     order = sorted(found, key=lambda sort: (COLUMN[sort], SORTS.index(sort)), reverse=backward)
     return [
         {"title": TITLES[sort], "lines": sorted(found[sort], key=lambda line: (-line["share_pct"], line["node"].id))}

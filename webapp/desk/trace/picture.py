@@ -17,10 +17,10 @@ from webapp.book.lineage.lineage import Node
 Links = Mapping[tuple[str, str], float]
 SORTS = ("fruit", "opening", "received", "found", "no_fruit", "rest", "ferment", "run", "receiver", "can",
          "still", "tank", "cask", "vat", "way", "bottling", "goods_way",
-         "goods", "gone")  # fmt: skip
+         "goods", "gone")
 COLUMN = {"fruit": 0, "opening": 0, "received": 0, "found": 0, "no_fruit": 0, "rest": 0, "ferment": 1,
           "run": 2, "receiver": 3, "can": 3, "still": 3, "tank": 4, "way": 4, "cask": 5, "vat": 6, "bottling": 7,
-          "goods_way": 7, "goods": 7, "gone": 7}  # fmt: skip
+          "goods_way": 7, "goods": 7, "gone": 7}
 HEADS = ("Fruit", "Ferments", "Runs", "Receivers", "Tanks", "Casks", "Vats", "Bottles")
 DEEP_MOST = 3  # tanks into tanks: columns of one sort beside each other
 WIDE, TALL = 1160, 358  # viewBox units, which are pixels at the widths they are made for
@@ -130,7 +130,7 @@ def _weights(links: Links) -> dict[str, float]:
 def _gathered(
     nodes: Mapping[str, Node], sorts: Mapping[str, str], columns: Mapping[str, Key], links: Links, total: float,
     *, most: int,
-) -> tuple[dict[str, Block], dict[tuple[str, str], float]]:  # fmt: skip
+) -> tuple[dict[str, Block], dict[tuple[str, str], float]]:
     """Return the blocks, the small ones of a full column as one, and the links between them."""
     weights = _weights(links)
     by_column: dict[Key, list[str]] = defaultdict(list)
@@ -291,7 +291,7 @@ def _bands(picture: Picture, blocks: Mapping[str, Block], links: Links, tall: bo
         ends = (starts[source, target], begin)
         if other.column <= one.column:
             picture.bands.append((_around(one, other, ends, thick, picture, tall), one.sort,
-                                  min(max(thick[0], 1.0), AROUND_MOST)))  # fmt: skip
+                                  min(max(thick[0], 1.0), AROUND_MOST)))
         else:
             picture.bands.append((_between(one, other, ends, thick, tall), one.sort, None))
 

@@ -97,7 +97,7 @@ def reduce(read: Read, view: View) -> Effect:
             "planned_l": held["volume_l"], "measured_pct": read.figures.get("true_strength"),
             "measured_l": read.figures.get("volume_20"), "before_l": before["volume_l"],
             "water_l": volume_ml / 1000,
-        }  # fmt: skip
+        }
         post.describe(read.mark, reduced=plan)
     return post.effect()
 
@@ -131,6 +131,6 @@ def vat_plan(read: Read, view: View) -> Effect:
         "entry": read.entry["id"], "at": view.at, "person": read.entry["person"],
         "name": read.text("name") or "", "draws": read.text("draws") or "",
         "water_kg": read.number("water"), "target_pct": read.number("target"), "volume_l": read.number("volume"),
-    }  # fmt: skip
+    }
     post.put(vessel_key(read.mark), planned=plan)
     return post.effect()

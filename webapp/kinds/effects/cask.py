@@ -14,7 +14,7 @@ from webapp.kinds.view import View
 # What of a fill goes along when all of it goes into another vessel.
 CARRIED: Final = (
     "what", "material", "name", "lot", "aged_since", "fill_strength_pct", "distilled_pct", "label_strength_pct"
-)  # fmt: skip
+)
 
 
 def cask_fill(read: Read, view: View) -> Effect:
@@ -29,7 +29,7 @@ def cask_fill(read: Read, view: View) -> Effect:
             **carried(post.held(source)), **_wood(post, read.mark), "lot": read.text("lot"),
             "cooperage": read.text("cooperage"), "tare_kg": read.number("tare"),
             "fill_strength_pct": read.figures.get("true_strength"), "aged_since": view.at,
-        }  # fmt: skip
+        }
         if use := read.text("use"):
             facts["use"] = use
         if what:
@@ -90,7 +90,7 @@ def _wood(post: Posting, mark: str) -> FillChanges:
     """Return what the registry says of the wood that a fill begins in."""
     row = post.view.vessel(mark)
     return {"use": row.get("use") if row else None, "wood": row.get("wood") if row else None,
-            "toast": row.get("toast") if row else None}  # fmt: skip
+            "toast": row.get("toast") if row else None}
 
 
 def _amount(read: Read, held: Fill | None) -> Amount:

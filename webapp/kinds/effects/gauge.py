@@ -54,7 +54,7 @@ def instrument_check(read: Read, view: View) -> Effect:
         "entry": read.entry["id"], "at": view.at, "good": good, "against": read.text("against"),
         "expected": read.number("expected"), "found": read.number("found"), "correction": read.number("correction"),
         "in_use": read.text("in_use"), "until": read.text("until"),
-    }  # fmt: skip
+    }
     # After a failure the first good check clears the instrument again; until then the last good one is kept.
     last_good_at, failed_at = (view.at, None) if good else (state["last_good_at"], state["failed_at"] or view.at)
     checks = [*state["checks"], line][-CHECKS:]

@@ -40,7 +40,7 @@ RANGES_MOST = 200
 OUT_TO = {
     "tax_paid": REMOVED, "in_bond": REMOVED, "export": REMOVED, "sample": SAMPLE,
     "broken": SPILL, "destroyed": DESTROYED, "missing": SHORTAGE,
-}  # fmt: skip
+}
 
 
 class Found(NamedTuple):
@@ -106,7 +106,7 @@ def begin(post: Posting, about: BottlingFacts, amount: Amount, source: Key, reas
     bottling: Bottling = {
         **about, "bottled_ul": amount.lpa_ul, "on_hand": about["good"], "gone": [], "lpa_ul": 0, "volume_ml": 0,
         "mass_g": 0,
-    }  # fmt: skip
+    }
     post.keep(key, bottling)
     post.move(source, key, amount, reason)
     for name in {name_key(about["batch"]), name_key(about["lot_mark"])} - {name_key("")}:
@@ -144,7 +144,7 @@ def removal(read: Read, view: View) -> Effect:
         "cases": _count(read.number("cases")), "document": read.text("document") or "",
         "to_whom": read.text("to_whom") or "", "case_from": read.text("case_from") or "",
         "case_to": read.text("case_to") or "",
-    }  # fmt: skip
+    }
     post.keep(removal_key(view.root), line)
     return post.effect()
 
@@ -164,7 +164,7 @@ def receipt(read: Read, view: View) -> Effect:
         "filled": declared, "broken": 0, "reworked": 0, "library": 0, "odd_case": None,
         "consignor": read.text("consignor") or "", "document": read.text("document") or "",
         "per_case": read.number("per_case"), "case_from": read.text("case_from"), "case_to": read.text("case_to"),
-    }  # fmt: skip
+    }
     begin(post, about, _of_bottles(about, declared), RECEIVED, "in_bond")
     if short:
         key = bottling_key(view.root)

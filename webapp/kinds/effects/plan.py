@@ -31,7 +31,7 @@ def cut_plan(read: Read, view: View) -> Effect:
     line: CutPlan = {
         **_line(read, view), "heads_l": read.number("heads"), "hearts_to_pct": read.number("hearts_to"),
         "tails_to_pct": read.number("tails_to"), "still": read.mark,
-    }  # fmt: skip
+    }
     plans = {**wish["plans"], read.mark or ANY_STILL: line}
     wish = {**wish, "what": what.strip(), "plans": plans}
     states: dict[Key, State] = {wish_key(fruit): wish}
@@ -80,4 +80,4 @@ class _Said(TypedDict):
 def _line(read: Read, view: View) -> _Said:
     return {
         "entry": read.entry["id"], "at": view.at, "person": read.entry["person"], "why": read.text("why") or "",
-    }  # fmt: skip
+    }

@@ -31,7 +31,7 @@ LATE_S = 180  # a cut typed so much later was made before it was logged; sooner 
 OFFSETS = 8
 KEPT: Final = (
     "vapour_temp", "flow", "plates", "cooling_temp", "event", "receiver", "reason", "nose", "glass", "temp", "dip"
-)  # fmt: skip
+)
 
 
 def charge(read: Read, view: View) -> Effect:
@@ -58,7 +58,7 @@ def charge(read: Read, view: View) -> Effect:
                    "lpa_l": read.figures.get("charge_lpa")},
         "readings": [], "cuts": [], "fractions": [], "ended_at": None, "lpa_ul": 0, "volume_ml": 0, "mass_g": 0,
         "from": source,
-    }  # fmt: skip
+    }
     post.keep(run, begun)
     post.put(vessel_key(read.mark), run=view.root, runs=[*still["runs"], view.root][-RUNS:])
     _wash(post, read, source, run)
@@ -94,7 +94,7 @@ def _line(read: Read, view: View) -> RunLine:
     kept = cast(RunLine, {name: read.values[name] for name in KEPT if name in read.values})  # KEPT are keys of it
     line: RunLine = {
         **kept, "entry": read.entry["id"], "at": view.at, "true_strength": read.figures.get("true_strength")
-    }  # fmt: skip
+    }
     if read.kind.name == "cut" and (_seconds(view.typed_at) - _seconds(view.at)) >= LATE_S:
         # A cut that was logged after it was made keeps both times, and what was said about it.
         line["typed_at"] = view.typed_at
@@ -215,7 +215,7 @@ def _note_fraction(post: Posting, read: Read, run: RunKey, of_run: Amount) -> No
         "entry": read.entry["id"], "at": post.view.at, "fraction": read.text("fraction"), "receiver": read.mark,
         "volume_l": of_run.volume_ml / 1000, "strength_pct": read.figures.get("true_strength"),
         "lpa_l": of_run.lpa_ul / 1_000_000, "goes_to": read.text("goes_to"),
-    }  # fmt: skip
+    }
     state = post.state(run)
     if state:
         post.put(run, fractions=[*state["fractions"], part])
