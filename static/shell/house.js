@@ -22,9 +22,17 @@ export async function startHouse() {
 
 async function showHouse() {
   const { dataset } = document.documentElement;
+  showDecimal(decimalChoice());
   const house = await site();
-  const mark = decimalChoice() || house.decimal_mark;
-  if (mark) dataset.decimal = mark;
+  showDecimal(decimalChoice() || house.decimal_mark);
   if (house.time_zone) dataset.zone = house.time_zone;
   if (house.units) dataset.units = house.units;
+}
+
+/** @param {string|undefined} mark what nobody has said stays as it is */
+function showDecimal(mark) {
+  const { dataset } = document.documentElement;
+  if (!mark || dataset.decimal === mark) return;
+  dataset.decimal = mark;
+  document.dispatchEvent(new Event("decimalmark")); // A keypad may have been drawn before the house was read.
 }

@@ -48,7 +48,9 @@ export class SlateKeypad extends HTMLElement {
     this.addEventListener("pointerdown", (event) => event.preventDefault(), { signal });
     this.addEventListener("mousedown", (event) => event.preventDefault(), { signal });
     this.addEventListener("click", (event) => this.#press(event), { signal });
+    document.addEventListener("decimalmark", () => this.#showMark(), { signal });
     document.addEventListener("keypadchoice", (event) => this.#apply(/** @type {CustomEvent} */ (event).detail), { signal });
+    this.#showMark();
     this.#apply(getKeypadChoice());
   }
 
@@ -92,10 +94,15 @@ export class SlateKeypad extends HTMLElement {
     button.dataset.key = key;
     button.className = key.length > 1 && !["sign", "mark"].includes(key) ? "key key--side" : "key";
     if (key === "erase") button.append(iconElement("erase"));
-    else button.textContent = key === "mark" ? decimalMark() : FACES[key] ?? key;
-    if (key === "mark") button.setAttribute("aria-label", decimalMark() === "," ? "Decimal comma" : "Decimal point");
+    else button.textContent = FACES[key] ?? key;
     if (name) button.setAttribute("aria-label", name);
     return button;
+  }
+
+  #showMark() {
+    const button = /** @type {HTMLButtonElement} */ (this.querySelector("[data-key=mark]"));
+    button.textContent = decimalMark();
+    button.setAttribute("aria-label", decimalMark() === "," ? "Decimal comma" : "Decimal point");
   }
 
   /** @returns {HTMLSelectElement|null} */
