@@ -321,8 +321,10 @@ def test_a_mark_or_an_entry_names_what_is_traced(told: Told) -> None:
         assert lineage.find_subject(told.book, key) is None, key
 
 
-def test_the_reader_uses_the_indices(told: Told) -> None:
-    plan = told.book.query(f"EXPLAIN QUERY PLAN {lineage._OF_FILL}", ("x",))
+@pytest.mark.parametrize("backward", [True, False])
+def test_the_reader_uses_the_indices(told: Told, backward: bool) -> None:
+    sql = lineage.flows_of_fills(backward=backward)
+    plan = told.book.query(f"EXPLAIN QUERY PLAN {sql}", {"fill": "x", "most": 400})
     words = " ".join(row["detail"] for row in plan)
     assert "flows_source_fill" in words
     assert "flows_target_fill" in words

@@ -7,13 +7,16 @@ from collections.abc import Callable
 from datetime import UTC, datetime
 from functools import wraps
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from flask import abort, current_app, g, redirect, request, session, url_for
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
 
-from webapp.book.house import devices, people, sessions
+from webapp.book.house import devices, people, registry, sessions
+from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
+from webapp.kinds.rows import SiteSettings
 
 COOKIE = "cellarslate_device"
 COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
@@ -29,6 +32,19 @@ class _Current:
         """The book of this app."""
         book: Book = current_app.extensions["book"]
         return book
+
+    @property
+    def site(self) -> SiteSettings:
+        """The site's settings, read once a request."""
+        if "site" not in g:
+            g.site = registry.site(self.book)
+        site: SiteSettings = g.site
+        return site
+
+    @property
+    def zone(self) -> ZoneInfo:
+        """The time zone of the house."""
+        return zone_named(str(self.site.get("time_zone") or ""))
 
     @property
     def person(self) -> dict[str, Any] | None:
@@ -114,9 +130,9 @@ def _person() -> dict[str, Any] | None:
     code = session.get("person")
     if not code:
         return None
-    person = people.person(current.book, code)
-    stamp, session_id = people.password_stamp(current.book, code), session.get("id", "")
-    is_over = session.get("stamp") != stamp or not session_id or sessions.is_ended(current.book, session_id)
+    session_id = session.get("id", "")
+    person, stamp, is_ended = sessions.find_person(current.book, code, session_id)
+    is_over = session.get("stamp") != stamp or not session_id or is_ended
     if not person or person["retired"] or is_over:
         session.clear()
         return None

@@ -32,9 +32,8 @@ def for_every_page() -> dict[str, Any]:
     if current.person is None:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
     from webapp.book.fold import differences, queries, unjudged
-    from webapp.book.house import registry
 
-    site = registry.site(current.book)
+    site = current.site
     asked = sum(n for weight, n in queries.counts(current.book).items() if weight != "note")
     rooms = [(*room, asked if room[0] == "queries" else None) for room in ROOMS]
     return {
@@ -106,6 +105,4 @@ def rule_words(rule: dict[str, Any]) -> str:
 
 
 def _at_house(stamp: str) -> datetime:
-    from webapp.book.house import registry
-
-    return datetime.fromisoformat(stamp).astimezone(registry.zone(current.book))
+    return datetime.fromisoformat(stamp).astimezone(current.zone)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from webapp.book.fold import row_reader
@@ -15,7 +15,16 @@ from webapp.trade import units
 
 def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
     """Return an entry as a line of a list: its title, its summary, times by the house's clock."""
-    read = row_reader.read_as_folded(book, row)
+    return lines(book, [row])[0]
+
+
+def lines(book: Book, rows: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    """Return each entry as a line of a list, all of them read together."""
+    reads = row_reader.read_all_as_folded(book, rows)
+    return [_line(row, read) for row, read in zip(rows, reads, strict=True)]
+
+
+def _line(row: Mapping[str, Any], read: Read | None) -> dict[str, Any]:
     kind = read.kind if read else None
     return {
         **row,

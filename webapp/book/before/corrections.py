@@ -27,13 +27,17 @@ def corrections_for(
     row_of: the registry's row of an instrument; state_of: the fold's state of a key just before the entry.
     """
     found: dict[str, Correction] = {}
-    for spec in kind.fields:
-        named = str((entry["values"].get(spec.name) or {}).get("instrument") or "").strip() if spec.units else ""
-        if named and named not in found:
-            correction = in_force(row_of(named), state_of(instrument_key(named)))
-            if correction:
-                found[named] = correction
+    for named in instruments_in(kind, entry):
+        correction = in_force(row_of(named), state_of(instrument_key(named)))
+        if correction:
+            found[named] = correction
     return found
+
+
+def instruments_in(kind: Kind, entry: Entry) -> list[str]:
+    """Return the ids of the instruments that an entry names, each once."""
+    said = [(entry["values"].get(spec.name) or {}).get("instrument") for spec in kind.fields if spec.units]
+    return list(dict.fromkeys(name for one in said if (name := str(one or "").strip())))
 
 
 def in_force(row: InstrumentRow | None, state: Instrument | None) -> Correction | None:

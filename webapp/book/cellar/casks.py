@@ -14,11 +14,11 @@ from typing import Any
 
 from webapp.book.checks import site_limit
 from webapp.book.fold.registry_rows import load_site, with_flags
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.key import vessel_key
 from webapp.kinds.rows import SiteSettings, VesselRow
-from webapp.kinds.state import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL, Vessel
 from webapp.trade.maturing import SMALL_L, forecast_cask, judge_loss, loss_rates, usual_of
 
 YEAR_S = 365.25 * 86_400
@@ -130,13 +130,13 @@ def casks(book: Book) -> list[Cask]:
     """Return the casks in use by place, each compared with the others; at most some thousands."""
     sql = "SELECT * FROM vessels WHERE sort = 'cask' AND NOT retired ORDER BY name LIMIT ?"
     rows = book.rows(VesselRow, sql, (CASKS_MOST,))
-    found = [_cask(book, with_flags(row)) for row in rows]
+    states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
+    found = [_cask(with_flags(row), states.get(vessel_key(row["mark"])) or EMPTY_VESSEL) for row in rows]
     compare(found, load_site(book))
     return sorted(found, key=lambda cask: place_key(cask.place) + place_key(cask.row["name"]))
 
 
-def _cask(book: Book, row: VesselRow) -> Cask:
-    state = load_newest(book, vessel_key(row['mark'])) or EMPTY_VESSEL
+def _cask(row: VesselRow, state: Vessel) -> Cask:
     gauges, tastings = gauges_of(state), _tastings(state)
     score = tastings[-1]["score"] if tastings else None
     place = state.get("place") or row["place"] or ""

@@ -5,18 +5,19 @@ Reads only. A ferment is a fill of a fermenter; its runs are those that were cha
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import json
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
 from webapp.book.before.limits import end_gravity, is_grain
 from webapp.book.before.reading_context import JUICE_SHARE_PCT
-from webapp.book.fold.row_reader import read_as_folded
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.row_reader import read_all_as_folded, read_as_folded
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.key import fill_key, vessel_key
-from webapp.kinds.state import EMPTY_VESSEL, Body
+from webapp.kinds.state import EMPTY_VESSEL, Body, PastFill, Vessel
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.ferment import forecast_end, strength_by_attenuation_1880
 from webapp.trade.sugar import alcohol_from_gravity_fall
@@ -45,18 +46,30 @@ def ferments(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
         "ORDER BY (f.ended_at = '') DESC, f.since DESC LIMIT ?",
         (limit,),
     )
-    return [found for row in rows if (found := ferment(book, row["id"]))]
+    return _ferments(book, rows)
 
 
 def ferment(book: Book, fill: str) -> dict[str, Any] | None:
     """Return a ferment by its fill: facts, readings [day, SG, degC], forecast. None where there is no such fill."""
-    row = book.one("SELECT * FROM fills WHERE id = ?", (fill,))
-    if row is None:
-        return None
-    facts = load_newest(book, fill_key(fill))
-    state = load_newest(book, vessel_key(row['mark'])) or EMPTY_VESSEL
+    return next(iter(_ferments(book, book.query("SELECT * FROM fills WHERE id = ?", (fill,)))), None)
+
+
+def _ferments(book: Book, rows: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    facts = load_newest_of(book, (fill_key(row["id"]) for row in rows))
+    states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
+    readings = _readings(book, rows)
+    return [
+        _ferment(row, facts.get(fill_key(row["id"])), states.get(vessel_key(row["mark"])) or EMPTY_VESSEL,
+                 readings[row["id"]])
+        for row in rows
+    ]
+
+
+def _ferment(
+    row: Mapping[str, Any], facts: PastFill | None, state: Vessel, lines: list[dict[str, Any]]
+) -> dict[str, Any]:
+    fill = row["id"]
     held = state["holds"] if state["holds"] and state["holds"]["fill"] == fill else None
-    lines = _readings(book, row)
     of: Body = held or facts or {}
     past = facts["material"] if facts and "material" in facts else None
     material, what = (held["material"] if held else past) or "", row["what"] or ""
@@ -69,23 +82,27 @@ def ferment(book: Book, fill: str) -> dict[str, Any] | None:
     return found | {"forecast": _forecast(found)}
 
 
-def _readings(book: Book, row: Mapping[str, Any]) -> list[dict[str, Any]]:
-    """Return the readings of a fill with a gravity, oldest first: at, gravity, temp_c, person, entry."""
+def _readings(book: Book, fills: Sequence[Mapping[str, Any]]) -> dict[str, list[dict[str, Any]]]:
+    """Return by fill its readings with a gravity, oldest first: at, gravity, temp_c, person, entry."""
     rows = book.query(
-        "SELECT e.*, f.root AS root, f.order_key AS order_key FROM folded f JOIN entries e ON e.id = f.entry "
-        "WHERE f.mark = ? AND e.kind = 'ferment_reading' AND f.standing = 'entered' AND f.order_key >= ? "
-        "ORDER BY f.order_key LIMIT ?",
-        (row["mark"], row["since"], READINGS_MOST),
+        "SELECT e.*, f.root AS root, f.order_key AS order_key, l.id AS fill FROM json_each(?) w "
+        "CROSS JOIN fills l ON l.id = w.value CROSS JOIN folded f ON f.mark = l.mark AND f.order_key >= l.since "
+        "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) || 'Z' <= l.ended_at) JOIN entries e ON e.id = f.entry "
+        "WHERE e.kind = 'ferment_reading' AND f.standing = 'entered' ORDER BY l.id, f.order_key",
+        (json.dumps([row["id"] for row in fills]),),
     )
-    found = []
-    for line in rows:
-        at = line["order_key"][:19] + "Z"
-        if row["ended_at"] and at > row["ended_at"]:
-            break
-        read = read_as_folded(book, line)
+    by_fill: dict[str, list[dict[str, Any]]] = {row["id"]: [] for row in fills}
+    for row in rows:
+        if len(by_fill[row["fill"]]) < READINGS_MOST:
+            by_fill[row["fill"]].append(row)
+    kept = [row for some in by_fill.values() for row in some]
+    found: dict[str, list[dict[str, Any]]] = {fill: [] for fill in by_fill}
+    for row, read in zip(kept, read_all_as_folded(book, kept), strict=True):
         if read and read.values.get("gravity") is not None:
-            found.append({"at": at, "gravity": read.values["gravity"], "temp_c": read.values.get("temp"),
-                          "person": line["person"], "entry": line["id"]})
+            found[row["fill"]].append({
+                "at": row["order_key"][:19] + "Z", "gravity": read.values["gravity"],
+                "temp_c": read.values.get("temp"), "person": row["person"], "entry": row["id"],
+            })
     return found
 
 
@@ -156,8 +173,9 @@ def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[dic
         (fill,),
     )
     sums: dict[str, list[float]] = {}
+    known = runs.runs_by_id(book, (row["target"][2:] for row in rows))
     for row in rows:
-        run = runs.run(book, row["target"][2:])
+        run = known.get(row["target"][2:])
         charged, wash = ((run or {}).get("charge") or {}).get("lpa_l") or 0.0, row["lpa_ul"] / 1e6
         if not run or not run["ended_at"] or not run["fractions"] or charged <= 0:
             continue

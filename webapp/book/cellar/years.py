@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass
 
-from webapp.book.fold.states import load_before, load_newest
+from webapp.book.fold.states import NEWEST, load_before_each
 from webapp.book.record.store import Book
 from webapp.kinds.key import vessel_key
 
@@ -29,9 +29,11 @@ def by_kind_and_year(book: Book, until: str = "") -> list[Row]:
     """Return the rows, by kind, then year. until: UTC text without Z before which it is asked; empty for now."""
     casks: Counter[tuple[str, str, str, str]] = Counter()
     pure: Counter[tuple[str, str, str, str]] = Counter()
-    for vessel in book.query("SELECT mark, use FROM vessels WHERE sort = 'cask' ORDER BY mark"):
-        key = vessel_key(vessel["mark"])
-        state = load_before(book, key, until) if until else load_newest(book, key)
+    vessels = book.query("SELECT mark, use FROM vessels WHERE sort = 'cask' ORDER BY mark")
+    place = until or NEWEST
+    states = load_before_each(book, ((vessel_key(vessel["mark"]), place) for vessel in vessels))
+    for vessel in vessels:
+        state = states.get((vessel_key(vessel["mark"]), place))
         held = state["holds"] if state else None
         if not held:
             continue

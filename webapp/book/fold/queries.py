@@ -90,6 +90,17 @@ def for_card(book: Book, mark: str, limit: int = 20) -> list[dict[str, Any]]:
     return [{name: row[name] for name in keep} for row in map(_dressed, rows)]
 
 
+def counts_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str, int]:
+    """Return by vessel the number of its open queries that are more than notes, as far as its card shows them."""
+    wanted = list(marks)
+    rows = book.query(
+        "SELECT mark, count(*) AS many FROM queries WHERE mark IN (SELECT value FROM json_each(?)) AND answer = '' "
+        "AND weight <> 'note' GROUP BY mark",
+        (json.dumps(wanted),),
+    )
+    return dict.fromkeys(wanted, 0) | {row["mark"]: min(row["many"], most) for row in rows}
+
+
 def _dressed(row: dict[str, Any]) -> dict[str, Any]:
     kept = {"message": json.loads(row["message"]), "suggestions": json.loads(row["suggestions"])}
     return with_words(row | {"id": f"{row['entry']}:{row['name']}"} | kept)

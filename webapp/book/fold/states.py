@@ -9,7 +9,9 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from itertools import groupby
+from operator import itemgetter
 from typing import Any, TypeVar, cast
 
 from webapp.book.record.memory import Memory, Tail
@@ -19,6 +21,7 @@ from webapp.kinds.state import Fill, State
 
 WHOLE_EVERY = 24
 TAILS_MOST = 2_000
+NEWEST = "~"  # sorts after every place in the order of the fold
 Row = tuple[str, str, int, str]
 S = TypeVar("S", bound=State)
 
@@ -167,6 +170,59 @@ def holds(book: Book, mark: str) -> Fill | None:
 def load_before(book: Book, key: KeyOf[S], order_key: str) -> S | None:
     """Return the state of a key just before a place in the order of the fold, or None."""
     return cast("S | None", _load(book.db.conn, key, order_key)[0])  # the key says which sort of state it is
+
+
+def load_newest_of(book: Book, keys: Iterable[KeyOf[S]]) -> dict[str, S | None]:
+    """Return the newest state of each key in one statement; a key without a state is left out."""
+    found = load_before_each(book, ((key, NEWEST) for key in keys))
+    return {key: state for (key, _), state in found.items()}
+
+
+def load_before_each(book: Book, places: Iterable[tuple[KeyOf[S], str]]) -> dict[tuple[str, str], S | None]:
+    """Return the states of keys just before places in the order of the fold, by (key, place), in one statement.
+
+    Each version is read once, however many places lie after it. Where a key had no state yet, it is left out.
+    """
+    wanted = sorted(set(places))
+    if not wanted:
+        return {}
+    versions: dict[str, list[tuple[str, int, str]]] = {}
+    for key, order_key, whole, body in book.db.conn.execute(_BEFORE_EACH, (json.dumps(wanted),)):
+        versions.setdefault(key, []).append((order_key, whole, body))
+    found: dict[tuple[str, str], S | None] = {}
+    for key, group in groupby(wanted, key=itemgetter(0)):
+        rows, at = versions.get(key, []), 0
+        value: Any = None
+        for _, place in group:
+            while at < len(rows) and rows[at][0] < place:
+                _, whole, body = rows[at]
+                value = json.loads(body) if whole else patched(value, json.loads(body))
+                at += 1
+            if at:
+                found[key, place] = value  # the key says which sort of state it is
+    return found
+
+
+# The places come as JSON: one parameter, however many there are. Of each, the versions from the last whole one on;
+# the inner SELECT names them without their bodies, so that what two places share is read once.
+_BEFORE_EACH = """
+SELECT key, order_key, whole, body FROM states WHERE (key, order_key) IN (
+    SELECT s.key, s.order_key FROM json_each(?) p CROSS JOIN states s
+    ON s.key = json_extract(p.value, '$[0]') AND s.order_key < json_extract(p.value, '$[1]')
+    AND s.order_key >= (
+        SELECT w.order_key FROM states w WHERE w.key = json_extract(p.value, '$[0]') AND w.whole
+        AND w.order_key < json_extract(p.value, '$[1]') ORDER BY w.order_key DESC LIMIT 1
+    )
+) ORDER BY key, order_key
+"""
+
+
+def holds_of(book: Book, marks: Iterable[str]) -> dict[str, Fill | None]:
+    """Return the fill in each of these vessels now, or None, in one statement."""
+    wanted = list(marks)
+    states = load_newest_of(book, (vessel_key(mark) for mark in wanted))
+    found = {mark: states.get(vessel_key(mark)) for mark in wanted}
+    return {mark: state["holds"] if state else None for mark, state in found.items()}
 
 
 def _load(conn: sqlite3.Connection, key: str, before: str | None) -> tuple[State | None, int]:

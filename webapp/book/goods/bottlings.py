@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import json
 import statistics
 from collections.abc import Mapping, Sequence
+from itertools import groupby, islice
+from operator import itemgetter
 from typing import Any, Final
 
 from webapp.book.checks import site_limit
 from webapp.book.checks.bottling import fill_allowed_pct
 from webapp.book.fold import row_reader
 from webapp.book.fold.registry_rows import load_site
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record import log
 from webapp.book.record.store import Book
 from webapp.kinds.key import bottling_key
@@ -37,27 +40,40 @@ def batches(book: Book) -> list[dict[str, Any]]:
         "WHERE f.ended_at = '' AND f.name <> '' AND v.sort = 'tank' GROUP BY f.name ORDER BY at DESC LIMIT ?",
         (LIST_MOST,),
     )
-    under_way = [row for row in open_now if _is_gauged(book, row["name"])]
+    gauged = _gauged(book, [row["name"] for row in open_now])
+    under_way = [row for row in open_now if row["name"] in gauged]
     names = {row["name"] for row in under_way}
     return [*({**row, "is_open": True} for row in under_way),
             *({**row, "is_open": False} for row in done if row["name"] not in names)]
 
 
-def _is_gauged(book: Book, name: str) -> bool:
-    return any(_entries(book, "bottling_gauge", fill) for fill in _fills(book, name))
+def _gauged(book: Book, names: Sequence[str]) -> set[str]:
+    """Return those of the batches of which a tank was gauged for bottling."""
+    rows = book.query(
+        "SELECT DISTINCT l.name FROM json_each(?) w CROSS JOIN fills l ON l.name = w.value "  # noqa: S608
+        "JOIN vessels v ON v.mark = l.mark JOIN folded f ON f.mark = l.mark JOIN entries e ON e.id = f.entry "
+        f"WHERE v.sort = 'tank' AND e.kind = 'bottling_gauge' AND {_WHILE_IT_STOOD}",
+        (json.dumps(list(names)),),
+    )
+    return {row["name"] for row in rows}
+
+
+_WHILE_IT_STOOD = (
+    "f.standing = 'entered' AND f.order_key >= substr(l.since, 1, 19) "
+    "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) <= substr(l.ended_at, 1, 19))"
+)
 
 
 def batch(book: Book, name: str) -> dict[str, Any] | None:
     """Return all that the book has of a batch's bottling, or None where it has no such batch."""
     fills = _fills(book, name)
     roots = book.query("SELECT id FROM bottlings WHERE batch = ? AND tank <> '' ORDER BY at LIMIT ?", (name, LIST_MOST))
-    closes = [close for row in roots if (close := load_newest(book, bottling_key(row["id"])))]
+    states = load_newest_of(book, (bottling_key(row["id"]) for row in roots))
+    closes = [close for row in roots if (close := states.get(bottling_key(row["id"])))]
     if not fills and not closes:
         return None
-    gauges = [line for fill in fills for line in _entries(book, "bottling_gauge", fill)]
-    checks = sorted(
-        (line for fill in fills for line in _entries(book, "bottle_check", fill)), key=lambda line: line["at"]
-    )
+    gauges = _entries(book, "bottling_gauge", fills)
+    checks = sorted(_entries(book, "bottle_check", fills), key=lambda line: line["at"])
     return {
         "name": name, "what": next((fill["what"] for fill in fills), ""), "fills": fills, "gauges": gauges,
         "checks": checks, "closes": closes, "went": _went(book, fills), "sums": _sums(closes),
@@ -74,25 +90,25 @@ def _fills(book: Book, name: str) -> list[dict[str, Any]]:
     )
 
 
-def _entries(book: Book, kind: str, fill: Mapping[str, Any]) -> list[dict[str, Any]]:
-    """Return the entries of a kind about a tank while this fill stood in it: id, at, person, values, figures."""
+def _entries(book: Book, kind: str, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    """Return by fill the entries of a kind about its tank while it stood there: id, at, person, values, figures."""
     rows = book.query(
-        "SELECT f.entry, f.order_key FROM folded f JOIN entries e ON e.id = f.entry WHERE f.mark = :mark "
-        "AND e.kind = :kind AND f.standing = 'entered' AND f.order_key >= :since "
-        "AND (:until = '' OR substr(f.order_key, 1, 19) <= substr(:until, 1, 19)) ORDER BY f.order_key LIMIT :most",
-        {"mark": fill["mark"], "kind": kind, "since": fill["since"][:19], "until": fill["ended_at"],
-         "most": CHECKS_MOST},
+        "SELECT w.key AS n, f.entry, f.order_key FROM json_each(:fills) w CROSS JOIN fills l ON l.id = w.value "  # noqa: S608
+        "JOIN folded f ON f.mark = l.mark JOIN entries e ON e.id = f.entry "
+        f"WHERE e.kind = :kind AND {_WHILE_IT_STOOD} ORDER BY w.key, f.order_key",
+        {"fills": json.dumps([fill["id"] for fill in fills]), "kind": kind},
     )
-    found = []
-    for row in rows:
-        entry = log.get(book, row["entry"])
-        read = row_reader.read_as_folded(book, entry) if entry else None
-        if entry and read:
-            found.append({
-                "entry": row["entry"], "at": f"{row['order_key'][:19]}Z", "person": entry["person"],
-                "tank": fill["tank"], "values": dict(read.values), "figures": dict(read.figures),
-            })
-    return found
+    kept = [row for _, some in groupby(rows, key=itemgetter("n")) for row in islice(some, CHECKS_MOST)]
+    entries = log.get_all(book, (row["entry"] for row in kept))
+    reads = row_reader.read_all_as_folded(book, [entries[row["entry"]] for row in kept])
+    return [
+        {
+            "entry": row["entry"], "at": f"{row['order_key'][:19]}Z", "person": entries[row["entry"]]["person"],
+            "tank": fills[row["n"]]["tank"], "values": dict(read.values), "figures": dict(read.figures),
+        }
+        for row, read in zip(kept, reads, strict=True)
+        if read
+    ]
 
 
 def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:

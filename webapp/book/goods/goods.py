@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.key import bottling_key
+from webapp.kinds.state import Bottling
 
 LIST_MOST = 500
 WHY = {
@@ -20,14 +22,17 @@ WHY = {
 def bottlings(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
     """Return bottlings with their stock, newest first: the state of `b:<root>`, its `id`, cases and loose on hand."""
     rows = book.query("SELECT id FROM bottlings ORDER BY at DESC, id DESC LIMIT ?", (max(1, min(limit, LIST_MOST)),))
-    return [found for row in rows if (found := bottling(book, row["id"]))]
+    states = load_newest_of(book, (bottling_key(row["id"]) for row in rows))
+    return [_bottling(row["id"], state) for row in rows if (state := states.get(bottling_key(row["id"])))]
 
 
 def bottling(book: Book, root: str) -> dict[str, Any] | None:
     """Return one bottling with its stock, or None."""
-    state = load_newest(book, bottling_key(root))
-    if state is None:
-        return None
+    state = load_newest_of(book, [bottling_key(root)]).get(bottling_key(root))
+    return None if state is None else _bottling(root, state)
+
+
+def _bottling(root: str, state: Bottling) -> dict[str, Any]:
     in_case = max(round(state.get("per_case") or 0), 0)
     cases, loose = divmod(state["on_hand"], in_case) if in_case else (0, state["on_hand"])
     return {"id": root, **state, "cases": cases, "loose": loose}
@@ -35,12 +40,9 @@ def bottling(book: Book, root: str) -> dict[str, Any] | None:
 
 def removals(book: Book, roots: Iterable[str]) -> list[dict[str, Any]]:
     """Return the removals and returns of these bottlings, oldest first: `why` in words as `happened`."""
-    found: list[dict[str, Any]] = []
-    for root in roots:
-        rows = book.query(
-            "SELECT d.*, f.entry FROM dispatches d JOIN folded f ON f.root = d.id WHERE d.bottling = ? "
-            "ORDER BY d.at, d.id",
-            (root,),
-        )
-        found += [row | {"happened": WHY.get(row["why"], row["why"])} for row in rows]
-    return found
+    rows = book.query(
+        "SELECT d.*, f.entry FROM json_each(?) w CROSS JOIN dispatches d ON d.bottling = w.value "
+        "JOIN folded f ON f.root = d.id ORDER BY w.key, d.at, d.id",
+        (json.dumps(list(roots)),),
+    )
+    return [row | {"happened": WHY.get(row["why"], row["why"])} for row in rows]

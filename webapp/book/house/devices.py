@@ -98,9 +98,9 @@ def report(book: Book) -> list[dict[str, Any]]:
     sql = f"SELECT device, {counted} FROM entries GROUP BY device"  # noqa: S608
     many = {row.pop("device"): row for row in book.query(sql)}
     none = {"entries": 0, "given_twice": 0}
-    return [
-        device | counters.report_seen(book, device["id"]) | many.get(device["id"], none) for device in devices(book)
-    ]
+    known = devices(book)
+    seen = counters.report_all_seen(book, (device["id"] for device in known))
+    return [device | seen[device["id"]] | many.get(device["id"], none) for device in known]
 
 
 def heard(book: Book, device_id: str, at: str, skew_s: float) -> None:

@@ -6,13 +6,17 @@ Every entry that names an instrument touches its key `i:<id>` in the fold; so th
 
 from __future__ import annotations
 
+import json
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from webapp.book.fold.states import load_newest
-from webapp.book.record.log import JOIN_FOLDED, root_of
+from webapp.book.fold.states import load_newest_of
+from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.kinds.key import instrument_key
+from webapp.kinds.rows import InstrumentRow
+from webapp.kinds.state import InstrumentCheck
 
 LISTED_MOST = 500
 
@@ -44,7 +48,7 @@ class Check:
 class Record:
     """The book's facts about an instrument. standing: good, failed, out of use, due or unchecked."""
 
-    row: dict[str, Any]
+    row: InstrumentRow
     checks: tuple[Check, ...]  # newest first
     standing: str
     due_on: str | None
@@ -60,16 +64,27 @@ class Record:
 
 def record(book: Book, instrument_id: str, today: str) -> Record | None:
     """Return the record of an instrument, or None where the book has none of that id. today: `2026-03-02`."""
-    row = book.one("SELECT * FROM instruments WHERE id = ?", (instrument_id,))
+    row = book.row(InstrumentRow, "SELECT * FROM instruments WHERE id = ?", (instrument_id,))
     if row is None:
         return None
-    checks = _checks(book, instrument_id)
+    return records(book, [row], today)[0]
+
+
+def records(book: Book, rows: Sequence[InstrumentRow], today: str) -> list[Record]:
+    """Return the record of each of these instruments, given by their rows in the registry. today: `2026-03-02`."""
+    ids = [row["id"] for row in rows]
+    checks = _checks_of(book, ids)
+    readings = _counts(book, [(one, "", "~") for one in ids])
+    return [_record(row, checks[row["id"]], readings[row["id"], "", "~"], today) for row in rows]
+
+
+def _record(row: InstrumentRow, checks: tuple[Check, ...], readings: int, today: str) -> Record:
     last = checks[0] if checks else None
     good = next((check for check in checks if check.good), None)
     due = last.until if last and last.in_use == "until" else row["due_on"]
     return Record(
         row, checks, _standing(row, last, good, due, today), due, last.correction if last else None,
-        good.at if good else None, _count(book, instrument_id, "", "~"),
+        good.at if good else None, readings,
     )
 
 
@@ -78,7 +93,7 @@ def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[dic
 
     Newest first, at most LISTED_MOST rows. A check that was good, or is none of this instrument, casts no doubt.
     """
-    checks = _checks(book, instrument_id)
+    checks = _checks_of(book, [instrument_id])[instrument_id]
     for n, check in enumerate(checks):
         if check.entry == check_entry and not check.good:
             since = next((one.order_key for one in checks[n + 1 :] if one.good), "")
@@ -97,37 +112,72 @@ _READ_WITH = (  # joins and names are ours, values are bound
 )
 
 
-def _count(book: Book, instrument_id: str, since: str, until: str) -> int:
-    row = book.one(
-        f"SELECT count(*) AS n {_READ_WITH}",
-        (f"i:{instrument_id}", since, until, instrument_id),
+Span = tuple[str, str, str]  # an instrument, and two places in the order of the fold
+
+
+def _counts(book: Book, spans: Sequence[Span]) -> dict[Span, int]:
+    """Return by span the number of entries read with its instrument between its two places, in one statement."""
+    if not spans:
+        return {}
+    rows = book.db.conn.execute(
+        f"SELECT w.key, count(*) FROM json_each(?) w CROSS JOIN {_READ_IN_SPAN} GROUP BY w.key",  # noqa: S608
+        (json.dumps([(f"i:{span[0]}", *span) for span in spans]),),
     )
-    return int(row["n"]) if row else 0
+    found = {spans[n]: many for n, many in rows}
+    return {span: found.get(span, 0) for span in spans}
 
 
-def _checks(book: Book, instrument_id: str) -> tuple[Check, ...]:
-    """Return the checks newest first, as far back as the fold keeps them."""
-    state = load_newest(book, instrument_key(instrument_id))
-    made: list[Check] = []
-    since = ""
-    for line in state["checks"] if state else ():
-        row = book.one(
-            "SELECT f.order_key, e.person FROM folded f JOIN entries e ON e.id = f.entry WHERE f.root = ?",
-            (root_of(book, line["entry"]),),
+_READ_IN_SPAN = (  # joins are ours, values are bound
+    "touches t ON t.key = json_extract(w.value, '$[0]') AND t.order_key > json_extract(w.value, '$[2]') "  # noqa: S608
+    f"AND t.order_key < json_extract(w.value, '$[3]') JOIN entries e ON e.id = substr(t.order_key, -36) {JOIN_FOLDED} "
+    "WHERE EXISTS (SELECT 1 FROM json_each(e.body, '$.values') v "
+    "WHERE json_extract(v.value, '$.instrument') = json_extract(w.value, '$[1]'))"
+)
+
+
+def _checks_of(book: Book, ids: Sequence[str]) -> dict[str, tuple[Check, ...]]:
+    """Return the checks of each instrument newest first, as far back as the fold keeps them."""
+    states = load_newest_of(book, (instrument_key(one) for one in ids))
+    lines = {one: state["checks"] if (state := states.get(instrument_key(one))) else [] for one in ids}
+    places = _places(book, [line["entry"] for some in lines.values() for line in some])
+    spans: dict[str, Span] = {}
+    for one, some in lines.items():
+        since = ""
+        for line in (line for line in some if line["entry"] in places):
+            order_key = places[line["entry"]]["order_key"]
+            if line["good"]:
+                since = order_key
+            else:
+                spans[line["entry"]] = (one, since, order_key)
+    doubtful = _counts(book, list(spans.values()))
+    return {
+        one: tuple(
+            _check(line, places[line["entry"]], doubtful.get(spans.get(line["entry"], ("", "", "")), 0))
+            for line in reversed(some)
+            if line["entry"] in places
         )
-        if row is None:
-            continue
-        doubtful = 0 if line["good"] else _count(book, instrument_id, since, row["order_key"])
-        made.append(
-            Check(line["entry"], row["order_key"], line["at"], line["good"], str(line.get("against") or ""),
-                  in_use=str(line.get("in_use") or ""), person=row["person"], doubtful=doubtful,
-                  expected=line["expected"], found=line["found"], correction=line["correction"], until=line["until"])
-        )
-        since = row["order_key"] if line["good"] else since
-    return tuple(reversed(made))
+        for one, some in lines.items()
+    }
 
 
-def _standing(row: dict[str, Any], last: Check | None, good: Check | None, due: str | None, today: str) -> str:
+def _places(book: Book, entries: Sequence[str]) -> dict[str, dict[str, Any]]:
+    """Return by entry the place of its chain in the fold, and the person of the one that has effect."""
+    rows = book.query(
+        "SELECT c.value AS entry, f.order_key, e.person FROM json_each(?) c "
+        "LEFT JOIN amendments a ON a.id = c.value JOIN folded f ON f.root = coalesce(a.root, c.value) "
+        "JOIN entries e ON e.id = f.entry",
+        (json.dumps(list(entries)),),
+    )
+    return {row["entry"]: row for row in rows}
+
+
+def _check(line: InstrumentCheck, place: Mapping[str, Any], doubtful: int) -> Check:
+    return Check(line["entry"], place["order_key"], line["at"], line["good"], str(line.get("against") or ""),
+                 in_use=str(line.get("in_use") or ""), person=place["person"], doubtful=doubtful,
+                 expected=line["expected"], found=line["found"], correction=line["correction"], until=line["until"])
+
+
+def _standing(row: InstrumentRow, last: Check | None, good: Check | None, due: str | None, today: str) -> str:
     if row["state"] == "out of use" or (last and last.in_use == "no"):
         return "out of use"
     if last and not last.good:

@@ -29,13 +29,13 @@ _hasher = PasswordHasher()
 def people(book: Book, *, with_retired: bool = True) -> list[dict[str, Any]]:
     """Return people by code: code, name, roles, access, pin (data for phones or None), has_password, retired."""
     rows = book.query("SELECT * FROM people WHERE retired = 0 OR ? ORDER BY retired, code", (with_retired,))
-    return [_shown(row) for row in rows]
+    return [shown(row) for row in rows]
 
 
 def person(book: Book, code: str) -> dict[str, Any] | None:
     """Return a person by code, or None."""
     row = book.one("SELECT * FROM people WHERE code = ?", (code,))
-    return _shown(row) if row else None
+    return shown(row) if row else None
 
 
 def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
@@ -127,7 +127,8 @@ def _set(book: Book, code: str, column: str, value: str | None, by: str) -> None
         book.memory.registry.clear()
 
 
-def _shown(row: Mapping[str, Any]) -> dict[str, Any]:
+def shown(row: Mapping[str, Any]) -> dict[str, Any]:
+    """Return a person's row as pages and phones see it: without the password."""
     return {
         "code": row["code"], "name": row["name"], "roles": json.loads(row["roles"]), "access": row["access"],
         "pin": json.loads(row["pin"]) if row["pin"] else None, "has_password": bool(row["password"]),
@@ -140,5 +141,9 @@ def password_stamp(book: Book, code: str) -> str:
 
     Sessions made with an older stamp end.
     """
-    row = book.one("SELECT password FROM people WHERE code = ?", (code,))
+    return stamp_of(book.one("SELECT password FROM people WHERE code = ?", (code,)))
+
+
+def stamp_of(row: Mapping[str, Any] | None) -> str:
+    """Return the stamp of the password in a person's row."""
     return hashlib.sha256(str((row or {}).get("password")).encode()).hexdigest()[:24]

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
+from typing import Any
 
+from webapp.book.house import people
 from webapp.book.record.clock import utc_text
 from webapp.book.record.log import sha256
 from webapp.book.record.store import Book
@@ -19,6 +21,11 @@ def end(book: Book, session_id: str, now: datetime) -> None:
         database.conn.execute("INSERT OR IGNORE INTO ended_sessions VALUES (?, ?)", (sha256(session_id), utc_text(now)))
 
 
-def is_ended(book: Book, session_id: str) -> bool:
-    """Say whether somebody signed out of this session."""
-    return book.one("SELECT 1 FROM ended_sessions WHERE session_sha256 = ?", (sha256(session_id),)) is not None
+def find_person(book: Book, code: str, session_id: str) -> tuple[dict[str, Any] | None, str, bool]:
+    """Return the person of a session, the stamp of their password, and whether somebody signed out of the session."""
+    row = book.one(
+        "SELECT p.*, EXISTS (SELECT 1 FROM ended_sessions WHERE session_sha256 = ?) AS is_ended "
+        "FROM people p WHERE p.code = ?",
+        (sha256(session_id), code),
+    )
+    return (people.shown(row) if row else None), people.stamp_of(row), bool(row and row["is_ended"])

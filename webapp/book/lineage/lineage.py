@@ -14,14 +14,25 @@ from webapp.book.record.store import Book
 from webapp.trade.marks import BadMark, parse_mark
 
 _COLUMNS = (
-    "SELECT f.entry, f.n, f.source, f.target, f.source_fill, f.target_fill, f.lpa_ul, f.mass_g, f.at, "
-    "coalesce(d.order_key, f.at || '|' || f.entry) FROM flows f "
-    "LEFT JOIN amendments a ON a.id = f.entry LEFT JOIN folded d ON d.root = coalesce(a.root, f.entry) "
+    "f.entry, f.n, f.source, f.target, f.source_fill, f.target_fill, f.lpa_ul, f.mass_g, f.at, "
+    "coalesce(d.order_key, f.at || '|' || f.entry)"
 )
-_OF_FILL = (
-    f"{_COLUMNS} WHERE f.source_fill = ?1 AND f.source_fill <> '' AND f.target_fill <> ?1 UNION ALL "
-    f"{_COLUMNS} WHERE f.target_fill = ?1 AND f.target_fill <> '' AND f.source_fill <> ?1"
+_JOINS = "LEFT JOIN amendments a ON a.id = f.entry LEFT JOIN folded d ON d.root = coalesce(a.root, f.entry)"
+AHEAD = 400  # fills read ahead of a trace at first; four times as many whenever that was not enough
+# The fills from which one was made, or into which it went, the nearest first, with all flows of each. That a fill is
+# not empty is said for the indices, which leave out the world outside.
+_OF_FILLS = """
+WITH RECURSIVE near(fill) AS (
+    SELECT :fill UNION SELECT f.{next} FROM near CROSS JOIN flows f
+    ON f.{this} = near.fill AND f.{this} <> '' AND f.{next} <> '' LIMIT :most
 )
+SELECT near.fill, {columns} FROM near CROSS JOIN flows f
+ON f.source_fill = near.fill AND f.source_fill <> '' AND f.target_fill <> near.fill
+{joins} UNION ALL
+SELECT near.fill, {columns} FROM near CROSS JOIN flows f
+ON f.target_fill = near.fill AND f.target_fill <> '' AND f.source_fill <> near.fill
+{joins}
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,13 +66,33 @@ class Trace:
     nodes: dict[str, Node]
 
 
-def reader(book: Book) -> Reader:
-    """Return a function that reads the flows of a fill out of the book, oldest first."""
+def reader(book: Book, *, backward: bool = True) -> Reader:
+    """Return a function that reads the flows of a fill out of the book, oldest first; those behind it are read ahead.
+
+    backward: the trace will go on to what a fill was made of; else to where it went.
+    """
+    sql = flows_of_fills(backward=backward)
+    known: dict[str, list[Step]] = {}
+    ahead = AHEAD
 
     def read(fill: str) -> list[Step]:
-        return _steps(book.db.conn.execute(_OF_FILL, (fill,)))
+        nonlocal ahead
+        if fill not in known:
+            found: dict[str, list[Sequence[Any]]] = {fill: []}
+            for near, *row in book.db.conn.execute(sql, {"fill": fill, "most": ahead}):
+                if near not in known:
+                    found.setdefault(near, []).append(row)
+            known.update((near, _steps(rows)) for near, rows in found.items())
+            ahead *= 4
+        return known[fill]
 
     return read
+
+
+def flows_of_fills(*, backward: bool) -> str:
+    """Return the statement that reads the flows of a fill and of those behind it: before it, or after it."""
+    this, following = ("target_fill", "source_fill") if backward else ("source_fill", "target_fill")
+    return _OF_FILLS.format(columns=_COLUMNS, joins=_JOINS, this=this, next=following)
 
 
 def _steps(rows: Iterable[Sequence[Any]]) -> list[Step]:
@@ -70,7 +101,8 @@ def _steps(rows: Iterable[Sequence[Any]]) -> list[Step]:
 
 def steps_of(book: Book, entry_id: str) -> list[Step]:
     """Return the flows of an entry that has effect, in their order."""
-    return _steps(book.db.conn.execute(f"{_COLUMNS} WHERE f.entry = ?", (entry_id,)))
+    sql = f"SELECT {_COLUMNS} FROM flows f {_JOINS} WHERE f.entry = ?"  # noqa: S608
+    return _steps(book.db.conn.execute(sql, (entry_id,)))
 
 
 def find_subject(book: Book, key: str) -> Subject | None:
@@ -80,17 +112,23 @@ def find_subject(book: Book, key: str) -> Subject | None:
     key = key.strip()
     is_load, wanted = key.startswith(LOAD), key.removeprefix(LOAD)
     root = root_of(book, wanted.lower())
-    folded = book.one("SELECT entry, mark FROM folded WHERE root = ? AND standing = 'entered'", (root,))
+    about = book.one(_ABOUT, (root,)) or {}
     if is_load:
-        return Subject("load", root, folded["entry"]) if folded else None
-    if book.one("SELECT id FROM bottlings WHERE id = ?", (root,)):
-        return Subject("bottling", root, folded["entry"]) if folded else None
-    for table in ("runs", "fills"):
-        if book.one(f"SELECT id FROM {table} WHERE id = ?", (root,)):  # noqa: S608
-            return Subject("fill", root)
-    if folded:
-        return _moved_by(book, folded["entry"])
+        return Subject("load", root, about["entry"]) if about["entry"] else None
+    if about["is_bottling"]:
+        return Subject("bottling", root, about["entry"]) if about["entry"] else None
+    if about["is_fill"]:
+        return Subject("fill", root)
+    if about["entry"]:
+        return _moved_by(book, about["entry"])
     return _of_mark(book, wanted)
+
+
+_ABOUT = """
+SELECT (SELECT entry FROM folded WHERE root = ?1 AND standing = 'entered') AS entry,
+EXISTS (SELECT 1 FROM bottlings WHERE id = ?1) AS is_bottling,
+EXISTS (SELECT 1 FROM runs WHERE id = ?1) OR EXISTS (SELECT 1 FROM fills WHERE id = ?1) AS is_fill
+"""
 
 
 def subjects_of(book: Book, entry_id: str) -> list[Subject]:
@@ -130,18 +168,26 @@ def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace
 
     The way on is never cut short for haste: it is the recall list.
     """
-    made = trace_over(subject, reader(book), lambda entry: steps_of(book, entry), back_most=back_most)
+    made = trace_over(
+        subject, reader(book), lambda entry: steps_of(book, entry), back_most=back_most,
+        read_on=reader(book, backward=False),
+    )
     made.nodes = names_of(book, nodes_in(made), made.origin.steps)
     return made
 
 
 def trace_over(
-    subject: Subject, read: Reader, steps_of: Callable[[str], list[Step]], *, back_most: int = STEPS_MOST
+    subject: Subject, read: Reader, steps_of: Callable[[str], list[Step]], *, back_most: int = STEPS_MOST,
+    read_on: Reader | None = None,
 ) -> Trace:
-    """Return the trace of a subject over whatever flows these two read, its nodes not yet named."""
+    """Return the trace of a subject over whatever flows these read, its nodes not yet named.
+
+    read_on: reads for the way on, where another reader does that sooner.
+    """
+    read_on = read_on or read
     if subject.sort == "load":
         loads = [step for step in steps_of(subject.entry) if step.source == "out:grower"]
-        origin, spread = Lineage(leaves={f"i:{subject.entry}": 1.0}), forth(read, loads=loads)
+        origin, spread = Lineage(leaves={f"i:{subject.entry}": 1.0}), forth(read_on, loads=loads)
         origin.steps = {f"i:{step.entry}": step for step in loads}
         amount, stands = spread.started_ul, False
     elif subject.sort == "bottling":
@@ -157,7 +203,7 @@ def trace_over(
         spread = Spread()
     else:
         seeds, amount, stands = _seeds(read, subject.id)
-        origin, spread = back(read, seeds, most=back_most), forth(read, fill=subject.id)
+        origin, spread = back(read, seeds, most=back_most), forth(read_on, fill=subject.id)
     return Trace(subject, amount, stands, origin, spread, {})
 
 

@@ -7,11 +7,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.lineage.trace import REST, Step
-from webapp.book.record.log import root_of
 from webapp.book.record.store import Book
-from webapp.book.still.runs import run as run_of
+from webapp.book.still.runs import runs_by_id
 from webapp.kinds.key import bottling_key
 from webapp.kinds.state import Body
 
@@ -79,8 +78,10 @@ def _fills(book: Book, ids: Sequence[str]) -> dict[str, Node]:
             node = nodes[f"f:{row['id']}"]
             node.sort, node.name, node.words, node.mark, node.at = sort, row["mark"], words, row["mark"], row["since"]
             node.facts = {"ended_at": row["ended_at"]}
-        for n, row in enumerate(book.query(f"SELECT * FROM runs WHERE id IN ({marks})", some)):  # noqa: S608
-            state = (run_of(book, row["id"]) if n < RUN_NAMES_MOST else None) or {}
+        rows = book.query(f"SELECT * FROM runs WHERE id IN ({marks})", some)  # noqa: S608
+        states = runs_by_id(book, (row["id"] for row in rows[:RUN_NAMES_MOST]))
+        for row in rows:
+            state = states.get(row["id"]) or {}
             node = nodes[f"f:{row['id']}"]
             node.sort, node.name, node.mark = "run", state.get("name") or f"run {row['started_at'][:10]}", row["still"]
             node.words = ", ".join(part for part in (row["what"], state.get("batch"), row["still"]) if part)
@@ -125,10 +126,16 @@ def _entry_node(node: str, row: dict[str, Any] | None, step: Step | None) -> Nod
 
 def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
     nodes = {}
-    for entry in entries:
-        root = root_of(book, entry)
-        row = book.one("SELECT * FROM bottlings WHERE id = ?", (root,)) or {}
-        state: Body = load_newest(book, bottling_key(root)) or {}
+    rows = book.query(
+        "SELECT w.value AS entry, coalesce(a.root, w.value) AS root, b.* FROM json_each(?) w "
+        "LEFT JOIN amendments a ON a.id = w.value LEFT JOIN bottlings b ON b.id = coalesce(a.root, w.value)",
+        (json.dumps(list(entries)),),
+    ) if entries else []
+    states = load_newest_of(book, (bottling_key(row["root"]) for row in rows))
+    for about in rows:
+        entry, root = about.pop("entry"), about.pop("root")
+        row = about if about["id"] else {}
+        state: Body = states.get(bottling_key(root)) or {}
         cases = " to ".join(part for part in (row.get("case_from"), row.get("case_to")) if part)
         parts = [f"cases {cases}" if cases else "", f"odd case {row['odd_case']}" if row.get("odd_case") else ""]
         parts += [row.get("lot_mark") or ""]

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+import json
 import re
 from dataclasses import dataclass
 from typing import Any
 
 from webapp.book.lineage.lineage import find_subject
 from webapp.book.lineage.names import LOAD
-from webapp.book.record.log import root_of
 from webapp.book.record.store import Book
 
 HITS_MOST = 40
@@ -95,21 +95,33 @@ def _fills(book: Book, text: str) -> list[Hit]:
 
 
 def _runs(book: Book, text: str) -> list[Hit]:
-    hits = []
-    for row in _said(book, "charge", ("run_name",), text):
-        run = book.one("SELECT * FROM runs WHERE id = ?", (root_of(book, row["id"]),))
-        if run:
-            hits.append(Hit(run["id"], "run", row["said"], f"{run['what']} on {run['still']}", run["started_at"]))
-    return hits
+    rows = _said(book, "charge", ("run_name",), text)
+    runs = book.query(
+        "SELECT w.value AS entry, r.* FROM json_each(?) w LEFT JOIN amendments a ON a.id = w.value "
+        "JOIN runs r ON r.id = coalesce(a.root, w.value)",
+        (json.dumps([row["id"] for row in rows]),),
+    )
+    by_entry = {run["entry"]: run for run in runs}
+    return [
+        Hit(run["id"], "run", row["said"], f"{run['what']} on {run['still']}", run["started_at"])
+        for row in rows
+        if (run := by_entry.get(row["id"]))
+    ]
 
 
 def _loads(book: Book, text: str) -> list[Hit]:
-    hits = []
-    for row in _said(book, "fruit_intake", ("grower_lot", "batch"), text):
-        key = f"{LOAD}{root_of(book, row['id'])}"
-        if find_subject(book, key):
-            hits.append(Hit(key, "load", row["said"], f"into {row['mark']}", row["read_at"]))
-    return hits
+    rows = _said(book, "fruit_intake", ("grower_lot", "batch"), text)
+    folded = book.query(
+        "SELECT w.value AS entry, f.root FROM json_each(?) w LEFT JOIN amendments a ON a.id = w.value "
+        "JOIN folded f ON f.root = coalesce(a.root, w.value) WHERE f.standing = 'entered'",
+        (json.dumps([row["id"] for row in rows]),),
+    )
+    roots = {row["entry"]: row["root"] for row in folded}
+    return [
+        Hit(f"{LOAD}{roots[row['id']]}", "load", row["said"], f"into {row['mark']}", row["read_at"])
+        for row in rows
+        if row["id"] in roots
+    ]
 
 
 def _said(book: Book, kind: str, fields: tuple[str, ...], text: str) -> list[dict[str, Any]]:

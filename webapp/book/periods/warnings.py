@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from webapp.book.fold.states import load_before
+from webapp.book.fold.states import load_before_each
 from webapp.book.periods.periods import Period, litres
 from webapp.book.record import months
 from webapp.book.record.store import Book
@@ -87,8 +87,8 @@ def tank_loss(book: Book, period: Period) -> list[Notice]:
     )
     assert sums is not None
     # What stood there when the quarter began is what the flows before it came to: accounts.verify.
-    states = (load_before(book, key, period.start) for key in tanks)
-    opening = sum(state["holds"]["lpa_ul"] for state in states if state and state["holds"])
+    states = load_before_each(book, ((key, period.start) for key in tanks))
+    opening = sum(state["holds"]["lpa_ul"] for state in states.values() if state and state["holds"])
     contained, lost = opening + (sums["came"] or 0), sums["lost"] or 0
     if not contained or lost * 100 <= TANK_LOSS_PCT * contained:
         return []

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable
 from typing import Any
 
@@ -31,19 +32,23 @@ def note_seen(book: Book, device: str, numbers: Iterable[int]) -> None:
 
 def report_seen(book: Book, device: str) -> dict[str, Any]:
     """Return `{"seen": highest counter, "gaps": [[low, high], ...]}`; the first GAPS_MOST gaps."""
-    ranges = [
-        (row["low"], row["high"])
-        for row in book.query(
-            "SELECT low, high FROM seen WHERE device = ? ORDER BY low LIMIT ?", (device, GAPS_MOST + 1)
-        )
-    ]
-    top = book.one("SELECT max(high) AS seen FROM seen WHERE device = ?", (device,))
-    gaps, expected = [], 1
-    for low, high in ranges:
-        if low > expected:
-            gaps.append([expected, low - 1])
-        expected = high + 1
-    return {"seen": (top or {}).get("seen") or 0, "gaps": gaps[:GAPS_MOST]}
+    return report_all_seen(book, [device])[device]
+
+
+def report_all_seen(book: Book, devices: Iterable[str]) -> dict[str, dict[str, Any]]:
+    """Return the reports of `report_seen` by device, in one statement."""
+    wanted = list(devices)
+    found: dict[str, dict[str, Any]] = {device: {"seen": 0, "gaps": []} for device in wanted}
+    rows = book.db.conn.execute(
+        "SELECT device, low, high FROM seen WHERE device IN (SELECT value FROM json_each(?)) ORDER BY device, low",
+        (json.dumps(wanted),),
+    )
+    for device, low, high in rows:
+        one = found[device]
+        if low > one["seen"] + 1 and len(one["gaps"]) < GAPS_MOST:
+            one["gaps"].append([one["seen"] + 1, low - 1])
+        one["seen"] = high
+    return found
 
 
 def _runs_of(numbers: list[int]) -> list[tuple[int, int]]:

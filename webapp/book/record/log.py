@@ -21,7 +21,7 @@ _COLUMNS = (
 JOIN_FOLDED = (
     "LEFT JOIN amendments a ON a.id = e.id LEFT JOIN folded f ON f.root = coalesce(a.root, e.id) AND f.entry = e.id"
 )
-_SELECT = f"SELECT e.*, f.root, f.standing FROM entries e {JOIN_FOLDED}"  # noqa: S608
+_SELECT = f"SELECT e.*, coalesce(a.root, e.id) AS root, f.standing FROM entries e {JOIN_FOLDED}"  # noqa: S608
 _OPEN = "e.id IN (SELECT entry FROM queries WHERE answer = '' AND weight {})"
 
 
@@ -82,7 +82,14 @@ def get(book: Book, entry_id: str) -> dict[str, Any] | None:
     Standing is `entered`, `stopped` (an open stop query: it moves no stock), `amended`, `struck` or `answer`.
     """
     row = book.one(f"{_SELECT} WHERE e.id = ?", (entry_id,))
-    return _dressed(book, row) if row else None
+    return _dressed(row) if row else None
+
+
+def get_all(book: Book, ids: Iterable[str]) -> dict[str, dict[str, Any]]:
+    """Return these entries as `get` does, by id, in one statement; one that is not in the book is left out."""
+    wanted = json.dumps(sorted(set(ids)))
+    rows = book.query(f"{_SELECT} WHERE e.id IN (SELECT value FROM json_each(?))", (wanted,))  # noqa: S608
+    return {row["id"]: _dressed(row) for row in rows}
 
 
 def find(
@@ -112,14 +119,22 @@ def find(
         params.append(weight)
     params.append(max(1, min(limit, LIST_MOST)))
     rows = book.query(f"{_SELECT} WHERE {' AND '.join(where)} ORDER BY e.book_no DESC LIMIT ?", params)
-    return [_dressed(book, row) for row in rows]
+    return [_dressed(row) for row in rows]
 
 
 def walk(book: Book, **wanted: Any) -> Iterator[dict[str, Any]]:
     """Yield every entry that `find` would, newest first, however many; a page of them is in memory at a time."""
+    for rows in pages(book, **wanted):
+        yield from rows
+
+
+def pages(book: Book, **wanted: Any) -> Iterator[list[dict[str, Any]]]:
+    """Yield every entry that `find` would, newest first, in lists of LIST_MOST."""
     before: int | None = None
     while rows := find(book, **wanted, before=before, limit=LIST_MOST):
-        yield from rows
+        yield rows
+        if len(rows) < LIST_MOST:
+            return
         before = rows[-1]["book_no"]
 
 
@@ -129,17 +144,17 @@ def family(book: Book, entry_id: str) -> dict[str, Any]:
     """
     root = root_of(book, entry_id)
     ids = [root, *(row["id"] for row in book.query("SELECT id FROM amendments WHERE root = ?", (root,)))]
-    members = sorted((row for i in ids if (row := get(book, i))), key=lambda row: row["book_no"])
-    answers = [
-        row
-        for i in ids
-        for a in book.query("SELECT id FROM answers WHERE entry = ?", (i,))
-        if (row := get(book, a["id"]))
-    ]
+    to_any = "SELECT id FROM answers WHERE entry IN (SELECT value FROM json_each(?))"
+    answering = [row["id"] for row in book.query(to_any, (json.dumps(ids),))]
+    rows = get_all(book, [*ids, *answering, entry_id])
     folded = book.one("SELECT entry FROM folded WHERE root = ?", (root,))
+
+    def in_order(some: list[str]) -> list[dict[str, Any]]:
+        return sorted((rows[one] for one in some if one in rows), key=lambda row: row["book_no"])
+
     return {
-        "entry": get(book, entry_id), "root": root, "effective": folded["entry"] if folded else None,
-        "members": members, "answers": sorted(answers, key=lambda row: row["book_no"]),
+        "entry": rows.get(entry_id), "root": root, "effective": folded["entry"] if folded else None,
+        "members": in_order(ids), "answers": in_order(answering),
     }
 
 
@@ -212,9 +227,8 @@ def _walk(book: Book) -> Iterator[dict[str, Any]]:
         at = rows[-1]["book_no"]
 
 
-def _dressed(book: Book, row: dict[str, Any]) -> dict[str, Any]:
+def _dressed(row: dict[str, Any]) -> dict[str, Any]:
     row["entry"] = json.loads(row["body"])
     if row["standing"] is None:
-        row["root"] = root_of(book, row["id"])
         row["standing"] = "answer" if row["kind"] == "answer" else "amended"
     return row

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from webapp.book.fold.states import holds
+from webapp.book.fold.states import holds_of
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.effects.plan import fruit_of
@@ -44,8 +44,8 @@ def account(book: Book, most: int = 500) -> list[dict[str, Any]]:
         "AND (l.what LIKE 'heads%' OR l.what LIKE 'tails%')"
     ):
         add(row["what"], "destroyed", row["lpa_ul"] / 1e6)
-    for row in book.query("SELECT mark FROM vessels WHERE sort IN ('receiver', 'can', 'tank') ORDER BY mark"):
-        held = holds(book, row["mark"])
+    rows = book.query("SELECT mark FROM vessels WHERE sort IN ('receiver', 'can', 'tank') ORDER BY mark")
+    for held in holds_of(book, (row["mark"] for row in rows)).values():
         if held and held["what"].split(" ")[0] in PARTS:
             add(held["what"], "standing", held["lpa_l"] or 0.0)
     return [{"fruit": fruit, **line} for fruit, line in sorted(lines.items())]

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.key import run_key
 
@@ -13,8 +14,14 @@ LIST_MOST = 500
 
 def run(book: Book, run_id: str) -> dict[str, Any] | None:
     """Return a run's state with its `id`; its shape is that of docs/hand-in.md. None where there is no such run."""
-    found = load_newest(book, run_key(run_id))
-    return {"id": run_id, **found} if found else None
+    return runs_by_id(book, [run_id]).get(run_id)
+
+
+def runs_by_id(book: Book, ids: Iterable[str]) -> dict[str, dict[str, Any]]:
+    """Return these runs as `run` does, by id, in one statement; one that is not in the book is left out."""
+    wanted = list(ids)
+    states = load_newest_of(book, (run_key(run_id) for run_id in wanted))
+    return {run_id: {"id": run_id, **state} for run_id in wanted if (state := states.get(run_key(run_id)))}
 
 
 def runs(book: Book, *, still: str | None = None, what: str | None = None, limit: int = 50) -> list[dict[str, Any]]:
@@ -26,4 +33,5 @@ def runs(book: Book, *, still: str | None = None, what: str | None = None, limit
         f"SELECT id FROM runs {where} ORDER BY started_at DESC, id DESC LIMIT :most",  # noqa: S608
         wanted | {"most": max(1, min(limit, LIST_MOST))},
     )
-    return [found for row in rows if (found := run(book, row["id"]))]
+    found = runs_by_id(book, (row["id"] for row in rows))
+    return [found[row["id"]] for row in rows if row["id"] in found]

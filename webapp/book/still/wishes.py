@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.effects.plan import ANY_STILL, fruit_of
+from webapp.kinds.key import WishKey, name_in
 
 FRUITS_MOST = 60
 
@@ -16,7 +17,9 @@ def wishes(book: Book) -> dict[str, dict[str, Any]]:
     keys = book.query(
         "SELECT DISTINCT key FROM states WHERE key >= 'c:' AND key < 'c;' ORDER BY key LIMIT ?", (FRUITS_MOST,)
     )
-    return {row["key"][2:]: found for row in keys if (found := load_newest(book, row["key"]))}
+    wanted: list[WishKey] = [row["key"] for row in keys]
+    states = load_newest_of(book, wanted)
+    return {name_in(key): {**found} for key in wanted if (found := states.get(key))}
 
 
 def plan_for(wish: dict[str, Any] | None, still: str) -> dict[str, Any] | None:

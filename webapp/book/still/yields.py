@@ -7,14 +7,16 @@ fruit that its wash is of the wash. Runs of low wines or feints alone made nothi
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 from typing import Any
 
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.effects.plan import fruit_of
+from webapp.kinds.key import VesselKey
 
 DATA = Path(__file__).with_name("flat_rates.json")
 _UL = 1e6
@@ -73,8 +75,10 @@ def batches(book: Book) -> list[dict[str, Any]]:
     """Return ferments that were run, the newest first: fruit, kg, wash, what their runs made, and the judgement."""
     fruit_kg = {row["fill"]: row["mass_g"] / 1e3 for row in book.query(_FRUIT)}
     found: dict[str, dict[str, Any]] = {}
-    for row in book.query(_WASH):
-        run = runs.run(book, row["target"][2:])
+    wash = book.query(_WASH)
+    known = runs.runs_by_id(book, (row["target"][2:] for row in wash))
+    for row in wash:
+        run = known.get(row["target"][2:])
         made = made_l(run) if run else None
         if run is None or made is None or row["fill"] not in fruit_kg:
             continue
@@ -88,12 +92,13 @@ def batches(book: Book) -> list[dict[str, Any]]:
         one["made_l"] += made
         one["runs"].append(run)
         one["began"] = min(one["began"], run["started_at"])
-    return sorted((_dressed(book, one, fruit_kg) for one in found.values()), key=lambda one: one["began"], reverse=True)
+    masses = _masses(book, found)
+    dressed = (_dressed(one, fruit_kg[fill], *masses[fill]) for fill, one in found.items())
+    return sorted(dressed, key=lambda one: one["began"], reverse=True)
 
 
-def _dressed(book: Book, one: dict[str, Any], fruit_kg: dict[str, float]) -> dict[str, Any]:
-    charged, rest = _masses(book, one["fill"])
-    kg = fruit_kg[one["fill"]] * one["wash_g"] / max(charged + rest, 1)
+def _dressed(one: dict[str, Any], fruit_kg: float, charged: int, rest: int) -> dict[str, Any]:
+    kg = fruit_kg * one["wash_g"] / max(charged + rest, 1)
     per_kg, per_l = 100 * one["made_l"] / max(kg, 1e-9), 100 * one["made_l"] / max(one["wash_l"], 1e-9)
     beside = judged(one["material"], one["what"], per_kg, per_l)
     return one | {"kg": kg, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}
@@ -113,17 +118,24 @@ def by_year(found: list[dict[str, Any]]) -> dict[str, dict[str, tuple[float, int
     return years
 
 
-def _masses(book: Book, fill: str) -> tuple[int, int]:
-    """Return the mash of a ferment that has gone into runs, and what still stands in its fermenter. [g]"""
-    row = book.one(
-        "SELECT sum(mass_g) AS mass_g, max(source) AS source FROM flows "
-        "WHERE source_fill = ? AND target LIKE 'r:%' AND reason = 'wash'",
-        (fill,),
+def _masses(book: Book, fills: Iterable[str]) -> dict[str, tuple[int, int]]:
+    """Return by ferment the mash that has gone into runs, and the mash that still stands in its fermenter. [g]"""
+    wanted = list(fills)
+    rows = book.query(
+        "SELECT source_fill AS fill, sum(mass_g) AS mass_g, max(source) AS source FROM flows "
+        "WHERE source_fill IN (SELECT value FROM json_each(?)) AND source_fill <> '' "
+        "AND target LIKE 'r:%' AND reason = 'wash' "
+        "GROUP BY source_fill",
+        (json.dumps(wanted),),
     )
-    if not row or not row["mass_g"]:
-        return 0, 0
-    held = (load_newest(book, row["source"]) or {}).get("holds") or {}
-    return row["mass_g"], held["mass_g"] if held.get("fill") == fill else 0
+    vessels: list[VesselKey] = [row["source"] for row in rows]
+    states = load_newest_of(book, vessels)
+    found = dict.fromkeys(wanted, (0, 0))
+    for row in (row for row in rows if row["mass_g"]):
+        state = states.get(row["source"])
+        held = state["holds"] if state else None
+        found[row["fill"]] = (row["mass_g"], held["mass_g"] if held and held["fill"] == row["fill"] else 0)
+    return found
 
 
 def of_run(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
@@ -141,7 +153,7 @@ def of_run(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
     )
     if not fruit or not fruit["mass_g"]:
         return None
-    charged, rest = _masses(book, row["fill"])
+    charged, rest = _masses(book, [row["fill"]])[row["fill"]]
     kg = fruit["mass_g"] / 1e3 * row["mass_g"] / max(charged + rest, 1)
     if kg <= 0:
         return None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -10,26 +11,28 @@ from webapp.book.fold import row_reader
 from webapp.book.record import log
 from webapp.book.record.store import Book
 from webapp.book.vats.sum import Draw
+from webapp.kinds.read import Read
 
 LIST_MOST = 50
+FLOWS_MOST = 100
 
 
 def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
     """Return the plans that stand, newest first: entry row, values, draws by mark."""
     rows = log.find(book, kind="vat_plan", limit=limit)
-    return [made for row in rows if row["standing"] == "entered" and (made := _plan(book, row))]
+    standing = [row for row in rows if row["standing"] == "entered"]
+    reads = row_reader.read_all_as_folded(book, standing)
+    return [_plan(row, read) for row, read in zip(standing, reads, strict=True) if read]
 
 
 def plan(book: Book, entry_id: str) -> dict[str, Any] | None:
     """Return one plan, or None where the book has no such plan."""
     row = log.get(book, entry_id)
-    return _plan(book, row) if row and row["kind"] == "vat_plan" else None
+    read = row_reader.read_as_folded(book, row) if row and row["kind"] == "vat_plan" else None
+    return _plan(row, read) if row and read else None
 
 
-def _plan(book: Book, row: Mapping[str, Any]) -> dict[str, Any] | None:
-    read = row_reader.read_as_folded(book, row)
-    if read is None:
-        return None
+def _plan(row: Mapping[str, Any], read: Read) -> dict[str, Any]:
     return {**row, "values": dict(read.values), "draws": read_draws(str(read.values.get("draws") or ""))[0]}
 
 
@@ -43,14 +46,17 @@ def so_far(book: Book, planned: Mapping[str, Any]) -> list[dict[str, Any]]:
     tank = f"v:{planned['mark']}"
     wanted = [*planned["draws"].items(), ("", float(planned["values"].get("water") or 0.0))]
     sources = [f"v:{mark}" if mark else "out:water" for mark, _ in wanted]
+    moved: dict[str, list[dict[str, Any]]] = {source: [] for source in sources}
+    for row in book.query(_MOVED, {"sources": json.dumps(sources), "target": tank, "after": after}):
+        moved[row["source"]].append(row)
     return [
-        _line(mark, kg, book.query(_MOVED, {"source": source, "target": tank, "after": after}))
-        for (mark, kg), source in zip(wanted, sources, strict=True)
+        _line(mark, kg, moved[source][:FLOWS_MOST]) for (mark, kg), source in zip(wanted, sources, strict=True)
     ]
 
 
 _MOVED = (
-    "SELECT entry, mass_g FROM flows WHERE source = :source AND target = :target AND at > :after ORDER BY at LIMIT 100"
+    "SELECT source, entry, mass_g FROM flows WHERE source IN (SELECT value FROM json_each(:sources)) "
+    "AND target = :target AND at > :after ORDER BY at"
 )
 
 

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import json
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
 from webapp.book.checks.cask_fill import soak_kg
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.book.vats.sum import Source
 from webapp.kinds.key import vessel_key
-from webapp.kinds.state import EMPTY_VESSEL
+from webapp.kinds.state import EMPTY_VESSEL, Vessel
 
 LISTED_MOST = 200
 DAYS_A_YEAR = 365.25
@@ -37,18 +38,22 @@ def sources(book: Book, now: datetime, *, what: str = "", soak_200_kg: float = 0
     `soak_200_kg` is what the wood of a 200 L cask keeps; other casks by their surface. A cask goes whole.
     """
     rows = book.query(_STANDING, {"what": what, "most": LISTED_MOST})
-    return [source for row in rows if (source := _source(book, row, now, soak_200_kg))]
+    states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
+    last_in = _last_in(book, [held["fill"] for state in states.values() if state and (held := state["holds"])])
+    known = ((row, states.get(vessel_key(row["mark"])) or EMPTY_VESSEL) for row in rows)
+    return [source for row, state in known if (source := _source(row, state, last_in, now, soak_200_kg))]
 
 
-def _source(book: Book, row: Mapping[str, Any], now: datetime, soak_200_kg: float) -> Source | None:
-    state = load_newest(book, vessel_key(row["mark"])) or EMPTY_VESSEL
+def _source(
+    row: Mapping[str, Any], state: Vessel, last_in: Mapping[str, str], now: datetime, soak_200_kg: float
+) -> Source | None:
     held = state["holds"]
     if not held or held["mash"] or not held["mass_kg"] or not held["strength_pct"]:
         return None
     is_cask = row["sort"] == "cask"
     since, is_least = held.get("aged_since"), False
     if not since and is_cask:
-        since, is_least = _last_in(book, held["fill"]), True
+        since, is_least = last_in.get(held["fill"]), True
     years = max((now - datetime.fromisoformat(since)).days, 0) / DAYS_A_YEAR if since else None
     return Source(
         mark=row["mark"], name=row["name"], mass_kg=held["mass_kg"], strength_pct=held["strength_pct"],
@@ -58,14 +63,15 @@ def _source(book: Book, row: Mapping[str, Any], now: datetime, soak_200_kg: floa
     )
 
 
-def _last_in(book: Book, fill: str) -> str | None:
-    """Return the time at which spirit last went into a fill.
+def _last_in(book: Book, fills: Sequence[str]) -> dict[str, str]:
+    """Return by fill the time at which spirit last went into it.
 
     In a cask, the youngest part is in wood at least since then.
     """
-    row = book.one(
-        "SELECT max(at) AS at FROM flows WHERE target_fill = ? AND source_fill <> target_fill "
-        "AND source NOT IN ('out:gauge_difference', 'out:evaporation', 'out:not_accounted')",
-        (fill,),
+    rows = book.query(
+        "SELECT target_fill AS fill, max(at) AS at FROM flows WHERE target_fill IN (SELECT value FROM json_each(?)) "
+        "AND target_fill <> '' AND source_fill <> target_fill "
+        "AND source NOT IN ('out:gauge_difference', 'out:evaporation', 'out:not_accounted') GROUP BY target_fill",
+        (json.dumps(list(fills)),),
     )
-    return row["at"] if row else None
+    return {row["fill"]: row["at"] for row in rows}

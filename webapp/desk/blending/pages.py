@@ -38,9 +38,9 @@ def blending_page() -> Any:
 @needs("floor")
 def vat_page() -> Any:
     """Show the spirits for a vat, the wish for it, and the vat that meets the wish best."""
-    form = VatForm.of_request(registry.site(current.book))
+    form = VatForm.of_request(current.site)
     found = _sources(form)
-    asked = {one.mark: _open_queries(one.mark) for one in found}
+    asked = queries.counts_by_mark(current.book, (one.mark for one in found))
     picked = form.picked([one for one in found if not asked[one.mark]])
     vat, why = None, ""
     if "solve" in request.args and form.validate():
@@ -58,11 +58,6 @@ def vat_page() -> Any:
         asked=asked,
         notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION),
     )
-
-
-def _open_queries(mark: str) -> int:
-    """Return the number of open queries about a vessel: with any, its figures may not stand."""
-    return sum(query["weight"] != "note" for query in queries.for_card(current.book, mark))
 
 
 def _years_of(source: Source) -> str:
@@ -91,14 +86,14 @@ def _notes(form: VatForm, vat: Vat | None) -> list[str]:
     if not what:
         return []
     wanted = ("bottled", "aged", "aged_small", "coloured")
-    return [sentence(says(row)) for row in limits_of(what, registry.site(current.book)) if row["limit"] in wanted]
+    return [sentence(says(row)) for row in limits_of(what, current.site) if row["limit"] in wanted]
 
 
 @bp.post("/blending/plan")
 @needs("distiller")
 def vat_keep() -> Any:
     """Keep a vat as worked out: an entry about its tank, with who planned it."""
-    form = VatForm.of_request(registry.site(current.book))
+    form = VatForm.of_request(current.site)
     tank, name = request.form.get("tank", ""), request.form.get("name", "").strip()[:80]
     draws, odd = read_draws(request.form.get("draws", "")[:4000])
     sources = {one.mark: one for one in _sources(form)}

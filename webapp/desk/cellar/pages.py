@@ -48,7 +48,8 @@ def ferments_page() -> Any:
 def ferment_page(fill: str) -> Any:
     """Show one ferment: its curve and what is expected, its readings, and the counts of its alcohol side by side."""
     found = ferments.ferment(current.book, fill)
-    if found is None or not any(row["mark"] == found["mark"] for row in registry.vessels(current.book, "fermenter")):
+    vessel = registry.vessel(current.book, found["mark"]) if found else None
+    if found is None or vessel is None or vessel["sort"] != "fermenter":
         abort(404, "The book has no such ferment. Look for it in the list of ferments.")
     points = [[_seconds(line["at"]), line["gravity"]] for line in found["readings"]]
     temps = [[_seconds(line["at"]), line["temp_c"]] for line in found["readings"] if line["temp_c"] is not None]
@@ -109,6 +110,8 @@ def _charts(cask: Cask) -> list[dict[str, Any]]:
     for name, key, title, unit in (("pure alcohol", "lpa", "Pure alcohol", "L"),
                                    ("strength", "strength_pct", "Strength", "% vol")):
         points = [[one["at_s"], one[key]] for one in cask.gauges]
+        if not points:
+            continue
         chart: dict[str, Any] = {"title": title, "yLabel": unit, "yDecimals": 1, "xIsTime": True, "height": 200,
                                  "series": [{"label": name, "points": points}]}
         ahead = [(years, cask.at(datetime.fromtimestamp(points[-1][0] + years * YEAR_S, UTC))) for years in (1, 2)]
@@ -127,7 +130,7 @@ def _charts(cask: Cask) -> list[dict[str, Any]]:
 @needs("floor")
 def map_page() -> Any:
     """Show the warehouse as its places, with what a stock count found elsewhere."""
-    site = registry.site(current.book)
+    site = current.site
     names = {area["id"]: area["name"] for area in site.get("areas") or [] if isinstance(area, dict)}
     asked = [query for query in queries.open_queries(current.book) if query["code"] in PLACE_CODES]
     found = areas_of(casks.casks(current.book), names, {query["mark"] for query in asked})

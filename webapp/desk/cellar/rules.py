@@ -79,13 +79,13 @@ def set_ready_rule() -> Any:
     form = RuleForm(request.form)
     if not form.validate():
         return _ready(form), 422
-    _keep_rule(_rules(registry.site(current.book)), form)
+    _keep_rule(_rules(current.site), form)
     flash("Kept.", "entered")
     return redirect(url_for("desk.ready_page"))
 
 
 def _ready(form: RuleForm) -> str:
-    rules = _rules(registry.site(current.book))
+    rules = _rules(current.site)
     now = datetime.now(UTC)
     judged = [(cask, _lacks(cask, rules, now)) for cask in casks.casks(current.book) if cask.holds]
     ready = [cask for cask, lacks in judged if lacks == []]
@@ -128,7 +128,7 @@ def _keep_rule(rules: list[dict[str, Any]], form: RuleForm) -> None:
 @needs("distiller")
 def cellar_house_page() -> Any:
     """Set what is due how often, and the house's words and scores of tasting."""
-    site = registry.site(current.book)
+    site = current.site
     due = site.get("due") or {}
     tasting = site.get("tasting") or {}
     shown = {name: f"{due.get(name, default):g}" for name, _, _, default in DUE}

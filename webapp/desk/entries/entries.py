@@ -20,7 +20,7 @@ from webapp.book.lineage import lineage
 from webapp.book.record import log
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.forms import AnswerForm
-from webapp.desk.shown import fields_of, figures_of, line
+from webapp.desk.shown import fields_of, figures_of, line, lines
 from webapp.kinds import as_data, as_form
 
 PAGE = 100
@@ -47,11 +47,10 @@ def entries_page() -> Any:
     before = min(request.args.get("before", 0, type=int), BOOK_NO_MOST) or None
     rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
     more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
-    lines = [line(current.book, row) for row in rows[:PAGE]]
     states = queries.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
     return render_template(
         "desk/entries/entries.html",
-        lines=lines,
+        lines=lines(current.book, rows[:PAGE]),
         states=states,
         wanted=wanted,
         more=more,
@@ -91,7 +90,7 @@ def _story(entry_id: str) -> list[dict[str, Any]]:
     """Return the chain of amendments and answers an entry belongs to, oldest first; empty where it stands alone."""
     family = log.family(current.book, entry_id)
     rows = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
-    return [line(current.book, row) for row in rows] if len(rows) > 1 else []
+    return lines(current.book, rows) if len(rows) > 1 else []
 
 
 @bp.route("/entries/<entry_id>/amend", methods=["GET", "POST"])
@@ -169,14 +168,14 @@ def _enter(row: dict[str, Any], body: dict[str, Any], form: Any, reason: str) ->
 def entries_json() -> Response:
     """Send the filtered entries as JSON lines: each as handed in, with what the book added."""
 
-    def lines() -> Iterator[str]:
+    def json_lines() -> Iterator[str]:
         for row in log.walk(current_book, **wanted):
             kept = {name: row[name] for name in ("book_no", "received_at", "skew_s", "digest", "via")}
             yield json.dumps({**row["entry"], "book": kept}, ensure_ascii=False) + "\n"
 
     current_book, wanted = current.book, _filters()
     name = f"cellarslate-entries-{datetime.now(UTC):%Y-%m-%d}.jsonl"
-    return Response(lines(), mimetype="application/jsonl", headers=_attached(name))
+    return Response(json_lines(), mimetype="application/jsonl", headers=_attached(name))
 
 
 @bp.get("/entries.csv")
@@ -188,19 +187,19 @@ def entries_csv() -> Response:
     if kind is None:
         abort(400, "Pick one kind first: each has its own columns.")
 
-    def lines() -> Iterator[str]:
+    def csv_lines() -> Iterator[str]:
         # The byte order mark makes office programs read it as UTF-8.
         yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
-        for row in log.walk(book, **wanted):
-            read = row_reader.read_as_folded(book, row)
-            assert read
-            asked = queries.queries_by_entry(book, [row["id"]]).get(row["id"], [])
-            meta = {**row, "queries": " ".join(query["code"] for query in asked)}
-            yield _csv_line(as_data.csv_row(kind, read, meta))
+        for rows in log.pages(book, **wanted):
+            asked = queries.queries_by_entry(book, [row["id"] for row in rows])
+            for row, read in zip(rows, row_reader.read_all_as_folded(book, rows), strict=True):
+                assert read
+                codes = [query["code"] for query in asked.get(row["id"], [])]
+                yield _csv_line(as_data.csv_row(kind, read, {**row, "queries": " ".join(codes)}))
 
     book = current.book
     name = f"cellarslate-{kind.name}-{datetime.now(UTC):%Y-%m-%d}.csv"
-    return Response(lines(), mimetype="text/csv", headers=_attached(name))
+    return Response(csv_lines(), mimetype="text/csv", headers=_attached(name))
 
 
 def _csv_line(cells: list[str]) -> str:

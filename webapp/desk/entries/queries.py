@@ -14,7 +14,7 @@ from webapp.book.periods import notices
 from webapp.book.record import log
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import AnswerForm
-from webapp.desk.shown import line
+from webapp.desk.shown import lines
 
 SHOWN_MOST = 200
 
@@ -28,13 +28,12 @@ def queries_page() -> Any:
     found = queries.open_queries(current.book, weight=weight, mark=mark, limit=SHOWN_MOST)
     if weight is None:
         found = [query for query in found if query["weight"] != "note"]
-    rows = {query["entry"]: log.get(current.book, query["entry"]) for query in found}
-    lines = {entry: line(current.book, row) for entry, row in rows.items() if row}
+    rows = list(log.get_all(current.book, (query["entry"] for query in found)).values())
     return render_template(
         "desk/entries/queries.html",
         found=found,
         groups=by_entry(found),
-        lines=lines,
+        lines={row["id"]: row for row in lines(current.book, rows)},
         counts=queries.counts(current.book),
         weight=weight,
         mark=mark,

@@ -11,7 +11,6 @@ from flask import abort, render_template, request
 from webapp.access import current, needs
 from webapp.book.checks.product_limits import CAUTION, bottled_at_least, says
 from webapp.book.goods import bottlings
-from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain
@@ -44,7 +43,7 @@ def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any]
     strength, volume = gauge["figures"].get("true_strength"), gauge["figures"].get("volume_20")
     if strength is None or not 1 <= strength <= 97.2:
         return None
-    least = bottled_at_least(batch["what"], registry.site(current.book))
+    least = bottled_at_least(batch["what"], current.site)
     size_l = batch["limits"]["size_l"]
     try:
         bottles = bottles_of(volume, size_l * 1000.0) if volume is not None and size_l else None

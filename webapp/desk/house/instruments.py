@@ -11,7 +11,7 @@ from webapp.access import current, needs
 from webapp.book.before.corrections import table_words
 from webapp.book.house import instruments, registry
 from webapp.desk.blueprint import bp, local_time
-from webapp.desk.shown import line
+from webapp.desk.shown import lines
 
 
 def _today() -> str:
@@ -23,7 +23,7 @@ def _today() -> str:
 def instruments_page() -> Any:
     """List every instrument with its standing."""
     today = _today()
-    found = [instruments.record(current.book, row["id"], today) for row in registry.instruments(current.book)]
+    found = instruments.records(current.book, registry.instruments(current.book), today)
     return render_template("desk/house/instruments.html", found=found, BADGES=BADGES)
 
 
@@ -37,7 +37,7 @@ def instrument_page(instrument_id: str) -> Any:
     failed = record.failed.entry if record.failed else ""
     rows, n = instruments.in_doubt(current.book, instrument_id, failed)
     return render_template(
-        "desk/house/instrument.html", record=record, doubtful=[line(current.book, row) for row in rows], n=n,
+        "desk/house/instrument.html", record=record, doubtful=lines(current.book, rows), n=n,
         BADGES=BADGES, table_words=table_words,
     )
 

@@ -42,7 +42,7 @@ def set_house() -> Any:
         "name": form.name.data,
         "units": form.units.data,
         "decimal_mark": form.decimal_mark.data,
-        "accounts": form.accounts.data or accounts_of(registry.site(current.book)),
+        "accounts": form.accounts.data or accounts_of(current.site),
         "height_m": figure(form.height_m) or 0.0,
         "time_zone": form.time_zone.data or "",
         "season_month": int(form.season_month.data or FIRST_MONTH),
@@ -53,7 +53,7 @@ def set_house() -> Any:
 
 
 def _site_form() -> SiteForm:
-    site = registry.site(current.book)
+    site = current.site
     height = site.get("height_m")
     month = str(site.get("season_month") or FIRST_MONTH)
     shown = {"season_month": month, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"}

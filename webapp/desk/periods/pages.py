@@ -11,7 +11,6 @@ from typing import Any
 from flask import Response, abort, flash, redirect, render_template, request, url_for
 
 from webapp.access import current, needs
-from webapp.book.house import registry
 from webapp.book.periods import closes, periods
 from webapp.book.periods.warnings import warnings
 from webapp.book.periods.words import CAUTION
@@ -104,7 +103,7 @@ def period_csv(name: str) -> Response:
 def period_json(name: str) -> Response:
     """Send a period as JSON, with exact microlitres, notices and closes."""
     period = _period(name)
-    whole = as_json(period, registry.site(current.book), warnings(current.book, period))
+    whole = as_json(period, current.site, warnings(current.book, period))
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
 
@@ -116,7 +115,7 @@ def period_pdf(name: str) -> Response:
     from webapp.desk.periods.paper import paper
 
     period, now = _period(name), datetime.now(UTC)
-    house = registry.site(current.book).get("name") or "Cellarslate"
+    house = current.site.get("name") or "Cellarslate"
     made = paper(period, house, local_time(now.isoformat(timespec="seconds")), warnings(current.book, period))
     return Response(made, mimetype="application/pdf", headers=_attached(f"{name}.pdf", "inline"))
 

@@ -9,7 +9,6 @@ from flask import abort, render_template, request
 
 from webapp.access import current, needs
 from webapp.book.cellar.years import by_kind_and_year
-from webapp.book.house import registry
 from webapp.book.periods import season
 from webapp.book.periods.periods import litres, proof_gallons
 from webapp.book.record import months
@@ -22,7 +21,7 @@ from webapp.desk.blueprint import bp
 def casks_by_year_page() -> Any:
     """Count casks by kind and year filled, now or at the end of a month."""
     month, until = request.args.get("month", "").strip(), ""
-    zone = str(registry.site(current.book).get("time_zone") or "UTC")
+    zone = str(current.site.get("time_zone") or "UTC")
     if month:
         try:
             until = months.begins(months.next_month(months.months_of(month)[-1]), zone)

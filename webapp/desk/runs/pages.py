@@ -80,7 +80,8 @@ def best_run(run_id: str) -> Any:
 def runs_beside() -> Any:
     """Show chosen runs side by side: figures, cuts, and their curves over pure alcohol."""
     ids = list(dict.fromkeys(request.args.getlist("run")))[:BESIDE_MOST]
-    found = [run for run_id in ids if (run := runs.run(current.book, run_id))]
+    known = runs.runs_by_id(current.book, ids)
+    found = [known[run_id] for run_id in ids if run_id in known]
     lines = [
         {"run": run, "balance": balance_of(current.book, run), "yielded": yields.of_run(current.book, run),
          "hearts": next((part for part in run["fractions"] if part["fraction"] == "hearts"), None),

@@ -14,7 +14,7 @@ from webapp.book.house import registry
 from webapp.book.record import log
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import VesselForm, figure
-from webapp.desk.shown import line
+from webapp.desk.shown import lines
 from webapp.kinds.rows import VesselRow
 from webapp.trade.marks import BadMark, make_mark, parse_mark
 
@@ -31,7 +31,7 @@ def vessels_page() -> Any:
     text = request.args.get("q", "").strip()
     start = min(max(request.args.get("start", 0, type=int), 0), START_MOST)
     rows = registry.find_vessels(current.book, sort=sort, text=text, limit=PAGE + 1, offset=start)
-    held = {row["mark"]: states.holds(current.book, row["mark"]) for row in rows[:PAGE]}
+    held = states.holds_of(current.book, (row["mark"] for row in rows[:PAGE]))
     return render_template(
         "desk/vessels/vessels.html",
         rows=rows[:PAGE],
@@ -51,7 +51,7 @@ def vessel_page(mark: str) -> Any:
     row = _known(mark)
     card = cards.card(current.book, row["mark"], with_retired=True)
     assert card
-    history = [line(current.book, entry) for entry in log.find(current.book, mark=row["mark"], limit=HISTORY)]
+    history = lines(current.book, log.find(current.book, mark=row["mark"], limit=HISTORY))
     return render_template(
         "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card.get("curves", {}))
     )
