@@ -14,6 +14,7 @@ from webapp.book.before.limits import end_gravity, is_grain
 from webapp.book.before.reading_context import JUICE_SHARE_PCT
 from webapp.book.fold.row_reader import read_all_as_folded, read_as_folded
 from webapp.book.fold.states import load_newest_of
+from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.key import fill_key, vessel_key
@@ -85,10 +86,12 @@ def _ferment(
 def _readings(book: Book, fills: Sequence[Mapping[str, Any]]) -> dict[str, list[dict[str, Any]]]:
     """Return by fill its readings with a gravity, oldest first: at, gravity, temp_c, person, entry."""
     rows = book.query(
-        "SELECT e.*, f.root AS root, f.order_key AS order_key, l.id AS fill FROM json_each(?) w "
-        "CROSS JOIN fills l ON l.id = w.value CROSS JOIN folded f ON f.mark = l.mark AND f.order_key >= l.since "
-        "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) || 'Z' <= l.ended_at) JOIN entries e ON e.id = f.entry "
-        "WHERE e.kind = 'ferment_reading' AND f.standing = 'entered' ORDER BY l.id, f.order_key",
+        "SELECT e.*, f.root AS root, f.order_key AS order_key, l.id AS fill FROM json_each(?) w "  # noqa: S608
+        "CROSS JOIN fills l ON l.id = w.value "
+        "CROSS JOIN touches t ON t.key = 'v:' || l.mark AND t.order_key >= l.since "
+        f"JOIN entries e ON e.id = substr(t.order_key, -36) {JOIN_FOLDED} "
+        "WHERE e.kind = 'ferment_reading' AND f.standing = 'entered' AND f.mark = l.mark "
+        "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) || 'Z' <= l.ended_at) ORDER BY l.id, f.order_key",
         (json.dumps([row["id"] for row in fills]),),
     )
     by_fill: dict[str, list[dict[str, Any]]] = {row["id"]: [] for row in fills}
