@@ -25,7 +25,7 @@ function lossLine(card, read, cards) {
   const { lpa, true_strength: strength } = read?.figures ?? {};
   const isTyped = typeof lpa === "number" && typeof strength === "number" && lpa > 0;
   const gauges = isTyped ? gaugesWith(card, Date.now() / 1000, lpa, strength) : gaugesOf(card);
-  const told = lossWords(judged(gauges, usual), usual);
+  const told = lossWords(judged(card, gauges, usual), usual);
   const known = gaugesOf(card);
   const last = known[known.length - 1];
   return html`<div class="band band--${told.weight === "ask" ? "ask" : "quiet"}" data-loss><p>${told.weight === "ask" ? badge("ask") : nothing}

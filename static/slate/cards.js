@@ -3,6 +3,7 @@
 import { ask } from "./ask.js";
 import { CARDS, META, getMeta, read, write } from "./db.js";
 import { useCorrections } from "../kinds/corrections.js";
+import { useSiteLimits } from "../kinds/limits.js";
 import { listen, tell } from "./news.js";
 import { all } from "./queue.js";
 
@@ -77,15 +78,22 @@ async function forget() {
   });
 }
 
+/** What is read with a card is put right, and held against limits, as the book will do it. */
+async function useHouse() {
+  const [own, house] = await Promise.all([instruments(), site()]);
+  useCorrections(own);
+  useSiteLimits(house);
+}
+
 /** @param {string} mark in stored form @returns {Promise<Card | undefined>} */
 export async function getCard(mark) {
-  useCorrections(await instruments()); // what is read with a card is put right as the book will do it
+  await useHouse();
   return read([CARDS], (tx) => tx.objectStore(CARDS).get(mark));
 }
 
 /** @returns {Promise<Card[]>} by mark */
 export async function allCards() {
-  useCorrections(await instruments());
+  await useHouse();
   return read([CARDS], (tx) => tx.objectStore(CARDS).getAll());
 }
 

@@ -53,10 +53,10 @@ function median(values) {
   return sorted.length % 2 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
 }
 
-/** @param {number[][]} groups from the widest to the narrowest @param {number} capacityL */
-export function usualOf(groups, capacityL) {
+/** @param {number[][]} groups from the widest to the narrowest @param {number} capacityL @param {number} [smallL] a cask is small below */
+export function usualOf(groups, capacityL, smallL = SMALL_L) {
   checkRange("Size", capacityL, 1e-3, 1e6, "L", "Put the cask's size into the book.");
-  let [middle, spread] = capacityL < SMALL_L ? [6.5, 2] : [3, 1.2];
+  let [middle, spread] = capacityL < smallL ? [6.5, 2] : [3, 1.2];
   for (const group of groups) {
     for (const rate of group) checkRange("Loss", rate, -1e6, 1e6, "% a year", "Check the gauges.");
     if (!group.length) continue;

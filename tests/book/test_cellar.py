@@ -9,6 +9,7 @@ import pytest
 from tests.book.conftest import C1, C2, F1, R1, R2, R3, S1, entry, send
 from webapp.book import cards
 from webapp.book.cellar import casks, ferments
+from webapp.book.house.check_limits import set_check_limit
 from webapp.book.record.store import Book
 from webapp.trade.alcoholometry import litres_from_mass
 
@@ -66,6 +67,25 @@ def test_a_leak_stands_out_among_casks_like_it(book: Book) -> None:
     ahead = found[C1].at(FILLED + timedelta(days=round(2 * 365.25)))
     assert ahead["lpa"]["low"] < ahead["lpa"]["at"] < lpa(155.5, 60.5)
     assert found[C1].at(FILLED) is None
+
+
+def test_the_houses_own_limits_decide_what_a_leak_is(book: Book) -> None:
+    hand(book, opened(C1, 160, 1), opened(C2, 160, 2), regauge(C1, 1, 200.5, 60.5, 3), regauge(C2, 1, 175.0, 60.6, 4))
+    set_check_limit(book, "vessel", C2, "loss_noise_pct", 40, by="MD")
+    found = {cask.row["mark"]: cask for cask in casks.casks(book)}
+    assert (found[C1].verdict, found[C2].verdict) == ("usual", "usual")  # its own scale is known to be poor
+    set_check_limit(book, "vessel", C2, "loss_noise_pct", None, by="MD")
+    set_check_limit(book, "site", "", "drift_pct", 0, by="MD")
+    set_check_limit(book, "product", "plum", "drift_pct_year", 0.1, by="MD")
+    assert {cask.verdict for cask in casks.casks(book) if cask.rates["last"]} <= {"slip", "other_cask"}
+
+
+def test_the_house_says_which_cask_is_small(book: Book) -> None:
+    hand(book, opened(C1, 160, 1), opened(C2, 160, 2))
+    large = next(one for one in casks.casks(book) if one.row["mark"] == C1).usual["middle"]
+    set_check_limit(book, "site", "", "small_l", 500, by="MD")
+    small = next(one for one in casks.casks(book) if one.row["mark"] == C1).usual["middle"]
+    assert (large, small) == (3.0, 6.5)  # the plain figures for either size, where no cask is like it
 
 
 def test_scores_go_with_the_fill(book: Book) -> None:

@@ -16,6 +16,7 @@ from playwright.sync_api import expect
 
 from tests.browser.floor_house import FERMENTER, HEADS, HEARTS, STILL, TAILS, Floor, far_floor, floor, near_floor
 from tests.browser.offline_world import wait_for
+from webapp.book.house.check_limits import set_check_limit
 from webapp.book.opening import open_book
 from webapp.book.still import runs
 
@@ -187,6 +188,30 @@ def test_a_warm_distillate_is_told_what_to_do_now(floor: Floor) -> None:
     page = open_sheet(floor)
     begin_reading(page, "70.0", "27")
     expect(page.locator(".look")).to_contain_text("More condenser water now, and the heat down")
+
+
+def test_limits_set_at_the_desk_hold_on_the_sheet_without_signal(near_floor: Floor) -> None:
+    """14 L dipped where 18 L flowed: 29 % apart. Each change at the desk comes with the next cards."""
+    def set_limits(flow_pct: float) -> None:
+        with open_book(near_floor.world.book_path) as book:
+            set_check_limit(book, "site", "", "flow_pct", flow_pct, by="MD")
+            set_check_limit(book, "vessel", STILL, "warm_c", 22.5, by="MD")
+            set_check_limit(book, "sort", "still", "warm_c", 30, by="MD")
+        wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+
+    set_limits(20)
+    near_floor.world.server.stop()
+    in_hearts(near_floor)
+    log(near_floor, "run_reading", 10, dip=14, flow=12)
+    page = open_sheet(near_floor)
+    expect(page.locator(".collected--apart")).to_contain_text("29 % less in the receiver, where 20 % may be")
+    begin_reading(page, "69.0", "23")
+    expect(page.locator(".look")).to_contain_text(re.compile(r"23[.,]0.°C, above 22[.,]5.°C"))
+    near_floor.world.server.start()
+    set_limits(30)
+    near_floor.world.server.stop()
+    page = open_sheet(near_floor)
+    expect(page.get_by_text("They agree.")).to_be_visible()
 
 
 def test_a_cut_pressed_late_keeps_both_times_and_the_reason(floor: Floor) -> None:

@@ -92,7 +92,7 @@ def _between(gauges: Sequence[Gauge]) -> dict[str, float]:
     }
 
 
-def usual_of(groups: Sequence[Sequence[float]], capacity_l: float) -> dict[str, Any]:
+def usual_of(groups: Sequence[Sequence[float]], capacity_l: float, small_l: float = SMALL_L) -> dict[str, Any]:
     """Return what casks like one usually are, from groups of them that narrow: small groups borrow from wider ones.
 
     Begin with plain figures for the size. In each group, from the widest to the narrowest, take the median and the
@@ -106,6 +106,8 @@ def usual_of(groups: Sequence[Sequence[float]], capacity_l: float) -> dict[str, 
         as well. [% a year], any; groups may be empty
     capacity_l : float
         Rated size of the cask. [L], above 0, up to 1e6
+    small_l : float
+        A cask is small below. [L], any
 
     Returns
     -------
@@ -124,7 +126,7 @@ def usual_of(groups: Sequence[Sequence[float]], capacity_l: float) -> dict[str, 
     weight n / (n + ratio of variances), the ratio taken as 4 (common practice, no source); robust middle and spread.
     """
     check_range("Size", float(capacity_l), 1e-3, 1e6, "L", "Put the cask's size into the book.")
-    middle, spread = PLAIN["small" if capacity_l < SMALL_L else "large"]
+    middle, spread = PLAIN["small" if capacity_l < small_l else "large"]
     for group in groups:
         for rate in group:
             check_range("Loss", float(rate), -1e6, 1e6, "% a year", "Check the gauges.")

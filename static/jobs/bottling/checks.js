@@ -1,6 +1,7 @@
 // @ts-check
 /** What the checks of a line come to, from the tank's card alone: the last, the average, the spread, when the next is due. Pure. */
-import { bottlesOf, euFillAllowedPct, meanOf, spreadOf, STRENGTH_ALLOWED_PCT, usFillAllowedPct } from "../../trade/bottling.js";
+import { heldLimit } from "../../kinds/limits.js";
+import { bottlesOf, euFillAllowedPct, meanOf, spreadOf, usFillAllowedPct } from "../../trade/bottling.js";
 
 export const EVERY_MIN = 30; // common practice, no source: every half hour or so
 const COUNT_USUAL = 5;
@@ -40,8 +41,11 @@ export function fillLimits(sizeL, isUs) {
   };
 }
 
-/** @param {number|null} labelPct @returns {{low: number, high: number}|null} */
-export const strengthLimits = (labelPct) => (labelPct ? { low: labelPct - STRENGTH_ALLOWED_PCT, high: labelPct + STRENGTH_ALLOWED_PCT } : null);
+/** @param {number|null} labelPct @param {any} card of the tank @returns {{low: number, high: number}|null} */
+export function strengthLimits(labelPct, card) {
+  const most = heldLimit("label_pct", card);
+  return labelPct ? { low: labelPct - most, high: labelPct + most } : null;
+}
 
 /** @param {number|null|undefined} volumeL @param {number|null} sizeL @returns {number|null} bottles that the tank fills */
 export const bottlesLeft = (volumeL, sizeL) => (volumeL && sizeL ? bottlesOf(volumeL, sizeL * 1000) : null);

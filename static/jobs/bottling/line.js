@@ -68,13 +68,13 @@ function showState() {
   const { sizeL, labelPct } = page;
   render(state({
     fill: spreadAbout(points("fill_found"), 100), strength: spreadAbout(points("strength_found"), labelPct ?? 0),
-    due: nextDue(points("fill_found"), Date.now()), fillLimits: fillLimits(sizeL, page.isUs), strengthLimits: strengthLimits(labelPct),
+    due: nextDue(points("fill_found"), Date.now()), fillLimits: fillLimits(sizeL, page.isUs), strengthLimits: strengthLimits(labelPct, page.card),
     bottles: bottlesLeft(page.card.holds.volume_l, sizeL), sizeL, labelPct,
   }), part("state"));
 }
 
 function showCharts() {
-  const [fill, strength] = [fillLimits(page.sizeL, page.isUs), strengthLimits(page.labelPct)];
+  const [fill, strength] = [fillLimits(page.sizeL, page.isUs), strengthLimits(page.labelPct, page.card)];
   const level = (/** @type {number|null|undefined} */ y, /** @type {string} */ label) => (y == null ? [] : [{ y, label }]);
   const curves = [
     { title: "Fill, % of the label", unit: "%", points: points("fill_found"), levels: [...level(100, "label"), ...level(fill?.low, "least"), ...level(fill?.high, "most")] },

@@ -21,7 +21,7 @@ export function showCellar(card, cards, place) {
 function cask(card, cards) {
   const gauges = gaugesOf(card);
   const usual = usualFor(card, cards);
-  const told = lossWords(judged(gauges, usual), usual);
+  const told = lossWords(judged(card, gauges, usual), usual);
   const score = card.cask.score != null ? html`<p class="quiet">Tasted ${formatDate(card.cask.tasted_at)}: ${formatNumber(card.cask.score, 1)} of 10.</p>` : nothing;
   return html`<div class="band band--${told.weight === "ask" ? "ask" : "quiet"}" data-loss><p>${told.weight === "ask" ? badge("ask") : nothing} ${told.figure ? html`<strong class="round__figure">${told.figure}</strong>` : nothing} ${told.words}</p></div>
     ${gauges.length > 1 ? html`<details class="more"><summary><strong>Gauges of this fill</strong> <span class="quiet">${gauges.length}</span></summary><ul class="list">${gauges.slice(-SHOWN).reverse().map((gauge) => html`<li class="list__item--short"><span class="list__mark">${formatDate(gauge.years * YEAR_MS)}</span><span class="list__what">${shownInUnits(gauge.lpa, "LPA", 1)}</span><span class="list__end">${shownInUnits(gauge.strength_pct, "pct_vol", 1)}</span></li>`)}</ul></details>` : nothing}${score}`;

@@ -1,11 +1,11 @@
 // @ts-check
 /** Casks and ferments as the cards on this phone tell of them: gauges, casks like one, the end of a ferment. */
+import { heldLimit } from "../../kinds/limits.js";
 import { forecastEnd } from "../../trade/ferment.js";
 import { judgeLoss, lossRates, usualOf } from "../../trade/maturing.js";
 
 const YEAR_S = 365.25 * 86_400;
 const DAY_S = 86_400;
-const SMALL_L = 100;
 
 /** @param {any} card @returns {import("../../trade/maturing.js").Gauge[]} oldest first */
 export const gaugesOf = (card) => (card.cask?.gauges ?? []).map((/** @type {number[]} */ [at, lpa, strength, drawn]) => (
@@ -31,7 +31,8 @@ export const areaOf = (place) => (place ?? "").split("-")[0];
 
 /** What casks like this one lose, from groups that narrow: like size, same size, same area too, same wood and use too. @param {any} card @param {any[]} cards */
 export function usualFor(card, cards) {
-  const isSmall = (/** @type {any} */ one) => (one.capacity_l ?? 200) < SMALL_L;
+  const smallL = heldLimit("small_l");
+  const isSmall = (/** @type {any} */ one) => (one.capacity_l ?? 200) < smallL;
   const told = cards.filter((one) => one.cask && one.mark !== card.mark)
     .map((one) => { const rates = ratesOf(gaugesOf(one)); return { one, rate: (rates.last ?? rates.fill)?.lpa_pct_year }; })
     .filter(({ rate }) => rate !== undefined);
@@ -39,15 +40,16 @@ export function usualFor(card, cards) {
   const same = sized.filter(({ one }) => one.cask.size === card.cask.size);
   const area = same.filter(({ one }) => areaOf(one.place) === areaOf(card.place));
   const wood = area.filter(({ one }) => one.cask.wood === card.cask.wood && one.cask.use === card.cask.use);
-  return usualOf([sized, same, area, wood].map((group) => group.map(({ rate }) => /** @type {number} */ (rate))), card.capacity_l ?? 200);
+  return usualOf([sized, same, area, wood].map((group) => group.map(({ rate }) => /** @type {number} */ (rate))), card.capacity_l ?? 200, smallL);
 }
 
-/** @param {import("../../trade/maturing.js").Gauge[]} gauges @param {{most: number}} usual @returns {{word: string, rate: number, years: number}|null} */
-export function judged(gauges, usual) {
+/** @param {any} card @param {import("../../trade/maturing.js").Gauge[]} gauges @param {{most: number}} usual @returns {{word: string, rate: number, years: number}|null} */
+export function judged(card, gauges, usual) {
   const rate = ratesOf(gauges).last;
   if (!rate) return null;
   const now = gauges[gauges.length - 1].strength_pct;
-  return { word: judgeLoss(rate.lpa_pct_year, rate.volume_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now), rate: rate.lpa_pct_year, years: rate.years };
+  const limits = { noisePct: heldLimit("loss_noise_pct", card), driftPct: heldLimit("drift_pct", card), driftPctYear: heldLimit("drift_pct_year", card) };
+  return { word: judgeLoss(rate.lpa_pct_year, rate.volume_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now, limits), rate: rate.lpa_pct_year, years: rate.years };
 }
 
 /** @type {Map<string, any>} a fit takes some milliseconds, and a page draws the same tanks again and again */

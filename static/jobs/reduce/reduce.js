@@ -128,7 +128,7 @@ function showTrim() {
   if (!place || !page.tank) return;
   const measured = figures.true_strength;
   const isMeasured = measured > 0 && target > 0;
-  render(isMeasured ? trimmed(trimOf(page.tank, target, measured, figures.volume_20 ?? null), measured, page.tank) : nothing, /** @type {HTMLElement} */ (place));
+  render(isMeasured ? trimmed(trimOf(page.tank, target, measured, figures.volume_20 ?? null), measured, page.tank, page.card) : nothing, /** @type {HTMLElement} */ (place));
 }
 
 function closePanel() {

@@ -5,13 +5,12 @@ import { formatDate, formatMinute, formatNumber } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
 import { figureBox, minuteBox, remarkBox, wordsBox } from "../../form/quickfields.js";
+import { heldLimit } from "../../kinds/limits.js";
 import { chip } from "../../shell/choices.js";
 import { inUnits, shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
 import { symbol } from "../../trade/units.js";
 
 const STEPS = [1, 2, 3, 4];
-const RIGHT_PCT = 0.1; // measured so near to its target is right: as the book asks
-const SHORT_SHARE = 0.01;
 
 /** @param {any} kind of the boxes @param {any} card @param {number} steps */
 export const boxes = (kind, card, steps) => html`<form class="form" data-plan novalidate aria-label="What it should be">
@@ -80,14 +79,14 @@ export function panel({ kind, card, what, target, waterRaw, onLeave }) {
     <div data-part="panel-look" aria-live="polite"></div><div data-part="panel-figures" class="sums" hidden></div></form>`;
 }
 
-/** @param {{offPct: number, trimKg: number|null, shortL: number|null}} trim @param {number} measuredPct @param {import("./tank.js").Tank} tank */
-export function trimmed(trim, measuredPct, tank) {
-  const isRight = Math.abs(trim.offPct) <= RIGHT_PCT;
+/** @param {{offPct: number, trimKg: number|null, shortL: number|null}} trim @param {number} measuredPct @param {import("./tank.js").Tank} tank @param {any} card of it */
+export function trimmed(trim, measuredPct, tank, card) {
+  const isRight = Math.abs(trim.offPct) <= heldLimit("reduce_pct", card);
   const off = `${formatNumber(Math.abs(trim.offPct), 1)} points`;
   const words = isRight ? "As wanted." : trim.trimKg === null ? `${off} too weak. Spirit has to go in; water cannot come out.`
     : `${off} too strong: ${shownInUnits(trim.trimKg, "kg", 1)} of water more.`;
   const { shortL } = trim;
-  const dip = shortL === null ? nothing : Math.abs(shortL) <= tank.volumeL * SHORT_SHARE ? html`<br>The dip agrees with the sum.`
+  const dip = shortL === null ? nothing : Math.abs(shortL) <= (tank.volumeL * heldLimit("dip_pct", card)) / 100 ? html`<br>The dip agrees with the sum.`
     : html`<br>The dip is ${shownInUnits(Math.abs(shortL), "L", 1)} ${shortL > 0 ? "under" : "over"} the sum: look at it again.`;
   return html`<p class="band ${isRight ? "band--note" : "band--ask"}"><strong>${shownInUnits(measuredPct, "pct_vol", 1)} true.</strong> ${words}${dip}</p>`;
 }

@@ -1,16 +1,15 @@
 // @ts-check
 /** The balance of a run in pure alcohol: what went in, what came out, what is not accounted for; in words and as two bars. */
+import { heldLimit } from "../../kinds/limits.js";
 import { shownInUnits } from "../../shell/inunits.js";
 import { html, nothing, svg } from "../../vendor/lit-html/lit-html.js";
 
-/** Stillage that nobody has read counts with a usual strength, and the words say so (the book's own default). */
-const STILLAGE_PCT = 0.2;
 const WIDE = 340;
 const NAMES = { heads: "heads", hearts: "hearts", tails: "tails", low_wines: "low wines", stillage: "stillage" };
 
 /**
  * @typedef {{name: string, part: string, lpa: number}} Part
- * @typedef {{charged: number, into: Part[], out: Part[], open: number, sharePct: number, isStillageRead: boolean}} Balance
+ * @typedef {{charged: number, into: Part[], out: Part[], open: number, sharePct: number, isStillageRead: boolean, stillagePct: number}} Balance
  */
 
 /** @param {any} run @returns {Balance|null} null until hearts or low wines are gauged */
@@ -26,23 +25,24 @@ export function balanceOf(run) {
     if (lpa > 0) out.push({ name, part, lpa });
   }
   const isStillageRead = run.fractions.some((/** @type {any} */ one) => one.fraction === "stillage");
+  const stillagePct = heldLimit("stillage_pct"); // what nobody has read counts with a usual strength, and the words say so
   if (!isStillageRead) {
     const over = run.fractions.reduce((/** @type {number} */ sum, /** @type {any} */ one) => sum + (one.volume_l ?? 0), 0);
-    out.push({ name: "stillage", part: "stillage", lpa: (Math.max((run.charge.volume_l ?? 0) - over, 0) * STILLAGE_PCT) / 100 });
+    out.push({ name: "stillage", part: "stillage", lpa: (Math.max((run.charge.volume_l ?? 0) - over, 0) * stillagePct) / 100 });
   }
   const came = out.reduce((sum, one) => sum + one.lpa, 0);
   const into = [{ name: "wash", part: "wash", lpa: charged - feints }, ...(feints > 0 ? [{ name: "feints", part: "feints", lpa: feints }] : [])];
-  return { charged, into, out, open: charged - came, sharePct: ((charged - came) / charged) * 100, isStillageRead };
+  return { charged, into, out, open: charged - came, sharePct: ((charged - came) / charged) * 100, isStillageRead, stillagePct };
 }
 
 const litres = (/** @type {number} */ value) => shownInUnits(value, "LPA", 2);
 
 /** @param {Balance} balance */
 export function balanceWords(balance) {
-  const { charged, open, sharePct, isStillageRead } = balance;
+  const { charged, open, sharePct, isStillageRead, stillagePct } = balance;
   const share = `${Math.abs(sharePct).toFixed(1)} %`;
   const rest = open >= 0 ? `${litres(open)} (${share}) not accounted for` : `${litres(-open)} (${share}) more than went in`;
-  return `In ${litres(charged)}, out ${litres(charged - open)}: ${rest}.${isStillageRead ? "" : ` Stillage was not read: taken as ${STILLAGE_PCT} %.`} Usual is 0.5 to 2 %.`;
+  return `In ${litres(charged)}, out ${litres(charged - open)}: ${rest}.${isStillageRead ? "" : ` Stillage was not read: taken as ${stillagePct} %.`} Usual is 0.5 to 2 %.`;
 }
 
 /** @param {Balance} balance */

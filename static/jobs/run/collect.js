@@ -1,5 +1,6 @@
 // @ts-check
 /** What has run off, from flow times minutes and from dips of the receivers; against each other, and in the receiver now open. */
+import { heldLimit } from "../../kinds/limits.js";
 import { densityFromMassFraction, densityFromStrength } from "../../trade/density.js";
 
 /**
@@ -7,11 +8,6 @@ import { densityFromMassFraction, densityFromStrength } from "../../trade/densit
  * @typedef {{at: number, minutes: number, strength: number|null, flow: number|null, vapour: number|null, temp: number|null, dip: number|null, remnant: number, receiver: string, plates: number|null, entry: string}} Line
  * @typedef {{zero: number, lines: Line[], points: Point[], by: "flow"|"dips"|""}} Stream
  */
-
-/** Flow and dip may differ by this before we ask [%]; common practice, no source. The site's own limit holds in the book. */
-export const APART_PCT = 7;
-/** Less than this is too little for a jug and a watch [L]. */
-export const LEAST_L = 5;
 
 /** @param {any} run @param {string} event @returns {any} the last such event */
 const eventOf = (run, event) => run.cuts.filter((/** @type {any} */ cut) => cut.event === event).at(-1);
@@ -118,18 +114,20 @@ function mixedStrength(lpa, kg) {
 
 /**
  * The last dip of the receiver now open against what has flowed into it (checks of the book: dip_flow).
- * @param {any} run @param {Stream} stream
- * @returns {{at: number, flowed: number, got: number, off: number, isApart: boolean}|null} [L, L, % of the dip]
+ * @param {any} run @param {Stream} stream @param {any} [card] of the still
+ * @returns {{at: number, flowed: number, got: number, off: number, most: number, isApart: boolean}|null} [L, L, % of the dip, %]
  */
-export function compared(run, stream) {
+export function compared(run, stream, card) {
   const dip = stream.lines.filter((line) => line.dip !== null && (!line.receiver || line.receiver === run.receiver)).at(-1);
   if (!dip || stream.by !== "flow") return null;
   const open = openReceiver(run, stream);
   if (!open || dip.at <= open.since) return null;
   const flowed = shareOf(stream, open.since, dip.at).litres;
   const got = Math.max(0, /** @type {number} */ (dip.dip) - dip.remnant);
-  const off = ((flowed - got) / Math.max(got, LEAST_L)) * 100;
-  return { at: dip.at, flowed, got, off, isApart: Math.max(flowed, got) >= LEAST_L && Math.abs(off) > APART_PCT };
+  // What differs by no more, and what is too little for a jug and a watch.
+  const [most, leastL] = [heldLimit("flow_pct", card, run), heldLimit("flow_least_l", card, run)];
+  const off = ((flowed - got) / Math.max(got, leastL)) * 100;
+  return { at: dip.at, flowed, got, off, most, isApart: Math.max(flowed, got) >= leastL && Math.abs(off) > most };
 }
 
 /** Straight between two, held beyond either end. @param {[number, number][]} known rising @param {number} at */

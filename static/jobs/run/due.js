@@ -1,9 +1,10 @@
 // @ts-check
 /** When the next cut is due, by the distiller's plan or as it was last time: the minute and the litres, or plainly too little to say. */
 import { eventOf, isStripping, nextStep, partNow, partWords } from "./state.js";
+import { heldLimit } from "../../kinds/limits.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { capital } from "../../shell/words.js";
-import { formatTime } from "../../ui/format.js";
+import { formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { collectedAt } from "./collect.js";
 
@@ -15,7 +16,6 @@ import { collectedAt } from "./collect.js";
 
 /** A cut is near when it is expected within so many minutes. */
 export const NEAR_MIN = 5;
-const JUG_SHARE = 0.07; // flow times minutes is good to this; common practice, no source
 
 /** @type {Promise<any>|undefined} */
 let forecast;
@@ -45,16 +45,16 @@ export function targetOf(run, plan, ghosts) {
 }
 
 /**
- * @param {any} run @param {import("./collect.js").Stream} stream @param {Target|null} target @param {any} prior of the still, or null @param {number} heightM
+ * @param {any} run @param {import("./collect.js").Stream} stream @param {Target|null} target @param {any} card of the still @param {number} heightM
  * @returns {Promise<Due|null>} null where there is no target
  */
-export async function dueOf(run, stream, target, prior, heightM) {
+export async function dueOf(run, stream, target, card, heightM) {
   if (!target) return null;
-  if (target.litres !== null) return byLitres(stream, target.litres);
+  if (target.litres !== null) return byLitres(stream, target.litres, heldLimit("flow_pct", card, run) / 100);
   forecast ??= import("../../trade/still/cutdue.js").catch(() => null);
   const module = await forecast;
   if (!module) return { state: "too_little", words: "The sums for it come to this phone the next time it reaches the book." };
-  const asked = askedOf(run, stream, heightM);
+  const [asked, prior] = [askedOf(run, stream, heightM), card?.still_prior ?? null];
   const key = JSON.stringify([asked, prior, target.pct]);
   if (key !== kept.key) kept = { key, due: module.forecastCut(asked, prior, target.pct) };
   return kept.due;
@@ -72,16 +72,16 @@ export function askedOf(run, stream, heightM) {
   };
 }
 
-/** Heads go by volume: at the flow as last read. @param {import("./collect.js").Stream} stream @param {number} litres @returns {Due} */
-function byLitres(stream, litres) {
+/** Heads go by volume: at the flow as last read. @param {import("./collect.js").Stream} stream @param {number} litres @param {number} jugShare flow times minutes is good to this @returns {Due} */
+function byLitres(stream, litres, jugShare) {
   const flow = stream.lines.map((line) => line.flow).filter((each) => each !== null).at(-1);
   const last = stream.points.at(-1);
   if (!flow || !last) return { state: "too_little", words: "Read the flow with jug and watch, and it says when." };
   if (last.litres >= litres) return { state: "past", words: `${shownInUnits(last.litres, "L", 1)} by flow times minutes.` };
   const minuteAt = (/** @type {number} */ share) => last.minutes + Math.max(0, (litres * share - last.litres) / flow) * 60;
   return {
-    state: "due", curve: [], minutes: { at: minuteAt(1), low: minuteAt(1 - JUG_SHARE), high: minuteAt(1 + JUG_SHARE) },
-    collected_l: { at: litres, low: litres * (1 - JUG_SHARE), high: litres * (1 + JUG_SHARE) },
+    state: "due", curve: [], minutes: { at: minuteAt(1), low: minuteAt(1 - jugShare), high: minuteAt(1 + jugShare) },
+    collected_l: { at: litres, low: litres * (1 - jugShare), high: litres * (1 + jugShare) },
   };
 }
 
@@ -124,9 +124,9 @@ export function collectedLines(run, stream, open, apart) {
     ${apart ? html`<p class=${apart.isApart ? "collected collected--apart" : "quiet"}>${apartWords(apart)}</p>` : nothing}`;
 }
 
-/** @param {{at: number, flowed: number, got: number, off: number, isApart: boolean}} apart */
+/** @param {{at: number, flowed: number, got: number, off: number, most: number, isApart: boolean}} apart */
 function apartWords(apart) {
   const both = `Dip of ${formatTime(apart.at)}: ${shownInUnits(apart.got, "L", 1)}; flow times minutes ${shownInUnits(apart.flowed, "L", 1)}`;
   if (!apart.isApart) return `${both}. They agree.`;
-  return `${both}: ${Math.abs(Math.round(apart.off))} % ${apart.off > 0 ? "less" : "more"} in the receiver, where 7 % may be. Is another receiver open, or was a cut logged late?`;
+  return `${both}: ${Math.abs(Math.round(apart.off))} % ${apart.off > 0 ? "less" : "more"} in the receiver, where ${formatNumber(apart.most, Number.isInteger(apart.most) ? 0 : 1)} % may be. Is another receiver open, or was a cut logged late?`;
 }

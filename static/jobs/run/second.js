@@ -1,5 +1,6 @@
 // @ts-check
 /** A second look at the still before it is logged: a strength that rises, one that the vapour speaks against, a warm distillate. */
+import { heldLimit } from "../../kinds/limits.js";
 import { likelySlips } from "../../kinds/slips.js";
 import { eventOf } from "./state.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
@@ -8,11 +9,8 @@ import { vapourTempC } from "../../trade/still.js";
 import { parseNumber, toCanonical } from "../../trade/units.js";
 import { formatTime } from "../../ui/format.js";
 
-/** Limits of the book's own checks (strength_slope, vapour_strength, distillate_warm); common practice, no source. */
-const SLOPE_PCT = 1;
+/** A suggested strength may lie so far below the last one; common practice, no source. */
 const BELOW_PCT = 15;
-const OFF_C = 2;
-const WARM_C = 25;
 
 /** @typedef {import("../../form/look.js").Problem} Problem */
 
@@ -22,26 +20,29 @@ const WARM_C = 25;
  */
 export function secondLook(run, card, heightM) {
   const offsetC = card?.still?.vapour_offset_c ?? 0;
-  return (read) => [...warm(read), ...(run ? risen(run, read) : []), ...against(read, heightM, offsetC)];
+  return (read) => [
+    ...warm(read, heldLimit("warm_c", card, run)), ...(run ? risen(run, read, heldLimit("slope_pct", card, run)) : []),
+    ...against(read, heightM, offsetC, heldLimit("vapour_off_c", card, run)),
+  ];
 }
 
-/** @param {any} read @returns {Problem[]} */
-function warm(read) {
+/** @param {any} read @param {number} warmC @returns {Problem[]} */
+function warm(read, warmC) {
   const temp = read.values.temp;
-  if (typeof temp !== "number" || temp <= WARM_C) return [];
+  if (typeof temp !== "number" || temp <= warmC) return [];
   return [{
     code: "distillate_warm", weight: "ask", field: "temp", suggestions: [],
-    words: `Spirit runs at ${shownInUnits(temp, "degC", 1)}, above ${shownInUnits(WARM_C, "degC", 0)}. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.`,
+    words: `Spirit runs at ${shownInUnits(temp, "degC", 1)}, above ${shownInUnits(warmC, "degC", Number.isInteger(warmC) ? 0 : 1)}. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.`,
   }];
 }
 
-/** After the heads cut it only falls, unless plates or water were changed. @param {any} run @param {any} read @returns {Problem[]} */
-function risen(run, read) {
+/** After the heads cut it only falls, unless plates or water were changed. @param {any} run @param {any} read @param {number} slopePct @returns {Problem[]} */
+function risen(run, read, slopePct) {
   const now = read.figures.true_strength;
   if (now == null || !eventOf(run, "heads_cut") || read.values.event === "heads_cut") return [];
   const last = run.readings.filter((/** @type {any} */ line) => line.true_strength != null).at(-1);
-  if (!last || now <= last.true_strength + SLOPE_PCT || wasChanged(run, read)) return [];
-  const fits = (/** @type {number} */ pct) => pct <= last.true_strength + SLOPE_PCT && pct >= last.true_strength - BELOW_PCT;
+  if (!last || now <= last.true_strength + slopePct || wasChanged(run, read)) return [];
+  const fits = (/** @type {number} */ pct) => pct <= last.true_strength + slopePct && pct >= last.true_strength - BELOW_PCT;
   return [{
     code: "strength_slope", weight: "ask", field: fieldOf(read), suggestions: strengthSlips(read, last.true_strength, fits),
     words: `True ${pctWords(now)} is above ${pctWords(last.true_strength)} of ${formatTime(last.at)}. After the heads cut it only falls, unless plates or water were changed.`,
@@ -56,17 +57,17 @@ function wasChanged(run, read) {
   });
 }
 
-/** @param {any} read @param {number} heightM @param {number} offsetC @returns {Problem[]} */
-function against(read, heightM, offsetC) {
+/** @param {any} read @param {number} heightM @param {number} offsetC @param {number} offC @returns {Problem[]} */
+function against(read, heightM, offsetC, offC) {
   const [now, vapour] = [read.figures.true_strength, read.values.vapour_temp];
   if (now == null || vapour == null) return [];
   const wanted = usualC(now, heightM, offsetC);
-  if (wanted === null || Math.abs(vapour - wanted) <= OFF_C) return [];
-  const agrees = (/** @type {number} */ pct) => Math.abs((usualC(pct, heightM, offsetC) ?? Infinity) - vapour) <= OFF_C;
+  if (wanted === null || Math.abs(vapour - wanted) <= offC) return [];
+  const agrees = (/** @type {number} */ pct) => Math.abs((usualC(pct, heightM, offsetC) ?? Infinity) - vapour) <= offC;
   const field = read.kind.fields.find((/** @type {any} */ one) => one.name === "vapour_temp");
   const given = read.entry.values.vapour_temp;
-  const own = likelySlips(field, parseNumber(given.raw), given.unit, [wanted - OFF_C, wanted + OFF_C], wanted)
-    .filter((slip) => Math.abs(slip.value - wanted) <= OFF_C).map((slip) => ({ ...slip, field: "vapour_temp" }));
+  const own = likelySlips(field, parseNumber(given.raw), given.unit, [wanted - offC, wanted + offC], wanted)
+    .filter((slip) => Math.abs(slip.value - wanted) <= offC).map((slip) => ({ ...slip, field: "vapour_temp" }));
   return [{
     code: "vapour_strength", weight: "ask", field: own.length ? "vapour_temp" : fieldOf(read), suggestions: own.length ? own : strengthSlips(read, null, agrees),
     words: `Vapour ${shownInUnits(vapour, "degC", 1)} and spirit of ${pctWords(now)} do not go together: about ${shownInUnits(wanted, "degC", 1)} is usual at that strength on this still. Look at both.`,

@@ -43,7 +43,7 @@ export async function dress(asked) {
   const { plan, best } = wishesFor(card, kept, run.what ?? "");
   const ghosts = ghostsFor(card, run, best);
   const target = targetOf(run, plan, ghosts);
-  const due = await dueOf(run, stream, target, card.still_prior ?? null, heightM);
+  const due = await dueOf(run, stream, target, card, heightM);
   const shown = { run, stream, ghosts, due, target, offsetC: card.still?.vapour_offset_c ?? 0, heightM };
   const wished = curveBy(wayNow(), shown);
   const [way, curve] = wished ? [wayNow(), wished] : [/** @type {Way} */ ("time"), curveBy("time", shown)]; // the button says what is drawn
@@ -53,7 +53,7 @@ export async function dress(asked) {
   if (isNear && !run.ended_at) ringFor(`${run.id}:${target?.step.event}:${target?.pct ?? target?.litres}`);
   return {
     curve,
-    now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
+    now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream, card)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
     below: run.ended_at ? nothing : planPart(plan, asked),
   };
 }

@@ -10,7 +10,7 @@ A range belongs to a field of a kind. Rows of the table `limits` replace it: ves
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from webapp.kinds.entry import Limits
@@ -105,9 +105,13 @@ def scopes_of(read: Read, view: View) -> Scopes:
     row, held, run = view.vessel(read.mark), view.state(read.mark)["holds"], view.run_on(read.mark)
     in_it = (held["what"], held["material"]) if held else ()
     said = (*in_it, run["what"] if run else None, read.text("what"))
-    products = dict.fromkeys(str(name).strip().lower() for name in said if name)
-    sort = row["sort"] if row else ""
-    return (("vessel", read.mark), *(("product", name) for name in products), ("sort", sort or ""))
+    return vessel_scopes(read.mark, row["sort"] if row else "", said)
+
+
+def vessel_scopes(mark: str, sort: str | None, products: Iterable[str | None]) -> Scopes:
+    """Return the scopes of a vessel that a limit may be set for, narrowest first: itself, what is in it, its sort."""
+    named = dict.fromkeys(str(name).strip().lower() for name in products if name)
+    return (("vessel", mark), *(("product", name) for name in named), ("sort", sort or ""))
 
 
 def end_gravity(material: str | None, what: str | None) -> float:
@@ -119,4 +123,5 @@ def end_gravity(material: str | None, what: str | None) -> float:
 __all__ = [
     "COMMON_PRACTICE", "END_GRAVITY", "LIMITS", "SITE_SCOPES", "HeldRange", "Limit", "Scopes", "declare",
     "end_gravity", "held_limit", "held_ranges", "is_grain", "limit", "range_scopes", "scopes_of", "site_limit",
+    "vessel_scopes",
 ]

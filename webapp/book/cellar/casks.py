@@ -12,7 +12,7 @@ from datetime import datetime
 from itertools import islice
 from typing import Any
 
-from webapp.book.checks import site_limit
+from webapp.book.before.limits import held_limit, site_limit, vessel_scopes
 from webapp.book.fold.registry_rows import load_site, with_flags
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
@@ -145,38 +145,43 @@ def _cask(row: VesselRow, state: Vessel) -> Cask:
 
 def compare(found: Sequence[Cask], site: SiteSettings | None = None) -> None:
     """Set what is usual of each cask, the drift where it lies, and what its loss looks like, from those like it."""
-    limits = {name: site_limit(name, site or {}) for name in ("loss_noise_pct", "drift_pct", "drift_pct_year")}
-    alike = Alike(found)
+    site = site or {}
+    small_l = site_limit("small_l", site)
+    alike = Alike(found, small_l)
     for cask in found:
         groups = [[one.loss or 0.0 for one in group] for group in alike.groups(cask)]
-        cask.usual = usual_of(groups, cask.row["capacity_l"] or 200.0)
+        cask.usual = usual_of(groups, cask.row["capacity_l"] or 200.0, small_l)
         near = (one for one in alike.near(cask) if one.rates["fill"])
         drifts = [one.rates["fill"]["strength_year"] for one in near]
         cask.drift_year = min(max(statistics.median(drifts), -5.0), 5.0) if len(drifts) > 2 else 0.0
         rate = cask.rates["last"]
         if rate:
             before = cask.gauges[-1]["strength_pct"] - rate["strength_year"] * rate["years"]
+            holds = cask.holds or {}
+            scopes = vessel_scopes(cask.row["mark"], cask.row["sort"], (holds.get("what"), holds.get("material")))
+            noise, drift, drift_year = (
+                held_limit(name, site, scopes)[0] for name in ("loss_noise_pct", "drift_pct", "drift_pct_year")
+            )
             cask.verdict = judge_loss(
                 rate["lpa_pct_year"], rate["volume_pct_year"], rate["years"], cask.usual["most"], before,
-                cask.gauges[-1]["strength_pct"],
-                noise_pct=limits["loss_noise_pct"], drift_pct=limits["drift_pct"],
-                drift_pct_year=limits["drift_pct_year"],
+                cask.gauges[-1]["strength_pct"], noise_pct=noise, drift_pct=drift, drift_pct_year=drift_year,
             )
 
 
 class Alike:
     """Casks with a loss rate, found by what they have in common."""
 
-    def __init__(self, casks: Iterable[Cask]) -> None:
+    def __init__(self, casks: Iterable[Cask], small_l: float = SMALL_L) -> None:
+        self._small_l = small_l
         self._by: dict[tuple[Any, ...], list[Cask]] = {}
         for cask in casks:
             if cask.loss is not None:
-                for key in (*_keys(cask), ("area", cask.area)):
+                for key in (*self._keys(cask), ("area", cask.area)):
                     self._by.setdefault(key, []).append(cask)
 
     def groups(self, cask: Cask) -> list[list[Cask]]:
         """Return casks like one in groups that narrow: like size, same size, same area too, same wood and use too."""
-        return [self._others(key, cask) for key in _keys(cask)]
+        return [self._others(key, cask) for key in self._keys(cask)]
 
     def near(self, cask: Cask) -> list[Cask]:
         """Return the others of the same area."""
@@ -185,11 +190,10 @@ class Alike:
     def _others(self, key: tuple[Any, ...], cask: Cask) -> list[Cask]:
         return list(islice((one for one in self._by.get(key, ()) if one is not cask), GROUP_MOST))
 
-
-def _keys(cask: Cask) -> tuple[tuple[Any, ...], ...]:
-    small = (cask.row["capacity_l"] or 200.0) < SMALL_L
-    same = (small, cask.row["size_class"])
-    return ((small,), same, (*same, cask.area), (*same, cask.area, cask.row["wood"], cask.row["use"]))
+    def _keys(self, cask: Cask) -> tuple[tuple[Any, ...], ...]:
+        small = (cask.row["capacity_l"] or 200.0) < self._small_l
+        same = (small, cask.row["size_class"])
+        return ((small,), same, (*same, cask.area), (*same, cask.area, cask.row["wood"], cask.row["use"]))
 
 
 def _is_new(row: Mapping[str, Any]) -> bool:

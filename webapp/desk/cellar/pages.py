@@ -11,6 +11,7 @@ from flask import abort, render_template, request
 from webapp.access import current, needs
 from webapp.book.cellar import casks, ferments
 from webapp.book.cellar.casks import YEAR_S, Cask
+from webapp.book.checks import site_limit
 from webapp.book.fold import queries
 from webapp.book.house import registry
 from webapp.desk.blueprint import bp
@@ -96,7 +97,7 @@ def cask_page(mark: str) -> Any:
         abort(404, f"The book knows no cask {mark[:16]}. Look for it in the list of casks.")
     day, wrong = _day(request.args.get("on", ""))
     forecast = cask.at(day) if day else None
-    groups = casks.Alike(everyone).groups(cask)
+    groups = casks.Alike(everyone, site_limit("small_l", registry.site(current.book))).groups(cask)
     alike = next((group for group in reversed(groups) if len(group) >= 3), groups[1])
     asked = queries.for_card(current.book, cask.row["mark"])
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
