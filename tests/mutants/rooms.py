@@ -37,6 +37,24 @@ _FOLDED = (
 )
 
 
+def _of_checks(names: str) -> tuple[str, ...]:
+    """Return a check's own tests first, then those of the other checks: a history brings up more than one."""
+    own = [f"tests/book/checks/test_{name}.py" for name in names.split()]
+    others = sorted(path.relative_to(TOP).as_posix() for path in (TOP / "tests/book/checks").glob("test_*.py"))
+    return (*own, *(one for one in others if one not in own and "never_fails" not in one))
+
+
+# What else is told of the checks: limits, their page, the messages, goods and answers in a whole book.
+_CHECKED = (
+    "tests/book/test_limits.py",
+    "tests/book/test_checks_page.py",
+    "tests/words/test_catalogue.py",
+    _FROZEN,
+    "tests/book/test_goods.py",
+    "tests/book/test_amend_and_answer.py",
+)
+
+
 def _trade(**tests_of: str) -> dict[str, tuple[str, ...]]:
     """Return the modules of the trade with their test files; "phone_..." is what the phone answered."""
     return {
@@ -113,18 +131,9 @@ ROOMS = {
         Room(
             "checks",
             {
-                f"webapp/book/checks/{module}.py": (
-                    *(
-                        f"tests/book/checks/test_{name}.py" if "/" not in name else f"tests/{name}.py"
-                        for name in names.split()
-                    ),
-                    "tests/book/test_limits.py",
-                    "tests/book/test_checks_page.py",
-                    "tests/words/test_catalogue.py",
-                    _FROZEN,
-                )
+                f"webapp/book/checks/{module}.py": (*_of_checks(names), *_CHECKED)
                 for module, names in {
-                    "__init__": "time moves book/test_hand_in book/test_amend_and_answer",
+                    "__init__": "time moves",
                     "blend": "blend",
                     "bottling": "bottling",
                     "cask": "cask",
@@ -132,7 +141,7 @@ ROOMS = {
                     "cask_loss": "cask",
                     "clock": "time",
                     "ferment": "ferment",
-                    "goods": "moves book/test_goods",
+                    "goods": "moves",
                     "harvest": "harvest",
                     "instrument": "instrument",
                     "moves": "moves",
@@ -147,7 +156,7 @@ ROOMS = {
                     "strength": "run cask bottling",
                     "twice": "time",
                     "vat": "blend",
-                    "vessel": "moves",
+                    "vessel": "moves run",
                 }.items()
             },
         ),
