@@ -141,7 +141,7 @@ ROOMS = {
                     "cask_loss": "cask",
                     "clock": "time",
                     "ferment": "ferment",
-                    "goods": "moves",
+                    "goods": "goods",
                     "harvest": "harvest",
                     "instrument": "instrument",
                     "moves": "moves",
@@ -158,6 +158,15 @@ ROOMS = {
                     "vat": "blend",
                     "vessel": "moves run",
                 }.items()
+            },
+        ),
+        Room(
+            "goods",
+            {
+                "webapp/book/goods/bottlings.py": ("tests/book/test_bottlings.py",),
+                "webapp/book/goods/goods.py": ("tests/book/test_bottlings.py", "tests/book/test_goods.py"),
+                "webapp/kinds/effects/bottle.py": ("tests/kinds/test_bottled_goods.py",),
+                "webapp/kinds/effects/goods.py": ("tests/kinds/test_bottled_goods.py",),
             },
         ),
         Room("tries", {"webapp/access/tries.py": ("tests/access/test_tries.py",)}),

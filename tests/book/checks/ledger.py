@@ -46,6 +46,7 @@ class Ledger:
     def __init__(self, **site: Any) -> None:
         self.site_values = {"height_m": 310, "units": "metric", **site}
         self.states: dict[str, Any] = {}
+        self.flows: list[tuple[str, str, str, float]] = []
         self.count = 0
 
     def vessel(self, mark: str) -> Mapping[str, Any] | None:
@@ -71,7 +72,10 @@ class Ledger:
         self, kind_name: str, vessel: str, at: str, *, person: str = "NS", typed_min: float = 0, skew_s: float = 0,
         device: str = "d-1", **values: str,
     ) -> list[Query]:
-        """Enter one reading; `at` is local time, values as "19.2", "66.6 degF" or "78.6 pct_glass AH-1"."""
+        """Enter one reading; `at` is local time, values as "19.2", "66.6 degF" or "78.6 pct_glass AH-1".
+
+        `flows` then are those of this entry: source, target, reason, pure alcohol [L].
+        """
         kind = webapp.kinds.get(kind_name)
         assert kind is not None
         self.count += 1
@@ -79,8 +83,9 @@ class Ledger:
         typed_at = read_at + timedelta(minutes=typed_min)
         given = {name: _given(kind.field(name), text) for name, text in values.items()}
         entry = {
-            "id": f"e{self.count}", "kind": kind_name, "mark": make_mark(vessel), "person": person, "device": device,
-            "seq": self.count, "read_at": read_at.isoformat(), "typed_at": typed_at.isoformat(), "values": given,
+            "id": f"e{self.count}", "kind": kind_name, "mark": make_mark(vessel) if vessel else "", "person": person,
+            "device": device, "seq": self.count, "read_at": read_at.isoformat(), "typed_at": typed_at.isoformat(),
+            "values": given,
         }
         read = read_entry(kind, entry, self._context(entry["mark"]))
         assert not [p for p in read.problems if p.weight == "refuse"], read.problems
@@ -100,14 +105,16 @@ class Ledger:
             check_said(each.message)
             assert each.weight in ("stop", "ask", "note") and each.field in {"", *entry, *NAMES}, each
         self.states.update(clock.device_state(read, view))
-        moves = kind.effect and not any(q.weight == "stop" for q in asked)
-        self.states.update(with_notes(kind.effect(read, view) if moves else NOTHING, read, view).states)
+        stopped = any(q.weight == "stop" for q in asked)
+        effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
+        self.flows = [(flow.source, flow.target, flow.reason, flow.lpa_ul / 1e6) for flow in effect.flows]
+        self.states.update(with_notes(effect, read, view).states)
         return asked
 
     def _context(self, mark: str) -> dict[str, Any]:
         held = (self.states.get(f"v:{mark}") or {}).get("holds") or {}
         figures = {name: held.get(name) for name in ("og", "volume_l", "strength_pct", "mass_kg", "lpa_l")}
-        return {**figures, "tare_kg": VESSELS[mark.split("-")[0]].get("tare_kg"), "last": {}, "limits": {}}
+        return {**figures, "tare_kg": VESSELS.get(mark.split("-")[0], {}).get("tare_kg"), "last": {}, "limits": {}}
 
 
 def only(asked: list[Query], code: str) -> Query:
