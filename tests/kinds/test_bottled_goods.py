@@ -270,6 +270,15 @@ def test_of_what_comes_in_no_more_can_be_missing_than_was_declared():
     assert (kept["on_hand"], kept["lpa_ul"]) == (0, 0)
 
 
+def test_cases_of_which_nobody_knows_how_many_they_hold_count_for_no_bottle():
+    book = Ledger()
+    given = {"consignor": "Northhill", "document": "D-7", "batch": "K2603", "spirit": "kirsch", "strength": "45",
+             "bottle_size": "0.5", "bottles": "60", "seals": "yes"}
+    book.enter("goods_receipt", "", f"{DAY} 09:00", **given)
+    out(book, cases="3", bottles="2")
+    assert state(book, "e1")["on_hand"] == 58
+
+
 def test_whole_cases_and_loose_bottles_are_counted_together():
     book = Ledger()
     come_in(book, cases="2", bottles="5", per_case="12", case_from="1", case_to="2")
