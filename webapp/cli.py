@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import click
 
@@ -17,6 +17,8 @@ from webapp.places import get_user_data_dir
 
 if TYPE_CHECKING:
     from flask import Flask
+
+    from webapp.book.house.devices import DeviceReport
 
 # Who stands beside a change that was made at the command line.
 BY_COMMAND_LINE = "command line"
@@ -37,7 +39,7 @@ _trust_port_option = click.option(
 class Commands(click.Group):
     """Commands whose foreseen errors end in one sentence and exit code 2."""
 
-    def invoke(self, ctx: click.Context) -> Any:
+    def invoke(self, ctx: click.Context) -> object:
         from webapp.book.record.errors import BookError
         from webapp.keeping.folder_lock import AlreadyServed
         from webapp.serving.server import CannotServe
@@ -208,13 +210,13 @@ def write_docs(is_check: bool) -> None:
 @main.command(name="write-pack")
 def write_pack() -> None:
     """Pack the phone's scripts and sheets anew; for a checkout of the source, with Node."""
-    from webapp.shipping import build
+    from webapp.shipping import build, built
 
     try:
         build.write_pack()
     except build.CannotBuild as error:
         raise Sentence(str(error)) from error
-    click.echo(f"Written: {build.built.FOLDER}")
+    click.echo(f"Written: {built.FOLDER}")
 
 
 def _make_folder(data_dir: Path) -> None:
@@ -251,7 +253,7 @@ def _load_demo(data_dir: Path) -> str:
         return demo.load(data_dir, progress, today=datetime.now(UTC).astimezone())
 
 
-def _write_phone(row: dict[str, Any]) -> tuple[str, ...]:
+def _write_phone(row: DeviceReport) -> tuple[str, ...]:
     gaps = [str(first) if first == last else f"{first} to {last}" for first, last in row["gaps"]]
     return (
         row["name"],

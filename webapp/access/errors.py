@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Mapping, Sequence
 
 from flask import Flask, Response, current_app, jsonify, render_template
 from werkzeug.exceptions import HTTPException
+from werkzeug.wrappers import Response as WerkzeugResponse
 
 from webapp.access.guard import is_api
 from webapp.book.record.errors import BookError
@@ -23,9 +24,9 @@ WORDS = {
 }
 
 
-def answer(status: int, words: str, problems: list[dict[str, Any]] | None = None) -> Response:
+def answer(status: int, words: str, problems: Sequence[Mapping[str, object]] = ()) -> Response:
     """Return an error in the API's one shape."""
-    body = {"marker": "cellarslate", "ok": False, "error": words, "problems": problems or [], "status": status}
+    body = {"marker": "cellarslate", "ok": False, "error": words, "problems": list(problems), "status": status}
     response = jsonify(body)
     response.status_code = status
     return response
@@ -34,20 +35,20 @@ def answer(status: int, words: str, problems: list[dict[str, Any]] | None = None
 def init_app(app: Flask, csrf_error: type[Exception]) -> None:
     """Register the handlers on this app."""
 
-    def on_http(error: HTTPException) -> Any:
+    def on_http(error: HTTPException) -> WerkzeugResponse:
         status = error.code or 500
         own = error.description if error.description and error.description != type(error).description else None
         words = own or WORDS.get(status) or WORDS[400 if status < 500 else 500]
         return shown(status, words, error)
 
-    def on_csrf(error: Exception) -> Any:
+    def on_csrf(error: Exception) -> WerkzeugResponse:
         words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
         return shown(400, words, None)
 
-    def on_book(error: BookError) -> Any:
+    def on_book(error: BookError) -> WerkzeugResponse:
         return shown(422, str(error), None)
 
-    def on_crash(error: Exception) -> Any:
+    def on_crash(error: Exception) -> WerkzeugResponse:
         current_app.logger.exception("unhandled", exc_info=error)
         return shown(500, WORDS[500], None)
 
@@ -58,9 +59,10 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         app.register_error_handler(Exception, on_crash)
 
 
-def shown(status: int, words: str, error: HTTPException | None) -> Any:
+def shown(status: int, words: str, error: HTTPException | None) -> WerkzeugResponse:
     """Return an error in the form that the caller can read: JSON under /api, a page elsewhere."""
     if error is not None and error.response is not None:
+        assert isinstance(error.response, WerkzeugResponse)  # as every view makes them
         return error.response
     said = answer(status, words) if is_api() else Response(render_template("access/error.html", words=words), status)
     if error is not None:

@@ -6,20 +6,24 @@ import secrets
 from collections.abc import Callable
 from datetime import UTC, datetime
 from functools import wraps
-from typing import Any
+from typing import ParamSpec
 from zoneinfo import ZoneInfo
 
 from flask import abort, current_app, g, redirect, request, session, url_for
+from flask.typing import ResponseReturnValue
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
 
 from webapp.book.house import devices, people, registry, sessions
+from webapp.book.house.devices import Device
+from webapp.book.house.people import Person
 from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
 
 COOKIE = "cellarslate_device"
 COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
+P = ParamSpec("P")
 SAFE = ("GET", "HEAD", "OPTIONS")
 RANK = {"floor": 0, "distiller": 1, "office": 2}
 
@@ -47,14 +51,16 @@ class _Current:
         return zone_named(str(self.site.get("time_zone") or ""))
 
     @property
-    def person(self) -> dict[str, Any] | None:
+    def person(self) -> Person | None:
         """The person signed in on this browser, or None."""
-        return g.get("person")
+        person: Person | None = g.get("person")
+        return person
 
     @property
-    def device(self) -> dict[str, Any] | None:
+    def device(self) -> Device | None:
         """The enrolled phone that asks, or None."""
-        return g.get("device")
+        device: Device | None = g.get("device")
+        return device
 
     def may(self, access: str) -> bool:
         """Say whether the signed-in person has this access or more."""
@@ -109,7 +115,7 @@ def _from_us() -> bool:
     return origin == request.host_url.rstrip("/")
 
 
-def sign_in(person: dict[str, Any]) -> None:
+def sign_in(person: Person) -> None:
     """Begin a fresh session for this person; whatever stood in the old one is gone."""
     session.clear()
     session.permanent = True
@@ -126,7 +132,7 @@ def sign_out() -> None:
     session.clear()
 
 
-def _person() -> dict[str, Any] | None:
+def _person() -> Person | None:
     code = session.get("person")
     if not code:
         return None
@@ -147,18 +153,18 @@ def device_cookie() -> str:
     return f"__Host-{COOKIE}" if current_app.config["TLS"] else COOKIE
 
 
-def _device() -> dict[str, Any] | None:
+def _device() -> Device | None:
     secret = request.cookies.get(device_cookie())
     return devices.by_secret(current.book, secret) if secret else None
 
 
-def needs(access: str) -> Callable[[Callable[..., Any]], Callable[..., Any]]:
+def needs(access: str) -> Callable[[Callable[P, ResponseReturnValue]], Callable[P, ResponseReturnValue]]:
     """Guard a view: a signed-in person with this access or more. `floor` also lets an enrolled phone in at the API."""
     assert access in RANK
 
-    def guard(view: Callable[..., Any]) -> Callable[..., Any]:
+    def guard(view: Callable[P, ResponseReturnValue]) -> Callable[P, ResponseReturnValue]:
         @wraps(view)
-        def guarded(*args: Any, **kwargs: Any) -> Any:
+        def guarded(*args: P.args, **kwargs: P.kwargs) -> ResponseReturnValue:
             if access == "floor" and current.device and is_api():
                 return view(*args, **kwargs)
             if current.person is None:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import hmac
-from typing import Any
 from urllib.parse import urlsplit
 
 from flask import (
     Blueprint,
+    Flask,
     Response,
     abort,
     current_app,
@@ -17,6 +17,7 @@ from flask import (
     request,
     url_for,
 )
+from flask.typing import ResponseReturnValue
 
 from webapp.access.forms import SetUpForm, SignInForm
 from webapp.access.guard import current
@@ -24,6 +25,7 @@ from webapp.access.guard import sign_in as begin_session
 from webapp.access.guard import sign_out as end_session
 from webapp.access.tries import Remembered, Tries
 from webapp.book.house import people, registry
+from webapp.book.house.people import Person
 from webapp.serving import phone_trust
 
 bp = Blueprint("access", __name__)
@@ -35,7 +37,7 @@ by_name = Tries(most=40, window_s=60)
 used_here = Remembered()
 
 
-def setup_code(app: Any) -> str | None:
+def setup_code(app: Flask) -> str | None:
     """Return the code that opens the set-up page, or None once there are people in the book."""
     book = app.extensions["book"]
     if people.people(book):
@@ -49,7 +51,7 @@ def setup_code(app: Any) -> str | None:
 
 
 @bp.route("/sign-in", methods=["GET", "POST"], endpoint="sign_in")
-def sign_in_page() -> Any:
+def sign_in_page() -> ResponseReturnValue:
     """Show the sign-in form; let in, or say what to do."""
     if setup_code(current_app):
         return redirect(url_for("access.set_up"))
@@ -65,7 +67,7 @@ def sign_in_page() -> Any:
     return render_template("access/sign_in.html", form=form), 200 if request.method == "GET" else 401
 
 
-def _tried(code: str, password: str) -> dict[str, Any] | None:
+def _tried(code: str, password: str) -> Person | None:
     address = request.remote_addr or "?"
     name = code.upper()
     here = f"{name}\n{address}"
@@ -104,14 +106,14 @@ def _inside(target: str | None) -> str | None:
 
 
 @bp.post("/sign-out")
-def sign_out() -> Any:
+def sign_out() -> ResponseReturnValue:
     """End the session. The slate on this phone stays as it is."""
     end_session()
     return redirect(url_for("access.sign_in"))
 
 
 @bp.route("/set-up", methods=["GET", "POST"])
-def set_up() -> Any:
+def set_up() -> ResponseReturnValue:
     """The first run: the house, and the first person, who may then do everything."""
     wanted = setup_code(current_app)
     if wanted is None:
@@ -131,7 +133,7 @@ def set_up() -> Any:
     return render_template("access/set_up.html", form=form), 200 if request.method == "GET" else 422
 
 
-def _first_person(form: SetUpForm) -> Any:
+def _first_person(form: SetUpForm) -> ResponseReturnValue:
     code = str(form.code.data).upper()
     registry.set_site(current.book, {"name": form.site.data, "units": form.units.data}, by=code)
     row = {"code": code, "name": form.name.data, "roles": ["master distiller"], "access": "office"}
@@ -144,7 +146,7 @@ def _first_person(form: SetUpForm) -> Any:
 
 
 @bp.get("/trust")
-def trust() -> Any:
+def trust() -> ResponseReturnValue:
     """Show the page that explains how a phone comes to trust this server's own certificate authority."""
     folder = current_app.config["DATA_DIR"]
     has_authority = phone_trust.ca_pem(folder) is not None

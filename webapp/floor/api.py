@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import Response, abort, current_app, jsonify, request
+from flask.typing import ResponseReturnValue
 from marshmallow import ValidationError
 from werkzeug.exceptions import TooManyRequests
 
@@ -39,7 +39,7 @@ def bad_body(error: BadBody) -> Response:
 
 @bp.post("/api/hand-in")
 @needs("floor")
-def hand_in() -> Any:
+def hand_in() -> ResponseReturnValue:
     """Take a batch of entries and answer for each one."""
     body = read_json(request)
     entries = body.get("entries") if isinstance(body, dict) else None
@@ -62,7 +62,7 @@ def hand_in() -> Any:
 
 @bp.get("/api/cards")
 @needs("floor")
-def cards_since() -> Any:
+def cards_since() -> ResponseReturnValue:
     """The cards that have changed since a cursor."""
     text = request.args.get("since", "0")
     if not (text.isascii() and text.isdecimal() and len(text) <= 16 and int(text) <= CURSOR_MOST):
@@ -75,7 +75,7 @@ def cards_since() -> Any:
 
 
 @bp.get("/api/session")
-def session() -> Any:
+def session() -> ResponseReturnValue:
     """Return the phone and the person who ask, and the version that they would get."""
     device, person = current.device, current.person
     return jsonify(
@@ -90,7 +90,7 @@ def session() -> Any:
 
 
 @bp.post("/api/enrol")
-def enrol() -> Any:
+def enrol() -> ResponseReturnValue:
     """Let a phone in by its one-time code; the answer sets the phone's cookie."""
     body = read_json(request)
     token, name = (body.get("token"), body.get("name", "")) if isinstance(body, dict) else (None, None)
@@ -103,12 +103,12 @@ def enrol() -> Any:
 
 
 @bp.get("/api/openapi.json")
-def describe() -> Any:
+def describe() -> ResponseReturnValue:
     """This API, described for machines."""
     return jsonify(as_openapi.spec())
 
 
-def let_in(token: str, name: str) -> tuple[dict[str, Any], str]:
+def let_in(token: str, name: str) -> tuple[devices.Device, str]:
     """Return the device made of a one-time code, and its secret; aborts with a sentence where the code is no good."""
     address = request.remote_addr or "?"
     if wait_s := enrol_tries.wait_s(address):
@@ -154,12 +154,12 @@ def _busy(error: BookError) -> Response:
     return response
 
 
-def _problems(error: ValidationError) -> list[dict[str, Any]]:
+def _problems(error: ValidationError) -> list[dict[str, str]]:
     messages = error.normalized_messages()
     return [{"field": str(name), "words": " ".join(map(str, _flat(words)))} for name, words in messages.items()]
 
 
-def _flat(words: Any) -> list[Any]:
+def _flat(words: object) -> list[object]:
     if isinstance(words, dict):
         return [one for part in words.values() for one in _flat(part)]
     return [one for part in words for one in _flat(part)] if isinstance(words, list) else [words]

@@ -4,17 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import datetime
-from typing import Any
+from typing import Any, TypedDict
 
 from webapp.access import current
 from webapp.book import cards, intake
 from webapp.book.house import registry
 from webapp.book.record.errors import BookError
-from webapp.kinds.as_form import entry_values
+from webapp.kinds.as_form import KindForm, entry_values
 from webapp.kinds.spec import Kind
 
 _SIGN_IN = "Sign in first, in another tab: then press the button again. What you typed stays here."
 _NO_TIME = "Read at: pick the day and the minute, or leave it empty for now."
+
+
+class Said(TypedDict):
+    """What must be put right, and at which box; an empty name for the form as a whole."""
+
+    field: str
+    words: str
 
 
 def all_cards() -> list[dict[str, Any]]:
@@ -42,7 +49,7 @@ def last_values(mark: str, kind: Kind) -> Mapping[str, Any]:
     return values
 
 
-def log(kind: Kind, mark: str, form: Any, now: datetime) -> list[dict[str, Any]]:
+def log(kind: Kind, mark: str, form: KindForm, now: datetime) -> list[Said]:
     """Hand the form's entry in; return what must be put right first, empty where it is in the book."""
     person = current.person
     if person is None:
@@ -67,11 +74,11 @@ def log(kind: Kind, mark: str, form: Any, now: datetime) -> list[dict[str, Any]]
     return problems
 
 
-def _problem(field: str, words: str) -> dict[str, Any]:
+def _problem(field: str, words: str) -> Said:
     return {"field": field, "words": words}
 
 
-def _show_at_fields(form: Any, problems: list[dict[str, Any]]) -> None:
+def _show_at_fields(form: KindForm, problems: list[Said]) -> None:
     for problem in problems:
         if problem["field"] in form:
             box = form[problem["field"]]

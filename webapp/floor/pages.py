@@ -6,9 +6,9 @@ A phone with the worker never comes here; it opens the shells it keeps (shells.p
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import abort, make_response, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 from flask_wtf import FlaskForm
 from wtforms import StringField
 from wtforms.validators import InputRequired, Length
@@ -17,7 +17,7 @@ import webapp.kinds
 from webapp.access import current
 from webapp.floor import bp, page_entry
 from webapp.floor.api import TOKEN_MOST, let_in, set_device_cookie
-from webapp.kinds.as_form import form_class
+from webapp.kinds.as_form import KindForm, form_class
 from webapp.kinds.spec import Kind
 from webapp.trade.marks import BadMark, parse_mark
 
@@ -33,14 +33,14 @@ class EnrolForm(FlaskForm):
 
 @bp.get("/")
 @bp.get("/today")
-def today() -> Any:
+def today() -> ResponseReturnValue:
     """Show every vessel with its contents, and the work under way."""
     found = page_entry.all_cards() if current.person else []
     return render_template("floor/today.html", shell=False, cards=found)
 
 
 @bp.get("/scan")
-def scan() -> Any:
+def scan() -> ResponseReturnValue:
     """Scan or type a mark; without script the mark comes in the address and leads on."""
     typed = request.args.get("mark", "")
     if not typed:
@@ -53,7 +53,7 @@ def scan() -> Any:
 
 @bp.get("/m/<mark>")
 @bp.get("/M/<mark>", endpoint="label")
-def vessel(mark: str) -> Any:
+def vessel(mark: str) -> ResponseReturnValue:
     """Show the card of one vessel."""
     mark = _mark(mark)
     card = page_entry.card(mark) if current.person else None
@@ -65,20 +65,20 @@ def vessel(mark: str) -> Any:
 
 @bp.get("/m/<mark>/run")
 @bp.get("/M/<mark>/run", endpoint="label_run")
-def run(mark: str) -> Any:
+def run(mark: str) -> ResponseReturnValue:
     """Show the sheet of the run on one still."""
     return render_template("floor/run.html", shell=False, mark=_mark(mark))
 
 
 @bp.route("/m/<mark>/log/<kind>", methods=["GET", "POST"])
 @bp.route("/M/<mark>/log/<kind>", methods=["GET", "POST"], endpoint="label_log")
-def log(mark: str, kind: str) -> Any:
+def log(mark: str, kind: str) -> ResponseReturnValue:
     """The form of a kind about one vessel."""
     return _form_page(_mark(mark), _kind(kind))
 
 
 @bp.route("/log/<kind>", methods=["GET", "POST"])
-def log_without_mark(kind: str) -> Any:
+def log_without_mark(kind: str) -> ResponseReturnValue:
     """The form of a kind that needs no vessel."""
     declared = _kind(kind)
     if declared.needs_mark:
@@ -87,32 +87,32 @@ def log_without_mark(kind: str) -> Any:
 
 
 @bp.get("/job/<name>")
-def job(name: str) -> Any:
+def job(name: str) -> ResponseReturnValue:
     """A job that is more than one form; the phone's own modules draw it."""
     return render_template("floor/job.html", shell=False)
 
 
 @bp.get("/slate")
-def slate() -> Any:
+def slate() -> ResponseReturnValue:
     """Show the entries that this phone holds."""
     return render_template("floor/slate.html", shell=False)
 
 
 @bp.get("/more")
-def more() -> Any:
+def more() -> ResponseReturnValue:
     """Show the settings of this phone, the cautions, and the way to the desk."""
     return render_template("floor/more.html", shell=False)
 
 
 @bp.get("/who")
-def who() -> Any:
+def who() -> ResponseReturnValue:
     """Show the choice of the person who logs."""
     return render_template("floor/who.html", shell=False)
 
 
 @bp.route("/start", methods=["GET", "POST"])
 @bp.route("/enrol/<token>", methods=["GET", "POST"])
-def enrol_page(token: str = "") -> Any:
+def enrol_page(token: str = "") -> ResponseReturnValue:
     """Let this phone in by a one-time code."""
     form = EnrolForm(token=token)
     error = ""
@@ -127,9 +127,9 @@ def enrol_page(token: str = "") -> Any:
     return render_template("floor/enrol.html", shell=False, form=form, token=shown, error=error), 422 if error else 200
 
 
-def _form_page(mark: str, kind: Kind) -> Any:
-    form: Any = form_class(kind)()
-    problems: list[dict[str, Any]] = []
+def _form_page(mark: str, kind: Kind) -> ResponseReturnValue:
+    form: KindForm = form_class(kind)()
+    problems: list[page_entry.Said] = []
     status = 200
     if request.method == "POST":
         # What is missing is said by read.py, in the same words as on the phone; the form only keeps what was typed.

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import Blueprint, Response, abort, current_app, jsonify, request
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current
 from webapp.access.errors import answer as error_answer
@@ -46,7 +46,7 @@ def stranger(error: Stranger) -> Response:
 
 
 @bp.post("/api/hand-in")
-def hand_in() -> Any:
+def hand_in() -> ResponseReturnValue:
     """Take a batch of a site's rows and answer for each one."""
     device = _device()
     batch = read_json(request)
@@ -63,7 +63,7 @@ def hand_in() -> Any:
 
 
 @bp.get("/api/group/place")
-def place() -> Any:
+def place() -> ResponseReturnValue:
     """Return the last number that the group has of a site's book, and its digest at a number that is asked about."""
     site, at = _own_site(_device()), request.args.get("at", "")
     number = int(at) if at.isascii() and at.isdecimal() and len(at) <= 15 else None
@@ -74,7 +74,7 @@ def place() -> Any:
 
 
 @bp.get("/api/group/registry")
-def registry_rows() -> Any:
+def registry_rows() -> ResponseReturnValue:
     """List the rows that the group has of a site's registry: sort, key, and the hash of each."""
     rows = registry.newest(_store(), _own_site(_device()))
     listed = [[row["sort"], row["key"], row["sha256"]] for row in rows if row["body"] is not None]
@@ -82,14 +82,14 @@ def registry_rows() -> Any:
 
 
 @bp.get("/api/session")
-def session() -> Any:
+def session() -> ResponseReturnValue:
     """Return the device that is asking."""
     device = current.device
     return jsonify({**OURS, "device": {"id": device["id"], "name": device["name"]} if device else None})
 
 
 @bp.post("/api/enrol")
-def enrol() -> Any:
+def enrol() -> ResponseReturnValue:
     """Let a site in by its one-time code; the answer sets the site's cookie."""
     body = read_json(request)
     token, name = (body.get("token"), body.get("name", "")) if isinstance(body, dict) else (None, None)

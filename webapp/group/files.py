@@ -115,3 +115,6 @@ def _transfer(link: Link) -> dict[str, Any]:
 
 def _attached(name: str) -> dict[str, str]:
     return {"Content-Disposition": f'attachment; filename="cellarslate-group-{name}"'}
+
+
+__all__ = ["bp"]

@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import Blueprint, abort, current_app, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.goods import goods
@@ -47,14 +48,14 @@ def for_every_page() -> dict[str, Any]:
 
 
 @bp.get("/")
-def first_page() -> Any:
+def first_page() -> ResponseReturnValue:
     """Lead to the sites."""
     return redirect(url_for("group.sites_page"))
 
 
 @bp.route("/sites", methods=["GET", "POST"])
 @needs("floor")
-def sites_page() -> Any:
+def sites_page() -> ResponseReturnValue:
     """Show the progress of each site; make a one-time code for a new one."""
     code = ""
     if request.method == "POST":
@@ -71,7 +72,7 @@ def sites_page() -> Any:
 
 @bp.post("/sites/<site>/shut-out")
 @needs("office")
-def shut_out(site: str) -> Any:
+def shut_out(site: str) -> ResponseReturnValue:
     """Shut out the device that hands in for a site: a new code lets its next computer in."""
     row = _store().one("SELECT device FROM sites WHERE site = %s", (site,)) or abort(404)
     assert current.person
@@ -82,7 +83,7 @@ def shut_out(site: str) -> Any:
 
 @bp.post("/sites/<site>/take")
 @needs("office")
-def take(site: str) -> Any:
+def take(site: str) -> ResponseReturnValue:
     """Choose the branch that is a site's book from now on."""
     number = request.form.get("branch", "")
     assert current.person
@@ -95,7 +96,7 @@ def take(site: str) -> Any:
 
 @bp.get("/trace")
 @needs("floor")
-def trace_search_page() -> Any:
+def trace_search_page() -> ResponseReturnValue:
     """Show the search for a subject to trace, at any site."""
     text = request.args.get("q", "").strip()[:60]
     hits = tracing().search(text) if text else []
@@ -104,7 +105,7 @@ def trace_search_page() -> Any:
 
 @bp.get("/trace/<site>/<key>")
 @needs("floor")
-def trace_page(site: str, key: str) -> Any:
+def trace_page(site: str, key: str) -> ResponseReturnValue:
     """Show a trace over all sites, both ways."""
     tracer = tracing()
     subject = tracer.find(f"{site}/{key}")
@@ -126,7 +127,7 @@ def trace_page(site: str, key: str) -> Any:
 
 @bp.get("/periods")
 @needs("floor")
-def periods_page() -> Any:
+def periods_page() -> ResponseReturnValue:
     """List every quarter and month with what all sites had on hand at its end."""
     found = periods.totals(folds().all_works(), links(), datetime.now(UTC))
     return render_template("group/periods.html", found=found, litres=litres, title_of=shown.title_of)
@@ -134,7 +135,7 @@ def periods_page() -> Any:
 
 @bp.get("/periods/<name>")
 @needs("floor")
-def period_page(name: str) -> Any:
+def period_page(name: str) -> ResponseReturnValue:
     """Show one period: the sum, and each site's own."""
     return render_template(
         "group/period.html", total=total(name), rows_of=shown.rows_of, title_of=shown.title_of,
@@ -154,7 +155,7 @@ def total(name: str) -> periods.Total:
 
 @bp.route("/people", methods=["GET", "POST"])
 @needs("office")
-def people_page() -> Any:
+def people_page() -> ResponseReturnValue:
     """Show the people who may sign in here; add or change one."""
     wrong = ""
     if request.method == "POST":

@@ -123,7 +123,7 @@ def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
 def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
     """Return whether the fold equals the exported one; raise BookError where accounts or chain do not add up."""
     troubles = verification.verify(book)
-    is_same = fold_digest(book) == manifest["fold_sha256"]
+    is_same: bool = fold_digest(book) == manifest["fold_sha256"]
     if not is_same and manifest["version"] == __version__:
         troubles.append("Stock and queries do not come out as they were.")
     _refuse(troubles)

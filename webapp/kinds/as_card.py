@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from marshmallow import INCLUDE, Schema, fields
 
 from webapp.kinds.as_schema import MessageSchema
 
 
-def _number(**more: Any) -> fields.Float:
-    return fields.Float(required=True, allow_none=True, **more)
+def _number() -> fields.Float:
+    return fields.Float(required=True, allow_none=True)
 
 
 def _text(words: str = "") -> fields.String:

@@ -7,7 +7,6 @@ import hashlib
 import json
 import re
 from collections.abc import Mapping
-from typing import Any
 
 import webapp.kinds
 from webapp.kinds.read import Read
@@ -24,7 +23,7 @@ ENTRY_HEADS = (
 )
 
 
-def kind_data(kind: Kind) -> dict[str, Any]:
+def kind_data(kind: Kind) -> dict[str, object]:
     """Return the kind as JSON-able data for a phone, without its functions."""
     data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in (*_CODE, *_ASIDE)}
     data["fields"] = [
@@ -33,11 +32,11 @@ def kind_data(kind: Kind) -> dict[str, Any]:
     data["rules"] = [dataclasses.asdict(rule) for rule in kind.rules]
     data["figures"] = [dataclasses.asdict(figure) for figure in kind.figures]
     data["short"] = kind.short or kind.title
-    plain: dict[str, Any] = json.loads(json.dumps(data, default=list))
+    plain: dict[str, object] = json.loads(json.dumps(data, default=list))
     return plain
 
 
-def kinds_data() -> dict[str, Any]:
+def kinds_data() -> dict[str, object]:
     """Return every kind for the phone, with a version that changes whenever any of them does."""
     kinds = [kind_data(kind) for kind in webapp.kinds.ALL]
     version = hashlib.sha256(json.dumps(kinds, sort_keys=True).encode()).hexdigest()[:16]
@@ -56,7 +55,7 @@ def csv_heads(kind: Kind) -> list[str]:
     return heads + [f"{figure.name}_{figure.unit}" for figure in kind.figures]
 
 
-def csv_row(kind: Kind, read: Read, meta: Mapping[str, Any]) -> list[str]:
+def csv_row(kind: Kind, read: Read, meta: Mapping[str, object]) -> list[str]:
     """Return one row under `csv_heads`: `meta` holds what the book knows of the entry (book_no, settled, ...)."""
     row = [cell(meta.get(head, read.entry.get(head))) for head in ENTRY_HEADS]
     for spec in kind.fields:
@@ -69,7 +68,7 @@ def csv_row(kind: Kind, read: Read, meta: Mapping[str, Any]) -> list[str]:
     return row + [cell(read.figures.get(figure.name)) for figure in kind.figures]
 
 
-def cell(value: Any) -> str:
+def cell(value: object) -> str:
     """Return text that no spreadsheet takes for a formula; numbers stay numbers."""
     if value is None:
         return ""

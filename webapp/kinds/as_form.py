@@ -5,8 +5,8 @@ Whether a figure is usual or possible is read.py's to say; the form only asks th
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import Any
+from collections.abc import Iterable, Sequence
+from typing import Protocol
 
 from flask_wtf import FlaskForm
 from wtforms import RadioField, SelectField, StringField, TextAreaField
@@ -19,6 +19,26 @@ from webapp.trade import units
 TEXT_MOST = 2000
 
 
+class Box(Protocol):
+    """A box of a form: what was typed in it, and what is said beside it."""
+
+    data: str | None
+    errors: Sequence[str]
+
+
+class KindForm(Protocol):
+    """The form of a kind, as `form_class` makes it: its kind, and its boxes by name."""
+
+    kind: Kind
+    read_at: Box
+    role: Box
+    remark: Box
+
+    def __getitem__(self, name: str) -> Box: ...
+
+    def __contains__(self, name: str) -> bool: ...
+
+
 def _begun(words: str) -> str:
     """Return the words with a capital letter, except where the second letter is a capital already, as in pH."""
     return words if words[1:2].isupper() else words.capitalize()
@@ -26,7 +46,7 @@ def _begun(words: str) -> str:
 
 def form_class(kind: Kind) -> type[FlaskForm]:
     """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what all entries carry."""
-    made: dict[str, Any] = {"kind": kind}
+    made: dict[str, object] = {"kind": kind}
     for spec in kind.fields:
         made[spec.name] = _box(spec)
         if spec.units:
@@ -53,7 +73,7 @@ def pairs(choices: Iterable[tuple[str, str]]) -> list[SelectChoice]:
     return [SelectChoice(value, label) for value, label in choices]
 
 
-def _box(spec: Field) -> Any:
+def _box(spec: Field) -> object:
     needed = [InputRequired(f"{spec.label} is missing. Type it.")] if spec.required else [Optional()]
     about = {"data-field": spec.name, "data-sort": spec.sort}
     if spec.sort == "choice":
@@ -76,14 +96,14 @@ def _box(spec: Field) -> Any:
     return StringField(spec.label, [*needed, Length(max=TEXT_MOST)], description=spec.help, render_kw=more)
 
 
-def _radio(spec: Field, needed: list[Any], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
+def _radio(spec: Field, needed: list[object], choices: list[tuple[str, str]], about: dict[str, str]) -> RadioField:
     # read.py judges the choice, in words of ours; an answer that WTForms calls invalid would be lost with its page.
     return RadioField(
         spec.label, needed, choices=pairs(choices), description=spec.help, validate_choice=False, render_kw=about
     )
 
 
-def entry_values(form: Any) -> dict[str, dict[str, str]]:
+def entry_values(form: KindForm) -> dict[str, dict[str, str]]:
     """Return the filled-in boxes as an entry's `values`; untouched fields are left out."""
     values: dict[str, dict[str, str]] = {}
     for spec in form.kind.fields:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Mapping
 
 from apispec import APISpec
 from apispec.ext.marshmallow import MarshmallowPlugin
@@ -15,7 +15,7 @@ _ASCII = "^[ -~]+$"
 _PRINTED = "^[ -~¡-¬®-ͷЀ-ԯ]*$"
 
 
-def spec(version: str = "1") -> dict[str, Any]:
+def spec(version: str = "1") -> dict[str, object]:
     """Return the API description as JSON-able data, every kind's values among its schemas."""
     api = APISpec(
         title="Cellarslate",
@@ -47,11 +47,11 @@ def _ref(name: str) -> dict[str, str]:
     return {"$ref": f"#/components/schemas/{name}"}
 
 
-def _json(schema: dict[str, Any], words: str) -> dict[str, Any]:
+def _json(schema: Mapping[str, object], words: str) -> dict[str, object]:
     return {"description": words, "content": {"application/json": {"schema": schema}}}
 
 
-def _errors(*statuses: int) -> dict[str, Any]:
+def _errors(*statuses: int) -> dict[str, object]:
     words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages, or not let in.", 404: "No such thing.",
              413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}
     return {str(status): _json(_ref("Error"), words[status]) for status in statuses}
@@ -107,7 +107,7 @@ def _desk_paths(api: APISpec) -> None:
             ("no", "The number of a judging of all entries by other rules."),
         ]
     )
-    files: list[tuple[str, str, str, list[dict[str, Any]], str, dict[str, Any]]] = [
+    files: list[tuple[str, str, str, list[dict[str, object]], str, dict[str, object]]] = [
         ("/desk/entries.json", "entriesJson", "Entries as handed in, one JSON object a line.", filters,
          "application/jsonl", {"type": "string"}),
         ("/desk/entries.csv", "entriesCsv", "Entries of one kind: as read, canonical, computed. Needs `kind`.", filters,
@@ -139,5 +139,5 @@ def _desk_paths(api: APISpec) -> None:
         }})
 
 
-def _object(*names: str) -> dict[str, Any]:
+def _object(*names: str) -> dict[str, object]:
     return {"type": "object", "required": list(names), "properties": {name: {} for name in names}}

@@ -7,9 +7,9 @@ from datetime import datetime
 from typing import Any
 from uuid import UUID
 
-from marshmallow import INCLUDE, Schema, ValidationError, fields, validate
+from marshmallow import INCLUDE, Schema, ValidationError, fields, missing, validate
 
-from webapp.kinds.spec import Kind
+from webapp.kinds.spec import Field, Kind
 
 BATCH_MOST = 200
 TEXT_MOST = 2000
@@ -41,12 +41,14 @@ def _check_printable(value: str) -> None:
         raise ValidationError("This text holds characters that cannot be kept.")
 
 
-def _text(most: int = TEXT_MOST, **more: Any) -> fields.String:
-    return fields.String(validate=[validate.Length(max=most), _check_printable], **more)
+def _text(most: int = TEXT_MOST, *, required: bool = False, load_default: object = missing) -> fields.String:
+    return fields.String(
+        validate=[validate.Length(max=most), _check_printable], required=required, load_default=load_default
+    )
 
 
-def _instant(**more: Any) -> fields.String:
-    return fields.String(validate=_check_instant, **more)
+def _instant(*, required: bool = False) -> fields.String:
+    return fields.String(validate=_check_instant, required=required)
 
 
 class ValueSchema(Schema):
@@ -173,9 +175,9 @@ def hand_in_schema() -> Schema:
 
 def values_schema(kind: Kind) -> type[Schema]:
     """Return the schema class of the `values` of one kind, for the API description and for tests."""
-    made: dict[str, Any] = {}
+    made: dict[str, fields.Field[Any]] = {}
     for spec in kind.fields:
-        inner: dict[str, fields.Field] = {"raw": _raw_field(spec)}
+        inner: dict[str, fields.Field[Any]] = {"raw": _raw_field(spec)}
         if spec.units:
             inner["unit"] = fields.String(required=True, validate=validate.OneOf(spec.units))
         if spec.instrument:
@@ -185,7 +187,7 @@ def values_schema(kind: Kind) -> type[Schema]:
     return Schema.from_dict(made, name=f"{_camel(kind.name)}Values")
 
 
-def _raw_field(spec: Any) -> fields.Field:
+def _raw_field(spec: Field) -> fields.String:
     if spec.sort == "choice":
         return fields.String(required=True, validate=validate.OneOf([value for value, _ in spec.choices]))
     if spec.sort == "yes_no":
@@ -193,7 +195,7 @@ def _raw_field(spec: Any) -> fields.Field:
     return _text(required=True)
 
 
-def _describe(spec: Any) -> str:
+def _describe(spec: Field) -> str:
     return f"{spec.label}. {spec.help}".strip()
 
 

@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
+
+from webapp.kinds.plain import Json
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +103,7 @@ def as_said(words: str) -> Message:
     return message("as_said", words=words)
 
 
-def to_json(param: Param) -> Any:
+def to_json(param: Param) -> Json:
     """Return a message or a parameter as JSON-able data."""
     match param:
         case Figure(text, unit):
@@ -129,7 +130,7 @@ def to_json(param: Param) -> Any:
             return param
 
 
-def from_json(data: Any) -> Param:
+def from_json(data: object) -> Param:
     """Return the parameter that stands in JSON-able data; ValueError where none does."""
     if isinstance(data, str | int):
         return data
@@ -157,7 +158,7 @@ def from_json(data: Any) -> Param:
     return message_from_json(data)
 
 
-def message_from_json(data: Any) -> Message:
+def message_from_json(data: object) -> Message:
     """Return the message that stands in JSON-able data; ValueError where none does."""
     if not isinstance(data, Mapping) or not isinstance(data.get("id"), str):
         raise ValueError(f"no message: {data!r}")

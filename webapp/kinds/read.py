@@ -200,7 +200,7 @@ def _read_number(
         return None
     try:
         right = put_right(typed, unit, spec.units[0], correction) if correction else typed
-        value = units.to_canonical(right, unit)
+        value: float = units.to_canonical(right, unit)
     except OutOfDomain as error:
         said = message("impossible-outside", label=label(kind, spec), reason=reason_of(error))
         problems.append(Problem("impossible", "stop", spec.name, said))

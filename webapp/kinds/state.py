@@ -315,8 +315,16 @@ class Instrument(TypedDict):
     failed_at: str | None
 
 
+class BottleCount(TypedDict):
+    """The last count of the bottles of a bottling."""
+
+    at: str
+    bottles: int
+    entry: str
+
+
 class BottlingFacts(TypedDict):
-    """What is known of a bottling from its beginning: where it came from, its counts and case numbers."""
+    """What somebody has said of a bottling: where it came from, its counts and case numbers."""
 
     entry: str
     tank: str
@@ -339,14 +347,7 @@ class BottlingFacts(TypedDict):
     odd_case: str | None
     consignor: NotRequired[str]
     document: NotRequired[str]
-
-
-class BottleCount(TypedDict):
-    """The last count of the bottles of a bottling."""
-
-    at: str
-    bottles: int
-    entry: str
+    counted: NotRequired[BottleCount]
 
 
 class Bottling(BottlingFacts, Stock):
@@ -355,7 +356,6 @@ class Bottling(BottlingFacts, Stock):
     bottled_ul: int
     on_hand: int
     gone: list[Cases]
-    counted: NotRequired[BottleCount]
 
 
 class BottlingChanges(TypedDict, total=False):

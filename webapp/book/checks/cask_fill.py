@@ -33,7 +33,8 @@ SIZE_L = 200.0  # of the cask whose soakage is known
 
 def soak_kg(capacity_l: float | None, kg: float) -> float:
     """Return the spirit that a cask's wood soaks up, by its surface, from that of a 200 L cask. [kg], 0 or more"""
-    return kg * ((capacity_l or SIZE_L) / SIZE_L) ** (2 / 3)
+    surface: float = ((capacity_l or SIZE_L) / SIZE_L) ** (2 / 3)
+    return kg * surface
 
 
 def tare_off(read: Read, view: View) -> Iterable[Query]:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import secrets
 from datetime import UTC, datetime, timedelta
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.record import counters
 from webapp.book.record.changes import note_change
@@ -23,6 +23,31 @@ _ALPHABET = "23456789abcdefghjkmnpqrstuvwxyz"  # no lookalikes: people read thes
 _COLUMNS = "id, name, enrolled_at, enrolled_by, revoked_at, heard_at, skew_s"
 
 
+class Device(TypedDict):
+    """A phone: when and by whom it was let in, when it was put out, when it was last heard, how its clock was off."""
+
+    id: str
+    name: str
+    enrolled_at: str | None
+    enrolled_by: str | None
+    revoked_at: str | None
+    heard_at: str | None
+    skew_s: float | None
+
+
+class _Given(TypedDict):
+    entries: int
+    given_twice: int
+
+
+class DeviceReport(Device, counters.Seen, _Given):
+    """A phone with the book's figures about it."""
+
+
+class _Counted(_Given):
+    device: str
+
+
 def new_token(book: Book, by: str, name: str, now: datetime | None = None) -> str:
     """Return a one-time token that lets one phone in within 24 hours."""
     token = secrets.token_urlsafe(32)
@@ -32,7 +57,7 @@ def new_token(book: Book, by: str, name: str, now: datetime | None = None) -> st
     return token
 
 
-def enrol(book: Book, token: str, name: str, now: datetime) -> tuple[dict[str, Any], str]:
+def enrol(book: Book, token: str, name: str, now: datetime) -> tuple[Device, str]:
     """Use a token up; return the new device and its secret, which is shown this once. BookError where it is no good."""
     with book.write() as database:
         found = book.one("SELECT * FROM tokens WHERE token_sha256 = ?", (sha256(token.strip()),))
@@ -57,17 +82,18 @@ def enrol(book: Book, token: str, name: str, now: datetime) -> tuple[dict[str, A
         return device, secret
 
 
-def by_secret(book: Book, secret: str) -> dict[str, Any] | None:
+def by_secret(book: Book, secret: str) -> Device | None:
     """Return the device that has this secret and has not been put out, or None."""
-    return book.one(
+    return book.row(
+        Device,
         f"SELECT {_COLUMNS} FROM devices WHERE secret_sha256 = ? AND revoked_at IS NULL",  # noqa: S608
         (sha256(secret),),
     )
 
 
-def device_by_id(book: Book, device_id: str) -> dict[str, Any] | None:
+def device_by_id(book: Book, device_id: str) -> Device | None:
     """Return a device, or None."""
-    return book.one(f"SELECT {_COLUMNS} FROM devices WHERE id = ?", (device_id,))  # noqa: S608
+    return book.row(Device, f"SELECT {_COLUMNS} FROM devices WHERE id = ?", (device_id,))  # noqa: S608
 
 
 def revoke(book: Book, device_id: str, by: str, now: datetime | None = None) -> None:
@@ -80,15 +106,16 @@ def revoke(book: Book, device_id: str, by: str, now: datetime | None = None) -> 
         note_change(book, by, "device", device_id, None, {"revoked_at": utc_text(now)}, now)
 
 
-def devices(book: Book) -> list[dict[str, Any]]:
+def devices(book: Book) -> list[Device]:
     """Return all devices but the desk, those in use first, by name."""
-    return book.query(
+    return book.rows(
+        Device,
         f"SELECT {_COLUMNS} FROM devices WHERE id <> ? ORDER BY revoked_at IS NOT NULL, name, id",  # noqa: S608
         (DESK,),
     )
 
 
-def report(book: Book) -> list[dict[str, Any]]:
+def report(book: Book) -> list[DeviceReport]:
     """Return each device with the book's figures about it: `seen`, `gaps`, `heard_at`, `skew_s`, `entries`.
 
     `given_twice` counts the numbers of its counter that more than one entry has: there are two phones of one name, or
@@ -96,11 +123,17 @@ def report(book: Book) -> list[dict[str, Any]]:
     """
     counted = "count(*) AS entries, count(*) - count(DISTINCT seq) AS given_twice"
     sql = f"SELECT device, {counted} FROM entries GROUP BY device"  # noqa: S608
-    many = {row.pop("device"): row for row in book.query(sql)}
-    none = {"entries": 0, "given_twice": 0}
+    many = {row["device"]: row for row in book.rows(_Counted, sql)}
     known = devices(book)
     seen = counters.report_all_seen(book, (device["id"] for device in known))
-    return [device | seen[device["id"]] | many.get(device["id"], none) for device in known]
+    return [_report(device, seen[device["id"]], many.get(device["id"])) for device in known]
+
+
+def _report(device: Device, seen: counters.Seen, counted: _Counted | None) -> DeviceReport:
+    return {
+        **device, **seen, "entries": counted["entries"] if counted else 0,
+        "given_twice": counted["given_twice"] if counted else 0,
+    }
 
 
 def heard(book: Book, device_id: str, at: str, skew_s: float) -> None:

@@ -8,7 +8,7 @@ import hashlib
 import json
 import secrets
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, TypedDict
 
 from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError
@@ -18,6 +18,7 @@ from webapp.book.record.changes import note_change
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.kinds.key import person_key
+from webapp.kinds.rows import PersonRow
 
 ACCESS = ("floor", "distiller", "office")
 PASSWORD_LEAST, PASSWORD_MOST = 10, 200
@@ -26,19 +27,44 @@ CODE_MOST = 12
 _hasher = PasswordHasher()
 
 
-def people(book: Book, *, with_retired: bool = True) -> list[dict[str, Any]]:
+class Pin(TypedDict):
+    """A short code as data that a phone can check: salt and hash in Base64."""
+
+    salt: str
+    rounds: int
+    hash: str
+
+
+class PersonOnPhone(TypedDict):
+    """A person as phones get them."""
+
+    code: str
+    name: str
+    roles: list[str]
+    access: str
+    pin: Pin | None
+
+
+class Person(PersonOnPhone):
+    """A person as the book's own pages see them."""
+
+    has_password: bool
+    retired: bool
+
+
+def people(book: Book, *, with_retired: bool = True) -> list[Person]:
     """Return people by code: code, name, roles, access, pin (data for phones or None), has_password, retired."""
-    rows = book.query("SELECT * FROM people WHERE retired = 0 OR ? ORDER BY retired, code", (with_retired,))
+    rows = book.rows(PersonRow, "SELECT * FROM people WHERE retired = 0 OR ? ORDER BY retired, code", (with_retired,))
     return [shown(row) for row in rows]
 
 
-def person(book: Book, code: str) -> dict[str, Any] | None:
+def person(book: Book, code: str) -> Person | None:
     """Return a person by code, or None."""
-    row = book.one("SELECT * FROM people WHERE code = ?", (code,))
+    row = book.row(PersonRow, "SELECT * FROM people WHERE code = ?", (code,))
     return shown(row) if row else None
 
 
-def put_person(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
+def put_person(book: Book, row: Mapping[str, object], by: str) -> Person:
     """Add a person or change one; return them. BookError says what is wrong."""
     code = str(row.get("code") or "").strip().upper()
     if not code or len(code) > CODE_MOST or not code.isalnum():
@@ -73,7 +99,7 @@ def set_password(book: Book, code: str, password: str, by: str = "") -> None:
     _set(book, code, "password", _hasher.hash(password), by)
 
 
-def check_password(book: Book, code: str, password: str) -> dict[str, Any] | None:
+def check_password(book: Book, code: str, password: str) -> Person | None:
     """Return the person whose password this is, or None."""
     row = book.one("SELECT password FROM people WHERE code = ? AND retired = 0", (code.strip().upper(),))
     kept, nobody = (row or {}).get("password"), _nobodys_password()
@@ -104,10 +130,13 @@ def set_pin(book: Book, code: str, pin: str, by: str = "") -> None:
     _set(book, code, "pin", json.dumps(data), by)
 
 
-def for_phones(book: Book) -> list[dict[str, Any]]:
+def for_phones(book: Book) -> list[PersonOnPhone]:
     """Return the people as phones get them: code, name, roles, access, pin."""
     return [
-        {name: one[name] for name in ("code", "name", "roles", "access", "pin")}
+        {
+            "code": one["code"], "name": one["name"], "roles": one["roles"], "access": one["access"],
+            "pin": one["pin"],
+        }
         for one in people(book, with_retired=False)
     ]
 
@@ -127,7 +156,7 @@ def _set(book: Book, code: str, column: str, value: str | None, by: str) -> None
         book.memory.registry.clear()
 
 
-def shown(row: Mapping[str, Any]) -> dict[str, Any]:
+def shown(row: PersonRow) -> Person:
     """Return a person's row as pages and phones see it: without the password."""
     return {
         "code": row["code"], "name": row["name"], "roles": json.loads(row["roles"]), "access": row["access"],

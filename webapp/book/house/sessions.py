@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
-from typing import Any
 
 from webapp.book.house import people
 from webapp.book.record.clock import utc_text
 from webapp.book.record.log import sha256
 from webapp.book.record.store import Book
+from webapp.kinds.rows import PersonRow
 
 # A session that is not used dies by itself after twelve hours; its end need not be remembered much longer.
 KEPT = timedelta(days=2)
+
+
+class _Asking(PersonRow):
+    is_ended: int
 
 
 def end(book: Book, session_id: str, now: datetime) -> None:
@@ -21,9 +25,10 @@ def end(book: Book, session_id: str, now: datetime) -> None:
         database.conn.execute("INSERT OR IGNORE INTO ended_sessions VALUES (?, ?)", (sha256(session_id), utc_text(now)))
 
 
-def find_person(book: Book, code: str, session_id: str) -> tuple[dict[str, Any] | None, str, bool]:
+def find_person(book: Book, code: str, session_id: str) -> tuple[people.Person | None, str, bool]:
     """Return the person of a session, the stamp of their password, and whether somebody signed out of the session."""
-    row = book.one(
+    row = book.row(
+        _Asking,
         "SELECT p.*, EXISTS (SELECT 1 FROM ended_sessions WHERE session_sha256 = ?) AS is_ended "
         "FROM people p WHERE p.code = ?",
         (sha256(session_id), code),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.record.store import Book
 
@@ -12,6 +12,13 @@ GAPS_MOST = 100
 # A phone goes on counting above what the book has seen of it. One forged number near the end of all numbers would
 # leave it none, so that the book believes no leap that a phone could not have made in years away.
 LEAP_MOST = 1_000_000
+
+
+class Seen(TypedDict):
+    """The highest counter that the book has seen of a device, and the gaps below it: [[low, high], ...]."""
+
+    seen: int
+    gaps: list[list[int]]
 
 
 def note_seen(book: Book, device: str, numbers: Iterable[int]) -> None:
@@ -30,15 +37,15 @@ def note_seen(book: Book, device: str, numbers: Iterable[int]) -> None:
         conn.execute("INSERT INTO seen VALUES (?, ?, ?)", (device, low, high))
 
 
-def report_seen(book: Book, device: str) -> dict[str, Any]:
+def report_seen(book: Book, device: str) -> Seen:
     """Return `{"seen": highest counter, "gaps": [[low, high], ...]}`; the first GAPS_MOST gaps."""
     return report_all_seen(book, [device])[device]
 
 
-def report_all_seen(book: Book, devices: Iterable[str]) -> dict[str, dict[str, Any]]:
+def report_all_seen(book: Book, devices: Iterable[str]) -> dict[str, Seen]:
     """Return the reports of `report_seen` by device, in one statement."""
     wanted = list(devices)
-    found: dict[str, dict[str, Any]] = {device: {"seen": 0, "gaps": []} for device in wanted}
+    found: dict[str, Seen] = {device: {"seen": 0, "gaps": []} for device in wanted}
     rows = book.db.conn.execute(
         "SELECT device, low, high FROM seen WHERE device IN (SELECT value FROM json_each(?)) ORDER BY device, low",
         (json.dumps(wanted),),

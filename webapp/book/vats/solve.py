@@ -14,12 +14,15 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING
 
 from webapp.book.before.limits import Limit, declare
 from webapp.book.vats.sum import Draw, Source, Vat, make_vat, to_scale
 from webapp.trade.alcoholometry import litres_from_mass
 from webapp.trade.density import mass_fraction_from_strength
+
+if TYPE_CHECKING:
+    from highspy import Highs, highs_linear_expression, highs_var
 
 LIMITS = declare(
     Limit(
@@ -80,7 +83,7 @@ class _Programme:
 
         self.sources, self.wish = sources, wish
         self.highspy = highspy
-        self.highs = highspy.Highs()
+        self.highs: Highs = highspy.Highs()
         for name, value in (
             ("output_flag", False), ("threads", 1), ("time_limit", SECONDS_MOST), ("mip_rel_gap", 0.0),
             ("mip_feasibility_tolerance", 1e-9), ("primal_feasibility_tolerance", 1e-9),
@@ -122,9 +125,9 @@ class _Programme:
         found = list(self.highs.getSolution().col_value)[: len(self.sources)]
         return [0.0 if kg < LEAST_DRAW_KG / 2 else kg for kg in found]
 
-    def _apart(self, volume_l: float) -> Any:
+    def _apart(self, volume_l: float) -> highs_var:
         """Return the litres that the vat is off a volume, either way."""
-        off = self.highs.addVariable(0, self.highspy.kHighsInf)
+        off: highs_var = self.highs.addVariable(0, self.highspy.kHighsInf)
         self.highs.addConstr(self.volume + off >= volume_l)
         self.highs.addConstr(self.volume - off <= volume_l)
         return off
@@ -147,7 +150,7 @@ class _Programme:
                 part = self._sum([self.sources[n].fraction for n in members], [self.drawn[n] for n in members])
                 self.highs.addConstr(part - most_pct / 100.0 * self.ethanol <= 0)
 
-    def _volume(self) -> Any:
+    def _volume(self) -> highs_linear_expression:
         """Return litres of the vat over kilograms drawn: exact at a target strength, without one a plain sum."""
         target = self.wish.strength_pct
         if target is None:
@@ -156,18 +159,19 @@ class _Programme:
         fraction = float(mass_fraction_from_strength(target))
         spare = self._sum([one.fraction / fraction - 1.0 for one in self.sources], self.drawn)
         self.highs.addConstr(spare >= 0)  # the water: it cannot come out
-        return float(litres_from_mass(1.0 / fraction, target)) * self.ethanol
+        litres: highs_linear_expression = float(litres_from_mass(1.0 / fraction, target)) * self.ethanol
+        return litres
 
-    def _aim(self) -> Any:
+    def _aim(self) -> highs_linear_expression:
         if self.wish.aim == "fewest":
             return self._sum([1.0] * len(self.sources), self.taken)
         sign = 1.0 if self.wish.aim == "oldest_stays" else -1.0
         return self._sum([sign * one.fraction * (one.years or 0.0) for one in self.sources], self.drawn)
 
-    def _sum(self, factors: Sequence[float], variables: Sequence[Any]) -> Any:
+    def _sum(self, factors: Sequence[float], variables: Sequence[highs_var]) -> highs_linear_expression:
         return self.highs.qsum(factor * variable for factor, variable in zip(factors, variables, strict=True))
 
-    def _seek(self, least: Any, gap: float = 1e-6) -> None:
+    def _seek(self, least: highs_linear_expression, gap: float = 1e-6) -> None:
         """Make a sum as small as can be, proven to within the gap."""
         self.highs.setOptionValue("mip_abs_gap", gap)
         self.highs.minimize(least)
@@ -177,7 +181,7 @@ class _Programme:
         if status not in (statuses.kOptimal, statuses.kTimeLimit):
             raise NoVat(_why_none(self.sources, self.wish))
 
-    def _value(self, expression: Any) -> float:
+    def _value(self, expression: highs_linear_expression) -> float:
         return float(self.highs.val(expression))
 
 

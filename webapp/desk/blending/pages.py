@@ -6,6 +6,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import intake
@@ -27,7 +28,7 @@ MARKS_MOST = 200
 
 @bp.get("/blending")
 @needs("floor")
-def blending_page() -> Any:
+def blending_page() -> ResponseReturnValue:
     """List vats that were planned and batches that were bottled, the newest first."""
     return render_template(
         "desk/blending/blending.html", plans=plans.plans(current.book), batches=bottlings.batches(current.book)
@@ -36,7 +37,7 @@ def blending_page() -> Any:
 
 @bp.get("/blending/plan")
 @needs("floor")
-def vat_page() -> Any:
+def vat_page() -> ResponseReturnValue:
     """Show the spirits for a vat, the wish for it, and the vat that meets the wish best."""
     form = VatForm.of_request(current.site)
     found = _sources(form)
@@ -91,7 +92,7 @@ def _notes(form: VatForm, vat: Vat | None) -> list[str]:
 
 @bp.post("/blending/plan")
 @needs("distiller")
-def vat_keep() -> Any:
+def vat_keep() -> ResponseReturnValue:
     """Keep a vat as worked out: an entry about its tank, with who planned it."""
     form = VatForm.of_request(current.site)
     tank, name = request.form.get("tank", ""), request.form.get("name", "").strip()[:80]
@@ -125,7 +126,7 @@ def _enter(tank: str, name: str, vat: Vat, wishes: str) -> dict[str, Any]:
 
 @bp.get("/blending/plans/<entry_id>")
 @needs("floor")
-def vat_plan_page(entry_id: str) -> Any:
+def vat_plan_page(entry_id: str) -> ResponseReturnValue:
     """Show one plan against what has gone into its tank since."""
     plan = plans.plan(current.book, entry_id)
     if plan is None:

@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import abort, render_template, request
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.cellar import casks, ferments
@@ -36,7 +37,7 @@ SORTS = {
 
 @bp.get("/cellar")
 @needs("floor")
-def ferments_page() -> Any:
+def ferments_page() -> ResponseReturnValue:
     """List ferments, those under way first, each with its last reading and when it will end."""
     found = ferments.ferments(current.book, 60)
     under_way = [one for one in found if not one["ended_at"]]
@@ -46,7 +47,7 @@ def ferments_page() -> Any:
 
 @bp.get("/cellar/ferments/<fill>")
 @needs("floor")
-def ferment_page(fill: str) -> Any:
+def ferment_page(fill: str) -> ResponseReturnValue:
     """Show one ferment: its curve and what is expected, its readings, and the counts of its alcohol side by side."""
     found = ferments.ferment(current.book, fill)
     vessel = registry.vessel(current.book, found["mark"]) if found else None
@@ -69,7 +70,7 @@ def ferment_page(fill: str) -> Any:
 
 @bp.get("/cellar/casks")
 @needs("floor")
-def casks_page() -> Any:
+def casks_page() -> ResponseReturnValue:
     """List casks that hold something: loss a year beside that of casks like it."""
     sort, area = request.args.get("sort", "place"), request.args.get("area", "")
     found = [cask for cask in casks.casks(current.book) if cask.holds]
@@ -89,7 +90,7 @@ def casks_page() -> Any:
 
 @bp.get("/cellar/casks/<mark>")
 @needs("floor")
-def cask_page(mark: str) -> Any:
+def cask_page(mark: str) -> ResponseReturnValue:
     """Show the course of a cask: pure alcohol, strength and scores over the years, a forecast for a day, notes."""
     everyone = casks.casks(current.book)
     cask = next((one for one in everyone if one.row["mark"] == _mark(mark)), None)
@@ -129,7 +130,7 @@ def _charts(cask: Cask) -> list[dict[str, Any]]:
 
 @bp.get("/cellar/map")
 @needs("floor")
-def map_page() -> Any:
+def map_page() -> ResponseReturnValue:
     """Show the warehouse as its places, with what a stock count found elsewhere."""
     site = current.site
     names = {area["id"]: area["name"] for area in site.get("areas") or [] if isinstance(area, dict)}

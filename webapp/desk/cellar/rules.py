@@ -6,6 +6,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 from flask_wtf import FlaskForm
 from wtforms import StringField, TextAreaField
 from wtforms.validators import Length, Optional, ValidationError
@@ -67,14 +68,14 @@ class HouseForm(FlaskForm):
 
 @bp.get("/cellar/ready")
 @needs("floor")
-def ready_page() -> Any:
+def ready_page() -> ResponseReturnValue:
     """List casks that are ready by the distiller's own rule, and those that lack one thing."""
     return _ready(RuleForm(None))
 
 
 @bp.post("/cellar/ready")
 @needs("distiller")
-def set_ready_rule() -> Any:
+def set_ready_rule() -> ResponseReturnValue:
     """Set the rule of one spirit, or of all; no figure at all takes it out."""
     form = RuleForm(request.form)
     if not form.validate():
@@ -126,7 +127,7 @@ def _keep_rule(rules: list[dict[str, Any]], form: RuleForm) -> None:
 
 @bp.route("/cellar/house", methods=["GET", "POST"])
 @needs("distiller")
-def cellar_house_page() -> Any:
+def cellar_house_page() -> ResponseReturnValue:
     """Set what is due how often, and the house's words and scores of tasting."""
     site = current.site
     due = site.get("due") or {}

@@ -10,6 +10,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import Response, abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 import webapp.kinds
 from webapp.access import current, needs
@@ -41,7 +42,7 @@ def _filters() -> dict[str, Any]:
 
 @bp.get("/entries")
 @needs("floor")
-def entries_page() -> Any:
+def entries_page() -> ResponseReturnValue:
     """Show entries, newest first, a page at a time."""
     wanted = _filters()
     before = min(request.args.get("before", 0, type=int), BOOK_NO_MOST) or None
@@ -61,7 +62,7 @@ def entries_page() -> Any:
 
 @bp.get("/entries/<entry_id>")
 @needs("floor")
-def entry_page(entry_id: str) -> Any:
+def entry_page(entry_id: str) -> ResponseReturnValue:
     """Show one entry as read and as computed, what it amends, what amended it, its queries and answers."""
     row = log.get(current.book, entry_id)
     if row is None:
@@ -95,7 +96,7 @@ def _story(entry_id: str) -> list[dict[str, Any]]:
 
 @bp.route("/entries/<entry_id>/amend", methods=["GET", "POST"])
 @needs("distiller")
-def amend(entry_id: str) -> Any:
+def amend(entry_id: str) -> ResponseReturnValue:
     """Show the entry's own form filled in; what is sent becomes a new entry that amends it, with the reason."""
     row = log.get(current.book, entry_id)
     kind = webapp.kinds.get(row["kind"]) if row else None

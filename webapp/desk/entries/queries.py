@@ -6,6 +6,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import intake
@@ -21,7 +22,7 @@ SHOWN_MOST = 200
 
 @bp.get("/")
 @needs("floor")
-def queries_page() -> Any:
+def queries_page() -> ResponseReturnValue:
     """Show open queries, the heaviest first; notes only when asked for."""
     weight = request.args.get("weight") or None
     mark = request.args.get("mark") or None
@@ -56,7 +57,7 @@ bp.add_url_rule("/queries", "queries", lambda: redirect(url_for("desk.queries_pa
 
 @bp.post("/entries/<entry_id>/answer")
 @needs("distiller")
-def answer(entry_id: str) -> Any:
+def answer(entry_id: str) -> ResponseReturnValue:
     """Enter an answer: it stands, or it is struck, with the reason. An entry like any other."""
     form = AnswerForm()
     back = request.form.get("back") or url_for("desk.queries_page")

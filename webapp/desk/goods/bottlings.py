@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from flask import abort, render_template, request
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.checks.product_limits import CAUTION, bottled_at_least, says
@@ -22,7 +23,7 @@ Levels = list[tuple[float, str]]
 
 @bp.get("/bottlings")
 @needs("floor")
-def bottling_page() -> Any:
+def bottling_page() -> ResponseReturnValue:
     """Show one batch by its name: gauges, checks, closes, and where its pure alcohol went."""
     name = request.args.get("batch", "").strip()[:80]
     found = bottlings.batch(current.book, name) if name else None

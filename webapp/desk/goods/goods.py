@@ -7,6 +7,7 @@ import io
 from typing import Any
 
 from flask import Response, render_template
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.goods import goods
@@ -21,7 +22,7 @@ REMOVALS_SHOWN_MOST = 200
 
 @bp.get("/bottled")
 @needs("floor")
-def bottled_page() -> Any:
+def bottled_page() -> ResponseReturnValue:
     """List every bottling with its bottles on hand, and the last removals."""
     found = goods.bottlings(current.book)
     gone = _removals(found)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import abort, render_template
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.before.corrections import table_words
@@ -20,7 +20,7 @@ def _today() -> str:
 
 @bp.get("/instruments")
 @needs("floor")
-def instruments_page() -> Any:
+def instruments_page() -> ResponseReturnValue:
     """List every instrument with its standing."""
     today = _today()
     found = instruments.records(current.book, registry.instruments(current.book), today)
@@ -29,7 +29,7 @@ def instruments_page() -> Any:
 
 @bp.get("/instruments/<instrument_id>")
 @needs("floor")
-def instrument_page(instrument_id: str) -> Any:
+def instrument_page(instrument_id: str) -> ResponseReturnValue:
     """Show one instrument: its checks, and every reading in doubt since its last good one."""
     record = instruments.record(current.book, instrument_id, _today())
     if record is None:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from flask import flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 import webapp.kinds
 from webapp.access import current, needs
@@ -30,7 +31,7 @@ _CHECK_WORDS = ("q", "scope", "key", "name", "value")
 
 @bp.route("/limits", methods=["GET", "POST"])
 @needs("distiller")
-def limits_page() -> Any:
+def limits_page() -> ResponseReturnValue:
     """List every range and limit; set a range that replaces a kind's own, or take it back with empty boxes."""
     form = _range_form()
     if request.method == "POST" and form.validate():
@@ -44,7 +45,7 @@ def limits_page() -> Any:
 
 @bp.get("/limits/checks")
 @needs("distiller")
-def check_limits_page() -> Any:
+def check_limits_page() -> ResponseReturnValue:
     """Lead on to the limits of the checks, which stand on the page of all limits."""
     given: dict[str, Any] = {name: request.args[name] for name in _CHECK_WORDS if name in request.args}
     return redirect(url_for("desk.limits_page", **given, _anchor="checks"))
@@ -52,7 +53,7 @@ def check_limits_page() -> Any:
 
 @bp.post("/limits/checks")
 @needs("distiller")
-def put_check_limit() -> Any:
+def put_check_limit() -> ResponseReturnValue:
     """Set a limit of a check; an empty figure gives the check's own back."""
     form = CheckLimitForm(request.form)
     if form.validate():

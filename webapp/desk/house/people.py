@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.house import people
@@ -14,7 +13,7 @@ from webapp.desk.forms import PersonForm
 
 @bp.get("/people")
 @needs("office")
-def people_page() -> Any:
+def people_page() -> ResponseReturnValue:
     """List the people of the house."""
     return render_template("desk/house/people.html", people=people.people(current.book))
 
@@ -22,7 +21,7 @@ def people_page() -> Any:
 @bp.route("/people/new", methods=["GET", "POST"])
 @bp.route("/people/<code>", methods=["GET", "POST"])
 @needs("office")
-def person_edit(code: str | None = None) -> Any:
+def person_edit(code: str | None = None) -> ResponseReturnValue:
     """Add a person, or change one. Nobody is ever taken out: old entries keep their hand."""
     row = people.person(current.book, code) if code else None
     if code and row is None:
@@ -40,7 +39,7 @@ def person_edit(code: str | None = None) -> Any:
     return render_template("desk/house/person_edit.html", form=form, row=row), 422 if request.method == "POST" else 200
 
 
-def _keep(form: PersonForm, row: dict[str, Any] | None) -> str | None:
+def _keep(form: PersonForm, row: people.Person | None) -> str | None:
     assert current.person
     code = row["code"] if row else str(form.code.data).upper()
     if not row and people.person(current.book, code):

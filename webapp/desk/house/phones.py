@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import io
-from typing import Any
 
 import qrcode
 import qrcode.image.svg
 from flask import abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
 from webapp.access import current, needs
@@ -18,7 +18,7 @@ from webapp.desk.forms import PhoneForm
 
 @bp.route("/phones", methods=["GET", "POST"])
 @needs("office")
-def phones_page() -> Any:
+def phones_page() -> ResponseReturnValue:
     """List phones with their gaps; make a one-time code for a new one."""
     form = PhoneForm()
     token = address = None
@@ -48,7 +48,7 @@ def _picture(text: str) -> Markup:
 
 @bp.post("/phones/<device_id>/revoke")
 @needs("office")
-def revoke(device_id: str) -> Any:
+def revoke(device_id: str) -> ResponseReturnValue:
     """Shut a phone out. What it holds stays on it and can be saved to a file."""
     if not any(phone["id"] == device_id for phone in devices.devices(current.book)):
         abort(404, "There is no such phone.")

@@ -7,9 +7,9 @@ import io
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import Response, abort, flash, redirect, render_template, url_for
+from flask.typing import ResponseReturnValue
 
 import webapp.kinds
 from webapp.access import current, needs
@@ -34,7 +34,7 @@ class Changed:
 
 @bp.get("/rules")
 @needs("floor")
-def rules_page() -> Any:
+def rules_page() -> ResponseReturnValue:
     """List every judging of the whole book, the last first."""
     unread = differences.unread(current.book)
     return render_template("desk/house/rules.html", found=judgings(current.book)[:SHOWN_MOST], unread=unread)
@@ -42,7 +42,7 @@ def rules_page() -> Any:
 
 @bp.get("/rules/<no>")
 @needs("floor")
-def judging_page(no: str) -> Any:
+def judging_page(no: str) -> ResponseReturnValue:
     """Show one judging: sums that came out otherwise entry by entry, and questions that came or went by their code."""
     judging = _judging(no)
     found = differences.list_differences(current.book, judging)
@@ -56,7 +56,7 @@ def judging_page(no: str) -> Any:
 
 @bp.post("/rules/<no>/read")
 @needs("distiller")
-def read_judging(no: str) -> Any:
+def read_judging(no: str) -> ResponseReturnValue:
     """Note that this person has read what came out otherwise."""
     assert current.person
     judging = _judging(no)

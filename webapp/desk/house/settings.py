@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import abort, current_app, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.before.corrections import table_words
@@ -26,14 +25,14 @@ def _by() -> str:
 
 @bp.get("/settings")
 @needs("distiller")
-def settings_page() -> Any:
+def settings_page() -> ResponseReturnValue:
     """Show the house, ranges, instruments and the last changes."""
     return _settings(_site_form())
 
 
 @bp.post("/settings")
 @needs("office")
-def set_house() -> Any:
+def set_house() -> ResponseReturnValue:
     """Change the house."""
     form = _site_form()
     if not form.validate():
@@ -75,7 +74,7 @@ def _settings(form: SiteForm) -> str:
 @bp.route("/instruments/new", methods=["GET", "POST"])
 @bp.route("/instruments/<instrument_id>/edit", methods=["GET", "POST"])
 @needs("distiller")
-def instrument_edit(instrument_id: str | None = None) -> Any:
+def instrument_edit(instrument_id: str | None = None) -> ResponseReturnValue:
     """Add an instrument, or change one."""
     known = {row["id"]: row for row in registry.instruments(current.book)}
     row = known.get(instrument_id or "")

@@ -6,9 +6,9 @@ import csv
 import io
 import json
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import Response, abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.periods import closes, periods
@@ -28,7 +28,7 @@ def _period(name: str) -> periods.Period:
 
 @bp.get("/periods")
 @needs("floor")
-def periods_page() -> Any:
+def periods_page() -> ResponseReturnValue:
     """List every quarter and month with what was on hand at its end, newest first."""
     found = periods.periods(current.book, datetime.now(UTC))
     return render_template("desk/periods/periods.html", found=found, litres=periods.litres, title_of=title_of)
@@ -36,7 +36,7 @@ def periods_page() -> Any:
 
 @bp.get("/periods/<name>")
 @needs("floor")
-def period_page(name: str) -> Any:
+def period_page(name: str) -> ResponseReturnValue:
     """Show one period: as stated, as now known, what stands against closing it, and what came late."""
     period = _period(name)
     return render_template(
@@ -65,7 +65,7 @@ def _draft(name: str) -> tuple[closes.Draft | None, str]:
 
 @bp.route("/periods/<name>/close", methods=["GET", "POST"])
 @needs("distiller")
-def period_close(name: str) -> Any:
+def period_close(name: str) -> ResponseReturnValue:
     """Ask once more, then close: the figures that were shown are signed by who sends them."""
     period = _period(name)
     assert current.person

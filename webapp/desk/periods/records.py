@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import render_template
+from flask.typing import ResponseReturnValue
 
 import webapp.kinds
 from webapp.access import needs
@@ -15,7 +14,7 @@ from webapp.desk.blueprint import bp
 
 @bp.get("/records")
 @needs("floor")
-def records_page() -> Any:
+def records_page() -> ResponseReturnValue:
     """Show each record with its rule, what it asks for, and where it is held or why not."""
     return render_template(
         "desk/periods/records.html",

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import abort, render_template, request
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.cellar.years import by_kind_and_year
@@ -18,7 +18,7 @@ from webapp.desk.blueprint import bp
 
 @bp.get("/casks-by-year")
 @needs("floor")
-def casks_by_year_page() -> Any:
+def casks_by_year_page() -> ResponseReturnValue:
     """Count casks by kind and year filled, now or at the end of a month."""
     month, until = request.args.get("month", "").strip(), ""
     zone = str(current.site.get("time_zone") or "UTC")
@@ -36,7 +36,7 @@ def casks_by_year_page() -> Any:
 
 @bp.get("/seasons")
 @needs("floor")
-def seasons_page() -> Any:
+def seasons_page() -> ResponseReturnValue:
     """Show each season in one sum: does its alcohol close?"""
     found = season.seasons(current.book, datetime.now(UTC))
     return render_template("desk/periods/seasons.html", found=found, litres=litres)

@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from flask import abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import intake
@@ -20,7 +21,7 @@ BESIDE_MOST = 4
 
 @bp.get("/runs")
 @needs("floor")
-def runs_page() -> Any:
+def runs_page() -> ResponseReturnValue:
     """List runs, the newest first; tick some to see them beside each other."""
     found = runs.runs(current.book, limit=100)
     best = {line["run"] for wish in wishes.wishes(current.book).values() for line in wish["best"].values()}
@@ -29,7 +30,7 @@ def runs_page() -> Any:
 
 @bp.get("/runs/<run_id>")
 @needs("floor")
-def run_page(run_id: str) -> Any:
+def run_page(run_id: str) -> ResponseReturnValue:
     """Show one run: curve with cuts, balance, yield, every reading and fraction."""
     run = runs.run(current.book, run_id)
     if run is None:
@@ -51,7 +52,7 @@ def run_page(run_id: str) -> Any:
 
 @bp.post("/runs/<run_id>/best")
 @needs("distiller")
-def best_run(run_id: str) -> Any:
+def best_run(run_id: str) -> ResponseReturnValue:
     """Name a run the best of its fruit on its still: an entry like any other."""
     run = runs.run(current.book, run_id)
     if run is None:
@@ -77,7 +78,7 @@ def best_run(run_id: str) -> Any:
 
 @bp.get("/runs/beside")
 @needs("floor")
-def runs_beside() -> Any:
+def runs_beside() -> ResponseReturnValue:
     """Show chosen runs side by side: figures, cuts, and their curves over pure alcohol."""
     ids = list(dict.fromkeys(request.args.getlist("run")))[:BESIDE_MOST]
     known = runs.runs_by_id(current.book, ids)
@@ -94,7 +95,7 @@ def runs_beside() -> Any:
 
 @bp.get("/runs/yields")
 @needs("floor")
-def yields_page() -> Any:
+def yields_page() -> ResponseReturnValue:
     """Show the yield of each ferment beside the official flat rates and the house's own years."""
     found = yields.batches(current.book)
     return render_template(
@@ -105,14 +106,14 @@ def yields_page() -> Any:
 
 @bp.get("/runs/feints")
 @needs("floor")
-def feints_page() -> Any:
+def feints_page() -> ResponseReturnValue:
     """Show the account of feints by fruit."""
     return render_template("desk/runs/feints.html", lines=feints.account(current.book))
 
 
 @bp.get("/runs/plans")
 @needs("floor")
-def plans_page() -> Any:
+def plans_page() -> ResponseReturnValue:
     """Show the cut plans and best runs by fruit, with who, when and why."""
     return render_template("desk/runs/plans.html", wishes=wishes.wishes(current.book))
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from flask import Response, abort, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.goods import goods
@@ -21,7 +22,7 @@ bp.add_app_template_filter(percent, "percent")
 
 @bp.get("/trace")
 @needs("floor")
-def trace_search_page() -> Any:
+def trace_search_page() -> ResponseReturnValue:
     """Show the search for a subject to trace; a single answer is shown at once."""
     text = request.args.get("q", "").strip()
     hits = search.search(current.book, text)
@@ -32,7 +33,7 @@ def trace_search_page() -> Any:
 
 @bp.get("/trace/<key>")
 @needs("floor")
-def trace_page(key: str) -> Any:
+def trace_page(key: str) -> ResponseReturnValue:
     """Show a trace both ways: pictures, and the same facts as lists."""
     found = lineage.find_subject(current.book, key)
     if found is None:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Response, abort, current_app, render_template, request
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.house import registry
@@ -19,7 +18,7 @@ LABELS_MOST = 1000
 
 @bp.get("/labels")
 @needs("floor")
-def labels_page() -> Any:
+def labels_page() -> ResponseReturnValue:
     """Show the vessels to tick and the layouts to print on."""
     sort = request.args.get("sort") or None
     form = _form()

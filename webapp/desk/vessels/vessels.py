@@ -6,6 +6,7 @@ import json
 from typing import Any
 
 from flask import abort, flash, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import cards
@@ -25,7 +26,7 @@ START_MOST = 10_000_000
 
 @bp.get("/vessels")
 @needs("floor")
-def vessels_page() -> Any:
+def vessels_page() -> ResponseReturnValue:
     """List vessels by place and code with what they hold, filtered by sort and text, a page at a time."""
     sort = request.args.get("sort") or None
     text = request.args.get("q", "").strip()
@@ -46,7 +47,7 @@ def vessels_page() -> Any:
 
 @bp.get("/vessels/<mark>")
 @needs("floor")
-def vessel_page(mark: str) -> Any:
+def vessel_page(mark: str) -> ResponseReturnValue:
     """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
     row = _known(mark)
     card = cards.card(current.book, row["mark"], with_retired=True)
@@ -70,7 +71,7 @@ def _known(mark: str) -> VesselRow:
 @bp.route("/vessels/new", methods=["GET", "POST"])
 @bp.route("/vessels/<mark>/edit", methods=["GET", "POST"])
 @needs("office")
-def vessel_edit(mark: str | None = None) -> Any:
+def vessel_edit(mark: str | None = None) -> ResponseReturnValue:
     """Add a vessel, or change one. The mark itself is made from the code and never changes."""
     row = _known(mark) if mark else None
     form = VesselForm(data=_boxes(row)) if row else VesselForm()
