@@ -138,6 +138,21 @@ def test_a_removal_of_what_nobody_knows_moves_nothing_even_if_it_is_let_stand():
     assert {key for key in book.states if key not in kept and key[:2] in ("b:", "o:", "l:")} == set()
 
 
+def test_of_two_bottlings_of_a_name_it_is_the_one_that_has_the_case():
+    book = Ledger()
+    one = bottle(book)
+    two = bottle(book, 61, at="09:00")
+    out(book, bottles="2", case_from="61")
+    assert (state(book, one)["on_hand"], state(book, two)["on_hand"]) == (360, 358)
+    out(book, bottles="3", case_from="60")
+    assert (state(book, one)["on_hand"], state(book, two)["on_hand"]) == (357, 358)
+    # With one of that name alone no case is needed, and a wrong one does not make it another.
+    alone = Ledger()
+    root = bottle(alone)
+    assert [query.code for query in out(alone, bottles="2", case_from="99")] == ["other_case"]
+    assert state(alone, root)["on_hand"] == 358
+
+
 def test_a_third_of_the_bottles_is_a_third_of_the_stock_and_the_last_takes_what_rounding_left():
     """0.7 L at 37.5 %: 262 500 uL a bottle; mass does not divide by 7."""
     book = Ledger()

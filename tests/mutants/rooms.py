@@ -100,19 +100,22 @@ ROOMS = {
         Room(
             "fold",
             {
-                f"webapp/book/fold/{module}.py": (*_FOLDED, *more)
-                for module, more in {
-                    "evaluate": (),
-                    "families": (),
-                    "fold": (),
-                    "month_sums": ("tests/book/test_month_sums.py", "tests/book/test_periods.py"),
-                    "queries": ("tests/book/test_lists.py",),
-                    "reader_tables": (),
-                    "registry_rows": ("tests/book/test_registry.py",),
-                    "replay": ("tests/book/test_unjudged.py",),
-                    "row_reader": (),
-                    "states": ("tests/book/test_parts.py",),
-                    "unjudged": ("tests/book/test_unjudged.py",),
+                f"webapp/book/fold/{module}.py": (*(f"tests/book/{name}.py" for name in own.split()), *_FOLDED)
+                for module, own in {
+                    "differences": "test_rules",
+                    "evaluate": "fold/test_evaluate",
+                    "families": "fold/test_families",
+                    "fold": "test_parts test_rules",
+                    "judgings": "test_rules",
+                    "month_sums": "test_month_sums test_periods",
+                    "queries": "fold/test_queries test_lists",
+                    "reader_tables": "test_goods test_rules",
+                    "registry_rows": "fold/test_registry_rows test_registry",
+                    "replay": "test_unjudged test_rules",
+                    "row_reader": "test_lists",
+                    "rules": "test_rules",
+                    "states": "fold/test_versions test_parts",
+                    "unjudged": "test_unjudged test_rules",
                 }.items()
             },
         ),
@@ -157,6 +160,7 @@ ROOMS = {
                     "twice": "time",
                     "vat": "vat",
                     "vessel": "vessel moves run",
+                    "words": "time run",
                 }.items()
             },
         ),
@@ -166,7 +170,9 @@ ROOMS = {
                 "webapp/book/goods/bottlings.py": ("tests/book/test_bottlings.py",),
                 "webapp/book/goods/goods.py": ("tests/book/test_bottlings.py", "tests/book/test_goods.py"),
                 "webapp/kinds/effects/bottle.py": ("tests/kinds/test_bottled_goods.py",),
-                "webapp/kinds/effects/goods.py": ("tests/kinds/test_bottled_goods.py",),
+                "webapp/kinds/effects/goods.py": (
+                    "tests/kinds/test_bottled_goods.py", "tests/book/checks/test_goods.py",
+                ),
             },
         ),
         Room("tries", {"webapp/access/tries.py": ("tests/access/test_tries.py",)}),
