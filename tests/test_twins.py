@@ -63,7 +63,6 @@ TWINS = [
     ("kinds/limits.js", "DECLARED", {name: limit(name) for name in LOOKED_AT}),
     ("jobs/cellar/like.js", "YEAR_S", casks.YEAR_S),
     ("jobs/cellar/due.js", "DUE", {name: default for name, _, _, default in DUE}),
-    ("trade/bottling.js", "STRENGTH_ALLOWED_PCT", bottling.STRENGTH_ALLOWED_PCT),
     ("slate/handin.js", "ENTRIES_MAX", intake.BATCH_MOST),
     ("slate/overlay.js", "RUN_KEEPS", list(run.KEPT)),
     ("slate/overlay.js", "LATE_MS", run.LATE_S * 1000),

@@ -11,7 +11,6 @@ import { checkRange } from "./numeric.js";
 const US_FILL = [[1000, 1.5], [376, 2], [101, 3], [0, 4.5]];
 /** @type {[number, number|null, number|null][]} from this size on [mL], percent, or mL */
 const EU_FILL = [[1000, 1.5, null], [500, null, 15], [300, 3, null], [200, null, 9], [100, 4.5, null], [50, null, 4.5], [5, 9, null]];
-export const STRENGTH_ALLOWED_PCT = 0.3;
 const COUNT_MOST = 10_000;
 
 /**
@@ -55,18 +54,6 @@ export function spreadOf(values) {
   let total = 0;
   for (const value of values) total += (value - mean) * (value - mean);
   return Math.sqrt(total / (values.length - 1));
-}
-
-/** @param {number} strengthPct @returns {number} % vol, to a tenth */
-export function labelLowPct(strengthPct) {
-  checkRange("Strength", strengthPct, 1, 97.2, "% vol", "Gauge the tank again.");
-  return -Math.floor(-(strengthPct - STRENGTH_ALLOWED_PCT) * 10 + 1e-6) / 10;
-}
-
-/** @param {number} strengthPct @returns {number} % vol, to a tenth */
-export function labelHighPct(strengthPct) {
-  checkRange("Strength", strengthPct, 1, 97.2, "% vol", "Gauge the tank again.");
-  return Math.floor((strengthPct + STRENGTH_ALLOWED_PCT) * 10 + 1e-6) / 10;
 }
 
 /** @param {number} volume20L less what stays in the tank @param {number} sizeMl @returns {number} whole bottles */

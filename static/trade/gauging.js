@@ -4,7 +4,6 @@
  * Twin of webapp/trade/gauging.py, which has units, ranges and sources.
  */
 import { data } from "./datafiles.js";
-import { OutOfDomain } from "./errors.js";
 import { checkRange, interpolate, roundHalfUp } from "./numeric.js";
 
 const PROOFS = Array.from({ length: 201 }, (_, proof) => proof);
@@ -75,32 +74,6 @@ export function proofGallonsFromWineGallons(wineGallons, proof) {
 }
 
 /**
- * @param {number} netLb
- * @param {number} fromProof
- * @param {number} toProof
- * @returns {number} lb of water
- */
-export function waterToReduceByWeightLb(netLb, fromProof, toProof) {
-  checkPounds(netLb);
-  checkReduction(fromProof, toProof);
-  return netLb * (proofGallonsPerPound(fromProof) / proofGallonsPerPound(toProof)) - netLb;
-}
-
-/**
- * @param {number} wineGallons at 60 °F
- * @param {number} fromProof
- * @param {number} toProof
- * @returns {number} gal of water at 60 °F
- */
-export function waterToReduceByVolumeGal(wineGallons, fromProof, toProof) {
-  checkGallons(wineGallons);
-  checkReduction(fromProof, toProof);
-  const waterParts = data("gauging").water_parts;
-  const parts = (fromProof / toProof) * interpolate(toProof, PROOFS, waterParts);
-  return (wineGallons * (parts - interpolate(fromProof, PROOFS, waterParts))) / 100;
-}
-
-/**
  * @param {number} solidsG100mL 0 to 0.6
  * @returns {number} proof hidden by the solids
  */
@@ -128,16 +101,4 @@ function checkPounds(netLb) {
 /** @param {number} gallons */
 function checkGallons(gallons) {
   checkRange("Volume", gallons, 0, 1e9, "gal", "Check the dip and its unit.");
-}
-
-/**
- * @param {number} fromProof
- * @param {number} toProof
- */
-function checkReduction(fromProof, toProof) {
-  checkProof(fromProof);
-  checkProof(toProof);
-  if (toProof > 0 && fromProof >= toProof) return;
-  throw new OutOfDomain("Proof wanted", toProof, 0, fromProof,
-    "Water only makes spirit weaker. Give a proof wanted above 0 and not above the proof now.");
 }

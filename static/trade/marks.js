@@ -35,24 +35,6 @@ export function checkCharacter(base) {
   return ALPHABET[(37 - product) % 36];
 }
 
-/** @param {string} base @returns {string} the mark in stored form: `F3` gives `F3-8` @throws {BadMark} */
-export function makeMark(base) {
-  const bare = plain(base);
-  if (!bare) throw new BadMark("empty", "Give the vessel a code first, such as F3 or C031.");
-  if (bare.length > BASE_LENGTH_MAX) {
-    throw new BadMark("too_long", `A code has at most ${BASE_LENGTH_MAX} letters and digits. Shorten it.`);
-  }
-  const check = checkCharacter(bare);
-  const twin = blindTwin(bare + check);
-  if (twin) {
-    throw new BadMark(
-      "blind",
-      `${bare} cannot be told from ${hyphenated(twin)} when two neighbours are swapped. Choose another code.`,
-    );
-  }
-  return `${bare}-${check}`;
-}
-
 /**
  * @param {string} text a typed mark or a scanned payload; an address counts by its path /M/<mark> and is never followed
  * @returns {string} the stored form @throws {BadMark}

@@ -1,14 +1,13 @@
 // @ts-check
-/** What casks lose and will hold. Twin of webapp/trade/maturing.py, which has units, ranges and sources. */
+/** What casks lose. Twin of webapp/trade/maturing.py, which has units, ranges and sources. */
 import { OutOfDomain } from "./errors.js";
 import { checkRange } from "./numeric.js";
 
 /** @typedef {{years: number, lpa: number, strength_pct: number, drawn_l?: number}} Gauge oldest first */
 /** @typedef {{lpa_pct_year: number, volume_pct_year: number, strength_year: number, years: number}} Rate */
 
-const [GAUGE_SD_PCT, STRENGTH_SD_PCT, YEAR_SD_PCT, DRIFT_YEAR_SD, DRIFT_SD] = [0.4, 0.12, 0.5, 0.15, 0.5];
 const RATE_YEARS = 60 / 365.25;
-const [BORROW, SPREAD_LEAST, MAD_TO_SPREAD, SMALL_L, HIGH_SPREADS, NEW_WOOD_YEARS] = [4, 0.5, 1.4826, 100, 2.5, 1.2];
+const [BORROW, SPREAD_LEAST, MAD_TO_SPREAD, SMALL_L, HIGH_SPREADS] = [4, 0.5, 1.4826, 100, 2.5];
 const Z_80 = 1.2815515655446004;
 
 /** @param {Gauge[]} gauges @returns {{last: Rate|null, fill: Rate|null}} */
@@ -84,44 +83,4 @@ export function judgeLoss(rate, volumeRate, years, most, strengthThen, strengthN
   }
   if (rate < -noisePct / years) return "gain";
   return rate > most + noisePct / years ? "leak" : "usual";
-}
-
-/**
- * @param {Gauge[]} gauges @param {{middle: number, spread: number}} usual @param {number} yearsAhead
- * @param {{driftYear?: number, isNewWood?: boolean}} [options]
- */
-export function forecastCask(gauges, usual, yearsAhead, { driftYear = 0, isNewWood = false } = {}) {
-  check(gauges);
-  if (!gauges.length) throw new OutOfDomain("Gauges", 0, 1, 1000, "Gauge the cask first.");
-  checkRange("Time ahead", yearsAhead, 0, 50, "years", "Nobody knows a cask so far ahead.");
-  checkRange("Usual drift", driftYear, -5, 5, "% vol a year", "Check the strengths.");
-  const isSoaked = isNewWood && gauges.length > 2 && gauges[1].years - gauges[0].years <= NEW_WOOD_YEARS;
-  const own = isSoaked ? gauges.slice(1) : gauges;
-  const last = own[own.length - 1];
-  const years = last.years - own[0].years;
-  let [rate, rateVar, drift, driftVar] = [usual.middle, usual.spread ** 2, driftYear, DRIFT_SD ** 2];
-  if (years >= RATE_YEARS - 1e-9) {
-    const kept = own.slice(1).reduce((sum, one, i) => sum + Math.log((one.lpa + (one.drawn_l ?? 0)) / own[i].lpa), 0);
-    [rate, rateVar] = weigh(rate, rateVar, (-kept * 100) / years, (2 * GAUGE_SD_PCT ** 2) / years ** 2 + YEAR_SD_PCT ** 2 / years);
-    [drift, driftVar] = weigh(drift, driftVar, (last.strength_pct - own[0].strength_pct) / years, (2 * STRENGTH_SD_PCT ** 2) / years ** 2 + DRIFT_YEAR_SD ** 2 / years);
-  }
-  const lpa = last.lpa * Math.exp((-rate * yearsAhead) / 100);
-  const lpaVar = (yearsAhead ** 2 * rateVar + yearsAhead * YEAR_SD_PCT ** 2 + 2 * GAUGE_SD_PCT ** 2) / 1e4;
-  const strength = Math.min(Math.max(last.strength_pct + drift * yearsAhead, 1), 100);
-  const strengthVar = yearsAhead ** 2 * driftVar + yearsAhead * DRIFT_YEAR_SD ** 2 + 2 * STRENGTH_SD_PCT ** 2;
-  const [wide, apart] = [Z_80 * Math.sqrt(lpaVar), Z_80 * Math.sqrt(strengthVar)];
-  const volumeWide = Z_80 * Math.sqrt(lpaVar + strengthVar / strength ** 2);
-  const volume = (lpa / strength) * 100;
-  return {
-    lpa: { at: lpa, low: lpa * Math.exp(-wide), high: lpa * Math.exp(wide) },
-    strength_pct: { at: strength, low: Math.max(strength - apart, 0), high: Math.min(strength + apart, 100) },
-    volume_l: { at: volume, low: volume * Math.exp(-volumeWide), high: volume * Math.exp(volumeWide) },
-    loss_pct_year: rate, drift_year: drift,
-  };
-}
-
-/** @param {number} prior @param {number} priorVar @param {number} found @param {number} foundVar @returns {[number, number]} */
-function weigh(prior, priorVar, found, foundVar) {
-  const precision = 1 / priorVar + 1 / foundVar;
-  return [(prior / priorVar + found / foundVar) / precision, 1 / precision];
 }

@@ -1,10 +1,9 @@
 // @ts-check
 /**
- * Sums of the still log: what the vapour thermometer should show, and what the flow has collected.
+ * Sums of the still log: what the vapour thermometer should show.
  * Twin of webapp/trade/still.py, which has units, ranges and sources.
  */
 import { data } from "./datafiles.js";
-import { OutOfDomain } from "./errors.js";
 import { checkRange, interpolate } from "./numeric.js";
 
 /**
@@ -20,23 +19,4 @@ export function vapourTempC(strengthPct, heightM = 0) {
   const [leastM, mostM] = still.height_m;
   checkRange("Height", heightM, leastM, mostM, "m", "Give the still's height above the sea in metres.");
   return interpolate(strengthPct, strengths, still.vapour_temp_c) - heightM / still.metres_per_degree;
-}
-
-/**
- * @param {number[]} minutes rising
- * @param {number[]} flowsLh
- * @returns {number} L, by the trapezoid rule
- */
-export function collectedL(minutes, flowsLh) {
-  if (minutes.length !== flowsLh.length) {
-    throw new OutOfDomain("Flow", flowsLh.length, minutes.length, minutes.length, "Give one flow for each time.");
-  }
-  for (const flow of flowsLh) checkRange("Flow", flow, 0, 1e6, "L/h", "Check the figure and its unit.");
-  let volumeL = 0;
-  for (let i = 1; i < minutes.length; i++) {
-    const passed = minutes[i] - minutes[i - 1];
-    checkRange("Time between readings", passed, 0, 1e6, "min", "Put the readings in order of time.");
-    volumeL += ((flowsLh[i] + flowsLh[i - 1]) / 2) * (passed / 60);
-  }
-  return volumeL;
 }

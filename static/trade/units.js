@@ -57,15 +57,6 @@ export function fromCanonical(value, unit) {
   return value / (facts.factor ?? 1) - (facts.shift ?? 0);
 }
 
-/**
- * The value that usual and possible ranges are checked against: a raw proof glass counts as half.
- * @param {number} value as read
- * @param {string} unit
- */
-export function rangeValue(value, unit) {
-  return toCanonical(value, unit) * (factsOf(unit).range_factor ?? 1);
-}
-
 /** @param {string} unit */
 export const canonicalUnit = (unit) => factsOf(unit).canonical;
 

@@ -112,13 +112,12 @@ def test_the_mark_that_was_meant_is_offered():
 
 
 IN_BROWSER = """async ({ vectors, texts }) => {
-  const { checkCharacter, makeMark, parseMark, suggest } = await import("/static/trade/marks.js");
+  const { checkCharacter, parseMark, suggest } = await import("/static/trade/marks.js");
   const tried = (task) => {
     try { return task(); } catch (error) { return [error.code, error.message]; }
   };
   return {
     check: vectors.check.map(([base]) => checkCharacter(base)),
-    make: vectors.make.concat(vectors.make_bad).map(([base]) => tried(() => makeMark(base))),
     parse: vectors.parse.concat(vectors.parse_bad).map(([text]) => tried(() => parseMark(text))),
     suggest: vectors.suggest.map(([text]) => suggest(text, vectors.known)),
     texts: texts.map((text) => [tried(() => parseMark(text)), suggest(text, vectors.known)]),
@@ -159,7 +158,6 @@ def test_the_browser_twin_gives_the_same_answers(playwright):
         got = page.evaluate(IN_BROWSER, {"vectors": VECTORS, "texts": texts})
         browser.close()
     assert got["check"] == [character for _, character in VECTORS["check"]]
-    assert got["make"] == [mark for _, mark in VECTORS["make"]] + [row[1:] for row in VECTORS["make_bad"]]
     assert got["parse"] == [mark for _, mark in VECTORS["parse"]] + [row[1:] for row in VECTORS["parse_bad"]]
     assert got["suggest"] == [found for _, found in VECTORS["suggest"]]
     for text, answer in zip(texts, got["texts"], strict=True):

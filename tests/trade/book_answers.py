@@ -11,14 +11,9 @@ from webapp.trade.errors import NotANumber, OutOfDomain
 
 STILL_PAIRS: dict[str, Callable[..., Any]] = {
     "moleFractionFromStrength": vle.mole_fraction_from_strength,
-    "strengthFromMoleFraction": vle.strength_from_mole_fraction,
-    "boilingTempC": vle.boiling_temp_c,
     "vapourMoleFraction": vle.vapour_mole_fraction,
-    "liquidMoleFraction": vle.liquid_mole_fraction,
-    "azeotropeMoleFraction": vle.azeotrope_mole_fraction,
     "molesIn": batch.moles_in,
     "streamMoles": batch.stream_moles,
-    "streamStrengthPct": batch.stream_strength_pct,
     "forecastCut": cutdue.forecast_cut,
 }
 CELLAR_PAIRS: dict[str, Callable[..., Any]] = {
@@ -26,8 +21,6 @@ CELLAR_PAIRS: dict[str, Callable[..., Any]] = {
     "lossRates": maturing.loss_rates,
     "usualOf": maturing.usual_of,
     "judgeLoss": lambda *given: maturing.judge_loss(*given),
-    "forecastCask": lambda gauges, usual, ahead, o: maturing.forecast_cask(
-        gauges, usual, ahead, drift_year=o["driftYear"], is_new_wood=o["isNewWood"]),
 }
 
 

@@ -56,10 +56,8 @@ def cellar_asked() -> list[Case]:
     rates = [rate["lpa_pct_year"] for cask in casks if (rate := maturing.loss_rates(cask.gauges)["fill"])]
     for n, cask in enumerate(casks):
         groups = [rates[: n % 9], rates[n % 7 : n % 7 + n % 4]]
-        usual = maturing.usual_of(groups, cask.capacity_l)
         found += [
-            ["lossRates", cask.gauges], ["usualOf", groups, cask.capacity_l],
-            ["forecastCask", cask.gauges, usual, n / 7, {"driftYear": n / 40 - 0.5, "isNewWood": n % 2 == 0}],
+            ["lossRates", cask.gauges], ["usualOf", groups, cask.capacity_l], ["usualOf", groups, cask.capacity_l, 300],
             ["judgeLoss", n - 3.0, n / 2 - 2.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6],
         ]
     return found

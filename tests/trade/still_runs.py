@@ -75,8 +75,13 @@ def _strength_of(x: Any) -> Any:
 def _densities() -> tuple[Any, Any]:
     """Mole fraction to strength, on a table: OIML R 22 as the product has it, which has tests of its own."""
     xs = np.linspace(0, 1, 801)
-    mass = xs * MOLAR[0] / (xs * MOLAR[0] + (1 - xs) * MOLAR[1])
-    return xs, np.asarray(strength_from_mass_fraction(mass))
+    return xs, np.asarray(strength_from_mole_fraction(xs))
+
+
+def strength_from_mole_fraction(mole_fraction: Any) -> Any:
+    """Return the strength of spirit of which that share of the moles is ethanol. [% vol at 20 degC]"""
+    ethanol, water = mole_fraction * MOLAR[0], (1 - mole_fraction) * MOLAR[1]
+    return strength_from_mass_fraction(ethanol / (ethanol + water))
 
 
 @cache

@@ -79,13 +79,9 @@ def test_casks_agree(page: Any) -> None:
     rates = [rate["lpa_pct_year"] for cask in casks if (rate := maturing.loss_rates(cask.gauges)["fill"])]
     for n, cask in enumerate(casks):
         groups = [rates[: n % 9], rates[n % 7 : n % 7 + n % 4]]
-        usual = maturing.usual_of(groups, cask.capacity_l)
         cases += [
             ("lossRates", cask.gauges), ("usualOf", groups, cask.capacity_l),
-            ("forecastCask", cask.gauges, usual, n / 7, {"driftYear": n / 40 - 0.5, "isNewWood": n % 2 == 0}),
             ("judgeLoss", n - 3.0, n / 2 - 2.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6),
         ]
-    empty = {"driftYear": 0, "isNewWood": False}
-    cases += [("lossRates", [{"years": 0, "lpa": 0, "strength_pct": 60}]), ("usualOf", [[1.0]], 0),
-              ("forecastCask", [], {"middle": 3, "spread": 1}, 1, empty)]
+    cases += [("lossRates", [{"years": 0, "lpa": 0, "strength_pct": 60}]), ("usualOf", [[1.0]], 0)]
     near(*both(page, cases), 1e-9)

@@ -19,8 +19,6 @@ from webapp.trade.gauging import (
     proof_gallons_from_pounds,
     proof_gallons_from_wine_gallons,
     proof_gallons_per_pound,
-    water_to_reduce_by_volume_gal,
-    water_to_reduce_by_weight_lb,
     wine_gallons_from_pounds,
     wine_gallons_per_pound,
 )
@@ -217,24 +215,12 @@ def test_pounds_and_gallons_30_64() -> None:
     assert proof_gallons_from_pounds(81000, 190) == example["expected"]["proof_gal"]
 
 
-def test_water_by_weight_30_64() -> None:
-    example = EXAMPLES["30.64b"]
-    assert 1000 * proof_gallons_per_pound(200) == pytest.approx(example["inputs"]["proof_gal"], abs=1e-9)
-    assert water_to_reduce_by_weight_lb(1000, 200, 190) == pytest.approx(example["expected"]["water_lb"], abs=0.005)
-
-
 def test_tank_car_30_63() -> None:
     # From memory in the reference file; the parts are the same sum of smaller weights.
     parts = {k: v for k, v in EXAMPLES["30.63"]["expected"].items() if k != "total"}
     for pounds, proof_gallons in parts.items():
         assert proof_gallons_from_pounds(float(pounds), 190) == proof_gallons
     assert proof_gallons_from_pounds(60378, 190) == EXAMPLES["30.63"]["expected"]["total"]
-
-
-def test_water_by_volume_30_66() -> None:
-    # 191 to 188: 1.887, nothing cut by hand; 112 to 100: 12.42 printed (12.4276). From memory in the reference file.
-    assert water_to_reduce_by_volume_gal(100, 191, 188) == pytest.approx(1.887, abs=0.0005)
-    assert water_to_reduce_by_volume_gal(100, 112, 100) == pytest.approx(12.4276, abs=0.00005)
 
 
 def test_wine_to_proof_gallons_30_51() -> None:
@@ -256,29 +242,6 @@ def test_weighing_small_containers_30_44b(row: list[float]) -> None:
     proof, gallons, pounds, ounces, _, proof_gallons = row
     assert math.ceil(gallons * pounds_per_wine_gallon(proof) * 16 - 0.01) == pounds * 16 + ounces
     assert proof_gallons_from_wine_gallons(gallons, proof) == proof_gallons
-
-
-def test_reduction_table_of_a_handbook() -> None:
-    # 153 cells in whole % vol, volumes of water to 100 of spirit; three cells are misprints named in the file. Read as
-    # proof / 2: "not stated; 60 °F and 20 °C agree within its rounding".
-    table = read_json("dilution_examples.json")["reduction_table"]
-    misprints = {(m["from"], m["to"]) for m in table["suspected_misprints"]}
-    checked = 0
-    for to_abv, *cells in table["rows_to_abv_then_values"]:
-        for from_abv, printed in zip(table["from_abv"], cells, strict=False):
-            if (from_abv, to_abv) in misprints or from_abv <= to_abv:
-                continue
-            ours = water_to_reduce_by_volume_gal(100, 2 * from_abv, 2 * to_abv)
-            assert ours == pytest.approx(printed, abs=max(0.12, 0.006 * printed)), (from_abv, to_abv)
-            checked += 1
-    assert checked == 150
-
-
-@pytest.mark.parametrize(("from_proof", "to_proof"), [(100, 110), (100, 0), (201, 100), (100, -1), (float("nan"), 80)])
-def test_water_makes_nothing_stronger(from_proof: float, to_proof: float) -> None:
-    for reduce in (water_to_reduce_by_weight_lb, water_to_reduce_by_volume_gal):
-        with pytest.raises(OutOfDomain):
-            reduce(100, from_proof, to_proof)
 
 
 def test_half_proof_is_not_strength_at_20() -> None:

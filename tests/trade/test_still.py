@@ -4,7 +4,7 @@ import pytest
 
 from tests.trade.reference_files import read_csv
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.still import collected_l, vapour_offset_c, vapour_temp_c
+from webapp.trade.still import vapour_offset_c, vapour_temp_c
 
 VLE = [row for row in read_csv("vle_ethanol_water.csv") if 20 <= float(row["vapour_abv_20C_derived"]) <= 95]
 
@@ -27,18 +27,6 @@ def test_strength_and_height_have_ends() -> None:
     for strength, height in ((19.9, 0), (95.1, 0), (60, -1), (60, 3001), (float("nan"), 0)):
         with pytest.raises(OutOfDomain):
             vapour_temp_c(strength, height)
-
-
-def test_flow_is_summed_by_the_trapezoid_rule() -> None:
-    assert collected_l([0, 60], [12, 12]) == pytest.approx(12)
-    assert collected_l([30, 60, 120], [12, 10, 8]) == pytest.approx(5.5 + 9)
-    assert collected_l([], []) == collected_l([5], [12]) == 0
-
-
-def test_flow_with_time_running_back_is_refused() -> None:
-    for minutes, flows in (([10, 5], [1, 1]), ([0, 5], [1]), ([0, 5], [1, -1]), ([0, float("nan")], [1, 1])):
-        with pytest.raises(OutOfDomain):
-            collected_l(minutes, flows)
 
 
 def test_a_still_learns_its_own_vapour_offset_and_one_slip_does_not_move_it() -> None:

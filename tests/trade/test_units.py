@@ -18,7 +18,6 @@ from webapp.trade.units import (
     from_canonical,
     parse_number,
     quantity_of,
-    range_value,
     symbol,
     to_canonical,
 )
@@ -109,9 +108,6 @@ def test_every_unit_goes_there_and_back(unit: str) -> None:
 def test_raw_glass_readings_do_not_convert_into_one_another() -> None:
     assert quantity_of("pct_glass") != quantity_of("proof_glass")
     assert canonical_unit("proof_glass") == "proof_glass"
-    # One range in % serves both glasses when a reading is checked against usual values.
-    assert range_value(120, "proof_glass") == 60
-    assert range_value(60, "pct_glass") == 60
 
 
 def test_refractometer_and_hydrometer_brix_do_not_mix() -> None:

@@ -18,7 +18,6 @@ from webapp.trade.vle import mole_fraction_from_strength, vapour_mole_fraction
 SECTIONS = 6
 LINE = 240  # points of the equilibrium line, closer together where the liquid is weak
 STRONGEST = 97  # [% vol]: just below the azeotrope, 97.2
-STAGES, REFLUX = (1.0, 1.0 + SECTIONS), (0.0, 50.0)
 Extra = Callable[[float, float], float]
 LEAST_SHARE = 0.02  # of the liquid in the column to the vapour: with none there is nothing to step on
 
@@ -104,7 +103,14 @@ def moles_in(volume_l: float, strength_pct: float) -> tuple[float, float]:
 
 
 class Column:
-    """The strength that a still gives from each pot, for its stages and reflux."""
+    """The strength that a still gives from each pot, for its stages and reflux: at most 97 % vol.
+
+    Stages count the pot: 1 is a bare pot, 7 the most of this model. Reflux is the moles that flow back for each that
+    runs off, 0 to 50; below 0.02 it makes no difference. Solved to 0.15 below 91 % vol, to 0.5 above.
+
+    Source: McCabe and Thiele 1925, constant molar overflow; each section gives the same share of a full stage (Murphree
+    1925). Equilibrium: webapp/trade/vle.py.
+    """
 
     def __init__(self, stages: float, reflux: float) -> None:
         self.pots = _pots(stages, reflux)
@@ -115,39 +121,6 @@ class Column:
         low, high = self.pots[i], self.pots[i + 1]
         share = (pot_mole_fraction - low) / (high - low) if high > low else 0.0
         return i + min(max(share, 0.0), 1.0)
-
-
-def stream_strength_pct(pot_mole_fraction: float, stages: float, reflux: float) -> float:
-    """Return the strength that runs off a still from a given pot.
-
-    Parameters
-    ----------
-    pot_mole_fraction : float
-        Moles of ethanol over moles in the pot. [mol/mol], 0 to 1
-    stages : float
-        Stages that work, the pot among them; 1 is a bare pot. [1], 1 to 7
-    reflux : float
-        Moles that flow back for each mole that runs off. [1], 0 to 50; below 0.02 it makes no difference
-
-    Returns
-    -------
-    strength_pct : float
-        Strength of the stream. [% vol at 20 degC], at most 97; solved to 0.15 below 91 % vol, to 0.5 above
-
-    Raises
-    ------
-    OutOfDomain
-        Outside these ranges.
-
-    Source
-    ------
-    McCabe and Thiele 1925, constant molar overflow; each section gives the same share of a full stage (Murphree
-    1925). Equilibrium: webapp/trade/vle.py.
-    """
-    check_range("Mole fraction", float(pot_mole_fraction), 0, 1, "mol/mol", "Give it as a fraction of one.")
-    check_range("Stages", float(stages), *STAGES, "stages", "A column of more is outside this model.")
-    check_range("Reflux", float(reflux), *REFLUX, "", "Give moles back for each mole off.")
-    return Column(float(stages), float(reflux)).strength_pct(float(pot_mole_fraction))
 
 
 def run_down(pot: Pot, column: Column, off_l: float, steps: int, extra: Extra | None = None) -> list[Moment]:

@@ -5,10 +5,7 @@ The constants are the rule's own. For proof against % vol and proof gallons agai
 
 from typing import Any
 
-import numpy as np
-
 from webapp.trade.datafiles import load_data
-from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import Number, as_number, check_range, interpolate, round_half_up
 
 PROOFS = tuple(float(proof) for proof in range(201))
@@ -201,75 +198,6 @@ def proof_gallons_from_wine_gallons(wine_gallons: Number, proof: Number) -> Numb
     return round_half_up(_check_gallons(wine_gallons) * _check_proof(proof) / 100.0, 1)
 
 
-def water_to_reduce_by_weight_lb(net_lb: Number, from_proof: Number, to_proof: Number) -> Number:
-    """Return the pounds of water that bring a weight of spirit down to a lower proof.
-
-    Parameters
-    ----------
-    net_lb : float or array
-        Net weight of the stronger spirit in air. [lb], 0 to 1e9
-    from_proof : float or array
-        Its true proof at 60 degF. [proof], above to_proof, up to 200
-    to_proof : float or array
-        Proof wanted. [proof], above 0, below from_proof
-
-    Returns
-    -------
-    water_lb : float or array
-        Water to add. [lb], not rounded
-
-    Raises
-    ------
-    OutOfDomain
-        Outside these ranges, or if the spirit is already weaker than wanted.
-
-    Source
-    ------
-    27 CFR 30.64: proof gallons over the proof gallons a pound at the proof wanted, less the weight.
-    """
-    net_lb = _check_pounds(net_lb)
-    from_proof, to_proof = _check_reduction(from_proof, to_proof)
-    return net_lb * (proof_gallons_per_pound(from_proof) / proof_gallons_per_pound(to_proof)) - net_lb
-
-
-def water_to_reduce_by_volume_gal(wine_gallons: Number, from_proof: Number, to_proof: Number) -> Number:
-    """Return the gallons of water that bring a volume of spirit down to a lower proof, all at 60 degF.
-
-    Parameters
-    ----------
-    wine_gallons : float or array
-        Volume of the stronger spirit at 60 degF. [gal], 0 to 1e9
-    from_proof : float or array
-        Its true proof at 60 degF. [proof], above to_proof, up to 200
-    to_proof : float or array
-        Proof wanted. [proof], above 0, below from_proof
-
-    Returns
-    -------
-    water_gal : float or array
-        Water to add. [gal at 60 degF], not rounded
-
-    Raises
-    ------
-    OutOfDomain
-        Outside these ranges, or if the spirit is already weaker than wanted.
-
-    Notes
-    -----
-    alcohol parts of the stronger over alcohol parts of the weaker, times water parts of the weaker, less
-    water parts of the stronger. The rule's printed example cuts the quotient by hand; here it is not cut.
-
-    Source
-    ------
-    27 CFR 30.66, Table 6.
-    """
-    wine_gallons = _check_gallons(wine_gallons)
-    from_proof, to_proof = _check_reduction(from_proof, to_proof)
-    water_parts = load_data("gauging")["water_parts"]
-    parts = from_proof / to_proof * interpolate(to_proof, PROOFS, water_parts)
-    return wine_gallons * (parts - interpolate(from_proof, PROOFS, water_parts)) / 100.0
-
-
 def obscuration_proof(solids_g_100ml: Number) -> Number:
     """Return the proof that dissolved solids hide.
 
@@ -322,16 +250,3 @@ def _check_gallons(gallons: Any) -> Any:
     gallons = as_number(gallons)
     check_range("Volume", gallons, 0, 1e9, "gal", "Check the dip and its unit.")
     return gallons
-
-
-def _check_reduction(from_proof: Any, to_proof: Any) -> tuple[Any, Any]:
-    from_proof, to_proof = _check_proof(from_proof), _check_proof(to_proof)
-    if np.any(to_proof <= 0) or np.any(from_proof < to_proof):
-        raise OutOfDomain(
-            "Proof wanted",
-            float(np.max(to_proof)),
-            0,
-            float(np.min(from_proof)),
-            "Water only makes spirit weaker. Give a proof wanted above 0 and not above the proof now.",
-        )
-    return from_proof, to_proof

@@ -4,7 +4,6 @@ from collections.abc import Sequence
 from statistics import median
 
 from webapp.trade.datafiles import load_data
-from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import Number, as_number, check_range, interpolate
 
 OFFSET_PAIRS = 3
@@ -77,39 +76,3 @@ def vapour_offset_c(pairs: Sequence[tuple[float, float]], height_m: float = 0.0)
     low, high = load_data("still")["vapour_strength_pct"][0], load_data("still")["vapour_strength_pct"][-1]
     off = [temp - float(vapour_temp_c(pct, height_m)) for pct, temp in pairs if low <= pct <= high]
     return median(off) if len(off) >= OFFSET_PAIRS else None
-
-
-def collected_l(minutes: Sequence[float], flows_l_h: Sequence[float]) -> float:
-    """Return the volume that ran between the first and the last flow reading.
-
-    Parameters
-    ----------
-    minutes : sequence of float
-        Time of each reading. [min], rising, any start
-    flows_l_h : sequence of float
-        Flow at each. [L/h], 0 to 1e6
-
-    Returns
-    -------
-    volume_l : float
-        Volume at the parrot's temperature. [L], by the trapezoid rule; zero for fewer than two readings
-
-    Raises
-    ------
-    OutOfDomain
-        If time runs backward, a flow is outside its range, or the lists differ in length.
-
-    Source
-    ------
-    The trapezoid rule; expected error a few per cent between readings ten minutes apart (common practice).
-    """
-    if len(minutes) != len(flows_l_h):
-        raise OutOfDomain("Flow", len(flows_l_h), len(minutes), len(minutes), "Give one flow for each time.")
-    for flow in flows_l_h:
-        check_range("Flow", float(flow), 0, 1e6, "L/h", "Check the figure and its unit.")
-    volume_l = 0.0
-    for i in range(1, len(minutes)):
-        passed = float(minutes[i]) - float(minutes[i - 1])
-        check_range("Time between readings", passed, 0, 1e6, "min", "Put the readings in order of time.")
-        volume_l += (float(flows_l_h[i]) + float(flows_l_h[i - 1])) / 2.0 * (passed / 60.0)
-    return volume_l

@@ -98,34 +98,6 @@ def from_canonical(value: Number, unit: str) -> Number:
     return value / facts.get("factor", 1) - facts.get("shift", 0)
 
 
-def range_value(value: Number, unit: str) -> Number:
-    """Return the value that usual and possible ranges are checked against.
-
-    Parameters
-    ----------
-    value : float or array
-        As read. [the given unit], any
-    unit : str
-        Code. [text], any key of data/units.json
-
-    Returns
-    -------
-    value : float or array
-        [canonical_unit(unit)]; half the reading of a raw proof glass, so that one range in %
-        serves both glasses
-
-    Raises
-    ------
-    OutOfDomain
-        As to_canonical.
-
-    Source
-    ------
-    data/units.json.
-    """
-    return to_canonical(value, unit) * _facts(unit).get("range_factor", 1)
-
-
 def canonical_unit(unit: str) -> str:
     """Return the code of the unit in which a quantity is kept.
 

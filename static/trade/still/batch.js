@@ -12,8 +12,6 @@ import { VLE } from "./vle_data.js";
 const SECTIONS = 6;
 const LINE = 240;
 const STRONGEST = 97;
-const STAGES = [1, 1 + SECTIONS];
-const REFLUX = [0, 50];
 const LEAST_SHARE = 0.02;
 
 /** @typedef {{ ethanolMol: number, waterMol: number }} Pot */
@@ -85,14 +83,6 @@ export function columnStrengthPct(column, pot) {
   const high = column.pots[i + 1];
   const share = high > low ? (pot - low) / (high - low) : 0;
   return i + Math.min(Math.max(share, 0), 1);
-}
-
-/** @param {number} pot mol/mol @param {number} stages @param {number} reflux @returns {number} % vol */
-export function streamStrengthPct(pot, stages, reflux) {
-  checkRange("Mole fraction", pot, 0, 1, "mol/mol", "Give it as a fraction of one.");
-  checkRange("Stages", stages, STAGES[0], STAGES[1], "stages", "A column of more is outside this model.");
-  checkRange("Reflux", reflux, REFLUX[0], REFLUX[1], "", "Give moles back for each mole off.");
-  return columnStrengthPct(makeColumn(stages, reflux), pot);
 }
 
 /**

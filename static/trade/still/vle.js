@@ -3,7 +3,7 @@
  * Boiling ethanol and water at 101.325 kPa: which vapour rises from which liquid, and how hot.
  * Twin of webapp/trade/vle.py, which has units, ranges and sources; only + - * /, so that the bits agree.
  */
-import { massFractionFromStrength, strengthFromMassFraction } from "../density.js";
+import { massFractionFromStrength } from "../density.js";
 import { checkRange } from "../numeric.js";
 import { VLE } from "./vle_data.js";
 
@@ -11,8 +11,6 @@ const EULER = 2.718281828459045;
 const TERMS = 18;
 const STEPS = 60;
 const ADVICE = "Give it as a fraction of one, not in percent.";
-/** @type {number | null} */
-let azeotrope = null;
 
 /** @param {number} strengthPct % vol at 20 °C, 0 to 100 */
 export function moleFractionFromStrength(strengthPct) {
@@ -22,51 +20,11 @@ export function moleFractionFromStrength(strengthPct) {
   return ethanol / (ethanol + water);
 }
 
-/** @param {number} moleFraction mol/mol, 0 to 1 */
-export function strengthFromMoleFraction(moleFraction) {
-  checkRange("Mole fraction", moleFraction, 0, 1, "mol/mol", ADVICE);
-  const ethanol = moleFraction * VLE.molar_g_mol[0];
-  const water = (1 - moleFraction) * VLE.molar_g_mol[1];
-  return strengthFromMassFraction(ethanol / (ethanol + water));
-}
-
-/** @param {number} liquid mol/mol, 0 to 1 @returns {number} °C */
-export function boilingTempC(liquid) {
-  checkRange("Mole fraction", liquid, 0, 1, "mol/mol", ADVICE);
-  return boil(liquid)[0];
-}
-
 /** @param {number} liquid mol/mol, 0 to 1 @returns {number} mol/mol */
 export function vapourMoleFraction(liquid) {
   checkRange("Mole fraction", liquid, 0, 1, "mol/mol", ADVICE);
-  return boil(liquid)[1];
-}
-
-/** @param {number} vapour mol/mol, 0 to 1 @returns {number} mol/mol of the liquid below it */
-export function liquidMoleFraction(vapour) {
-  checkRange("Mole fraction", vapour, 0, 1, "mol/mol", ADVICE);
-  let low = 0;
-  let high = 1;
-  for (let step = 0; step < STEPS; step++) {
-    const middle = (low + high) / 2;
-    if (boil(middle)[1] < vapour) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
-
-/** @returns {number} mol/mol */
-export function azeotropeMoleFraction() {
-  if (azeotrope !== null) return azeotrope;
-  let low = 0.5;
-  let high = 1 - 1e-9;
-  for (let step = 0; step < STEPS; step++) {
-    const middle = (low + high) / 2;
-    if (boil(middle)[1] > middle) low = middle;
-    else high = middle;
-  }
-  azeotrope = (low + high) / 2;
-  return azeotrope;
+  const [ethanol, water] = partialPressures(liquid, boilingTempC(liquid));
+  return ethanol / (ethanol + water);
 }
 
 /** @param {number} x @returns {number} e to that power, the very bits of the book */
@@ -100,8 +58,8 @@ export function logarithm(x) {
   return found;
 }
 
-/** @param {number} x @returns {[number, number]} °C, mol/mol of the vapour */
-function boil(x) {
+/** @param {number} x mol/mol of the liquid @returns {number} °C, by secant steps on the pressure */
+function boilingTempC(x) {
   let before = 78;
   let after = 90;
   let [ethanol, water] = partialPressures(x, before);
@@ -115,8 +73,7 @@ function boil(x) {
     after = next;
     miss = now;
   }
-  [ethanol, water] = partialPressures(x, after);
-  return [after, ethanol / (ethanol + water)];
+  return after;
 }
 
 /** @param {number} x @param {number} tempC @returns {[number, number]} mmHg of ethanol and of water */
