@@ -103,3 +103,66 @@ def test_tank_dip_after_a_dump():
     assert only(dumped("162.0"), "dip_sum").words == (
         "162.0 L dipped in T1, 168.9 L by the sum of what went in: 6.9 L apart. Look at the dip and at both weights."
     )
+
+
+def test_water_that_only_looks_like_the_volume_rule():
+    """100 L of 60 % to 45 %: volumes ask for 33.33 kg, mass for 34.36. Within a hundredth it was the first."""
+    assert codes(water(tank(), "33.0")) == ["contraction_forgotten"]
+    assert water(tank(), "32.9") == []
+    assert codes(water(tank(), "33.6")) == ["contraction_forgotten"]
+    assert water(tank(), "33.7") == []
+
+
+def test_near_its_own_strength_both_rules_come_to_the_same():
+    """45.2 % to 45 %: volumes ask for 0.44 L, mass for 0.46 kg. What is left too strong is less than a glass reads."""
+    assert water(tank(strength="45.2"), "0.4") == []
+
+
+def test_water_that_went_in_with_this_very_reading_is_in_its_sum():
+    """100 L of 60 % and 33.3 kg of water, 33.4 L, read at once: 132.2 L, not 133.4."""
+    asked = water(tank(), "33.3", strength="45.4", volume="132.2", temp="20")
+    assert only(asked, "reduce_target").words.endswith(
+        "100.0 L and 33.4 L of water make 132.2 L, not 133.4: the mix shrinks. "
+        "Pure alcohol 60.0 L, 60.0 L by the book: no loss."
+    )
+
+
+def test_a_dip_of_the_plain_sum_is_no_loss_and_nothing_to_explain():
+    book = tank()
+    water(book, "33.3")
+    words = only(water(book, "0", "15:00", strength="45.2", volume="133.3", temp="20"), "reduce_target").words
+    assert words.endswith("Pure alcohol 60.3 L, 60.0 L by the book: no loss.")
+    assert "shrinks" not in words
+
+
+def test_a_strength_within_a_tenth_of_its_target_is_quiet_and_one_point_off_is_a_step():
+    for strength, is_asked in (("45.1", False), ("45.2", True), ("44.9", False), ("44.8", True), ("46.0", True),
+                               ("46.1", False), ("44.0", True), ("43.9", False)):
+        book = tank()
+        water(book, "34.4")
+        asked = water(book, "0", "15:00", strength=strength)
+        assert (codes(asked) == ["reduce_target"]) is is_asked, strength
+        assert all(query.field == "strength" for query in asked)
+
+
+def test_a_dip_after_a_dump_into_a_tank_with_spirit_counts_what_stood_there():
+    """100 L of 60 % and 168.9 L of 59.6 %: 268.9 L, for they are nearly one strength."""
+    for dip, is_asked in (("268.9", False), ("168.9", True)):
+        book = Ledger()
+        book.enter("gauge", "T1", "2026-05-12 10:00", volume="100", strength="60", temp="20")
+        book.enter("gauge", "C4", "2026-05-13 10:00", net_weight="160", strength="60", temp="12")
+        asked = book.enter("dump", "C4", f"{DAY} 09:00", gross="205.7", empty="52.0", strength="59.6", temp="12",
+                           to_vessel="T1", tank_dip=dip)
+        assert (codes(asked) == ["dip_sum"]) is is_asked
+    assert asked[0].field == "tank_dip"
+    assert asked[0].words.startswith("168.9 L dipped in T1, 268.9 L by the sum of what went in: 100.0 L apart.")
+
+
+def test_what_a_filter_may_keep_and_give():
+    """1.5 % kept and 0.3 % given are still reading: 90 L pure alcohol before."""
+    assert filtered("197.1") == []
+    assert codes(filtered("196.9")) == ["filter_loss"]
+    assert filtered("200.5") == []
+    assert codes(filtered("200.7")) == ["filter_gain"]
+    assert {query.field for litres in ("196.9", "200.7") for query in filtered(litres)} == {"volume_after"}
+    assert only(filtered("189.0", before="190.0"), "filter_before").field == "volume_before"

@@ -110,3 +110,34 @@ def test_an_average_under_the_label_is_noted_in_the_eu():
     assert only(checked("99.7"), "fill_mean").weight == "note"
     assert checked("99.8") == []
     assert checked("99.7", units="us") == []
+
+
+def test_what_a_bottling_may_lose_and_gain():
+    """128.25 L pure alcohol in the tank: 1.5 % lost is 1.92, 0.3 % gained is 0.38; 0.225 a bottle."""
+    for filled, case_to, code in (("562", "93", None), ("559", "92", "bottling_balance"), ("570", "94", None),
+                                  ("571", "94", "bottling_gain")):
+        asked = close(tank()[0], filled=filled, case_to=case_to, odd_case=f"{int(case_to) + 1}R")
+        assert [query.code for query in asked if query.code != "case_count"] == ([code] if code else []), filled
+        assert all(query.field == "filled" for query in asked if query.code == code)
+
+
+def test_too_full_in_the_us_is_said_with_what_is_the_most():
+    words = only(checked(fill_most="102.5", units="us"), "fill_off").words
+    assert words.startswith("102.5 % in the fullest; at this size 102.0 % is the most (27 CFR 19.356).")
+
+
+def test_a_label_may_be_off_by_three_tenths_either_way():
+    """Regulation (EU) 1169/2011, Annex XII, from memory."""
+    for strength, is_asked in (("45.3", False), ("45.4", True), ("44.7", False), ("44.6", True)):
+        assert (codes(tank(strength)[1]) == ["label_strength"]) is is_asked
+        assert (codes(check(strength)) == ["label_strength"]) is is_asked
+        assert ("label_strength" in codes(close(tank(strength)[0]))) is is_asked
+    assert "0.4 points below" in only(close(tank("44.6")[0]), "label_strength").words
+    assert [query.field for query in tank("45.4")[1]] == ["label_strength"]
+    assert [query.field for query in check("45.4")] == ["strength_found"]
+
+
+def test_of_a_size_that_no_law_names_no_fill_is_asked():
+    """5 mL to 10 L."""
+    for size, is_asked in (("0.004", False), ("0.005", True), ("10", True), ("10.1", False)):
+        assert ("fill_off" in codes(checked("80", size=size))) is is_asked, size

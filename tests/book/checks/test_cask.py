@@ -161,3 +161,24 @@ def test_a_cask_filled_above_its_size(kg, weight):
     # 230 kg at 61.5 % are 253 L; a 225 L cask holds at most 1.02 of its size
     asked = Ledger().enter("gauge", "C1", "2025-11-20 10:00", what="plum", net_weight=kg, strength="61.5")
     assert [(q.code, q.weight) for q in asked] == ([("over_capacity", weight)] if weight else [])
+
+
+def test_a_gross_weight_a_little_higher_may_be_two_digits_swapped():
+    """234.8 kg in May, and a cask can only fall: 234.1 and 233.6 may be meant."""
+    book = filled()
+    regauge(book, "2026-05-12 10:00", "234.8", "61.0")
+    query = only(regauge(book, "2026-06-12 10:00", "243.1", "60.9"), "cask_grew")
+    assert (query.weight, query.field) == ("stop", "gross")
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("234.1", "two digits swapped")]
+    query = only(regauge(book, "2026-07-12 10:00", "236.3", "60.9"), "cask_grew")
+    assert (query.weight, query.field) == ("ask", "gross")
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("233.6", "two digits swapped")]
+
+
+def test_a_loss_since_the_last_gauge_is_told_beside_that_of_the_whole_fill():
+    """Filled in May 2024, regauged in May 2025 and a year later."""
+    book = filled(at="2024-05-13 10:00")
+    assert regauge(book, "2025-05-13 10:00", "234.8", "61.0") == []
+    query = only(regauge(book, "2026-05-13 10:00", "204.7", "60.5"), "cask_loss")
+    # 128.3 L filled; 184.8 kg at 61.0 % are 124.3 L; 154.7 kg at 60.5 % are 103.1 L: 17.0 % and, of all, 9.8 % a year.
+    assert query.words.startswith("17 % a year lost since May 2025 (10 % a year since its fill): 124.3 L")

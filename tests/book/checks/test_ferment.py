@@ -139,3 +139,46 @@ def test_gravity_out_of_the_hydrometers_scale():
     asked = read(book, "2025-09-16 12:00", "1.105 SG SG-1")
     assert codes(asked) == ["unusual", "glass_scale"]
     assert asked[1].words == "SG-1 shows 0.990 to 1.100; 1.105 cannot be read on it. Which instrument was it?"
+
+
+def test_a_gravity_may_fall_by_a_fiftieth_a_day():
+    """Twelve hours after the last, half of that; of shorter times nothing can be said."""
+    for at, gravity, is_asked in (("2025-09-19 08:00", "1.030", False), ("2025-09-19 08:00", "1.0295", True),
+                                  ("2025-09-18 20:00", "1.040", False), ("2025-09-18 20:00", "1.0395", True),
+                                  ("2025-09-18 17:00", "1.030", False)):
+        book = pears()
+        read(book, "2025-09-18 08:00", "1.050")
+        asked = read(book, at, gravity)
+        assert (codes(asked) == ["ferment_fast"]) is is_asked, (at, gravity)
+        assert all(query.field == "gravity" for query in asked)
+
+
+def test_a_fall_too_fast_may_be_two_digits_swapped():
+    """1.041 after 1.050 in half a day is usual; 1.014 is not."""
+    book = pears()
+    read(book, "2025-09-18 08:00", "1.050")
+    query = only(read(book, "2025-09-18 20:00", "1.014"), "ferment_fast")
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("1.041", "two digits swapped")]
+
+
+def test_what_the_last_temperature_fits():
+    """66.6 degF are 19.2 degC: 4 degrees from the last one it is still said to fit it."""
+    for last, fits in (("15.3", True), ("15.1", False), ("23.1", True), ("23.3", False)):
+        book = pears()
+        read(book, "2025-10-10 08:00", "1.0455", last)
+        words = only(read(book, "2025-10-11 08:00", "1.038", "66.6"), "ferment_temp_sense").words
+        assert ("which fits" in words) is fits, last
+
+
+def test_a_ferment_ends_where_its_fruit_ends():
+    """Pear ends near 1.009, grape near 0.996 (common practice, no source): 1.009 is no end of a grape ferment."""
+    for material, is_ended in (("pear", True), ("grape", False)):
+        book = Ledger()
+        book.enter("fruit_intake", "F1", "2025-09-16 09:20", gross="1731", tare="40", material=material,
+                   grower_lot="x", temp="17.2", rot="1")
+        read(book, "2025-10-13 08:00", "1.012")
+        for day in ("15", "16"):
+            read(book, f"2025-10-{day} 08:00", "1.009")
+        asked = codes(read(book, "2025-10-17 08:00", "1.009"))
+        assert ("ferment_ended" in asked) is is_ended
+        assert ("ferment_stuck" in asked) is not is_ended

@@ -173,3 +173,27 @@ def test_a_move_of_more_than_was_there():
                            distilling_strength="70", volume=litres, strength="60", temp="20")
         assert codes(asked) == wanted
     assert asked[0].words.startswith("In T3 60.00 by the book, 60.60 moved: 0.60 L pure alcohol (1.0 %) more than was")
+
+
+def test_how_far_a_dip_may_be_from_the_sum():
+    """One per cent, or two litres where that is more. Common practice, no source."""
+    from webapp.book.before.limits import LIMITS
+
+    pct, least = LIMITS["dip_pct"].default, LIMITS["dip_least_l"].default
+    for booked in (100.0, 400.0, 900.0):
+        most = max(booked * pct / 100, least)
+        for off, is_asked in ((most, False), (most + 0.1, True), (-most, False), (-most - 0.1, True)):
+            asked = holding("T1", f"{booked:.1f}", "60.0").enter(
+                "gauge", "T1", f"{DAY} 15:00", volume=f"{booked + off:.1f}", strength="60.0", temp="20"
+            )
+            asked = [query for query in asked if query.code != "over_working_level"]
+            assert codes(asked) == ["dip_sum"] * is_asked, (booked, off)
+            assert all(("above" in query.words) is (off > 0) and query.field == "volume" for query in asked)
+
+
+def test_a_blend_that_gained_is_told_with_its_share():
+    """199.8 L at 66.6 % are 133.07 L, of 130.00 that went in: 3.07 L, 2.4 % more."""
+    asked = blended().enter("gauge", "T1", f"{DAY} 15:00", volume="199.8", strength="66.6", temp="20")
+    assert only(asked, "blend_sum").words.startswith(
+        "In 130.00, measured 133.07: 3.07 L pure alcohol (2.4 %) more than went into the blend."
+    )

@@ -101,3 +101,23 @@ def test_rye_too_strong_for_the_cask_is_noted_in_the_us_alone():
     assert "barrelled_high" not in codes(filled("62.5", units="us"))
     assert "barrelled_high" not in codes(filled("63.0", what="plum", units="us"))
     assert "barrelled_high" not in codes(filled("63.0"))
+
+
+@pytest.mark.parametrize(
+    ("what", "eu", "us"),
+    [
+        ("Plum spirit", ("fruit_spirit",), ("brandy",)), ("wine spirit", ("wine_spirit", "brandy_weinbrand"),
+                                                          ("grape_brandy", "brandy")),
+        ("Grape brandy", ("wine_spirit", "brandy_weinbrand"), ("grape_brandy", "brandy")),
+        ("grape marc", ("grape_marc_spirit",), ("grape_brandy", "brandy")),
+        ("MARC", ("grape_marc_spirit",), ("grape_brandy", "brandy")), ("rye", ("whisky",), ("rye_whisky", "whisky")),
+        ("honey", ("honey_spirit",), ("brandy",)), ("cider", ("cider_perry_spirit",), ("brandy",)),
+        ("perry", ("cider_perry_spirit",), ("brandy",)), ("raspberry geist", ("geist",), ("brandy",)),
+        ("macerated cherry", ("macerated_fruit_spirit",), ("brandy",)),
+    ],
+)
+def test_a_name_is_sold_as_its_likeliest_category(what: str, eu: tuple[str, ...], us: tuple[str, ...]):
+    """Names of the categories: Regulation (EU) 2019/787, Annex I, and 27 CFR 5.143 and 5.145; which name is likeliest
+    sold as which: common practice, no source."""
+    assert categories_of(what, "EU") == eu
+    assert categories_of(what, "US") == us

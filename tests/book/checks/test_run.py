@@ -3,6 +3,8 @@
 Vapour temperature against strength: vapour-liquid data from memory, 0.7 degC either way, 1 degC lower for 300 m.
 """
 
+import pytest
+
 from tests.book.checks.ledger import Ledger, codes, hint, only
 
 DAY = "2025-09-25"
@@ -265,3 +267,80 @@ def test_the_stills_own_offset_is_learnt_from_two_runs_and_then_expected():
     assert "vapour_strength" not in codes(usual)
     asked = book.enter("run_reading", "S1", "2025-09-22 10:20", strength="59", vapour_temp="92.0")  # usual without it
     assert "about 89" in only(asked, "vapour_strength").words
+
+
+def test_spirit_at_the_safe_may_be_as_warm_as_the_limit():
+    assert "distillate_warm" not in codes(read(in_hearts(), "11:10", "69.0", "25.0"))
+    assert codes(read(in_hearts(), "11:10", "69.0", "25.1")) == ["distillate_warm"]
+
+
+def test_vapour_that_no_slip_explains_may_be_a_slip_of_the_strength():
+    """At 310 m vapour of 88.4 degC goes with 64.8 to 68 % (VLE from memory, within 2 degC): 46.8 was typed."""
+    asked = started().enter("run_reading", "S1", f"{DAY} 09:10", strength="46.8", vapour_temp="88.4")
+    query = only(asked, "vapour_strength")
+    assert query.field == "vapour_temp"
+    assert [(s.field, s.raw, hint(s)) for s in query.suggestions] == [("strength", "64.8", "two digits swapped")]
+    # 84.6 would go with 80.8 degC at sea level, and with less up here.
+    asked = started().enter("run_reading", "S1", f"{DAY} 09:10", strength="48.6", vapour_temp="84.0")
+    assert only(asked, "vapour_strength").suggestions == ()
+
+
+@pytest.mark.parametrize(("pct", "is_asked"), [("85.9", False), ("86.0", True), ("86.1", True)])
+def test_a_fruit_spirit_of_just_86_is_none(pct: str, is_asked: bool):
+    """Regulation (EU) 2019/787, Annex I: distilled at less than 86 % vol."""
+    asked = started().enter("run_reading", "S1", f"{DAY} 09:10", strength=pct)
+    assert codes(asked) == ["strength_class"] * is_asked
+    assert all(query.field == "strength" for query in asked)
+
+
+@pytest.mark.parametrize(("pct", "is_asked"), [("94.9", False), ("95.1", True)])
+def test_a_brandy_comes_off_below_190_proof(pct: str, is_asked: bool):
+    """27 CFR 5.145: less than 190 degrees proof."""
+    asked = started(units="us").enter("run_reading", "S1", f"{DAY} 09:10", strength=pct)
+    assert ("strength_class" in codes(asked)) is is_asked
+
+
+def test_of_what_is_no_reading_off_the_still_no_class_is_asked():
+    """A receiver may hold what a run of before gave; only what runs now is held against its class."""
+    assert started().enter("gauge", "R2", f"{DAY} 10:00", volume="10", strength="90", temp="20") == []
+
+
+def on_its_scale(gravity: str) -> bool:
+    book = Ledger()
+    book.enter("fruit_intake", "F1", "2025-09-16 09:20", gross="1731", tare="40", material="pear", grower_lot="x",
+               temp="17.2", rot="1")
+    asked = book.enter("ferment_reading", "F1", "2025-09-16 12:00", gravity=f"{gravity} SG-1", temp="16")
+    return "glass_scale" not in codes(asked)
+
+
+@pytest.mark.parametrize(
+    ("gravity", "is_on"),
+    [("0.990 SG", True), ("0.989 SG", False), ("1.100 SG", True), ("1.101 SG", False), ("20.0 Bx_hydrometer", True),
+     ("26.0 Bx_hydrometer", False)],
+)
+def test_a_scale_is_compared_in_its_own_unit(gravity: str, is_on: bool):
+    """SG-1 goes from 0.990 to 1.100. 20 degrees Brix are 1.083 and 26 are 1.110 (sugar tables, from memory)."""
+    assert on_its_scale(gravity) is is_on
+
+
+def test_a_glass_in_proof_is_not_held_against_a_scale_in_per_cent():
+    """They are read at 60 degF and at 20 degC: the figures are no two of one scale (27 CFR 30.11; OIML R 44)."""
+    for reading in ("119 proof_glass", "70 proof_glass"):
+        asked = started().enter("run_reading", "S1", f"{DAY} 09:10", glass=f"{reading} AH-1", temp="15.5")
+        assert "glass_scale" not in codes(asked)
+
+
+def test_a_figure_of_another_quantity_is_not_held_against_a_scale():
+    """A saccharometer of gravities beside a figure in per cent: nothing can be said."""
+    asked = started().enter("run_reading", "S1", f"{DAY} 09:10", glass="70 pct_glass SG-1", temp="15.5")
+    assert "glass_scale" not in codes(asked)
+
+
+@pytest.mark.parametrize("instrument", ["TH-9", ""])
+def test_each_figure_of_an_entry_is_held_against_its_own_instrument(instrument: str):
+    """An instrument that nobody knows does not hide the next, nor does a figure without one."""
+    book = Ledger()
+    book.enter("fruit_intake", "F1", "2025-09-16 09:20", gross="1731", tare="40", material="pear", grower_lot="x",
+               temp="17.2", rot="1")
+    given = {"temp": f"16 degC {instrument}".strip(), "ph": "3.4", "gravity": "1.101 SG SG-1"}
+    assert "glass_scale" in codes(book.enter("ferment_reading", "F1", "2025-09-16 12:00", **given))

@@ -173,3 +173,35 @@ def test_hearts_share_against_the_runs_before():
     assert query.words == (
         "Hearts are 66 % of the charge; 78 to 78 % in the last 4 runs of plum. Worth a look at the cuts."
     )
+
+
+def test_what_stood_in_a_receiver_before_is_not_of_the_run():
+    """30 L of the last run stood in the receiver of hearts: the run has given no more for it."""
+    book = run()
+    assert gauged(book, "heads", "R1", "1.4", "79.4", "13:20") == []
+    assert gauged(book, "hearts", "R2", "62.3", "70.5", "13:26", remnant="30", remnant_strength="70.5") == []
+    assert gauged(book, "tails", "R3", "14.3", "28.2", "13:32") == []
+    book = run()
+    gauged(book, "heads", "R1", "1.4", "79.4", "13:20")
+    gauged(book, "hearts", "R2", "62.3", "70.5", "13:26")
+    assert "run_balance" in codes(gauged(book, "tails", "R3", "14.3", "28.2", "13:32"))
+
+
+def test_flow_is_summed_over_heads_and_tails_too():
+    """12 L/h from 09:00: heads until 09:30 are 6 L, tails from 11:00 to 12:00 are 12 L."""
+    def with_flow() -> Ledger:
+        book = Ledger()
+        book.enter("charge", "S1", f"{DAY} 08:05", run_name="R", from_vessel="F1", wash="482", wash_strength="5.1",
+                   heads_to="R1", hearts_to="R2", tails_to="R3")
+        book.enter("cut", "S1", f"{DAY} 09:00", event="first_drop", flow="12")
+        book.enter("run_reading", "S1", f"{DAY} 09:15", strength="75", flow="12")
+        book.enter("cut", "S1", f"{DAY} 09:30", event="heads_cut", receiver="R2", flow="12")
+        book.enter("cut", "S1", f"{DAY} 11:00", event="hearts_cut", receiver="R3", flow="12")
+        book.enter("run_reading", "S1", f"{DAY} 11:30", strength="30", flow="12")
+        book.enter("run_end", "S1", f"{DAY} 12:00", reason="strength", strength="5", flow="12")
+        return book
+
+    for fraction, vessel, litres, code in (("heads", "R1", "6.0", None), ("heads", "R1", "5.5", "flow_sum"),
+                                           ("tails", "R3", "12.0", None), ("tails", "R3", "14.0", "flow_sum")):
+        asked = codes(gauged(with_flow(), fraction, vessel, litres, "40", "13:20"))
+        assert ("flow_sum" in asked) is bool(code), (fraction, litres)
