@@ -118,6 +118,9 @@ def test_one_check_has_no_spread_and_none_has_no_average(told: Told) -> None:
     found = bottlings.batch(told.book, "K-26-03")
     assert found is not None
     assert found["fill"] == {"count": 1, "mean": 100.1, "least": 100.1, "most": 100.1, "spread": None}
+    checked(told, fill_found="100.5 pct")
+    found = bottlings.batch(told.book, "K-26-03")
+    assert found is not None and found["fill"]["spread"] == pytest.approx(stdev([100.1, 100.5]))
 
 
 @pytest.mark.parametrize(("allowed", "is_us"), [(3.0, False), (2.0, True)])
@@ -155,6 +158,19 @@ def test_what_belongs_to_another_fill_of_the_tank_is_not_of_the_batch(told: Told
     assert ([line["entry"] for line in two["gauges"]], [line["entry"] for line in two["checks"]]) == ([gauge], [other])
     assert [state["entry"] for state in one["closes"]] == [close] and two["closes"] == []
     assert bottlings.batch(told.book, "X-1") is None
+
+
+def test_what_left_by_other_ways_is_called_as_its_account_is(told: Told) -> None:
+    gauged(told)
+    for cause, litres in (("spill", "1 L"), ("leak", "3 L"), ("missing", "4 L")):
+        told.say("loss", T1, cause=cause, volume=litres, strength="45 pct_vol", found="NS", done="cleaned")
+    told.say("destruction", T1, what="batch", volume="2 L", strength="45 pct_vol", place="yard",
+             manner="poured-out", withdrawn="no", watched_by="NS")
+    found = bottlings.batch(told.book, "K-26-03")
+    assert found is not None
+    assert [(line["words"], round(line["lpa_l"], 2)) for line in found["went"]] == [
+        ("missing", 1.8), ("leaked", 1.35), ("destroyed", 0.9), ("broken", 0.45),
+    ]
 
 
 def test_the_list_of_batches_has_those_under_way_first(told: Told) -> None:

@@ -243,6 +243,13 @@ def test_bottles_poured_back_begin_a_fill_that_knows_what_it_is():
     assert (held["name"], held["lpa_l"], held["fill"]) == ("K-26-03", 9.9, f"e{book.count - 1}")
 
 
+def test_bottles_of_another_house_poured_into_a_tank_stay_what_they_are():
+    book = Ledger()
+    come_in(book)
+    out(book, "dumped_back", bottles="40", to_vessel="T3")
+    assert book.states[f"v:{T3}"]["holds"]["what"] == "kirsch"
+
+
 def test_a_tank_that_takes_bottles_is_as_young_as_they_are():
     """Bottles have no age in wood: what they are poured into has none any more. Common practice, no source."""
     book = Ledger()

@@ -21,15 +21,15 @@ from webapp.kinds.state import Bottling
 
 LIST_MOST = 100
 CHECKS_MOST = 500
+# Whatever is not here is called as its account is: "out:destroyed" is destroyed.
 WENT = {
-    "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line",
-    "out:sample": "samples", "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated",
-    "out:leak": "leaked", "out:missing": "missing", "out:removed": "removed", "out:destroyed": "destroyed",
+    "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line", "out:sample": "samples",
+    "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated", "out:leak": "leaked",
 }
 
 
 def batches(book: Book) -> list[dict[str, Any]]:
-    """Return batches with a bottling close, newest first, then those in a tank gauged for bottling: name, what, at."""
+    """Return batches in a tank gauged for bottling, then those with a close alone, newest first: name, at, closes."""
     done = book.query(
         "SELECT batch AS name, max(at) AS at, count(*) AS closes FROM bottlings WHERE batch <> '' AND tank <> '' "
         "GROUP BY batch ORDER BY at DESC LIMIT ?",

@@ -12,10 +12,10 @@ from webapp.kinds.key import bottling_key
 from webapp.kinds.state import Bottling
 
 LIST_MOST = 500
+# Bottles that are broken, destroyed or missing are called just that.
 WHY = {
     "tax_paid": "left, duty determined", "in_bond": "left in bond", "export": "left for export",
-    "sample": "samples and tastings", "broken": "broken", "destroyed": "destroyed", "missing": "missing",
-    "dumped_back": "poured back into a tank", "returned": "came back",
+    "sample": "samples and tastings", "dumped_back": "poured back into a tank", "returned": "came back",
 }
 
 
