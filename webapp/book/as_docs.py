@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from types import ModuleType
-from typing import Any
 
 import webapp.kinds
 import webapp.kinds.read
@@ -151,7 +150,7 @@ def _kinds(check: str) -> str:
     return ", ".join(of) if len(of) < len(others) else f"every kind but {', '.join(others)}"
 
 
-def _said(function: Callable[..., Any]) -> str:
+def _said(function: Callable[..., object]) -> str:
     return " ".join((function.__doc__ or "").split())
 
 

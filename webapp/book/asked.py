@@ -14,7 +14,6 @@ from functools import cache
 from importlib import import_module
 from itertools import product
 from types import ModuleType
-from typing import Any
 
 from webapp.book.limits import ALL
 from webapp.kinds.message import message
@@ -45,7 +44,7 @@ class Asked:
         return [example(id_) for id_ in ids if id_ in _ids()]
 
 
-def asked_by(check: Callable[..., Any]) -> Asked:
+def asked_by(check: Callable[..., object]) -> Asked:
     """Return what a function asks, with all that it calls of the checks."""
     module = import_module(check.__module__)
     asked, seen = Asked(), set[tuple[str, str]]()

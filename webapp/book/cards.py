@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 from datetime import datetime
-from typing import Any, Final
+from typing import Final, NotRequired, TypedDict
 
 import webapp.kinds
 from webapp.book.before.corrections import in_force
@@ -18,14 +18,15 @@ from webapp.book.house import people, registry
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
-from webapp.book.still.card import still_part
+from webapp.book.still.card import PastRun, Taught, still_part
 from webapp.kinds.as_data import summary
-from webapp.kinds.entry import Entry
+from webapp.kinds.entry import Correction, Entry, Ranges
 from webapp.kinds.key import instrument_key, vessel_key
 from webapp.kinds.read import Read
-from webapp.kinds.rows import VesselRow
+from webapp.kinds.rows import InstrumentRow, SiteSettings
 from webapp.kinds.spec import Kind
-from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Body, Line, Vessel
+from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Body, Line, PlannedVat, Value, Vessel
+from webapp.trade.stillprior import Learnt
 
 ROUND_MOST = 300
 RECENT_MOST = 12
@@ -33,10 +34,88 @@ CURVE_MOST = 60  # points
 RUN_PAUSE_S = 12 * 3600  # longer than any pause within a run
 NOTES_MOST = 20
 CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l")
-_ROW: Final = ("name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "in_zone", "curved")
 
 
-def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, Any]:
+class LastValue(TypedDict):
+    """The last value of a field on a vessel: canonical, and as it was typed."""
+
+    value: Value
+    raw: str
+    unit: str
+    at: str
+
+
+class CardLine(TypedDict):
+    """One entry in the list of a vessel's latest."""
+
+    entry: str
+    kind: str
+    at: str
+    person: str
+    summary: str
+
+
+class Note(TypedDict):
+    """A note to the next shift, of a vessel or of the house."""
+
+    entry: str
+    mark: str
+    person: str
+    at: str
+    text: str
+
+
+class InstrumentOnCard(InstrumentRow):
+    """An instrument, with what is to be added to what it shows."""
+
+    correction: Correction | None
+
+
+class Card(TypedDict):
+    """All that a phone needs of one vessel to work offline."""
+
+    mark: str
+    rev: int
+    name: str
+    title: str
+    sort: str
+    place: str
+    capacity_l: float | None
+    working_l: float | None
+    tare_kg: float | None
+    in_zone: bool
+    curved: bool
+    holds: dict[str, object] | None
+    context: dict[str, object]
+    last: dict[str, dict[str, LastValue]]
+    limits: dict[str, Mapping[str, Ranges]]
+    recent: list[CardLine]
+    curves: dict[str, list[list[float]]]
+    queries: list[queries.CardQuestion]
+    run: runs.KnownRun | None
+    past_runs: list[PastRun]
+    forms: list[str]
+    still: NotRequired[Taught]
+    still_prior: NotRequired[Learnt | None]
+    planned: NotRequired[PlannedVat]
+    cask: NotRequired[casks.CaskPart]
+    ferment: NotRequired[ferments.FermentPart | None]
+
+
+class CardsSince(TypedDict):
+    """The cards that have changed after a cursor, with the lists that every phone keeps whole."""
+
+    cursor: int
+    more: bool
+    cards: list[Card]
+    gone: list[str]
+    people: list[people.PersonOnPhone]
+    instruments: list[InstrumentOnCard]
+    site: SiteSettings
+    notes: list[Note]
+
+
+def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:
     """Return the changes after a cursor: cursor, more, cards, gone, people, instruments, site, notes."""
     rows = book.query(
         "SELECT mark, turn FROM card_turns WHERE turn > ? ORDER BY turn LIMIT ?",
@@ -53,13 +132,13 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> dict[str, An
     }
 
 
-def _instruments(book: Book) -> list[dict[str, Any]]:
+def _instruments(book: Book) -> list[InstrumentOnCard]:
     """Return the house's instruments, each with the correction that is in force now."""
     rows = registry.instruments(book)
-    return [row | {"correction": in_force(row, load_newest(book, instrument_key(row['id'])))} for row in rows]
+    return [{**row, "correction": in_force(row, load_newest(book, instrument_key(row["id"])))} for row in rows]
 
 
-def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any] | None:
+def card(book: Book, mark: str, *, with_retired: bool = False) -> Card | None:
     """Return a vessel's card, or None where the book has no such vessel in use."""
     row = registry.vessel(book, mark)
     if row is None or (row["retired"] and not with_retired):
@@ -72,28 +151,33 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> dict[str, Any]
     bodies = _bodies(book, kinds, state)
     turn = book.one("SELECT turn FROM card_turns WHERE mark = ?", (mark,))
     current = runs.run(book, state["run"]) if state["run"] else None
-    return {
-        "mark": mark, "rev": turn["turn"] if turn else 0, **{name: row[name] for name in _ROW},
+    made: Card = {
+        "mark": mark, "rev": turn["turn"] if turn else 0, "name": row["name"], "title": row["title"],
+        "sort": row["sort"], "capacity_l": row["capacity_l"], "working_l": row["working_l"],
+        "tare_kg": row["tare_kg"], "in_zone": row["in_zone"], "curved": row["curved"],
         "place": state.get("place") or row["place"],
         "holds": _holds(state), "context": {name: first.get(name) for name in CONTEXT},
         "last": {kind.name: last for kind in kinds if (last := _last(kind, state, bodies))},
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
         "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
         "run": current, "past_runs": [], "forms": [kind.name for kind in kinds],
-        **(still_part(book, mark, state, current) if row["sort"] == "still" else {}),
-        **({"planned": state["planned"]} if state.get("planned") else {}),
-        **_cellar(row, state),
     }
+    if state.get("planned"):
+        made["planned"] = state["planned"]
+    # What its own job needs: a run, the rounds of the cellar.
+    match row["sort"]:
+        case "still":
+            part = still_part(book, mark, state, current)
+            made["past_runs"], made["still"] = part["past_runs"], part["still"]
+            made["still_prior"] = part["still_prior"]
+        case "cask":
+            made["cask"] = casks.card_part(row, state)
+        case "fermenter":
+            made["ferment"] = ferments.card_part(state)
+    return made
 
 
-def _cellar(row: VesselRow, state: Vessel) -> dict[str, Any]:
-    """Return the part of a cask's or a ferment's card that the rounds of the cellar need."""
-    if row["sort"] == "cask":
-        return {"cask": casks.card_part(row, state)}
-    return {"ferment": ferments.card_part(state)} if row["sort"] == "fermenter" else {}
-
-
-def notes(book: Book) -> list[dict[str, Any]]:
+def notes(book: Book) -> list[Note]:
     """Return the last notes to the next shift, of the house and of vessels, newest first."""
     rows = book.query(
         f"SELECT e.id, e.mark, e.person, e.body, f.order_key FROM entries e {JOIN_FOLDED} "  # noqa: S608
@@ -113,7 +197,7 @@ def _note_text(body: str) -> str:
     return str(json.loads(body)["values"].get("text", {}).get("raw", ""))
 
 
-def _holds(state: Vessel) -> dict[str, Any] | None:
+def _holds(state: Vessel) -> dict[str, object] | None:
     names: Final = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og",
              "account", "charged", "closed", "sugar_added", "lot", "use", "fill_strength_pct", "aged_since",
              "label_strength_pct")
@@ -132,8 +216,8 @@ def _bodies(book: Book, kinds: list[Kind], state: Vessel) -> dict[str, Entry]:
     return {row["id"]: json.loads(row["body"]) for row in rows}
 
 
-def _last(kind: Kind, state: Vessel, bodies: Mapping[str, Entry]) -> dict[str, Any]:
-    found = {}
+def _last(kind: Kind, state: Vessel, bodies: Mapping[str, Entry]) -> dict[str, LastValue]:
+    found: dict[str, LastValue] = {}
     for name, (value, line) in last_values(kind, state).items():
         raw = bodies[line["entry"]]["values"].get(name) or {}
         found[name] = {"value": value, "raw": raw.get("raw", ""), "unit": raw.get("unit", ""), "at": line["at"]}
@@ -145,7 +229,7 @@ def _newest_lines(state: Vessel) -> list[tuple[Line, str]]:
     return sorted(lines, key=lambda pair: (pair[0]["at"], pair[0]["entry"]), reverse=True)[:RECENT_MOST]
 
 
-def _recent(state: Vessel, bodies: Mapping[str, Entry]) -> list[dict[str, Any]]:
+def _recent(state: Vessel, bodies: Mapping[str, Entry]) -> list[CardLine]:
     return [
         {
             "entry": line["entry"], "kind": name, "at": line["at"], "person": line["person"],

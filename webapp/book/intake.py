@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 from datetime import datetime
-from typing import Any
+from typing import NotRequired, TypedDict, cast
 
 from uuid6 import uuid7
 
@@ -17,18 +17,18 @@ import webapp.kinds
 from webapp.book.fold import fold
 from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Fresh
-from webapp.book.fold.queries import as_sent, still_open
+from webapp.book.fold.queries import SentQuestion, as_sent, still_open
 from webapp.book.house import devices
 from webapp.book.record import counters, log
 from webapp.book.record.clock import measured_skew, utc_text
 from webapp.book.record.errors import BookError
-from webapp.book.record.rows import LogRow, row_of
+from webapp.book.record.rows import AsideRow, LogRow, row_of
 from webapp.book.record.soundness import check_entry
 from webapp.book.record.store import Book
 from webapp.kinds.entry import Entry
 from webapp.kinds.message import message
 from webapp.kinds.read import Problem
-from webapp.words.travel import keep_problem, with_words
+from webapp.words.travel import KeptQuestion, keep_problem, with_words
 
 BATCH_MOST = 200
 BYTES_MOST = 512 * 1024
@@ -36,10 +36,43 @@ DESK = "desk"
 SEQ_MOST = 2**53 - 1
 
 
+class Result(TypedDict):
+    """A receipt for one entry: `entered`, `queried`, `known`, `clash` or `refused`."""
+
+    id: str | None
+    settled: str
+    book_no: NotRequired[int]
+    received_at: NotRequired[str]
+    digest: NotRequired[str]
+    queries: NotRequired[list[SentQuestion]]
+    problems: NotRequired[list[KeptQuestion]]
+
+
+class Receipt(TypedDict):
+    """The answer to a batch, as docs/hand-in.md has it."""
+
+    book_id: str
+    server_now: str
+    skew_s: float
+    results: list[Result]
+    devices: dict[str, counters.Seen]
+    cursor: int
+    head: tuple[int, str]
+    has_head: NotRequired[bool]
+
+
+class _KnownRow(TypedDict):
+    id: str
+    book_no: int
+    body_sha256: str
+    received_at: str
+    digest: str
+
+
 def hand_in(
-    book: Book, batch: Mapping[str, Any], *, via: str, now: datetime, carrier: str | None = None,
+    book: Book, batch: Mapping[str, object], *, via: str, now: datetime, carrier: str | None = None,
     may_answer: bool = True, is_desk: bool = False,
-) -> dict[str, Any]:
+) -> Receipt:
     """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
 
     `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. `carrier` is the
@@ -55,9 +88,10 @@ def hand_in(
     named = str(batch.get("device") or "")[:40]
     carrier = named if carrier is None else carrier
     skew_s = measured_skew(batch.get("now"), now)
-    past = batch.get("head")
+    head = batch.get("head")
+    past = head if isinstance(head, list | tuple) else ()
     with book.write():
-        about = {"has_head": log.has_head(book, past)} if past else {}
+        had_head = bool(past) and log.has_head(book, past)
         desk = _Desk(book, carrier, skew_s, via, utc_text(now))
         desk.may_answer, desk.is_desk = may_answer, is_desk
         desk.look_up(entries)
@@ -66,17 +100,20 @@ def hand_in(
         results = desk.write()
         devices.heard(book, carrier, utc_text(now), skew_s)
         asked = desk.named | {named, carrier}
-        return {
+        receipt: Receipt = {
             "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
             "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
-            "cursor": cursor(book), "head": log.head(book), **about,
+            "cursor": cursor(book), "head": log.head(book),
         }
+        if past:
+            receipt["has_head"] = had_head
+        return receipt
 
 
 def enter_page_entry(
-    book: Book, *, kind: str, mark: str, values: Mapping[str, Any], person: str, role: str, read_at: str,
+    book: Book, *, kind: str, mark: str, values: Mapping[str, object], person: str, role: str, read_at: str,
     remark: str = "", amends: str | None = None, reason: str = "", now: datetime, mark_by: str = "picked",
-) -> dict[str, Any]:
+) -> Result:
     """Enter one entry from a page of the book itself; return its result. The desk has a counter like any phone."""
     with book.write():
         spec = webapp.kinds.get(kind)
@@ -88,8 +125,7 @@ def enter_page_entry(
             "remark": remark, "amends": amends or None, "reason": reason,
         }
         batch = {"now": now.isoformat(), "device": DESK, "entries": [entry]}
-        result: dict[str, Any] = hand_in(book, batch, via="page", now=now, is_desk=True)["results"][0]
-        return result
+        return hand_in(book, batch, via="page", now=now, is_desk=True)["results"][0]
 
 
 def book_id(book: Book) -> str:
@@ -109,34 +145,35 @@ class _Desk:
         self.book = book
         self.named: set[str] = set()
         self.may_answer, self.is_desk = False, False
-        self._how = {"received_at": received_at, "via": via}
-        self._known: dict[str, dict[str, Any]] = {}
+        self._received_at, self._via = received_at, via
+        self._known: dict[str, LogRow | _KnownRow] = {}
         self._skews: dict[str, float] = {carrier: skew_s}
         self._seen: dict[str, list[int]] = {}
         self._rows: list[LogRow] = []
         self._fresh = Fresh()
-        self._aside: list[dict[str, Any]] = []
-        self._results: list[dict[str, Any]] = []
+        self._aside: list[AsideRow] = []
+        self._results: list[Result] = []
         self._bytes = 0
 
-    def look_up(self, entries: list[Any]) -> None:
+    def look_up(self, entries: list[object]) -> None:
         """Find the entries of this batch that the book has already, by id."""
         ids = [e["id"] for e in entries if isinstance(e, dict) and isinstance(e.get("id"), str) and e["id"].isascii()]
         marks = ", ".join("?" * len(ids))
         columns = "id, book_no, body_sha256, received_at, digest"
-        rows = self.book.query(f"SELECT {columns} FROM entries WHERE id IN ({marks})", ids)  # noqa: S608
+        rows = self.book.rows(_KnownRow, f"SELECT {columns} FROM entries WHERE id IN ({marks})", ids)  # noqa: S608
         self._known = {row["id"]: row for row in rows}
 
-    def judge(self, entry: Any) -> None:
+    def judge(self, sent: object) -> None:
         """Decide about one entry."""
-        problems, text = check_entry(entry)
+        problems, text = check_entry(sent)
+        entry = cast(Entry, sent)  # looked at only where nothing speaks against it
         problems = problems or self._barred(entry)
         self._bytes += len(text)
         if self._bytes > BYTES_MOST:
             raise BookError("The batch is larger than 512 KB. Send it in halves.")
-        self._note_counter(entry)
+        self._note_counter(sent)
         if problems:
-            self._put_aside(entry, text, "refused", problems)
+            self._put_aside(sent, text, "refused", problems)
             return
         sha = log.sha256(text)
         known = self._known.get(entry["id"])
@@ -148,7 +185,7 @@ class _Desk:
             said = message("clash-in_batch")
             if "book_no" in known:
                 said = message("clash-in_book", number=known["book_no"])
-            self._put_aside(entry, text, "clash", [Problem("clash", "stop", "", said)])
+            self._put_aside(sent, text, "clash", [Problem("clash", "stop", "", said)])
 
     def _barred(self, entry: Entry) -> list[Problem]:
         """Return the reasons why this carrier may not hand in this sound entry; empty where it may."""
@@ -158,7 +195,7 @@ class _Desk:
             return [Problem("may_not_answer", "refuse", "kind", message("may_not_answer"))]
         return []
 
-    def write(self) -> list[dict[str, Any]]:
+    def write(self) -> list[Result]:
         """Write what was judged, fold it, and return the results in their order."""
         log.append(self.book, self._rows)
         log.put_aside(self.book, self._aside)
@@ -167,33 +204,35 @@ class _Desk:
         for row in self._rows:
             fold.note(self.book, row, self._fresh[row["id"]][1])
         for line in self._aside:
-            if line["settled"] == "clash":
+            if line["settled"] == "clash" and line["id"]:
                 fold.note_clash(self.book, line["id"])
         outcomes = fold.settle(self.book, self._fresh)
-        known = [result["id"] for result in self._results if result["settled"] == "known"]
+        known = [result["id"] for result in self._results if result["id"] and result["settled"] == "known"]
         asked = still_open(self.book, known) if known else {}
         return [self._finished(result, outcomes, asked) for result in self._results]
 
     def _accept(self, entry: Entry, text: str, sha: str) -> None:
         skew_s = self._skew_of(entry["device"])
-        row = row_of(entry, text, body_sha256=sha, skew_s=skew_s, **self._how)
+        row = row_of(
+            entry, text, body_sha256=sha, skew_s=skew_s, received_at=self._received_at, via=self._via
+        )
         self._rows.append(row)
-        self._known[entry["id"]] = {"body_sha256": sha, "row": row}
+        self._known[entry["id"]] = row
         self._fresh[entry["id"]] = (row, json.loads(text))
         self._results.append({"id": entry["id"], "settled": "entered"})
 
-    def _put_aside(self, entry: Any, text: str, settled: str, problems: list[Problem]) -> None:
+    def _put_aside(self, entry: object, text: str, settled: str, problems: list[Problem]) -> None:
         said = entry if isinstance(entry, dict) else {}
         text, kept = text or _ascii_text(entry), [keep_problem(problem) for problem in problems]
         self._aside.append({
             "id": _short_text(said.get("id")), "device": _short_text(said.get("device")),
             "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
-            "problems": json.dumps(kept), **self._how,
+            "problems": json.dumps(kept), "received_at": self._received_at, "via": self._via,
         })
         told = [with_words(one) for one in kept]
         self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": told})
 
-    def _note_counter(self, entry: Any) -> None:
+    def _note_counter(self, entry: object) -> None:
         # One that is put aside has been seen too: the phone need not offer it again to close a gap.
         if isinstance(entry, dict):
             device, seq = _short_text(entry.get("device")), _counter(entry.get("seq"))
@@ -210,25 +249,27 @@ class _Desk:
         return self._skews[device]
 
     def _finished(
-        self, result: dict[str, Any], outcomes: Mapping[str, Outcome], asked: Mapping[str, list[dict[str, Any]]]
-    ) -> dict[str, Any]:
-        known = self._known.get(result["id"] or "")
+        self, result: Result, outcomes: Mapping[str, Outcome], asked: Mapping[str, list[SentQuestion]]
+    ) -> Result:
+        entry_id = result["id"] or ""
+        known = self._known.get(entry_id)
         if result["settled"] == "refused" or not known:
             return result
-        receipt = known.get("row") or known
-        result |= {name: receipt[name] for name in ("book_no", "received_at", "digest")}
-        if result["settled"] == "known" and result["id"] in asked:
+        result["book_no"], result["digest"] = known["book_no"], known["digest"]
+        result["received_at"] = known["received_at"]
+        if result["settled"] == "known" and entry_id in asked:
             # The phone that asks again may have missed the first receipt, and what the book asked in it.
-            return result | {"queries": asked[result["id"]]}
-        outcome = outcomes.get(result["id"])
+            result["queries"] = asked[entry_id]
+            return result
+        outcome = outcomes.get(entry_id)
         if result["settled"] == "entered" and outcome:
-            queries = [as_sent(result["id"], name, query) for name, query, answer in outcome.questions if not answer]
+            queries = [as_sent(entry_id, name, query) for name, query, answer in outcome.questions if not answer]
             if queries:
-                result |= {"settled": "queried", "queries": queries}
+                result["settled"], result["queries"] = "queried", queries
         return result
 
 
-def _ascii_text(entry: Any) -> str:
+def _ascii_text(entry: object) -> str:
     """Return JSON in ASCII, which UTF-8 and SQLite can hold whatever was sent; parts nested too deep are named only."""
     try:
         return json.dumps(entry, sort_keys=True)
@@ -237,11 +278,11 @@ def _ascii_text(entry: Any) -> str:
         return json.dumps({k: v if isinstance(v, str | int | float) else "(nested too deep)" for k, v in parts})
 
 
-def _short_text(value: Any) -> str | None:
+def _short_text(value: object) -> str | None:
     if not isinstance(value, str) or not value or not value.isprintable():
         return None
     return value[:60]
 
 
-def _counter(value: Any) -> int | None:
+def _counter(value: object) -> int | None:
     return value if isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= SEQ_MOST else None

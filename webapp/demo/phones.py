@@ -7,7 +7,7 @@ import uuid
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
-from typing import Any
+from typing import TypedDict
 
 import webapp.kinds
 from webapp.demo.story import ROLE_OF, Draft, zoned
@@ -18,6 +18,24 @@ UP_MIN = 12
 BATCH_MOST = 150
 
 
+_Since = TypedDict("_Since", {"from": str})
+
+
+class ClockSpan(_Since):
+    """From which day to which a phone's clock is off, and by how much. [s]"""
+
+    to: str
+    off_s: float
+
+
+class Body(TypedDict):
+    """What a phone sends: the time by its clock, its id, the entries."""
+
+    now: str
+    device: str
+    entries: list[dict[str, object]]
+
+
 @dataclass(slots=True)
 class Phone:
     """A phone: its id in the book, how it writes decimals, and how far its clock is off on which days [s]."""
@@ -25,7 +43,7 @@ class Phone:
     name: str
     device: str
     decimal_mark: str = "."
-    clock: list[dict[str, Any]] = field(default_factory=list)
+    clock: list[ClockSpan] = field(default_factory=list)
     seq: int = 0
 
     def off(self, local: datetime) -> timedelta:
@@ -41,7 +59,7 @@ class HandIn:
 
     phone: Phone
     now: datetime
-    body: dict[str, Any]
+    body: Body
 
 
 def hand_ins(told: list[Draft], phones: Mapping[str, Phone], up_min: int = UP_MIN) -> list[HandIn]:
@@ -65,12 +83,12 @@ def hand_ins(told: list[Draft], phones: Mapping[str, Phone], up_min: int = UP_MI
     return sorted(sent, key=lambda hand_in: hand_in.now)
 
 
-def _hand_in(phone: Phone, now: datetime, entries: list[dict[str, Any]]) -> HandIn:
+def _hand_in(phone: Phone, now: datetime, entries: list[dict[str, object]]) -> HandIn:
     by_phone = now + phone.off(now.replace(tzinfo=None))
     return HandIn(phone, now, {"now": by_phone.isoformat(), "device": phone.device, "entries": entries})
 
 
-def _entry(draft: Draft, phone: Phone, ids: dict[str, str]) -> dict[str, Any]:
+def _entry(draft: Draft, phone: Phone, ids: dict[str, str]) -> dict[str, object]:
     phone.seq += 1
     off = phone.off(draft.typed_at)
     typed_at = zoned(draft.typed_at) + off

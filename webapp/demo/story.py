@@ -39,7 +39,7 @@ class Draft:
     amends: str = ""  # key of the draft it amends
     reason: str = ""
     sent_twice: bool = False
-    extra: dict[str, Any] = field(default_factory=dict)
+    extra: dict[str, object] = field(default_factory=dict)
 
     @property
     def typed_at(self) -> datetime:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
 from webapp.book.fold import row_reader
 from webapp.book.record.store import Book
@@ -13,18 +12,24 @@ from webapp.kinds.read import Read
 from webapp.trade import units
 
 
-def line(book: Book, row: Mapping[str, Any]) -> dict[str, Any]:
+class LineRow(row_reader.RootedRow):
+    """What of a row of the log a line of a list needs; a page may show whatever else it holds."""
+
+    read_at: str
+
+
+def line(book: Book, row: LineRow) -> dict[str, object]:
     """Return an entry as a line of a list: its title, its summary, times by the house's clock."""
     return lines(book, [row])[0]
 
 
-def lines(book: Book, rows: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+def lines(book: Book, rows: Sequence[LineRow]) -> list[dict[str, object]]:
     """Return each entry as a line of a list, all of them read together."""
     reads = row_reader.read_all_as_folded(book, rows)
     return [_line(row, read) for row, read in zip(rows, reads, strict=True)]
 
 
-def _line(row: Mapping[str, Any], read: Read | None) -> dict[str, Any]:
+def _line(row: LineRow, read: Read | None) -> dict[str, object]:
     kind = read.kind if read else None
     return {
         **row,

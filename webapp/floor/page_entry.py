@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import datetime
-from typing import Any, TypedDict
+from typing import TypedDict
 
 from webapp.access import current
 from webapp.book import cards, intake
+from webapp.book.cards import Card, LastValue
 from webapp.book.house import registry
 from webapp.book.record.errors import BookError
 from webapp.kinds.as_form import KindForm, entry_values
@@ -24,9 +25,9 @@ class Said(TypedDict):
     words: str
 
 
-def all_cards() -> list[dict[str, Any]]:
+def all_cards() -> list[Card]:
     """Return every vessel's card."""
-    found: list[dict[str, Any]] = []
+    found: list[Card] = []
     cursor, more = 0, True
     while more:
         part = cards.cards_since(current.book, cursor)
@@ -35,18 +36,17 @@ def all_cards() -> list[dict[str, Any]]:
     return sorted(found, key=lambda card: str(card["mark"]))
 
 
-def card(mark: str) -> dict[str, Any] | None:
+def card(mark: str) -> Card | None:
     """Return the card of one vessel, or None where the book has no such vessel."""
     if registry.vessel(current.book, mark) is None:
         return None
     return cards.card(current.book, mark)
 
 
-def last_values(mark: str, kind: Kind) -> Mapping[str, Any]:
+def last_values(mark: str, kind: Kind) -> Mapping[str, LastValue]:
     """Return the last values of this kind on this vessel, by field."""
     found = card(mark)
-    values: Mapping[str, Any] = (found or {}).get("last", {}).get(kind.name, {})
-    return values
+    return found["last"].get(kind.name, {}) if found else {}
 
 
 def log(kind: Kind, mark: str, form: KindForm, now: datetime) -> list[Said]:

@@ -9,10 +9,10 @@ from __future__ import annotations
 import atexit
 import threading
 from pathlib import Path
-from typing import Any
 
 import psycopg
 from flask import Flask, current_app, redirect, url_for
+from werkzeug.wrappers import Response
 
 from webapp import access, isolate
 from webapp.access import errors
@@ -25,7 +25,7 @@ from webapp.places import STATIC_DIR
 WAIT_S = 30.0
 
 
-def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **config: Any) -> Flask:  # noqa: N803
+def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **config: object) -> Flask:  # noqa: N803
     """Return the group's Flask app over the database at that address; its own keys and people lie in `data_dir`.
 
     Raises BookError with a sentence if the database or the folder cannot be opened. When testing, the folds are
@@ -60,7 +60,7 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
     return app
 
 
-def _busy(error: Exception) -> Any:
+def _busy(error: Exception) -> Response:
     """Answer a page while the database is away: it will be back."""
     current_app.extensions["store"].drop()
     return errors.shown(503, AWAY, None)

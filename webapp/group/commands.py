@@ -5,13 +5,16 @@ from __future__ import annotations
 import time
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING
 
 import click
 
 from webapp.book.record.errors import BookError
 from webapp.cli_parts import PATH, data_option, open_at
 from webapp.places import get_user_data_dir
+
+if TYPE_CHECKING:
+    from flask import Flask
 
 _group_data = click.option(
     "--data", "data_dir", type=PATH, envvar="CELLARSLATE_GROUP_DATA", default=lambda: get_user_data_dir() / "group",
@@ -119,7 +122,7 @@ def group_send(data_dir: Path, url: str, every_s: float | None) -> None:
             time.sleep(every_s)
 
 
-def greet(app: Any) -> None:
+def greet(app: Flask) -> None:
     """In the group server's worker: say how to begin where nobody can sign in yet."""
     from webapp.access.pages import setup_code
 
@@ -128,7 +131,7 @@ def greet(app: Any) -> None:
         click.echo(f"Nobody can sign in yet. Open {app.config['SITE_URL']}set-up?code={code}")
 
 
-def send_beside(app: Any) -> None:
+def send_beside(app: Flask) -> None:
     """In a site's worker: hand in to the group beside serving, if the site's setting names one."""
     from webapp.book.house import registry
 

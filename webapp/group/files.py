@@ -13,6 +13,7 @@ from flask import Response, abort
 from webapp.access import needs
 from webapp.book.house import registry
 from webapp.book.lineage.lineage import Trace
+from webapp.book.periods.periods import Period
 from webapp.book.periods.warnings import warnings
 from webapp.book.periods.words import CAUTION
 from webapp.desk.periods import rows as period_rows
@@ -21,6 +22,7 @@ from webapp.group import pages, shown
 from webapp.group.links import Link
 from webapp.group.pages import bp
 from webapp.group.periods import Total
+from webapp.group.sites import SiteRow
 from webapp.kinds.as_data import cell
 
 TRACE_HEADS = ("site", "site_name", *trace_files.HEADS)
@@ -98,17 +100,21 @@ def _period_rows(total: Total) -> Iterator[list[str]]:
             yield [period, site["site"], site["name"], *rest]
 
 
-def _site(row: dict[str, Any], own: Any, name: str) -> dict[str, Any]:
-    about = {"id": row["site"], "name": row["name"]}
+def _site(row: SiteRow, own: Period | None, name: str) -> dict[str, object]:
+    about: dict[str, object] = {"id": row["site"], "name": row["name"]}
     if own is None:
         return about | {"period": name, "stated": [], "now_known": []}
     book = pages.folds().work(row["site"]).book
     return about | period_rows.as_json(own, registry.site(book), warnings(book, own))
 
 
-def _transfer(link: Link) -> dict[str, Any]:
-    flows = {side: [{name: flow[name] for name in ("entry", "n", "at", "lpa_ul")} for flow in getattr(link, side)]
-             for side in ("sent", "received")}
+def _transfer(link: Link) -> dict[str, object]:
+    flows = {
+        side: [
+            {"entry": flow["entry"], "n": flow["n"], "at": flow["at"], "lpa_ul": flow["lpa_ul"]} for flow in some
+        ]
+        for side, some in (("sent", link.sent), ("received", link.received))
+    }
     return {"from": link.sender, "to": link.receiver, "document": link.document, "goods": link.goods,
             "sent_ul": link.sent_ul, "received_ul": link.received_ul, **flows}
 

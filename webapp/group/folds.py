@@ -9,13 +9,13 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
-import psycopg
 from psycopg import sql
 
 from webapp.book.fold import unjudged
 from webapp.book.record import log
 from webapp.book.record.clock import utc_text
 from webapp.group import registry, sites
+from webapp.group.sites import SiteRow
 from webapp.group.store import GroupBusy, Store
 from webapp.group.work import NOTED, Work
 
@@ -39,7 +39,7 @@ class Folds:
         self._works: dict[str, Work] = {}
         self._door = threading.Lock()
         self.wake, self._stopped = threading.Event(), threading.Event()
-        self._lock_holder: psycopg.Connection[Any] | None = None
+        self._lock_holder: sites.Conn | None = None
 
     def work(self, site: str) -> Work:
         """Return the working book of a site."""
@@ -48,13 +48,14 @@ class Folds:
                 self._works[site] = Work(self._folder, site)
             return self._works[site]
 
-    def all_works(self) -> list[tuple[dict[str, Any], Work]]:
+    def all_works(self) -> list[tuple[SiteRow, Work]]:
         """Return every site's row with its working book, by name."""
-        return [(row, self.work(row["site"])) for row in self._store.query("SELECT * FROM sites ORDER BY name, site")]
+        rows = self._store.rows(SiteRow, "SELECT * FROM sites ORDER BY name, site")
+        return [(row, self.work(row["site"])) for row in rows]
 
     def step(self, *, is_publishing: bool = True) -> None:
         """Bring every site up to date once."""
-        for row in self._store.query("SELECT * FROM sites ORDER BY site"):
+        for row in self._store.rows(SiteRow, "SELECT * FROM sites ORDER BY site"):
             try:
                 self._follow(row, is_publishing)
             except GroupBusy:
@@ -91,7 +92,7 @@ class Folds:
         if self._lock_holder is not None:
             self._lock_holder.close()
 
-    def _follow(self, row: dict[str, Any], is_publishing: bool) -> None:
+    def _follow(self, row: SiteRow, is_publishing: bool) -> None:
         site, branch = row["site"], row["effective"]
         work = self.work(site)
         number, digest = log.head(work.book)
@@ -110,7 +111,7 @@ class Folds:
         if is_publishing:
             self._publish(work, row)
 
-    def _publish(self, work: Work, row: dict[str, Any]) -> None:
+    def _publish(self, work: Work, row: SiteRow) -> None:
         site = work.site
         held = self._store.one("SELECT * FROM folds WHERE site = %s", (site,))
         number, digest = log.head(work.book)
@@ -162,7 +163,7 @@ class Folds:
         return self._lock_holder is conn
 
 
-def _replace(conn: psycopg.Connection[Any], work: Work, table: str, keys: list[str], *, is_whole: bool) -> None:
+def _replace(conn: sites.Conn, work: Work, table: str, keys: list[str], *, is_whole: bool) -> None:
     """Replace the group's rows of these keys by the site's own."""
     key = NOTED[table]
     if is_whole:

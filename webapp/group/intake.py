@@ -10,14 +10,14 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Mapping
 from datetime import datetime
-from typing import Any
+from typing import NotRequired, TypedDict
 
 from webapp.book.record.clock import measured_skew, utc_text
 from webapp.book.record.errors import BookError
 from webapp.book.record.log import FIRST_DIGEST, canonical, link, sha256
 from webapp.book.record.soundness import check_entry
 from webapp.group import registry, sites
-from webapp.group.sites import SITE_ID, Conn
+from webapp.group.sites import SITE_ID, Conn, SentRow, SiteState
 from webapp.group.store import Store
 from webapp.words import sentence
 
@@ -27,39 +27,93 @@ NAME_MOST = 80
 _TEXTS = {"body": 64_000, "received_at": 40, "via": 20, "digest": 64}
 
 
+class Place(TypedDict):
+    """How much of a site's book the group has."""
+
+    cursor: int
+    digest: str
+    branch: int
+
+
+class PlaceAsked(Place):
+    """The same, with the digest at a number that was asked about."""
+
+    at: str | None
+
+
+class Said(TypedDict):
+    """What is wrong with a row."""
+
+    code: str
+    field: str
+    words: str
+
+
+class Result(TypedDict):
+    """A receipt for one row: `entered`, `known`, `gap`, `clash` or `refused`."""
+
+    id: str | None
+    settled: str
+    book_no: NotRequired[int]
+    received_at: NotRequired[str]
+    digest: NotRequired[str]
+    gap: NotRequired[list[int]]
+    problems: NotRequired[list[Said]]
+
+
+class Answer(Place):
+    """The answer to a batch, as docs/hand-in.md has it."""
+
+    server_now: str
+    skew_s: float
+    results: list[Result]
+    trouble: str
+
+
+class Held(TypedDict):
+    """A row that the group has, of any branch."""
+
+    branch: int
+    book_no: int
+    id: str
+    body_sha256: str
+    digest: str
+
+
 def hand_in(
-    store: Store, batch: Any, *, device: str, now: datetime, is_out: Callable[[str], bool] = lambda _: False
-) -> dict[str, Any]:
+    store: Store, batch: object, *, device: str, now: datetime, is_out: Callable[[str], bool] = lambda _: False
+) -> Answer:
     """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
 
     `is_out` says whether a device was shut out. Raises BookError where it is no batch, sites.Stranger where the device
     is another site's; that too is kept.
     """
-    site, rows, items = _read(batch)
+    said = batch if isinstance(batch, dict) else {}
+    site, rows, items = _read(said)
     at = utc_text(now)
-    name = str(batch.get("name") or site)[:NAME_MOST].replace("\x00", "")
+    name = str(said.get("name") or site)[:NAME_MOST].replace("\x00", "")
     try:
         with store.write() as conn:
             state = sites.lock(conn, site, device, name, at, is_out)
             desk = _Desk(conn, state, at)
             results = desk.settle(rows)
             turn = registry.keep(conn, site, items, at)
-            skew_s = measured_skew(batch.get("now"), now)
-            head_no, head_digest = _head(batch)
+            skew_s = measured_skew(said.get("now"), now)
+            head_no, head_digest = _head(said)
             trouble = desk.trouble or desk.compare(head_no, head_digest)
             conn.execute(
                 "UPDATE sites SET name = %s, heard_at = %s, skew_s = %s, head_no = %s, head_digest = %s, trouble = %s, "
                 "tip = %s, registry_turn = %s WHERE site = %s",
                 (name, at, skew_s, head_no, head_digest, trouble, desk.tip, turn, site),
             )
-            return desk.place() | {"server_now": at, "skew_s": skew_s, "results": results, "trouble": trouble}
+            return {**desk.place(), "server_now": at, "skew_s": skew_s, "results": results, "trouble": trouble}
     except sites.Stranger as error:
         with store.write() as conn:
             sites.put_aside(conn, site, "stranger", {"device": device, "book_id": site}, str(error), at)
         raise
 
 
-def place(store: Store, site: str, book_no: int | None = None) -> dict[str, Any]:
+def place(store: Store, site: str, book_no: int | None = None) -> PlaceAsked:
     """Return how much of a site's book the group has: cursor and digest; also the digest at another number, if one is
     asked about.
     """
@@ -74,17 +128,17 @@ def place(store: Store, site: str, book_no: int | None = None) -> dict[str, Any]
 class _Desk:
     """One batch on its way in. Inside a write, with the site's row locked."""
 
-    def __init__(self, conn: Conn, state: Mapping[str, Any], at: str) -> None:
+    def __init__(self, conn: Conn, state: SiteState, at: str) -> None:
         self.trouble = ""
         self.tip = int(state["tip"])
         self._conn, self._site, self._at = conn, str(state["site"]), at
         self._effective = int(state["effective"])
         self._branches = sites.branches(conn, self._site)
-        self._fresh: list[tuple[Any, ...]] = []
-        self._held: dict[int, dict[str, dict[str, Any]]] = {}  # book number -> digest -> row, of every branch
-        self._ids: dict[str, list[dict[str, Any]]] = {}  # id -> its rows, of every branch
+        self._fresh: list[tuple[object, ...]] = []
+        self._held: dict[int, dict[str, Held]] = {}  # book number -> digest -> row, of every branch
+        self._ids: dict[str, list[Held]] = {}  # id -> its rows, of every branch
 
-    def settle(self, rows: list[Any]) -> list[dict[str, Any]]:
+    def settle(self, rows: list[object]) -> list[Result]:
         """Judge each row, write what is to be kept, and return a result for each, in order."""
         read = [_row(row) for row in rows]
         self._look_up([row for row, _, _ in read if row])
@@ -101,7 +155,7 @@ class _Desk:
             )
         return results
 
-    def place(self) -> dict[str, Any]:
+    def place(self) -> Place:
         """Return how much of this site's book the group has: the last number and its digest."""
         tip = self._branches[self.tip]
         return {"cursor": tip["cursor"], "digest": tip["digest"], "branch": self.tip}
@@ -115,7 +169,7 @@ class _Desk:
             return f"The site's book ends at number {head_no}; the group has it to {tip['cursor']}. Was it restored?"
         return ""
 
-    def _look_up(self, rows: list[dict[str, Any]]) -> None:
+    def _look_up(self, rows: list[SentRow]) -> None:
         numbers = {row["book_no"] for row in rows} | {row["book_no"] - 1 for row in rows}
         found = self._conn.execute(
             "SELECT branch, book_no, id, body_sha256, digest, received_at FROM entries "
@@ -123,13 +177,16 @@ class _Desk:
             (self._site, list(numbers), [row["id"] for row in rows]),
         ).fetchall()
         for row in found:
-            self._hold(row)
+            self._hold({
+                "branch": row["branch"], "book_no": row["book_no"], "id": row["id"],
+                "body_sha256": row["body_sha256"], "digest": row["digest"],
+            })
 
-    def _hold(self, row: dict[str, Any]) -> None:
+    def _hold(self, row: Held) -> None:
         self._held.setdefault(row["book_no"], {})[row["digest"]] = row
         self._ids.setdefault(row["id"], []).append(row)
 
-    def _judge(self, raw: Any, row: dict[str, Any] | None, problem: str, code: str) -> dict[str, Any]:
+    def _judge(self, raw: object, row: SentRow | None, problem: str, code: str) -> Result:
         if row is None:
             return self._refuse(raw, None, code, problem)
         number, digest = row["book_no"], row["digest"]
@@ -143,7 +200,7 @@ class _Desk:
             if number > cursor + 1 and number - 1 not in self._held:
                 gap = [cursor + 1, number - 1]
                 self.trouble = self.trouble or f"Book numbers {gap[0]} to {gap[1]} have not come."
-                return self._result(row, "gap") | {"gap": gap}
+                return {**self._result(row, "gap"), "gap": gap}
             words = f"The digest of book number {number} does not follow from the one before it."
             return self._refuse(raw, row, "bad_digest", words)
         branch = self._branch_for(row, before)
@@ -157,7 +214,7 @@ class _Desk:
         # Off the branch in effect it is kept, and no more: a person decides which of the two is the book.
         return self._result(row, "entered" if branch == self._effective else "clash")
 
-    def _before(self, row: Mapping[str, Any]) -> str | None:
+    def _before(self, row: SentRow) -> str | None:
         """Return the digest, of any branch, that this row follows from; None where there is none."""
         if row["book_no"] == 1:
             return FIRST_DIGEST if link(FIRST_DIGEST, row) == row["digest"] else None
@@ -166,7 +223,7 @@ class _Desk:
                 return digest
         return None
 
-    def _branch_for(self, row: Mapping[str, Any], before: str) -> int | None:
+    def _branch_for(self, row: SentRow, before: str) -> int | None:
         """Return the branch that this row lengthens.
 
         A row that forks begins a new branch; None where there are too many.
@@ -185,7 +242,7 @@ class _Desk:
         self.tip = made
         return made
 
-    def _is_on(self, branch: int, row: Mapping[str, Any]) -> bool:
+    def _is_on(self, branch: int, row: Held) -> bool:
         """Return whether a row belongs to a branch or to the stretch that the branch goes back to."""
         at: int | None = branch
         most = row["book_no"]
@@ -194,26 +251,38 @@ class _Desk:
             at = self._branches[at]["parent"]
         return at is not None and row["book_no"] <= most
 
-    def _enter(self, branch: int, row: dict[str, Any]) -> None:
+    def _enter(self, branch: int, row: SentRow) -> None:
         self._branches[branch] |= {"cursor": row["book_no"], "digest": row["digest"]}
-        self._hold(row | {"branch": branch})
-        names = ("book_no", "id", "body", "body_sha256", "received_at", "skew_s", "via", "digest")
-        self._fresh.append((self._site, branch, *(row[name] for name in names)))
+        self._hold({
+            "branch": branch, "book_no": row["book_no"], "id": row["id"], "body_sha256": row["body_sha256"],
+            "digest": row["digest"],
+        })
+        self._fresh.append((
+            self._site, branch, row["book_no"], row["id"], row["body"], row["body_sha256"], row["received_at"],
+            row["skew_s"], row["via"], row["digest"],
+        ))
 
-    def _result(self, row: Mapping[str, Any], settled: str) -> dict[str, Any]:
-        return {name: row[name] for name in ("id", "book_no", "received_at", "digest")} | {"settled": settled}
+    def _result(self, row: SentRow, settled: str) -> Result:
+        return {
+            "id": row["id"], "book_no": row["book_no"], "received_at": row["received_at"], "digest": row["digest"],
+            "settled": settled,
+        }
 
     def _refuse(
-        self, raw: Any, row: Mapping[str, Any] | None, code: str, words: str, settled: str = "refused"
-    ) -> dict[str, Any]:
+        self, raw: object, row: SentRow | None, code: str, words: str, settled: str = "refused"
+    ) -> Result:
         self.trouble = self.trouble or words
         sites.put_aside(self._conn, self._site, settled, raw, words, self._at)
-        named = {"id": row["id"], "book_no": row["book_no"]} if row else {"id": None}
-        return named | {"settled": settled, "problems": [{"code": code, "field": "", "words": words}]}
+        result: Result = {
+            "id": row["id"] if row else None, "settled": settled,
+            "problems": [{"code": code, "field": "", "words": words}],
+        }
+        if row:
+            result["book_no"] = row["book_no"]
+        return result
 
 
-def _read(batch: Any) -> tuple[str, list[Any], list[Any]]:
-    said = batch if isinstance(batch, dict) else {}
+def _read(said: Mapping[str, object]) -> tuple[str, list[object], list[object]]:
     site, rows, items = said.get("book_id"), said.get("entries"), said.get("registry", [])
     if not isinstance(site, str) or not SITE_ID.match(site):
         raise BookError("The batch names no book. Hand in from a site's book, with `cellarslate group-send`.")
@@ -224,19 +293,19 @@ def _read(batch: Any) -> tuple[str, list[Any], list[Any]]:
     return site, rows, items
 
 
-def _head(batch: Mapping[str, Any]) -> tuple[int, str]:
+def _head(batch: Mapping[str, object]) -> tuple[int, str]:
     head = batch.get("head")
     if isinstance(head, list) and len(head) == 2 and isinstance(head[0], int) and 0 <= head[0] < 2**53:
         return head[0], str(head[1])[:64].replace("\x00", "")
     return 0, ""
 
 
-def _row(raw: Any) -> tuple[dict[str, Any] | None, str, str]:
+def _row(raw: object) -> tuple[SentRow | None, str, str]:
     """Return (row as the group keeps it, "", ""), or (None, reason, code) where it cannot be kept."""
     said = raw if isinstance(raw, dict) else {}
     number, skew = said.get("book_no"), said.get("skew_s")
-    is_whole = type(number) is int and 0 < number < 2**53
-    if not is_whole or type(skew) not in (int, float) or not all(_is_text(said, *limit) for limit in _TEXTS.items()):
+    is_row = type(skew) in (int, float) and all(_is_text(said, *limit) for limit in _TEXTS.items())
+    if type(number) is not int or not 0 < number < 2**53 or not is_row:
         return None, "This is no row of a book. Update the program at the site.", "malformed"
     try:
         body = json.loads(said["body"])
@@ -248,11 +317,13 @@ def _row(raw: Any) -> tuple[dict[str, Any] | None, str, str]:
     problems, _ = check_entry(body)
     if problems:
         return None, f"Book number {number}: {sentence(problems[0].message)}", problems[0].code
-    texts_kept = {name: said[name] for name in _TEXTS}
-    return {**texts_kept, "book_no": number, "skew_s": float(skew or 0), "id": body["id"],
-            "body_sha256": sha256(said["body"])}, "", ""
+    row: SentRow = {
+        "body": said["body"], "received_at": said["received_at"], "via": said["via"], "digest": said["digest"],
+        "book_no": number, "skew_s": float(skew or 0), "id": body["id"], "body_sha256": sha256(said["body"]),
+    }
+    return row, "", ""
 
 
-def _is_text(said: dict[str, Any], name: str, most: int) -> bool:
+def _is_text(said: Mapping[str, object], name: str, most: int) -> bool:
     text = said.get(name)
     return isinstance(text, str) and len(text) <= most and "\x00" not in text

@@ -14,7 +14,7 @@ from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
-from typing import Any
+from typing import TypedDict
 
 from webapp.group.store import Store
 
@@ -31,7 +31,34 @@ _READ = (
 # Of bottles, only what went in bond: what duty was paid on is sold, whoever bought it.
 _SENT = f"{_READ} f.target = 'out:removed' AND (f.source NOT LIKE 'b:%%' OR f.reason = 'in_bond')"
 _RECEIVED = f"{_READ} f.source IN ('out:received', 'out:returned')"
-Flow = dict[str, Any]
+
+
+class Flow(TypedDict):
+    """A flow over the border of a site, with the names on its paper."""
+
+    site: str
+    entry: str
+    n: int
+    source: str
+    target: str
+    lpa_ul: int
+    source_fill: str
+    target_fill: str
+    reason: str
+    source_account: str
+    target_account: str
+    at: str
+    sort: str
+    document: str
+    whom: str
+    batch: str
+    lot_mark: str
+
+
+class Alike(Flow):
+    """A receipt that only looks like a transfer, and the sites that it may be from."""
+
+    sites: list[str]
 
 
 @dataclass(slots=True)
@@ -78,17 +105,17 @@ class Links:
     links: list[Link] = field(default_factory=list)
     by_flow: dict[tuple[str, str, int], Link] = field(default_factory=dict)  # (site, entry, n)
     bottlings: set[tuple[str, str]] = field(default_factory=set)  # (site, root) of bottles that went over the border
-    alike: list[Flow] = field(default_factory=list)
+    alike: list[Alike] = field(default_factory=list)
 
 
 def load(store: Store, names: Mapping[str, str]) -> Links:
     """Return the transfers between these sites; names: by site, as the sites call themselves."""
     sent: dict[str, list[Flow]] = defaultdict(list)
-    for flow in store.query(_SENT):
+    for flow in store.rows(Flow, _SENT):
         sent[_plain(flow["document"])].append(flow)
     found = Links()
     by_key: dict[str, Link] = {}
-    for flow in sorted(store.query(_RECEIVED), key=lambda f: (f["at"], f["entry"], f["n"])):
+    for flow in sorted(store.rows(Flow, _RECEIVED), key=lambda f: (f["at"], f["entry"], f["n"])):
         near = [one for one in sent[_plain(flow["document"])] if one["site"] != flow["site"] and _is_before(one, flow)
                 and _is_bottles(one) == _is_bottles(flow)]
         if not near:
@@ -97,16 +124,16 @@ def load(store: Store, names: Mapping[str, str]) -> Links:
             _names(flow["whom"], names.get(one["site"], "")) or _names(one["whom"], names.get(flow["site"], "")))
         }
         if len(sure) != 1:
-            found.alike.append(flow | {"sites": sorted({one["site"] for one in near})})
+            found.alike.append({**flow, "sites": sorted({one["site"] for one in near})})
             continue
         _join(found, by_key, flow, [one for one in near if one["site"] in sure and _is_same(one, flow)])
     found.links = [link for link in by_key.values() if link.sent]
     found.by_flow = {key: link for key, link in found.by_flow.items() if link.sent}
     found.bottlings = {
-        (flow["site"], flow[side][2:])
+        (site, bottling[2:])
         for link in found.links if link.goods
-        for flows, side in ((link.sent, "source"), (link.received, "target"))
-        for flow in flows
+        for site, bottling in (*((flow["site"], flow["source"]) for flow in link.sent),
+                               *((flow["site"], flow["target"]) for flow in link.received))
     }
     return found
 
@@ -134,7 +161,7 @@ def _is_bottles(flow: Flow) -> bool:
 
 def _goods(flow: Flow) -> set[str]:
     """Return the keys that identify bottles on a paper: batch and lot mark."""
-    return {_plain(flow[name]) for name in ("batch", "lot_mark") if flow[name]}
+    return {_plain(name) for name in (flow["batch"], flow["lot_mark"]) if name}
 
 
 def _is_same(sent: Flow, received: Flow) -> bool:

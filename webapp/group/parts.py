@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple
+from collections.abc import Mapping
+from typing import NamedTuple
 
 from webapp.book.record.log import canonical, sha256
 from webapp.book.record.store import Book
@@ -44,7 +45,7 @@ def read_registry(book: Book) -> dict[tuple[str, str], str]:
     return found
 
 
-def key_of(name: str, row: dict[str, Any]) -> str:
+def key_of(name: str, row: Mapping[str, object]) -> str:
     """Return the key of a row within its sort."""
     return "/".join(str(row[part]) for part in SORTS[name].key)
 

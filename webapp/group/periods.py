@@ -10,7 +10,6 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
 
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.periods import periods
@@ -18,7 +17,8 @@ from webapp.book.periods.lines import ACCOUNTS, WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown
 from webapp.book.record import months
 from webapp.book.record.errors import BookError
-from webapp.group.links import Link, Links
+from webapp.group.links import Flow, Link, Links
+from webapp.group.sites import SiteRow
 from webapp.group.work import Work
 
 ON_THE_WAY = "on the way"
@@ -31,7 +31,7 @@ class Total:
 
     name: str
     accounts: tuple[Account, ...]
-    sites: tuple[tuple[dict[str, Any], Period | None], ...]
+    sites: tuple[tuple[SiteRow, Period | None], ...]
     transfers: tuple[Link, ...]  # of which a part was sent or received in it
 
     @property
@@ -40,14 +40,14 @@ class Total:
         return sum(1 for _, one in self.sites if one and one.is_closed)
 
 
-def totals(works: list[tuple[dict[str, Any], Work]], links: Links, now: datetime) -> list[Total]:
+def totals(works: list[tuple[SiteRow, Work]], links: Links, now: datetime) -> list[Total]:
     """Return every quarter and month that any site has, newest first, a quarter before its months."""
     names = {one.name for _, work in works for one in periods.periods(work.book, now, WAREHOUSE)}
     ordered = sorted(names, key=lambda name: (months.months_of(name)[-1], len(months.months_of(name))), reverse=True)
     return [total(works, links, name, now) for name in ordered]
 
 
-def total(works: list[tuple[dict[str, Any], Work]], links: Links, name: str, now: datetime) -> Total:
+def total(works: list[tuple[SiteRow, Work]], links: Links, name: str, now: datetime) -> Total:
     """Return one period of the group. Four accounts where every site keeps them so, else one. BookError if empty."""
     how = "us" if works and all(periods.accounts_of(load_site(work.book)) == "us" for _, work in works) else WAREHOUSE
     found = tuple((row, _period(work, name, now, how)) for row, work in works)
@@ -116,7 +116,7 @@ def _between(
     return opening
 
 
-def _month(flow: Mapping[str, Any], zones: Mapping[str, str]) -> str:
+def _month(flow: Flow, zones: Mapping[str, str]) -> str:
     return months.month_at(flow["at"], zones.get(flow["site"], "UTC"))
 
 

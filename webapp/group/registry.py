@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.record.log import canonical, sha256
 from webapp.group.parts import SORTS
@@ -14,7 +14,18 @@ from webapp.group.store import Store
 BODY_MOST = 200_000
 
 
-def keep(conn: Conn, site: str, items: Iterable[Any], at: str) -> int:
+class Item(TypedDict):
+    """A version of a row of a site's registry; its body as JSON, or None where it was taken out."""
+
+    sort: str
+    key: str
+    version: int
+    turn: int
+    body: str | None
+    sha256: str
+
+
+def keep(conn: Conn, site: str, items: Iterable[object], at: str) -> int:
     """Keep the rows that are new or changed, inside the site's write; return the site's turn after it."""
     row = conn.execute("SELECT registry_turn FROM sites WHERE site = %s", (site,)).fetchone()
     turn = int((row or {"registry_turn": 0})["registry_turn"])
@@ -38,9 +49,10 @@ def keep(conn: Conn, site: str, items: Iterable[Any], at: str) -> int:
     return turn
 
 
-def newest(store: Store, site: str, after_turn: int = 0) -> list[dict[str, Any]]:
+def newest(store: Store, site: str, after_turn: int = 0) -> list[Item]:
     """Return the newest version of every row that has changed after a turn."""
-    rows = store.query(
+    rows = store.rows(
+        Item,
         "SELECT DISTINCT ON (sort, key) sort, key, version, turn, body, sha256 FROM registry WHERE site = %s "
         "ORDER BY sort, key, version DESC",
         (site,),
@@ -48,7 +60,7 @@ def newest(store: Store, site: str, after_turn: int = 0) -> list[dict[str, Any]]
     return [row for row in rows if row["turn"] > after_turn]
 
 
-def _read(item: Any) -> tuple[str, str, str | None] | None:
+def _read(item: object) -> tuple[str, str, str | None] | None:
     """Return (sort, key, body) of an item that can be kept, or None. Unknown columns are left out."""
     said = item if isinstance(item, dict) else {}
     sort, key, body = said.get("sort"), said.get("key"), said.get("body")

@@ -7,10 +7,9 @@ its partition alone, and a site can be moved, detached or dropped by itself.
 
 from __future__ import annotations
 
-from typing import Any
-
 import psycopg
 from psycopg import sql
+from psycopg.rows import DictRow
 
 from webapp.book.record.errors import BookError
 
@@ -100,7 +99,7 @@ STEPS: list[tuple[str, str]] = [("record", RECORD), ("fold", FOLD), ("goods", GO
 PARTITIONED = ("entries", "registry", "flows", "fills", "bottlings", "runs", "month_sums")
 
 
-def bring_up_to_date(conn: psycopg.Connection[Any]) -> None:
+def bring_up_to_date(conn: psycopg.Connection[DictRow]) -> None:
     """Run the steps that this database has not had, in one transaction; refuse one of a newer program."""
     with conn.transaction():
         conn.execute("SELECT pg_advisory_xact_lock(%s)", (LOCK_NO,))
@@ -116,7 +115,7 @@ def bring_up_to_date(conn: psycopg.Connection[Any]) -> None:
                 conn.execute("INSERT INTO migrations (name) VALUES (%s)", (name,))
 
 
-def make_room(conn: psycopg.Connection[Any], site: str, no: int) -> None:
+def make_room(conn: psycopg.Connection[DictRow], site: str, no: int) -> None:
     """Make the partitions of a new site, inside the transaction that lets it in."""
     for table in PARTITIONED:
         conn.execute(

@@ -13,7 +13,7 @@ import threading
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
-from typing import Any, Protocol
+from typing import Any, Protocol, TypedDict
 
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.intake import BATCH_MOST, book_id
@@ -26,6 +26,25 @@ from webapp.group.parts import digest_of, read_registry
 EVERY_S = 60.0
 SETTLED = ("entered", "known", "clash")
 _log = logging.getLogger("cellarslate.group")
+
+
+class Row(TypedDict):
+    """A row of the log as it is handed in."""
+
+    book_no: int
+    body: str
+    received_at: str
+    skew_s: float
+    via: str
+    digest: str
+
+
+class Changed(TypedDict):
+    """A row of the registry that the group has otherwise, or has and this book has not."""
+
+    sort: str
+    key: str
+    body: str | None
 
 
 class NoAnswer(Exception):
@@ -112,8 +131,9 @@ class _Round:
         row = self._book.one("SELECT digest FROM entries WHERE book_no = ?", (number,))
         return str(row["digest"]) if row else log.FIRST_DIGEST
 
-    def _rows(self, after: int) -> list[dict[str, Any]]:
-        return self._book.query(
+    def _rows(self, after: int) -> list[Row]:
+        return self._book.rows(
+            Row,
             "SELECT book_no, body, received_at, skew_s, via, digest FROM entries WHERE book_no > ? "
             "ORDER BY book_no LIMIT ?",
             (after, self._size),
@@ -125,17 +145,17 @@ class _Round:
             return
         listed = self._ask(f"/api/group/registry?book_id={self._id}")["rows"]
         held = {(sort, key): sha for sort, key, sha in listed}
-        changed: list[dict[str, Any]] = [
+        changed: list[Changed] = [
             {"sort": sort, "key": key, "body": body}
             for (sort, key), body in sorted(mine.items())
             if held.get((sort, key)) != log.sha256(body)
         ]
-        changed += [{"sort": sort, "key": key, "body": None} for sort, key in sorted(held.keys() - mine.keys())]
+        changed += [Changed(sort=sort, key=key, body=None) for sort, key in sorted(held.keys() - mine.keys())]
         for at in range(0, len(changed), self._size):
             self._hand_in([], changed[at : at + self._size])
         self.report.registry = len(changed)
 
-    def _hand_in(self, rows: list[dict[str, Any]], items: list[dict[str, Any]]) -> dict[str, Any]:
+    def _hand_in(self, rows: list[Row], items: list[Changed]) -> dict[str, Any]:
         batch = {
             "now": utc_text(datetime.now(UTC)), "book_id": self._id, "name": load_site(self._book)["name"],
             "head": log.head(self._book), "entries": rows, "registry": items,

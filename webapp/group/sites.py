@@ -5,26 +5,102 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
-from typing import Any
+from typing import TypedDict
 
 import psycopg
+from psycopg.rows import DictRow
 
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.book.record.log import FIRST_DIGEST, canonical, link, sha256
+from webapp.book.record.rows import LinkedRow
 from webapp.group import schema
 from webapp.group.store import Store
 
 SITE_ID = re.compile(r"b-[0-9a-f]{8,32}\Z")
 WALK = 1000
-Conn = psycopg.Connection[Any]
+Conn = psycopg.Connection[DictRow]
+
+
+class SiteState(TypedDict):
+    """A site under its lock: the branch that it lengthens, and the one that is its book."""
+
+    site: str
+    tip: int
+    effective: int
+
+
+class Branch(TypedDict):
+    """A branch of a site's book: the number at which it left its parent, and how far it goes."""
+
+    fork_no: int
+    parent: int | None
+    cursor: int
+    digest: str
+
+
+class SentRow(LinkedRow):
+    """A row of a site's book, as it is handed in and kept."""
+
+    id: str
+    body: str
+
+
+class StoredRow(SentRow):
+    """A row as the group keeps it."""
+
+    site: str
+    branch: int
+
+
+class Waiting(TypedDict):
+    """The facts that a person needs to decide about a branch."""
+
+    branch: int
+    fork_no: int
+    cursor: int
+    missing: int
+
+
+class SiteRow(SiteState):
+    """A site."""
+
+    name: str
+    no: int
+    device: str
+    let_in_at: str
+    heard_at: str
+    skew_s: float
+    head_no: int
+    head_digest: str
+    trouble: str
+    registry_turn: int
+    checked_at: str
+    checked_no: int
+    checked: str
+
+
+class _Listed(SiteRow):
+    cursor: int
+    digest: str
+    folded_no: int | None
+    fold_trouble: str | None
+    folded_at: str | None
+    this_week: int
+    aside: int
+
+
+class Listed(_Listed):
+    """A site with its progress, the state of its fold, and the branch that waits for a person."""
+
+    waiting: Waiting | None
 
 
 class Stranger(BookError):
     """A device that hands in for a site which is not its own."""
 
 
-def lock(conn: Conn, site: str, device: str, name: str, at: str, is_out: Callable[[str], bool]) -> dict[str, Any]:
+def lock(conn: Conn, site: str, device: str, name: str, at: str, is_out: Callable[[str], bool]) -> SiteState:
     """Return the site's row, locked until the transaction ends: one hand-in of a site at a time.
 
     A site is let in at its first hand-in and belongs to that device, until somebody has shut that device out.
@@ -54,7 +130,7 @@ def lock(conn: Conn, site: str, device: str, name: str, at: str, is_out: Callabl
             schema.make_room(conn, site, row["no"])
             open_branch(conn, site, 0, None, 0, FIRST_DIGEST, at)
     assert row is not None
-    return dict(row)
+    return {"site": row["site"], "tip": row["tip"], "effective": row["effective"]}
 
 
 def open_branch(conn: Conn, site: str, branch: int, parent: int | None, fork_no: int, digest: str, at: str) -> None:
@@ -66,13 +142,18 @@ def open_branch(conn: Conn, site: str, branch: int, parent: int | None, fork_no:
     )
 
 
-def branches(conn: Conn, site: str) -> dict[int, dict[str, Any]]:
+def branches(conn: Conn, site: str) -> dict[int, Branch]:
     """Return the branches of a site by number."""
     rows = conn.execute("SELECT * FROM branches WHERE site = %s ORDER BY branch", (site,)).fetchall()
-    return {row["branch"]: row for row in rows}
+    return {
+        row["branch"]: {
+            "fork_no": row["fork_no"], "parent": row["parent"], "cursor": row["cursor"], "digest": row["digest"],
+        }
+        for row in rows
+    }
 
 
-def path(found: dict[int, dict[str, Any]], branch: int) -> tuple[str, list[int]]:
+def path(found: dict[int, Branch], branch: int) -> tuple[str, list[int]]:
     """Return the test, and its parameters, that picks the rows which make up a branch back to the first entry."""
     tests, params, most = [], list[int](), found[branch]["cursor"]
     at: int | None = branch
@@ -84,10 +165,11 @@ def path(found: dict[int, dict[str, Any]], branch: int) -> tuple[str, list[int]]
     return f"({' OR '.join(tests)})", params
 
 
-def rows_of(store: Store, site: str, branch: int, after: int, limit: int) -> list[dict[str, Any]]:
+def rows_of(store: Store, site: str, branch: int, after: int, limit: int) -> list[StoredRow]:
     """Return the rows of a branch above a book number, in their order."""
     test, params = path(branches(store.connection(), site), branch)
-    return store.query(
+    return store.rows(
+        StoredRow,
         f"SELECT * FROM entries WHERE site = %s AND book_no > %s AND {test} ORDER BY book_no LIMIT %s",  # noqa: S608
         (site, after, *params, limit),
     )
@@ -130,10 +212,11 @@ def check(store: Store, site: str, branch: int, now: datetime) -> list[str]:
     return troubles
 
 
-def listed(store: Store, now: datetime) -> list[dict[str, Any]]:
+def listed(store: Store, now: datetime) -> list[Listed]:
     """Return all sites with their progress, the state of their fold, and the branches that wait for a person."""
     week = utc_text(now - timedelta(days=7))
-    rows = store.query(
+    rows = store.rows(
+        _Listed,
         "SELECT s.*, b.cursor, b.digest, f.book_no AS folded_no, f.trouble AS fold_trouble, f.at AS folded_at, "
         "(SELECT count(*) FROM entries e WHERE e.site = s.site AND e.branch = s.effective AND e.received_at >= %s) "
         "AS this_week, (SELECT count(*) FROM aside a WHERE a.site = s.site) AS aside FROM sites s "
@@ -141,10 +224,7 @@ def listed(store: Store, now: datetime) -> list[dict[str, Any]]:
         "ORDER BY s.name, s.site",
         (week,),
     )
-    for row in rows:
-        found = branches(store.connection(), row["site"])
-        row["waiting"] = _waiting(store, row, found) if row["tip"] != row["effective"] else None
-    return rows
+    return [{**row, "waiting": _waiting(store, row) if row["tip"] != row["effective"] else None} for row in rows]
 
 
 def take(store: Store, site: str, branch: int, by: str, now: datetime) -> None:
@@ -163,7 +243,7 @@ def take(store: Store, site: str, branch: int, by: str, now: datetime) -> None:
         )
 
 
-def put_aside(conn: Conn, site: str, settled: str, row: Any, words: str, at: str) -> None:
+def put_aside(conn: Conn, site: str, settled: str, row: object, words: str, at: str) -> None:
     """Keep rows that were refused or came from a stranger; each once."""
     said = row if isinstance(row, dict) else {}
     number = said.get("book_no")
@@ -176,10 +256,11 @@ def put_aside(conn: Conn, site: str, settled: str, row: Any, words: str, at: str
     )
 
 
-def _waiting(store: Store, row: dict[str, Any], found: dict[int, dict[str, Any]]) -> dict[str, Any]:
+def _waiting(store: Store, row: _Listed) -> Waiting:
     """Return the facts that a person needs to decide about a branch: its beginning, and the entries of the other branch
     that it lacks.
     """
+    found = branches(store.connection(), row["site"])
     (mine, mine_params), (its, its_params) = path(found, row["effective"]), path(found, row["tip"])
     missing = store.one(
         f"SELECT count(*) AS n FROM (SELECT id FROM entries WHERE site = %s AND {mine} EXCEPT "  # noqa: S608
@@ -187,10 +268,13 @@ def _waiting(store: Store, row: dict[str, Any], found: dict[int, dict[str, Any]]
         (row["site"], *mine_params, row["site"], *its_params),
     )
     tip = found[row["tip"]]
-    return {"branch": row["tip"], "fork_no": tip["fork_no"], "cursor": tip["cursor"], "missing": (missing or {})["n"]}
+    return {
+        "branch": row["tip"], "fork_no": tip["fork_no"], "cursor": tip["cursor"],
+        "missing": missing["n"] if missing else 0,
+    }
 
 
-def _walk(store: Store, site: str, branch: int) -> Iterator[dict[str, Any]]:
+def _walk(store: Store, site: str, branch: int) -> Iterator[StoredRow]:
     at = 0
     while rows := rows_of(store, site, branch, at, WALK):
         yield from rows

@@ -6,14 +6,16 @@ import threading
 import time
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
-from typing import Any
+from typing import Any, TypeVar, cast
 
 import psycopg
-from psycopg.rows import dict_row
+from psycopg.rows import DictRow, dict_row
 
 from webapp.book.record.errors import BookError
 from webapp.group import schema
 
+RowT = TypeVar("RowT")
+Params = Sequence[object] | dict[str, object]
 CONNECT_S = 5
 AWAY = "The group's database does not answer. Nothing is lost; try again in a moment."
 _AWAY = (psycopg.OperationalError, psycopg.InterfaceError)
@@ -29,11 +31,11 @@ class Store:
     def __init__(self, url: str) -> None:
         self.url = url
         self._own = threading.local()
-        self._all: dict[threading.Thread, psycopg.Connection[Any]] = {}
+        self._all: dict[threading.Thread, psycopg.Connection[DictRow]] = {}
         self._lock = threading.Lock()
 
     @contextmanager
-    def write(self) -> Iterator[psycopg.Connection[Any]]:
+    def write(self) -> Iterator[psycopg.Connection[DictRow]]:
         """One transaction: everything inside becomes durable together, or not at all."""
         try:
             conn = self.connection()
@@ -43,7 +45,7 @@ class Store:
             self.drop()
             raise GroupBusy(AWAY) from error
 
-    def query(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> list[dict[str, Any]]:
+    def query(self, text: str, params: Params = ()) -> list[dict[str, Any]]:
         """Return the rows of a SELECT as dicts."""
         for is_last in (False, True):
             try:
@@ -54,14 +56,22 @@ class Store:
                     raise GroupBusy(AWAY) from error
         raise AssertionError("unreachable")
 
-    def one(self, text: str, params: Sequence[Any] | dict[str, Any] = ()) -> dict[str, Any] | None:
+    def one(self, text: str, params: Params = ()) -> dict[str, Any] | None:
         """Return the first row of a SELECT, or None."""
         rows = self.query(text, params)
         return rows[0] if rows else None
 
-    def connection(self) -> psycopg.Connection[Any]:
+    def rows(self, of: type[RowT], text: str, params: Params = ()) -> list[RowT]:
+        """Return the rows of a SELECT whose columns are those of a TypedDict."""
+        return cast("list[RowT]", self.query(text, params))  # whoever asks has set the columns beside the type
+
+    def row(self, of: type[RowT], text: str, params: Params = ()) -> RowT | None:
+        """Return the first row of a SELECT whose columns are those of a TypedDict, or None."""
+        return cast("RowT | None", self.one(text, params))  # as above
+
+    def connection(self) -> psycopg.Connection[DictRow]:
         """Return this thread's connection, made anew where it was lost."""
-        conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
+        conn: psycopg.Connection[DictRow] | None = getattr(self._own, "conn", None)
         if conn is None or conn.closed:
             try:
                 conn = _connect(self.url)
@@ -76,7 +86,7 @@ class Store:
 
     def drop(self) -> None:
         """Close this thread's connection. After a failure its state is unknown."""
-        conn: psycopg.Connection[Any] | None = getattr(self._own, "conn", None)
+        conn: psycopg.Connection[DictRow] | None = getattr(self._own, "conn", None)
         if conn is not None:
             with suppress(psycopg.Error):
                 conn.close()
@@ -118,7 +128,7 @@ def open_store(url: str, *, wait_s: float = 0.0) -> Store:
     return store
 
 
-def _connect(url: str) -> psycopg.Connection[Any]:
+def _connect(url: str) -> psycopg.Connection[DictRow]:
     # synchronous_commit is the default; said here, since a server may be set otherwise and a receipt is a promise.
     return psycopg.connect(
         url, autocommit=True, row_factory=dict_row, connect_timeout=CONNECT_S, application_name="cellarslate",

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.lineage import lineage, search
 from webapp.book.lineage.lineage import Subject, Trace
@@ -23,6 +23,20 @@ from webapp.group.store import Store
 _COLUMNS = (
     "SELECT site, entry, n, source, target, source_fill, target_fill, lpa_ul, mass_g, at, order_key FROM flows WHERE "
 )
+
+
+class _FlowRow(TypedDict):
+    site: str
+    entry: str
+    n: int
+    source: str
+    target: str
+    source_fill: str
+    target_fill: str
+    lpa_ul: int
+    mass_g: int
+    at: str
+    order_key: str
 
 
 class Tracing:
@@ -79,18 +93,19 @@ class Tracing:
     def _steps_of(self, entry: str) -> list[Step]:
         return self._read("site = %s AND entry = %s", tuple(entry.split("/", 1)))
 
-    def _read(self, test: str, params: tuple[Any, ...]) -> list[Step]:
-        return sorted(self._step(row) for row in self._store.query(_COLUMNS + test, params))
+    def _read(self, test: str, params: tuple[object, ...]) -> list[Step]:
+        return sorted(self._step(row) for row in self._store.rows(_FlowRow, _COLUMNS + test, params))
 
-    def _step(self, row: dict[str, Any]) -> Step:
+    def _step(self, row: _FlowRow) -> Step:
         site = row["site"]
         link = self._links.by_flow.get((site, row["entry"], row["n"]))
-        source_fill, target_fill = (self._fill(site, row[side], row[f"{side}_fill"]) for side in ("source", "target"))
+        source_fill = self._fill(site, row["source"], row["source_fill"])
+        target_fill = self._fill(site, row["target"], row["target_fill"])
         if link and row["target"] == "out:removed":
             target_fill = link.id
         elif link and row["source"][:4] == "out:":
             source_fill = link.id
-        source, target = (self._named(site, row[side]) for side in ("source", "target"))
+        source, target = self._named(site, row["source"]), self._named(site, row["target"])
         return Step((row["order_key"], row["n"]), f"{site}/{row['entry']}", source, target, source_fill, target_fill,
                     row["lpa_ul"], row["mass_g"], row["at"])
 

@@ -13,7 +13,6 @@ import os
 import ssl
 from contextlib import closing
 from pathlib import Path
-from typing import Any
 from urllib.parse import urlsplit
 
 from webapp.book.record.errors import BookError
@@ -87,7 +86,7 @@ def join(data_dir: Path, url: str, code: str, name: str, fingerprint: str = "") 
 def load_way(data_dir: Path, url: str = "") -> Way | None:
     """Return the stored way to the group that this site was let in by (to this address, if one is given); or None."""
     try:
-        said: dict[str, Any] = json.loads((data_dir / FILE).read_text("utf-8"))
+        said: dict[str, str] = json.loads((data_dir / FILE).read_text("utf-8"))
     except FileNotFoundError:
         return None
     if url and url.rstrip("/") != said["url"]:

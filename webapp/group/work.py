@@ -8,9 +8,7 @@ from __future__ import annotations
 
 import json
 import secrets
-from collections.abc import Mapping
 from pathlib import Path
-from typing import Any
 
 from webapp.book.fold import fold, unjudged
 from webapp.book.fold.families import Fresh
@@ -19,6 +17,8 @@ from webapp.book.record import log
 from webapp.book.record.rows import LogRow, row_of
 from webapp.book.record.store import Book
 from webapp.group.parts import SORTS
+from webapp.group.registry import Item
+from webapp.group.sites import StoredRow
 from webapp.kinds.entry import Entry
 from webapp.kinds.key import neighbours_key, vessel_key
 
@@ -56,7 +56,7 @@ class Work:
         """The last turn of the registry that has been taken in."""
         return int(self._said("registry_turn"))
 
-    def take(self, rows: list[dict[str, Any]], items: list[dict[str, Any]], registry_turn: int) -> None:
+    def take(self, rows: list[StoredRow], items: list[Item], registry_turn: int) -> None:
         """Take in rows of the group's log that follow on, and changed rows of the registry, and fold them."""
         with self.book.write() as database:
             for item in items:
@@ -112,7 +112,7 @@ class Work:
     def _said(self, name: str) -> str:
         return str((self.book.one("SELECT value FROM group_work WHERE name = ?", (name,)) or {})["value"])
 
-    def _register(self, item: Mapping[str, Any]) -> None:
+    def _register(self, item: Item) -> None:
         """Write one row of the registry as the site has it, and mark the entries that it concerns to be worked out
         again.
         """
@@ -144,10 +144,12 @@ class Work:
         self.book.db.conn.execute(f"DELETE FROM {table} WHERE {joined} = ?", (value,))  # noqa: S608
 
 
-def _entry_row(row: Mapping[str, Any], fresh: Fresh) -> LogRow:
+def _entry_row(row: StoredRow, fresh: Fresh) -> LogRow:
     """Return a row of the group's log as the book's own log has it."""
     entry: Entry = json.loads(row["body"])
-    how = {name: row[name] for name in ("received_at", "via", "body_sha256", "skew_s")}
-    made = row_of(entry, row["body"], **how)
+    made = row_of(
+        entry, row["body"], received_at=row["received_at"], via=row["via"], body_sha256=row["body_sha256"],
+        skew_s=row["skew_s"],
+    )
     fresh[made["id"]] = (made, entry)
     return made

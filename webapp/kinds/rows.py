@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import NotRequired, TypedDict
 
+from webapp.trade.maturing import Ripe
+
 
 class VesselRow(TypedDict):
     """A vessel: what it is called and for, where it stands, how much it holds. Sizes in L, kg; 1 or 0 for yes or no."""
@@ -71,14 +73,10 @@ class Area(TypedDict):
     signal: NotRequired[str]
 
 
-class ReadyRule(TypedDict, total=False):
+class ReadyRule(Ripe, total=False):
     """When a cask of a spirit, or of any, is ready."""
 
     what: str
-    age_years: float
-    strength_pct: float
-    score: float
-    loss_pct_year: float
 
 
 class SiteSettings(TypedDict, total=False):

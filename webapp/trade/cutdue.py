@@ -5,14 +5,15 @@ A forecast of strength alone. It knows nothing of what else is in the stream, an
 """
 
 from math import isfinite, sqrt
-from typing import Any, NamedTuple
+from typing import NamedTuple, NotRequired, TypedDict
 
 from webapp.trade.batch import Moment, Pot, charge_pot, run_down
 from webapp.trade.errors import OutOfDomain
+from webapp.trade.maturing import Interval
 from webapp.trade.numeric import brief, fixed
 from webapp.trade.runfit import FADE, NUDGE, Fit, Vector, at_share, column_of, dot, fit_run, nudged, pot_at
-from webapp.trade.runtrack import Track, track
-from webapp.trade.stillprior import Usual, flow_now, prior_of
+from webapp.trade.runtrack import RunRead, Track, track
+from webapp.trade.stillprior import Learnt, Usual, flow_now, prior_of
 from webapp.trade.vle import exponential
 
 TARGET_PCT = (5.0, 90.0)
@@ -36,7 +37,21 @@ WORDS = {
 }
 
 
-def forecast_cut(run: dict[str, Any], prior: dict[str, Any] | None, target_pct: float) -> dict[str, Any]:
+class CutForecast(TypedDict):
+    """When a cut is due, or why there is none to say: `due`, `past` or `too_little`, and what goes with it."""
+
+    state: str
+    why: NotRequired[str]
+    words: NotRequired[str]
+    minutes: NotRequired[Interval]
+    collected_l: NotRequired[Interval]
+    curve: NotRequired[list[Vector]]
+    strength_average_pct: NotRequired[float]
+    left_out: NotRequired[list[int]]
+    changed_at: NotRequired[float | None]
+
+
+def forecast_cut(run: RunRead, prior: Learnt | None, target_pct: float) -> CutForecast:
     """Return when a run's stream will have fallen to a strength, or that there is too little to say, or that it has.
 
     Parameters
@@ -105,7 +120,7 @@ class Foreseen(NamedTuple):
     left_out: list[int]
 
 
-def foresee(run: dict[str, Any], usual: Usual, target_pct: float) -> Foreseen | str:
+def foresee(run: RunRead, usual: Usual, target_pct: float) -> Foreseen | str:
     """Return the forecast in litres, however wide; or the word for why there is none, or "past"."""
     ready = make_ready(run, usual.flow_l_h)
     if isinstance(ready, str):
@@ -126,7 +141,7 @@ def foresee(run: dict[str, Any], usual: Usual, target_pct: float) -> Foreseen | 
     return Foreseen(seen, ahead, (at, soonest, latest), sorted([*seen.left_out, *fit.slips]))
 
 
-def make_ready(run: dict[str, Any], flow_l_h: float | None) -> tuple[Track, Pot, float] | str:
+def make_ready(run: RunRead, flow_l_h: float | None) -> tuple[Track, Pot, float] | str:
     """Return the track, the pot as charged and its litres of pure alcohol; or why there is too little."""
     charge = run.get("charge") or {}
     try:
@@ -219,7 +234,7 @@ def _between(xs: Vector, ys: Vector, x: float) -> float:
     return ys[k - 1] + share * (ys[k] - ys[k - 1])
 
 
-def _minutes(ahead: Ahead, litres: tuple[float, float, float], now: float, flow_spread: float) -> dict[str, float]:
+def _minutes(ahead: Ahead, litres: tuple[float, float, float], now: float, flow_spread: float) -> Interval:
     """Return the minutes at those litres (expected, low, high); what is not known of the flow widens them."""
     at, soonest, latest = (_between(ahead.litres, ahead.minutes, off) for off in litres)
     by_flow = at * SIDE * flow_spread
@@ -258,5 +273,5 @@ def _average(seen: Track, ahead: Ahead, at: float, since_min: float) -> float:
     return 100.0 * held_lpa / held_l if held_l > 0 else seen.strengths[-1]
 
 
-def _too_little(why: str, **parts: str) -> dict[str, Any]:
+def _too_little(why: str, **parts: str) -> CutForecast:
     return {"state": "too_little", "why": why, "words": WORDS[why].format(**parts)}

@@ -5,7 +5,7 @@
 
 import math
 from collections.abc import Sequence
-from typing import Any
+from typing import NotRequired, TypedDict
 
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import check_range
@@ -36,9 +36,20 @@ GRAVITY, DAYS = (0.98, 1.17874), (-1.0, 400.0)
 PROOF_SPIRIT_PCT = 57.1  # strength of British proof spirit [% vol]; from memory
 
 
+class EndForecast(TypedDict):
+    """When a ferment will have ended: `running`, `ended`, `stuck` or `too_little`, and what goes with it."""
+
+    state: str
+    why: NotRequired[str]
+    days: NotRequired[dict[str, float]]
+    end_gravity: NotRequired[float]
+    rate_day: NotRequired[float]
+    curve: NotRequired[list[list[float]]]
+
+
 def forecast_end(
     days: Sequence[float], gravities: Sequence[float], end_gravity: float, *, is_grain: bool = False
-) -> dict[str, Any]:
+) -> EndForecast:
     """Return when a ferment will have ended, with an interval that is meant to hold four times out of five.
 
     A curve that falls slowly, fast and slowly again through the first gravity is fitted to the readings: its rate, its
@@ -221,7 +232,7 @@ def _solve(matrix: Sequence[Sequence[float]], right: Sequence[float]) -> list[fl
 
 def _answer(
     zero: float, now: float, og: float, theta: list[float], precision: list[list[float]]
-) -> dict[str, Any]:
+) -> EndForecast:
     end, rate, middle, shape = theta[0], math.exp(theta[1]), theta[2], math.exp(theta[3])
     ratio = (og - end) / END_WITHIN
     if ratio <= 1:

@@ -6,10 +6,10 @@ in, since the gauge before).
 """
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from itertools import pairwise
 from statistics import median
-from typing import Any
+from typing import NotRequired, TypedDict
 
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import check_range
@@ -31,10 +31,81 @@ Z_80 = 1.2815515655446004
 NEW_WOOD_YEARS = 1.2  # new wood drinks in its first year: such a year tells little of the next ones
 YEARS = (-3000.0, 3000.0)  # a date may be given as a year
 
-Gauge = Mapping[str, Any]
+
+class Gauge(TypedDict):
+    """A gauge of a cask, as the head of this module says. [years, L, % vol, L]"""
+
+    years: float
+    lpa: float
+    strength_pct: float
+    drawn_l: NotRequired[float]
 
 
-def loss_rates(gauges: Sequence[Gauge]) -> dict[str, Any]:
+class Rate(TypedDict):
+    """A loss between two gauges. [% a year, % a year, % vol a year, years]"""
+
+    lpa_pct_year: float
+    volume_pct_year: float
+    strength_year: float
+    years: float
+
+
+class Rates(TypedDict):
+    """What a cask loses, since the last gauge that is long enough ago and since its fill."""
+
+    last: Rate | None
+    fill: Rate | None
+
+
+class Usual(TypedDict):
+    """What casks like one lose. [% a year]"""
+
+    middle: float
+    spread: float
+    low: float
+    high: float
+    most: float
+    count: int
+
+
+class Interval(TypedDict):
+    """A figure to come, and between which ends it lies four times in five."""
+
+    at: float
+    low: float
+    high: float
+
+
+class CaskForecast(TypedDict):
+    """What a cask will hold. [L, % vol, L at 20 degC, % a year, % vol a year]"""
+
+    lpa: Interval
+    strength_pct: Interval
+    volume_l: Interval
+    loss_pct_year: float
+    drift_year: float
+
+
+class Ripe(TypedDict, total=False):
+    """When a cask is ready, by the distiller's own rule. [years, % vol, points, % a year]"""
+
+    age_years: float | None
+    strength_low: float | None
+    strength_high: float | None
+    score_low: float | None
+    loss_high: float | None
+
+
+class Found(TypedDict):
+    """What such a rule is held against. [years, % vol, points, % a year]"""
+
+    age_years: float | None
+    strength_pct: float | None
+    score: float | None
+    loss_pct_year: float | None
+
+
+def loss_rates(gauges: Sequence[Gauge]) -> Rates:
     """Return what a cask loses a year: since the last gauge that is long enough ago, and since its fill.
 
     What was drawn between two gauges is no loss. Volume is pure alcohol over strength.
@@ -78,7 +149,7 @@ def _check(gauges: Sequence[Gauge]) -> None:
         check_range("Strength", float(one["strength_pct"]), 0.1, 100, "% vol", "Check the glass.")
 
 
-def _between(gauges: Sequence[Gauge]) -> dict[str, float]:
+def _between(gauges: Sequence[Gauge]) -> Rate:
     first, last = gauges[0], gauges[-1]
     years = last["years"] - first["years"]
     drawn = sum(one.get("drawn_l") or 0.0 for one in gauges[1:])
@@ -92,7 +163,7 @@ def _between(gauges: Sequence[Gauge]) -> dict[str, float]:
     }
 
 
-def usual_of(groups: Sequence[Sequence[float]], capacity_l: float, small_l: float = SMALL_L) -> dict[str, Any]:
+def usual_of(groups: Sequence[Sequence[float]], capacity_l: float, small_l: float = SMALL_L) -> Usual:
     """Return what casks like one usually are, from groups of them that narrow: small groups borrow from wider ones.
 
     Begin with plain figures for the size. In each group, from the widest to the narrowest, take the median and the
@@ -197,9 +268,9 @@ def judge_loss(
 
 
 def forecast_cask(
-    gauges: Sequence[Gauge], usual: Mapping[str, Any], years_ahead: float, *, drift_year: float = 0.0,
+    gauges: Sequence[Gauge], usual: Usual, years_ahead: float, *, drift_year: float = 0.0,
     is_new_wood: bool = False,
-) -> dict[str, Any]:
+) -> CaskForecast:
     """Return what a cask will hold at a time to come, each with an interval that is meant to hold four times in five.
 
     The cask's own loss and drift, as far as its gauges can tell, are weighed against those of casks like it: a cask
@@ -275,13 +346,13 @@ def _weigh(prior: float, prior_var: float, found: float, found_var: float) -> tu
     return (prior / prior_var + found / found_var) / precision, 1 / precision
 
 
-def lacks_of(rule: Mapping[str, Any], cask: Mapping[str, Any]) -> list[str]:
+def lacks_of(rule: Ripe, cask: Found) -> list[str]:
     """Return what a cask lacks by the distiller's own rule; nothing: it is ready.
 
     Parameters
     ----------
     rule : mapping
-        Any of `age_years`, `strength_low`, `strength_high`, `score_low`, `loss_high`, or None for each.
+        Each of `age_years`, `strength_low`, `strength_high`, `score_low`, `loss_high`, or None for each.
         [years, % vol, points, % a year], any
     cask : mapping
         `age_years`, `strength_pct`, `score`, `loss_pct_year`; None where it is not known. [as the rule], any
@@ -295,18 +366,22 @@ def lacks_of(rule: Mapping[str, Any], cask: Mapping[str, Any]) -> list[str]:
     ------
     The distiller's own rule; no figure here is a recommendation.
     """
-    age, strength, score, loss = (cask.get(name) for name in ("age_years", "strength_pct", "score", "loss_pct_year"))
+    age, strength = cask.get("age_years"), cask.get("strength_pct")
+    score, loss = cask.get("score"), cask.get("loss_pct_year")
+    age_least, strength_low, strength_high = (rule.get("age_years"), rule.get("strength_low"),
+                                              rule.get("strength_high"))
+    score_low, loss_high = rule.get("score_low"), rule.get("loss_high")
     lacks = []
-    if rule.get("age_years") is not None and (age is None or age < rule["age_years"]):
+    if age_least is not None and (age is None or age < age_least):
         lacks.append("too_young")
-    if strength is None and (rule.get("strength_low") is not None or rule.get("strength_high") is not None):
+    if strength is None and (strength_low is not None or strength_high is not None):
         lacks.append("not_gauged")
-    if strength is not None and rule.get("strength_low") is not None and strength < rule["strength_low"]:
+    if strength is not None and strength_low is not None and strength < strength_low:
         lacks.append("too_weak")
-    if strength is not None and rule.get("strength_high") is not None and strength > rule["strength_high"]:
+    if strength is not None and strength_high is not None and strength > strength_high:
         lacks.append("too_strong")
-    if rule.get("score_low") is not None and (score is None or score < rule["score_low"]):
+    if score_low is not None and (score is None or score < score_low):
         lacks.append("not_tasted" if score is None else "score_low")
-    if rule.get("loss_high") is not None and loss is not None and loss > rule["loss_high"]:
+    if loss_high is not None and loss is not None and loss > loss_high:
         lacks.append("loses_much")
     return lacks

@@ -4,13 +4,53 @@
 """
 
 from collections.abc import Sequence
-from typing import Any, NamedTuple
+from typing import NamedTuple, NotRequired, TypedDict
 
 from webapp.trade.batch import stream_moles
 
 RISE_PCT = 2.0  # a stream may seem to rise by this much between two readings; more is a slip or another setting
 SLIPS_MOST = 2
 DIP_SHARE = (0.6, 1.6)  # of what the flow says; beyond, flow after the last dip is taken as read
+
+
+class ChargeRead(TypedDict, total=False):
+    """What a run was charged with. [L at 20 degC]"""
+
+    volume_l: float | None
+    lpa_l: float | None
+
+
+class StreamRead(TypedDict):
+    """A reading of the stream. [min since the first drop, % vol, L/h or None]"""
+
+    minutes: float
+    strength_pct: float
+    flow_l_h: NotRequired[float | None]
+
+
+class Dip(TypedDict):
+    """What had run off by a minute, by the dip of the receiver. [min, L since the first drop]"""
+
+    minutes: float
+    volume_l: float
+
+
+class StillRead(TypedDict, total=False):
+    """The still of a run: plates in use, its height. [1, m]"""
+
+    plates: float | None
+    height_m: float
+
+
+class RunRead(TypedDict):
+    """A run as the forecasts of its cuts take it (cutdue.forecast_cut)."""
+
+    readings: list[StreamRead]
+    charge: NotRequired[ChargeRead]
+    collected: NotRequired[list[Dip]]
+    still: NotRequired[StillRead]
+    receiver_since: NotRequired[float]
+    cut_pct: NotRequired[float]
 
 
 class Track(NamedTuple):
@@ -32,7 +72,7 @@ class Track(NamedTuple):
     since: int  # the first reading of these that was read under the still's present setting
 
 
-def track(run: dict[str, Any], usual_flow_l_h: float | None) -> Track | None:
+def track(run: RunRead, usual_flow_l_h: float | None) -> Track | None:
     """Return the readings that count with what had run off by each; None if nothing tells how much."""
     readings = run["readings"]
     kept, left_out, since = tidy([float(r["strength_pct"]) for r in readings])
@@ -113,11 +153,11 @@ def _departure(values: list[float], place: int, first: int, second: int) -> floa
 
 
 def _litres(
-    readings: Sequence[dict[str, Any]], dips: Sequence[dict[str, Any]], usual_flow_l_h: float | None
+    readings: Sequence[StreamRead], dips: Sequence[Dip], usual_flow_l_h: float | None
 ) -> tuple[list[float] | None, float]:
     """Return the litres off by each reading, by flow, by dips or as usual; and what dips make of flows."""
     times = [float(r["minutes"]) for r in readings]
-    flows = [(float(r["minutes"]), float(r["flow_l_h"])) for r in readings if r.get("flow_l_h") is not None]
+    flows = [(float(r["minutes"]), float(flow)) for r in readings if (flow := r.get("flow_l_h")) is not None]
     knots = [(0.0, 0.0)]
     for minute, volume_l in sorted((float(d["minutes"]), float(d["volume_l"])) for d in dips):
         if minute > knots[-1][0] and volume_l >= knots[-1][1]:  # what has run off never grows less

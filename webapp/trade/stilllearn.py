@@ -6,12 +6,12 @@ Fits and trials of past runs are kept in the process: when a still has one run m
 import json
 from functools import lru_cache
 from math import log, sqrt
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from webapp.trade.cutdue import SIDE, foresee, make_ready
 from webapp.trade.runfit import Fit, Matrix, Prior, Vector, at_share, fit_run
-from webapp.trade.runtrack import Track
-from webapp.trade.stillprior import DRIFT_PCT, FLOW_SPREAD, TENTHS, flow_now, middle, prior_of
+from webapp.trade.runtrack import RunRead, Track
+from webapp.trade.stillprior import DRIFT_PCT, FLOW_SPREAD, TENTHS, Learnt, Told, flow_now, middle, prior_of
 
 FIRST_COUNTS = 2.0  # a still as it is first taken to be weighs as much as two runs
 RUNS_MOST, LEAST_READINGS = 12, 5
@@ -31,7 +31,7 @@ class _Done(NamedTuple):
     lpa: float
 
 
-def learn_prior(past_runs: list[dict[str, Any]]) -> dict[str, Any]:
+def learn_prior(past_runs: list[RunRead]) -> Learnt:
     """Return what past runs of one still say of it, small enough for the still's card.
 
     Parameters
@@ -54,10 +54,10 @@ def learn_prior(past_runs: list[dict[str, Any]]) -> dict[str, Any]:
     as it stood at two moments, by what the runs before it told.
     """
     counted = [run for run in past_runs[-RUNS_MOST:] if _done(_text(run))]
-    return _learn(counted) | _lean_and_widen(counted)
+    return {**_learn(counted), **_lean_and_widen(counted)}
 
 
-def _learn(runs: list[dict[str, Any]]) -> dict[str, Any]:
+def _learn(runs: list[RunRead]) -> Learnt:
     """Return all that learn_prior gives but what trials say."""
     done = [one for one in (_done(_text(run)) for run in runs) if one]
     plates = (runs[-1].get("still") or {}).get("plates") if runs else None
@@ -80,7 +80,7 @@ def _learn(runs: list[dict[str, Any]]) -> dict[str, Any]:
     }
 
 
-def _lean_and_widen(runs: list[dict[str, Any]]) -> dict[str, float]:
+def _lean_and_widen(runs: list[RunRead]) -> Told:
     """Return by how many standard errors the trials' cuts came late, and how many times wider intervals are to be."""
     offs = []
     for i in range(1, len(runs)):
@@ -96,7 +96,8 @@ def _lean_and_widen(runs: list[dict[str, Any]]) -> dict[str, float]:
 @lru_cache(maxsize=KEPT)
 def _trial(known: str, run_text: str, share: float) -> float | None:
     """Return how far the cut of a past run fell from its forecast, in standard errors, when this much had run off."""
-    run, one = json.loads(run_text), _done(run_text)
+    run: RunRead = json.loads(run_text)
+    one = _done(run_text)
     target = float(run.get("cut_pct") or TRIED_PCT)
     if one is None or target <= 5.0:
         return None
@@ -106,7 +107,7 @@ def _trial(known: str, run_text: str, share: float) -> float | None:
     until = [one.seen.minutes[i] for i, off in enumerate(one.seen.litres) if off <= share * litres]
     readings = [reading for reading in run["readings"] if until and reading["minutes"] <= until[-1]]
     dips = [dip for dip in run.get("collected") or [] if until and dip["minutes"] <= until[-1]]
-    seen = foresee(run | {"readings": readings, "collected": dips}, prior_of(json.loads(known), None), target)
+    seen = foresee({**run, "readings": readings, "collected": dips}, prior_of(json.loads(known), None), target)
     if isinstance(seen, str):
         return None
     at, soonest, latest = seen.litres
@@ -125,13 +126,13 @@ def _cut_l(seen: Track, target_pct: float) -> float | None:
     return None
 
 
-def _text(run: dict[str, Any]) -> str:
+def _text(run: RunRead) -> str:
     return json.dumps(run, sort_keys=True)
 
 
 @lru_cache(maxsize=KEPT)
 def _done(run_text: str) -> _Done | None:
-    run = json.loads(run_text)
+    run: RunRead = json.loads(run_text)
     ready = make_ready(run, None)
     if isinstance(ready, str):
         return None

@@ -3,9 +3,9 @@
 ``static/trade/still/prior.js`` is the same, step for step.
 """
 
-from typing import Any, NamedTuple
+from typing import NamedTuple, TypedDict
 
-from webapp.trade.runfit import Prior, Vector, at_share
+from webapp.trade.runfit import Matrix, Prior, Vector, at_share
 from webapp.trade.runtrack import Track
 from webapp.trade.vle import logarithm
 
@@ -19,6 +19,26 @@ FLOWS_OF = 3  # the flow of now is taken from this many readings
 TENTHS = 11
 
 
+class Told(TypedDict):
+    """What trials of a still's past runs tell of its forecasts."""
+
+    lean: float
+    widen: float
+
+
+class Learnt(Told):
+    """What past runs of a still tell of it (stilllearn.learn_prior). JSON, as its card carries it."""
+
+    runs: int
+    mean: Vector
+    spread: Matrix
+    drift_pct: float
+    habit_pct: Vector
+    flow_l_h: float | None
+    flow_shape: Vector
+    flow_spread: float
+
+
 class Usual(NamedTuple):
     """A still as known before its run: the prior of the fit; its flow [L/h], its shape over the run, its spread."""
 
@@ -30,7 +50,7 @@ class Usual(NamedTuple):
     widen: float  # how many times wider than worked out its intervals are to be, by the same forecasts
 
 
-def prior_of(known: dict[str, Any] | None, plates: int | None) -> Usual:
+def prior_of(known: Learnt | None, plates: float | None) -> Usual:
     """Return what is known of a still, from what learn_prior gave or, without it, from its plates."""
     if known:
         still = Prior(known["mean"], known["spread"], known["drift_pct"], known["habit_pct"])

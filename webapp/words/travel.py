@@ -6,27 +6,53 @@ yet, and for any other program.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from typing import Any
+from collections.abc import Iterable
+from typing import NotRequired, TypedDict
 
 from webapp.kinds.message import as_said, message_from_json, to_json
+from webapp.kinds.plain import Json
 from webapp.kinds.read import Problem, Suggestion
 from webapp.words import sentence
 from webapp.words.catalogue import ENGLISH
 
-Json = dict[str, Any]
+
+class Words(TypedDict, total=False):
+    """A message as JSON, and the sentence that it makes. What an older program kept has the sentence alone."""
+
+    message: Json
+    words: str
 
 
-def keep_suggestions(suggestions: Iterable[Suggestion]) -> list[Json]:
+class KeptSuggestion(Words):
+    """A likely figure, as the book keeps it and as it travels."""
+
+    field: str
+    raw: str
+    unit: str
+
+
+class KeptQuestion(Words):
+    """A question or problem, as the book keeps it and as it travels."""
+
+    code: str
+    weight: str
+    field: str
+    suggestions: NotRequired[list[KeptSuggestion]]
+
+
+def keep_suggestions(suggestions: Iterable[Suggestion]) -> list[KeptSuggestion]:
     """Return suggestions as the book keeps them."""
-    return [
-        {"field": one.field, "raw": one.raw, "unit": one.unit}
-        | ({"message": to_json(one.message)} if one.message else {})
-        for one in suggestions
-    ]
+    return [_kept(one) for one in suggestions]
 
 
-def keep_problem(problem: Problem) -> Json:
+def _kept(one: Suggestion) -> KeptSuggestion:
+    kept: KeptSuggestion = {"field": one.field, "raw": one.raw, "unit": one.unit}
+    if one.message:
+        kept["message"] = to_json(one.message)
+    return kept
+
+
+def keep_problem(problem: Problem) -> KeptQuestion:
     """Return a problem as the book keeps it beside what it put aside."""
     return {
         "code": problem.code, "weight": problem.weight, "field": problem.field, "message": to_json(problem.message),
@@ -34,19 +60,19 @@ def keep_problem(problem: Problem) -> Json:
     }
 
 
-def with_words(kept: Mapping[str, Any], language: str = ENGLISH) -> Json:
+def with_words(kept: KeptQuestion, language: str = ENGLISH) -> KeptQuestion:
     """Return a kept question or problem with its words, and those of its suggestions, in a language.
 
     What an older program kept has its words instead of a message, and says them.
     """
-    made = _said(kept, language)
+    made: KeptQuestion = {**kept, **_said(kept, language)}
     if "suggestions" in kept:
-        made["suggestions"] = [_said(one, language) for one in kept["suggestions"]]
+        made["suggestions"] = [{**one, **_said(one, language)} for one in kept["suggestions"]]
     return made
 
 
-def _said(kept: Mapping[str, Any], language: str) -> Json:
+def _said(kept: Words, language: str) -> Words:
     if "message" in kept:
-        return {**kept, "words": sentence(message_from_json(kept["message"]), language)}
+        return {"words": sentence(message_from_json(kept["message"]), language)}
     words = str(kept.get("words") or "")
-    return {**kept, "words": words} | ({"message": to_json(as_said(words))} if words else {})
+    return {"words": words, "message": to_json(as_said(words))} if words else {"words": words}

@@ -6,11 +6,11 @@ Reads only. What a phone gets of a cask is small (`card_part`); it compares cask
 from __future__ import annotations
 
 import statistics
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from itertools import islice
-from typing import Any
+from typing import NotRequired, TypedDict
 
 from webapp.book.before.limits import held_limit, site_limit, vessel_scopes
 from webapp.book.fold.registry_rows import load_site, with_flags
@@ -18,8 +18,18 @@ from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.key import vessel_key
 from webapp.kinds.rows import SiteSettings, VesselRow
-from webapp.kinds.state import EMPTY_VESSEL, Vessel
-from webapp.trade.maturing import SMALL_L, forecast_cask, judge_loss, loss_rates, usual_of
+from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Fill, Value, Vessel
+from webapp.trade import maturing
+from webapp.trade.maturing import (
+    SMALL_L,
+    CaskForecast,
+    Rates,
+    Usual,
+    forecast_cask,
+    judge_loss,
+    loss_rates,
+    usual_of,
+)
 
 YEAR_S = 365.25 * 86_400
 CASKS_MOST = 5_000
@@ -29,18 +39,48 @@ SCORES = ("nose_score", "mouth_score", "wood_score")
 _GAUGES = ("cask_fill", "gauge", "cask_regauge")
 
 
+class Gauge(maturing.Gauge):
+    """A gauge of a cask, with its time. [s since 1970]"""
+
+    at_s: float
+
+
+class Tasting(TypedDict):
+    """A tasting: its score of 10, the fault, the words, the house's own scores, and what was decided."""
+
+    at: str
+    person: str
+    score: float
+    fault: Value | None
+    words: Value
+    house: Value
+    decision: Value
+    entry: str
+
+
+class CaskPart(TypedDict):
+    """A cask's part of its card."""
+
+    size: str
+    wood: str
+    use: str
+    gauges: list[list[float]]
+    score: NotRequired[float]
+    tasted_at: NotRequired[str]
+
+
 @dataclass(slots=True)
 class Cask:
     """One cask in use: its row, what it holds, its gauges, and what follows from them."""
 
-    row: Mapping[str, Any]
-    holds: Mapping[str, Any] | None
+    row: VesselRow
+    holds: Fill | None
     place: str
-    gauges: list[dict[str, Any]]
-    rates: dict[str, Any]
+    gauges: list[Gauge]
+    rates: Rates
     score: float | None
-    tastings: list[dict[str, Any]]
-    usual: dict[str, Any] = field(default_factory=dict)
+    tastings: list[Tasting]
+    usual: Usual = field(default_factory=lambda: usual_of((), 200.0))
     drift_year: float = 0.0
     verdict: str = ""
 
@@ -57,10 +97,11 @@ class Cask:
 
     def age_years(self, at: datetime) -> float | None:
         """Years in wood of the youngest part; None where it is not known."""
-        since = (self.holds or {}).get("aged_since") or (self.holds or {}).get("since")
+        held = self.holds or NO_FILL
+        since = held.get("aged_since") or held["since"]
         return (at - datetime.fromisoformat(since)).total_seconds() / YEAR_S if since else None
 
-    def at(self, when: datetime) -> dict[str, Any] | None:
+    def at(self, when: datetime) -> CaskForecast | None:
         """Return the forecast for a time to come; None without a gauge, or where that time has gone by."""
         if not self.gauges:
             return None
@@ -70,12 +111,12 @@ class Cask:
         return forecast_cask(self.gauges, self.usual, ahead, drift_year=self.drift_year, is_new_wood=_is_new(self.row))
 
 
-def gauges_of(state: Mapping[str, Any]) -> list[dict[str, Any]]:
+def gauges_of(state: Vessel) -> list[Gauge]:
     """Return the gauges of what a cask now holds, oldest first: years, at_s, lpa, strength_pct, drawn_l, net_kg."""
     held = state["holds"]
     if not held:
         return []
-    found = []
+    found: list[Gauge] = []
     for line in (line for kind in _GAUGES for line in state["recent"].get(kind, ())):
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
         if line["at"] >= held["since"] and lpa and lpa > 0 and strength and strength > 0:
@@ -89,7 +130,7 @@ def gauges_of(state: Mapping[str, Any]) -> list[dict[str, Any]]:
     return found
 
 
-def _drawn(state: Mapping[str, Any], since: str) -> Iterable[tuple[float, float]]:
+def _drawn(state: Vessel, since: str) -> Iterable[tuple[float, float]]:
     """Yield the time and amount of each sample drawn, and of each pouring in as a negative amount. [s since 1970, L
     pure alcohol]
     """
@@ -100,7 +141,7 @@ def _drawn(state: Mapping[str, Any], since: str) -> Iterable[tuple[float, float]
                 yield datetime.fromisoformat(line["at"]).timestamp(), sign * lpa
 
 
-def card_part(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any]:
+def card_part(row: VesselRow, state: Vessel) -> CaskPart:
     """Return the cask's part of its card, for comparing it on a phone: size class, wood, use, gauges [s, L, % vol, L
     drawn], score.
     """
@@ -108,16 +149,17 @@ def card_part(row: Mapping[str, Any], state: Mapping[str, Any]) -> dict[str, Any
               for one in gauges_of(state)]
     if len(gauges) > GAUGES_ON_CARD:  # the fill stays
         gauges = [gauges[0], *gauges[1 - GAUGES_ON_CARD :]]
-    part = {"size": row["size_class"], "wood": row["wood"], "use": row["use"], "gauges": gauges}
-    tasted = _tastings(state)
-    return part | ({"score": tasted[-1]["score"], "tasted_at": tasted[-1]["at"]} if tasted else {})
+    part: CaskPart = {"size": row["size_class"], "wood": row["wood"], "use": row["use"], "gauges": gauges}
+    if tasted := _tastings(state):
+        part["score"], part["tasted_at"] = tasted[-1]["score"], tasted[-1]["at"]
+    return part
 
 
-def _tastings(state: Mapping[str, Any]) -> list[dict[str, Any]]:
-    since = (state["holds"] or {}).get("since") or ""
-    found = []
+def _tastings(state: Vessel) -> list[Tasting]:
+    since = (state["holds"] or NO_FILL)["since"]
+    found: list[Tasting] = []
     for line in state["recent"].get("tasting_note", ()):
-        scores = [line["values"][name] for name in SCORES if line["values"].get(name) is not None]
+        scores = [float(line["values"][name]) for name in SCORES if line["values"].get(name) is not None]
         if line["at"] >= since and scores:
             found.append({"at": line["at"], "person": line["person"], "score": round(sum(scores) / len(scores), 2),
                           "fault": line["values"].get("fault_score"), "words": line["values"].get("words") or "",
@@ -151,14 +193,13 @@ def compare(found: Sequence[Cask], site: SiteSettings | None = None) -> None:
     for cask in found:
         groups = [[one.loss or 0.0 for one in group] for group in alike.groups(cask)]
         cask.usual = usual_of(groups, cask.row["capacity_l"] or 200.0, small_l)
-        near = (one for one in alike.near(cask) if one.rates["fill"])
-        drifts = [one.rates["fill"]["strength_year"] for one in near]
+        drifts = [fill["strength_year"] for one in alike.near(cask) if (fill := one.rates["fill"])]
         cask.drift_year = min(max(statistics.median(drifts), -5.0), 5.0) if len(drifts) > 2 else 0.0
         rate = cask.rates["last"]
         if rate:
             before = cask.gauges[-1]["strength_pct"] - rate["strength_year"] * rate["years"]
-            holds = cask.holds or {}
-            scopes = vessel_scopes(cask.row["mark"], cask.row["sort"], (holds.get("what"), holds.get("material")))
+            held = cask.holds or NO_FILL
+            scopes = vessel_scopes(cask.row["mark"], cask.row["sort"], (held.get("what"), held.get("material")))
             noise, drift, drift_year = (
                 held_limit(name, site, scopes)[0] for name in ("loss_noise_pct", "drift_pct", "drift_pct_year")
             )
@@ -173,7 +214,7 @@ class Alike:
 
     def __init__(self, casks: Iterable[Cask], small_l: float = SMALL_L) -> None:
         self._small_l = small_l
-        self._by: dict[tuple[Any, ...], list[Cask]] = {}
+        self._by: dict[tuple[object, ...], list[Cask]] = {}
         for cask in casks:
             if cask.loss is not None:
                 for key in (*self._keys(cask), ("area", cask.area)):
@@ -187,24 +228,24 @@ class Alike:
         """Return the others of the same area."""
         return self._others(("area", cask.area), cask)
 
-    def _others(self, key: tuple[Any, ...], cask: Cask) -> list[Cask]:
+    def _others(self, key: tuple[object, ...], cask: Cask) -> list[Cask]:
         return list(islice((one for one in self._by.get(key, ()) if one is not cask), GROUP_MOST))
 
-    def _keys(self, cask: Cask) -> tuple[tuple[Any, ...], ...]:
+    def _keys(self, cask: Cask) -> tuple[tuple[object, ...], ...]:
         small = (cask.row["capacity_l"] or 200.0) < self._small_l
         same = (small, cask.row["size_class"])
         return ((small,), same, (*same, cask.area), (*same, cask.area, cask.row["wood"], cask.row["use"]))
 
 
-def _is_new(row: Mapping[str, Any]) -> bool:
+def _is_new(row: VesselRow) -> bool:
     return "new" in str(row.get("use") or "")
 
 
-def place_key(place: str) -> tuple[Any, ...]:
+def place_key(place: str) -> tuple[tuple[int, int, str], ...]:
     """Return a sorting key for places in walking order: CELL-A2 before CELL-A10 before CELL-B1."""
-    parts: list[Any] = []
+    parts: list[tuple[int, int, str]] = []
     for char in place.upper():
-        if char.isdigit() and parts and isinstance(parts[-1], tuple) and parts[-1][0] == 1:
+        if char.isdigit() and parts and parts[-1][0] == 1:
             parts[-1] = (1, parts[-1][1] * 10 + int(char), "")
         elif char.isascii() and char.isdigit():
             parts.append((1, int(char), ""))

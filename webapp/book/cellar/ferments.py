@@ -6,21 +6,22 @@ Reads only. A ferment is a fill of a fermenter; its runs are those that were cha
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import datetime
-from typing import Any
+from typing import NotRequired, TypedDict, cast
 
 from webapp.book.before.limits import end_gravity, is_grain
 from webapp.book.before.reading_context import JUICE_SHARE_PCT
-from webapp.book.fold.row_reader import read_all_as_folded, read_as_folded
+from webapp.book.fold.reader_rows import FillRow
+from webapp.book.fold.row_reader import RootedRow, read_all_as_folded, read_as_folded
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.key import fill_key, vessel_key
-from webapp.kinds.state import EMPTY_VESSEL, Body, PastFill, Vessel
+from webapp.kinds.state import EMPTY_VESSEL, Body, Fill, PastFill, Vessel
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.ferment import forecast_end, strength_by_attenuation_1880
+from webapp.trade.ferment import EndForecast, forecast_end, strength_by_attenuation_1880
 from webapp.trade.sugar import alcohol_from_gravity_fall
 
 LIST_MOST = 200
@@ -29,7 +30,77 @@ DAY_S = 86_400
 _WHOLLY_LIQUID = ("rye",)
 
 
-def card_part(state: Mapping[str, Any]) -> dict[str, Any] | None:
+class FermentPart(TypedDict):
+    """A ferment's part of its card: its usual end gravity [SG], and whether it is grain."""
+
+    end: float
+    grain: bool
+
+
+class FermentReading(TypedDict):
+    """A reading of a ferment. [SG, degC]"""
+
+    at: str
+    gravity: float
+    temp_c: float | None
+    person: str
+    entry: str
+
+
+class Forecast(EndForecast):
+    """When it will have ended, in time as well. [s since 1970]"""
+
+    words: NotRequired[str]
+    at_s: NotRequired[dict[str, float]]
+    curve_s: NotRequired[list[list[float]]]
+
+
+class Ferment(TypedDict):
+    """A ferment: facts, readings, and the forecast of its end."""
+
+    fill: str
+    mark: str
+    what: str
+    name: str
+    since: str
+    ended_at: str
+    holds: Fill | None
+    material: str
+    readings: list[FermentReading]
+    end_gravity: float
+    grain: bool
+    closed: bool
+    charged: bool
+    forecast: Forecast
+
+
+class Counted(TypedDict):
+    """One count of a ferment's alcohol. [% vol, L, % of what was measured]"""
+
+    key: str
+    pct: float | None
+    lpa: float | None
+    share: NotRequired[float | None]
+    greatest: NotRequired[bool]
+    runs: NotRequired[int]
+    charged_lpa: NotRequired[float]
+
+
+class _Closed(TypedDict, total=False):
+    lpa: float | None
+    strength_pct: float | None
+    volume_l: float | None
+    final_gravity: float | None
+
+
+class _ReadingRow(RootedRow):
+    id: str
+    person: str
+    order_key: str
+    fill: str
+
+
+def card_part(state: Vessel) -> FermentPart | None:
     """Return the ferment's part of its card, for the forecast on a phone: its usual end gravity, and whether it is
     grain.
     """
@@ -40,9 +111,10 @@ def card_part(state: Mapping[str, Any]) -> dict[str, Any] | None:
     return {"end": end_gravity(material, what), "grain": is_grain(f"{material} {what}")}
 
 
-def ferments(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
+def ferments(book: Book, limit: int = LIST_MOST) -> list[Ferment]:
     """Return the fills of fermenters, those under way first, then newest first."""
-    rows = book.query(
+    rows = book.rows(
+        FillRow,
         "SELECT f.* FROM fills f JOIN vessels v ON v.mark = f.mark WHERE v.sort = 'fermenter' "
         "ORDER BY (f.ended_at = '') DESC, f.since DESC LIMIT ?",
         (limit,),
@@ -50,12 +122,12 @@ def ferments(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
     return _ferments(book, rows)
 
 
-def ferment(book: Book, fill: str) -> dict[str, Any] | None:
+def ferment(book: Book, fill: str) -> Ferment | None:
     """Return a ferment by its fill: facts, readings [day, SG, degC], forecast. None where there is no such fill."""
-    return next(iter(_ferments(book, book.query("SELECT * FROM fills WHERE id = ?", (fill,)))), None)
+    return next(iter(_ferments(book, book.rows(FillRow, "SELECT * FROM fills WHERE id = ?", (fill,)))), None)
 
 
-def _ferments(book: Book, rows: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+def _ferments(book: Book, rows: Sequence[FillRow]) -> list[Ferment]:
     facts = load_newest_of(book, (fill_key(row["id"]) for row in rows))
     states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
     readings = _readings(book, rows)
@@ -66,26 +138,25 @@ def _ferments(book: Book, rows: Sequence[Mapping[str, Any]]) -> list[dict[str, A
     ]
 
 
-def _ferment(
-    row: Mapping[str, Any], facts: PastFill | None, state: Vessel, lines: list[dict[str, Any]]
-) -> dict[str, Any]:
+def _ferment(row: FillRow, facts: PastFill | None, state: Vessel, lines: list[FermentReading]) -> Ferment:
     fill = row["id"]
     held = state["holds"] if state["holds"] and state["holds"]["fill"] == fill else None
     of: Body = held or facts or {}
     past = facts["material"] if facts and "material" in facts else None
     material, what = (held["material"] if held else past) or "", row["what"] or ""
-    found = {
+    end, grain, closed = end_gravity(material, what), is_grain(f"{material} {what}"), bool(of.get("closed"))
+    return {
         "fill": fill, "mark": row["mark"], "what": what, "name": row["name"], "since": row["since"],
-        "ended_at": row["ended_at"], "holds": held, "material": material, "readings": lines,
-        "end_gravity": end_gravity(material, what), "grain": is_grain(f"{material} {what}"),
-        "closed": bool(of.get("closed")), "charged": bool(of.get("charged")),
+        "ended_at": row["ended_at"], "holds": held, "material": material, "readings": lines, "end_gravity": end,
+        "grain": grain, "closed": closed, "charged": bool(of.get("charged")),
+        "forecast": {"state": "closed"} if closed else _forecast(lines, end, grain),
     }
-    return found | {"forecast": _forecast(found)}
 
 
-def _readings(book: Book, fills: Sequence[Mapping[str, Any]]) -> dict[str, list[dict[str, Any]]]:
+def _readings(book: Book, fills: Sequence[FillRow]) -> dict[str, list[FermentReading]]:
     """Return by fill its readings with a gravity, oldest first: at, gravity, temp_c, person, entry."""
-    rows = book.query(
+    rows = book.rows(
+        _ReadingRow,
         "SELECT e.*, f.root AS root, f.order_key AS order_key, l.id AS fill FROM json_each(?) w "  # noqa: S608
         "CROSS JOIN fills l ON l.id = w.value "
         "CROSS JOIN touches t ON t.key = 'v:' || l.mark AND t.order_key >= l.since "
@@ -94,39 +165,37 @@ def _readings(book: Book, fills: Sequence[Mapping[str, Any]]) -> dict[str, list[
         "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) || 'Z' <= l.ended_at) ORDER BY l.id, f.order_key",
         (json.dumps([row["id"] for row in fills]),),
     )
-    by_fill: dict[str, list[dict[str, Any]]] = {row["id"]: [] for row in fills}
+    by_fill: dict[str, list[_ReadingRow]] = {row["id"]: [] for row in fills}
     for row in rows:
         if len(by_fill[row["fill"]]) < READINGS_MOST:
             by_fill[row["fill"]].append(row)
     kept = [row for some in by_fill.values() for row in some]
-    found: dict[str, list[dict[str, Any]]] = {fill: [] for fill in by_fill}
+    found: dict[str, list[FermentReading]] = {fill: [] for fill in by_fill}
     for row, read in zip(kept, read_all_as_folded(book, kept), strict=True):
-        if read and read.values.get("gravity") is not None:
+        if read and (gravity := read.number("gravity")) is not None:
             found[row["fill"]].append({
-                "at": row["order_key"][:19] + "Z", "gravity": read.values["gravity"],
-                "temp_c": read.values.get("temp"), "person": row["person"], "entry": row["id"],
+                "at": row["order_key"][:19] + "Z", "gravity": gravity, "temp_c": read.number("temp"),
+                "person": row["person"], "entry": row["id"],
             })
     return found
 
 
-def _forecast(found: Mapping[str, Any]) -> dict[str, Any]:
-    lines = found["readings"]
-    if found["closed"]:
-        return {"state": "closed"}
+def _forecast(lines: Sequence[FermentReading], end: float, grain: bool) -> Forecast:
     times = [datetime.fromisoformat(line["at"]).timestamp() for line in lines]
     try:
-        told = forecast_end([(at - times[0]) / DAY_S for at in times], [line["gravity"] for line in lines],
-                            found["end_gravity"], is_grain=found["grain"])
+        said = forecast_end([(at - times[0]) / DAY_S for at in times], [line["gravity"] for line in lines], end,
+                            is_grain=grain)
     except OutOfDomain as error:
         return {"state": "too_little", "why": "refused", "words": error.sentence}
-    if "days" in told:
-        told["at_s"] = {name: times[0] + day * DAY_S for name, day in told["days"].items()}
-    if "curve" in told:
-        told["curve_s"] = [[times[0] + day * DAY_S, gravity] for day, gravity in told["curve"]]
+    told = cast(Forecast, said)  # the same answer, to which its times are added
+    if "days" in said:
+        told["at_s"] = {name: times[0] + day * DAY_S for name, day in said["days"].items()}
+    if "curve" in said:
+        told["curve_s"] = [[times[0] + day * DAY_S, gravity] for day, gravity in said["curve"]]
     return told
 
 
-def counts(book: Book, found: Mapping[str, Any]) -> list[dict[str, Any]]:
+def counts(book: Book, found: Ferment) -> list[Counted]:
     """Return the independent counts of a ferment's alcohol: key, words, lpa [L], pct [% vol], share [% of measured].
 
     By the fall of gravity, by the law of 1880, by the measured wash, by low wines, by spirits. Counts behind the still
@@ -136,7 +205,7 @@ def counts(book: Book, found: Mapping[str, Any]) -> list[dict[str, Any]]:
     lines, volume = found["readings"], closed.get("volume_l")
     og = lines[0]["gravity"] if lines else None
     last = closed.get("final_gravity") or (lines[-1]["gravity"] if lines else None)
-    made: list[dict[str, Any]] = []
+    made: list[Counted] = []
     if og and last and og >= last:
         share = 1.0 if found["material"] in _WHOLLY_LIQUID else JUICE_SHARE_PCT / 100
         for key, pct in (("gravity", alcohol_from_gravity_fall(og, last, share)),
@@ -150,12 +219,13 @@ def counts(book: Book, found: Mapping[str, Any]) -> list[dict[str, Any]]:
         one["share"] = one["lpa"] / measured * 100 if measured and one["lpa"] else None
     three = [one for one in made if one["key"] in ("gravity", "low_wines", "spirits") and one["lpa"]]
     if three:
-        max(three, key=lambda one: float(one["lpa"]))["greatest"] = True
+        max(three, key=lambda one: one["lpa"] or 0.0)["greatest"] = True
     return made
 
 
-def _closed(book: Book, found: Mapping[str, Any]) -> dict[str, Any]:
-    row = book.one(
+def _closed(book: Book, found: Ferment) -> _Closed:
+    row = book.row(
+        RootedRow,
         "SELECT e.*, f.root AS root FROM folded f JOIN entries e ON e.id = f.entry WHERE f.mark = ? AND "
         "e.kind = 'ferment_closed' AND f.standing = 'entered' AND f.order_key >= ? "
         "AND (?3 = '' OR f.order_key <= ?3 || '~') ORDER BY f.order_key LIMIT 1",
@@ -165,12 +235,12 @@ def _closed(book: Book, found: Mapping[str, Any]) -> dict[str, Any]:
     if read is None:
         return {}
     return {
-        "lpa": read.figures.get("wash_lpa"), "strength_pct": read.values.get("wash_strength"),
-        "volume_l": read.values.get("volume"), "final_gravity": read.values.get("final_gravity"),
+        "lpa": read.figures.get("wash_lpa"), "strength_pct": read.number("wash_strength"),
+        "volume_l": read.number("volume"), "final_gravity": read.number("final_gravity"),
     }
 
 
-def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[dict[str, Any]]:
+def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[Counted]:
     rows = book.query(
         "SELECT target, sum(lpa_ul) AS lpa_ul FROM flows WHERE source_fill = ? AND target LIKE 'r:%' GROUP BY target",
         (fill,),
@@ -179,7 +249,8 @@ def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[dic
     known = runs.runs_by_id(book, (row["target"][2:] for row in rows))
     for row in rows:
         run = known.get(row["target"][2:])
-        charged, wash = ((run or {}).get("charge") or {}).get("lpa_l") or 0.0, row["lpa_ul"] / 1e6
+        charge = run.get("charge") if run else None
+        charged, wash = (charge.get("lpa_l") or 0.0) if charge else 0.0, row["lpa_ul"] / 1e6
         if not run or not run["ended_at"] or not run["fractions"] or charged <= 0:
             continue
         names = {part["fraction"] for part in run["fractions"]}

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.before.view import Query
 from webapp.book.record.store import Book
 from webapp.kinds.message import to_json
-from webapp.words.travel import keep_suggestions, with_words
+from webapp.kinds.plain import Json
+from webapp.words.travel import KeptQuestion, KeptSuggestion, keep_suggestions, with_words
 
 LIST_MOST = 1000
 IDS_MOST = 500
@@ -17,19 +18,71 @@ _COLUMNS = "entry, name, code, weight, field, message, suggestions, mark, kind, 
 _HEAVIEST = "CASE weight WHEN 'stop' THEN 0 WHEN 'ask' THEN 1 ELSE 2 END"
 
 
-def as_sent(entry_id: str, name: str, query: Query) -> dict[str, Any]:
+class SentQuestion(KeptQuestion):
+    """A question as it travels to a phone."""
+
+    id: str
+
+
+class _Place(TypedDict):
+    entry: str
+    name: str
+    mark: str
+    kind: str
+    person: str
+    at: str
+    answer: str
+
+
+class Question(SentQuestion, _Place):
+    """A question with its entry: vessel, kind, person, time, and the id of its answer, empty while it is open."""
+
+
+class CardQuestion(TypedDict):
+    """An open question as the card of its vessel shows it."""
+
+    id: str
+    entry: str
+    kind: str
+    code: str
+    weight: str
+    words: str
+    message: Json
+    at: str
+    suggestions: list[KeptSuggestion]
+
+
+class Weighed(TypedDict):
+    """The code of an entry's open question, and its weight."""
+
+    entry: str
+    code: str
+    weight: str
+
+
+class _Row(_Place):
+    code: str
+    weight: str
+    field: str
+    message: str
+    suggestions: str
+
+
+def as_sent(entry_id: str, name: str, query: Query) -> SentQuestion:
     """Return a query as it travels to a phone."""
-    return with_words({
-        "id": f"{entry_id}:{name}", "code": query.code, "weight": query.weight, "field": query.field,
-        "message": to_json(query.message), "suggestions": keep_suggestions(query.suggestions),
+    said = with_words({
+        "code": query.code, "weight": query.weight, "field": query.field, "message": to_json(query.message),
+        "suggestions": keep_suggestions(query.suggestions),
     })
+    return {**said, "id": f"{entry_id}:{name}"}
 
 
 def open_queries(
     book: Book, *, weight: str | None = None, mark: str | None = None, person: str | None = None, limit: int = 200
-) -> list[dict[str, Any]]:
+) -> list[Question]:
     """Return queries without an answer, the heaviest first, then the newest; notes only where asked for by weight."""
-    rows = book.query(
+    rows = book.rows(
+        _Row,
         f"SELECT {_COLUMNS} FROM queries WHERE answer = '' "  # noqa: S608
         "AND CASE WHEN :weight IS NULL THEN weight <> 'note' ELSE weight = :weight END "
         "AND (:mark IS NULL OR mark = :mark) AND (:person IS NULL OR person = :person) "
@@ -39,32 +92,39 @@ def open_queries(
     return [_dressed(row) for row in rows]
 
 
-def for_entry(book: Book, entry_id: str) -> list[dict[str, Any]]:
+def for_entry(book: Book, entry_id: str) -> list[Question]:
     """Return every query to an entry, answered ones too (`answer` is the id of the answer), the heaviest first."""
-    rows = book.query(
+    rows = book.rows(
+        _Row,
         f"SELECT {_COLUMNS} FROM queries WHERE entry = ? ORDER BY {_HEAVIEST}, name",  # noqa: S608
         (entry_id,),
     )
     return [_dressed(row) for row in rows]
 
 
-def still_open(book: Book, ids: list[str]) -> dict[str, list[dict[str, Any]]]:
+def still_open(book: Book, ids: list[str]) -> dict[str, list[SentQuestion]]:
     """Return the open queries of these entries, notes too, as they travel to a phone; by entry."""
-    marks, found = ", ".join("?" * len(ids)), {}  # type: ignore[var-annotated]
+    marks = ", ".join("?" * len(ids))
+    found: dict[str, list[SentQuestion]] = {}
     sql = f"SELECT {_COLUMNS} FROM queries WHERE answer = '' AND entry IN ({marks}) ORDER BY entry, {_HEAVIEST}, name"  # noqa: S608
-    for row in map(_dressed, book.query(sql, ids)):
-        sent = {name: row[name] for name in ("id", "code", "weight", "field", "words", "message", "suggestions")}
+    for row in map(_dressed, book.rows(_Row, sql, ids)):
+        sent: SentQuestion = {
+            "id": row["id"], "code": row["code"], "weight": row["weight"], "field": row["field"],
+            "words": row["words"], "message": row["message"], "suggestions": row["suggestions"],
+        }
         found.setdefault(row["entry"], []).append(sent)
     return found
 
 
-def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[dict[str, Any]]]:
+def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[Weighed]]:
     """Return open queries by entry id: code, weight."""
-    wanted, found = list(ids), {}  # type: ignore[var-annotated]
+    wanted = list(ids)
+    found: dict[str, list[Weighed]] = {}
     for at in range(0, len(wanted), IDS_MOST):
         some = wanted[at : at + IDS_MOST]
         marks = ", ".join("?" * len(some))
-        rows = book.query(
+        rows = book.rows(
+            Weighed,
             f"SELECT entry, code, weight FROM queries WHERE answer = '' AND entry IN ({marks})",  # noqa: S608
             some,
         )
@@ -79,15 +139,22 @@ def counts(book: Book) -> dict[str, int]:
     return {"stop": 0, "ask": 0, "note": 0} | {row["weight"]: row["many"] for row in rows}
 
 
-def for_card(book: Book, mark: str, limit: int = 20) -> list[dict[str, Any]]:
+def for_card(book: Book, mark: str, limit: int = 20) -> list[CardQuestion]:
     """Return the open queries of a vessel as its card shows them, newest first."""
-    rows = book.query(
+    rows = book.rows(
+        _Row,
         f"SELECT {_COLUMNS} FROM queries WHERE mark = ? AND answer = '' AND weight <> 'note' "  # noqa: S608
         "ORDER BY at DESC, entry, name LIMIT ?",
         (mark, limit),
     )
-    keep = ("id", "entry", "kind", "code", "weight", "words", "message", "at", "suggestions")
-    return [{name: row[name] for name in keep} for row in map(_dressed, rows)]
+    return [
+        {
+            "id": row["id"], "entry": row["entry"], "kind": row["kind"], "code": row["code"],
+            "weight": row["weight"], "words": row["words"], "message": row["message"], "at": row["at"],
+            "suggestions": row["suggestions"],
+        }
+        for row in map(_dressed, rows)
+    ]
 
 
 def counts_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str, int]:
@@ -101,6 +168,12 @@ def counts_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str
     return dict.fromkeys(wanted, 0) | {row["mark"]: min(row["many"], most) for row in rows}
 
 
-def _dressed(row: dict[str, Any]) -> dict[str, Any]:
-    kept = {"message": json.loads(row["message"]), "suggestions": json.loads(row["suggestions"])}
-    return with_words(row | {"id": f"{row['entry']}:{row['name']}"} | kept)
+def _dressed(row: _Row) -> Question:
+    said = with_words({
+        "code": row["code"], "weight": row["weight"], "field": row["field"], "message": json.loads(row["message"]),
+        "suggestions": json.loads(row["suggestions"]),
+    })
+    return {
+        "id": f"{row['entry']}:{row['name']}", "entry": row["entry"], "name": row["name"], "mark": row["mark"],
+        "kind": row["kind"], "person": row["person"], "at": row["at"], "answer": row["answer"], **said,
+    }

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from typing import Any, TypedDict, TypeVar
+from typing import TypedDict, TypeVar
 
 import webapp.kinds
 from webapp.book.before.corrections import corrections_for, instruments_in
@@ -27,17 +27,26 @@ _INSTRUMENTS = "SELECT * FROM instruments WHERE id IN (SELECT value FROM json_ea
 _PLACES = "SELECT root, order_key FROM folded WHERE root IN (SELECT value FROM json_each(?))"
 
 
+class RootedRow(TypedDict):
+    """What of a row of the log reading it needs, with the root of its family."""
+
+    kind: str
+    mark: str
+    body: str
+    root: str
+
+
 class _Place(TypedDict):
     root: str
     order_key: str
 
 
-def read_as_folded(book: Book, row: Mapping[str, Any]) -> Read | None:
+def read_as_folded(book: Book, row: RootedRow) -> Read | None:
     """Return a log row, read with the state of its vessel at its place; None for an unknown kind."""
     return read_all_as_folded(book, [row])[0]
 
 
-def read_all_as_folded(book: Book, rows: Sequence[Mapping[str, Any]]) -> list[Read | None]:
+def read_all_as_folded(book: Book, rows: Sequence[RootedRow]) -> list[Read | None]:
     """Return each log row, read with the states of its vessel and instruments at its place.
 
     None stands for a row of an unknown kind.

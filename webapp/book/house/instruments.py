@@ -7,18 +7,32 @@ Every entry that names an instrument touches its key `i:<id>` in the fold; so th
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.log import JOIN_FOLDED
+from webapp.book.record.rows import LogRow
 from webapp.book.record.store import Book
 from webapp.kinds.key import instrument_key
 from webapp.kinds.rows import InstrumentRow
 from webapp.kinds.state import InstrumentCheck
 
 LISTED_MOST = 500
+
+
+class DoubtfulRow(LogRow):
+    """A row of the log that was read with the instrument, its family's root and its standing."""
+
+    root: str
+    standing: str
+
+
+class _Place(TypedDict):
+    entry: str
+    order_key: str
+    person: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +102,7 @@ def _record(row: InstrumentRow, checks: tuple[Check, ...], readings: int, today:
     )
 
 
-def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[dict[str, Any]], int]:
+def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[DoubtfulRow], int]:
     """Return (log rows, count of all) of the readings taken with it between its last good check and a failed one.
 
     Newest first, at most LISTED_MOST rows. A check that was good, or is none of this instrument, casts no doubt.
@@ -97,7 +111,8 @@ def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[dic
     for n, check in enumerate(checks):
         if check.entry == check_entry and not check.good:
             since = next((one.order_key for one in checks[n + 1 :] if one.good), "")
-            rows = book.query(
+            rows = book.rows(
+                DoubtfulRow,
                 f"SELECT e.*, f.root, f.standing {_READ_WITH} ORDER BY t.order_key DESC LIMIT ?",
                 (f"i:{instrument_id}", since, check.order_key, instrument_id, LISTED_MOST),
             )
@@ -160,9 +175,10 @@ def _checks_of(book: Book, ids: Sequence[str]) -> dict[str, tuple[Check, ...]]:
     }
 
 
-def _places(book: Book, entries: Sequence[str]) -> dict[str, dict[str, Any]]:
+def _places(book: Book, entries: Sequence[str]) -> dict[str, _Place]:
     """Return by entry the place of its chain in the fold, and the person of the one that has effect."""
-    rows = book.query(
+    rows = book.rows(
+        _Place,
         "SELECT c.value AS entry, f.order_key, e.person FROM json_each(?) c "
         "LEFT JOIN amendments a ON a.id = c.value JOIN folded f ON f.root = coalesce(a.root, c.value) "
         "JOIN entries e ON e.id = f.entry",
@@ -171,7 +187,7 @@ def _places(book: Book, entries: Sequence[str]) -> dict[str, dict[str, Any]]:
     return {row["entry"]: row for row in rows}
 
 
-def _check(line: InstrumentCheck, place: Mapping[str, Any], doubtful: int) -> Check:
+def _check(line: InstrumentCheck, place: _Place, doubtful: int) -> Check:
     return Check(line["entry"], place["order_key"], line["at"], line["good"], str(line.get("against") or ""),
                  in_use=str(line.get("in_use") or ""), person=place["person"], doubtful=doubtful,
                  expected=line["expected"], found=line["found"], correction=line["correction"], until=line["until"])

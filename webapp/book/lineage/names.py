@@ -81,10 +81,12 @@ def _fills(book: Book, ids: Sequence[str]) -> dict[str, Node]:
         rows = book.query(f"SELECT * FROM runs WHERE id IN ({marks})", some)  # noqa: S608
         states = runs_by_id(book, (row["id"] for row in rows[:RUN_NAMES_MOST]))
         for row in rows:
-            state = states.get(row["id"]) or {}
+            state = states.get(row["id"])
             node = nodes[f"f:{row['id']}"]
-            node.sort, node.name, node.mark = "run", state.get("name") or f"run {row['started_at'][:10]}", row["still"]
-            node.words = ", ".join(part for part in (row["what"], state.get("batch"), row["still"]) if part)
+            node.sort, node.name, node.mark = "run", "", row["still"]
+            node.name = (state.get("name") if state else "") or f"run {row['started_at'][:10]}"
+            batch = state.get("batch") if state else ""
+            node.words = ", ".join(part for part in (row["what"], batch, row["still"]) if part)
             node.at = row["started_at"]
     return nodes
 

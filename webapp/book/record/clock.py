@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
-from typing import Any
 
 SKEW_LET_BE_S = 60.0  # trade practice: a clock within a minute of the book's is as good as the book's
 
@@ -13,8 +12,10 @@ def utc_text(moment: datetime) -> str:
     return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%SZ").rjust(20, "0")
 
 
-def measured_skew(phone_now: Any, now: datetime) -> float:
+def measured_skew(phone_now: object, now: datetime) -> float:
     """Return phone clock minus book clock. [s], any; 0 where the phone said no time."""
+    if not isinstance(phone_now, str):
+        return 0.0
     try:
         stamp = datetime.fromisoformat(phone_now)
         # Plus nothing: a clock a few hundredths behind would come out as -0.0, which SQLite gives back as 0.0.

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Iterator, Mapping
-from typing import Any
+from collections.abc import Iterable, Iterator, Sequence
+from typing import Final, Unpack
 
-from webapp.book.record.rows import LogRow
+from webapp.book.record.rows import Aside, AsideRow, Family, LinkedRow, Logged, LogRow, Wanted
 from webapp.book.record.store import Book
 from webapp.words.travel import with_words
 
@@ -25,7 +25,16 @@ _SELECT = f"SELECT e.*, coalesce(a.root, e.id) AS root, f.standing FROM entries 
 _OPEN = "e.id IN (SELECT entry FROM queries WHERE answer = '' AND weight {})"
 
 
-def canonical(value: Any) -> str:
+class _Selected(LogRow):
+    root: str
+    standing: str | None
+
+
+class _AsideFound(AsideRow):
+    no: int
+
+
+def canonical(value: object) -> str:
     """Return the JSON text that is kept and hashed: keys sorted, no spaces. ValueError where it holds a NaN."""
     return json.dumps(value, sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
 
@@ -35,12 +44,12 @@ def sha256(text: str) -> str:
     return hashlib.sha256(text.encode()).hexdigest()
 
 
-def link(before: str, row: Mapping[str, Any]) -> str:
+def link(before: str, row: LinkedRow) -> str:
     """Return the digest of a row. It covers the digest before it, its number, its body's hash, and the way it came."""
     return _link(before, row, f"{float(row['skew_s']) + 0.0:.1f}")
 
 
-def is_linked(before: str, row: Mapping[str, Any]) -> bool:
+def is_linked(before: str, row: LinkedRow) -> bool:
     """Return whether a row's digest follows from the digest before it and from the row's own columns."""
     if row["digest"] == link(before, row):
         return True
@@ -48,7 +57,7 @@ def is_linked(before: str, row: Mapping[str, Any]) -> bool:
     return not row["skew_s"] and row["digest"] == _link(before, row, "-0.0")
 
 
-def _link(before: str, row: Mapping[str, Any], skew: str) -> str:
+def _link(before: str, row: LinkedRow, skew: str) -> str:
     return sha256("\n".join((before, str(row["book_no"]), row["body_sha256"], row["received_at"], skew, row["via"])))
 
 
@@ -58,7 +67,7 @@ def head(book: Book) -> tuple[int, str]:
     return (row[0], row[1]) if row else (0, FIRST_DIGEST)
 
 
-def has_head(book: Book, head: tuple[int, str]) -> bool:
+def has_head(book: Book, head: Sequence[int | str]) -> bool:
     """Return whether the book has ever had this head. Then it still has every entry up to it."""
     number, digest = head
     row = book.one("SELECT digest FROM entries WHERE book_no = ?", (number,)) if number else {"digest": FIRST_DIGEST}
@@ -76,19 +85,16 @@ def append(book: Book, rows: list[LogRow]) -> None:
     book.db.conn.executemany(f"INSERT INTO entries ({', '.join(_COLUMNS)}) VALUES ({marks})", rows)  # noqa: S608
 
 
-def get(book: Book, entry_id: str) -> dict[str, Any] | None:
-    """Return one entry: the columns of the log, `entry` (the body read), `root` and `standing`; or None.
-
-    Standing is `entered`, `stopped` (an open stop query: it moves no stock), `amended`, `struck` or `answer`.
-    """
-    row = book.one(f"{_SELECT} WHERE e.id = ?", (entry_id,))
+def get(book: Book, entry_id: str) -> Logged | None:
+    """Return one entry, or None."""
+    row = book.row(_Selected, f"{_SELECT} WHERE e.id = ?", (entry_id,))
     return _dressed(row) if row else None
 
 
-def get_all(book: Book, ids: Iterable[str]) -> dict[str, dict[str, Any]]:
+def get_all(book: Book, ids: Iterable[str]) -> dict[str, Logged]:
     """Return these entries as `get` does, by id, in one statement; one that is not in the book is left out."""
     wanted = json.dumps(sorted(set(ids)))
-    rows = book.query(f"{_SELECT} WHERE e.id IN (SELECT value FROM json_each(?))", (wanted,))  # noqa: S608
+    rows = book.rows(_Selected, f"{_SELECT} WHERE e.id IN (SELECT value FROM json_each(?))", (wanted,))  # noqa: S608
     return {row["id"]: _dressed(row) for row in rows}
 
 
@@ -96,15 +102,15 @@ def find(
     book: Book, *, kind: str | None = None, mark: str | None = None, person: str | None = None,
     device: str | None = None, since: str | None = None, until: str | None = None, weight: str | None = None,
     limit: int = 100, before: int | None = None,
-) -> list[dict[str, Any]]:
+) -> list[Logged]:
     """Return entries, newest book number first; `before` is the book number to go on below.
 
     `since` and `until` bound `received_at` (UTC texts, or days); `weight` keeps those with such a query open
     (`any` for stop or ask). At most LIST_MOST.
     """
     where: list[str] = ["1"]
-    params: list[Any] = []
-    wanted: dict[str, Any] = {
+    params: list[object] = []
+    wanted: dict[str, object] = {
         "e.kind =": kind, "e.mark =": mark, "e.person =": person, "e.device =": device, "e.received_at >=": since,
         "e.received_at <": until, "e.book_no <": before,
     }
@@ -118,17 +124,17 @@ def find(
         where.append(_OPEN.format("= ?"))
         params.append(weight)
     params.append(max(1, min(limit, LIST_MOST)))
-    rows = book.query(f"{_SELECT} WHERE {' AND '.join(where)} ORDER BY e.book_no DESC LIMIT ?", params)
+    rows = book.rows(_Selected, f"{_SELECT} WHERE {' AND '.join(where)} ORDER BY e.book_no DESC LIMIT ?", params)
     return [_dressed(row) for row in rows]
 
 
-def walk(book: Book, **wanted: Any) -> Iterator[dict[str, Any]]:
+def walk(book: Book, **wanted: Unpack[Wanted]) -> Iterator[Logged]:
     """Yield every entry that `find` would, newest first, however many; a page of them is in memory at a time."""
     for rows in pages(book, **wanted):
         yield from rows
 
 
-def pages(book: Book, **wanted: Any) -> Iterator[list[dict[str, Any]]]:
+def pages(book: Book, **wanted: Unpack[Wanted]) -> Iterator[list[Logged]]:
     """Yield every entry that `find` would, newest first, in lists of LIST_MOST."""
     before: int | None = None
     while rows := find(book, **wanted, before=before, limit=LIST_MOST):
@@ -138,7 +144,7 @@ def pages(book: Book, **wanted: Any) -> Iterator[list[dict[str, Any]]]:
         before = rows[-1]["book_no"]
 
 
-def family(book: Book, entry_id: str) -> dict[str, Any]:
+def family(book: Book, entry_id: str) -> Family:
     """Return the family of an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest book
     number first) and `answers` (to any of them).
     """
@@ -149,7 +155,7 @@ def family(book: Book, entry_id: str) -> dict[str, Any]:
     rows = get_all(book, [*ids, *answering, entry_id])
     folded = book.one("SELECT entry FROM folded WHERE root = ?", (root,))
 
-    def in_order(some: list[str]) -> list[dict[str, Any]]:
+    def in_order(some: list[str]) -> list[Logged]:
         return sorted((rows[one] for one in some if one in rows), key=lambda row: row["book_no"])
 
     return {
@@ -164,7 +170,7 @@ def root_of(book: Book, entry_id: str) -> str:
     return str(row[0]) if row else entry_id
 
 
-def put_aside(book: Book, rows: Iterable[Mapping[str, Any]]) -> None:
+def put_aside(book: Book, rows: Iterable[AsideRow]) -> None:
     """Keep refused and clashing bodies, each once, inside a write."""
     book.db.conn.executemany(
         "INSERT OR IGNORE INTO aside (id, device, seq, settled, body, body_sha256, problems, received_at, via) "
@@ -175,9 +181,10 @@ def put_aside(book: Book, rows: Iterable[Mapping[str, Any]]) -> None:
 
 def aside(
     book: Book, *, settled: str | None = None, entry_id: str | None = None, limit: int = 100
-) -> list[dict[str, Any]]:
+) -> list[Aside]:
     """Return the bodies that were put aside, newest first: refused ones and clashes, with `problems`."""
-    rows = book.query(
+    rows = book.rows(
+        _AsideFound,
         "SELECT * FROM aside WHERE (:settled IS NULL OR settled = :settled) AND (:id IS NULL OR id = :id) "
         "ORDER BY no DESC LIMIT :limit",
         {"settled": settled, "id": entry_id, "limit": max(1, min(limit, LIST_MOST))},
@@ -204,7 +211,7 @@ def verify(book: Book) -> list[str]:
     return troubles
 
 
-def _strayed(row: Mapping[str, Any]) -> list[str]:
+def _strayed(row: LogRow) -> list[str]:
     """Return a sentence for each column that no longer says what the body says."""
     try:
         body = json.loads(row["body"])
@@ -212,7 +219,7 @@ def _strayed(row: Mapping[str, Any]) -> list[str]:
         return []
     if not isinstance(body, dict):
         return [f"The body of book number {row['book_no']} is no entry."]
-    same = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
+    same: Final = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
     return [
         f"Column {name} of book number {row['book_no']} does not say what its body says."
         for name in same
@@ -220,15 +227,15 @@ def _strayed(row: Mapping[str, Any]) -> list[str]:
     ]
 
 
-def _walk(book: Book) -> Iterator[dict[str, Any]]:
+def _walk(book: Book) -> Iterator[LogRow]:
     at = 0
-    while rows := book.query("SELECT * FROM entries WHERE book_no > ? ORDER BY book_no LIMIT 500", (at,)):
+    while rows := book.rows(LogRow, "SELECT * FROM entries WHERE book_no > ? ORDER BY book_no LIMIT 500", (at,)):
         yield from rows
         at = rows[-1]["book_no"]
 
 
-def _dressed(row: dict[str, Any]) -> dict[str, Any]:
-    row["entry"] = json.loads(row["body"])
-    if row["standing"] is None:
-        row["standing"] = "answer" if row["kind"] == "answer" else "amended"
-    return row
+def _dressed(row: _Selected) -> Logged:
+    standing = row["standing"]
+    if standing is None:
+        standing = "answer" if row["kind"] == "answer" else "amended"
+    return {**row, "entry": json.loads(row["body"]), "standing": standing}

@@ -6,6 +6,7 @@ from typing import NotRequired, TypedDict
 
 from webapp.book.record.upcast import stored_mark
 from webapp.kinds.entry import Entry
+from webapp.words.travel import KeptQuestion
 
 
 class NotedRow(TypedDict):
@@ -27,17 +28,81 @@ class EntryRow(NotedRow):
     received_at: str
 
 
-class LogRow(EntryRow):
-    """A row of the log; its number and its digest are given when it is appended."""
+class LinkedRow(TypedDict):
+    """What the digest of a row goes over. Its number and its digest are given when it is appended."""
+
+    body_sha256: str
+    received_at: str
+    skew_s: float
+    via: str
+    book_no: NotRequired[int]
+    digest: NotRequired[str]
+
+
+class LogRow(EntryRow, LinkedRow):
+    """A row of the log."""
 
     kind_version: int
     mark: str
     role: str
     body: str
+
+
+class Logged(LogRow):
+    """An entry as readers find it: its row, its body read, the root of its family, and its standing.
+
+    Standing is `entered`, `stopped` (an open stop query: it moves no stock), `amended`, `struck` or `answer`.
+    """
+
+    entry: Entry
+    root: str
+    standing: str
+
+
+class Family(TypedDict):
+    """An entry with its family: the id of the one that has effect, all amendments in order, the answers to any."""
+
+    entry: Logged | None
+    root: str
+    effective: str | None
+    members: list[Logged]
+    answers: list[Logged]
+
+
+class Wanted(TypedDict, total=False):
+    """Which entries are wanted (log.find)."""
+
+    kind: str | None
+    mark: str | None
+    person: str | None
+    device: str | None
+    since: str | None
+    until: str | None
+    weight: str | None
+
+
+class _Aside(TypedDict):
+    id: str | None
+    device: str | None
+    seq: int | None
+    settled: str
+    body: str
     body_sha256: str
+    received_at: str
     via: str
-    book_no: NotRequired[int]
-    digest: NotRequired[str]
+
+
+class AsideRow(_Aside):
+    """A body that was put aside, refused or a clash; its problems as JSON."""
+
+    problems: str
+
+
+class Aside(_Aside):
+    """A body that was put aside, with its problems in words."""
+
+    no: int
+    problems: list[KeptQuestion]
 
 
 class FoldedRow(TypedDict):

@@ -6,8 +6,6 @@ they went. Low wines are a run's charge and not counted here.
 
 from __future__ import annotations
 
-from typing import Any
-
 from webapp.book.fold.states import holds_of
 from webapp.book.record.store import Book
 from webapp.book.still import runs
@@ -17,7 +15,7 @@ PARTS = ("heads", "tails")
 KEYS = ("heads", "tails", "used", "destroyed", "standing")
 
 
-def account(book: Book, most: int = 500) -> list[dict[str, Any]]:
+def account(book: Book, most: int = 500) -> list[dict[str, object]]:
     """Return one line a fruit: heads and tails gathered, used in runs of it, destroyed, and standing. [L pure alcohol]
 
     `used` is by the fruit of the run that had them. `destroyed` and `standing` are by the fruit last named on the

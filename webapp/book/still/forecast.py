@@ -4,17 +4,18 @@ from __future__ import annotations
 
 import json
 import logging
-from collections.abc import Mapping
 from concurrent.futures import Future, ThreadPoolExecutor
 from datetime import datetime
 from functools import cache, lru_cache
-from typing import Any
 
 from webapp.book.house import registry
 from webapp.book.record.store import Book
 from webapp.book.still import runs
+from webapp.kinds.state import Run
 from webapp.trade.errors import OutOfDomain
+from webapp.trade.runtrack import RunRead, StreamRead
 from webapp.trade.stilllearn import learn_prior
+from webapp.trade.stillprior import Learnt
 
 _log = logging.getLogger("webapp")
 PAST_MOST = 5  # each is fitted anew when one of them changes
@@ -22,7 +23,7 @@ LONGEST_S = 1.5
 ALIKE_LEAST = 3  # fewer runs of one fruit teach less than all of the still's
 
 
-def prior_for(book: Book, still: str, what: str | None) -> dict[str, Any] | None:
+def prior_for(book: Book, still: str, what: str | None) -> Learnt | None:
     """Return the prior that the last runs of a still give, from runs of the same fruit where there are enough; None
     without any.
     """
@@ -35,7 +36,7 @@ def prior_for(book: Book, still: str, what: str | None) -> dict[str, Any] | None
     return _learned(json.dumps([asked(run, height_m) for run in reversed(chosen)]))
 
 
-def _learned(past: str) -> dict[str, Any] | None:
+def _learned(past: str) -> Learnt | None:
     """Learnt once for the same runs, in a thread of its own: no phone's cards wait for it longer than LONGEST_S.
 
     Until it is there the card carries none, and the forecast begins with a still as it is first taken to be.
@@ -47,7 +48,7 @@ def _learned(past: str) -> dict[str, Any] | None:
 
 
 @lru_cache(maxsize=64)
-def _begun(past: str) -> Future[dict[str, Any] | None]:
+def _begun(past: str) -> Future[Learnt | None]:
     return _learner().submit(_learn, past)
 
 
@@ -56,7 +57,7 @@ def _learner() -> ThreadPoolExecutor:
     return ThreadPoolExecutor(max_workers=1, thread_name_prefix="learner")
 
 
-def _learn(past: str) -> dict[str, Any] | None:
+def _learn(past: str) -> Learnt | None:
     try:
         return learn_prior(json.loads(past))
     except OutOfDomain:
@@ -66,19 +67,19 @@ def _learn(past: str) -> dict[str, Any] | None:
         return None
 
 
-def asked(run: Mapping[str, Any], height_m: float) -> dict[str, Any]:
+def asked(run: Run, height_m: float) -> RunRead:
     """Return a run as the forecast takes it: minutes since the first drop, true strengths, flows, plates, height."""
     drop = next((cut["at"] for cut in reversed(run["cuts"]) if cut["event"] == "first_drop"), None)
     lines = {line["entry"]: line for line in [*run["cuts"], *run["readings"]]}
-    strong = [line for line in lines.values() if line.get("true_strength") is not None]
-    read = sorted(strong, key=lambda line: line["at"])
-    zero = datetime.fromisoformat(drop or (read[0]["at"] if read else run["started_at"]))
-    readings = [
-        {"minutes": minutes, "strength_pct": line["true_strength"], "flow_l_h": line.get("flow")}
-        for line in read
+    strong = [(line, strength) for line in lines.values() if (strength := line.get("true_strength")) is not None]
+    read = sorted(strong, key=lambda one: one[0]["at"])
+    zero = datetime.fromisoformat(drop or (read[0][0]["at"] if read else run["started_at"]))
+    readings: list[StreamRead] = [
+        {"minutes": minutes, "strength_pct": strength, "flow_l_h": line.get("flow")}
+        for line, strength in read
         if (minutes := (datetime.fromisoformat(line["at"]) - zero).total_seconds() / 60) >= 0
     ]
-    plates = [line["plates"] for line in read if line.get("plates") is not None]
+    plates = [line["plates"] for line, _ in read if line.get("plates") is not None]
     return {
         "charge": {"volume_l": run["charge"].get("volume_l"), "lpa_l": run["charge"].get("lpa_l")},
         "readings": readings, "collected": [],

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
 from webapp.book.checks import site_limit
 from webapp.book.house import registry
 from webapp.book.record.store import Book
+from webapp.kinds.state import Run
 
 ORDER = ("heads", "hearts", "tails", "low_wines", "stillage")
 
@@ -43,7 +42,7 @@ class Balance:
         return 100 * self.open / self.charged
 
 
-def balance_of(book: Book, run: Mapping[str, Any]) -> Balance | None:
+def balance_of(book: Book, run: Run) -> Balance | None:
     """Return the balance of a run; None until its hearts or low wines are gauged."""
     charged = run["charge"].get("lpa_l")
     parts = {part["fraction"] for part in run["fractions"]}

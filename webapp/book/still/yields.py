@@ -10,13 +10,15 @@ import json
 from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import NotRequired, TypedDict
 
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.book.still import runs
+from webapp.book.still.runs import KnownRun
 from webapp.kinds.effects.plan import fruit_of
 from webapp.kinds.key import VesselKey
+from webapp.kinds.state import Run
 
 DATA = Path(__file__).with_name("flat_rates.json")
 _UL = 1e6
@@ -27,14 +29,76 @@ WHERE target LIKE 'r:%' AND reason = 'wash' AND source_fill <> ''
 _FRUIT = "SELECT target_fill AS fill, sum(mass_g) AS mass_g FROM flows WHERE reason = 'fruit' GROUP BY target_fill"
 
 
+class FlatRate(TypedDict):
+    """An official flat rate of a fruit: by German and by Austrian rules, and what handbooks have. [L]"""
+
+    name: str
+    material: str
+    words: list[str]
+    de_l: float
+    at_l: float | None
+    spread_l: list[float]
+    per_kg: NotRequired[bool]
+
+
+class _Judged(TypedDict):
+    low_share: float
+    high_share: float
+    source: str
+
+
+class FlatRates(TypedDict):
+    """The flat rates with their sources, and from which share of them on a yield is low or high."""
+
+    about: str
+    sources: dict[str, str]
+    judged: _Judged
+    rates: list[FlatRate]
+
+
+class Beside(TypedDict):
+    """A yield beside the flat rate of its fruit."""
+
+    rate: FlatRate
+    share_pct: float
+    side: str
+    measure: float
+
+
+class RunYield(TypedDict):
+    """What a run made of its fruit. [kg, L, L from 100 kg, L from 100 L]"""
+
+    kg: float
+    made_l: float
+    per_100_kg: float
+    per_100_l: float
+    beside: Beside | None
+
+
+class _Batch(TypedDict):
+    fill: str
+    what: str
+    material: str | None
+    batch: str
+    began: str
+    wash_l: float
+    wash_g: int
+    made_l: float
+    runs: list[KnownRun]
+
+
+class BatchYield(_Batch, RunYield):
+    """What the runs of a ferment made of its fruit."""
+
+
 @cache
-def flat_rates() -> dict[str, Any]:
+def flat_rates() -> FlatRates:
     """Return the official flat rates with their sources."""
-    found: dict[str, Any] = json.loads(DATA.read_text("utf-8"))
+    found: FlatRates = json.loads(DATA.read_text("utf-8"))
     return found
 
 
-def rate_for(material: str | None, what: str) -> dict[str, Any] | None:
+def rate_for(material: str | None, what: str) -> FlatRate | None:
     """Return the flat rate of a fruit: of its material, by the words of its variety where there are several."""
     words = what.lower()
     fitting = [rate for rate in flat_rates()["rates"] if rate["material"] == material]
@@ -43,7 +107,7 @@ def rate_for(material: str | None, what: str) -> dict[str, Any] | None:
     return next(iter(named or plain), None)
 
 
-def made_l(run: dict[str, Any]) -> float | None:
+def made_l(run: Run) -> float | None:
     """Return the pure alcohol that a run made: fractions less feints charged; None until hearts or low wines are
     gauged. [L]
     """
@@ -54,12 +118,12 @@ def made_l(run: dict[str, Any]) -> float | None:
     return came - feints_in_l(run)
 
 
-def feints_in_l(run: dict[str, Any]) -> float:
+def feints_in_l(run: Run) -> float:
     """Return the pure alcohol of the feints that went into a run. [L]"""
     return float(run["charge"].get("feints_lpa_l") or 0.0)
 
 
-def judged(material: str | None, what: str, per_100_kg: float, per_100_l: float | None) -> dict[str, Any] | None:
+def judged(material: str | None, what: str, per_100_kg: float, per_100_l: float | None) -> Beside | None:
     """Return a yield beside the flat rate of its fruit: rate, share of it [%], and `low`, `high` or ``."""
     rate = rate_for(material, what)
     measure = per_100_kg if rate and rate.get("per_kg") else per_100_l
@@ -71,10 +135,10 @@ def judged(material: str | None, what: str, per_100_kg: float, per_100_l: float 
     return {"rate": rate, "share_pct": 100 * share, "side": side, "measure": measure}
 
 
-def batches(book: Book) -> list[dict[str, Any]]:
+def batches(book: Book) -> list[BatchYield]:
     """Return ferments that were run, the newest first: fruit, kg, wash, what their runs made, and the judgement."""
     fruit_kg = {row["fill"]: row["mass_g"] / 1e3 for row in book.query(_FRUIT)}
-    found: dict[str, dict[str, Any]] = {}
+    found: dict[str, _Batch] = {}
     wash = book.query(_WASH)
     known = runs.runs_by_id(book, (row["target"][2:] for row in wash))
     for row in wash:
@@ -97,14 +161,14 @@ def batches(book: Book) -> list[dict[str, Any]]:
     return sorted(dressed, key=lambda one: one["began"], reverse=True)
 
 
-def _dressed(one: dict[str, Any], fruit_kg: float, charged: int, rest: int) -> dict[str, Any]:
+def _dressed(one: _Batch, fruit_kg: float, charged: int, rest: int) -> BatchYield:
     kg = fruit_kg * one["wash_g"] / max(charged + rest, 1)
     per_kg, per_l = 100 * one["made_l"] / max(kg, 1e-9), 100 * one["made_l"] / max(one["wash_l"], 1e-9)
     beside = judged(one["material"], one["what"], per_kg, per_l)
-    return one | {"kg": kg, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}
+    return {**one, "kg": kg, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}
 
 
-def by_year(found: list[dict[str, Any]]) -> dict[str, dict[str, tuple[float, int]]]:
+def by_year(found: list[BatchYield]) -> dict[str, dict[str, tuple[float, int]]]:
     """Return by fruit and year what 100 kg gave, over all its ferments, with how many there were. [L]"""
     sums: dict[tuple[str, str], list[float]] = {}
     for one in found:
@@ -138,7 +202,7 @@ def _masses(book: Book, fills: Iterable[str]) -> dict[str, tuple[int, int]]:
     return found
 
 
-def of_run(book: Book, run: dict[str, Any]) -> dict[str, Any] | None:
+def of_run(book: Book, run: KnownRun) -> RunYield | None:
     """Return the yield of one run: fruit it had [kg], per_100_kg, per_100_l, and beside; None where it has none."""
     made = made_l(run)
     row = book.one(

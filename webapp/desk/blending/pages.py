@@ -109,7 +109,7 @@ def vat_keep() -> ResponseReturnValue:
     return redirect(url_for("desk.vat_plan_page", entry_id=result["id"]))
 
 
-def _enter(tank: str, name: str, vat: Vat, wishes: str) -> dict[str, Any]:
+def _enter(tank: str, name: str, vat: Vat, wishes: str) -> intake.Result:
     assert current.person
     now = datetime.now(UTC)
     values = {

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from datetime import UTC, datetime
-from typing import Any
+from typing import Final
 
 from flask import abort, render_template, request
 from flask.typing import ResponseReturnValue
@@ -17,6 +18,8 @@ from webapp.book.fold import queries
 from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.warehouse import areas_of
+from webapp.desk.chart import Chart
+from webapp.kinds.state import NO_FILL
 from webapp.trade.marks import BadMark, parse_mark
 
 PAGES = (("ferments", "Ferments", "/desk/cellar"), ("casks", "Casks", "/desk/cellar/casks"),
@@ -55,11 +58,11 @@ def ferment_page(fill: str) -> ResponseReturnValue:
         abort(404, "The book has no such ferment. Look for it in the list of ferments.")
     points = [[_seconds(line["at"]), line["gravity"]] for line in found["readings"]]
     temps = [[_seconds(line["at"]), line["temp_c"]] for line in found["readings"] if line["temp_c"] is not None]
-    gravity: dict[str, Any] = {"title": "Gravity", "yLabel": "SG", "yDecimals": 3, "xIsTime": True, "height": 260,
+    gravity: Chart = {"title": "Gravity", "yLabel": "SG", "yDecimals": 3, "xIsTime": True, "height": 260,
                                "series": [{"label": "gravity", "points": points}]}
-    if found["forecast"].get("curve_s"):
-        gravity["expected"] = {"label": "expected", "points": found["forecast"]["curve_s"]}
-    warmth: dict[str, Any] = {"title": "Mash temperature", "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
+    if curve := found["forecast"].get("curve_s"):
+        gravity["expected"] = {"label": "expected", "points": curve}
+    warmth: Chart = {"title": "Mash temperature", "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
                               "height": 180, "series": [{"label": "mash", "points": temps}]}
     charts = [one for one in (gravity, warmth) if len(one["series"][0]["points"]) > 1]
     asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
@@ -77,10 +80,10 @@ def casks_page() -> ResponseReturnValue:
     areas = sorted({cask.area for cask in found})
     shown = [cask for cask in found if not area or cask.area == area]
     now = datetime.now(UTC)
-    keys: dict[str, Any] = {
+    keys: dict[str, Callable[[Cask], float]] = {
         "loss": lambda cask: -(cask.loss if cask.loss is not None else -1e9),
         "age": lambda cask: -(cask.age_years(now) or 0),
-        "lpa": lambda cask: -(cask.holds.get("lpa_l") or 0),
+        "lpa": lambda cask: -((cask.holds or NO_FILL)["lpa_l"] or 0),
     }
     if sort in keys:
         shown.sort(key=keys[sort])
@@ -106,15 +109,15 @@ def cask_page(mark: str) -> ResponseReturnValue:
                            charts=json.dumps(_charts(cask)))
 
 
-def _charts(cask: Cask) -> list[dict[str, Any]]:
+def _charts(cask: Cask) -> list[Chart]:
     """Return pure alcohol and strength with a year and two to come, and the scores."""
-    made: list[dict[str, Any]] = []
-    for name, key, title, unit in (("pure alcohol", "lpa", "Pure alcohol", "L"),
-                                   ("strength", "strength_pct", "Strength", "% vol")):
+    made: list[Chart] = []
+    for key in _COURSES:
+        name, title, unit = _COURSE_WORDS[key]
         points = [[one["at_s"], one[key]] for one in cask.gauges]
         if not points:
             continue
-        chart: dict[str, Any] = {"title": title, "yLabel": unit, "yDecimals": 1, "xIsTime": True, "height": 200,
+        chart: Chart = {"title": title, "yLabel": unit, "yDecimals": 1, "xIsTime": True, "height": 200,
                                  "series": [{"label": name, "points": points}]}
         ahead = [(years, cask.at(datetime.fromtimestamp(points[-1][0] + years * YEAR_S, UTC))) for years in (1, 2)]
         expected = [[points[-1][0] + years * YEAR_S, told[key]["at"]] for years, told in ahead if told]
@@ -126,6 +129,10 @@ def _charts(cask: Cask) -> list[dict[str, Any]]:
         made.append({"title": "Scores", "yLabel": "of 10", "yDecimals": 1, "xIsTime": True, "height": 160,
                      "series": [{"label": "score", "points": scores}]})
     return [one for one in made if len(one["series"][0]["points"]) > 1]
+
+
+_COURSES: Final = ("lpa", "strength_pct")
+_COURSE_WORDS = {"lpa": ("pure alcohol", "Pure alcohol", "L"), "strength_pct": ("strength", "Strength", "% vol")}
 
 
 @bp.get("/cellar/map")

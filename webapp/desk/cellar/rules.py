@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
+from typing import Final
 
 from flask import flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -18,10 +18,11 @@ from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.pages import PAGES, VERDICTS
 from webapp.desk.forms import figure, is_figure
-from webapp.kinds.rows import SiteSettings
-from webapp.trade.maturing import lacks_of
+from webapp.kinds.rows import ReadyRule, SiteSettings
+from webapp.kinds.state import NO_FILL
+from webapp.trade.maturing import Found, lacks_of
 
-FIGURES = ("age_years", "strength_low", "strength_high", "score_low", "loss_high")
+FIGURES: Final = ("age_years", "strength_low", "strength_high", "score_low", "loss_high")
 LACKS = {
     "too_young": "too young", "too_weak": "too weak", "too_strong": "too strong", "score_low": "score too low",
     "not_tasted": "not tasted", "loses_much": "loses much: look at it", "not_gauged": "not gauged",
@@ -96,32 +97,36 @@ def _ready(form: RuleForm) -> str:
                            words=LACKS, changed=changed, verdicts=VERDICTS, pages=PAGES)
 
 
-def _rules(site: SiteSettings) -> list[dict[str, Any]]:
-    said: object = site.get("ready_rules")
+def _rules(site: SiteSettings) -> list[ReadyRule]:
+    said = site.get("ready_rules")
     return [rule for rule in said if isinstance(rule, dict)] if isinstance(said, list) else []
 
 
-def _lacks(cask: Cask, rules: list[dict[str, Any]], now: datetime) -> list[str] | None:
+def _lacks(cask: Cask, rules: list[ReadyRule], now: datetime) -> list[str] | None:
     """Return the reasons why a cask is not ready by the rule of its spirit, else by that for all; None where there is
     no rule.
     """
-    said = [str((cask.holds or {}).get(name) or "").lower() for name in ("what", "material")]
+    held = cask.holds or NO_FILL
+    said = [str(name or "").lower() for name in (held["what"], held["material"])]
     own = next((rule for rule in rules if rule.get("what") and str(rule["what"]).lower() in said), None)
     rule = own or next((rule for rule in rules if not rule.get("what")), None)
     if rule is None:
         return None
-    facts = {"age_years": cask.age_years(now), "strength_pct": (cask.holds or {}).get("strength_pct"),
-             "score": cask.score, "loss_pct_year": cask.loss}
+    facts: Found = {"age_years": cask.age_years(now), "strength_pct": held["strength_pct"], "score": cask.score,
+                    "loss_pct_year": cask.loss}
     return lacks_of(rule, facts)
 
 
-def _keep_rule(rules: list[dict[str, Any]], form: RuleForm) -> None:
+def _keep_rule(rules: list[ReadyRule], form: RuleForm) -> None:
     assert current.person
     what = (form.what.data or "").strip()
     kept = [rule for rule in rules if str(rule.get("what") or "").lower() != what.lower()]
-    made = {name: value for name in FIGURES if (value := figure(form[name])) is not None}
-    if made:
-        kept.append({"what": what, **made})
+    made: ReadyRule = {"what": what}
+    for name in FIGURES:
+        if (value := figure(form[name])) is not None:
+            made[name] = value
+    if len(made) > 1:
+        kept.append(made)
     registry.set_site(current.book, {"ready_rules": kept[-RULES_MOST:]}, by=current.person["code"])
 
 

@@ -7,6 +7,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from webapp.book.cellar.casks import Cask
+from webapp.kinds.state import NO_FILL
 
 PLACE = re.compile(r"(?P<area>[^-]+)-(?P<row>[A-Z]+)-?(?P<position>\d{1,3})\Z", re.IGNORECASE)
 POSITIONS_MOST = 60
@@ -34,7 +35,7 @@ def areas_of(casks: Sequence[Cask], names: Mapping[str, str], asked: Collection[
         key = (at["area"] if at else cask.place.strip() or "").upper()
         area = found.setdefault(key, Area(key, names.get(key, key or "No place")))
         area.count += 1
-        area.lpa += float((cask.holds or {}).get("lpa_l") or 0.0)
+        area.lpa += (cask.holds or NO_FILL)["lpa_l"] or 0.0
         if cask.row["mark"] in asked:
             area.asked.add(cask.row["mark"])
         if at and int(at["position"]) <= POSITIONS_MOST:

@@ -5,9 +5,9 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import UTC, datetime
-from typing import Any
+from typing import Protocol
 
 from flask import Response, abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -19,25 +19,37 @@ from webapp.book.fold import queries, row_reader
 from webapp.book.house import devices, registry
 from webapp.book.lineage import lineage
 from webapp.book.record import log
+from webapp.book.record.rows import Logged, Wanted
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import fields_of, figures_of, line, lines
 from webapp.kinds import as_data, as_form
+from webapp.kinds.as_form import KindForm
+from webapp.kinds.entry import Entry
 
 PAGE = 100
 BOOK_NO_MOST = 2**53 - 1
 FILTERS = ("kind", "mark", "person", "device", "since", "until")
 
 
-def _filters() -> dict[str, Any]:
-    wanted: dict[str, Any] = {name: request.args.get(name, "").strip() or None for name in FILTERS}
-    for name in ("since", "until"):
-        if wanted[name]:
+class PostedForm(KindForm, Protocol):
+    """The form of a kind as it was sent."""
+
+    def validate(self) -> bool: ...
+
+
+def _filters() -> Wanted:
+    said = {name: request.args.get(name, "").strip() or None for name in FILTERS}
+    for day in (said["since"], said["until"]):
+        if day:
             try:
-                datetime.fromisoformat(wanted[name])
+                datetime.fromisoformat(day)
             except ValueError:
-                abort(400, f"{wanted[name][:20]} is no day. Pick one, such as 2025-09-24.")
-    return wanted
+                abort(400, f"{day[:20]} is no day. Pick one, such as 2025-09-24.")
+    return {
+        "kind": said["kind"], "mark": said["mark"], "person": said["person"], "device": said["device"],
+        "since": said["since"], "until": said["until"],
+    }
 
 
 @bp.get("/entries")
@@ -87,7 +99,7 @@ def _phones() -> dict[str, str]:
     return {phone["id"]: phone["name"] for phone in devices.devices(current.book)}
 
 
-def _story(entry_id: str) -> list[dict[str, Any]]:
+def _story(entry_id: str) -> list[dict[str, object]]:
     """Return the chain of amendments and answers an entry belongs to, oldest first; empty where it stands alone."""
     family = log.family(current.book, entry_id)
     rows = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
@@ -103,8 +115,8 @@ def amend(entry_id: str) -> ResponseReturnValue:
     if row is None or kind is None or kind.name == "answer":
         abort(404, "There is no such entry to amend.")
     body = row["entry"]
-    form = as_form.form_class(kind)()
-    problems: list[dict[str, Any]] = []
+    form: PostedForm = as_form.form_class(kind)()
+    problems: Sequence[Mapping[str, object]] = []
     reason = request.form.get("reason", "").strip()
     if request.method == "GET":
         _fill(form, body, request.args)
@@ -121,7 +133,7 @@ def amend(entry_id: str) -> ResponseReturnValue:
     ), 200 if request.method == "GET" else 422
 
 
-def _fill(form: Any, body: dict[str, Any], suggested: Any) -> None:
+def _fill(form: KindForm, body: Entry, suggested: Mapping[str, str]) -> None:
     for name, value in body["values"].items():
         if name not in form:
             continue
@@ -144,7 +156,7 @@ def _minute(read_at: str) -> str:
     return local_time(read_at).replace(" ", "T")
 
 
-def _enter(row: dict[str, Any], body: dict[str, Any], form: Any, reason: str) -> dict[str, Any]:
+def _enter(row: Logged, body: Entry, form: KindForm, reason: str) -> intake.Result:
     assert current.person
     read_at = body["read_at"]
     if form.read_at.data and form.read_at.data != _minute(read_at):

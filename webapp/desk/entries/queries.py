@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -11,6 +10,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book import intake
 from webapp.book.fold import queries
+from webapp.book.fold.queries import Question
 from webapp.book.periods import notices
 from webapp.book.record import log
 from webapp.desk.blueprint import bp
@@ -44,9 +44,9 @@ def queries_page() -> ResponseReturnValue:
     )
 
 
-def by_entry(found: list[dict[str, Any]]) -> list[list[dict[str, Any]]]:
+def by_entry(found: list[Question]) -> list[list[Question]]:
     """Return queries with those to one entry together, in the order of the first of each."""
-    groups: dict[str, list[dict[str, Any]]] = {}
+    groups: dict[str, list[Question]] = {}
     for query in found:
         groups.setdefault(query["entry"], []).append(query)
     return list(groups.values())

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -15,6 +14,7 @@ from webapp.book.still import feints, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
 from webapp.desk.blueprint import bp
 from webapp.desk.runs.picture import WIDE, bars
+from webapp.kinds.state import Run
 
 BESIDE_MOST = 4
 
@@ -44,7 +44,7 @@ def run_page(run_id: str) -> ResponseReturnValue:
         bars=bars(balance) if balance else [],
         wide=WIDE,
         yielded=yields.of_run(current.book, run),
-        best=(wish or {}).get("best", {}).get(run["still"]),
+        best=wish["best"].get(run["still"]) if wish else None,
         plan=wishes.plan_for(wish, run["still"]),
         curve=json.dumps(curve_of(run)),
     )
@@ -118,7 +118,7 @@ def plans_page() -> ResponseReturnValue:
     return render_template("desk/runs/plans.html", wishes=wishes.wishes(current.book))
 
 
-def curve_of(run: dict[str, Any]) -> dict[str, Any]:
+def curve_of(run: Run) -> dict[str, object]:
     """Return the data of a run that the desk's script draws."""
     lines = {line["entry"]: line for line in [*run["cuts"], *run["readings"]]}
     read = sorted((one for one in lines.values() if one.get("true_strength") is not None), key=lambda one: one["at"])
