@@ -36,7 +36,7 @@ def slices_timed(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[tuple[float, 
     """How long each slice holds the write door, its commit included: by the wall, and of its own processor time. [s]"""
     took: list[tuple[float, float]] = []
 
-    def work(book: Book, plain: Any = unjudged.work) -> bool:
+    def work(book: Book, plain: Any = unjudged.judge_slice) -> bool:
         with book.write():
             wall, cpu = time.perf_counter(), time.thread_time()
             left = plain(book)
@@ -44,7 +44,7 @@ def slices_timed(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[tuple[float, 
         return bool(left)
 
     with monkeypatch.context() as patch:
-        patch.setattr(unjudged, "work", work)
+        patch.setattr(unjudged, "judge_slice", work)
         yield took
 
 

@@ -50,7 +50,7 @@ def fold_plainly(book: Book) -> dict[str, Any]:
 
 def fold_kept(book: Book) -> dict[str, Any]:
     """Return the same from the book's tables."""
-    from webapp.book.fold.fold import state
+    from webapp.book.fold.fold import load_state
 
     keys = [row["key"] for row in book.query("SELECT DISTINCT key FROM states")]
     flows = (
@@ -60,7 +60,7 @@ def fold_kept(book: Book) -> dict[str, Any]:
     queries = "SELECT entry, name, code, weight, field, message, answer FROM queries"
     standing = "SELECT root, entry, order_key, standing FROM folded"
     return {
-        "states": {key: state(book, key) for key in keys},
+        "states": {key: load_state(book, key) for key in keys},
         "flows": sorted(tuple(row.values()) for row in book.query(flows)),
         "queries": sorted(tuple(row.values()) for row in book.query(queries)),
         "standing": sorted(tuple(row.values()) for row in book.query(standing)),

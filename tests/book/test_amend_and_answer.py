@@ -18,7 +18,7 @@ HOUR = timedelta(hours=1)
 
 
 def held(book: Book, mark: str) -> Any:
-    return (fold.state(book, f"v:{mark}") or {}).get("holds")
+    return (fold.load_state(book, f"v:{mark}") or {}).get("holds")
 
 
 def standing(book: Book, entry_id: str) -> str:
@@ -126,7 +126,7 @@ def test_an_ask_query_moves_stock_and_goes_from_the_list_when_answered(book: Boo
     for n, query in enumerate(waiting):
         send(book, answer(one["id"], query=query["name"], seq=2 + n, read_at=NOW))
     assert queries.open_queries(book) == []
-    assert queries.counts(book)["ask"] == 0
+    assert queries.count_open(book)["ask"] == 0
 
 
 def test_amending_an_entry_under_a_stop_query_frees_it(book: Book) -> None:
@@ -195,4 +195,4 @@ def test_a_run_whose_charge_is_struck_is_gone(book: Book) -> None:
     send(book, start, entry("run_reading", S1, strength="70 pct_vol", read_at=NOW - 9 * HOUR, seq=3))
     send(book, answer(start["id"], "struck", read_at=NOW, seq=4))
     assert runs.runs(book) == []
-    assert fold.state(book, f"r:{start['id']}") is None
+    assert fold.load_state(book, f"r:{start['id']}") is None

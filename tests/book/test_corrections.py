@@ -36,7 +36,7 @@ def warm(hours: int, **more: Any) -> dict[str, Any]:
 
 
 def temps(book: Book) -> list[float]:
-    return [line["values"]["temp"] for line in fold.state(book, f"v:{T1}")["recent"]["gauge"]]
+    return [line["values"]["temp"] for line in fold.load_state(book, f"v:{T1}")["recent"]["gauge"]]
 
 
 def put_probe(book: Book, **more: Any) -> None:
@@ -47,13 +47,13 @@ def test_each_reading_has_the_correction_of_its_time(book: Book) -> None:
     put_probe(book)
     send(book, warm(9, seq=1), probe(8, "-0.4", seq=2), warm(7, seq=3), probe(6, "0", seq=4), warm(5, seq=5))
     assert temps(book) == pytest.approx([18.0, 17.6, 18.0])
-    row = log.get(book, fold.state(book, f"v:{T1}")["recent"]["gauge"][1]["entry"])
+    row = log.get(book, fold.load_state(book, f"v:{T1}")["recent"]["gauge"][1]["entry"])
     assert row
     read = row_reader.read_as_folded(book, row)
     assert read
     assert (read.shown("temp"), read.corrected) == ("18.0 °C", {"temp": pytest.approx(-0.4)})
     # Warmer by 0.4 degC than it is: the litres at 20 degC would be too few. About 0.09 % a degree at 62 % vol.
-    warmer, right = (line["figures"]["volume_20"] for line in fold.state(book, f"v:{T1}")["recent"]["gauge"][:2])
+    warmer, right = (line["figures"]["volume_20"] for line in fold.load_state(book, f"v:{T1}")["recent"]["gauge"][:2])
     assert right - warmer == pytest.approx(0.4 * 0.09, abs=0.01)
 
 

@@ -195,7 +195,7 @@ def test_a_vessel_that_nobody_has_entered_stops_the_entry_and_does_not_lose_it(b
     assert book.query("SELECT * FROM flows") == []
     registry.put_vessel(book, {"mark": mark, "sort": "fermenter"}, "JK")
     assert queries.open_queries(book) == []
-    assert fold.state(book, f"v:{mark}")["holds"]["mass_kg"] == 840.0
+    assert fold.load_state(book, f"v:{mark}")["holds"]["mass_kg"] == 840.0
 
 
 def test_a_stranger_is_asked_about_until_somebody_adds_them(book: Book) -> None:
@@ -303,7 +303,7 @@ def test_two_phones_may_write_about_one_vessel_in_the_same_minute(book: Book) ->
     kept = fold.dump(book)
     fold.rebuild(book)
     assert fold.dump(book) == kept
-    assert len(fold.state(book, f"v:{F1}")["recent"]["ferment_reading"]) == 20
+    assert len(fold.load_state(book, f"v:{F1}")["recent"]["ferment_reading"]) == 20
 
 
 def test_a_page_enters_with_a_counter_of_the_desk(book: Book) -> None:
@@ -323,7 +323,7 @@ def test_a_lower_case_mark_finds_its_vessel_and_stays_as_it_was_typed(book: Book
     kept = log.get(book, one["id"])
     assert kept is not None
     assert (kept["mark"], kept["entry"]["mark"]) == (F1, one["mark"])
-    assert fold.state(book, f"v:{F1}")["holds"]
+    assert fold.load_state(book, f"v:{F1}")["holds"]
 
 
 def test_an_answer_to_nothing_is_kept(book: Book) -> None:

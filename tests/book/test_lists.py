@@ -49,7 +49,7 @@ def test_queries_are_listed_by_weight_vessel_and_person(busy: Book) -> None:
     listed = queries.open_queries(busy)
     assert [q["weight"] for q in listed] == sorted((q["weight"] for q in listed), key=("stop", "ask").index)
     assert {q["entry"] for q in queries.open_queries(busy, weight="stop", person="JK", mark=T1)} == {heavy["id"]}
-    assert queries.counts(busy)["stop"] == len(queries.open_queries(busy, weight="stop"))
+    assert queries.count_open(busy)["stop"] == len(queries.open_queries(busy, weight="stop"))
 
 
 @pytest.mark.parametrize(
@@ -62,20 +62,20 @@ def test_queries_are_listed_by_weight_vessel_and_person(busy: Book) -> None:
         lambda book: log.find(book, weight="ask", device="d-one"),
         lambda book: log.get_all(book, ["x", "y"]),
         lambda book: row_reader.read_all_as_folded(book, log.find(book)),
-        lambda book: states.holds_of(book, [F1, T1]),
-        lambda book: queries.counts_by_mark(book, [F1, T1]),
+        lambda book: states.load_fills(book, [F1, T1]),
+        lambda book: queries.count_by_mark(book, [F1, T1]),
         lambda book: ferments.ferment(book, log.find(book, kind="fruit_intake")[0]["id"]),
         lambda book: log.family(book, log.find(book, kind="gauge")[0]["id"]),
         lambda book: queries.for_card(book, F1),
         lambda book: queries.for_entry(book, "x"),
-        lambda book: queries.counts(book),
+        lambda book: queries.count_open(book),
         lambda book: queries.open_queries(book),
         lambda book: cards.cards_since(book, 3),
         lambda book: cards.card(book, F1),
         lambda book: runs.runs(book),
         lambda book: runs.runs(book, still="x", what="plum"),
         lambda book: counters.report_seen(book, "d-one"),
-        lambda book: fold.state(book, f"v:{F1}"),
+        lambda book: fold.load_state(book, f"v:{F1}"),
     ],
 )
 def test_no_list_walks_the_whole_book(busy: Book, read: Any) -> None:

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 import webapp.kinds
 from tests.book.conftest import F1, NOW, charge, fruit, reading, send
 from webapp.book.fold import fold
-from webapp.book.fold.states import difference, patched
+from webapp.book.fold.states import apply_difference, difference
 from webapp.book.record import log, upcast
 from webapp.book.record.clock import corrected, measured_skew, order_skew, sort_text, utc_text
 from webapp.book.record.soundness import is_plainly_sound
@@ -38,7 +38,7 @@ STATES = st.dictionaries(KEYS, TREES, max_size=5)
 def test_a_difference_makes_the_new_state_of_the_old_one(old: dict[str, Any], new: dict[str, Any]) -> None:
     kept = copy.deepcopy(old)
     change = difference(old, new) or {"d": {}}
-    assert patched(old, json.loads(json.dumps(change))) == new
+    assert apply_difference(old, json.loads(json.dumps(change))) == new
     assert old == kept
 
 
@@ -122,7 +122,7 @@ def test_an_entry_of_an_older_kind_is_read_in_the_shape_of_today(book: Book, mon
     kept = log.get(book, old["id"])
     assert kept is not None
     assert kept["entry"] == old
-    line = fold.state(book, f"v:{F1}")["recent"]["fruit_intake"][0]
+    line = fold.load_state(book, f"v:{F1}")["recent"]["fruit_intake"][0]
     assert line["values"]["grower_lot"] == "G4"
 
 

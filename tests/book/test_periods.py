@@ -313,7 +313,7 @@ def _check_chain(book: Book, now: datetime) -> None:
         assert {a.name: a.closing for a in by_month[-1].accounts} == {a.name: a.closing for a in by_month[-1].known}
     stands: Counter[str] = Counter()
     for row in book.query("SELECT DISTINCT key FROM states WHERE key GLOB '[vrb]:*'"):
-        state = fold.state(book, row["key"]) or {}
+        state = fold.load_state(book, row["key"]) or {}
         held = state.get("holds") if row["key"][0] == "v" else state
         if held:
             account = {"r": "production", "b": "finished"}.get(row["key"][0]) or held["account"]

@@ -70,9 +70,9 @@ def test_every_change_says_who_what_from_and_to(book: Book) -> None:
 
 def test_a_new_tare_is_worked_into_what_was_weighed_before(book: Book) -> None:
     send(book, entry("cask_regauge", C1, gross="230 kg", strength="62 pct_vol", temp="12 degC", condition="tight"))
-    before = fold.state(book, f"v:{C1}")["holds"]["lpa_l"]
+    before = fold.load_state(book, f"v:{C1}")["holds"]["lpa_l"]
     registry.put_vessel(book, {"mark": C1, "tare_kg": 50.0}, "JK")
-    after = fold.state(book, f"v:{C1}")["holds"]["lpa_l"]
+    after = fold.load_state(book, f"v:{C1}")["holds"]["lpa_l"]
     assert after == pytest.approx(before * 180 / 185)
     kept = fold.dump(book)
     fold.rebuild(book)

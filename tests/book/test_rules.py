@@ -142,7 +142,7 @@ def test_a_book_opened_by_the_same_program_has_nothing_to_judge(program: Program
     with program.open("old") as book:
         assert unjudged.count_left(book) == 0
         (only,) = judgings.judgings(book)
-        assert only.done_at and differences.unread(book) == {}
+        assert only.done_at and differences.count_unread(book) == {}
 
 
 def test_a_comment_changed_is_noted_and_nothing_is_judged(program: Program, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -160,12 +160,12 @@ def test_other_rules_put_everything_on_the_list_and_a_kill_loses_nothing(program
     program.ask("strange_gauge")
     with program.open("new") as book:
         assert unjudged.count_left(book) == 8
-        unjudged.work(book)
+        unjudged.judge_slice(book)
         assert 0 < unjudged.count_left(book) < 8
     with program.open("new") as book:  # it goes on where it was
         assert 0 < unjudged.count_left(book) < 8
         assert judgings.judgings(book)[0].done_at is None
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         assert judgings.judgings(book)[0].done_at is not None
         kept = fold.dump(book)
         fold.rebuild(book)
@@ -179,11 +179,11 @@ def test_an_older_program_judges_all_by_its_own_rules_again(program: Program, mo
     with monkeypatch.context() as patch:
         Program(program._path, patch).ask("strange_gauge")
         with Program(program._path, patch).open("new") as book:
-            unjudged.finish(book)
+            unjudged.judge_all(book)
             assert fold.dump(book) != before
     with program.open("old") as book:
         assert unjudged.count_left(book) == 8
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         assert fold.dump(book) == before
         assert [one.source for one in judgings.judgings(book)] == ["old", "new", "old"]
 
@@ -191,10 +191,10 @@ def test_an_older_program_judges_all_by_its_own_rules_again(program: Program, mo
 def test_what_came_out_otherwise_is_said_entry_by_entry_until_somebody_has_read_it(program: Program) -> None:
     program.ask("strange_gauge")
     with program.open("new") as book:
-        assert differences.unread(book) == {}, "not before all is judged"
-        unjudged.finish(book)
+        assert differences.count_unread(book) == {}, "not before all is judged"
+        unjudged.judge_all(book)
         judging = judgings.judgings(book)[0]
-        assert differences.unread(book) == {judging.no: 4}
+        assert differences.count_unread(book) == {judging.no: 4}
         found = differences.list_differences(book, judging)
         assert [[one.code for one in each.came] for each in found] == [["strange_gauge"]] * 4
         changed = [each for each in found if each.is_sum_changed]
@@ -203,7 +203,7 @@ def test_what_came_out_otherwise_is_said_entry_by_entry_until_somebody_has_read_
         with pytest.raises(BookError):
             differences.note_read(book, 1, "JK", NOW)
         differences.note_read(book, judging.no, "JK", NOW)
-        assert differences.unread(book) == {}
+        assert differences.count_unread(book) == {}
         last = judgings.judgings(book)[0]
         assert (last.read_by, last.read_at) == ("JK", "2025-09-24T12:00:00Z")
         assert len(differences.list_differences(book, last)) == 4, "it stays on record"
@@ -216,7 +216,7 @@ def test_a_hand_in_meanwhile_is_judged_by_the_new_rules_and_is_no_difference(pro
         results = send(book, late)["results"]
         send(book, answer(late["id"], seq=91))
         assert {one["code"] for one in results[0]["queries"]} >= {"strange_gauge"}
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         judging = judgings.judgings(book)[0]
         assert late["id"] not in {each.entry for each in differences.list_differences(book, judging)}
 
@@ -224,22 +224,22 @@ def test_a_hand_in_meanwhile_is_judged_by_the_new_rules_and_is_no_difference(pro
 def test_a_rebuild_amid_a_judging_says_what_came_out_otherwise_too(program: Program) -> None:
     program.ask("strange_gauge")
     with program.open("new") as book:
-        unjudged.work(book)
+        unjudged.judge_slice(book)
         fold.rebuild(book)
-        assert list(differences.unread(book).values()) == [4] and unjudged.count_left(book) == 0
+        assert list(differences.count_unread(book).values()) == [4] and unjudged.count_left(book) == 0
 
 
 def test_a_program_left_running_puts_what_it_judges_on_the_list_of_the_newer_one(program: Program) -> None:
     with program.open("old") as old:
         mine = rules.current_rules()
         with program.open("new") as new:
-            unjudged.finish(new)
+            unjudged.judge_all(new)
             newer = rules.current_rules()
             program._patch.setattr(rules, "current_rules", lambda: mine)
             send(old, gauge(T1, "280", seq=90, read_at=NOW))
-            assert unjudged.count_left(old) == 1 and not unjudged.work(old)
+            assert unjudged.count_left(old) == 1 and not unjudged.judge_slice(old)
             program._patch.setattr(rules, "current_rules", lambda: newer)
-            unjudged.finish(new)
+            unjudged.judge_all(new)
             assert unjudged.count_left(new) == 0
 
 
@@ -294,7 +294,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random, version
         for one in batch:
             order.remove(one)
         for _ in range(chance.choice((0, 1, 4))):
-            unjudged.work(book)
+            unjudged.judge_slice(book)
         assert book.query("SELECT * FROM queries WHERE code = ?", (FAULT,)) == []
         if chance.random() < 0.3:
             book.close()
@@ -306,7 +306,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random, version
     book.close()
     versions.run(len(story) % len(VERSIONS))
     with open_book(path) as book:
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         assert unjudged.describe_progress(book) == "" and judgings.judgings(book)[0].done_at
         return check_book(book, story)
 
@@ -349,9 +349,9 @@ def test_the_differences_are_those_between_the_two_folds(
         versions.run(new)
         with open_book(path) as book:
             if seed % 2:
-                unjudged.finish(book)
+                unjudged.judge_all(book)
             else:
-                unjudged.work(book)
+                unjudged.judge_slice(book)
                 fold.rebuild(book)
             after = plain_look(book)
             unlike = {entry for entry in {*before, *after} if before.get(entry) != after.get(entry)}

@@ -71,7 +71,7 @@ def test_water_is_reckoned_by_mass_and_moves_no_alcohol(told: Told) -> None:
 def test_70_to_45_needs_57_59_kg(told: Told) -> None:
     told.say(gauge, T1, "100", "70", purpose="opening")
     reduced = told.say("reduce", T1, target="45 pct_vol", water="0 kg")
-    line = fold.state(told.book, f"v:{T1}")["recent"]["reduce"][-1]
+    line = fold.load_state(told.book, f"v:{T1}")["recent"]["reduce"][-1]
     assert line["entry"] == reduced
     assert line["figures"]["needed"] == pytest.approx(57.59, abs=0.01)
 
@@ -120,7 +120,7 @@ def test_a_bottling_account_closes(told: Told) -> None:
     ]
     assert sum(flow[2] for flow in flows[3:]) < 0.001  # what rounding leaves
     assert told.holds(T1) is None
-    bottling = fold.state(told.book, f"b:{closed}")
+    bottling = fold.load_state(told.book, f"b:{closed}")
     assert (bottling["good"], bottling["case_from"], bottling["case_to"], bottling["batch"]) == (957, "1", "159",
                                                                                                  "K-26-03")
     row = told.book.one("SELECT tank, batch, odd_case FROM bottlings WHERE id = ?", (closed,))
@@ -132,7 +132,7 @@ def test_hidden_strength_is_found_by_the_solids(told: Told) -> None:
     for solids, pct in (("500 mg_100mL", 46.0), ("300 mg_100mL", 45.0)):
         told.say("bottling_gauge", T1, batch="K", volume="100 L", temp="20 degC", strength="45.0 pct_vol",
                  label_strength="45 pct_vol", obscuration=solids)
-        line = fold.state(told.book, f"v:{T1}")["recent"]["bottling_gauge"][-1]
+        line = fold.load_state(told.book, f"v:{T1}")["recent"]["bottling_gauge"][-1]
         assert line["figures"]["true_strength"] == pytest.approx(pct, abs=0.02)
         assert told.holds(T1)["lpa_l"] == pytest.approx(pct, abs=0.02)
 
@@ -167,12 +167,12 @@ def test_a_counted_tank_is_measured_and_a_missing_cask_is_asked_about(told: Told
 def test_an_instrument_remembers_its_last_good_check(told: Told) -> None:
     said = {"instrument": "TH-2", "against": "ice", "expected": "0 plain", "correction": "0 plain", "in_use": "yes"}
     told.say("instrument_check", found="0 plain", result="good", **said)
-    good_at = fold.state(told.book, "i:TH-2")["last_good_at"]
+    good_at = fold.load_state(told.book, "i:TH-2")["last_good_at"]
     told.say("instrument_check", found="0.9 plain", result="failed", **said)
-    state = fold.state(told.book, "i:TH-2")
+    state = fold.load_state(told.book, "i:TH-2")
     assert (state["last_good_at"], bool(state["failed_at"]), len(state["checks"])) == (good_at, True, 2)
     told.say("instrument_check", found="0 plain", result="good", **said)
-    assert fold.state(told.book, "i:TH-2")["failed_at"] is None
+    assert fold.load_state(told.book, "i:TH-2")["failed_at"] is None
 
 
 def test_what_moves_nothing_is_remembered_with_its_vessel(told: Told) -> None:
@@ -184,7 +184,7 @@ def test_what_moves_nothing_is_remembered_with_its_vessel(told: Told) -> None:
     told.say(gauge, C1, "200", "60", purpose="opening")
     told.say("tasting_note", C1, reduced_to="22 pct_vol", decision="hold", **scores)
     for mark, kind in ((F1, "addition"), (T1, "cleaning"), (C1, "tasting_note")):
-        assert len(fold.state(told.book, f"v:{mark}")["recent"][kind]) == 1
+        assert len(fold.load_state(told.book, f"v:{mark}")["recent"][kind]) == 1
 
 
 def test_nobody_enters_a_vessel_without_a_permit(told: Told) -> None:

@@ -174,7 +174,7 @@ def test_a_cask_is_topped_up_and_is_as_young_as_its_youngest_part(told: Told) ->
     topped = told.say("top_up", C1, work="top_up", from_vessel=C2, net_weight="10 kg")
     assert told.flows(topped) == [about(f"v:{C2}", f"v:{C1}", 6.6, 10.0)]  # 10 kg / 0.90911 kg/L x 60 %
     assert told.holds(C1)["fill"] == one
-    ages = [fold.state(told.book, f"v:{mark}")["holds"]["aged_since"] for mark in (C1, C2)]
+    ages = [fold.load_state(told.book, f"v:{mark}")["holds"]["aged_since"] for mark in (C1, C2)]
     assert ages[0] == ages[1]
     recask = told.say("top_up", C1, work="recask", from_vessel=C2, net_weight="95 kg")
     assert [flow[:2] for flow in told.flows(recask)] == [(f"v:{C2}", f"v:{C1}"), (f"v:{C2}", "out:soakage")]

@@ -64,7 +64,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random) -> byte
         for one in batch:
             order.remove(one)
         for _ in range(chance.choice((0, 1, 4))):
-            unjudged.work(book)
+            unjudged.judge_slice(book)
         # Beyond a seam everything is as it was: no entry meets states of two worlds that do not go together.
         assert book.query("SELECT * FROM queries WHERE code = ?", (FAULT,)) == []
         if chance.random() < 0.2:
@@ -74,7 +74,7 @@ def live(path: Path, story: list[dict[str, Any]], chance: random.Random) -> byte
         change(book)
     fill_world(book)
     try:
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         assert unjudged.describe_progress(book) == ""
         return check_book(book, story)
     finally:
@@ -85,7 +85,7 @@ def _kill_in_a_slice(book: Book) -> None:
     """What the slice under way has written is gone, what came before it stays."""
     before = fold.dump(book), unjudged.count_left(book)
     with contextlib.suppress(KeyboardInterrupt), book.write():
-        unjudged.work(book)
+        unjudged.judge_slice(book)
         raise KeyboardInterrupt
     assert (fold.dump(book), unjudged.count_left(book)) == before
     book.close()
@@ -141,7 +141,7 @@ def changed(book: Book) -> Book:
 def test_a_change_is_written_at_once_and_the_rest_a_slice_at_a_time(changed: Book) -> None:
     assert registry.limits(changed)[0]["possible"] == [0, 100]
     seen = [unjudged.count_left(changed)]
-    while unjudged.work(changed):
+    while unjudged.judge_slice(changed):
         seen.append(unjudged.count_left(changed))
     assert seen[0] >= 7 and seen == sorted(seen, reverse=True)
     assert unjudged.describe_progress(changed) == ""
@@ -152,7 +152,7 @@ def test_it_says_how_far_it_is(changed: Book) -> None:
     said = f"{left} of 16 entries are still to be judged by the limits and settings as they are now."
     assert unjudged.describe_progress(changed) == said
     while unjudged.count_left(changed) > 1:
-        unjudged.work(changed)
+        unjudged.judge_slice(changed)
     assert unjudged.describe_progress(changed).startswith("1 of 16 entries is still")
 
 
@@ -164,7 +164,7 @@ def test_a_hand_in_meanwhile_is_judged_by_the_new_limit_and_upon_stock_as_it_was
     assert "impossible" in _stopped(changed, new["id"]) and "impossible" not in _stopped(changed, small["id"])
     assert results[0]["settled"] == "queried"
     assert unjudged.count_left(changed) > 0
-    unjudged.finish(changed)
+    unjudged.judge_all(changed)
     assert "impossible" in _stopped(changed, last) and "impossible" in _stopped(changed, new["id"])
     kept = fold.dump(changed)
     fold.rebuild(changed)
@@ -173,9 +173,9 @@ def test_a_hand_in_meanwhile_is_judged_by_the_new_limit_and_upon_stock_as_it_was
 
 def test_a_change_while_another_is_worked_off_concerns_all_again(changed: Book) -> None:
     for _ in range(5):
-        unjudged.work(changed)
+        unjudged.judge_slice(changed)
     registry.set_limit(changed, "site", "", "gauge", "volume", None, None, "JK")
-    unjudged.finish(changed)
+    unjudged.judge_all(changed)
     kept = fold.dump(changed)
     assert changed.query("SELECT * FROM queries WHERE weight = 'stop'") == []
     fold.rebuild(changed)

@@ -70,7 +70,7 @@ def test_its_spirit_is_54_to_55_litres_at_140_proof_and_the_run_asks_nothing(boo
     for one in run:
         send(book, one, now=datetime.fromisoformat(one["read_at"]) + timedelta(minutes=2))
     assert [query["code"] for query in queries.open_queries(book) if query["weight"] != "note"] == []
-    hearts = fold.state(book, f"v:{R2}")["holds"]
+    hearts = fold.load_state(book, f"v:{R2}")["holds"]
     assert hearts["strength_pct"] == pytest.approx(70.0, abs=0.15)
     assert hearts["lpa_l"] == pytest.approx(38.2, abs=0.2)
 
@@ -108,8 +108,8 @@ def test_a_late_ferment_changes_what_is_said_of_the_later_ones(book: Book) -> No
     late = fold.dump(book)
     fold.rebuild(book)
     assert fold.dump(book) == late
-    assert [line["at"] for line in fold.state(book, "y:plum")["closes"]] == sorted(
-        line["at"] for line in fold.state(book, "y:plum")["closes"])
+    assert [line["at"] for line in fold.load_state(book, "y:plum")["closes"]] == sorted(
+        line["at"] for line in fold.load_state(book, "y:plum")["closes"])
 
 
 def test_an_amended_close_counts_once(book: Book) -> None:
@@ -119,7 +119,7 @@ def test_an_amended_close_counts_once(book: Book) -> None:
     again = entry("ferment_closed", F1, at, seq=60, final_gravity="1.012 SG", volume="130 gal", method="lab",
                   wash_strength="6.4 pct_vol", amends=closed, because="read again")
     send(book, again, now=at + timedelta(hours=1))
-    closes = fold.state(book, "y:plum")["closes"]
+    closes = fold.load_state(book, "y:plum")["closes"]
     assert len(closes) == 1
     assert closes[0]["share"] == pytest.approx(130 * 3.785411784 * 0.064 / 44.2, rel=0.01)
 
@@ -128,14 +128,14 @@ def test_a_struck_close_is_no_custom(book: Book) -> None:
     season(book, F1, "9.0")
     closed = book.one("SELECT e.id FROM entries e WHERE e.kind = 'ferment_closed'")["id"]
     at = BEGAN + timedelta(days=12)
-    assert len(fold.state(book, "y:plum")["closes"]) == 1
+    assert len(fold.load_state(book, "y:plum")["closes"]) == 1
     send(book, answer(closed, "struck", read_at=at, seq=70), now=at)
-    assert not (fold.state(book, "y:plum") or {"closes": []})["closes"]
+    assert not (fold.load_state(book, "y:plum") or {"closes": []})["closes"]
 
 
 def test_what_sugar_cannot_give_is_no_custom(book: Book) -> None:
     season(book, F1, "17.6")
-    assert fold.state(book, "y:plum") is None
+    assert fold.load_state(book, "y:plum") is None
 
 
 def test_two_years_in_oak_ask_nothing(book: Book) -> None:

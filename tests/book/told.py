@@ -40,7 +40,7 @@ class Told:
 
     def holds(self, mark: str) -> Any:
         """Return what a vessel holds."""
-        return fold.state(self.book, f"v:{mark}")["holds"]
+        return fold.load_state(self.book, f"v:{mark}")["holds"]
 
     def sum_of(self, account: str) -> float:
         """Return the pure alcohol on an account. [L]"""

@@ -65,7 +65,7 @@ def test_runs_agree_with_their_gauged_figures(year: Any) -> None:
     wanted = {run["run"]: run for run in json.loads((DEMO_DIR / "runs.json").read_text("utf-8"))["runs"]}
     seen = 0
     for row in year.book.query("SELECT id FROM runs"):
-        run = fold.state(year.book, f"r:{row['id']}")
+        run = fold.load_state(year.book, f"r:{row['id']}")
         figures = wanted[run["name"]]
         parts = {part["fraction"]: part for part in run["fractions"]}
         for name in ("heads", "hearts", "tails"):
@@ -89,7 +89,7 @@ def test_casks_hold_what_the_papers_say(year: Any) -> None:
         if "fill" not in cask or cask["name"] in ("C-001", "C-009", "C-014"):  # dumped; raw taken for true
             continue
         mark = year.book.one("SELECT mark FROM vessels WHERE name = ?", (cask["name"],))["mark"]
-        held = fold.state(year.book, f"v:{mark}")["holds"]
+        held = fold.load_state(year.book, f"v:{mark}")["holds"]
         wanted = cask["regauges"][-1]["lpa_l"] if cask["regauges"] else cask["fill"]["lpa_l"]
         # 0.05 % on the glass and 0.05 kg on the scale
         assert held["lpa_l"] == pytest.approx(wanted, rel=0.004), cask["name"]
@@ -122,7 +122,7 @@ def test_the_season_closes(year: Any) -> None:
     outgoing = sum(found[name] for name in SEASON if name != "wash")
     assert found["wash"] + low_wines == outgoing  # to the microlitre
     cans = year.book.query("SELECT mark FROM vessels WHERE name LIKE 'FE-0%'")
-    standing = sum(fold.state(year.book, f"v:{row['mark']}")["holds"]["lpa_l"] for row in cans)
+    standing = sum(fold.load_state(year.book, f"v:{row['mark']}")["holds"]["lpa_l"] for row in cans)
     assert standing == pytest.approx(39.07, abs=0.15)
 
 
@@ -159,7 +159,7 @@ def test_every_account_closes(year: Any) -> None:
 def test_the_vatting_comes_out_in_bottles(year: Any) -> None:
     """The bottling K-26-03 of demo_data/bottling.json: 957 bottles, 159 cases, 3 for the library, 215.33 L."""
     states = year.book.query("SELECT DISTINCT key FROM states WHERE key LIKE 'b:%'")
-    bottlings = sorted((fold.state(year.book, row["key"]) for row in states), key=lambda one: one["at"])
+    bottlings = sorted((fold.load_state(year.book, row["key"]) for row in states), key=lambda one: one["at"])
     assert {one["batch"] for one in bottlings} == {"K-26-03"}
     assert [(one["good"], one["library"]) for one in bottlings] == [(568, 0), (389, 3)]
     cases = {n for one in bottlings for n in range(int(one["case_from"]), int(one["case_to"]) + 1)}
@@ -172,7 +172,7 @@ def test_the_vatting_comes_out_in_bottles(year: Any) -> None:
     assert sorted(soaked.values()) == [5.5, 5.7]
     for name in ("C-001", "C-009", "T1", "T3"):
         mark = year.book.one("SELECT mark FROM vessels WHERE name = ?", (name,))["mark"]
-        assert fold.state(year.book, f"v:{mark}")["holds"] is None, name
+        assert fold.load_state(year.book, f"v:{mark}")["holds"] is None, name
 
 
 def test_cases_that_left_are_off_the_stock(year: Any) -> None:
@@ -209,8 +209,8 @@ def test_a_living_moment(tmp_path: Path) -> None:
     with open_book(tmp_path / "book.sqlite") as book:
         assert not book.query("SELECT id FROM entries WHERE received_at > ?", ("2027-03-04T13:30:00Z",))
         still = registry.vessels(book, "still")[0]
-        run_id = fold.state(book, f"v:{still['mark']}")["run"]
-        run = fold.state(book, f"r:{run_id}")
+        run_id = fold.load_state(book, f"v:{still['mark']}")["run"]
+        run = fold.load_state(book, f"r:{run_id}")
         assert run["name"] == "R-27-92"
         assert run["ended_at"] is None
         assert [cut["event"] for cut in run["cuts"]] == ["heat_on", "first_drop", "heads_cut"]

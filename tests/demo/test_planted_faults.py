@@ -188,7 +188,7 @@ def test_11_cut_pressed_late_and_amended(year: Any) -> None:
     run = next(
         state
         for row in year.book.query("SELECT id FROM runs")
-        if (state := fold.state(year.book, f"r:{row['id']}"))["name"] == "R-25-08"
+        if (state := fold.load_state(year.book, f"r:{row['id']}"))["name"] == "R-25-08"
     )
     hearts = [cut for cut in run["cuts"] if cut["event"] == "hearts_cut"]
     assert [cut["entry"] for cut in hearts] == [amended]

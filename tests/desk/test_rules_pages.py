@@ -38,7 +38,7 @@ def updated(house, monkeypatch):
         house.log("ferment_reading", F1, 600 + n, temp=("14.0", "degC"), gravity=(f"1.05{9 - n}", "SG"))
     run_version(monkeypatch, "next", "strange_figure")
     with house.book.write():
-        judgings.adopt(house.book)
+        judgings.adopt_rules(house.book)
     return house
 
 
@@ -52,7 +52,7 @@ def test_the_desk_says_how_far_the_judging_is(updated):
 
 
 def test_what_came_out_otherwise_is_shown_until_it_is_read(updated):
-    unjudged.finish(updated.book)
+    unjudged.judge_all(updated.book)
     client = updated.client("IM")
     assert LINE in client.get("/desk/").text and LINE in client.get("/desk/vessels").text
     page = client.get("/desk/rules/2").text
@@ -66,20 +66,20 @@ def test_what_came_out_otherwise_is_shown_until_it_is_read(updated):
     assert LINE not in client.get("/desk/").text
     assert "Read by IM" in client.get("/desk/rules/2").text
     assert client.post("/desk/rules/2/read", data=form).status_code == 302, "twice does no harm"
-    assert differences.unread(updated.book) == {}
+    assert differences.count_unread(updated.book) == {}
 
 
 def test_the_floor_may_look_and_not_put_it_away(updated):
-    unjudged.finish(updated.book)
+    unjudged.judge_all(updated.book)
     client = updated.client("NS")
     page = client.get("/desk/rules/2").text
     assert "strange figure" in page and "I have read it" not in page
     assert client.post("/desk/rules/2/read", data={"csrf_token": token(client, "/desk/")}).status_code == 403
-    assert list(differences.unread(updated.book)) == [2]
+    assert list(differences.count_unread(updated.book)) == [2]
 
 
 def test_all_of_it_comes_as_a_file(updated):
-    unjudged.finish(updated.book)
+    unjudged.judge_all(updated.book)
     text = updated.client("NS").get("/desk/rules/2/entries.csv").text
     rows = list(csv.DictReader(io.StringIO(text.lstrip("\ufeff"))))
     assert len(rows) == 3 and rows[0]["entry"] == updated.gauge
@@ -90,8 +90,8 @@ def test_all_of_it_comes_as_a_file(updated):
 def test_rules_that_change_nothing_say_so_and_ask_for_nothing(house, filled, monkeypatch):
     run_version(monkeypatch, "plain")
     with house.book.write():
-        judgings.adopt(house.book)
-    unjudged.finish(house.book)
+        judgings.adopt_rules(house.book)
+    unjudged.judge_all(house.book)
     client = house.client("IM")
     assert "Nothing came out otherwise." in client.get("/desk/rules/2").text
     assert "came out otherwise than before" not in client.get("/desk/").text

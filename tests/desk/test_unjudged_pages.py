@@ -35,7 +35,7 @@ def test_the_desk_says_how_far_it_is_until_all_is_judged(changed):
     client = changed.client("OL")
     for path in ("/desk/", "/desk/settings", "/desk/limits", "/desk/periods"):
         assert f"5 of 6 {WORDS}" in client.get(path).text
-    unjudged.finish(changed.book)
+    unjudged.judge_all(changed.book)
     assert WORDS not in client.get("/desk/").text
 
 

@@ -51,7 +51,7 @@ def _freeze_metric(scratch: Path, made: Path, told: list[History]) -> set[str]:
         with open_book(scratch / "all.sqlite") as every:
             chosen = story.choose(told, _codes(book), every)
         story.tell_checks(book, chosen)
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         copy_book(book, scratch / "copy.sqlite")
         _write_json(made / "said.json.xz", said(book))
         asked = _codes(book)
@@ -68,7 +68,7 @@ def _freeze_us(scratch: Path, made: Path) -> set[str]:
         story.furnish(book, "us")
         story.tell_season(book, seed=10, size=40)
         story.tell_rest(book)
-        unjudged.finish(book)
+        unjudged.judge_all(book)
         _write_json(made / "backup-said.json.xz", said(book))
         asked = _codes(book)
     secret.load(data_dir)

@@ -48,8 +48,8 @@ def sums(book: Book) -> dict[str, Any]:
     bottlings = [row["id"] for row in book.query("SELECT id FROM bottlings ORDER BY id")]
     lines = book.query("SELECT * FROM month_sums ORDER BY month, a, b, reason, sort")
     return {
-        "stock": {mark: _held((fold.state(book, f"v:{mark}") or {}).get("holds")) for mark in marks},
-        "bottles": {each: _held(fold.state(book, f"b:{each}")) for each in bottlings},
+        "stock": {mark: _held((fold.load_state(book, f"v:{mark}") or {}).get("holds")) for mark in marks},
+        "bottles": {each: _held(fold.load_state(book, f"b:{each}")) for each in bottlings},
         "flows": {name: list(amount) for name, amount in sorted(accounts.balances(book).items())},
         "flows_by_entry": _by_entry(book),
         "months": [list(line.values()) for line in lines],

@@ -219,5 +219,5 @@ class _Teller:
 
 
 def _close(book: Book, period: str) -> None:
-    unjudged.finish(book)
+    unjudged.judge_all(book)
     closes.close(book, period, "OL", closes.draft(book, period, LATER).digest, LATER)

@@ -39,7 +39,7 @@ def differences(before: Asked, now: Asked) -> list[tuple[str, str, Any, Any]]:
 
 def check_says_as_then(book: Book, version: str, name: str) -> None:
     """Work all off; then sums, standing and questions are as they were, but for what changes.py documents."""
-    unjudged.finish(book)
+    unjudged.judge_all(book)
     assert verification.verify(book) == []
     then, now = read_json(version, name), said(book)
     assert now["head"] == then["head"]

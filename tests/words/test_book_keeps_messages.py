@@ -94,7 +94,7 @@ def test_questions_of_an_older_book_are_brought_over_word_for_word_and_judged_ag
             assert [_said(line) for line in told] == [_said(line) for line in lines]
             assert all(line["message"]["id"] == "as_said" for line in told)
         assert unjudged.count_left(again) > 0
-        unjudged.finish(again)
+        unjudged.judge_all(again)
         assert fold.dump(again) == whole
 
 

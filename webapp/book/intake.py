@@ -202,7 +202,7 @@ class _Desk:
         for device, numbers in self._seen.items():
             counters.note_seen(self.book, device, numbers)
         for row in self._rows:
-            fold.note(self.book, row, self._fresh[row["id"]][1])
+            fold.note_entry(self.book, row, self._fresh[row["id"]][1])
         for line in self._aside:
             if line["settled"] == "clash" and line["id"]:
                 fold.note_clash(self.book, line["id"])

@@ -13,7 +13,7 @@ from pathlib import Path
 
 from webapp.book.fold.families import retime_answers
 from webapp.book.fold.fold import rebuild
-from webapp.book.fold.judgings import adopt
+from webapp.book.fold.judgings import adopt_rules
 from webapp.book.record import schema
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
@@ -36,7 +36,7 @@ def open_book(path: Path | str) -> Book:
     try:
         with book.write() as database:
             schema.bring_up_to_date(database, path)
-            if adopt(book):
+            if adopt_rules(book):
                 retime_answers(book)
             if book.one("SELECT value FROM settings WHERE name = 'fold_anew'"):
                 rebuild(book)

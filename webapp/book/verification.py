@@ -13,5 +13,5 @@ def verify(book: Book) -> list[str]:
 
     What a change of limits has left to be judged again is judged first: until then stock is half one, half the other.
     """
-    unjudged.finish(book)
+    unjudged.judge_all(book)
     return [wrong for part in (log, accounts, closes, month_sums) for wrong in part.verify(book)]

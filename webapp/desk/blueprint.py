@@ -34,7 +34,7 @@ def for_every_page() -> dict[str, Any]:
     from webapp.book.fold import differences, queries, unjudged
 
     site = current.site
-    asked = sum(n for weight, n in queries.counts(current.book).items() if weight != "note")
+    asked = sum(n for weight, n in queries.count_open(current.book).items() if weight != "note")
     rooms = [(*room, asked if room[0] == "queries" else None) for room in ROOMS]
     return {
         "side": "desk",
@@ -45,7 +45,7 @@ def for_every_page() -> dict[str, Any]:
         "person": current.person,
         "may": current.may,
         "unjudged": unjudged.describe_progress(current.book),
-        "otherwise": differences.unread(current.book),
+        "otherwise": differences.count_unread(current.book),
         "backup_trouble": _backup_trouble() if current.may("office") else "",
     }
 

@@ -107,7 +107,7 @@ class Folds:
                 break
             work.take(rows, items, max([work.registry_turn, *(item["turn"] for item in items)]))
             number = rows[-1]["book_no"] if rows else number
-        unjudged.finish(work.book)
+        unjudged.judge_all(work.book)
         if is_publishing:
             self._publish(work, row)
 

@@ -66,7 +66,7 @@ class Work:
             log.append(self.book, made)
             for row, mine in zip(rows, made, strict=True):
                 assert row["digest"] == mine["digest"], "rows that do not follow on"
-                fold.note(self.book, mine, fresh[mine["id"]][1])
+                fold.note_entry(self.book, mine, fresh[mine["id"]][1])
             fold.settle(self.book, fresh)
             database.conn.execute("REPLACE INTO group_work VALUES ('registry_turn', ?)", (str(registry_turn),))
 
@@ -125,7 +125,7 @@ class Work:
         elif item["sort"] in ("instrument", "person"):
             unjudged.note_keys(book, f"{item['sort'][0]}:{item['key']}")
         elif item["sort"] in ("limit", "site"):
-            unjudged.note(book, unjudged.ALL)
+            unjudged.note_places(book, unjudged.ALL)
         if row is None:
             self._take_out(sort.table, sort.key, item["key"])
         else:

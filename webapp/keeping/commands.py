@@ -20,7 +20,7 @@ def verify(data_dir: Path) -> None:
     with open_at(data_dir) as book:
         if words := unjudged.describe_progress(book):
             click.echo(f"{words} That comes first.")
-            unjudged.finish(book, unjudged.PAUSE_S)  # the server may be at work
+            unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = verification.verify(book)
         entry_count, digest = log.head(book)
         judged = judgings.say_how_judged(book)
@@ -40,7 +40,7 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
 
     with open_at(data_dir) as book, hold_folder(data_dir):
         if is_compare:
-            unjudged.finish(book)
+            unjudged.judge_all(book)
         before = fold.dump(book) if is_compare else b""
         fold.rebuild(book)
         is_same = is_compare and fold.dump(book) == before

@@ -51,7 +51,7 @@ def export_book(book_path: Path, folder: Path) -> dict[str, Any]:
             (made / "tables").mkdir(parents=True)
             (made / "csv").mkdir()
             with open_book(Path(scratch) / "book.sqlite") as book:
-                unjudged.finish(book)
+                unjudged.judge_all(book)
                 manifest = _write(book, made)
             if folder.exists():
                 folder.rmdir()

@@ -24,7 +24,7 @@ def start(book: Book, stop: threading.Event | None = None) -> threading.Thread:
         wait_s = LOOK_EVERY_S
         while not ended.wait(wait_s):
             try:
-                wait_s = unjudged.PAUSE_S if unjudged.work(book) else LOOK_EVERY_S
+                wait_s = unjudged.PAUSE_S if unjudged.judge_slice(book) else LOOK_EVERY_S
             except BookError as error:
                 _log.warning("Entries wait to be judged by changed limits: %s", error)
                 wait_s = RETRY_S

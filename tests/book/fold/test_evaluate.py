@@ -244,7 +244,7 @@ def test_questions_of_one_code_are_told_apart_by_their_fields() -> None:
              Query("odd", "ask", "two", message(FAULT)), Query("odd", "ask", "", message(FAULT)),
              Query("unusual", "ask", "temp", message(FAULT)), Query("impossible", "stop", "temp", message(FAULT)),
              Query("impossible", "stop", "", message(FAULT))]
-    named = evaluation._name(plan, given)
+    named = evaluation._name_questions(plan, given)
     assert [(name, answer) for name, _, answer in named] == [
         ("odd", "a1"), ("odd:two", "a1"), ("unusual:temp", "a2"), ("impossible:temp", ""), ("impossible", ""),
     ]

@@ -50,14 +50,14 @@ class House:
                     "device": device, "seq": seq, "skew_s": skew_s, "received_at": "2025-10-02T09:00:00Z"}
         entry: Any = {"id": name, "kind": kind, "kind_version": 1, "mark": "", "amends": amends, "values": values}
         self.fresh[name] = (row, entry)
-        return families.note(self.book, row, entry)
+        return families.note_family(self.book, row, entry)
 
     def answer(self, name: str, about: str, verdict: str = "stands", typed_min: float = 10, **more: str) -> set[str]:
         given = {"entry": about, "verdict": verdict, **more}
         return self.take(name, kind="answer", typed_min=typed_min, **{k: {"raw": v} for k, v in given.items()})
 
     def plan(self, root: str) -> Plan:
-        made = families.plan(self.book, root, self.fresh)
+        made = families.load_plan(self.book, root, self.fresh)
         assert made is not None
         return made
 
@@ -81,9 +81,9 @@ def test_a_wrong_clock_is_put_right_by_whole_minutes(house: House) -> None:
 
 
 def test_what_nobody_has_is_no_family(house: House) -> None:
-    assert families.plan(house.book, "e9", house.fresh) is None
+    assert families.load_plan(house.book, "e9", house.fresh) is None
     house.answer("a1", "e9")
-    assert families.plan(house.book, "a1", house.fresh) is None, "an answer is no entry of its own"
+    assert families.load_plan(house.book, "a1", house.fresh) is None, "an answer is no entry of its own"
 
 
 @pytest.mark.parametrize("order", list(permutations(("e1", "e2", "e3"))))
@@ -98,8 +98,8 @@ def test_the_end_of_a_chain_has_effect_in_whatever_order_it_comes(house: House, 
             assert "e1" in roots
     plan = house.plan("e1")
     assert (plan.root, plan.id) == ("e1", "e3")
-    assert families.plan(house.book, "e2", house.fresh) is None, "a member has no place of its own"
-    assert families.plan(house.book, "e3", house.fresh) is None
+    assert families.load_plan(house.book, "e2", house.fresh) is None, "a member has no place of its own"
+    assert families.load_plan(house.book, "e3", house.fresh) is None
 
 
 def test_of_two_that_amend_the_same_the_one_typed_last_has_effect(house: House) -> None:
@@ -122,7 +122,8 @@ def test_entries_that_amend_each_other_are_one_family_of_the_lowest_id(house: Ho
     assert house.take("e2", amends="e3", typed_min=3) == {"e1", "e2"}
     plan = house.plan("e1")
     assert (plan.root, plan.id) == ("e1", "e2"), "and the one typed last has effect"
-    assert families.plan(house.book, "e2", house.fresh) is families.plan(house.book, "e3", house.fresh) is None
+    assert families.load_plan(house.book, "e2", house.fresh) is None
+    assert families.load_plan(house.book, "e3", house.fresh) is None
 
 
 def test_an_amendment_that_keeps_the_time_keeps_the_clock_that_told_it(house: House) -> None:
@@ -241,7 +242,7 @@ def write(house: House, book_no: int, name: str, skew_s: float) -> None:
 def test_a_family_is_read_from_the_log_as_it_came(house: House) -> None:
     house.take("l1", read_min=5, typed_min=7, seq=42, skew_s=-120, device="d-7", text={"raw": "ä"})
     write(house, 1, "l1", -120)
-    assert families.plan(house.book, "l1") == families.plan(house.book, "l1", Fresh()) == house.plan("l1")
+    assert families.load_plan(house.book, "l1") == families.load_plan(house.book, "l1", Fresh()) == house.plan("l1")
 
 
 def test_other_rules_of_clocks_time_the_answers_anew(house: House) -> None:

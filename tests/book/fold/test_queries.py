@@ -126,9 +126,9 @@ def test_marks_of_many_entries_are_read_in_parts(book: Book) -> None:
 
 
 def test_open_ones_are_counted_by_weight(book: Book) -> None:
-    assert queries.counts(book) == {"stop": 0, "ask": 0, "note": 0}
+    assert queries.count_open(book) == {"stop": 0, "ask": 0, "note": 0}
     put(book, ("e1", "a", "ask"), ("e2", "a", "ask"), ("e3", "a", "stop"), ("e4", "a", "ask", F1, "", "a1"))
-    assert queries.counts(book) == {"stop": 1, "ask": 2, "note": 0}
+    assert queries.count_open(book) == {"stop": 1, "ask": 2, "note": 0}
 
 
 def test_a_card_shows_the_newest_twenty_of_its_vessel_and_no_notes(book: Book) -> None:
@@ -141,5 +141,5 @@ def test_a_card_shows_the_newest_twenty_of_its_vessel_and_no_notes(book: Book) -
         "id": "e21:a", "entry": "e21", "kind": "gauge", "code": "a", "weight": "ask", "words": WORDS,
         "message": to_json(SAID), "at": "2025-09-24T08:21:00Z", "suggestions": [],
     }
-    assert queries.counts_by_mark(book, [F1, T1, "X"]) == {F1: 20, T1: 1, "X": 0}
-    assert queries.counts_by_mark(book, [F1], 50) == {F1: 23}
+    assert queries.count_by_mark(book, [F1, T1, "X"]) == {F1: 20, T1: 1, "X": 0}
+    assert queries.count_by_mark(book, [F1], 50) == {F1: 23}

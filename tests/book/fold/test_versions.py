@@ -79,9 +79,9 @@ def test_what_vessels_hold_now(book: Book) -> None:
     versions = Versions(book)
     write(versions, 3)
     versions.flush()
-    assert states.holds(book, "T1-U") == {"lpa_ul": 3}
-    assert states.holds(book, "T2-U") is None
-    assert states.holds_of(book, ["T1-U", "T2-U"]) == {"T1-U": {"lpa_ul": 3}, "T2-U": None}
+    assert states.load_fill(book, "T1-U") == {"lpa_ul": 3}
+    assert states.load_fill(book, "T2-U") is None
+    assert states.load_fills(book, ["T1-U", "T2-U"]) == {"T1-U": {"lpa_ul": 3}, "T2-U": None}
     assert states.load_newest_of(book, [vessel_key("T1-U"), vessel_key("T2-U")]) == {KEY: state(3)}
 
 

@@ -96,14 +96,14 @@ class Watch:
         self._conn = book.db.conn
         self._no = judging.no if judging and judging.done_at is None else 0
 
-    def look(
+    def compare_results(
         self, entry_id: str, asked: Iterable[Sequence[Any]], moved: Iterable[Sequence[Any]], *, is_new: bool
     ) -> None:
         """Compare what an entry comes to with what stands in the file of it; a new one only where it is held."""
         if not is_new or self._before(entry_id) is not None:
-            self.note(entry_id, said_of(self._conn, entry_id), _said(asked, moved))
+            self.keep_difference(entry_id, said_of(self._conn, entry_id), _make_said(asked, moved))
 
-    def hold(self, old_entry_id: str, new_entry_id: str) -> None:
+    def hold_results(self, old_entry_id: str, new_entry_id: str) -> None:
         """Keep the results of an entry that leaves its place under these rules, until it or another of its family comes
         back.
 
@@ -116,7 +116,7 @@ class Watch:
             self._conn.executemany("INSERT INTO differences VALUES (?, ?, ?, ?) ON CONFLICT DO UPDATE SET "
                                    "after = excluded.after", lines)
 
-    def note(self, entry_id: str, before: Said, after: Said) -> None:
+    def keep_difference(self, entry_id: str, before: Said, after: Said) -> None:
         """Keep a difference; what was there before the judging began stays what it is compared with."""
         kept = self._before(entry_id)
         then, text = before.as_text() if kept is None else kept, after.as_text()
@@ -124,7 +124,7 @@ class Watch:
             row = (self._no, entry_id, then, text)
             self._conn.execute("INSERT OR REPLACE INTO differences VALUES (?, ?, ?, ?)", row)
 
-    def forget(self, entry_id: str) -> None:
+    def leave_out(self, entry_id: str) -> None:
         """Leave out an entry that a person has amended meanwhile."""
         if self._no:
             self._conn.execute("DELETE FROM differences WHERE rules = ? AND entry = ?", (self._no, entry_id))
@@ -161,7 +161,7 @@ def compare_fold(book: Book, watch: Watch) -> None:
     ).fetchall()
     for (entry_id,) in changed:
         before = said_of(conn, entry_id, "asked_before", "moved_before")
-        watch.note(entry_id, before, said_of(conn, entry_id))
+        watch.keep_difference(entry_id, before, said_of(conn, entry_id))
     conn.execute("DROP TABLE temp.asked_before")
     conn.execute("DROP TABLE temp.moved_before")
 
@@ -170,7 +170,7 @@ def said_of(conn: Any, entry_id: str, queries: str = "queries", flows: str = "fl
     """Return the results of an entry as the file has them."""
     asked = conn.execute(f"SELECT {QUESTION} FROM {queries} WHERE entry = ?", (entry_id,))  # noqa: S608
     moved = conn.execute(f"SELECT {FLOW} FROM {flows} WHERE entry = ? ORDER BY n", (entry_id,))  # noqa: S608
-    return _said(asked, moved)
+    return _make_said(asked, moved)
 
 
 def list_differences(book: Book, judging: Judging) -> list[Difference]:
@@ -186,7 +186,7 @@ def list_differences(book: Book, judging: Judging) -> list[Difference]:
     ]
 
 
-def unread(book: Book) -> dict[int, int]:
+def count_unread(book: Book) -> dict[int, int]:
     """Return the count of unread differences of each finished judging, the last judging first."""
     rows = book.db.conn.execute(
         "SELECT r.no, count(*) FROM rules r JOIN differences d ON d.rules = r.no "
@@ -198,15 +198,15 @@ def unread(book: Book) -> dict[int, int]:
 def note_read(book: Book, no: int, by: str, now: datetime) -> None:
     """Note that a person has read what came out otherwise. BookError where there is nothing to read."""
     with book.write() as database:
-        if no not in unread(book):
+        if no not in count_unread(book):
             raise BookError("There is nothing to read of it. Look at the list again.")
         database.conn.execute("UPDATE rules SET read_by = ?, read_at = ? WHERE no = ?", (by, utc_text(now), no))
         note_change(book, by, "read", f"what other rules changed ({no})", None, None, now)
 
 
-def _said(asked: Iterable[Sequence[Any]], moved: Iterable[Sequence[Any]]) -> Said:
+def _make_said(asked: Iterable[Sequence[Any]], moved: Iterable[Sequence[Any]]) -> Said:
     return Said(tuple(sorted(Asked(*one) for one in asked)), tuple(Moved(*one) for one in moved))
 
 
 def _from_text(text: str) -> Said:
-    return _said(*json.loads(text))
+    return _make_said(*json.loads(text))

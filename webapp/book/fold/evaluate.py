@@ -46,15 +46,15 @@ class Outcome:
 def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
     """Return the outcome of this entry. A fault of ours in it becomes a stop query, and never loses its batch."""
     if plan.struck:
-        return Outcome("struck", _name(plan, _after_strike(plan)))
+        return Outcome("struck", _name_questions(plan, _after_strike(plan)))
     kind = webapp.kinds.get(plan.entry["kind"])
     try:
         if kind is None:
             raise LookupError(plan.entry["kind"])
         read = read_at_its_place(kind, plan.entry, view, known)
         view = view.within(scopes_of(read, view))
-        asked = [*_clash(plan), *ask(read, view)]
-        questions = _name(plan, asked)
+        asked = [*_ask_about_clash(plan), *ask_questions(read, view)]
+        questions = _name_questions(plan, asked)
         stopped = any(query.weight == "stop" and not answer for _, query, answer in questions)
         answered = frozenset(query.code for _, query, answer in questions if answer)
         read = replace(read, answered=answered) if answered else read
@@ -63,7 +63,7 @@ def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
             raise ArithmeticError(f"stock changed by other than flows: {', '.join(wrong)}")
         spoken = {query.code for _, query, _ in questions}
         if not spoken & EMPTY_CODES:  # a check has said already that nothing is there
-            questions = _name(plan, [*asked, *shortfalls(effect, view)])
+            questions = _name_questions(plan, [*asked, *shortfalls(effect, view)])
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
             effect = Effect({**effect.states, **phone}, effect.flows)
@@ -72,7 +72,7 @@ def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
         _log.exception("entry %s could not be worked out", plan.id)
         view.reads.add(vessel_key(plan.entry['mark']))
         fault = Query(FAULT, "stop", "", message(FAULT))
-        return Outcome("stopped", _name(plan, [fault]), NOTHING, frozenset(view.reads))
+        return Outcome("stopped", _name_questions(plan, [fault]), NOTHING, frozenset(view.reads))
     keys = view.reads | set(effect.states)
     if plan.entry["mark"]:
         keys.add(vessel_key(plan.entry['mark']))
@@ -94,16 +94,16 @@ def read_at_its_place(kind: Kind, entry: Entry, view: View, known: Known) -> Rea
     return read_entry(kind, entry, context)
 
 
-def ask(read: Read, view: View) -> list[Query]:
+def ask_questions(read: Read, view: View) -> list[Query]:
     """Return every question to an entry."""
     # A body that intake would refuse today may stand in an old book: it is asked about, not lost.
     refused = [problem for problem in read.problems if problem.weight == "refuse"]
     unreadable = [Query(p.code, "stop", p.field, p.message, p.suggestions) for p in refused]
     row = view.vessel(read.mark) if read.mark else None
-    return [*unreadable, *_strangers(read, view, row), *checks.questions(read, view)]
+    return [*unreadable, *_ask_about_strangers(read, view, row), *checks.questions(read, view)]
 
 
-def _strangers(read: Read, view: View, row: VesselRow | None) -> Iterable[Query]:
+def _ask_about_strangers(read: Read, view: View, row: VesselRow | None) -> Iterable[Query]:
     """Ask about what the registry does not know: the vessel, a vessel named in a field, the person."""
     if read.mark and row is None:
         yield _unknown_vessel(read.mark, "")
@@ -137,7 +137,7 @@ def _unknown_vessel(mark: str, field_name: str) -> Query:
     return Query(code, "stop", field_name, message("unknown_vessel", mark=mark[:20]))
 
 
-def _clash(plan: Plan) -> list[Query]:
+def _ask_about_clash(plan: Plan) -> list[Query]:
     return [Query("clash", "ask", "", message("clash"))] if plan.clashed else []
 
 
@@ -145,7 +145,7 @@ def _after_strike(plan: Plan) -> list[Query]:
     return [Query(AFTER_STRIKE, "ask", "", message(AFTER_STRIKE))] if plan.amended_after_strike else []
 
 
-def _name(plan: Plan, queries: Iterable[Query]) -> list[tuple[str, Query, str]]:
+def _name_questions(plan: Plan, queries: Iterable[Query]) -> list[tuple[str, Query, str]]:
     """Give each question a name of its own within the entry: its code, with the field where a code comes twice."""
     named: dict[str, tuple[str, Query, str]] = {}
     for query in queries:

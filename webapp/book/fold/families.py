@@ -56,7 +56,7 @@ def typed_key(row: NotedRow) -> str:
     return f"{sort_text(corrected(row['typed_at'], order_skew(row['skew_s'])))}|{row['id']}"
 
 
-def note(book: Book, row: NotedRow, entry: Entry) -> set[str]:
+def note_family(book: Book, row: NotedRow, entry: Entry) -> set[str]:
     """Note a new entry's family ties, inside a write; return the roots whose plan may have changed."""
     if row["kind"] == "answer":
         return _note_answer(book, row, entry)
@@ -84,12 +84,12 @@ def _note_amendment(book: Book, entry_id: str, amends: str) -> set[str]:
     root = root_of(book, amends)
     conn.execute("INSERT OR REPLACE INTO amendments VALUES (?, ?, ?)", (entry_id, amends, root))
     if root == entry_id:  # A ring: no honest phone makes one. Its lowest id stands for its start.
-        root = min(_ring(book, entry_id))
+        root = min(_ids_of_ring(book, entry_id))
     conn.execute("UPDATE amendments SET root = ? WHERE root = ? OR id = ?", (root, entry_id, entry_id))
     return {entry_id, root}
 
 
-def _ring(book: Book, start: str) -> list[str]:
+def _ids_of_ring(book: Book, start: str) -> list[str]:
     ring, at = [start], start
     while True:
         at = book.db.conn.execute("SELECT amends FROM amendments WHERE id = ?", (at,)).fetchone()[0]
@@ -102,13 +102,14 @@ class Fresh(dict[str, Member]):
     """Rows and bodies of entries just appended, by id, so that they need not be read back."""
 
 
-def plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
+def load_plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     """Return the plan of a family for the fold; None where the book has no such family (any more)."""
     if root_of(book, root) != root:
         return None  # It has become a member of another.
     conn = book.db.conn
     amends = dict(conn.execute("SELECT id, amends FROM amendments WHERE root = ?", (root,)).fetchall())
-    members = {i: found for i in {root, *amends} if (found := _load(book, i, fresh)) and found[0]["kind"] != "answer"}
+    found = {i: member for i in {root, *amends} if (member := _load_member(book, i, fresh))}
+    members = {i: member for i, member in found.items() if member[0]["kind"] != "answer"}
     if not members:
         return None
     amended = {amends[i] for i in members if i in amends}
@@ -161,7 +162,7 @@ def _order_skew(effective: str, members: Mapping[str, Member], amends: Mapping[s
     return order_skew(members[at][0]["skew_s"])
 
 
-def _load(book: Book, entry_id: str, fresh: Fresh | None) -> Member | None:
+def _load_member(book: Book, entry_id: str, fresh: Fresh | None) -> Member | None:
     if fresh and entry_id in fresh:
         return fresh[entry_id]
     found = book.db.conn.execute(

@@ -29,9 +29,9 @@ DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "que
            "dispatches", "month_sums", "unjudged", "seams")
 
 
-def note(book: Book, row: NotedRow, entry: Entry) -> None:
+def note_entry(book: Book, row: NotedRow, entry: Entry) -> None:
     """Note a new entry for the next `settle`, inside a write."""
-    book.memory.dirty_roots |= families.note(book, row, entry)
+    book.memory.dirty_roots |= families.note_family(book, row, entry)
 
 
 def note_clash(book: Book, entry_id: str) -> None:
@@ -70,14 +70,14 @@ def rebuild(book: Book) -> None:
             noted: NotedRow = {
                 "id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s
             }
-            note(book, noted, json.loads(body))
+            note_entry(book, noted, json.loads(body))
         settle(book)
         if watch:
             differences.compare_fold(book, watch)
-            judgings.finish(book)
+            judgings.end_judging(book)
 
 
-def state(book: Book, key: str) -> State | None:
+def load_state(book: Book, key: str) -> State | None:
     """Return the newest state of a key (kinds/state.py), or None."""
     return load_newest(book, stored_key(key))
 

@@ -63,7 +63,7 @@ def last_judging(book: Book) -> Judging | None:
     return Judging(*row) if row else None
 
 
-def adopt(book: Book) -> bool:
+def adopt_rules(book: Book) -> bool:
     """Put every entry on the list where the book was last judged by other rules, inside a write; say whether it was.
 
     Whoever changes how families are tied (amendments, rings) adds a step that folds all anew besides: schema.py.
@@ -75,7 +75,7 @@ def adopt(book: Book) -> bool:
     if last and (last.number, last.digest) == (mine.number, mine.digest):
         conn.execute("UPDATE rules SET source = ? WHERE no = ?", (mine.source, last.no))
         return False
-    finish(book)  # what was not worked off under the rules before is worked off under these
+    end_judging(book)  # what was not worked off under the rules before is worked off under these
     now = utc_text(datetime.now(UTC))
     conn.execute(
         "INSERT INTO rules (number, source, digest, parts, version, begun_at) VALUES (?, ?, ?, ?, ?, ?)",
@@ -83,11 +83,11 @@ def adopt(book: Book) -> bool:
     )
     conn.execute("INSERT OR IGNORE INTO unjudged SELECT order_key FROM folded")
     if not conn.execute("SELECT EXISTS (SELECT 1 FROM unjudged)").fetchone()[0]:
-        finish(book)
+        end_judging(book)
     return True
 
 
-def finish(book: Book) -> None:
+def end_judging(book: Book) -> None:
     """Note that all is judged by the last rules, inside a write."""
     book.db.conn.execute("DELETE FROM differences WHERE before = after")
     now = utc_text(datetime.now(UTC))

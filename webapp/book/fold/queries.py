@@ -133,7 +133,7 @@ def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[Weighed]]
     return found
 
 
-def counts(book: Book) -> dict[str, int]:
+def count_open(book: Book) -> dict[str, int]:
     """Return the number of open queries by weight: stop, ask, note."""
     rows = book.query("SELECT weight, count(*) AS many FROM queries WHERE answer = '' GROUP BY weight")
     return {"stop": 0, "ask": 0, "note": 0} | {row["weight"]: row["many"] for row in rows}
@@ -157,7 +157,7 @@ def for_card(book: Book, mark: str, limit: int = 20) -> list[CardQuestion]:
     ]
 
 
-def counts_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str, int]:
+def count_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str, int]:
     """Return by vessel the number of its open queries that are more than notes, as far as its card shows them."""
     wanted = list(marks)
     rows = book.query(

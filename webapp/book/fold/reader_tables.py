@@ -58,9 +58,9 @@ class Results:
         """Take out what a family left behind at a place that it no longer has; by other rules, it has another place."""
         self._conn.execute("DELETE FROM folded WHERE root = ?", (old["root"],))
         if moved_to:
-            self._watch.hold(old["entry"], moved_to.id)
+            self._watch.hold_results(old["entry"], moved_to.id)
         else:
-            self._watch.forget(old["entry"])
+            self._watch.leave_out(old["entry"])
         self._clear(old["entry"])
         self._marks.add(old["mark"])
 
@@ -69,7 +69,7 @@ class Results:
         flows = self._flows_of(plan, outcome)
         if self._watch:
             asked = [(name, query.code, query.weight) for name, query, _ in outcome.questions]
-            self._watch.look(plan.id, asked, [flow[2:] for flow in flows], is_new=is_new)
+            self._watch.compare_results(plan.id, asked, [flow[2:] for flow in flows], is_new=is_new)
         if not is_new:
             self._clear(plan.id)
         entry, mark = plan.entry, plan.entry["mark"]

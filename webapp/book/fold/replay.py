@@ -20,7 +20,7 @@ from webapp.book.fold.evaluate import Outcome, evaluate
 from webapp.book.fold.families import Fresh, Plan
 from webapp.book.fold.judgings import last_judging
 from webapp.book.fold.registry_rows import Known
-from webapp.book.fold.states import Row, Versions, patched
+from webapp.book.fold.states import Row, Versions, apply_difference
 from webapp.book.record.log import root_of
 from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
@@ -60,7 +60,7 @@ class Replay:
 
     def plan(self, root: str) -> None:
         """Put a family's old and new place on the heap."""
-        new = families.plan(self._book, root, self._fresh)
+        new = families.load_plan(self._book, root, self._fresh)
         old = self._results.folded(root)
         if old:
             self._olds[old["order_key"]] = old
@@ -137,7 +137,7 @@ class Replay:
             heapq.heappush(self._heap, place)
 
     def _plan_at(self, place: str) -> Plan:
-        plan = families.plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
+        plan = families.load_plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
         assert plan is not None, "the fold has an entry that the log has not"
         return plan
 
@@ -238,7 +238,7 @@ def _at(version: Row | None, before: State | None) -> State | None:
     if version is None:
         return before
     body = json.loads(version[3])
-    found: State = body if version[2] else patched(before, body)
+    found: State = body if version[2] else apply_difference(before, body)
     return found
 
 

@@ -46,7 +46,7 @@ def _at(old: Mapping[str, Any], key: str, new: Any) -> dict[str, Any] | None:
     return difference(old[key], new) if key in old else {"=": new}
 
 
-def patched(old: Any, change: Mapping[str, Any]) -> Any:
+def apply_difference(old: Any, change: Mapping[str, Any]) -> Any:
     """Return old with the difference applied; old itself stays as it is, and unchanged parts are shared."""
     if "=" in change:
         return change["="]
@@ -56,7 +56,7 @@ def patched(old: Any, change: Mapping[str, Any]) -> Any:
     gone = set(change.get("x", ()))
     new = {k: v for k, v in old.items() if k not in gone}
     for key, inner in change["d"].items():
-        new[key] = patched(old.get(key), inner)
+        new[key] = apply_difference(old.get(key), inner)
     return new
 
 
@@ -161,7 +161,7 @@ def load_newest(book: Book, key: KeyOf[S]) -> S | None:
     return cast("S | None", _load(book.db.conn, key, None)[0])  # the key says which sort of state it is
 
 
-def holds(book: Book, mark: str) -> Fill | None:
+def load_fill(book: Book, mark: str) -> Fill | None:
     """Return the fill in a vessel now, or None."""
     state = load_newest(book, vessel_key(mark))
     return state["holds"] if state else None
@@ -196,7 +196,7 @@ def load_before_each(book: Book, places: Iterable[tuple[KeyOf[S], str]]) -> dict
         for _, place in group:
             while at < len(rows) and rows[at][0] < place:
                 _, whole, body = rows[at]
-                value = json.loads(body) if whole else patched(value, json.loads(body))
+                value = json.loads(body) if whole else apply_difference(value, json.loads(body))
                 at += 1
             if at:
                 found[key, place] = value  # the key says which sort of state it is
@@ -217,7 +217,7 @@ SELECT key, order_key, whole, body FROM states WHERE (key, order_key) IN (
 """
 
 
-def holds_of(book: Book, marks: Iterable[str]) -> dict[str, Fill | None]:
+def load_fills(book: Book, marks: Iterable[str]) -> dict[str, Fill | None]:
     """Return the fill in each of these vessels now, or None, in one statement."""
     wanted = list(marks)
     states = load_newest_of(book, (vessel_key(mark) for mark in wanted))
@@ -246,5 +246,5 @@ def _load(conn: sqlite3.Connection, key: str, before: str | None) -> tuple[State
     value = changes.pop()
     depth = len(changes)
     while changes:
-        value = patched(value, changes.pop())
+        value = apply_difference(value, changes.pop())
     return value, depth

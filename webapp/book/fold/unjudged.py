@@ -18,7 +18,7 @@ PAUSE_S = 0.1  # between two slices, so that whoever waits at the write door com
 ALL = "SELECT order_key FROM folded"
 
 
-def note(book: Book, places: str, params: Sequence[str] = ()) -> None:
+def note_places(book: Book, places: str, params: Sequence[str] = ()) -> None:
     """Put places on the list, inside a write. `places` is a SELECT of order keys that are in the fold."""
     book.db.conn.execute(f"INSERT OR IGNORE INTO unjudged {places}", params)
     book.memory.registry.clear()
@@ -27,7 +27,7 @@ def note(book: Book, places: str, params: Sequence[str] = ()) -> None:
 def note_keys(book: Book, *keys: str) -> None:
     """Put every entry on the list that has read or written one of these keys, inside a write."""
     marks = ", ".join("?" * len(keys))
-    note(book, f"SELECT order_key FROM touches WHERE key IN ({marks})", keys)  # noqa: S608
+    note_places(book, f"SELECT order_key FROM touches WHERE key IN ({marks})", keys)  # noqa: S608
 
 
 def count_left(book: Book) -> int:
@@ -51,7 +51,7 @@ def describe_progress(book: Book) -> str:
     return f"{many:,} of {entries:,} entries {are} still to be judged by {by}."
 
 
-def work(book: Book) -> bool:
+def judge_slice(book: Book) -> bool:
     """Work off one slice; return whether anything is left."""
     judging = judgings.last_judging(book)
     if judging and not judging.is_by_me:
@@ -62,13 +62,13 @@ def work(book: Book) -> bool:
         fold.settle_slice(book)
         if _is_any(book):
             return True
-        judgings.finish(book)
+        judgings.end_judging(book)
         return False
 
 
-def finish(book: Book, pause_s: float = 0.0) -> None:
+def judge_all(book: Book, pause_s: float = 0.0) -> None:
     """Work off the whole list, slice by slice, with a pause [s] between them where others wait for the book."""
-    while work(book):
+    while judge_slice(book):
         time.sleep(pause_s)
 
 

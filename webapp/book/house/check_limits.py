@@ -58,8 +58,8 @@ def set_check_limit(book: Book, scope: str, key: str, name: str, value: float | 
         database.conn.execute("INSERT OR REPLACE INTO site VALUES (?, ?)", line)
         where = "/".join(part for part in (scope, key, name) if part)
         note_change(book, by, "check limit", where, _said(before), _said(value))
-        unjudged.note(book, *_concerned(scope, key))
-        unjudged.work(book)
+        unjudged.note_places(book, *_concerned(scope, key))
+        unjudged.judge_slice(book)
 
 
 def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -> str:

@@ -88,7 +88,7 @@ def put_person(book: Book, row: Mapping[str, object], by: str) -> Person:
         assert found is not None
         note_change(book, by, "person", code, before, found)
         unjudged.note_keys(book, person_key(code))
-        unjudged.work(book)
+        unjudged.judge_slice(book)
         return found
 
 

@@ -96,7 +96,7 @@ def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> VesselRow:
         sizes = {str(row["size_class"]) for row in (before, after) if row}
         unjudged.note_keys(book, vessel_key(mark), *map(neighbours_key, sizes))
         turn_cards(book, {mark})
-        unjudged.work(book)
+        unjudged.judge_slice(book)
         found = vessel(book, mark)
         assert found is not None
         return found
@@ -126,7 +126,7 @@ def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any
         database.table("instruments").upsert(after, pk="id")
         note_change(book, by, "instrument", instrument_id, before, after)
         unjudged.note_keys(book, instrument_key(instrument_id))
-        unjudged.work(book)
+        unjudged.judge_slice(book)
         return after
 
 
@@ -158,9 +158,9 @@ def set_limit(
         else:
             database.conn.execute("DELETE FROM limits WHERE scope = ? AND key = ? AND kind = ? AND field = ?", where)
         note_change(book, by, "limit", "/".join(where), before, ranges if any(ranges.values()) else None)
-        unjudged.note(book, *_concerned(scope, where[1], kind))
+        unjudged.note_places(book, *_concerned(scope, where[1], kind))
         turn_cards(book, {row["mark"] for row in book.query("SELECT mark FROM vessels")})
-        unjudged.work(book)
+        unjudged.judge_slice(book)
 
 
 def site(book: Book) -> SiteSettings:
@@ -189,8 +189,8 @@ def set_site(book: Book, values: Mapping[str, Any], by: str) -> SiteSettings:
         site = load_site(book)
         after: Mapping[str, object] = site
         if any(before.get(name) != after[name] for name in after if name not in _SITE_ONLY_SHOWN):
-            unjudged.note(book, unjudged.ALL)
-            unjudged.work(book)
+            unjudged.note_places(book, unjudged.ALL)
+            unjudged.judge_slice(book)
         return site
 
 

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from webapp.book.fold.states import holds
+from webapp.book.fold.states import load_fill
 from webapp.book.lineage.names import LOAD, Node, names_of
 from webapp.book.lineage.trace import LAST, STEPS_MOST, Lineage, Reader, Seed, Spread, Step, back, forth
 from webapp.book.record.log import root_of
@@ -155,7 +155,7 @@ def _of_mark(book: Book, text: str) -> Subject | None:
         mark = parse_mark(text)
     except BadMark:
         return None
-    held = holds(book, mark)
+    held = load_fill(book, mark)
     if held:
         return Subject("fill", held["fill"])
     row = book.one("SELECT id FROM fills WHERE mark = ? ORDER BY since DESC, id DESC LIMIT 1", (mark,))

@@ -6,7 +6,7 @@ they went. Low wines are a run's charge and not counted here.
 
 from __future__ import annotations
 
-from webapp.book.fold.states import holds_of
+from webapp.book.fold.states import load_fills
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.effects.plan import fruit_of
@@ -43,7 +43,7 @@ def account(book: Book, most: int = 500) -> list[dict[str, object]]:
     ):
         add(row["what"], "destroyed", row["lpa_ul"] / 1e6)
     rows = book.query("SELECT mark FROM vessels WHERE sort IN ('receiver', 'can', 'tank') ORDER BY mark")
-    for held in holds_of(book, (row["mark"] for row in rows)).values():
+    for held in load_fills(book, (row["mark"] for row in rows)).values():
         if held and held["what"].split(" ")[0] in PARTS:
             add(held["what"], "standing", held["lpa_l"] or 0.0)
     return [{"fruit": fruit, **line} for fruit, line in sorted(lines.items())]

@@ -41,7 +41,7 @@ def vat_page() -> ResponseReturnValue:
     """Show the spirits for a vat, the wish for it, and the vat that meets the wish best."""
     form = VatForm.of_request(current.site)
     found = _sources(form)
-    asked = queries.counts_by_mark(current.book, (one.mark for one in found))
+    asked = queries.count_by_mark(current.book, (one.mark for one in found))
     picked = form.picked([one for one in found if not asked[one.mark]])
     vat, why = None, ""
     if "solve" in request.args and form.validate():
@@ -142,5 +142,5 @@ def _done(plan: dict[str, Any]) -> dict[str, Any] | None:
     """Return the fill in the tank now, where it is the vat of this plan."""
     from webapp.book.fold import states
 
-    held = states.holds(current.book, plan["mark"])
+    held = states.load_fill(current.book, plan["mark"])
     return dict(held) if held and not held["mash"] and held["since"] >= plan["read_at"][:10] else None

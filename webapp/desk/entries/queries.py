@@ -35,7 +35,7 @@ def queries_page() -> ResponseReturnValue:
         found=found,
         groups=by_entry(found),
         lines={row["id"]: row for row in lines(current.book, rows)},
-        counts=queries.counts(current.book),
+        counts=queries.count_open(current.book),
         weight=weight,
         mark=mark,
         form=AnswerForm(),

@@ -36,7 +36,7 @@ class Changed:
 @needs("floor")
 def rules_page() -> ResponseReturnValue:
     """List every judging of the whole book, the last first."""
-    unread = differences.unread(current.book)
+    unread = differences.count_unread(current.book)
     return render_template("desk/house/rules.html", found=judgings(current.book)[:SHOWN_MOST], unread=unread)
 
 

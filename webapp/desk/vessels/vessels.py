@@ -32,7 +32,7 @@ def vessels_page() -> ResponseReturnValue:
     text = request.args.get("q", "").strip()
     start = min(max(request.args.get("start", 0, type=int), 0), START_MOST)
     rows = registry.find_vessels(current.book, sort=sort, text=text, limit=PAGE + 1, offset=start)
-    held = states.holds_of(current.book, (row["mark"] for row in rows[:PAGE]))
+    held = states.load_fills(current.book, (row["mark"] for row in rows[:PAGE]))
     return render_template(
         "desk/vessels/vessels.html",
         rows=rows[:PAGE],
