@@ -31,7 +31,7 @@ def difference(old: Any, new: Any) -> dict[str, Any] | None:
     if old is new or (old == new and type(old) is type(new)):
         return None
     if isinstance(old, Mapping) and isinstance(new, Mapping):
-        inner = {k: {"=": v} if k not in old else d for k, v in new.items() if (d := _at(old, k, v))}
+        inner = {k: d for k, v in new.items() if (d := _at(old, k, v))}
         gone = [k for k in old if k not in new]
         return {"d": inner, "x": gone} if gone else {"d": inner}
     if isinstance(old, list) and isinstance(new, list) and old:
