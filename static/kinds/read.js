@@ -9,6 +9,7 @@ import { compute } from "../trade/sums.js";
 import { canonicalUnit, parseNumber, toCanonical } from "../trade/units.js";
 import { correctionOf, putRight } from "./corrections.js";
 import { declared, figure as figureParam, message } from "./message.js";
+import { reasonOf } from "./reasons.js";
 import { checkRule, fill } from "./rules.js";
 import { likelySlips, showNumber } from "./slips.js";
 import { strip } from "./strip.js";
@@ -113,9 +114,6 @@ function readNumber(kind, spec, raw, given, context, problems) {
     throw error;
   }
 }
-
-/** Why the sums refuse a figure. @param {Error} error */
-const reasonOf = (error) => message("as_said", { words: error.message });
 
 /** @param {Kind} kind @param {Field} spec @param {number} value @param {number} typed @param {string} unit @param {Context} context @returns {Problem | null} */
 function checkRange(kind, spec, value, typed, unit, context) {

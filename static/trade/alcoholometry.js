@@ -5,7 +5,7 @@
  */
 import { data } from "./datafiles.js";
 import {
-  TEMP_ADVICE, checkLiquid, coefficientsAt, densityFromStrength, massFractionFromDensity, massFractionFromStrength,
+  checkLiquid, coefficientsAt, densityFromStrength, massFractionFromDensity, massFractionFromStrength,
   strengthFromMassFraction,
 } from "./density.js";
 import { OutOfDomain } from "./errors.js";
@@ -21,8 +21,8 @@ export const GLASS_EXPANSION_PER_C = 25e-6;
  */
 export function trueStrengthFromGlass(indicationPct, tempC, alphaPerC = GLASS_EXPANSION_PER_C) {
   checkAlpha(alphaPerC);
-  checkRange("Glass reading", indicationPct, 0, 100, "%", "Check the figure; a proof glass has its own unit.");
-  checkRange("Temperature", tempC, -20, 40, "°C", TEMP_ADVICE);
+  checkRange("glass_reading", indicationPct, 0, 100, "pct", "check_glass_figure");
+  checkRange("temperature", tempC, -20, 40, "degC", "check_thermometer");
   const markDensity = polynomial(coefficientsAt(20), massFractionFromStrength(indicationPct));
   const density = markDensity * (1 - alphaPerC * (tempC - 20));
   const coefficients = coefficientsAt(tempC);
@@ -43,9 +43,8 @@ export function glassIndication(strengthPct, tempC, alphaPerC = GLASS_EXPANSION_
   const markDensity = densityFromStrength(strengthPct, tempC) / (1 - alphaPerC * (tempC - 20));
   const massFraction = invert(coefficientsAt(20), markDensity, 0, 1);
   if (Number.isNaN(massFraction)) {
-    throw new OutOfDomain("Glass reading", NaN, 0, 100,
-      `At ${fixed(tempC, 1)} °C spirit of ${fixed(strengthPct, 2)} % vol stands off the glass's scale. `
-      + "Bring it nearer to 20 °C, or use a density meter.");
+    const figures = { temp: { figure: fixed(tempC, 1), unit: "degC" }, strength: { figure: fixed(strengthPct, 2), unit: "pct_vol" } };
+    throw new OutOfDomain("glass_reading", NaN, 0, 100, "off_glass", { figures });
   }
   return strengthFromMassFraction(massFraction);
 }
@@ -77,7 +76,7 @@ export function volumeAt20(volumeL, strengthPct, tempC) {
  * @returns {number} L at 20 °C
  */
 export function litresFromMass(netKg, strengthPct, inAir = false) {
-  checkRange("Net weight", netKg, 0, 1e9, "kg", "Check gross and tare.");
+  checkRange("net_weight", netKg, 0, 1e9, "kg", "check_weights");
   const density = densityFromStrength(strengthPct, 20);
   return (netKg / (inAir ? density * scaleShare(density) : density)) * 1000;
 }
@@ -101,7 +100,7 @@ export function massFromLitres(volume20L, strengthPct, inAir = false) {
  */
 export function litresPureAlcohol(volume20L, strengthPct) {
   checkLitres(volume20L);
-  checkRange("Strength", strengthPct, 0, 100, "% vol", "Check the figure and its unit.");
+  checkRange("strength", strengthPct, 0, 100, "pct_vol", "check_figure");
   return (volume20L * strengthPct) / 100;
 }
 
@@ -113,12 +112,12 @@ function scaleShare(density) {
 
 /** @param {number} volumeL */
 function checkLitres(volumeL) {
-  checkRange("Volume", volumeL, 0, 1e9, "L", "Check the dip and its unit.");
+  checkRange("volume", volumeL, 0, 1e9, "L", "check_dip");
 }
 
 /** @param {number} alphaPerC */
 function checkAlpha(alphaPerC) {
-  checkRange("Glass expansion", alphaPerC, 0, 1e-4, "per °C", "Soda-lime glass is 0.000025.");
+  checkRange("glass_expansion", alphaPerC, 0, 1e-4, "per_degC", "soda_lime");
 }
 
 /**
@@ -136,9 +135,10 @@ function beyondGlass(reading, tempC, density, coefficients, alphaPerC) {
   const limit = Number.isNaN(mark) ? NaN : strengthFromMassFraction(mark);
   const [low, high] = weak ? [limit, 100] : [0, limit];
   // Rounded inwards, so that what the sentence allows is allowed.
-  const shown = weak ? `${fixed(limit + 0.05, 1)} to 100` : `0 to ${fixed(limit - 0.05, 1)}`;
-  return new OutOfDomain("Glass reading", reading, low, high,
-    `A reading of ${fixed(reading, 1)} at ${fixed(tempC, 1)} °C would mean `
-    + `${weak ? "no alcohol at all" : "more than pure alcohol"}. At that temperature a glass can show `
-    + `${shown}: read glass and thermometer again.`);
+  const ends = weak ? [fixed(limit + 0.05, 1), "100"] : ["0", fixed(limit - 0.05, 1)];
+  const figures = {
+    reading: { figure: fixed(reading, 1) }, temp: { figure: fixed(tempC, 1), unit: "degC" },
+    low: { figure: ends[0] }, high: { figure: ends[1] },
+  };
+  return new OutOfDomain("glass_reading", reading, low, high, weak ? "glass_too_weak" : "glass_too_strong", { figures });
 }

@@ -18,23 +18,23 @@ const COUNT_MOST = 10_000;
  * @returns {number} % of the label
  */
 export function fillFromWeightPct(grossG, emptyG, strengthPct, sizeMl) {
-  checkRange("Full bottle", grossG, 0, 1e6, "g", "Weigh it again.");
-  checkRange("Bottle size", sizeMl, 5, 100_000, "mL", "Look at the label.");
+  checkRange("full_bottle", grossG, 0, 1e6, "g", "weigh_again");
+  checkRange("bottle_size", sizeMl, 5, 100_000, "mL", "look_at_label");
   if (!(emptyG >= 0 && emptyG <= grossG)) {
-    throw new OutOfDomain("Empty bottle", emptyG, 0, grossG, "An empty bottle is lighter than a full one. Weigh both again.");
+    throw new OutOfDomain("empty_bottle", emptyG, 0, grossG, "empty_bottle_heavy");
   }
   return ((litresFromMass((grossG - emptyG) / 1000, strengthPct, true) * 1000) / sizeMl) * 100;
 }
 
 /** @param {number} sizeMl @returns {number} % of the label, either way */
 export function usFillAllowedPct(sizeMl) {
-  checkRange("Bottle size", sizeMl, 5, 100_000, "mL", "Look at the label.");
+  checkRange("bottle_size", sizeMl, 5, 100_000, "mL", "look_at_label");
   return /** @type {[number, number]} */ (US_FILL.find(([least]) => sizeMl >= least))[1];
 }
 
 /** @param {number} sizeMl @returns {number} % of the label, under it */
 export function euFillAllowedPct(sizeMl) {
-  checkRange("Bottle size", sizeMl, 5, 10_000, "mL", "Look at the label.");
+  checkRange("bottle_size", sizeMl, 5, 10_000, "mL", "look_at_label");
   const [, pct, ml] = /** @type {[number, number|null, number|null]} */ (EU_FILL.find(([least]) => sizeMl >= least));
   return pct !== null ? pct : ((ml ?? 0) / sizeMl) * 100;
 }
@@ -58,15 +58,15 @@ export function spreadOf(values) {
 
 /** @param {number} volume20L less what stays in the tank @param {number} sizeMl @returns {number} whole bottles */
 export function bottlesOf(volume20L, sizeMl) {
-  checkRange("Volume", volume20L, 0, 1e9, "L", "Check the dip and its unit.");
-  checkRange("Bottle size", sizeMl, 5, 100_000, "mL", "Look at the label.");
+  checkRange("volume", volume20L, 0, 1e9, "L", "check_dip");
+  checkRange("bottle_size", sizeMl, 5, 100_000, "mL", "look_at_label");
   return Math.floor((volume20L * 1000 + 1) / sizeMl);
 }
 
 /** @param {number[]} values @param {number} least */
 function checkValues(values, least) {
   if (!(values.length >= least && values.length <= COUNT_MOST)) {
-    throw new OutOfDomain("Number of checks", values.length, least, COUNT_MOST, `It takes ${least} at least. Check more bottles.`);
+    throw new OutOfDomain("number_of_checks", values.length, least, COUNT_MOST, "few_checks", { figures: { least: { figure: String(least) } } });
   }
-  for (const value of values) checkRange("Check", value, -1e9, 1e9, "", "Look at the figure again.");
+  for (const value of values) checkRange("check", value, -1e9, 1e9, "", "look_again");
 }

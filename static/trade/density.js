@@ -7,9 +7,7 @@ import { data } from "./datafiles.js";
 import { OutOfDomain } from "./errors.js";
 import { checkRange, fixed, interpolate, invert, polynomial } from "./numeric.js";
 
-export const TEMP_ADVICE = "Check the thermometer and its unit, or bring the sample into the range.";
 export const PROOF_TEMP_C = 140 / 9; // 60 °F
-const FRACTION_ADVICE = "Give it as a fraction of one, not in percent.";
 
 /** The formula's terms turned round: for each power of the mass fraction, a polynomial in t - 20.
  * @type {number[][] | null} */
@@ -23,7 +21,7 @@ const reference = new Map();
  * @returns {number} kg/m³
  */
 export function densityFromMassFraction(massFraction, tempC) {
-  checkRange("Mass fraction", massFraction, 0, 1, "kg/kg", FRACTION_ADVICE);
+  checkRange("mass_fraction", massFraction, 0, 1, "kg_kg", "fraction_not_percent");
   checkLiquid(massFraction, tempC);
   return polynomial(coefficientsAt(tempC), massFraction);
 }
@@ -49,9 +47,9 @@ export function massFractionFromDensity(densityKgM3, tempC) {
   if (Number.isNaN(massFraction)) {
     const low = polynomial(coefficients, 1);
     const high = polynomial(coefficients, 0);
-    throw new OutOfDomain("Density", densityKgM3, low, high,
-      `Density ${fixed(densityKgM3, 2)} kg/m³ is outside ${fixed(low, 2)} (ethanol) to ${fixed(high, 2)} kg/m³ `
-      + "(water) at this temperature. Check density and temperature; sugar or solids in the sample also do this.");
+    const shown = (/** @type {number} */ value) => ({ figure: fixed(value, 2), unit: "kg_m3" });
+    const figures = { density: shown(densityKgM3), ethanol: shown(low), water: shown(high) };
+    throw new OutOfDomain("density", densityKgM3, low, high, "no_such_density", { figures });
   }
   checkLiquid(massFraction, tempC);
   return massFraction;
@@ -62,7 +60,7 @@ export function massFractionFromDensity(densityKgM3, tempC) {
  * @returns {number} kg/kg
  */
 export function massFractionFromStrength(strengthPct) {
-  return massFractionAt(strengthPct, 20, "Strength", "% vol", 100);
+  return massFractionAt(strengthPct, 20, "strength", "pct_vol", 100);
 }
 
 /**
@@ -70,7 +68,7 @@ export function massFractionFromStrength(strengthPct) {
  * @returns {number} % vol at 20 °C
  */
 export function strengthFromMassFraction(massFraction) {
-  checkRange("Mass fraction", massFraction, 0, 1, "kg/kg", FRACTION_ADVICE);
+  checkRange("mass_fraction", massFraction, 0, 1, "kg_kg", "fraction_not_percent");
   return volumeShareAt(massFraction, 20, 100);
 }
 
@@ -79,7 +77,7 @@ export function strengthFromMassFraction(massFraction) {
  * @returns {number} °C below which the mixture may be part ice
  */
 export function freezingLimitC(massFraction) {
-  checkRange("Mass fraction", massFraction, 0, 1, "kg/kg", FRACTION_ADVICE);
+  checkRange("mass_fraction", massFraction, 0, 1, "kg_kg", "fraction_not_percent");
   const spirit = data("spirit");
   return interpolate(massFraction, spirit.freezing_mass_fraction, spirit.freezing_limit_c);
 }
@@ -116,7 +114,7 @@ export function volumeShareAt(massFraction, tempC, whole) {
  * @param {number} whole
  */
 export function massFractionAt(strength, tempC, what, unit, whole) {
-  checkRange(what, strength, 0, whole, unit, "Check the figure and its unit.");
+  checkRange(what, strength, 0, whole, unit, "check_figure");
   const coefficients = coefficientsAt(tempC);
   return invert([0, ...coefficients], (strength / whole) * polynomial(coefficients, 1), 0, 1);
 }
@@ -132,8 +130,8 @@ export function checkLiquid(massFraction, tempC) {
   const limit = freezingLimitC(massFraction);
   if (!(tempC < limit)) return;
   const above = fixed(limit + 0.05, 1); // rounded to the warm side
-  throw new OutOfDomain("Temperature", tempC, limit, data("spirit").temp_c[1],
-    `At ${fixed(tempC, 1)} °C this may be part ice. Warm it above ${above} °C and read again.`);
+  const figures = { temp: { figure: fixed(tempC, 1), unit: "degC" }, above: { figure: above, unit: "degC" } };
+  throw new OutOfDomain("temperature", tempC, limit, data("spirit").temp_c[1], "part_ice", { figures });
 }
 
 /** @param {number} tempC */
@@ -153,5 +151,5 @@ function computeCoefficients(tempC) {
 /** @param {number} tempC */
 function checkTemp(tempC) {
   const [low, high] = data("spirit").temp_c;
-  checkRange("Temperature", tempC, low, high, "°C", TEMP_ADVICE);
+  checkRange("temperature", tempC, low, high, "degC", "check_thermometer");
 }

@@ -39,12 +39,12 @@ export function forecastEnd(days, gravities, endGravity, { isGrain = false } = {
 /** @param {number[]} days @param {number[]} gravities @param {number} endGravity */
 function check(days, gravities, endGravity) {
   if (days.length !== gravities.length) {
-    throw new OutOfDomain("Readings", days.length, gravities.length, gravities.length, "Give one gravity for each time.");
+    throw new OutOfDomain("readings", days.length, gravities.length, gravities.length, "uneven_readings");
   }
   for (const gravity of [...gravities, endGravity]) {
-    checkRange("Gravity", gravity, 0.98, 1.17874, "SG", "Check the figure and which scale the instrument has.");
+    checkRange("gravity", gravity, 0.98, 1.17874, "SG", "check_scale");
   }
-  days.forEach((day, i) => checkRange("Time", day, i ? days[i - 1] : -1, 400, "days", "Put the readings in order of time."));
+  days.forEach((day, i) => checkRange("time", day, i ? days[i - 1] : -1, 400, "days", "order_readings"));
 }
 
 /** @param {number[]} days @param {number[]} gravities */

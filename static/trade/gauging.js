@@ -78,8 +78,7 @@ export function proofGallonsFromWineGallons(wineGallons, proof) {
  * @returns {number} proof hidden by the solids
  */
 export function obscurationProof(solidsG100mL) {
-  const advice = "Distil the sample and take the distillate's proof.";
-  checkRange("Solids", solidsG100mL, 0, 0.6, "g/100 mL", advice);
+  checkRange("solids", solidsG100mL, 0, 0.6, "g_100mL", "distil_sample");
   return solidsG100mL * 4;
 }
 
@@ -90,15 +89,15 @@ function poundsPerGallon(proof) {
 
 /** @param {number} proof */
 function checkProof(proof) {
-  checkRange("Proof", proof, 0, 200, "proof", "Check the figure and its unit.");
+  checkRange("proof", proof, 0, 200, "proof", "check_figure");
 }
 
 /** @param {number} netLb */
 function checkPounds(netLb) {
-  checkRange("Net weight", netLb, 0, 1e9, "lb", "Check gross and tare.");
+  checkRange("net_weight", netLb, 0, 1e9, "lb", "check_weights");
 }
 
 /** @param {number} gallons */
 function checkGallons(gallons) {
-  checkRange("Volume", gallons, 0, 1e9, "gal", "Check the dip and its unit.");
+  checkRange("volume", gallons, 0, 1e9, "gal", "check_dip");
 }

@@ -23,9 +23,9 @@ export function lossRates(gauges) {
 /** @param {Gauge[]} gauges */
 function check(gauges) {
   gauges.forEach((one, i) => {
-    checkRange("Time", one.years, i ? gauges[i - 1].years : -3000, 3000, "years", "Put the gauges in order of time.");
-    checkRange("Pure alcohol", one.lpa, 1e-6, 1e7, "L", "An empty cask loses nothing.");
-    checkRange("Strength", one.strength_pct, 0.1, 100, "% vol", "Check the glass.");
+    checkRange("time", one.years, i ? gauges[i - 1].years : -3000, 3000, "years", "order_gauges");
+    checkRange("pure_alcohol", one.lpa, 1e-6, 1e7, "L", "empty_cask");
+    checkRange("strength", one.strength_pct, 0.1, 100, "pct_vol", "check_glass");
   });
 }
 
@@ -54,10 +54,10 @@ function median(values) {
 
 /** @param {number[][]} groups from the widest to the narrowest @param {number} capacityL @param {number} [smallL] a cask is small below */
 export function usualOf(groups, capacityL, smallL = SMALL_L) {
-  checkRange("Size", capacityL, 1e-3, 1e6, "L", "Put the cask's size into the book.");
+  checkRange("size", capacityL, 1e-3, 1e6, "L", "give_cask_size");
   let [middle, spread] = capacityL < smallL ? [6.5, 2] : [3, 1.2];
   for (const group of groups) {
-    for (const rate of group) checkRange("Loss", rate, -1e6, 1e6, "% a year", "Check the gauges.");
+    for (const rate of group) checkRange("loss", rate, -1e6, 1e6, "pct_year", "check_gauges");
     if (!group.length) continue;
     const own = median(group);
     const ownSpread = Math.max(MAD_TO_SPREAD * median(group.map((rate) => Math.abs(rate - own))), SPREAD_LEAST);
@@ -77,7 +77,7 @@ export function usualOf(groups, capacityL, smallL = SMALL_L) {
  * @returns {"usual"|"leak"|"slip"|"other_cask"|"gain"}
  */
 export function judgeLoss(rate, volumeRate, years, most, strengthThen, strengthNow, { noisePct = 1, driftPct = 1.5, driftPctYear = 1.2 } = {}) {
-  checkRange("Time", years, 1e-6, 3000, "years", "Two gauges at one time make no rate.");
+  checkRange("time", years, 1e-6, 3000, "years", "two_gauges");
   if (Math.abs(strengthNow - strengthThen) > driftPct + driftPctYear * years + 1e-9) {
     return volumeRate >= -noisePct / years && volumeRate <= most + noisePct / years ? "slip" : "other_cask";
   }

@@ -3,7 +3,7 @@
  * Small numerical pieces under the sums. Twin of webapp/trade/numeric.py, step for step: only + - * / in a fixed
  * order, so that phone and book give the same bits and refuse the same inputs.
  */
-import { OutOfDomain } from "./errors.js";
+import { OUTSIDE, OutOfDomain } from "./errors.js";
 
 const MAX_STEPS = 80;
 // Newton's steps square their error: after one this small nothing is left but rounding.
@@ -13,17 +13,15 @@ const SCALES = [1, 10, 100, 1e3, 1e4, 1e5, 1e6];
 
 /**
  * Throws unless low <= value <= high (NaN is not).
- * @param {string} what
+ * @param {string} what code of what is measured
  * @param {number} value
  * @param {number} low
  * @param {number} high
- * @param {string} unit
- * @param {string} advice
+ * @param {string} unit of units.json, or the code of a unit in words
+ * @param {string} advice code of what to do next
  */
 export function checkRange(what, value, low, high, unit, advice) {
-  if (value >= low && value <= high) return;
-  const sentence = `${what} ${brief(value)} ${unit} is outside ${brief(low)} to ${brief(high)} ${unit}. ${advice}`;
-  throw new OutOfDomain(what, value, low, high, sentence);
+  if (!(value >= low && value <= high)) throw new OutOfDomain(what, value, low, high, OUTSIDE, { unit, advice });
 }
 
 /**

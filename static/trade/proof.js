@@ -10,14 +10,12 @@ import {
 } from "./density.js";
 import { checkRange, polynomial } from "./numeric.js";
 
-const ADVICE = "Check the figure and its unit.";
-
 /**
  * @param {number} proof at 60 °F, 0 to 200
  * @returns {number} % vol at 20 °C
  */
 export function strengthFromProof(proof) {
-  return strengthFromMassFraction(massFractionAt(proof, PROOF_TEMP_C, "Proof", "proof", 200));
+  return strengthFromMassFraction(massFractionAt(proof, PROOF_TEMP_C, "proof", "proof", 200));
 }
 
 /**
@@ -40,7 +38,7 @@ export function lpaPerProofGallon() {
  * @returns {number} proof gallons
  */
 export function proofGallonsFromLpa(lpa) {
-  checkRange("Pure alcohol", lpa, -1e9, 1e9, "LPA", ADVICE);
+  checkRange("pure_alcohol", lpa, -1e9, 1e9, "LPA", "check_figure");
   return lpa / lpaPerProofGallon();
 }
 
@@ -49,7 +47,7 @@ export function proofGallonsFromLpa(lpa) {
  * @returns {number} L of pure alcohol at 20 °C
  */
 export function lpaFromProofGallons(proofGallons) {
-  checkRange("Proof gallons", proofGallons, -1e9, 1e9, "proof gal", ADVICE);
+  checkRange("proof_gallons", proofGallons, -1e9, 1e9, "proof_gal", "check_figure");
   return proofGallons * lpaPerProofGallon();
 }
 
@@ -59,7 +57,7 @@ export function lpaFromProofGallons(proofGallons) {
  * @returns {number} L at 60 °F
  */
 export function volume60fFrom20c(volume20L, strengthPct) {
-  checkRange("Volume", volume20L, 0, 1e9, "L", ADVICE);
+  checkRange("volume", volume20L, 0, 1e9, "L", "check_figure");
   return volume20L * (densityFromStrength(strengthPct, 20) / densityFromStrength(strengthPct, PROOF_TEMP_C));
 }
 
@@ -69,6 +67,6 @@ export function volume60fFrom20c(volume20L, strengthPct) {
  * @returns {number} L at 20 °C
  */
 export function volume20cFrom60f(volume60fL, strengthPct) {
-  checkRange("Volume", volume60fL, 0, 1e9, "L", ADVICE);
+  checkRange("volume", volume60fL, 0, 1e9, "L", "check_figure");
   return volume60fL * (densityFromStrength(strengthPct, PROOF_TEMP_C) / densityFromStrength(strengthPct, 20));
 }

@@ -35,8 +35,8 @@ export const glassWithWater = (netKg, strengthPct, waterKg, tempC) => glassIndic
 
 /** @param {number} waterKg @param {number} tempC 0 to 40 @returns {number} L at tempC */
 export function waterVolumeL(waterKg, tempC) {
-  checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
-  checkRange("Water temperature", tempC, 0, 40, "°C", "Read the water's thermometer again.");
+  checkRange("water", waterKg, 0, 1e9, "kg", "check_figure");
+  checkRange("water_temperature", tempC, 0, 40, "degC", "read_water_again");
   return (waterKg / densityFromMassFraction(0, tempC)) * 1000;
 }
 
@@ -51,8 +51,8 @@ export function shrinkageL(netKg, strengthPct, waterKg) {
  * @returns {number} °C just after, with no heat lost
  */
 export function mixedTempC(netKg, strengthPct, tempC, waterKg, waterTempC) {
-  checkRange("Temperature", tempC, -20, 40, "°C", "Read the spirit's thermometer again.");
-  checkRange("Water temperature", waterTempC, 0, 40, "°C", "Read the water's thermometer again.");
+  checkRange("temperature", tempC, -20, 40, "degC", "read_spirit_again");
+  checkRange("water_temperature", waterTempC, 0, 40, "degC", "read_water_again");
   const before = massFractionFromStrength(strengthPct);
   const after = mixedFraction(netKg, strengthPct, waterKg);
   const given = netKg * mixingJG(before) - (netKg + waterKg) * mixingJG(after);
@@ -64,8 +64,8 @@ export function mixedTempC(netKg, strengthPct, tempC, waterKg, waterTempC) {
 
 /** @param {number} netKg @param {number} strengthPct @param {number} waterKg */
 function mixedFraction(netKg, strengthPct, waterKg) {
-  checkRange("Net weight", netKg, 1e-3, 1e9, "kg", "Gauge the tank first.");
-  checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
+  checkRange("net_weight", netKg, 1e-3, 1e9, "kg", "gauge_first");
+  checkRange("water", waterKg, 0, 1e9, "kg", "check_figure");
   return (massFractionFromStrength(strengthPct) * netKg) / (netKg + waterKg);
 }
 

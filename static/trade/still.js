@@ -14,9 +14,9 @@ import { checkRange, interpolate } from "./numeric.js";
 export function vapourTempC(strengthPct, heightM = 0) {
   const still = data("still");
   const strengths = still.vapour_strength_pct;
-  checkRange("Strength", strengthPct, strengths[0], strengths[strengths.length - 1], "% vol",
-    "No check outside that range.");
+  checkRange("strength", strengthPct, strengths[0], strengths[strengths.length - 1], "pct_vol",
+    "no_check");
   const [leastM, mostM] = still.height_m;
-  checkRange("Height", heightM, leastM, mostM, "m", "Give the still's height above the sea in metres.");
+  checkRange("height", heightM, leastM, mostM, "m", "give_height");
   return interpolate(strengthPct, strengths, still.vapour_temp_c) - heightM / still.metres_per_degree;
 }

@@ -8,8 +8,6 @@ import { OutOfDomain } from "./errors.js";
 import { checkRange, invert, polynomial } from "./numeric.js";
 
 const WATER_20C_KG_L = 0.99820123;
-const ADVICE = "Check the figure and which scale the instrument has.";
-const TABLE_ENDS = "The published table ends there.";
 
 /**
  * @param {number} gravity SG 20/20
@@ -25,7 +23,7 @@ export function brixFromGravity(gravity) {
  * @returns {number} SG 20/20
  */
 export function gravityFromBrix(brix) {
-  return invertScale(brix, data("sugar").brix, data("sugar").gravity, "Brix", "°Bx");
+  return invertScale(brix, data("sugar").brix, data("sugar").gravity, "brix", "Bx");
 }
 
 /**
@@ -34,7 +32,7 @@ export function gravityFromBrix(brix) {
  */
 export function platoFromGravity(gravity) {
   const [low, high] = data("sugar").plato_gravity;
-  checkRange("Gravity", gravity, low, high, "SG", ADVICE);
+  checkRange("gravity", gravity, low, high, "SG", "check_scale");
   return polynomial(data("sugar").plato, gravity);
 }
 
@@ -43,7 +41,7 @@ export function platoFromGravity(gravity) {
  * @returns {number} SG 20/20
  */
 export function gravityFromPlato(plato) {
-  return invertScale(plato, data("sugar").plato, data("sugar").plato_gravity, "Plato", "°P");
+  return invertScale(plato, data("sugar").plato, data("sugar").plato_gravity, "plato", "degP");
 }
 
 /**
@@ -62,7 +60,7 @@ export function oechsleFromGravity(gravity) {
 export function potentialAlcoholFromBrix(brix) {
   const sugar = data("sugar");
   const [least, most] = sugar.must_brix;
-  checkRange("Sugar", brix, least, most, "°Bx", TABLE_ENDS);
+  checkRange("sugar", brix, least, most, "Bx", "table_ends");
   return polynomial(sugar.must_sugar_from_brix, brix) / sugar.sugar_g_l_per_pct;
 }
 
@@ -74,7 +72,7 @@ export function potentialAlcoholFromGravity(gravity) {
   const sugar = data("sugar");
   const density = gravity * WATER_20C_KG_L;
   const [least, most] = sugar.must_density_kg_l;
-  checkRange("Density", density, least, most, "kg/L", TABLE_ENDS);
+  checkRange("density", density, least, most, "kg_L", "table_ends");
   return polynomial(sugar.must_sugar_from_density, density - 1) / sugar.sugar_g_l_per_pct;
 }
 
@@ -89,8 +87,7 @@ export function alcoholFromGravityFall(originalGravity, gravity, juiceShare) {
   checkGravity(gravity);
   checkShare(juiceShare);
   if (gravity > originalGravity) {
-    throw new OutOfDomain("Gravity", gravity, 0.98, originalGravity,
-      "Gravity is above that at the start. Check both, the tank, and whether sugar was added.");
+    throw new OutOfDomain("gravity", gravity, 0.98, originalGravity, "gravity_above_start");
   }
   return (originalGravity - gravity) * data("sugar").alcohol_per_gravity * juiceShare;
 }
@@ -103,9 +100,9 @@ export function alcoholFromGravityFall(originalGravity, gravity, juiceShare) {
  * @returns {number} LPA to expect
  */
 export function presumptiveLpa(fruitKg, brix, juiceShare, unfermentableBrix = 3.5) {
-  checkRange("Fruit", fruitKg, 0, 1e9, "kg", "Check gross and tare.");
-  checkRange("Sugar", brix, 0, 40, "°Bx", ADVICE);
-  checkRange("Unfermentable part", unfermentableBrix, 0, 10, "°Bx", "3 to 5 is usual.");
+  checkRange("fruit", fruitKg, 0, 1e9, "kg", "check_weights");
+  checkRange("sugar", brix, 0, 40, "Bx", "check_scale");
+  checkRange("unfermentable_part", unfermentableBrix, 0, 10, "Bx", "usual_unfermentable");
   checkShare(juiceShare);
   const fermentable = Math.max(brix - unfermentableBrix, 0);
   return ((fruitKg * juiceShare * fermentable) / 100) * data("sugar").litres_per_kg_sugar;
@@ -118,22 +115,22 @@ export function presumptiveLpa(fruitKg, brix, juiceShare, unfermentableBrix = 3.
  * @returns {number} % vol, a hint
  */
 export function strengthByTwoInstruments(refractometerBrix, hydrometerGravity) {
-  checkRange("Refractometer", refractometerBrix, 0, 40, "°Bx", "Check the figure and the instrument.");
-  checkRange("Gravity", hydrometerGravity, 1, 1.17874, "SG", "Below water there is no Baumé. Take the strength from the fall of the gravity.");
+  checkRange("refractometer", refractometerBrix, 0, 40, "Bx", "check_instrument");
+  checkRange("gravity", hydrometerGravity, 1, 1.17874, "SG", "no_baume");
   const strength = 1.646 * refractometerBrix - 2.703 * (145 - 145 / hydrometerGravity) - 1.794;
-  checkRange("Alcohol by both", strength, -25, 25, "% vol", "The two do not go together. Read both again.");
+  checkRange("alcohol_by_both", strength, -25, 25, "pct_vol", "read_both_again");
   return Math.max(strength, 0);
 }
 
 /** @param {number} gravity */
 function checkGravity(gravity) {
   const [low, high] = data("sugar").gravity;
-  checkRange("Gravity", gravity, low, high, "SG", ADVICE);
+  checkRange("gravity", gravity, low, high, "SG", "check_scale");
 }
 
 /** @param {number} juiceShare */
 function checkShare(juiceShare) {
-  checkRange("Juice share", juiceShare, 1e-6, 1, "of one", "Whole-fruit mash is 0.75 to 0.9.");
+  checkRange("juice_share", juiceShare, 1e-6, 1, "of_one", "usual_juice_share");
 }
 
 /**
@@ -144,6 +141,6 @@ function checkShare(juiceShare) {
  * @param {string} unit
  */
 function invertScale(value, coefficients, [low, high], what, unit) {
-  checkRange(what, value, polynomial(coefficients, low), polynomial(coefficients, high), unit, ADVICE);
+  checkRange(what, value, polynomial(coefficients, low), polynomial(coefficients, high), unit, "check_scale");
   return invert(coefficients, value, low, high);
 }

@@ -109,8 +109,7 @@ const volume20 = (volume, strength, temp) => volumeAt20(volume, strength, tempIn
  */
 function net(gross, tare) {
   if (tare >= 0 && tare <= gross && gross < Infinity) return gross - tare;
-  throw new OutOfDomain("Tare", tare, 0, gross,
-    "Tare must lie between nothing and the gross weight. Weigh again.");
+  throw new OutOfDomain("tare", tare, 0, gross, "tare_too_heavy");
 }
 
 /**
@@ -118,7 +117,7 @@ function net(gross, tare) {
  * @param {number} b
  */
 function total(a, b) {
-  for (const part of [a, b]) checkRange("Pure alcohol", part, -1e9, 1e9, "LPA", "Check the figure and its unit.");
+  for (const part of [a, b]) checkRange("pure_alcohol", part, -1e9, 1e9, "LPA", "check_figure");
   return a + b;
 }
 
@@ -141,24 +140,24 @@ function presumptive(netKg, reading, juicePct) {
 
 /** @param {number} netKg @param {number} strength @param {number} target */
 export function waterToTargetKg(netKg, strength, target) {
-  checkRange("Net weight", netKg, 0, 1e9, "kg", "Gauge the tank first.");
+  checkRange("net_weight", netKg, 0, 1e9, "kg", "gauge_first");
   if (!(target > 0 && target <= strength)) {
-    throw new OutOfDomain("Target", target, 0, strength, "Water can only make it weaker. Check target and strength.");
+    throw new OutOfDomain("target", target, 0, strength, "target_too_strong");
   }
   return netKg * (massFractionFromStrength(strength) / massFractionFromStrength(target) - 1);
 }
 
 /** @param {number} netKg @param {number} strength @param {number} waterKg */
 export function strengthWithWater(netKg, strength, waterKg) {
-  checkRange("Net weight", netKg, 1e-3, 1e9, "kg", "Gauge the tank first.");
-  checkRange("Water", waterKg, 0, 1e9, "kg", "Check the figure and its unit.");
+  checkRange("net_weight", netKg, 1e-3, 1e9, "kg", "gauge_first");
+  checkRange("water", waterKg, 0, 1e9, "kg", "check_figure");
   return strengthFromMassFraction((massFractionFromStrength(strength) * netKg) / (netKg + waterKg));
 }
 
 /** @param {number} size @param {number} number */
 function volumeOfCount(size, number) {
-  checkRange("Size", size, 0, 1e6, "L", "Check the figure and its unit.");
-  checkRange("Number", number, 0, 1e7, "", "Count again.");
+  checkRange("size", size, 0, 1e6, "L", "check_figure");
+  checkRange("number", number, 0, 1e7, "", "count_again");
   return size * number;
 }
 

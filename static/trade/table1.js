@@ -57,13 +57,12 @@ export function table1Tenths() {
  * @param {number} thermometerCorrectionF
  */
 function interpolateTable(hydrometerProof, tempF, hydrometerCorrection, thermometerCorrectionF) {
-  const certificate = "Take it from the instrument's certificate.";
-  checkRange("Hydrometer correction", hydrometerCorrection, -5, 5, "", certificate);
-  checkRange("Thermometer correction", thermometerCorrectionF, -5, 5, "", certificate);
+  checkRange("hydrometer_correction", hydrometerCorrection, -5, 5, "", "see_certificate");
+  checkRange("thermometer_correction", thermometerCorrectionF, -5, 5, "", "see_certificate");
   const reading = hydrometerProof + hydrometerCorrection;
   const temp = tempF + thermometerCorrectionF;
-  checkRange("Proof reading", reading, 0, MOST_READING, "proof", "Table 1 ends there: read the glass again.");
-  checkRange("Temperature", temp, 1, MOST_TEMP_F, "°F", "Table 1 ends there: bring the spirit nearer to 60 °F.");
+  checkRange("proof_reading", reading, 0, MOST_READING, "proof", "table1_reading");
+  checkRange("temperature", temp, 1, MOST_TEMP_F, "degF", "table1_temp");
   const rows = table1Tenths();
   const microReading = Math.floor(reading * MILLION + 0.5);
   const microTemp = Math.floor(temp * MILLION + 0.5);
@@ -76,9 +75,8 @@ function interpolateTable(hydrometerProof, tempF, hydrometerCorrection, thermome
   const above = partReading ? rows[wholeReading + 1][wholeTemp] : here;
   const warmer = partTemp ? rows[wholeReading][wholeTemp + 1] : here;
   if (here === BLANK || above === BLANK || warmer === BLANK) {
-    throw new OutOfDomain("Proof reading", microReading / MILLION, null, null,
-      `Table 1 has no figure for ${brief(microReading / MILLION)} proof at ${brief(microTemp / MILLION)} °F. `
-      + "Bring the spirit nearer to 60 °F and read again.");
+    const figures = { reading: { figure: brief(microReading / MILLION), unit: "proof" }, temp: { figure: brief(microTemp / MILLION), unit: "degF" } };
+    throw new OutOfDomain("proof_reading", microReading / MILLION, null, null, "table1_blank", { figures });
   }
   return here * MILLION + partReading * (above - here) - partTemp * (here - warmer);
 }

@@ -74,17 +74,17 @@ export const symbol = (unit) => factsOf(unit).symbol;
 export function parseNumber(text) {
   // A pasted page is told off before anything looks at it closely.
   let typed = text.length <= MOST_PASTED ? text.replace(ENDS, "") : text;
-  if (!typed) throw new NotANumber("Nothing is typed here. Type the figure as the instrument shows it.");
+  if (!typed) throw new NotANumber("empty");
   // Code points, as Python counts them: an emoji is one character, not two.
   if ([...typed.slice(0, MOST_PASTED)].length > MOST_CHARACTERS) {
-    throw new NotANumber("That is too long for a figure. Type at most 15 characters.");
+    throw new NotANumber("too_long");
   }
   typed = typed.replace(BLANKS, " ").replace(/\u2212/g, "-");
   if ((typed.match(/[.,]/g) ?? []).length > 1) {
-    throw new NotANumber("Type one point or comma, once, before the decimals: 1234.5 or 1234,5.");
+    throw new NotANumber("two_signs");
   }
   if (!TYPED.test(typed)) {
-    throw new NotANumber("That is no plain number. Type digits with one point or comma: 14.6 or 14,6.");
+    throw new NotANumber("not_plain");
   }
   return Number(typed.replace(/ /g, "").replace(",", ".")) + 0;
 }

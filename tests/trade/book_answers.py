@@ -1,4 +1,4 @@
-"""What the book answers to a call that the phone is asked too: a figure, or who refuses and in which words."""
+"""What the book answers to a call that the phone is asked too: a figure, or what is refused and why."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from collections.abc import Callable
 from typing import Any
 
 from tests.trade.agreement_cases import PAIRS
+from webapp.kinds.message import to_json
+from webapp.kinds.reasons import reason_of
 from webapp.trade import batch, cutdue, ferment, maturing, sums, vle
 from webapp.trade.errors import NotANumber, OutOfDomain
 
@@ -33,10 +35,10 @@ def answer_sum(case: Any) -> Any:
     try:
         found = PAIRS[name](*arguments)
         return "NaN" if found != found else found
-    except OutOfDomain as error:
-        return {"refused": error.what, "sentence": error.sentence}
     except NotANumber as error:
-        return {"refused": str(error)}
+        return {"reason": to_json(reason_of(error))}
+    except OutOfDomain as error:
+        return _refusal(error)
 
 
 def answer_still(case: Any) -> Any:
@@ -54,4 +56,8 @@ def _answer(pairs: dict[str, Callable[..., Any]], case: Any) -> Any:
     try:
         return pairs[name](*given)
     except OutOfDomain as error:
-        return {"refused": error.what, "sentence": error.sentence}
+        return _refusal(error)
+
+
+def _refusal(error: OutOfDomain) -> dict[str, Any]:
+    return {"refused": error.what, "reason": to_json(reason_of(error))}

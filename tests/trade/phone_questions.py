@@ -12,6 +12,7 @@ from tests.trade.book_answers import answer_sum
 from tests.trade.cask_truths import warehouse
 from tests.trade.ferment_truths import made, of_the_demo
 from tests.trade.phone_record import Case
+from tests.trade.refusal_words import said
 from webapp.trade import maturing
 
 FIGURES, REFUSALS = 24, 16  # of each function
@@ -27,7 +28,7 @@ def sums_asked() -> list[Case]:
     for cases_of_one in by_name.values():
         figures, refusals = [], {}
         for case in cases_of_one:
-            answer = answer_sum(case)
+            answer = said(answer_sum(case))
             if isinstance(answer, dict):
                 refusals.setdefault(_without_figures(answer), []).append(case)
             else:

@@ -6,6 +6,7 @@ from itertools import pairwise
 import pytest
 
 from tests.trade.reference_files import read_json
+from tests.trade.refusal_words import words_of
 from webapp.trade import alcoholometry, bottling
 from webapp.trade.errors import OutOfDomain
 
@@ -95,4 +96,4 @@ def test_bottles_by_pouring_them_one_by_one():
 def test_what_cannot_be_is_refused_with_what_to_do(function, given):
     with pytest.raises(OutOfDomain) as refused:
         function(*given)
-    assert refused.value.sentence.endswith(".")
+    assert words_of(refused.value).endswith(".")

@@ -42,6 +42,7 @@ def for_page(value: Any) -> Any:
 IN_PAGE = """async ([cases, beside]) => {
   const trade = { ...(await import("/static/trade/index.js")) };
   for (const name of beside) Object.assign(trade, await import(`/static/trade/${name}`));
+  const { reasonOf } = await import("/static/kinds/reasons.js");
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
   await trade.loadTable1();
   const revive = (x) => x && typeof x === "object"
@@ -52,8 +53,8 @@ IN_PAGE = """async ([cases, beside]) => {
       const found = trade[name](...given.map(revive));
       return Number.isNaN(found) ? "NaN" : found;
     } catch (reason) {
-      if (reason instanceof trade.OutOfDomain) return { refused: reason.what, sentence: reason.sentence };
-      if (reason instanceof trade.NotANumber) return { refused: reason.message };
+      if (reason instanceof trade.OutOfDomain) return { refused: reason.what, reason: reasonOf(reason) };
+      if (reason instanceof trade.NotANumber) return { reason: reasonOf(reason) };
       return { broken: String(reason) };
     }
   }));

@@ -22,8 +22,11 @@ from webapp.trade import maturing
 pytestmark = pytest.mark.browser
 IN_PAGE = """async (cases) => {
   const own = {...await import("/static/trade/ferment.js"), ...await import("/static/trade/maturing.js")};
+  const { initTrade } = await import("/static/trade/index.js");
+  const { reasonOf } = await import("/static/kinds/reasons.js");
+  await initTrade(async (name) => (await fetch(`/data/${name}`)).json());
   return JSON.parse(cases).map(([name, ...given]) => {
-    try { return own[name](...given); } catch (reason) { return { refused: reason.what, sentence: reason.sentence }; }
+    try { return own[name](...given); } catch (reason) { return { refused: reason.what, reason: reasonOf(reason) }; }
   });
 }"""
 

@@ -5,6 +5,7 @@ from decimal import ROUND_HALF_UP, Decimal
 import numpy as np
 import pytest
 
+from tests.trade.refusal_words import words_of
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import as_number, brief, check_range, fixed, interpolate, invert, polynomial, round_half_up
 
@@ -82,20 +83,20 @@ def test_figures_for_a_sentence() -> None:
 
 
 def test_a_range_allows_its_ends_and_refuses_the_first_figure_outside() -> None:
-    check_range("Strength", 0.0, 0, 100, "% vol", "")
-    check_range("Strength", 100.0, 0, 100, "% vol", "")
-    check_range("Strength", np.array([0.0, 100.0]), 0, 100, "% vol", "")
+    check_range("strength", 0.0, 0, 100, "pct_vol", "check_glass")
+    check_range("strength", 100.0, 0, 100, "pct_vol", "check_glass")
+    check_range("strength", np.array([0.0, 100.0]), 0, 100, "pct_vol", "check_glass")
     for value, first in ((100.5, 100.5), (np.array([5.0, -0.25, 200.0]), -0.25)):
         with pytest.raises(OutOfDomain) as refused:
-            check_range("Strength", value, 0, 100, "% vol", "Look again.")
-        assert refused.value.sentence == f"Strength {brief(first)} % vol is outside 0 to 100 % vol. Look again."
+            check_range("strength", value, 0, 100, "pct_vol", "check_glass")
+        assert words_of(refused.value) == f"Strength {brief(first)} % vol is outside 0 to 100 % vol. Check the glass."
         assert (refused.value.what, refused.value.value, refused.value.low, refused.value.high) == (
-            "Strength", first, 0, 100,
+            "strength", first, 0, 100,
         )
     with pytest.raises(OutOfDomain):
-        check_range("Strength", float("nan"), 0, 100, "% vol", "")
+        check_range("strength", float("nan"), 0, 100, "pct_vol", "check_glass")
     with pytest.raises(OutOfDomain):
-        check_range("Strength", np.array([1.0, np.nan]), 0, 100, "% vol", "")
+        check_range("strength", np.array([1.0, np.nan]), 0, 100, "pct_vol", "check_glass")
 
 
 def test_one_number_stays_a_number_and_several_become_an_array() -> None:

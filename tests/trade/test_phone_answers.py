@@ -10,6 +10,7 @@ from tests.trade import test_cellar_agreement as cellar
 from tests.trade import test_still_agreement as still
 from tests.trade.phone_questions import cellar_asked, still_asked, sums_asked
 from tests.trade.phone_record import FOLDER, LISTED, RECORDS, Case, list_differences, read_record, write_record
+from tests.trade.refusal_words import said
 from tests.trade.test_browser_agreement import page  # noqa: F401
 
 pytestmark = pytest.mark.browser
@@ -19,7 +20,7 @@ ASKED = {"phone_sums.json": sums_asked, "phone_still.json": still_asked, "phone_
 @pytest.mark.parametrize("name", RECORDS)
 def test_the_phone_answers_as_written_down(page: Any, name: str, request: pytest.FixtureRequest) -> None:  # noqa: F811
     asked = json.loads(json.dumps([sums.for_page(case) for case in ASKED[name]()]))
-    answers = _ask(page, name, asked)
+    answers = [said(answer) for answer in _ask(page, name, asked)]
     if request.config.getoption("--record"):
         write_record(name, asked, answers)
     record = read_record(name)

@@ -5,6 +5,7 @@ from itertools import pairwise
 import pytest
 
 from tests.trade.reference_files import read_csv, read_json
+from tests.trade.refusal_words import words_of
 from webapp.trade import alcoholometry, density, reducing
 from webapp.trade.errors import OutOfDomain
 
@@ -222,5 +223,5 @@ def test_more_water_is_always_weaker_and_more():
 def test_what_cannot_be_is_refused_with_what_to_do(function, given):
     with pytest.raises(OutOfDomain) as refused:
         function(*given)
-    assert refused.value.sentence.endswith(".")
-    assert len(refused.value.sentence) > 20
+    assert words_of(refused.value).endswith(".")
+    assert len(words_of(refused.value)) > 20

@@ -16,6 +16,7 @@ pytestmark = pytest.mark.browser
 
 IN_PAGE = """async (cases) => {
   const trade = await import("/static/trade/index.js");
+  const { reasonOf } = await import("/static/kinds/reasons.js");
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
   const parts = await Promise.all(["vle", "batch", "cutdue"].map((name) => import(`/static/trade/still/${name}.js`)));
   const still = Object.assign({}, ...parts);
@@ -23,7 +24,7 @@ IN_PAGE = """async (cases) => {
     try {
       return still[name](...given);
     } catch (reason) {
-      if (reason instanceof trade.OutOfDomain) return { refused: reason.what, sentence: reason.sentence };
+      if (reason instanceof trade.OutOfDomain) return { refused: reason.what, reason: reasonOf(reason) };
       return { broken: String(reason) };
     }
   }));

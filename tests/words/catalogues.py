@@ -73,8 +73,33 @@ def _ids(node: ast.expr) -> Iterator[re.Pattern[str]]:
         yield from _ids(node.orelse)
 
 
-def texts_in_program() -> set[str]:
-    """Return every text that stands by itself in the program."""
-    trees = (ast.parse(path.read_text("utf-8")) for path in ROOMS.rglob("*.py"))
+def refused_by_sums() -> Iterator[tuple[str, str]]:
+    """Yield (what sort of code, code) of each code that stands where a sum of the book refuses a figure."""
+    for path in sorted((ROOMS / "trade").glob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+            if not isinstance(node, ast.Call) or not isinstance(node.func, ast.Name) or not node.args:
+                continue
+            if node.func.id == "check_range":
+                *_, unit, advice = node.args
+                yield from _codes("measured", node.args[0])
+                yield from _codes("measure", unit)
+                yield from _codes("advice", advice)
+            elif node.func.id == "OutOfDomain":
+                yield from _codes("reason", node.args[4])
+            elif node.func.id == "NotANumber":
+                yield from _codes("number", node.args[0])
+
+
+def _codes(sort: str, node: ast.expr) -> Iterator[tuple[str, str]]:
+    if isinstance(node, ast.Constant):
+        yield sort, str(node.value)
+    elif isinstance(node, ast.IfExp):
+        yield from _codes(sort, node.body)
+        yield from _codes(sort, node.orelse)
+
+
+def texts_in_program(room: str = "") -> set[str]:
+    """Return every text that stands by itself in the program, or in a room of it."""
+    trees = (ast.parse(path.read_text("utf-8")) for path in (ROOMS / room).rglob("*.py"))
     constants = (node for tree in trees for node in ast.walk(tree) if isinstance(node, ast.Constant))
     return {node.value for node in constants if isinstance(node.value, str)}

@@ -11,8 +11,17 @@ import pytest
 from fluent.syntax import ast as ftl
 
 import webapp.kinds
-from tests.words.catalogues import asked_for, messages, nodes, params_of, parts_of, texts_in_program
+from tests.words.catalogues import (
+    asked_for,
+    messages,
+    nodes,
+    params_of,
+    parts_of,
+    refused_by_sums,
+    texts_in_program,
+)
 from webapp.kinds.message import Message, Several, from_json, message_from_json, to_json
+from webapp.trade.datafiles import load_data
 from webapp.words import sentence
 from webapp.words.catalogue import ENGLISH, phone_parts
 from webapp.words.declared import rule_words
@@ -22,6 +31,11 @@ KNOWN = messages(ENGLISH)
 VECTORS = json.loads(Path("tests/vectors/messages.json").read_text("utf-8"))["messages"]
 # Asked for by an id that is put together of a table's keys or another check's code.
 PUT_TOGETHER = re.compile(r"(sort|span|law)-.+|(run|strip)_balance-gain")
+# Of the codes that the sums refuse a figure with.
+OF_SUMS = re.compile(r"(reason|measured|measure|advice|number)-.+")
+# These stand elsewhere in the sums, and come to the check of the range as a parameter.
+HANDED_ON = {"measured-brix", "measured-plato", "measured-proof", "measured-hydrometer_correction",
+             "measured-thermometer_correction", "measure-degP"}
 
 
 def test_every_message_that_the_program_asks_for_is_in_the_catalogue() -> None:
@@ -34,7 +48,18 @@ def test_every_message_that_the_program_asks_for_is_in_the_catalogue() -> None:
 def test_every_message_is_asked_for_by_the_program_or_by_another_message() -> None:
     inner = {part for name in KNOWN for part in parts_of(name, KNOWN)}
     texts = texts_in_program()
-    assert [name for name in KNOWN if name not in inner | texts and not PUT_TOGETHER.fullmatch(name)] == []
+    by_code = [name for name in KNOWN if PUT_TOGETHER.fullmatch(name) or OF_SUMS.fullmatch(name)]
+    assert [name for name in KNOWN if name not in inner | texts and name not in by_code] == []
+
+
+def test_every_code_of_a_refused_figure_has_its_message_and_every_such_message_its_code() -> None:
+    used = {f"{sort}-{code}" for sort, code in refused_by_sums() if code and code not in load_data("units")}
+    assert len(used) > 100
+    assert sorted(used - KNOWN.keys()) == []
+    texts = texts_in_program("trade")
+    assert [name for name in HANDED_ON if name.partition("-")[2] not in texts] == []
+    made = used | HANDED_ON | {"reason-outside", "reason-outside_in_words"}
+    assert [name for name in KNOWN if OF_SUMS.fullmatch(name) and name not in made] == []
 
 
 def test_each_message_gets_the_parameters_it_uses_and_no_other() -> None:
@@ -56,11 +81,12 @@ def test_a_message_calls_only_functions_that_both_sides_have() -> None:
 def test_no_form_waits_for_the_part_that_comes_after_the_first_install() -> None:
     first, later = phone_parts(ENGLISH)
     assert "\nunusual =" in first and "\ncask_grew =" in later
-    asked = Path("static/kinds/read.js").read_text("utf-8") + Path("static/kinds/slips.js").read_text("utf-8")
+    asked = "".join(Path(f"static/kinds/{name}.js").read_text("utf-8") for name in ("read", "slips", "reasons"))
     ids = [name for name in KNOWN if f'"{name}"' in asked]
     assert len(ids) >= 12
     assert [name for name in ids if f"\n{name} =" not in f"\n{first}"] == []
     inner = {part for name in ids for part in parts_of(name, KNOWN)}
+    inner |= {name for name in KNOWN if OF_SUMS.fullmatch(name)}
     assert [name for name in inner if f"\n{name} =" not in f"\n{first}"] == []
 
 

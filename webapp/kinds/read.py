@@ -13,14 +13,15 @@ from datetime import date
 
 from webapp.kinds.corrections import put_right
 from webapp.kinds.entry import Context, Entry, Typed
-from webapp.kinds.message import Declared, Figure, Message, Param, Several, Unit, as_said, message
+from webapp.kinds.message import Declared, Figure, Message, Param, Several, Unit, message
 from webapp.kinds.message import Range as FromTo
+from webapp.kinds.reasons import reason_of
 from webapp.kinds.slips import likely_slips, show_number
 from webapp.kinds.spec import Field, Kind, Range, Rule
 from webapp.kinds.spec import Figure as Sum
 from webapp.kinds.state import Value, figure_in, text_in
 from webapp.trade import sums, units
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.errors import NotANumber, OutOfDomain
 
 TEXT_MAX = 2000
 
@@ -194,7 +195,7 @@ def _read_number(
         return None
     try:
         typed = units.parse_number(raw)
-    except ValueError as error:
+    except NotANumber as error:
         said = message("no_number", label=label(kind, spec), reason=reason_of(error))
         problems.append(Problem("no_number", "refuse", spec.name, said))
         return None
@@ -211,11 +212,6 @@ def _read_number(
     if problem:
         problems.append(problem)
     return value
-
-
-def reason_of(error: ValueError) -> Message:
-    """Return the reason why the sums refuse a figure."""
-    return as_said(str(error))
 
 
 def limits_of(spec: Field, context: Context) -> tuple[Range, Range]:

@@ -6,7 +6,6 @@ import numpy as np
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.density import (
-    TEMP_ADVICE,
     check_liquid,
     coefficients_at,
     density_from_strength,
@@ -14,7 +13,7 @@ from webapp.trade.density import (
     mass_fraction_from_strength,
     strength_from_mass_fraction,
 )
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.errors import OutOfDomain, Shown
 from webapp.trade.numeric import Number, as_number, check_range, fixed, invert, polynomial
 
 GLASS_EXPANSION_PER_C = 25e-6  # soda-lime glass; OIML R 22, tables VIII and IX
@@ -62,8 +61,8 @@ def true_strength_from_glass(
     """
     indication_pct, temp_c = as_number(indication_pct), as_number(temp_c)
     _check_alpha(alpha_per_c)
-    check_range("Glass reading", indication_pct, 0, 100, "%", "Check the figure; a proof glass has its own unit.")
-    check_range("Temperature", temp_c, -20, 40, "°C", TEMP_ADVICE)
+    check_range("glass_reading", indication_pct, 0, 100, "pct", "check_glass_figure")
+    check_range("temperature", temp_c, -20, 40, "degC", "check_thermometer")
     mark_density = polynomial(coefficients_at(20.0), mass_fraction_from_strength(indication_pct))
     density = mark_density * (1.0 - alpha_per_c * (temp_c - 20.0))
     coefficients = coefficients_at(temp_c)
@@ -110,12 +109,12 @@ def glass_indication(strength_pct: Number, temp_c: Number, alpha_per_c: float = 
     if np.any(off):
         strength, temp = _first(off, strength_pct, temp_c)
         raise OutOfDomain(
-            "Glass reading",
+            "glass_reading",
             float("nan"),
             0,
             100,
-            f"At {fixed(temp, 1)} °C spirit of {fixed(strength, 2)} % vol stands off the glass's scale. "
-            "Bring it nearer to 20 °C, or use a density meter.",
+            "off_glass",
+            figures={"temp": Shown(fixed(temp, 1), "degC"), "strength": Shown(fixed(strength, 2), "pct_vol")},
         )
     return strength_from_mass_fraction(mass_fraction)
 
@@ -211,7 +210,7 @@ def litres_from_mass(net_kg: Number, strength_pct: Number, in_air: bool = False)
     OIML R 22 (1975): density at 20 degC; air 1.2 kg/m3 and weights 8000 kg/m3 as its table XII (from memory).
     """
     net_kg = as_number(net_kg)
-    check_range("Net weight", net_kg, 0, MOST_KG, "kg", "Check gross and tare.")
+    check_range("net_weight", net_kg, 0, MOST_KG, "kg", "check_weights")
     density = density_from_strength(strength_pct, 20.0)
     return net_kg / (density * _scale_share(density) if in_air else density) * 1000.0
 
@@ -272,7 +271,7 @@ def litres_pure_alcohol(volume_20_l: Number, strength_pct: Number) -> Number:
     The definition of strength by volume: OIML R 22 (1975), terms.
     """
     volume_20_l, strength_pct = _check_litres(volume_20_l), as_number(strength_pct)
-    check_range("Strength", strength_pct, 0, 100, "% vol", "Check the figure and its unit.")
+    check_range("strength", strength_pct, 0, 100, "pct_vol", "check_figure")
     return volume_20_l * strength_pct / 100.0
 
 
@@ -285,12 +284,12 @@ def _scale_share(density: Any) -> Any:
 
 def _check_litres(volume_l: Any) -> Any:
     volume_l = as_number(volume_l)
-    check_range("Volume", volume_l, 0, MOST_LITRES, "L", "Check the dip and its unit.")
+    check_range("volume", volume_l, 0, MOST_LITRES, "L", "check_dip")
     return volume_l
 
 
 def _check_alpha(alpha_per_c: float) -> None:
-    check_range("Glass expansion", float(alpha_per_c), 0, 1e-4, "per °C", "Soda-lime glass is 0.000025.")
+    check_range("glass_expansion", float(alpha_per_c), 0, 1e-4, "per_degC", "soda_lime")
 
 
 def _first(where: Any, *values: Any) -> tuple[float, ...]:
@@ -305,18 +304,19 @@ def _refuse_glass(
     reading, temp, floats_at, least, most = _first(
         beyond, indication, temp_c, density, polynomial(coefficients, 1.0), polynomial(coefficients, 0.0)
     )
-    meant = "no alcohol at all" if floats_at > most else "more than pure alcohol"
-    end = most if floats_at > most else least
+    is_weak = floats_at > most
+    end = most if is_weak else least
     mark = invert(coefficients_at(20.0), end / (1.0 - alpha_per_c * (temp - 20.0)), 0.0, 1.0)
     limit = float(strength_from_mass_fraction(mark)) if mark == mark else float("nan")
-    low, high = (limit, 100.0) if floats_at > most else (0.0, limit)
+    low, high = (limit, 100.0) if is_weak else (0.0, limit)
     # Rounded inwards, so that what the sentence allows is allowed.
-    shown = f"{fixed(limit + 0.05, 1)} to 100" if floats_at > most else f"0 to {fixed(limit - 0.05, 1)}"
+    ends = (Shown(fixed(limit + 0.05, 1)), Shown("100")) if is_weak else (Shown("0"), Shown(fixed(limit - 0.05, 1)))
     raise OutOfDomain(
-        "Glass reading",
+        "glass_reading",
         reading,
         low,
         high,
-        f"A reading of {fixed(reading, 1)} at {fixed(temp, 1)} °C would mean {meant}. "
-        f"At that temperature a glass can show {shown}: read glass and thermometer again.",
+        "glass_too_weak" if is_weak else "glass_too_strong",
+        figures={"reading": Shown(fixed(reading, 1)), "temp": Shown(fixed(temp, 1), "degC"),
+                 "low": ends[0], "high": ends[1]},
     )

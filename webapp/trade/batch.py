@@ -66,8 +66,8 @@ def charge_pot(volume_l: float, lpa: float) -> Pot:
     ------
     OIML R 22 (1975); sugar and solids of the wash are left out (a forecast learns its pot from the run).
     """
-    check_range("Charge", float(volume_l), 1e-3, 1e6, "L", "Check what was charged.")
-    check_range("Pure alcohol charged", float(lpa), 1e-6, float(volume_l), "L", "Check the strength of the charge.")
+    check_range("charge", float(volume_l), 1e-3, 1e6, "L", "check_charge")
+    check_range("pure_alcohol_charged", float(lpa), 1e-6, float(volume_l), "L", "check_charge_strength")
     ethanol, water = moles_in(volume_l, 100.0 * lpa / volume_l)
     return Pot(ethanol, water)
 
@@ -155,7 +155,7 @@ def run_down(pot: Pot, column: Column, off_l: float, steps: int, extra: Extra | 
     Rayleigh 1902: what leaves is what the pot loses; midpoint steps.
     """
     if not off_l > 0 or steps < 1:
-        raise OutOfDomain("Distillate", off_l, 0, None, "Give the litres that are to run off, above nought.")
+        raise OutOfDomain("distillate", off_l, 0, None, "no_distillate")
 
     def stream(there: Pot, off: float, lpa_off: float) -> float:
         more = extra(off, lpa_off) if extra else 0.0

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from math import sqrt
 
 from webapp.trade.alcoholometry import litres_from_mass
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.errors import OutOfDomain, Shown
 from webapp.trade.numeric import check_range
 
 # 27 CFR 19.356: (from this size on [mL], percent either way).
@@ -50,12 +50,10 @@ def fill_from_weight_pct(gross_g: float, empty_g: float, strength_pct: float, si
     Density of OIML R 22 (1975) at 20 degC, at which EU labels hold. A US litre is one at 60 degF, at which spirit is
     0.3 to 0.4 % less.
     """
-    check_range("Full bottle", float(gross_g), 0, 1e6, "g", "Weigh it again.")
-    check_range("Bottle size", float(size_ml), 5, 100_000, "mL", "Look at the label.")
+    check_range("full_bottle", float(gross_g), 0, 1e6, "g", "weigh_again")
+    check_range("bottle_size", float(size_ml), 5, 100_000, "mL", "look_at_label")
     if not 0 <= empty_g <= gross_g:
-        raise OutOfDomain(
-            "Empty bottle", empty_g, 0, gross_g, "An empty bottle is lighter than a full one. Weigh both again."
-        )
+        raise OutOfDomain("empty_bottle", empty_g, 0, gross_g, "empty_bottle_heavy")
     return litres_from_mass((gross_g - empty_g) / 1000.0, strength_pct, True) * 1000.0 / size_ml * 100.0
 
 
@@ -81,7 +79,7 @@ def us_fill_allowed_pct(size_ml: float) -> float:
     ------
     27 CFR 19.356: 1.5 % from 1 L, 2 % from 376 mL, 3 % from 101 mL, 4.5 % below.
     """
-    check_range("Bottle size", float(size_ml), 5, 100_000, "mL", "Look at the label.")
+    check_range("bottle_size", float(size_ml), 5, 100_000, "mL", "look_at_label")
     return next(allowed for least, allowed in US_FILL if size_ml >= least)
 
 
@@ -107,7 +105,7 @@ def eu_fill_allowed_pct(size_ml: float) -> float:
     ------
     Directive 76/211/EEC, Annex I, 2.4, table, from memory. A bottle with twice this error may not be marketed.
     """
-    check_range("Bottle size", float(size_ml), 5, 10_000, "mL", "Look at the label.")
+    check_range("bottle_size", float(size_ml), 5, 10_000, "mL", "look_at_label")
     _, pct, ml = next(line for line in EU_FILL if size_ml >= line[0])
     return pct if pct is not None else (ml or 0.0) / size_ml * 100.0
 
@@ -197,7 +195,7 @@ def label_low_pct(strength_pct: float) -> float:
     ------
     0.3 % vol either way: Regulation (EU) No 1169/2011, Annex XII; 27 CFR 19.356 (c).
     """
-    check_range("Strength", float(strength_pct), 1, 97.2, "% vol", "Gauge the tank again.")
+    check_range("strength", float(strength_pct), 1, 97.2, "pct_vol", "gauge_again")
     return -((-(strength_pct - STRENGTH_ALLOWED_PCT) * 10.0 + 1e-6) // 1.0) / 10.0
 
 
@@ -223,7 +221,7 @@ def label_high_pct(strength_pct: float) -> float:
     ------
     As label_low_pct.
     """
-    check_range("Strength", float(strength_pct), 1, 97.2, "% vol", "Gauge the tank again.")
+    check_range("strength", float(strength_pct), 1, 97.2, "pct_vol", "gauge_again")
     return ((strength_pct + STRENGTH_ALLOWED_PCT) * 10.0 + 1e-6) // 1.0 / 10.0
 
 
@@ -251,14 +249,14 @@ def bottles_of(volume_20_l: float, size_ml: float) -> float:
     ------
     Division; a millilitre short of a bottle is not called short.
     """
-    check_range("Volume", float(volume_20_l), 0, 1e9, "L", "Check the dip and its unit.")
-    check_range("Bottle size", float(size_ml), 5, 100_000, "mL", "Look at the label.")
+    check_range("volume", float(volume_20_l), 0, 1e9, "L", "check_dip")
+    check_range("bottle_size", float(size_ml), 5, 100_000, "mL", "look_at_label")
     return (volume_20_l * 1000.0 + 1.0) / size_ml // 1.0
 
 
 def _check_values(values: Sequence[float], least: int) -> None:
     if not least <= len(values) <= COUNT_MOST:
-        advice = f"It takes {least} at least. Check more bottles."
-        raise OutOfDomain("Number of checks", float(len(values)), least, COUNT_MOST, advice)
+        figures = {"least": Shown(str(least))}
+        raise OutOfDomain("number_of_checks", float(len(values)), least, COUNT_MOST, "few_checks", figures=figures)
     for value in values:
-        check_range("Check", float(value), -1e9, 1e9, "", "Look at the figure again.")
+        check_range("check", float(value), -1e9, 1e9, "", "look_again")

@@ -6,10 +6,9 @@ from typing import Any
 import numpy as np
 
 from webapp.trade.datafiles import load_data
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.errors import OutOfDomain, Shown
 from webapp.trade.numeric import Number, as_number, check_range, fixed, interpolate, invert, polynomial
 
-TEMP_ADVICE = "Check the thermometer and its unit, or bring the sample into the range."
 # Coefficients that are kept: the temperatures of a day to a tenth of a degree, and those that an inverse tries.
 TEMPERATURES_KEPT = 4096
 
@@ -45,7 +44,7 @@ def density_from_mass_fraction(mass_fraction: Number, temp_c: Number) -> Number:
     OIML R 22 (1975), International alcoholometric tables, general formula; coefficients in data/spirit.json.
     """
     mass_fraction, temp_c = as_number(mass_fraction), as_number(temp_c)
-    check_range("Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent.")
+    check_range("mass_fraction", mass_fraction, 0, 1, "kg_kg", "fraction_not_percent")
     check_liquid(mass_fraction, temp_c)
     return polynomial(coefficients_at(temp_c), mass_fraction)
 
@@ -134,7 +133,7 @@ def mass_fraction_from_strength(strength_pct: Number) -> Number:
     OIML R 22 (1975): strength = mass fraction * density of mixture / density of ethanol, all at 20 degC. The
     formula's own 789.2391 kg/m3 is taken for ethanol, so that pure ethanol is 100 % vol exactly.
     """
-    return mass_fraction_at(strength_pct, 20.0, "Strength", "% vol", 100.0)
+    return mass_fraction_at(strength_pct, 20.0, "strength", "pct_vol", 100.0)
 
 
 def strength_from_mass_fraction(mass_fraction: Number) -> Number:
@@ -160,7 +159,7 @@ def strength_from_mass_fraction(mass_fraction: Number) -> Number:
     As mass_fraction_from_strength.
     """
     mass_fraction = as_number(mass_fraction)
-    check_range("Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent.")
+    check_range("mass_fraction", mass_fraction, 0, 1, "kg_kg", "fraction_not_percent")
     return volume_share_at(mass_fraction, 20.0, 100.0)
 
 
@@ -193,7 +192,7 @@ def freezing_limit_c(mass_fraction: Number) -> Number:
     library CoolProp 8.0.0 (INCOMP::MEA); the book itself not seen.
     """
     mass_fraction = as_number(mass_fraction)
-    check_range("Mass fraction", mass_fraction, 0, 1, "kg/kg", "Give it as a fraction of one, not in percent.")
+    check_range("mass_fraction", mass_fraction, 0, 1, "kg_kg", "fraction_not_percent")
     data = load_data("spirit")
     return interpolate(mass_fraction, data["freezing_mass_fraction"], data["freezing_limit_c"])
 
@@ -217,7 +216,7 @@ def volume_share_at(mass_fraction: Number, temp_c: float, whole: float) -> Numbe
 def mass_fraction_at(strength: Number, temp_c: float, what: str, unit: str, whole: float) -> Number:
     """Return the mass fraction from strength by volume at a reference temperature."""
     strength = as_number(strength)
-    check_range(what, strength, 0, whole, unit, "Check the figure and its unit.")
+    check_range(what, strength, 0, whole, unit, "check_figure")
     coefficients = coefficients_at(temp_c)
     return invert((0.0, *coefficients), strength / whole * polynomial(coefficients, 1.0), 0.0, 1.0)
 
@@ -246,7 +245,7 @@ def _rows() -> tuple[tuple[float, ...], ...]:
 
 def _check_temp(temp_c: Any) -> None:
     low, high = load_data("spirit")["temp_c"]
-    check_range("Temperature", temp_c, low, high, "°C", TEMP_ADVICE)
+    check_range("temperature", temp_c, low, high, "degC", "check_thermometer")
 
 
 def check_liquid(mass_fraction: Any, temp_c: Any) -> None:
@@ -262,11 +261,12 @@ def check_liquid(mass_fraction: Any, temp_c: Any) -> None:
     first_limit = float(np.broadcast_to(limit, frozen.shape)[frozen][0])
     above = fixed(first_limit + 0.05, 1)  # rounded to the warm side
     raise OutOfDomain(
-        "Temperature",
+        "temperature",
         first_temp,
         first_limit,
         load_data("spirit")["temp_c"][1],
-        f"At {fixed(first_temp, 1)} °C this may be part ice. Warm it above {above} °C and read again.",
+        "part_ice",
+        figures={"temp": Shown(fixed(first_temp, 1), "degC"), "above": Shown(above, "degC")},
     )
 
 
@@ -275,10 +275,11 @@ def _refuse_density(density_kg_m3: Any, coefficients: tuple[Any, ...], mass_frac
     nowhere = np.isnan(mass_fraction)
     value, low, high = (float(np.broadcast_to(x, nowhere.shape)[nowhere][0]) for x in (density_kg_m3, least, most))
     raise OutOfDomain(
-        "Density",
+        "density",
         value,
         low,
         high,
-        f"Density {fixed(value, 2)} kg/m³ is outside {fixed(low, 2)} (ethanol) to {fixed(high, 2)} kg/m³ "
-        "(water) at this temperature. Check density and temperature; sugar or solids in the sample also do this.",
+        "no_such_density",
+        figures={"density": Shown(fixed(value, 2), "kg_m3"), "ethanol": Shown(fixed(low, 2), "kg_m3"),
+                 "water": Shown(fixed(high, 2), "kg_m3")},
     )

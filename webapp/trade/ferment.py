@@ -107,12 +107,12 @@ def forecast_end(
 
 def _check(days: Sequence[float], gravities: Sequence[float], end_gravity: float) -> None:
     if len(days) != len(gravities):
-        raise OutOfDomain("Readings", len(days), len(gravities), len(gravities), "Give one gravity for each time.")
+        raise OutOfDomain("readings", len(days), len(gravities), len(gravities), "uneven_readings")
     for gravity in (*gravities, end_gravity):
-        check_range("Gravity", gravity, *GRAVITY, "SG", "Check the figure and which scale the instrument has.")
+        check_range("gravity", gravity, *GRAVITY, "SG", "check_scale")
     for i, day in enumerate(days):
         low = days[i - 1] if i else DAYS[0]
-        check_range("Time", day, low, DAYS[1], "days", "Put the readings in order of time.")
+        check_range("time", day, low, DAYS[1], "days", "order_readings")
 
 
 def _at_rest(days: Sequence[float], gravities: Sequence[float]) -> float | None:
@@ -289,11 +289,10 @@ def strength_by_two_instruments(refractometer_brix: float, hydrometer_gravity: f
     F. Rogerson, C. Symington, Am. J. Enol. Vitic. 57 (2006) 486, doi 10.5344/ajev.2006.57.4.486 (abstract read):
     % vol = 1.646 Bx - 2.703 degBaume - 1.794. degBaume = 145 - 145/gravity (common practice, no source).
     """
-    check_range("Refractometer", refractometer_brix, 0, 40, "°Bx", "Check the figure and the instrument.")
-    advice = "Below water there is no Baumé. Take the strength from the fall of the gravity."
-    check_range("Gravity", hydrometer_gravity, 1.0, GRAVITY[1], "SG", advice)
+    check_range("refractometer", refractometer_brix, 0, 40, "Bx", "check_instrument")
+    check_range("gravity", hydrometer_gravity, 1.0, GRAVITY[1], "SG", "no_baume")
     strength = 1.646 * refractometer_brix - 2.703 * (145 - 145 / hydrometer_gravity) - 1.794
-    check_range("Alcohol by both", strength, -25, 25, "% vol", "The two do not go together. Read both again.")
+    check_range("alcohol_by_both", strength, -25, 25, "pct_vol", "read_both_again")
     return max(strength, 0.0)
 
 
@@ -324,7 +323,6 @@ def strength_by_attenuation_1880(original_gravity: float, gravity: float) -> flo
     ------
     Spirits Act 1880 (43 & 44 Vict. c. 24), s. 46; proof spirit as 57.1 % vol, from memory.
     """
-    advice = "Check the figure and which scale the instrument has."
-    check_range("Original gravity", original_gravity, *GRAVITY, "SG", advice)
-    check_range("Gravity", gravity, GRAVITY[0], original_gravity, "SG", "Gravity cannot have risen. Check both.")
+    check_range("original_gravity", original_gravity, *GRAVITY, "SG", "check_scale")
+    check_range("gravity", gravity, GRAVITY[0], original_gravity, "SG", "cannot_rise")
     return (original_gravity - gravity) * 1000 / 5 * PROOF_SPIRIT_PCT / 100

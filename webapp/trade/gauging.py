@@ -9,7 +9,6 @@ from webapp.trade.datafiles import load_data
 from webapp.trade.numeric import Number, as_number, check_range, interpolate, round_half_up
 
 PROOFS = tuple(float(proof) for proof in range(201))
-PROOF_ADVICE = "Check the figure and its unit."
 MOST_POUNDS = 1e9
 
 
@@ -225,7 +224,7 @@ def obscuration_proof(solids_g_100ml: Number) -> Number:
     """
     solids_g_100ml = as_number(solids_g_100ml)
     check_range(
-        "Solids", solids_g_100ml, 0, 0.6, "g/100 mL", "Distil the sample and take the distillate's proof."
+        "solids", solids_g_100ml, 0, 0.6, "g_100mL", "distil_sample"
     )
     return solids_g_100ml * 4.0
 
@@ -236,17 +235,17 @@ def _pounds_per_gallon(proof: Any) -> Any:
 
 def _check_proof(proof: Any) -> Any:
     proof = as_number(proof)
-    check_range("Proof", proof, 0, 200, "proof", PROOF_ADVICE)
+    check_range("proof", proof, 0, 200, "proof", "check_figure")
     return proof
 
 
 def _check_pounds(net_lb: Any) -> Any:
     net_lb = as_number(net_lb)
-    check_range("Net weight", net_lb, 0, MOST_POUNDS, "lb", "Check gross and tare.")
+    check_range("net_weight", net_lb, 0, MOST_POUNDS, "lb", "check_weights")
     return net_lb
 
 
 def _check_gallons(gallons: Any) -> Any:
     gallons = as_number(gallons)
-    check_range("Volume", gallons, 0, 1e9, "gal", "Check the dip and its unit.")
+    check_range("volume", gallons, 0, 1e9, "gal", "check_dip")
     return gallons

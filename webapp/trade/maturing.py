@@ -143,10 +143,10 @@ def loss_rates(gauges: Sequence[Gauge]) -> Rates:
 
 def _check(gauges: Sequence[Gauge]) -> None:
     for i, one in enumerate(gauges):
-        check_range("Time", float(one["years"]), gauges[i - 1]["years"] if i else YEARS[0], YEARS[1], "years",
-                    "Put the gauges in order of time.")
-        check_range("Pure alcohol", float(one["lpa"]), 1e-6, 1e7, "L", "An empty cask loses nothing.")
-        check_range("Strength", float(one["strength_pct"]), 0.1, 100, "% vol", "Check the glass.")
+        check_range("time", float(one["years"]), gauges[i - 1]["years"] if i else YEARS[0], YEARS[1], "years",
+                    "order_gauges")
+        check_range("pure_alcohol", float(one["lpa"]), 1e-6, 1e7, "L", "empty_cask")
+        check_range("strength", float(one["strength_pct"]), 0.1, 100, "pct_vol", "check_glass")
 
 
 def _between(gauges: Sequence[Gauge]) -> Rate:
@@ -196,11 +196,11 @@ def usual_of(groups: Sequence[Sequence[float]], capacity_l: float, small_l: floa
     Partial pooling as in A. Gelman, J. Hill, Data Analysis Using Regression and Multilevel Models (2007), ch. 12:
     weight n / (n + ratio of variances), the ratio taken as 4 (common practice, no source); robust middle and spread.
     """
-    check_range("Size", float(capacity_l), 1e-3, 1e6, "L", "Put the cask's size into the book.")
+    check_range("size", float(capacity_l), 1e-3, 1e6, "L", "give_cask_size")
     middle, spread = PLAIN["small" if capacity_l < small_l else "large"]
     for group in groups:
         for rate in group:
-            check_range("Loss", float(rate), -1e6, 1e6, "% a year", "Check the gauges.")
+            check_range("loss", float(rate), -1e6, 1e6, "pct_year", "check_gauges")
         if not group:
             continue
         own = median(group)
@@ -258,7 +258,7 @@ def judge_loss(
     ------
     Common practice, no source.
     """
-    check_range("Time", float(years), 1e-6, YEARS[1], "years", "Two gauges at one time make no rate.")
+    check_range("time", float(years), 1e-6, YEARS[1], "years", "two_gauges")
     if abs(strength_now - strength_then) > drift_pct + drift_pct_year * years + 1e-9:
         usual_volume = -noise_pct / years <= volume_rate <= most + noise_pct / years
         return "slip" if usual_volume else "other_cask"
@@ -308,9 +308,9 @@ def forecast_cask(
     """
     _check(gauges)
     if not gauges:
-        raise OutOfDomain("Gauges", 0.0, 1, 1000, "Gauge the cask first.")
-    check_range("Time ahead", float(years_ahead), 0, 50, "years", "Nobody knows a cask so far ahead.")
-    check_range("Usual drift", float(drift_year), -5, 5, "% vol a year", "Check the strengths.")
+        raise OutOfDomain("gauges", 0.0, 1, 1000, "no_gauges")
+    check_range("time_ahead", float(years_ahead), 0, 50, "years", "not_so_far")
+    check_range("usual_drift", float(drift_year), -5, 5, "pct_vol_year", "check_strengths")
     own = gauges
     if is_new_wood and len(gauges) > 2 and gauges[1]["years"] - gauges[0]["years"] <= NEW_WOOD_YEARS:
         own = gauges[1:]

@@ -13,7 +13,7 @@ from typing import Any, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.errors import OUTSIDE, OutOfDomain
 
 FloatArray = npt.NDArray[np.float64]
 # One float, or an array of float. A float and an array may meet in one sum, as numpy broadcasts; no type
@@ -36,7 +36,10 @@ def as_number(value: Number) -> Number:
 
 
 def check_range(what: str, value: Any, low: float, high: float, unit: str, advice: str) -> None:
-    """Raise OutOfDomain unless every value is within low and high (both allowed; NaN is not)."""
+    """Raise OutOfDomain unless every value is within low and high (both allowed; NaN is not).
+
+    What is measured and the advice are given by their codes; the unit is a key of data/units.json or a code too.
+    """
     if isinstance(value, float):
         if low <= value <= high:
             return
@@ -46,13 +49,7 @@ def check_range(what: str, value: Any, low: float, high: float, unit: str, advic
         if within.all():
             return
         first = float(value[~within][0])
-    raise OutOfDomain(
-        what,
-        first,
-        low,
-        high,
-        f"{what} {brief(first)} {unit} is outside {brief(low)} to {brief(high)} {unit}. {advice}",
-    )
+    raise OutOfDomain(what, first, low, high, OUTSIDE, unit=unit, advice=advice)
 
 
 def polynomial(coefficients: Sequence[Any], x: Number) -> Number:

@@ -41,7 +41,7 @@ def strength_from_proof(proof: Number) -> Number:
     ------
     27 CFR 30.11 (definition of proof); OIML R 22 (1975), densities at 60 degF and 20 degC.
     """
-    return strength_from_mass_fraction(mass_fraction_at(proof, PROOF_TEMP_C, "Proof", "proof", 200.0))
+    return strength_from_mass_fraction(mass_fraction_at(proof, PROOF_TEMP_C, "proof", "proof", 200.0))
 
 
 def proof_from_strength(strength_pct: Number) -> Number:
@@ -109,7 +109,7 @@ def proof_gallons_from_lpa(lpa: Number) -> Number:
     As lpa_per_proof_gallon.
     """
     lpa = as_number(lpa)
-    check_range("Pure alcohol", lpa, -1e9, 1e9, "LPA", "Check the figure and its unit.")
+    check_range("pure_alcohol", lpa, -1e9, 1e9, "LPA", "check_figure")
     return lpa / lpa_per_proof_gallon()
 
 
@@ -136,7 +136,7 @@ def lpa_from_proof_gallons(proof_gallons: Number) -> Number:
     As lpa_per_proof_gallon.
     """
     proof_gallons = as_number(proof_gallons)
-    check_range("Proof gallons", proof_gallons, -1e9, 1e9, "proof gal", "Check the figure and its unit.")
+    check_range("proof_gallons", proof_gallons, -1e9, 1e9, "proof_gal", "check_figure")
     return proof_gallons * lpa_per_proof_gallon()
 
 
@@ -204,5 +204,5 @@ def _growth_60f_to_20c(strength_pct: Number, inverse: bool) -> Number:
 
 def _check_litres(volume_l: Number) -> Number:
     volume_l = as_number(volume_l)
-    check_range("Volume", volume_l, 0, 1e9, "L", "Check the figure and its unit.")
+    check_range("volume", volume_l, 0, 1e9, "L", "check_figure")
     return volume_l

@@ -54,10 +54,9 @@ def water_to_target_kg(net_kg: float, strength_pct: float, target_pct: float) ->
     ------
     Balance of mass with OIML R 22 (1975) for the mass fractions; 27 CFR 30.64 and 30.66 do the same in pounds.
     """
-    check_range("Net weight", float(net_kg), 0, 1e9, "kg", "Gauge the tank first.")
+    check_range("net_weight", float(net_kg), 0, 1e9, "kg", "gauge_first")
     if not 0 < target_pct <= strength_pct:
-        advice = "Water can only make it weaker. Check target and strength."
-        raise OutOfDomain("Target", target_pct, 0, strength_pct, advice)
+        raise OutOfDomain("target", target_pct, 0, strength_pct, "target_too_strong")
     return net_kg * (mass_fraction_from_strength(strength_pct) / mass_fraction_from_strength(target_pct) - 1.0)
 
 
@@ -177,8 +176,8 @@ def water_volume_l(water_kg: float, temp_c: float) -> float:
     ------
     Density of water as OIML R 22 (1975), terms A of its formula.
     """
-    check_range("Water", float(water_kg), 0, 1e9, "kg", "Check the figure and its unit.")
-    check_range("Water temperature", float(temp_c), 0, 40, "°C", "Read the water's thermometer again.")
+    check_range("water", float(water_kg), 0, 1e9, "kg", "check_figure")
+    check_range("water_temperature", float(temp_c), 0, 40, "degC", "read_water_again")
     return water_kg / density_from_mass_fraction(0.0, temp_c) * 1000.0
 
 
@@ -249,8 +248,8 @@ def mixed_temp_c(net_kg: float, strength_pct: float, temp_c: float, water_kg: fl
     its change with temperature the heat capacity of mixing (coefficients read in two transcriptions, not in the
     article); heat capacities of water and ethanol by CoolProp 8.0.0, whose own mixture gives two thirds of the rise.
     """
-    check_range("Temperature", float(temp_c), -20, 40, "°C", "Read the spirit's thermometer again.")
-    check_range("Water temperature", float(water_temp_c), 0, 40, "°C", "Read the water's thermometer again.")
+    check_range("temperature", float(temp_c), -20, 40, "degC", "read_spirit_again")
+    check_range("water_temperature", float(water_temp_c), 0, 40, "degC", "read_water_again")
     before = mass_fraction_from_strength(strength_pct)
     after = _mixed_fraction(net_kg, strength_pct, water_kg)
     given = net_kg * _mixing_j_g(before) - (net_kg + water_kg) * _mixing_j_g(after)
@@ -260,8 +259,8 @@ def mixed_temp_c(net_kg: float, strength_pct: float, temp_c: float, water_kg: fl
 
 
 def _mixed_fraction(net_kg: float, strength_pct: float, water_kg: float) -> float:
-    check_range("Net weight", float(net_kg), 1e-3, 1e9, "kg", "Gauge the tank first.")
-    check_range("Water", float(water_kg), 0, 1e9, "kg", "Check the figure and its unit.")
+    check_range("net_weight", float(net_kg), 1e-3, 1e9, "kg", "gauge_first")
+    check_range("water", float(water_kg), 0, 1e9, "kg", "check_figure")
     return mass_fraction_from_strength(strength_pct) * net_kg / (net_kg + water_kg)
 
 

@@ -40,9 +40,9 @@ def vapour_temp_c(strength_pct: Number, height_m: Number = 0.0) -> Number:
     strength_pct, height_m, data = as_number(strength_pct), as_number(height_m), load_data("still")
     strengths, (least_m, most_m) = data["vapour_strength_pct"], data["height_m"]
     check_range(
-        "Strength", strength_pct, strengths[0], strengths[-1], "% vol", "No check outside that range."
+        "strength", strength_pct, strengths[0], strengths[-1], "pct_vol", "no_check"
     )
-    check_range("Height", height_m, least_m, most_m, "m", "Give the still's height above the sea in metres.")
+    check_range("height", height_m, least_m, most_m, "m", "give_height")
     return interpolate(strength_pct, strengths, data["vapour_temp_c"]) - height_m / data["metres_per_degree"]
 
 

@@ -9,7 +9,6 @@ from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import Number, as_number, check_range, invert, polynomial
 
 WATER_20C_KG_L = 0.99820123  # OIML R 22, A1
-ADVICE = "Check the figure and which scale the instrument has."
 
 
 def brix_from_gravity(gravity: Number) -> Number:
@@ -62,7 +61,7 @@ def gravity_from_brix(brix: Number) -> Number:
     ------
     As brix_from_gravity, solved.
     """
-    return _invert_scale(brix, "brix", "gravity", "Brix", "°Bx")
+    return _invert_scale(brix, "brix", "gravity", "brix", "Bx")
 
 
 def plato_from_gravity(gravity: Number) -> Number:
@@ -89,7 +88,7 @@ def plato_from_gravity(gravity: Number) -> Number:
     """
     gravity = as_number(gravity)
     low, high = load_data("sugar")["plato_gravity"]
-    check_range("Gravity", gravity, low, high, "SG", ADVICE)
+    check_range("gravity", gravity, low, high, "SG", "check_scale")
     return polynomial(load_data("sugar")["plato"], gravity)
 
 
@@ -115,7 +114,7 @@ def gravity_from_plato(plato: Number) -> Number:
     ------
     As plato_from_gravity, solved.
     """
-    return _invert_scale(plato, "plato", "plato_gravity", "Plato", "°P")
+    return _invert_scale(plato, "plato", "plato_gravity", "plato", "degP")
 
 
 def oechsle_from_gravity(gravity: Number) -> Number:
@@ -173,12 +172,12 @@ def potential_alcohol_from_brix(brix: Number) -> Number:
     brix, data = as_number(brix), load_data("sugar")
     least, most = data["must_brix"]
     check_range(
-        "Sugar",
+        "sugar",
         brix,
         least,
         most,
-        "°Bx",
-        "The published table ends there.",
+        "Bx",
+        "table_ends",
     )
     return polynomial(data["must_sugar_from_brix"], brix) / data["sugar_g_l_per_pct"]
 
@@ -213,12 +212,12 @@ def potential_alcohol_from_gravity(gravity: Number) -> Number:
     density = as_number(gravity) * WATER_20C_KG_L
     least, most = data["must_density_kg_l"]
     check_range(
-        "Density",
+        "density",
         density,
         least,
         most,
-        "kg/L",
-        "The published table ends there.",
+        "kg_L",
+        "table_ends",
     )
     return polynomial(data["must_sugar_from_density"], density - 1.0) / data["sugar_g_l_per_pct"]
 
@@ -253,11 +252,11 @@ def alcohol_from_gravity_fall(original_gravity: Number, gravity: Number, juice_s
     juice_share = _check_share(juice_share)
     if np.any(gravity > original_gravity):
         raise OutOfDomain(
-            "Gravity",
+            "gravity",
             float(np.max(gravity)),
             0.98,
             float(np.min(original_gravity)),
-            "Gravity is above that at the start. Check both, the tank, and whether sugar was added.",
+            "gravity_above_start",
         )
     return (original_gravity - gravity) * load_data("sugar")["alcohol_per_gravity"] * juice_share
 
@@ -293,9 +292,9 @@ def presumptive_lpa(
     Common practice, no source: 0.61 L from a kilogram of sugar (0.648 at most, from molar masses).
     """
     fruit_kg, brix, unfermentable = as_number(fruit_kg), as_number(brix), as_number(unfermentable_brix)
-    check_range("Fruit", fruit_kg, 0, 1e9, "kg", "Check gross and tare.")
-    check_range("Sugar", brix, 0, 40, "°Bx", ADVICE)
-    check_range("Unfermentable part", unfermentable, 0, 10, "°Bx", "3 to 5 is usual.")
+    check_range("fruit", fruit_kg, 0, 1e9, "kg", "check_weights")
+    check_range("sugar", brix, 0, 40, "Bx", "check_scale")
+    check_range("unfermentable_part", unfermentable, 0, 10, "Bx", "usual_unfermentable")
     fermentable = brix - unfermentable
     fermentable = fermentable * (fermentable > 0)
     return (
@@ -306,13 +305,13 @@ def presumptive_lpa(
 def _check_gravity(gravity: Any) -> Any:
     gravity = as_number(gravity)
     low, high = load_data("sugar")["gravity"]
-    check_range("Gravity", gravity, low, high, "SG", ADVICE)
+    check_range("gravity", gravity, low, high, "SG", "check_scale")
     return gravity
 
 
 def _check_share(juice_share: Any) -> Any:
     juice_share = as_number(juice_share)
-    check_range("Juice share", juice_share, 1e-6, 1, "of one", "Whole-fruit mash is 0.75 to 0.9.")
+    check_range("juice_share", juice_share, 1e-6, 1, "of_one", "usual_juice_share")
     return juice_share
 
 
@@ -320,5 +319,5 @@ def _invert_scale(value: Any, scale: str, limits: str, what: str, unit: str) -> 
     coefficients, (low, high) = load_data("sugar")[scale], load_data("sugar")[limits]
     value = as_number(value)
     least, most = polynomial(coefficients, low), polynomial(coefficients, high)
-    check_range(what, value, least, most, unit, ADVICE)
+    check_range(what, value, least, most, unit, "check_scale")
     return invert(coefficients, value, low, high)

@@ -132,13 +132,13 @@ def _lpa_mass(net: float, strength: float) -> float:
 
 def _net(gross: float, tare: float) -> float:
     if not (0 <= tare <= gross < float("inf")):
-        raise OutOfDomain("Tare", tare, 0, gross, "Tare must lie between nothing and the gross weight. Weigh again.")
+        raise OutOfDomain("tare", tare, 0, gross, "tare_too_heavy")
     return gross - tare
 
 
 def _total(a: float, b: float) -> float:
     for part in (a, b):
-        check_range("Pure alcohol", part, -1e9, 1e9, "LPA", "Check the figure and its unit.")
+        check_range("pure_alcohol", part, -1e9, 1e9, "LPA", "check_figure")
     return a + b
 
 
@@ -185,8 +185,8 @@ def _water_mass(water_volume: float) -> float:
 
 
 def _volume_of_count(size: float, number: float) -> float:
-    check_range("Size", size, 0, 1e6, "L", "Check the figure and its unit.")
-    check_range("Number", number, 0, 1e7, "", "Count again.")
+    check_range("size", size, 0, 1e6, "L", "check_figure")
+    check_range("number", number, 0, 1e7, "", "count_again")
     return size * number
 
 

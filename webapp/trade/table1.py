@@ -7,7 +7,7 @@ import numpy as np
 import numpy.typing as npt
 
 from webapp.trade.datafiles import load_data
-from webapp.trade.errors import OutOfDomain
+from webapp.trade.errors import OutOfDomain, Shown
 from webapp.trade.numeric import Number, as_number, brief, check_range
 
 MOST_READING = 206
@@ -107,13 +107,13 @@ def _rows() -> list[list[int]]:
 
 def _interpolate(hydrometer_proof: Any, temp_f: Any, hydrometer_correction: float, thermometer_f: float) -> Any:
     """True proof in millionths of a tenth, as whole numbers."""
-    for what, correction in (("Hydrometer correction", hydrometer_correction),
-                             ("Thermometer correction", thermometer_f)):
-        check_range(what, float(correction), -5, 5, "", "Take it from the instrument's certificate.")
+    for what, correction in (("hydrometer_correction", hydrometer_correction),
+                             ("thermometer_correction", thermometer_f)):
+        check_range(what, float(correction), -5, 5, "", "see_certificate")
     reading = as_number(hydrometer_proof) + float(hydrometer_correction)
     temp = as_number(temp_f) + float(thermometer_f)
-    check_range("Proof reading", reading, 0, MOST_READING, "proof", "Table 1 ends there: read the glass again.")
-    check_range("Temperature", temp, 1, MOST_TEMP_F, "°F", "Table 1 ends there: bring the spirit nearer to 60 °F.")
+    check_range("proof_reading", reading, 0, MOST_READING, "proof", "table1_reading")
+    check_range("temperature", temp, 1, MOST_TEMP_F, "degF", "table1_temp")
     if isinstance(reading, float) and isinstance(temp, float):
         return _interpolate_one(int(reading * MILLION + 0.5), int(temp * MILLION + 0.5))
     reading, temp = np.broadcast_arrays(reading, temp)
@@ -148,10 +148,10 @@ def _interpolate_many(micro_reading: Any, micro_temp: Any) -> Any:
 
 def _refuse_blank(reading: float, temp_f: float) -> None:
     raise OutOfDomain(
-        "Proof reading",
+        "proof_reading",
         reading,
         None,
         None,
-        f"Table 1 has no figure for {brief(reading)} proof at {brief(temp_f)} °F. "
-        "Bring the spirit nearer to 60 °F and read again.",
+        "table1_blank",
+        figures={"reading": Shown(brief(reading), "proof"), "temp": Shown(brief(temp_f), "degF")},
     )

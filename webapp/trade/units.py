@@ -186,16 +186,16 @@ def parse_number(text: str) -> float:
     # A pasted page is told off before anything looks at it closely.
     typed = text.strip(BLANKS + "\t\r\n") if len(text) <= MOST_PASTED else text
     if not typed:
-        raise NotANumber("Nothing is typed here. Type the figure as the instrument shows it.")
+        raise NotANumber("empty")
     if len(typed) > MOST_CHARACTERS:
-        raise NotANumber("That is too long for a figure. Type at most 15 characters.")
+        raise NotANumber("too_long")
     for blank in BLANKS[1:]:
         typed = typed.replace(blank, " ")
     typed = typed.replace("\N{MINUS SIGN}", "-")
     if typed.count(".") + typed.count(",") > 1:
-        raise NotANumber("Type one point or comma, once, before the decimals: 1234.5 or 1234,5.")
+        raise NotANumber("two_signs")
     if not TYPED.fullmatch(typed):
-        raise NotANumber("That is no plain number. Type digits with one point or comma: 14.6 or 14,6.")
+        raise NotANumber("not_plain")
     return float(typed.replace(" ", "").replace(",", ".")) + 0.0
 
 

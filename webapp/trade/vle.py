@@ -12,7 +12,6 @@ from webapp.trade.numeric import check_range
 EULER = 2.718281828459045
 TERMS = 18  # of the series of e**f, |f| at most a half: the next is below 1e-22
 STEPS = 60
-ADVICE = "Give it as a fraction of one, not in percent."
 
 
 def mole_fraction_from_strength(strength_pct: float) -> float:
@@ -65,7 +64,7 @@ def vapour_mole_fraction(liquid_mole_fraction: float) -> float:
     Renon and Prausnitz 1968 (NRTL), fitted to Carey and Lewis 1932; Antoine's equation; the vapour is taken as an ideal
     gas. data/vle.json.
     """
-    check_range("Mole fraction", float(liquid_mole_fraction), 0, 1, "mol/mol", ADVICE)
+    check_range("mole_fraction", float(liquid_mole_fraction), 0, 1, "mol_mol", "fraction_not_percent")
     ethanol, water = _partial_pressures(float(liquid_mole_fraction), _boiling_temp_c(float(liquid_mole_fraction)))
     return ethanol / (ethanol + water)
 

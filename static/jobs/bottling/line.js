@@ -14,7 +14,9 @@ import { handOrAsk } from "../../shell/hand.js";
 import { logPath, vesselPath } from "../../shell/here.js";
 import { getKind, readCard, readCards } from "../../shell/phone.js";
 import { holdsOf, onTheSlate } from "../../shell/words.js";
+import { reasonOf } from "../../kinds/reasons.js";
 import { OutOfDomain } from "../../trade/errors.js";
+import { sentence } from "../../words/say.js";
 import { aboutTap, box as boxIn, clearPanel, markAsked, part, showLogButton } from "../panel.js";
 import { fillFromWeightPct } from "../../trade/bottling.js";
 import { bottlesLeft, COUNT_USUAL, fillLimits, inEntry, nextDue, spreadAbout, strengthLimits } from "./checks.js";
@@ -152,7 +154,7 @@ function weigh() {
     render(weighedLine({ fills, mean: kept.mean, isOut, words: isOut ? "Outside what may be: set the filler, and look at the bottles since the last check." : "" }), place);
   } catch (error) {
     if (!(error instanceof OutOfDomain)) throw error;
-    render(html`<p class="band band--ask">${error.sentence}</p>`, place);
+    render(html`<p class="band band--ask">${sentence(reasonOf(error))}</p>`, place);
   }
 }
 

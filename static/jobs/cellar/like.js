@@ -1,8 +1,11 @@
 // @ts-check
 /** Casks and ferments as the cards on this phone tell of them: gauges, casks like one, the end of a ferment. */
 import { heldLimit } from "../../kinds/limits.js";
+import { reasonOf } from "../../kinds/reasons.js";
+import { OutOfDomain } from "../../trade/errors.js";
 import { forecastEnd } from "../../trade/ferment.js";
 import { judgeLoss, lossRates, usualOf } from "../../trade/maturing.js";
+import { sentence } from "../../words/say.js";
 
 const YEAR_S = 365.25 * 86_400;
 const DAY_S = 86_400;
@@ -79,7 +82,8 @@ function fit(card) {
     if (told.curve) told.points = told.curve.map((/** @type {number[]} */ [day, gravity]) => [ms(day) / 1000, gravity]);
     return told;
   } catch (error) {
-    return { state: "too_little", why: "refused", words: String(/** @type {any} */ (error)?.message ?? "") };
+    if (!(error instanceof OutOfDomain)) throw error;
+    return { state: "too_little", why: "refused", words: sentence(reasonOf(error)) };
   }
 }
 

@@ -1,6 +1,8 @@
 // @ts-check
 /** What to add and what the tank should read, worked out from the tank and three boxes. Pure: it draws nothing. */
+import { reasonOf } from "../../kinds/reasons.js";
 import { OutOfDomain } from "../../trade/errors.js";
+import { sentence } from "../../words/say.js";
 import { strengthWithWater, waterToTargetKg } from "../../trade/sums.js";
 import { dipWithWaterL, glassWithWater, mixedTempC, shrinkageL, waterVolumeL } from "../../trade/reducing.js";
 
@@ -52,7 +54,7 @@ export function planOf(tank, { targetPct, tempC, waterTempC, steps }) {
       steps: Array.from({ length: steps }, (_, n) => ({ ...at(each * (n + 1)), waterKg: each, canL: waterVolumeL(each, waterTemp) })),
     };
   } catch (error) {
-    if (error instanceof OutOfDomain) return error.sentence;
+    if (error instanceof OutOfDomain) return sentence(reasonOf(error));
     throw error;
   }
 }

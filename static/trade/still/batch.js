@@ -23,8 +23,8 @@ let tables = null;
 
 /** @param {number} volumeL @param {number} lpa @returns {Pot} */
 export function chargePot(volumeL, lpa) {
-  checkRange("Charge", volumeL, 1e-3, 1e6, "L", "Check what was charged.");
-  checkRange("Pure alcohol charged", lpa, 1e-6, volumeL, "L", "Check the strength of the charge.");
+  checkRange("charge", volumeL, 1e-3, 1e6, "L", "check_charge");
+  checkRange("pure_alcohol_charged", lpa, 1e-6, volumeL, "L", "check_charge_strength");
   const [ethanolMol, waterMol] = molesIn(volumeL, (100 * lpa) / volumeL);
   return { ethanolMol, waterMol };
 }
@@ -95,7 +95,7 @@ export function columnStrengthPct(column, pot) {
  */
 export function runDown(pot, column, offL, steps, extra = null) {
   if (!(offL > 0) || steps < 1) {
-    throw new OutOfDomain("Distillate", offL, 0, null, "Give the litres that are to run off, above nought.");
+    throw new OutOfDomain("distillate", offL, 0, null, "no_distillate");
   }
   /** @param {Pot} there @param {number} off @param {number} lpaOff */
   const stream = (there, off, lpaOff) => {

@@ -10,7 +10,6 @@ import { VLE } from "./vle_data.js";
 const EULER = 2.718281828459045;
 const TERMS = 18;
 const STEPS = 60;
-const ADVICE = "Give it as a fraction of one, not in percent.";
 
 /** @param {number} strengthPct % vol at 20 °C, 0 to 100 */
 export function moleFractionFromStrength(strengthPct) {
@@ -22,7 +21,7 @@ export function moleFractionFromStrength(strengthPct) {
 
 /** @param {number} liquid mol/mol, 0 to 1 @returns {number} mol/mol */
 export function vapourMoleFraction(liquid) {
-  checkRange("Mole fraction", liquid, 0, 1, "mol/mol", ADVICE);
+  checkRange("mole_fraction", liquid, 0, 1, "mol_mol", "fraction_not_percent");
   const [ethanol, water] = partialPressures(liquid, boilingTempC(liquid));
   return ethanol / (ethanol + water);
 }

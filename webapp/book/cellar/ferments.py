@@ -19,10 +19,12 @@ from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.kinds.key import fill_key, vessel_key
+from webapp.kinds.reasons import reason_of
 from webapp.kinds.state import EMPTY_VESSEL, Body, Fill, PastFill, Vessel
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.ferment import EndForecast, forecast_end, strength_by_attenuation_1880
 from webapp.trade.sugar import alcohol_from_gravity_fall
+from webapp.words import sentence
 
 LIST_MOST = 200
 READINGS_MOST = 400
@@ -186,7 +188,7 @@ def _forecast(lines: Sequence[FermentReading], end: float, grain: bool) -> Forec
         said = forecast_end([(at - times[0]) / DAY_S for at in times], [line["gravity"] for line in lines], end,
                             is_grain=grain)
     except OutOfDomain as error:
-        return {"state": "too_little", "why": "refused", "words": error.sentence}
+        return {"state": "too_little", "why": "refused", "words": sentence(reason_of(error))}
     told = cast(Forecast, said)  # the same answer, to which its times are added
     if "days" in said:
         told["at_s"] = {name: times[0] + day * DAY_S for name, day in said["days"].items()}
