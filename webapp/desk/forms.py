@@ -21,7 +21,10 @@ from wtforms.validators import InputRequired, Length, NumberRange, Optional, Reg
 from webapp.access.forms import PASSWORD_LEAST, UNITS
 from webapp.book.limits import ALL
 from webapp.kinds.as_form import pairs
+from webapp.kinds.reasons import reason_of
 from webapp.trade import units
+from webapp.trade.errors import NotANumber
+from webapp.words import sentence
 
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
@@ -41,8 +44,8 @@ def is_figure(form: FlaskForm, field: StringField) -> None:
     if field.data and field.data.strip():
         try:
             units.parse_number(field.data)
-        except ValueError as error:
-            raise ValidationError(str(error)) from error
+        except NotANumber as error:
+            raise ValidationError(sentence(reason_of(error))) from error
 
 
 def is_zone(form: FlaskForm, field: StringField) -> None:

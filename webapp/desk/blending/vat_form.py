@@ -15,8 +15,11 @@ from webapp.book.vats.solve import AIMS, Wish
 from webapp.book.vats.sum import Source
 from webapp.desk.forms import figure
 from webapp.kinds.as_form import pairs
+from webapp.kinds.reasons import reason_of
 from webapp.kinds.rows import SiteSettings
 from webapp.trade import units
+from webapp.trade.errors import NotANumber
+from webapp.words import sentence
 
 AIM_WORDS = {
     "fewest": "as few vessels as can be", "oldest_stays": "the oldest stays", "oldest_first": "the oldest goes first",
@@ -34,8 +37,8 @@ class Within:
         """Refuse what is no figure, or lies outside."""
         try:
             value = figure(field)
-        except ValueError as error:
-            raise ValidationError(str(error)) from error
+        except NotANumber as error:
+            raise ValidationError(sentence(reason_of(error))) from error
         if value is not None and not self.low <= value <= self.high:
             raise ValidationError(f"Between {self.low:g} and {self.high:g}, please.")
 
