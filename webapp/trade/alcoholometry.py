@@ -1,8 +1,9 @@
 """From what the instruments say to strength, litres at 20 °C and litres of pure alcohol (LPA)."""
 
-from typing import Any
+from collections.abc import Sequence
 
 import numpy as np
+import numpy.typing as npt
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.density import (
@@ -14,7 +15,7 @@ from webapp.trade.density import (
     strength_from_mass_fraction,
 )
 from webapp.trade.errors import OutOfDomain, Shown
-from webapp.trade.numeric import Number, as_number, check_range, fixed, invert, polynomial
+from webapp.trade.numeric import N, Number, as_number, check_range, fixed, invert, polynomial
 
 GLASS_EXPANSION_PER_C = 25e-6  # soda-lime glass; OIML R 22, tables VIII and IX
 MOST_LITRES = 1e9
@@ -22,8 +23,8 @@ MOST_KG = 1e9
 
 
 def true_strength_from_glass(
-    indication_pct: Number, temp_c: Number, alpha_per_c: float = GLASS_EXPANSION_PER_C
-) -> Number:
+    indication_pct: N, temp_c: N, alpha_per_c: float = GLASS_EXPANSION_PER_C
+) -> N:
     """Return the strength of spirit from a glass alcoholometer's reading and the spirit's temperature.
 
     For instruments marked in % vol at 20 degC. A warm glass is larger and floats higher: that is included.
@@ -74,7 +75,7 @@ def true_strength_from_glass(
     return strength_from_mass_fraction(mass_fraction)
 
 
-def glass_indication(strength_pct: Number, temp_c: Number, alpha_per_c: float = GLASS_EXPANSION_PER_C) -> Number:
+def glass_indication(strength_pct: N, temp_c: N, alpha_per_c: float = GLASS_EXPANSION_PER_C) -> N:
     """Return what a glass alcoholometer would show in spirit of a given strength and temperature.
 
     Parameters
@@ -119,7 +120,7 @@ def glass_indication(strength_pct: Number, temp_c: Number, alpha_per_c: float = 
     return strength_from_mass_fraction(mass_fraction)
 
 
-def strength_from_density_meter(density_kg_m3: Number, temp_c: Number) -> Number:
+def strength_from_density_meter(density_kg_m3: N, temp_c: N) -> N:
     """Return the strength of spirit from its true density at the temperature of the meter's cell.
 
     Parameters
@@ -147,7 +148,7 @@ def strength_from_density_meter(density_kg_m3: Number, temp_c: Number) -> Number
     return strength_from_mass_fraction(mass_fraction_from_density(density_kg_m3, temp_c))
 
 
-def volume_at_20(volume_l: Number, strength_pct: Number, temp_c: Number) -> Number:
+def volume_at_20(volume_l: N, strength_pct: N, temp_c: N) -> N:
     """Return the volume that spirit dipped at some temperature has at 20 degC.
 
     Parameters
@@ -182,7 +183,7 @@ def volume_at_20(volume_l: Number, strength_pct: Number, temp_c: Number) -> Numb
     return volume_l * density_from_strength(strength_pct, temp_c) / density_from_strength(strength_pct, 20.0)
 
 
-def litres_from_mass(net_kg: Number, strength_pct: Number, in_air: bool = False) -> Number:
+def litres_from_mass(net_kg: N, strength_pct: N, in_air: bool = False) -> N:
     """Return the volume at 20 degC of a net weight of spirit.
 
     Parameters
@@ -215,7 +216,7 @@ def litres_from_mass(net_kg: Number, strength_pct: Number, in_air: bool = False)
     return net_kg / (density * _scale_share(density) if in_air else density) * 1000.0
 
 
-def mass_from_litres(volume_20_l: Number, strength_pct: Number, in_air: bool = False) -> Number:
+def mass_from_litres(volume_20_l: N, strength_pct: N, in_air: bool = False) -> N:
     """Return the net weight of a volume of spirit at 20 degC.
 
     Parameters
@@ -246,7 +247,7 @@ def mass_from_litres(volume_20_l: Number, strength_pct: Number, in_air: bool = F
     return volume_20_l * (density * _scale_share(density) if in_air else density) / 1000.0
 
 
-def litres_pure_alcohol(volume_20_l: Number, strength_pct: Number) -> Number:
+def litres_pure_alcohol(volume_20_l: N, strength_pct: N) -> N:
     """Return the litres of pure alcohol (LPA) in a volume of spirit, both at 20 degC.
 
     Parameters
@@ -275,14 +276,14 @@ def litres_pure_alcohol(volume_20_l: Number, strength_pct: Number) -> Number:
     return volume_20_l * strength_pct / 100.0
 
 
-def _scale_share(density: Any) -> Any:
+def _scale_share(density: N) -> N:
     """What a scale in air shows of a mass of this density: buoyancy of goods against that of weights."""
     data = load_data("spirit")
     air, weights = data["air_kg_m3"], data["weights_kg_m3"]
     return (1.0 - air / density) / (1.0 - air / weights)
 
 
-def _check_litres(volume_l: Any) -> Any:
+def _check_litres(volume_l: N) -> N:
     volume_l = as_number(volume_l)
     check_range("volume", volume_l, 0, MOST_LITRES, "L", "check_dip")
     return volume_l
@@ -292,14 +293,15 @@ def _check_alpha(alpha_per_c: float) -> None:
     check_range("glass_expansion", float(alpha_per_c), 0, 1e-4, "per_degC", "soda_lime")
 
 
-def _first(where: Any, *values: Any) -> tuple[float, ...]:
+def _first(where: npt.NDArray[np.bool_], *values: Number) -> tuple[float, ...]:
     """The first element at which a check failed, of each value."""
     shape = np.shape(where)
     return tuple(float(np.broadcast_to(value, shape)[where][0]) for value in values)
 
 
 def _refuse_glass(
-    indication: Any, temp_c: Any, density: Any, coefficients: Any, beyond: Any, alpha_per_c: float
+    indication: Number, temp_c: Number, density: Number, coefficients: Sequence[Number], beyond: npt.NDArray[np.bool_],
+    alpha_per_c: float,
 ) -> None:
     reading, temp, floats_at, least, most = _first(
         beyond, indication, temp_c, density, polynomial(coefficients, 1.0), polynomial(coefficients, 0.0)

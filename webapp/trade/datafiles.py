@@ -3,11 +3,101 @@
 import json
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal, NotRequired, TypedDict, overload
 
 DATA_FOLDER = Path(__file__).parent / "data"
 
 
+class Spirit(TypedDict):
+    """Density of ethanol and water, and where the mixture freezes."""
+
+    A: list[float]
+    B: list[float]
+    C: list[list[float]]
+    temp_c: list[float]
+    freezing_mass_fraction: list[float]
+    freezing_limit_c: list[float]
+    air_kg_m3: float
+    weights_kg_m3: float
+
+
+class Gauging(TypedDict):
+    """Gravities by proof, and what a US gallon is."""
+
+    us_gallon_l: float
+    pound_kg: float
+    water_lb_per_gallon: float
+    gravity_air: list[float]
+    gravity_vacuum: list[float]
+
+
+class Table1(TypedDict):
+    """27 CFR 30.61 Table 1: of each reading the first temperature, its proof in tenths, and the steps from there."""
+
+    rows: list[tuple[int, int, str]]
+
+
+class Sugar(TypedDict):
+    """Polynomials between gravity, sugar and alcohol, and their ranges."""
+
+    brix: list[float]
+    plato: list[float]
+    gravity: list[float]
+    plato_gravity: list[float]
+    must_brix: list[float]
+    must_sugar_from_brix: list[float]
+    must_density_kg_l: list[float]
+    must_sugar_from_density: list[float]
+    sugar_g_l_per_pct: float
+    alcohol_per_gravity: float
+    litres_per_kg_sugar: float
+
+
+class Still(TypedDict):
+    """The temperature of the vapour by its strength."""
+
+    vapour_strength_pct: list[float]
+    vapour_temp_c: list[float]
+    height_m: list[float]
+    metres_per_degree: float
+
+
+class Vle(TypedDict):
+    """Vapour above ethanol and water."""
+
+    pressure_mmhg: float
+    molar_g_mol: list[float]
+    antoine_log10_mmhg: list[list[float]]
+    alpha: float
+    tau_12: list[float]
+    tau_21: list[float]
+
+
+class Unit(TypedDict):
+    """A unit: its quantity, the canonical unit, and the way there: a named curve, or shift and factor."""
+
+    quantity: str
+    canonical: str
+    symbol: str
+    via: NotRequired[str]
+    shift: NotRequired[float]
+    factor: NotRequired[float]
+
+
+@overload
+def load_data(name: Literal["spirit"]) -> Spirit: ...
+@overload
+def load_data(name: Literal["gauging"]) -> Gauging: ...
+@overload
+def load_data(name: Literal["table1"]) -> Table1: ...
+@overload
+def load_data(name: Literal["sugar"]) -> Sugar: ...
+@overload
+def load_data(name: Literal["still"]) -> Still: ...
+@overload
+def load_data(name: Literal["vle"]) -> Vle: ...
+@overload
+def load_data(name: Literal["units"]) -> dict[str, Unit]: ...
 @cache
 def load_data(name: str) -> Any:
     """Return the parsed data file of that name, read once.

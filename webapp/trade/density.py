@@ -1,19 +1,19 @@
 """Density of ethanol-water mixtures by OIML R 22, its inverses, and where the mixture begins to freeze."""
 
+from collections.abc import Sequence
 from functools import cache, lru_cache
-from typing import Any
 
 import numpy as np
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain, Shown
-from webapp.trade.numeric import Number, as_number, check_range, fixed, interpolate, invert, polynomial
+from webapp.trade.numeric import N, Number, as_number, check_range, fixed, interpolate, invert, polynomial
 
 # Coefficients that are kept: the temperatures of a day to a tenth of a degree, and those that an inverse tries.
 TEMPERATURES_KEPT = 4096
 
 
-def density_from_mass_fraction(mass_fraction: Number, temp_c: Number) -> Number:
+def density_from_mass_fraction(mass_fraction: N, temp_c: N) -> N:
     """Return the true density of an ethanol-water mixture.
 
     Parameters
@@ -49,7 +49,7 @@ def density_from_mass_fraction(mass_fraction: Number, temp_c: Number) -> Number:
     return polynomial(coefficients_at(temp_c), mass_fraction)
 
 
-def density_from_strength(strength_pct: Number, temp_c: Number) -> Number:
+def density_from_strength(strength_pct: N, temp_c: N) -> N:
     """Return the true density of spirit of a given strength.
 
     Parameters
@@ -76,7 +76,7 @@ def density_from_strength(strength_pct: Number, temp_c: Number) -> Number:
     return density_from_mass_fraction(mass_fraction_from_strength(strength_pct), temp_c)
 
 
-def mass_fraction_from_density(density_kg_m3: Number, temp_c: Number) -> Number:
+def mass_fraction_from_density(density_kg_m3: N, temp_c: N) -> N:
     """Return the mass fraction of ethanol that has a given density at a given temperature.
 
     Parameters
@@ -110,7 +110,7 @@ def mass_fraction_from_density(density_kg_m3: Number, temp_c: Number) -> Number:
     return mass_fraction
 
 
-def mass_fraction_from_strength(strength_pct: Number) -> Number:
+def mass_fraction_from_strength(strength_pct: N) -> N:
     """Return the mass fraction of ethanol in spirit of a given strength.
 
     Parameters
@@ -136,7 +136,7 @@ def mass_fraction_from_strength(strength_pct: Number) -> Number:
     return mass_fraction_at(strength_pct, 20.0, "strength", "pct_vol", 100.0)
 
 
-def strength_from_mass_fraction(mass_fraction: Number) -> Number:
+def strength_from_mass_fraction(mass_fraction: N) -> N:
     """Return the strength of spirit with a given mass fraction of ethanol.
 
     Parameters
@@ -163,7 +163,7 @@ def strength_from_mass_fraction(mass_fraction: Number) -> Number:
     return volume_share_at(mass_fraction, 20.0, 100.0)
 
 
-def freezing_limit_c(mass_fraction: Number) -> Number:
+def freezing_limit_c(mass_fraction: N) -> N:
     """Return the temperature below which the sums refuse a mixture because it may be part ice.
 
     Parameters
@@ -197,7 +197,7 @@ def freezing_limit_c(mass_fraction: Number) -> Number:
     return interpolate(mass_fraction, data["freezing_mass_fraction"], data["freezing_limit_c"])
 
 
-def coefficients_at(temp_c: Any) -> tuple[Any, ...]:
+def coefficients_at(temp_c: N) -> tuple[N, ...]:
     """Return the twelve coefficients of density against mass fraction at one temperature (not checked)."""
     if isinstance(temp_c, float):
         return _coefficients_of_one(temp_c) if temp_c in (20.0, PROOF_TEMP_C) else _coefficients(temp_c)
@@ -207,17 +207,17 @@ def coefficients_at(temp_c: Any) -> tuple[Any, ...]:
 PROOF_TEMP_C = 140 / 9  # 60 degF
 
 
-def volume_share_at(mass_fraction: Number, temp_c: float, whole: float) -> Number:
+def volume_share_at(mass_fraction: N, temp_c: float, whole: float) -> N:
     """Return strength by volume at a reference temperature, on a scale where pure ethanol is ``whole``."""
     coefficients = coefficients_at(temp_c)
     return whole * (mass_fraction * polynomial(coefficients, mass_fraction) / polynomial(coefficients, 1.0))
 
 
-def mass_fraction_at(strength: Number, temp_c: float, what: str, unit: str, whole: float) -> Number:
+def mass_fraction_at(strength: N, temp_c: float, what: str, unit: str, whole: float) -> N:
     """Return the mass fraction from strength by volume at a reference temperature."""
     strength = as_number(strength)
     check_range(what, strength, 0, whole, unit, "check_figure")
-    coefficients = coefficients_at(temp_c)
+    coefficients: tuple[float, ...] = coefficients_at(temp_c)
     return invert((0.0, *coefficients), strength / whole * polynomial(coefficients, 1.0), 0.0, 1.0)
 
 
@@ -226,11 +226,12 @@ def _coefficients_of_one(temp_c: float) -> tuple[float, ...]:
     return _coefficients(temp_c)
 
 
-def _coefficients(temp_c: Any) -> tuple[Any, ...]:
+def _coefficients(temp_c: N) -> tuple[N, ...]:
     data = load_data("spirit")
-    warmer = temp_c - 20.0  # (t - 20) of the formula
-    water = data["A"][0] + warmer * polynomial(data["B"], warmer)
-    return (water, *(polynomial(row, warmer) for row in _rows()))
+    warmer: N = temp_c - 20.0  # (t - 20) of the formula
+    terms: list[N] = [data["A"][0] + warmer * polynomial(data["B"], warmer)]  # of water
+    terms += [polynomial(row, warmer) for row in _rows()]
+    return tuple(terms)
 
 
 @cache
@@ -243,12 +244,12 @@ def _rows() -> tuple[tuple[float, ...], ...]:
     )
 
 
-def _check_temp(temp_c: Any) -> None:
+def _check_temp(temp_c: Number) -> None:
     low, high = load_data("spirit")["temp_c"]
     check_range("temperature", temp_c, low, high, "degC", "check_thermometer")
 
 
-def check_liquid(mass_fraction: Any, temp_c: Any) -> None:
+def check_liquid(mass_fraction: Number, temp_c: Number) -> None:
     """Raise OutOfDomain where the temperature is outside the formula or the mixture may be part ice."""
     _check_temp(temp_c)
     if np.all(temp_c >= 0):
@@ -270,7 +271,7 @@ def check_liquid(mass_fraction: Any, temp_c: Any) -> None:
     )
 
 
-def _refuse_density(density_kg_m3: Any, coefficients: tuple[Any, ...], mass_fraction: Any) -> None:
+def _refuse_density(density_kg_m3: Number, coefficients: Sequence[Number], mass_fraction: Number) -> None:
     most, least = polynomial(coefficients, 0.0), polynomial(coefficients, 1.0)
     nowhere = np.isnan(mass_fraction)
     value, low, high = (float(np.broadcast_to(x, nowhere.shape)[nowhere][0]) for x in (density_kg_m3, least, most))

@@ -3,16 +3,14 @@
 The constants are the rule's own. For proof against % vol and proof gallons against LPA see proof.py.
 """
 
-from typing import Any
-
 from webapp.trade.datafiles import load_data
-from webapp.trade.numeric import Number, as_number, check_range, interpolate, round_half_up
+from webapp.trade.numeric import N, as_number, check_range, interpolate, round_half_up
 
 PROOFS = tuple(float(proof) for proof in range(201))
 MOST_POUNDS = 1e9
 
 
-def gravity_of_proof(proof: Number, in_air: bool = True) -> Number:
+def gravity_of_proof(proof: N, in_air: bool = True) -> N:
     """Return the specific gravity of spirit at 60 degF by Table 6, straight lines between whole proofs.
 
     Parameters
@@ -40,7 +38,7 @@ def gravity_of_proof(proof: Number, in_air: bool = True) -> Number:
     return interpolate(proof, PROOFS, load_data("gauging")["gravity_air" if in_air else "gravity_vacuum"])
 
 
-def pounds_per_wine_gallon(proof: Number) -> Number:
+def pounds_per_wine_gallon(proof: N) -> N:
     """Return the weight of a wine gallon (Table 5).
 
     Parameters
@@ -65,7 +63,7 @@ def pounds_per_wine_gallon(proof: Number) -> Number:
     return round_half_up(_pounds_per_gallon(proof), 5)
 
 
-def wine_gallons_per_pound(proof: Number) -> Number:
+def wine_gallons_per_pound(proof: N) -> N:
     """Return the wine gallons in a pound of spirit (Table 4).
 
     Parameters
@@ -90,7 +88,7 @@ def wine_gallons_per_pound(proof: Number) -> Number:
     return round_half_up(1.0 / _pounds_per_gallon(proof), 5)
 
 
-def proof_gallons_per_pound(proof: Number) -> Number:
+def proof_gallons_per_pound(proof: N) -> N:
     """Return the proof gallons in a pound of spirit (Table 4).
 
     Parameters
@@ -116,7 +114,7 @@ def proof_gallons_per_pound(proof: Number) -> Number:
     return round_half_up(wine_gallons_per_pound(proof) * as_number(proof) / 100.0, 5)
 
 
-def wine_gallons_from_pounds(net_lb: Number, proof: Number) -> Number:
+def wine_gallons_from_pounds(net_lb: N, proof: N) -> N:
     """Return the wine gallons in a net weight of spirit, rounded as prescribed.
 
     Parameters
@@ -143,7 +141,7 @@ def wine_gallons_from_pounds(net_lb: Number, proof: Number) -> Number:
     return round_half_up(_check_pounds(net_lb) * wine_gallons_per_pound(proof), 1)
 
 
-def proof_gallons_from_pounds(net_lb: Number, proof: Number) -> Number:
+def proof_gallons_from_pounds(net_lb: N, proof: N) -> N:
     """Return the proof gallons in a net weight of spirit, rounded as prescribed.
 
     Parameters
@@ -170,7 +168,7 @@ def proof_gallons_from_pounds(net_lb: Number, proof: Number) -> Number:
     return round_half_up(_check_pounds(net_lb) * proof_gallons_per_pound(proof), 1)
 
 
-def proof_gallons_from_wine_gallons(wine_gallons: Number, proof: Number) -> Number:
+def proof_gallons_from_wine_gallons(wine_gallons: N, proof: N) -> N:
     """Return the proof gallons in a volume of spirit at 60 degF, rounded as prescribed.
 
     Parameters
@@ -197,7 +195,7 @@ def proof_gallons_from_wine_gallons(wine_gallons: Number, proof: Number) -> Numb
     return round_half_up(_check_gallons(wine_gallons) * _check_proof(proof) / 100.0, 1)
 
 
-def obscuration_proof(solids_g_100ml: Number) -> Number:
+def obscuration_proof(solids_g_100ml: N) -> N:
     """Return the proof that dissolved solids hide.
 
     For spirit of 80 to 100 proof with up to 0.6 g of solids in 100 mL. The rule adds it from 0.4 g on; below
@@ -229,23 +227,23 @@ def obscuration_proof(solids_g_100ml: Number) -> Number:
     return solids_g_100ml * 4.0
 
 
-def _pounds_per_gallon(proof: Any) -> Any:
+def _pounds_per_gallon(proof: N) -> N:
     return load_data("gauging")["water_lb_per_gallon"] * gravity_of_proof(proof)
 
 
-def _check_proof(proof: Any) -> Any:
+def _check_proof(proof: N) -> N:
     proof = as_number(proof)
     check_range("proof", proof, 0, 200, "proof", "check_figure")
     return proof
 
 
-def _check_pounds(net_lb: Any) -> Any:
+def _check_pounds(net_lb: N) -> N:
     net_lb = as_number(net_lb)
     check_range("net_weight", net_lb, 0, MOST_POUNDS, "lb", "check_weights")
     return net_lb
 
 
-def _check_gallons(gallons: Any) -> Any:
+def _check_gallons(gallons: N) -> N:
     gallons = as_number(gallons)
     check_range("volume", gallons, 0, 1e9, "gal", "check_dip")
     return gallons

@@ -8,7 +8,7 @@ number, and the book folds entries one at a time.
 from bisect import bisect_right
 from collections.abc import Sequence
 from math import isfinite
-from typing import Any, TypeAlias
+from typing import TypeAlias, TypeVar, overload
 
 import numpy as np
 import numpy.typing as npt
@@ -16,9 +16,9 @@ import numpy.typing as npt
 from webapp.trade.errors import OUTSIDE, OutOfDomain
 
 FloatArray = npt.NDArray[np.float64]
-# One float, or an array of float. A float and an array may meet in one sum, as numpy broadcasts; no type
-# variable can say that the answer is a float only if every input is one.
-Number: TypeAlias = Any
+Number: TypeAlias = float | FloatArray
+# One float, or an array of float; the two may meet in one sum, as numpy broadcasts. Of floats alone a sum is a float.
+N = TypeVar("N", float, Number)
 
 MAX_STEPS = 80
 # Newton's steps square their error: after one this small nothing is left but rounding.
@@ -27,6 +27,10 @@ LAST_STEP = 1e-10
 SLACK = 1e-10
 
 
+@overload
+def as_number(value: float) -> float: ...
+@overload
+def as_number(value: Number) -> Number: ...
 def as_number(value: Number) -> Number:
     """Return a float for one number, an array of float for several."""
     if isinstance(value, float | int):
@@ -35,7 +39,7 @@ def as_number(value: Number) -> Number:
     return float(array) if array.ndim == 0 else array
 
 
-def check_range(what: str, value: Any, low: float, high: float, unit: str, advice: str) -> None:
+def check_range(what: str, value: Number, low: float, high: float, unit: str, advice: str) -> None:
     """Raise OutOfDomain unless every value is within low and high (both allowed; NaN is not).
 
     What is measured and the advice are given by their codes; the unit is a key of data/units.json or a code too.
@@ -52,7 +56,7 @@ def check_range(what: str, value: Any, low: float, high: float, unit: str, advic
     raise OutOfDomain(what, first, low, high, OUTSIDE, unit=unit, advice=advice)
 
 
-def polynomial(coefficients: Sequence[Any], x: Number) -> Number:
+def polynomial(coefficients: Sequence[N], x: N) -> N:
     """Return c0 + c1 x + c2 x^2 + ... by Horner's rule."""
     total = coefficients[-1]
     for coefficient in reversed(coefficients[:-1]):
@@ -60,13 +64,18 @@ def polynomial(coefficients: Sequence[Any], x: Number) -> Number:
     return total
 
 
-def invert(coefficients: Sequence[Any], target: Number, low: float, high: float) -> Number:
+@overload
+def invert(coefficients: Sequence[float], target: float, low: float, high: float) -> float: ...
+@overload
+def invert(coefficients: Sequence[Number], target: Number, low: float, high: float) -> Number: ...
+def invert(coefficients: Sequence[Number], target: Number, low: float, high: float) -> Number:
     """Return x in [low, high] where a monotonic polynomial takes the target; NaN where it never does.
 
     Newton's steps, kept inside a shrinking bracket.
     """
-    if isinstance(target, float) and all(isinstance(c, float) for c in coefficients):
-        return _invert_one(coefficients, target, low, high)
+    plain = [c for c in coefficients if isinstance(c, float)]
+    if isinstance(target, float) and len(plain) == len(coefficients):
+        return _invert_one(plain, target, low, high)
     shape = np.broadcast_shapes(np.shape(target), *(np.shape(c) for c in coefficients))
     rows = [np.broadcast_to(np.asarray(c, dtype=float), shape) for c in coefficients]
     return _invert_many(rows, np.broadcast_to(target, shape), low, high)
@@ -101,7 +110,8 @@ def _invert_one(coefficients: Sequence[float], target: float, low: float, high: 
 
 
 def _invert_many(coefficients: Sequence[FloatArray], target: FloatArray, low: float, high: float) -> FloatArray:
-    at_low, at_high = polynomial(coefficients, low), polynomial(coefficients, high)
+    wide: Sequence[Number] = coefficients
+    at_low, at_high = np.asarray(polynomial(wide, low)), np.asarray(polynomial(wide, high))
     least, most = np.minimum(at_low, at_high), np.maximum(at_low, at_high)
     rising = at_high > at_low
     slack = SLACK * np.abs(at_high - at_low)
@@ -132,7 +142,7 @@ def _invert_many(coefficients: Sequence[FloatArray], target: FloatArray, low: fl
     return np.where(reached, x, np.nan)
 
 
-def interpolate(x: Number, xs: Sequence[float], ys: Sequence[float]) -> Number:
+def interpolate(x: N, xs: Sequence[float], ys: Sequence[float]) -> N:
     """Return y at x on the straight lines between points; beyond the ends, the end."""
     if not isinstance(x, float):
         return np.interp(x, xs, ys)
@@ -144,15 +154,20 @@ def interpolate(x: Number, xs: Sequence[float], ys: Sequence[float]) -> Number:
     return (ys[i + 1] - ys[i]) / (xs[i + 1] - xs[i]) * (x - xs[i]) + ys[i]
 
 
-def round_half_up(value: Number, decimals: int) -> Number:
+def round_half_up(value: N, decimals: int) -> N:
     """Return value rounded so that a five and over goes up, away from zero (27 CFR 30.23, 30.64).
 
     A billionth of the last place is added first: 1185.05 is a little less in binary than on paper, and the
     rule is about paper.
     """
     scale = 10.0**decimals
-    whole = (abs(value) * scale + 0.5 + 1e-9) // 1.0
-    return whole / scale * (1.0 - 2.0 * (value < 0)) + 0.0
+    size: Number
+    sign: Number
+    if isinstance(value, float | int):
+        size, sign = abs(value), -1.0 if value < 0 else 1.0
+    else:
+        size, sign = np.abs(value), np.where(value < 0, -1.0, 1.0)
+    return (size * scale + 0.5 + 1e-9) // 1.0 / scale * sign + 0.0
 
 
 def fixed(value: float, decimals: int) -> str:

@@ -16,10 +16,10 @@ from webapp.trade.density import (
     strength_from_mass_fraction,
     volume_share_at,
 )
-from webapp.trade.numeric import Number, as_number, check_range, polynomial
+from webapp.trade.numeric import N, as_number, check_range, polynomial
 
 
-def strength_from_proof(proof: Number) -> Number:
+def strength_from_proof(proof: N) -> N:
     """Return % vol at 20 degC from true proof at 60 degF.
 
     Parameters
@@ -44,7 +44,7 @@ def strength_from_proof(proof: Number) -> Number:
     return strength_from_mass_fraction(mass_fraction_at(proof, PROOF_TEMP_C, "proof", "proof", 200.0))
 
 
-def proof_from_strength(strength_pct: Number) -> Number:
+def proof_from_strength(strength_pct: N) -> N:
     """Return true proof at 60 degF from % vol at 20 degC.
 
     Parameters
@@ -86,7 +86,7 @@ def lpa_per_proof_gallon() -> float:
     return float(load_data("gauging")["us_gallon_l"] / 2.0 * (ethanol_60f / ethanol_20c))
 
 
-def proof_gallons_from_lpa(lpa: Number) -> Number:
+def proof_gallons_from_lpa(lpa: N) -> N:
     """Return proof gallons from litres of pure alcohol at 20 degC.
 
     Parameters
@@ -113,7 +113,7 @@ def proof_gallons_from_lpa(lpa: Number) -> Number:
     return lpa / lpa_per_proof_gallon()
 
 
-def lpa_from_proof_gallons(proof_gallons: Number) -> Number:
+def lpa_from_proof_gallons(proof_gallons: N) -> N:
     """Return litres of pure alcohol at 20 degC from proof gallons.
 
     Parameters
@@ -140,7 +140,7 @@ def lpa_from_proof_gallons(proof_gallons: Number) -> Number:
     return proof_gallons * lpa_per_proof_gallon()
 
 
-def volume_60f_from_20c(volume_20_l: Number, strength_pct: Number) -> Number:
+def volume_60f_from_20c(volume_20_l: N, strength_pct: N) -> N:
     """Return the volume at 60 degF of spirit whose volume at 20 degC is known.
 
     Parameters
@@ -167,7 +167,7 @@ def volume_60f_from_20c(volume_20_l: Number, strength_pct: Number) -> Number:
     return _check_litres(volume_20_l) * _growth_60f_to_20c(strength_pct, inverse=True)
 
 
-def volume_20c_from_60f(volume_60f_l: Number, strength_pct: Number) -> Number:
+def volume_20c_from_60f(volume_60f_l: N, strength_pct: N) -> N:
     """Return the volume at 20 degC of spirit whose volume at 60 degF is known.
 
     Parameters
@@ -194,7 +194,7 @@ def volume_20c_from_60f(volume_60f_l: Number, strength_pct: Number) -> Number:
     return _check_litres(volume_60f_l) * _growth_60f_to_20c(strength_pct, inverse=False)
 
 
-def _growth_60f_to_20c(strength_pct: Number, inverse: bool) -> Number:
+def _growth_60f_to_20c(strength_pct: N, inverse: bool) -> N:
     at_60f, at_20c = (
         density_from_strength(strength_pct, PROOF_TEMP_C),
         density_from_strength(strength_pct, 20.0),
@@ -202,7 +202,7 @@ def _growth_60f_to_20c(strength_pct: Number, inverse: bool) -> Number:
     return at_20c / at_60f if inverse else at_60f / at_20c
 
 
-def _check_litres(volume_l: Number) -> Number:
+def _check_litres(volume_l: N) -> N:
     volume_l = as_number(volume_l)
     check_range("volume", volume_l, 0, 1e9, "L", "check_figure")
     return volume_l

@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from statistics import median
 
 from webapp.trade.datafiles import load_data
-from webapp.trade.numeric import Number, as_number, check_range, interpolate
+from webapp.trade.numeric import N, as_number, check_range, interpolate
 
 OFFSET_PAIRS = 3
 
 
-def vapour_temp_c(strength_pct: Number, height_m: Number = 0.0) -> Number:
+def vapour_temp_c(strength_pct: N, height_m: float = 0.0) -> N:
     """Return the temperature of vapour that condenses to spirit of a given strength.
 
     A check on slips of the pen: more than 2 degC away, ask. Holds with no reflux between thermometer and

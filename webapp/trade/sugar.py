@@ -1,17 +1,17 @@
 """Gravity, sugar scales and the alcohol that sugar has made or may make."""
 
-from typing import Any
+from typing import Literal
 
 import numpy as np
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.numeric import Number, as_number, check_range, invert, polynomial
+from webapp.trade.numeric import N, as_number, check_range, invert, polynomial
 
 WATER_20C_KG_L = 0.99820123  # OIML R 22, A1
 
 
-def brix_from_gravity(gravity: Number) -> Number:
+def brix_from_gravity(gravity: N) -> N:
     """Return degrees Brix of a hydrometer from specific gravity.
 
     Below 1.000 there is no sugar scale; hydrometers marked below zero follow the same line (common
@@ -39,7 +39,7 @@ def brix_from_gravity(gravity: Number) -> Number:
     return polynomial(load_data("sugar")["brix"], _check_gravity(gravity))
 
 
-def gravity_from_brix(brix: Number) -> Number:
+def gravity_from_brix(brix: N) -> N:
     """Return specific gravity from degrees Brix of a hydrometer.
 
     Parameters
@@ -64,7 +64,7 @@ def gravity_from_brix(brix: Number) -> Number:
     return _invert_scale(brix, "brix", "gravity", "brix", "Bx")
 
 
-def plato_from_gravity(gravity: Number) -> Number:
+def plato_from_gravity(gravity: N) -> N:
     """Return degrees Plato from specific gravity.
 
     Parameters
@@ -92,7 +92,7 @@ def plato_from_gravity(gravity: Number) -> Number:
     return polynomial(load_data("sugar")["plato"], gravity)
 
 
-def gravity_from_plato(plato: Number) -> Number:
+def gravity_from_plato(plato: N) -> N:
     """Return specific gravity from degrees Plato.
 
     Parameters
@@ -117,7 +117,7 @@ def gravity_from_plato(plato: Number) -> Number:
     return _invert_scale(plato, "plato", "plato_gravity", "plato", "degP")
 
 
-def oechsle_from_gravity(gravity: Number) -> Number:
+def oechsle_from_gravity(gravity: N) -> N:
     """Return degrees Oechsle from specific gravity.
 
     Parameters
@@ -142,7 +142,7 @@ def oechsle_from_gravity(gravity: Number) -> Number:
     return (_check_gravity(gravity) - 1.0) * 1000.0
 
 
-def potential_alcohol_from_brix(brix: Number) -> Number:
+def potential_alcohol_from_brix(brix: N) -> N:
     """Return the alcohol that a juice may make, from its sugar by refractometer.
 
     Parameters
@@ -182,7 +182,7 @@ def potential_alcohol_from_brix(brix: Number) -> Number:
     return polynomial(data["must_sugar_from_brix"], brix) / data["sugar_g_l_per_pct"]
 
 
-def potential_alcohol_from_gravity(gravity: Number) -> Number:
+def potential_alcohol_from_gravity(gravity: N) -> N:
     """Return the alcohol that a juice may make, from its gravity.
 
     Parameters
@@ -222,7 +222,7 @@ def potential_alcohol_from_gravity(gravity: Number) -> Number:
     return polynomial(data["must_sugar_from_density"], density - 1.0) / data["sugar_g_l_per_pct"]
 
 
-def alcohol_from_gravity_fall(original_gravity: Number, gravity: Number, juice_share: Number) -> Number:
+def alcohol_from_gravity_fall(original_gravity: N, gravity: N, juice_share: N) -> N:
     """Return the alcohol that a ferment has made so far, from the fall of its gravity.
 
     Parameters
@@ -262,8 +262,8 @@ def alcohol_from_gravity_fall(original_gravity: Number, gravity: Number, juice_s
 
 
 def presumptive_lpa(
-    fruit_kg: Number, brix: Number, juice_share: Number, unfermentable_brix: Number = 3.5
-) -> Number:
+    fruit_kg: N, brix: N, juice_share: N, unfermentable_brix: float = 3.5
+) -> N:
     """Return the litres of pure alcohol that fruit should give, from its sugar.
 
     Parameters
@@ -296,26 +296,31 @@ def presumptive_lpa(
     check_range("sugar", brix, 0, 40, "Bx", "check_scale")
     check_range("unfermentable_part", unfermentable, 0, 10, "Bx", "usual_unfermentable")
     fermentable = brix - unfermentable
-    fermentable = fermentable * (fermentable > 0)
+    if isinstance(fermentable, float):
+        fermentable = fermentable * float(fermentable > 0)
+    else:
+        fermentable = fermentable * (fermentable > 0).astype(np.float64)
     return (
         fruit_kg * _check_share(juice_share) * fermentable / 100.0 * load_data("sugar")["litres_per_kg_sugar"]
     )
 
 
-def _check_gravity(gravity: Any) -> Any:
+def _check_gravity(gravity: N) -> N:
     gravity = as_number(gravity)
     low, high = load_data("sugar")["gravity"]
     check_range("gravity", gravity, low, high, "SG", "check_scale")
     return gravity
 
 
-def _check_share(juice_share: Any) -> Any:
+def _check_share(juice_share: N) -> N:
     juice_share = as_number(juice_share)
     check_range("juice_share", juice_share, 1e-6, 1, "of_one", "usual_juice_share")
     return juice_share
 
 
-def _invert_scale(value: Any, scale: str, limits: str, what: str, unit: str) -> Any:
+def _invert_scale(
+    value: N, scale: Literal["brix", "plato"], limits: Literal["gravity", "plato_gravity"], what: str, unit: str
+) -> N:
     coefficients, (low, high) = load_data("sugar")[scale], load_data("sugar")[limits]
     value = as_number(value)
     least, most = polynomial(coefficients, low), polynomial(coefficients, high)

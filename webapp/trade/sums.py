@@ -5,7 +5,7 @@ A kind names a sum and says which of its fields feeds which input. ``static/trad
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from webapp.trade import alcoholometry, proof, reducing, sugar, table1
 from webapp.trade.errors import OutOfDomain
@@ -76,13 +76,13 @@ def compute(name: str, values: Mapping[str, Quantity | float | None]) -> float |
     As each function that the sum calls.
     """
     wanted = SUMS[name]
-    given = [values.get(input_name) for input_name in wanted.inputs]
-    if any(value is None for value in given):
+    given = [value for input_name in wanted.inputs if (value := values.get(input_name)) is not None]
+    if len(given) < len(wanted.inputs):
         return None
     return wanted.run(*(_in_input_unit(n, v) for n, v in zip(wanted.inputs, given, strict=True)))
 
 
-def _in_input_unit(input_name: str, value: Any) -> Any:
+def _in_input_unit(input_name: str, value: Quantity | float) -> Quantity | float:
     unit = INPUT_UNITS[input_name]
     if not isinstance(value, tuple):
         if unit is None:

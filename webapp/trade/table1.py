@@ -1,15 +1,16 @@
 """US true proof by Table 1 of the Gauging Manual (27 CFR 30.61) with its own interpolation (30.23)."""
 
 from functools import cache
-from typing import Any
+from typing import TypeAlias, overload
 
 import numpy as np
 import numpy.typing as npt
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain, Shown
-from webapp.trade.numeric import Number, as_number, brief, check_range
+from webapp.trade.numeric import N, Number, as_number, brief, check_range
 
+Whole: TypeAlias = npt.NDArray[np.int64]
 MOST_READING = 206
 MOST_TEMP_F = 100
 BLANK = -1
@@ -18,11 +19,11 @@ MILLION = 1_000_000
 
 
 def true_proof(
-    hydrometer_proof: Number,
-    temp_f: Number,
+    hydrometer_proof: N,
+    temp_f: N,
     hydrometer_correction: float = 0.0,
     thermometer_correction_f: float = 0.0,
-) -> Number:
+) -> N:
     """Return true proof at 60 degF from a hydrometer reading by Table 1, rounded to a tenth.
 
     Parameters
@@ -55,11 +56,11 @@ def true_proof(
 
 
 def true_proof_unrounded(
-    hydrometer_proof: Number,
-    temp_f: Number,
+    hydrometer_proof: N,
+    temp_f: N,
     hydrometer_correction: float = 0.0,
     thermometer_correction_f: float = 0.0,
-) -> Number:
+) -> N:
     """Return true proof by Table 1 as interpolated, before the prescribed rounding.
 
     Parameters
@@ -102,10 +103,21 @@ def table1_tenths() -> npt.NDArray[np.int64]:
 
 @cache
 def _rows() -> list[list[int]]:
-    return table1_tenths().tolist()
+    rows: list[list[int]] = table1_tenths().tolist()
+    return rows
 
 
-def _interpolate(hydrometer_proof: Any, temp_f: Any, hydrometer_correction: float, thermometer_f: float) -> Any:
+@overload
+def _interpolate(
+    hydrometer_proof: float, temp_f: float, hydrometer_correction: float, thermometer_f: float
+) -> int: ...
+@overload
+def _interpolate(
+    hydrometer_proof: Number, temp_f: Number, hydrometer_correction: float, thermometer_f: float
+) -> int | Whole: ...
+def _interpolate(
+    hydrometer_proof: Number, temp_f: Number, hydrometer_correction: float, thermometer_f: float
+) -> int | Whole:
     """True proof in millionths of a tenth, as whole numbers."""
     for what, correction in (("hydrometer_correction", hydrometer_correction),
                              ("thermometer_correction", thermometer_f)):
@@ -133,10 +145,10 @@ def _interpolate_one(micro_reading: int, micro_temp: int) -> int:
     return here * MILLION + part_reading * (above - here) - part_temp * (here - warmer)
 
 
-def _interpolate_many(micro_reading: Any, micro_temp: Any) -> Any:
+def _interpolate_many(micro_reading: Whole, micro_temp: Whole) -> Whole:
     table = table1_tenths()
-    reading, part_reading = np.divmod(micro_reading, MILLION)
-    temp, part_temp = np.divmod(micro_temp, MILLION)
+    reading, part_reading = micro_reading // MILLION, micro_reading % MILLION
+    temp, part_temp = micro_temp // MILLION, micro_temp % MILLION
     here = table[reading, temp]
     above = np.where(part_reading > 0, table[np.minimum(reading + 1, MOST_READING), temp], here)
     warmer = np.where(part_temp > 0, table[reading, np.minimum(temp + 1, MOST_TEMP_F)], here)

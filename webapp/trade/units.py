@@ -5,12 +5,11 @@
 
 import math
 import re
-from collections.abc import Callable
-from typing import Any
+from typing import Protocol
 
-from webapp.trade.datafiles import load_data
+from webapp.trade.datafiles import Unit, load_data
 from webapp.trade.errors import NotANumber
-from webapp.trade.numeric import Number, as_number, fixed
+from webapp.trade.numeric import N, as_number, fixed
 from webapp.trade.proof import (
     lpa_from_proof_gallons,
     proof_from_strength,
@@ -26,15 +25,22 @@ BLANKS = " \u00a0\u2009\u202f"
 # At least one digit; groups of three may stand apart; one point or one comma.
 TYPED = re.compile(r"[+-]?(?:(?:[0-9]+|[0-9]{1,3}(?: [0-9]{3})+)(?:[.,][0-9]*)?|[.,][0-9]+)")
 
+
+class Curve(Protocol):
+    """A way from one unit to another that is no factor."""
+
+    def __call__(self, value: N, /) -> N: ...
+
+
 # Curves named by "via" in units.json: to the canonical unit, and back.
-CURVES: dict[str, tuple[Callable[[Any], Any], Callable[[Any], Any]]] = {
+CURVES: dict[str, tuple[Curve, Curve]] = {
     "brix": (gravity_from_brix, brix_from_gravity),
     "proof": (strength_from_proof, proof_from_strength),
     "proof_gallon": (lpa_from_proof_gallons, proof_gallons_from_lpa),
 }
 
 
-def to_canonical(value: Number, unit: str) -> Number:
+def to_canonical(value: N, unit: str) -> N:
     """Return a value in the canonical unit of its quantity.
 
     Parameters
@@ -66,7 +72,7 @@ def to_canonical(value: Number, unit: str) -> Number:
     return (value + facts.get("shift", 0)) * facts.get("factor", 1)
 
 
-def from_canonical(value: Number, unit: str) -> Number:
+def from_canonical(value: N, unit: str) -> N:
     """Return a canonical value in another unit of the same quantity.
 
     Parameters
@@ -228,6 +234,5 @@ def format_number(value: float, decimals: int) -> str:
     return fixed(value, decimals)
 
 
-def _facts(unit: str) -> dict[str, Any]:
-    facts: dict[str, Any] = load_data("units")[unit]
-    return facts
+def _facts(unit: str) -> Unit:
+    return load_data("units")[unit]
