@@ -33,7 +33,7 @@ def write_backup(data_dir: Path, file_path: Path) -> int:
         with open_book(data_dir / BOOK_NAME) as book:
             copy_book(book, copy_path)
         with open_book(copy_path) as copy:
-            entry_count = log.head(copy)[0]
+            entry_count = log.load_head(copy)[0]
         archive_path = Path(folder) / "archive.zip"
         with zipfile.ZipFile(archive_path, "w", zipfile.ZIP_DEFLATED) as archive:
             archive.write(copy_path, BOOK_NAME)
@@ -73,7 +73,7 @@ def _verify(path: Path) -> int:
         (answer,) = book.db.conn.execute("PRAGMA integrity_check(1)").fetchone()
         troubles = [] if answer == "ok" else [f"The file is damaged: {answer}."]
         troubles += log.verify(book)
-        entry_count = log.head(book)[0]
+        entry_count = log.load_head(book)[0]
     if troubles:
         raise BookError(f"The copy does not verify. {troubles[0]}")
     return entry_count

@@ -175,7 +175,7 @@ def phones(data_dir: Path) -> None:
     from webapp.book.house import devices
 
     with open_at(data_dir) as book:
-        rows = [_write_phone(row) for row in devices.report(book)]
+        rows = [_write_phone(row) for row in devices.report_devices(book)]
     table = [("name", "state", "last heard, UTC", "clock off, s", "entries", "not handed in"), *rows]
     widths = [max(map(len, column)) for column in zip(*table, strict=True)]
     for row in table:

@@ -50,7 +50,7 @@ def phone(app):
 
     book = app.extensions["book"]
     token = devices.new_token(book, by="OL", name="PH-1")
-    device, secret = devices.enrol(book, token, "PH-1", datetime.now(UTC))
+    device, secret = devices.enrol_device(book, token, "PH-1", datetime.now(UTC))
     client = app.test_client()
     client.set_cookie("cellarslate_device", secret)
     return client, device

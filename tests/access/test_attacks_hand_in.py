@@ -53,7 +53,7 @@ def test_a_floor_hands_login_and_a_phone_cannot_strike_what_the_desk_would_not_l
             assert "desk" in result["problems"][0]["words"]
     from webapp.book.record import log
 
-    assert log.get(book, logged["id"])["standing"] == "entered"
+    assert log.load_entry(book, logged["id"])["standing"] == "entered"
 
 
 def test_a_distillers_login_may_answer_through_the_api(sign_in, phone, book):
@@ -63,7 +63,7 @@ def test_a_distillers_login_may_answer_through_the_api(sign_in, phone, book):
     send(phone[0], logged)
     (result,) = send(sign_in("IM"), answer_to(logged["id"], person="IM", seq=2))["results"]
     assert result["settled"] == "entered"
-    assert log.get(book, logged["id"])["standing"] == "struck"
+    assert log.load_entry(book, logged["id"])["standing"] == "struck"
 
 
 def test_nobody_hands_in_as_the_desk(phone, sign_in, book):
@@ -92,7 +92,7 @@ def test_a_foreign_counter_cannot_be_driven_to_its_end(phone, book):
 
 def test_a_phone_speaks_only_for_its_own_clock(app, phone, book):
     """Defends: another phone's clock and last-heard time, from which the order of its entries is worked out."""
-    other, _ = devices.enrol(book, devices.new_token(book, by="OL", name="PH-2"), "PH-2", datetime.now(UTC))
+    other, _ = devices.enrol_device(book, devices.new_token(book, by="OL", name="PH-2"), "PH-2", datetime.now(UTC))
     send(phone[0], device=other["id"])
     kept = devices.device_by_id(book, other["id"])
     assert kept["heard_at"] is None
@@ -116,9 +116,9 @@ def test_a_cloned_phone_is_shut_out_with_its_twin_and_replays_change_nothing(app
     assert send(clone, first)["results"][0]["settled"] == "known"
     (clash,) = send(clone, first | {"remark": "Something else."})["results"]
     assert clash["settled"] == "clash"
-    assert intake.log.get(book, first["id"])["entry"].get("remark", "") == ""
+    assert intake.log.load_entry(book, first["id"])["entry"].get("remark", "") == ""
     assert any(query["code"] == "clash" for query in queries.for_entry(book, first["id"])), "a person is asked"
-    devices.revoke(book, device["id"], by="OL")
+    devices.revoke_device(book, device["id"], by="OL")
     for one in (client, clone):
         assert one.post("/api/hand-in", json={"now": NOW, "device": device["id"], "entries": []}).status_code == 401
         assert one.get("/api/cards").status_code == 401

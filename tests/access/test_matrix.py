@@ -59,7 +59,7 @@ def come_as(app, sign_in, phone):
             return app.test_client()
         client, device = phone
         if who == "phone shut out":
-            devices.revoke(app.extensions["book"], device["id"], by="OL")
+            devices.revoke_device(app.extensions["book"], device["id"], by="OL")
         return client
 
     return come

@@ -67,7 +67,7 @@ def test_pages_and_cards_show_a_remark_closed_off_and_the_record_keeps_it(app, s
                 seen += 1
     assert seen >= 4
     assert phone[0].get("/api/cards").json["cards"][0]["title"] == f"{FSI}{remark}{PDI}"
-    assert log.get(book, entry["id"])["entry"]["remark"] == remark
+    assert log.load_entry(book, entry["id"])["entry"]["remark"] == remark
 
 
 def test_amending_gives_back_a_remark_to_the_letter(app, sign_in, phone):

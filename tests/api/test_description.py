@@ -25,7 +25,7 @@ def world(tmp_path_factory):
     registry.put_vessel(
         book, {"mark": make_mark("F3"), "name": "F3", "title": "Fermenter 3", "sort": "fermenter"}, by="OL"
     )
-    _, secret = devices.enrol(book, devices.new_token(book, by="OL", name="PH-2"), "PH-2", datetime.now(UTC))
+    _, secret = devices.enrol_device(book, devices.new_token(book, by="OL", name="PH-2"), "PH-2", datetime.now(UTC))
     people.put_person(book, {"code": "OL", "name": "Ola L.", "roles": [], "access": "office"}, by="OL")
     people.set_password(book, "OL", PASSWORD)
     registry.put_vessel(book, {"mark": make_mark("T1"), "name": "T1", "title": "Tank 1", "sort": "tank"}, by="OL")

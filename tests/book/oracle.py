@@ -14,7 +14,7 @@ from webapp.book.before.view import BookView
 from webapp.book.fold.evaluate import evaluate
 from webapp.book.fold.families import Plan, typed_key
 from webapp.book.fold.registry_rows import Known
-from webapp.book.record.clock import corrected, order_skew, sort_text, utc_text
+from webapp.book.record.clock import correct_time, order_skew, sort_text, utc_text
 from webapp.book.record.log import canonical
 from webapp.book.record.store import Book
 from webapp.book.record.upcast import upcast
@@ -94,10 +94,10 @@ def _plan(rows: dict[str, Any], answers: list[Any], root: str, ids: list[str]) -
             break
         clock = earlier
         seen.add(earlier["id"])
-    at = corrected(row["read_at"], order_skew(clock["skew_s"]))
+    at = correct_time(row["read_at"], order_skew(clock["skew_s"]))
     plan = Plan(
         root, upcast(row["entry"]), f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}", utc_text(at),
-        utc_text(corrected(row["typed_at"], order_skew(row["skew_s"]))), row["received_at"], row["skew_s"],
+        utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"]))), row["received_at"], row["skew_s"],
     )
     struck_at = ""
     for said in sorted(answers, key=typed_key):
@@ -119,4 +119,4 @@ def _plan(rows: dict[str, Any], answers: list[Any], root: str, ids: list[str]) -
 
 def utc(stamp: str) -> str:
     """Return an instant as UTC text."""
-    return sort_text(corrected(stamp, 0))
+    return sort_text(correct_time(stamp, 0))

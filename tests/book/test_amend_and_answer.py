@@ -22,7 +22,7 @@ def held(book: Book, mark: str) -> Any:
 
 
 def standing(book: Book, entry_id: str) -> str:
-    row = log.get(book, entry_id)
+    row = log.load_entry(book, entry_id)
     assert row is not None
     return str(row["standing"])
 
@@ -34,7 +34,7 @@ def test_an_amendment_takes_the_place_of_what_it_amends_and_both_stay_legible(bo
     send(book, second)
     assert held(book, F1)["mass_kg"] == 900.0
     assert (standing(book, first["id"]), standing(book, second["id"])) == ("amended", "entered")
-    family = log.family(book, first["id"])
+    family = log.load_family(book, first["id"])
     assert [row["id"] for row in family["members"]] == [first["id"], second["id"]]
     assert family["effective"] == second["id"]
 

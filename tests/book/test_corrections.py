@@ -47,7 +47,7 @@ def test_each_reading_has_the_correction_of_its_time(book: Book) -> None:
     put_probe(book)
     send(book, warm(9, seq=1), probe(8, "-0.4", seq=2), warm(7, seq=3), probe(6, "0", seq=4), warm(5, seq=5))
     assert temps(book) == pytest.approx([18.0, 17.6, 18.0])
-    row = log.get(book, fold.load_state(book, f"v:{T1}")["recent"]["gauge"][1]["entry"])
+    row = log.load_entry(book, fold.load_state(book, f"v:{T1}")["recent"]["gauge"][1]["entry"])
     assert row
     read = row_reader.read_as_folded(book, row)
     assert read

@@ -27,7 +27,7 @@ def test_a_sound_entry_is_entered_with_a_receipt(book: Book) -> None:
     assert result["settled"] == "entered"
     assert result["book_no"] == 1
     assert result["received_at"] == "2025-09-24T12:00:00Z"
-    kept = log.get(book, one["id"])
+    kept = log.load_entry(book, one["id"])
     assert kept is not None
     assert kept["entry"] == one
     assert kept["digest"] == result["digest"]
@@ -75,10 +75,10 @@ def test_one_id_with_two_bodies_is_a_clash_and_both_are_kept(book: Book) -> None
     assert settled(given) == ["clash"]
     assert given["results"][0]["book_no"] == 1
     assert settled(send(book, other)) == ["clash"]
-    kept = log.get(book, one["id"])
+    kept = log.load_entry(book, one["id"])
     assert kept is not None
     assert kept["entry"] == one
-    aside = log.aside(book, settled="clash")
+    aside = log.load_aside(book, settled="clash")
     assert [json.loads(row["body"]) for row in aside] == [other]
     assert [query["code"] for query in queries.open_queries(book)] == ["clash"]
     send(book, answer(one["id"], query="clash", read_at=NOW, seq=2))
@@ -103,7 +103,7 @@ def test_a_bad_entry_does_not_hold_up_its_neighbours(book: Book) -> None:
     for result in given["results"][1:-1]:
         assert result["problems"], result
         assert all(problem["words"] for problem in result["problems"])
-    assert len(log.aside(book, settled="refused")) == len(bad)
+    assert len(log.load_aside(book, settled="refused")) == len(bad)
     assert log.verify(book) == []
 
 
@@ -111,7 +111,7 @@ def test_a_refused_entry_is_kept_aside_once_and_may_come_mended(book: Book) -> N
     bad = fruit()
     del bad["values"]["gross"]
     assert settled(send(book, bad, bad)) == ["refused", "refused"]
-    assert len(log.aside(book)) == 1
+    assert len(log.load_aside(book)) == 1
     assert settled(send(book, {**bad, "values": fruit()["values"]})) == ["entered"]
 
 
@@ -132,7 +132,7 @@ def test_any_text_a_person_can_type_is_kept_as_it_came(book: Book, text: str) ->
     one = entry("shift_note", text=None, values={"text": {"raw": text}}, remark=text)
     one["person"] = text[:40]
     assert settled(send(book, one))[0] in ("entered", "queried")
-    kept = log.get(book, one["id"])
+    kept = log.load_entry(book, one["id"])
     assert kept is not None
     assert kept["entry"] == one
     fold.rebuild(book)
@@ -268,7 +268,7 @@ def test_the_skew_is_measured_kept_and_shown(book: Book) -> None:
     assert given["skew_s"] == -3661.2
     row = book.one("SELECT skew_s, read_at FROM entries")
     assert row == {"skew_s": -3661.2, "read_at": fruit()["read_at"]}
-    assert devices.report(book)[0]["skew_s"] == -3661.2
+    assert devices.report_devices(book)[0]["skew_s"] == -3661.2
 
 
 def test_a_slate_that_another_phone_carries_keeps_the_skew_of_its_own_clock(book: Book) -> None:
@@ -320,7 +320,7 @@ def test_a_page_enters_with_a_counter_of_the_desk(book: Book) -> None:
 def test_a_lower_case_mark_finds_its_vessel_and_stays_as_it_was_typed(book: Book) -> None:
     one = fruit(F1.replace("-", " ").lower())
     send(book, one)
-    kept = log.get(book, one["id"])
+    kept = log.load_entry(book, one["id"])
     assert kept is not None
     assert (kept["mark"], kept["entry"]["mark"]) == (F1, one["mark"])
     assert fold.load_state(book, f"v:{F1}")["holds"]
@@ -350,7 +350,7 @@ def test_a_phone_hears_whether_the_book_still_has_the_head_it_had(book: Book) ->
     first = send(book, reading(seq=1))["head"]
     last = send(book, reading(seq=2), reading(seq=3))["head"]
     assert (first[0], last[0]) == (1, 3)
-    assert tuple(last) == log.head(book)
+    assert tuple(last) == log.load_head(book)
     assert [said(head) for head in (begin, first, last, list(last))] == [True] * 4
     assert [said(head) for head in ((4, last[1]), (2, last[1]), (3, first[1]), (0, last[1]))] == [False] * 4
     assert said(None) is None

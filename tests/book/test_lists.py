@@ -30,7 +30,7 @@ def busy(book: Book) -> Book:
 
 def test_entries_are_found_by_what_they_are(busy: Book) -> None:
     def found(**by: Any) -> list[int]:
-        return [row["book_no"] for row in log.find(busy, **by)]
+        return [row["book_no"] for row in log.find_entries(busy, **by)]
 
     assert found() == list(range(12, 0, -1))
     assert found(limit=3, before=10) == [9, 8, 7]
@@ -41,7 +41,7 @@ def test_entries_are_found_by_what_they_are(busy: Book) -> None:
     assert found(since="2025-09-25") == [12]
     assert found(until="2025-09-25", kind="answer") == []
     assert set(found(weight="any")) >= set(found(weight="ask"))
-    assert [row["standing"] for row in log.find(busy, mark=T1)] == ["entered", "amended"]
+    assert [row["standing"] for row in log.find_entries(busy, mark=T1)] == ["entered", "amended"]
 
 
 def test_queries_are_listed_by_weight_vessel_and_person(busy: Book) -> None:
@@ -55,17 +55,17 @@ def test_queries_are_listed_by_weight_vessel_and_person(busy: Book) -> None:
 @pytest.mark.parametrize(
     "read",
     [
-        lambda book: log.get(book, "x"),
-        lambda book: log.find(book),
-        lambda book: log.find(book, mark=F1),
-        lambda book: log.find(book, kind="gauge", before=9),
-        lambda book: log.find(book, weight="ask", device="d-one"),
+        lambda book: log.load_entry(book, "x"),
+        lambda book: log.find_entries(book),
+        lambda book: log.find_entries(book, mark=F1),
+        lambda book: log.find_entries(book, kind="gauge", before=9),
+        lambda book: log.find_entries(book, weight="ask", device="d-one"),
         lambda book: log.get_all(book, ["x", "y"]),
-        lambda book: row_reader.read_all_as_folded(book, log.find(book)),
+        lambda book: row_reader.read_all_as_folded(book, log.find_entries(book)),
         lambda book: states.load_fills(book, [F1, T1]),
         lambda book: queries.count_by_mark(book, [F1, T1]),
-        lambda book: ferments.ferment(book, log.find(book, kind="fruit_intake")[0]["id"]),
-        lambda book: log.family(book, log.find(book, kind="gauge")[0]["id"]),
+        lambda book: ferments.ferment(book, log.find_entries(book, kind="fruit_intake")[0]["id"]),
+        lambda book: log.load_family(book, log.find_entries(book, kind="gauge")[0]["id"]),
         lambda book: queries.for_card(book, F1),
         lambda book: queries.for_entry(book, "x"),
         lambda book: queries.count_open(book),

@@ -17,7 +17,7 @@ from tests.book.conftest import F1, NOW, charge, fruit, reading, send
 from webapp.book.fold import fold
 from webapp.book.fold.states import apply_difference, difference
 from webapp.book.record import log, upcast
-from webapp.book.record.clock import corrected, measured_skew, order_skew, sort_text, utc_text
+from webapp.book.record.clock import correct_time, measured_skew, order_skew, sort_text, utc_text
 from webapp.book.record.soundness import is_plainly_sound
 from webapp.book.record.store import Book
 from webapp.kinds.as_schema import entry_schema
@@ -96,7 +96,7 @@ def test_texts_of_times_sort_as_the_times_do(one: datetime, other: datetime) -> 
 
 @pytest.mark.parametrize("skew_s", [10**12, -(10**12)])
 def test_a_clock_off_by_ages_is_clamped(skew_s: int) -> None:
-    assert 1 <= corrected("2025-09-24T08:05:00+02:00", skew_s).year <= 9999
+    assert 1 <= correct_time("2025-09-24T08:05:00+02:00", skew_s).year <= 9999
 
 
 def test_skew_is_phone_minus_book() -> None:
@@ -119,7 +119,7 @@ def test_an_entry_of_an_older_kind_is_read_in_the_shape_of_today(book: Book, mon
     old = fruit()
     old["values"]["lot"] = old["values"].pop("grower_lot")
     assert send(book, old)["results"][0]["settled"] == "entered"
-    kept = log.get(book, old["id"])
+    kept = log.load_entry(book, old["id"])
     assert kept is not None
     assert kept["entry"] == old
     line = fold.load_state(book, f"v:{F1}")["recent"]["fruit_intake"][0]

@@ -165,28 +165,28 @@ def test_a_pin_is_data_that_a_phone_can_check(book: Book) -> None:
 
 def test_a_phone_is_let_in_once_by_a_token_and_put_out_again(book: Book) -> None:
     token = devices.new_token(book, "JK", "PH-2", NOW)
-    device, secret = devices.enrol(book, token, "", NOW + HOUR)
+    device, secret = devices.enrol_device(book, token, "", NOW + HOUR)
     assert device["name"] == "PH-2"
     assert devices.by_secret(book, secret)["id"] == device["id"]  # type: ignore[index]
     assert devices.by_secret(book, secret + "x") is None
     with pytest.raises(BookError, match="used already"):
-        devices.enrol(book, token, "", NOW + HOUR)
+        devices.enrol_device(book, token, "", NOW + HOUR)
     with pytest.raises(BookError, match="lets nobody in"):
-        devices.enrol(book, "guess", "", NOW)
+        devices.enrol_device(book, "guess", "", NOW)
     late = devices.new_token(book, "JK", "PH-3", NOW)
     with pytest.raises(BookError, match="older than a day"):
-        devices.enrol(book, late, "", NOW + 25 * HOUR)
+        devices.enrol_device(book, late, "", NOW + 25 * HOUR)
     assert secret not in str(book.query("SELECT * FROM devices"))
     assert late not in str(book.query("SELECT * FROM tokens"))
-    devices.revoke(book, device["id"], "JK")
+    devices.revoke_device(book, device["id"], "JK")
     assert devices.by_secret(book, secret) is None
     with pytest.raises(BookError, match="no such phone"):
-        devices.revoke(book, "d-none", "JK")
+        devices.revoke_device(book, "d-none", "JK")
 
 
 def test_the_report_says_what_each_phone_has_not_handed_in(book: Book) -> None:
     send(book, fruit(seq=1), reading(seq=4), skew_s=12.5)
-    row = devices.report(book)[0]
+    row = devices.report_devices(book)[0]
     assert (row["id"], row["seen"], row["gaps"], row["entries"]) == ("d-one", 4, [[2, 3]], 2)
     assert (row["heard_at"], row["skew_s"]) == ("2025-09-24T12:00:00Z", 12.5)
 

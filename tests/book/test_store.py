@@ -120,7 +120,7 @@ def test_a_failed_write_leaves_no_trace_in_file_or_memory(book: Book, monkeypatc
         raise OSError("disk full")
 
     with monkeypatch.context() as patch:
-        patch.setattr("webapp.book.intake.devices.heard", fail)
+        patch.setattr("webapp.book.intake.devices.note_heard", fail)
         with pytest.raises(OSError, match="disk full"):
             send(book, reading(seq=2))
     assert fold.dump(book) == dump

@@ -162,7 +162,7 @@ class World:
     def entries(self, **wanted: Any) -> list[dict[str, Any]]:
         """Return what the book has."""
         with open_book(self.book_path) as book:
-            return list(log.find(book, **wanted))
+            return list(log.find_entries(book, **wanted))
 
     def all_entries(self) -> list[dict[str, Any]]:
         """Return all that the book has, however much."""
@@ -173,7 +173,7 @@ class World:
         """Take every phone's leave away."""
         with open_book(self.book_path) as book:
             for device in devices.devices(book):
-                devices.revoke(book, device["id"], "MD")
+                devices.revoke_device(book, device["id"], "MD")
 
 
 def _furnish(book: Book) -> None:

@@ -36,13 +36,13 @@ def test_it_is_quick_and_tells_how_far_it_is(year: Any) -> None:
 
 def test_the_log_holds_and_no_phone_owes_anything(year: Any) -> None:
     assert log.verify(year.book) == []
-    assert all(row["gaps"] == [] for row in devices.report(year.book))
+    assert all(row["gaps"] == [] for row in devices.report_devices(year.book))
 
 
 def test_loading_again_changes_nothing(year: Any) -> None:
-    before = log.find(year.book, limit=1)
+    before = log.find_entries(year.book, limit=1)
     words = demo.load(year.book.path.parent)
-    assert log.find(year.book, limit=1) == before
+    assert log.find_entries(year.book, limit=1) == before
     assert "IM with ilka-demo-2025" in words
 
 

@@ -96,7 +96,7 @@ def test_6_slow_clock_and_wrong_day(year: Any) -> None:
         ("ask", "This phone's clock was 25 h 1 min slow"),
         ("ask", "This phone's clock was 1 h 1 min slow"),
     ]
-    wrong_day = log.get(year.book, rows[1]["entry"])
+    wrong_day = log.load_entry(year.book, rows[1]["entry"])
     assert wrong_day["read_at"] == "2026-05-11T07:55:00+02:00"  # kept as it came
     assert rows[1]["at"].startswith("2026-05-12T06:56:00")  # taken in its right order
     assert wrong_day["skew_s"] == -90060.0
@@ -179,7 +179,7 @@ def test_11_cut_pressed_late_and_amended(year: Any) -> None:
     amended = rows[0]["id"]
     assert year.asked(amended) == [("late", "note", "read_at")]
     assert year.words(amended, "late") == "Typed 2 h 5 min after it was read."
-    family = log.family(year.book, amended)
+    family = log.load_family(year.book, amended)
     assert [(one["standing"], one["read_at"]) for one in family["members"]] == [
         ("amended", "2025-10-11T11:25:00+02:00"),
         ("entered", "2025-10-11T11:16:00+02:00"),

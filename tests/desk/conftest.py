@@ -29,7 +29,8 @@ class House:
         for mark, sort in ((F1, "fermenter"), (S1, "still"), (R1, "receiver"), (R2, "receiver"), (R3, "receiver")):
             registry.put_vessel(self.book, {"mark": mark, "sort": sort, "capacity_l": 2000}, by="OL")
         registry.put_vessel(self.book, {"mark": C1, "sort": "cask", "capacity_l": 200, "tare_kg": 46.3}, by="OL")
-        self.device, _ = devices.enrol(self.book, devices.new_token(self.book, by="OL", name="PH-2"), "PH-2", START)
+        token = devices.new_token(self.book, by="OL", name="PH-2")
+        self.device, _ = devices.enrol_device(self.book, token, "PH-2", START)
 
     def log(self, kind, mark, minutes, /, **values):
         """Hand in one entry; values are raw, or (raw, unit). Returns the result."""

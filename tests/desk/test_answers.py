@@ -33,14 +33,14 @@ def test_an_answer_without_a_reason_is_not_taken(house, rising):
     data = {"query": "", "verdict": "struck", "reason": "", "csrf_token": token(client, "/desk/")}
     page = client.post(f"/desk/entries/{rising['id']}/answer", data=data, follow_redirects=True).text
     assert "Say why" in page
-    assert log.get(house.book, rising["id"])["standing"] == "entered"
+    assert log.load_entry(house.book, rising["id"])["standing"] == "entered"
 
 
 def test_striking_keeps_the_entry_legible(house, rising):
     client = house.client("IM")
     data = {"query": "", "verdict": "struck", "reason": "wrong tank", "csrf_token": token(client, "/desk/")}
     client.post(f"/desk/entries/{rising['id']}/answer", data=data)
-    row = log.get(house.book, rising["id"])
+    row = log.load_entry(house.book, rising["id"])
     assert row["standing"] == "struck" and row["entry"]["values"]["gravity"]["raw"] == "1.054"
     assert not queries.open_queries(house.book, mark=F1)
     assert "1.054" in client.get(f"/desk/entries/{rising['id']}").text
@@ -62,9 +62,9 @@ def test_amending_offers_the_tapped_figure_and_enters_a_new_entry(house, rising)
     }
     answer = client.post(path, data=data)
     assert answer.status_code == 302, answer.text
-    assert log.get(house.book, rising["id"])["standing"] == "amended"
+    assert log.load_entry(house.book, rising["id"])["standing"] == "amended"
     assert not [q for q in queries.open_queries(house.book) if q["mark"] == F1]
-    story = log.family(house.book, rising["id"])["members"]
+    story = log.load_family(house.book, rising["id"])["members"]
     assert [row["entry"]["values"]["gravity"]["raw"] for row in story] == ["1.054", "1.045"]
     assert story[1]["entry"]["reason"] == "misread"
 
@@ -98,7 +98,7 @@ def test_amending_speaks_of_the_minute_by_the_houses_clock(house, rising):
     registry.set_site(house.book, {"time_zone": "Pacific/Auckland"}, "JK")
     client = house.client("IM")
     path = f"/desk/entries/{rising['id']}/amend"
-    logged = log.get(house.book, rising["id"])["entry"]["read_at"]
+    logged = log.load_entry(house.book, rising["id"])["entry"]["read_at"]
     shown = datetime.fromisoformat(logged).astimezone(ZoneInfo("Pacific/Auckland"))
     assert f'value="{shown:%Y-%m-%dT%H:%M}"' in client.get(path).text
     assert f"{shown:%Y-%m-%d %H:%M}" in client.get("/desk/entries").text
@@ -107,7 +107,7 @@ def test_amending_speaks_of_the_minute_by_the_houses_clock(house, rising):
     def amend(minute):
         sent = data | {"read_at": minute, "csrf_token": token(client, path)}
         assert client.post(path, data=sent).status_code == 302
-        family = [row for row in log.walk(house.book) if row["entry"].get("amends") == rising["id"]]
+        family = [row for row in log.walk_entries(house.book) if row["entry"].get("amends") == rising["id"]]
         return max(family, key=lambda row: row["book_no"])["entry"]["read_at"]
 
     assert amend(f"{shown:%Y-%m-%dT%H:%M}") == logged

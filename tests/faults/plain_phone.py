@@ -132,7 +132,7 @@ def let_in(
     with open_book(book_path) as book:
         for number in range(count):
             token = devices.new_token(book, "JK", f"PH-{number}")
-            device, secret = devices.enrol(book, token, "", datetime.now(UTC))
+            device, secret = devices.enrol_device(book, token, "", datetime.now(UTC))
             off_s = clocks_s[number % len(clocks_s)]
             made.append(PlainPhone(url, device["id"], secret, clock_off_s=off_s, seed=seed * 100 + number))
     return made

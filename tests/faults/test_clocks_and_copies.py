@@ -138,7 +138,7 @@ def test_two_phones_with_one_name_and_one_secret_lose_nothing_and_are_told_of(
     kept = {entry["id"]: entry for phone in house.phones for entry in phone.kept.values()}
     with open_book(house.book_path) as book:
         rows = book.query("SELECT id, seq FROM entries")
-        (said,) = (one for one in devices.report(book) if one["id"] == first.device)
+        (said,) = (one for one in devices.report_devices(book) if one["id"] == first.device)
     tally.entries = len(kept)
     tally.lost, tally.doubled = len(kept.keys() - {row["id"] for row in rows}), len(rows) - len({r["id"] for r in rows})
     tally.notes["numbers given twice, and said"] = said["given_twice"]

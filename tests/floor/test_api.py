@@ -180,7 +180,7 @@ def test_hostile_text_in_a_field_is_kept_as_text_and_refused_as_a_figure(
     answer = client.post("/api/hand-in", data=text, content_type="application/json").get_json()
     assert answer["results"][0]["settled"] == "refused"
     assert answer["results"][1]["settled"] in ("entered", "queried")
-    assert [one["id"] for one in log.find(app.extensions["book"])] == [good["id"]]
+    assert [one["id"] for one in log.find_entries(app.extensions["book"])] == [good["id"]]
 
 
 def test_cards_come_with_people_and_a_cursor(client: FlaskClient) -> None:

@@ -50,7 +50,7 @@ def test_a_reading_goes_into_the_book(app: Flask, client: FlaskClient) -> None:
              "gravity_unit": "SG", "cap": "thick", "remark": "by hand"}
     answer = client.post(FORM, data=typed)
     assert (answer.status_code, answer.headers.get("Location")) == (302, f"/m/{FERMENTER}")
-    (found,) = log.find(app.extensions["book"])
+    (found,) = log.find_entries(app.extensions["book"])
     assert (found["kind"], found["mark"], found["person"]) == ("ferment_reading", FERMENTER, "NS")
     assert client.get(FORM).status_code == 200
 
@@ -65,7 +65,7 @@ def test_what_is_wrong_is_said_and_what_was_typed_stays(app: Flask, client: Flas
     assert "<b>mind" not in page
     assert "is missing. Type it." in page, "the gravity"
     assert "no plain number" in page, "the temperature"
-    assert log.find(app.extensions["book"]) == []
+    assert log.find_entries(app.extensions["book"]) == []
 
 
 def test_signed_out_meanwhile_loses_nothing_that_was_typed(app: Flask) -> None:
@@ -75,13 +75,13 @@ def test_signed_out_meanwhile_loses_nothing_that_was_typed(app: Flask) -> None:
     assert answer.status_code == 422
     assert 'value="14,6"' in answer.text
     assert "Sign in first" in answer.text
-    assert log.find(app.extensions["book"]) == []
+    assert log.find_entries(app.extensions["book"]) == []
 
 
 def test_a_form_without_our_token_is_not_taken(app: Flask, client: FlaskClient) -> None:
     answer = client.post(FORM, data={"temp": "14,6", "temp_unit": "degC", "gravity": "1.031", "gravity_unit": "SG"})
     assert answer.status_code == 400
-    assert log.find(app.extensions["book"]) == []
+    assert log.find_entries(app.extensions["book"]) == []
 
 
 @pytest.mark.parametrize(

@@ -18,7 +18,7 @@ _SUGGESTED = ("field", "raw", "unit", "words")
 
 def said(book: Book) -> dict[str, Any]:
     """Return what a book says that has nothing left to judge."""
-    entries, digest = log.head(book)
+    entries, digest = log.load_head(book)
     return {
         "head": {"entries": entries, "digest": digest}, "questions": questions(book), "standing": standing(book),
         **sums(book),

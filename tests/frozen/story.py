@@ -43,9 +43,10 @@ def furnish(book: Book, units: str) -> None:
         people.put_person(book, person, "OL")
     people.set_password(book, "OL", "plum and pear and quince")
     people.set_pin(book, "NS", "2468")
-    phones = [devices.enrol(book, devices.new_token(book, "OL", name, DAY), name, DAY)[0] for name in ("PH-1", "PH-2")]
+    tokens = {name: devices.new_token(book, "OL", name, DAY) for name in ("PH-1", "PH-2")}
+    phones = [devices.enrol_device(book, token, name, DAY)[0] for name, token in tokens.items()]
     send(book, shift_note(phones[0]["id"]), skew_s=4.0, device=phones[0]["id"])
-    devices.revoke(book, phones[1]["id"], "OL", DAY)
+    devices.revoke_device(book, phones[1]["id"], "OL", DAY)
 
 
 def shift_note(device: str) -> dict[str, Any]:

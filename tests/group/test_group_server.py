@@ -75,7 +75,7 @@ def test_a_group_killed_mid_batch_and_away_loses_nothing_and_sites_go_on_alone(d
             tell(north, 5, chance.randrange(1000))  # the site goes on alone
             server.start()
         store, deadline = open_store(database), time.monotonic() + 90
-        wanted = {book_id(book): log.head(book) for book in (north, south)}
+        wanted = {book_id(book): log.load_head(book) for book in (north, south)}
 
         def held():
             rows = store.query("SELECT site, cursor, digest FROM branches")
@@ -92,7 +92,7 @@ def test_a_group_killed_mid_batch_and_away_loses_nothing_and_sites_go_on_alone(d
             thread.join()
         server.close()
     for book in (north, south):
-        assert sites.verify(store, book_id(book), 0) == (log.head(book)[0], [])
+        assert sites.verify(store, book_id(book), 0) == (log.load_head(book)[0], [])
         assert len(sites.branches(store.connection(), book_id(book))) == 1
         with open_book(tmp_path / "group" / "sites" / f"{book_id(book)}.sqlite") as work:
             assert fold.dump(work) == fold.dump(book)

@@ -44,7 +44,7 @@ def test_hand_in_rate(group: Group, make_site, capsys):
     group.folds.step()
     figures["fold and publish of 25 more, ms"] = (time.monotonic() - begun) * 1000
     begun = time.monotonic()
-    assert sites.verify(group.store, book_id(book), 0) == (log.head(book)[0], [])
+    assert sites.verify(group.store, book_id(book), 0) == (log.load_head(book)[0], [])
     figures["walk of the chain, entries a second"] = SIZE / (time.monotonic() - begun)
     held = group.store.one("SELECT sum(pg_total_relation_size(inhrelid)) AS n FROM pg_inherits "
                            "WHERE inhparent = 'entries'::regclass")

@@ -18,7 +18,7 @@ from webapp.book.house import people, registry
 from webapp.book.intake import book_id
 from webapp.book.opening import open_book
 from webapp.book.record import log
-from webapp.book.record.log import canonical, link, sha256
+from webapp.book.record.log import canonical, chain_digest, sha256
 from webapp.group import sites
 from webapp.group.sender import NoAnswer, send
 
@@ -40,7 +40,7 @@ def test_two_sites_hand_in_and_their_folds_are_their_own_to_the_byte(group: Grou
         people.set_password(book, "NS", "a long enough secret")
         report = send(book, group.let_in())
         assert not report.troubles
-        assert report.cursor == log.head(book)[0]
+        assert report.cursor == log.load_head(book)[0]
         assert same_as_site(group, book)
     group.folds.step()
     for book in (north, south):
@@ -54,7 +54,7 @@ def test_two_sites_hand_in_and_their_folds_are_their_own_to_the_byte(group: Grou
         sums = group.store.query("SELECT month, a, b, reason, sort, lpa_ul, n FROM month_sums WHERE site = %s",
                                  (book_id(book),))
         assert sorted(map(canonical, sums)) == sorted(map(canonical, book.query("SELECT * FROM month_sums")))
-        assert sites.verify(group.store, book_id(book), 0) == (log.head(book)[0], [])
+        assert sites.verify(group.store, book_id(book), 0) == (log.load_head(book)[0], [])
     assert "argon2" not in str(group.store.query("SELECT body FROM registry"))
 
 
@@ -84,7 +84,7 @@ def test_lost_answers_and_a_cut_wire_lose_and_double_nothing(group: Group, make_
     book, wire, chance = make_site("North Hill", 200, 5), group.let_in(), random.Random(5)
     wire.lose_answers = lambda: chance.random() < 0.5
     tries = 0
-    while group.place(book)["cursor"] < log.head(book)[0]:
+    while group.place(book)["cursor"] < log.load_head(book)[0]:
         tries += 1
         wire.is_cut = chance.random() < 0.2
         try:
@@ -106,7 +106,7 @@ def test_sent_twice_is_known_and_another_body_is_a_clash_with_both_kept(group: G
     body = other["body"].replace('"remark":""', '"remark":"changed"')
     assert body != other["body"]
     forged = other | {"book_no": 31, "body": body}
-    forged["digest"] = link(last["digest"], forged | {"body_sha256": sha256(body)})
+    forged["digest"] = chain_digest(last["digest"], forged | {"body_sha256": sha256(body)})
     result = wire.hand_in(batch | {"entries": [forged]})[1]["results"][0]
     assert result["settled"] == "clash"
     assert "under number 10" in result["problems"][0]["words"]

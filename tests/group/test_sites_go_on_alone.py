@@ -198,7 +198,7 @@ def settle(world: World, branches: dict[str, int]) -> None:
 
 def _head(world: World, site: str) -> int:
     with open_book(next(house.path for house in world.houses if house.id == site)) as book:
-        return log.head(book)[0]
+        return log.load_head(book)[0]
 
 
 def count(world: World, tally: Tally, branches: dict[str, int]) -> None:
@@ -260,7 +260,7 @@ def restored(world: World, rounds: int, scene: str) -> None:
         world.fault(4 * number, tally)
         with open_book(house.path) as book:
             backup(book, kept)
-            copied = log.head(book)[0]
+            copied = log.load_head(book)[0]
         deadline = time.monotonic() + 60
         while _group_has(world, house, branches.get(house.id, 0)) < copied + 2 * BATCH:
             assert time.monotonic() < deadline, "the group does not follow"

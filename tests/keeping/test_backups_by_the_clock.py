@@ -171,13 +171,13 @@ def test_a_rehearsal_says_what_would_be_lost_and_changes_nothing(data_dir, tmp_p
         send(book, *[reading(seq=n) for n in range(6, 9)], now=NOW + timedelta(hours=1))
         send(book, *[reading(seq=n, device="d-two") for n in range(1, 3)], device="d-two", now=NOW + timedelta(hours=2))
         registry.set_site(book, {"name": "Tarrowdene"}, "JK")
-        before = log.head(book)
+        before = log.load_head(book)
     said = "\n".join(rehearse(backup, data_dir))
     assert "can be restored: 5 entries, the chain holds, the accounts add up." in said
     assert "lacks 5 entries, received since 2025-09-24T13:00:00Z: 3 of d-one, 2 of d-two." in said
     assert "lacks 1 changes at the desk: 1 of site" in said
     with open_book(data_dir / BOOK_NAME) as book:
-        assert log.head(book) == before
+        assert log.load_head(book) == before
     assert "no book in" in "\n".join(rehearse(backup, tmp_path / "elsewhere"))
 
 

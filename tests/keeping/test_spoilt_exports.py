@@ -23,7 +23,7 @@ from webapp.book.opening import open_book
 from webapp.book.periods import closes
 from webapp.book.record import log
 from webapp.book.record.errors import BookError
-from webapp.book.record.log import canonical, link, sha256
+from webapp.book.record.log import canonical, chain_digest, sha256
 from webapp.keeping.export import export_book
 from webapp.keeping.take_in import take_in
 
@@ -45,7 +45,7 @@ def exported(tmp_path_factory: pytest.TempPathFactory) -> Path:
         for period in ("2025-09", "2025-Q4"):
             closes.close(book, period, "OL", closes.draft(book, period, LATER).digest, LATER)
         assert verification.verify(book) == []
-        assert (len(list(log.walk(book))), len(closes.closes(book))) == (3, 4)
+        assert (len(list(log.walk_entries(book))), len(closes.closes(book))) == (3, 4)
     export_book(folder / BOOK_NAME, folder / "export")
     return folder / "export"
 
@@ -150,7 +150,7 @@ def last_forged(rows: Rows) -> None:
     """The last entry and its digest worked out anew: only book.json still knows what it was."""
     rows[-1]["body"]["remark"] = "400 L were 40 L"
     rows[-1]["body_sha256"] = sha256(canonical(rows[-1]["body"]))
-    rows[-1]["digest"] = link(rows[-2]["digest"], rows[-1])
+    rows[-1]["digest"] = chain_digest(rows[-2]["digest"], rows[-1])
 
 
 @pytest.mark.parametrize(

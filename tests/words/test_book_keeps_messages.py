@@ -45,13 +45,13 @@ def words_in(book: Book) -> str:
 
 
 def test_better_words_change_no_byte_of_the_fold(book: Book, request: pytest.FixtureRequest) -> None:
-    before, head, words = fold.dump(book), log.head(book), words_in(book)
+    before, head, words = fold.dump(book), log.load_head(book), words_in(book)
     assert ROSE in words
     request.getfixturevalue("better_words")
     assert "never rises by itself" in words_in(book)
     fold.rebuild(book)
     assert fold.dump(book) == before
-    assert log.head(book) == head
+    assert log.load_head(book) == head
 
 
 def test_a_question_stands_in_the_book_as_a_message_with_its_figures(book: Book) -> None:
@@ -68,7 +68,7 @@ def test_a_refused_entry_is_put_aside_with_a_message_and_answered_with_words(boo
     result = send(book, sent)["results"][0]
     assert result["settled"] == "refused"
     assert all(problem["words"] and problem["message"]["id"] for problem in result["problems"])
-    (row,) = log.aside(book)
+    (row,) = log.load_aside(book)
     assert "words" not in book.query("SELECT problems FROM aside")[0]["problems"]
     assert [one["words"] for one in row["problems"]] == [one["words"] for one in result["problems"]]
 
@@ -79,7 +79,7 @@ def test_what_an_older_program_put_aside_says_what_it_said(book: Book) -> None:
            "problems": problems, "received_at": "2025-09-24T12:00:00Z", "via": "phone"}
     with book.write():
         log.put_aside(book, [row])
-    (told,) = log.aside(book, entry_id="x")
+    (told,) = log.load_aside(book, entry_id="x")
     assert told["problems"][0]["words"] == "F3-9 is no mark."
 
 

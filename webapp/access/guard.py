@@ -128,7 +128,7 @@ def sign_in(person: Person) -> None:
 def sign_out() -> None:
     """End the session, here and for whoever holds a copy of its cookie."""
     if session_id := session.get("id"):
-        sessions.end(current.book, session_id, datetime.now(UTC))
+        sessions.end_session(current.book, session_id, datetime.now(UTC))
     session.clear()
 
 

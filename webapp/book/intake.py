@@ -98,12 +98,12 @@ def hand_in(
         for entry in entries:
             desk.judge(entry)
         results = desk.write()
-        devices.heard(book, carrier, utc_text(now), skew_s)
+        devices.note_heard(book, carrier, utc_text(now), skew_s)
         asked = desk.named | {named, carrier}
         receipt: Receipt = {
             "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
             "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
-            "cursor": cursor(book), "head": log.head(book),
+            "cursor": cursor(book), "head": log.load_head(book),
         }
         if past:
             receipt["has_head"] = had_head
@@ -197,7 +197,7 @@ class _Desk:
 
     def write(self) -> list[Result]:
         """Write what was judged, fold it, and return the results in their order."""
-        log.append(self.book, self._rows)
+        log.append_rows(self.book, self._rows)
         log.put_aside(self.book, self._aside)
         for device, numbers in self._seen.items():
             counters.note_seen(self.book, device, numbers)

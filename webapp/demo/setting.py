@@ -56,6 +56,6 @@ def let_phones_in(book: Book, now: datetime) -> dict[str, Phone]:
     for row in load("phones"):
         if row["name"] not in there:
             token = devices.new_token(book, BY, row["name"], now)
-            there[row["name"]] = devices.enrol(book, token, row["name"], now)[0]["id"]
+            there[row["name"]] = devices.enrol_device(book, token, row["name"], now)[0]["id"]
         found[row["name"]] = Phone(row["name"], there[row["name"]], row["decimal_mark"], row["clock"])
     return found

@@ -114,7 +114,7 @@ def let_in(token: str, name: str) -> tuple[devices.Device, str]:
     if wait_s := enrol_tries.wait_s(address):
         raise TooManyRequests(retry_after=wait_s)
     try:
-        device, secret = devices.enrol(current.book, token.strip(), name.strip(), datetime.now(UTC))
+        device, secret = devices.enrol_device(current.book, token.strip(), name.strip(), datetime.now(UTC))
     except BookError as error:
         enrol_tries.failed(address)
         abort(403, str(error))

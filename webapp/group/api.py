@@ -101,7 +101,7 @@ def enrol() -> ResponseReturnValue:
         response.headers["Retry-After"] = str(wait_s)
         return response
     try:
-        device, secret = devices.enrol(current.book, token, name, datetime.now(UTC))
+        device, secret = devices.enrol_device(current.book, token, name, datetime.now(UTC))
     except BookError as error:
         enrol_tries.failed(address)
         return error_answer(403, str(error))

@@ -95,7 +95,7 @@ class Folds:
     def _follow(self, row: SiteRow, is_publishing: bool) -> None:
         site, branch = row["site"], row["effective"]
         work = self.work(site)
-        number, digest = log.head(work.book)
+        number, digest = log.load_head(work.book)
         if sites.digest_at(self._store, site, branch, number) != digest:
             work.begin_anew()  # another branch counts now, or the group itself was restored
             number = 0
@@ -114,7 +114,7 @@ class Folds:
     def _publish(self, work: Work, row: SiteRow) -> None:
         site = work.site
         held = self._store.one("SELECT * FROM folds WHERE site = %s", (site,))
-        number, digest = log.head(work.book)
+        number, digest = log.load_head(work.book)
         is_new = not held or held["work_id"] != work.id
         if is_new:
             work.note_all()

@@ -14,7 +14,7 @@ from typing import NotRequired, TypedDict
 
 from webapp.book.record.clock import measured_skew, utc_text
 from webapp.book.record.errors import BookError
-from webapp.book.record.log import FIRST_DIGEST, canonical, link, sha256
+from webapp.book.record.log import FIRST_DIGEST, canonical, chain_digest, sha256
 from webapp.book.record.soundness import check_entry
 from webapp.group import registry, sites
 from webapp.group.sites import SITE_ID, Conn, SentRow, SiteState
@@ -191,10 +191,10 @@ class _Desk:
             return self._refuse(raw, None, code, problem)
         number, digest = row["book_no"], row["digest"]
         known = self._held.get(number, {}).get(digest)
-        # A digest goes over all that came before: where it is the same, the whole past is the same.
-        if known and known["body_sha256"] == row["body_sha256"] and link(self._before(row) or "", row) == digest:
-            return self._result(row, "known")
         before = self._before(row)
+        # A digest goes over all that came before: where it is the same, the whole past is the same.
+        if known and known["body_sha256"] == row["body_sha256"] and chain_digest(before or "", row) == digest:
+            return self._result(row, "known")
         if before is None:
             cursor = self._branches[self.tip]["cursor"]
             if number > cursor + 1 and number - 1 not in self._held:
@@ -217,9 +217,9 @@ class _Desk:
     def _before(self, row: SentRow) -> str | None:
         """Return the digest, of any branch, that this row follows from; None where there is none."""
         if row["book_no"] == 1:
-            return FIRST_DIGEST if link(FIRST_DIGEST, row) == row["digest"] else None
+            return FIRST_DIGEST if chain_digest(FIRST_DIGEST, row) == row["digest"] else None
         for digest in self._held.get(row["book_no"] - 1, ()):
-            if link(digest, row) == row["digest"]:
+            if chain_digest(digest, row) == row["digest"]:
                 return digest
         return None
 

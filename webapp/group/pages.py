@@ -76,7 +76,7 @@ def shut_out(site: str) -> ResponseReturnValue:
     """Shut out the device that hands in for a site: a new code lets its next computer in."""
     row = _store().one("SELECT device FROM sites WHERE site = %s", (site,)) or abort(404)
     assert current.person
-    devices.revoke(current.book, row["device"], by=current.person["code"])
+    devices.revoke_device(current.book, row["device"], by=current.person["code"])
     flash("Shut out. What it handed in stays. A new code lets the site in again.", "note")
     return redirect(url_for("group.sites_page"))
 

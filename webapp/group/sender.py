@@ -105,12 +105,12 @@ class _Round:
             answer = self._hand_in([], [])
             if answer.get("trouble"):
                 self.report.troubles.append(str(answer["trouble"]))
-        self.report.cursor, self.report.head = int(answer["cursor"]), log.head(self._book)[0]
+        self.report.cursor, self.report.head = int(answer["cursor"]), log.load_head(self._book)[0]
         return self.report
 
     def _common(self, place: Mapping[str, Any]) -> int:
         """Return the last number at which this book and the group's have the same digest."""
-        low, high = 0, min(int(place["cursor"]), log.head(self._book)[0])
+        low, high = 0, min(int(place["cursor"]), log.load_head(self._book)[0])
         if high == place["cursor"] and self._digest(high) == place["digest"]:
             return high
         if self._is_alike(high):
@@ -158,7 +158,7 @@ class _Round:
     def _hand_in(self, rows: list[Row], items: list[Changed]) -> dict[str, Any]:
         batch = {
             "now": utc_text(datetime.now(UTC)), "book_id": self._id, "name": load_site(self._book)["name"],
-            "head": log.head(self._book), "entries": rows, "registry": items,
+            "head": log.load_head(self._book), "entries": rows, "registry": items,
         }
         status, body = self._carrier.ask("POST", "/api/hand-in", gzip.compress(json.dumps(batch).encode(), 3))
         if status == 413 and len(rows) + len(items) > 1:

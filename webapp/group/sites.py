@@ -12,7 +12,7 @@ from psycopg.rows import DictRow
 
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
-from webapp.book.record.log import FIRST_DIGEST, canonical, link, sha256
+from webapp.book.record.log import FIRST_DIGEST, canonical, chain_digest, sha256
 from webapp.book.record.rows import LinkedRow
 from webapp.group import schema
 from webapp.group.store import Store
@@ -193,7 +193,7 @@ def verify(store: Store, site: str, branch: int) -> tuple[int, list[str]]:
             troubles.append(f"Book numbers {expected} to {number - 1} are missing.")
         if sha256(row["body"]) != row["body_sha256"]:
             troubles.append(f"The body of book number {number} is not what was handed in.")
-        if link(before, row) != row["digest"]:
+        if chain_digest(before, row) != row["digest"]:
             troubles.append(f"The chain is broken at book number {number}.")
         before, expected = row["digest"], number + 1
         if len(troubles) >= 20:

@@ -63,7 +63,7 @@ class Work:
                 self._register(item)
             fresh = Fresh()
             made = [_entry_row(row, fresh) for row in rows]
-            log.append(self.book, made)
+            log.append_rows(self.book, made)
             for row, mine in zip(rows, made, strict=True):
                 assert row["digest"] == mine["digest"], "rows that do not follow on"
                 fold.note_entry(self.book, mine, fresh[mine["id"]][1])

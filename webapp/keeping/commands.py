@@ -22,7 +22,7 @@ def verify(data_dir: Path) -> None:
             click.echo(f"{words} That comes first.")
             unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = verification.verify(book)
-        entry_count, digest = log.head(book)
+        entry_count, digest = log.load_head(book)
         judged = judgings.say_how_judged(book)
     if troubles:
         raise Sentence("\n".join(troubles))

@@ -71,7 +71,7 @@ def _write(book: Book, folder: Path) -> dict[str, Any]:
     for kind in webapp.kinds.ALL:
         _write_csv(book, kind, folder / "csv" / f"{kind.name}.csv")
     (folder / "README.txt").write_text(README, "utf-8", newline="\n")
-    entry_count, digest = log.head(book)
+    entry_count, digest = log.load_head(book)
     manifest = {
         "marker": MARKER, "format": FORMAT, "version": __version__, "written_at": utc_text(datetime.now(UTC)),
         "book_id": book_id(book), "entries": entry_count, "last_digest": digest, "fold_sha256": fold_digest(book),
@@ -110,7 +110,7 @@ def _write_csv(book: Book, kind: Any, path: Path) -> None:
     with path.open("w", encoding="utf-8-sig", newline="") as file:
         writer = csv.writer(file)
         writer.writerow(as_data.csv_heads(kind))
-        for row in log.walk(book, kind=kind.name):
+        for row in log.walk_entries(book, kind=kind.name):
             read = row_reader.read_as_folded(book, row)
             if read is None:
                 continue

@@ -31,7 +31,7 @@ def rehearse(file_path: Path, data_dir: Path) -> list[str]:
             troubles = verification.verify(backup)
             if troubles:
                 raise BookError(f"The backup can be restored, but it is not whole. {troubles[0]}")
-            entry_count, digest = log.head(backup)
+            entry_count, digest = log.load_head(backup)
             lines = [
                 f"{file_path.name} can be restored: {entry_count} entries, the chain holds, the accounts add up.",
                 f"Last digest: {digest}",
@@ -45,7 +45,7 @@ def rehearse(file_path: Path, data_dir: Path) -> list[str]:
 def _compare(backup: Book, live: Book) -> list[str]:
     if book_id(backup) != book_id(live):
         return ["It is of another book than the one here. Nothing of the two was compared."]
-    entry_count, digest = log.head(backup)
+    entry_count, digest = log.load_head(backup)
     same = live.one("SELECT digest FROM entries WHERE book_no = ?", (entry_count,))
     if entry_count and (same is None or same["digest"] != digest):
         return [

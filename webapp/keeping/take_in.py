@@ -115,7 +115,7 @@ def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[
 def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
     """Return sentences about faults of the record, before anything is folded from it."""
     troubles = log.verify(book) + closes.verify(book)
-    if [manifest["entries"], manifest["last_digest"]] != list(log.head(book)):
+    if [manifest["entries"], manifest["last_digest"]] != list(log.load_head(book)):
         troubles.append(f"Its last entry is not the one that {MANIFEST} names.")
     return troubles
 

@@ -14,7 +14,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 
-from webapp.book.record.clock import corrected, order_skew, sort_text, utc_text
+from webapp.book.record.clock import correct_time, order_skew, sort_text, utc_text
 from webapp.book.record.log import root_of
 from webapp.book.record.rows import EntryRow, NotedRow
 from webapp.book.record.store import Book
@@ -53,7 +53,7 @@ class Plan:
 
 def typed_key(row: NotedRow) -> str:
     """Return a sorting key for entries by the time they were typed."""
-    return f"{sort_text(corrected(row['typed_at'], order_skew(row['skew_s'])))}|{row['id']}"
+    return f"{sort_text(correct_time(row['typed_at'], order_skew(row['skew_s'])))}|{row['id']}"
 
 
 def note_family(book: Book, row: NotedRow, entry: Entry) -> set[str]:
@@ -118,9 +118,9 @@ def load_plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     row, body = members[effective]
     skew = _order_skew(effective, members, amends)
     entry = upcast(body)
-    at = corrected(row["read_at"], skew)
+    at = correct_time(row["read_at"], skew)
     order_key = f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}"
-    typed = utc_text(corrected(row["typed_at"], order_skew(row["skew_s"])))
+    typed = utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"])))
     made = Plan(root, entry, order_key, utc_text(at), typed, row["received_at"], row["skew_s"])
     _hear_answers(book, made, members, {root, *amends})
     clash = conn.execute("SELECT 1 FROM aside WHERE id = ? AND settled = 'clash' LIMIT 1", (made.id,)).fetchone()

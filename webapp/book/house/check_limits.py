@@ -40,7 +40,7 @@ def set_check_limit(book: Book, scope: str, key: str, name: str, value: float | 
     scope: site, sort, product or vessel; key: empty, the sort, the spirit or material as it is named, the mark.
     BookError says what is wrong.
     """
-    key = _checked(book, scope, key, name, value)
+    key = _stored_key(book, scope, key, name, value)
     with book.write() as database:
         site = load_site(book)
         if scope == "site":
@@ -57,12 +57,12 @@ def set_check_limit(book: Book, scope: str, key: str, name: str, value: float | 
         line = (setting, json.dumps(_without_empty(after)))
         database.conn.execute("INSERT OR REPLACE INTO site VALUES (?, ?)", line)
         where = "/".join(part for part in (scope, key, name) if part)
-        note_change(book, by, "check limit", where, _said(before), _said(value))
-        unjudged.note_places(book, *_concerned(scope, key))
+        note_change(book, by, "check limit", where, _value_told(before), _value_told(value))
+        unjudged.note_places(book, *_select_concerned(scope, key))
         unjudged.judge_slice(book)
 
 
-def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -> str:
+def _stored_key(book: Book, scope: str, key: str, name: str, value: float | None) -> str:
     """Return the key in its stored form; raise BookError where scope, key, name or value is wrong."""
     if scope not in SCOPES or name not in LIMITS:
         raise BookError("There is no such limit. Pick it from the list.")
@@ -76,7 +76,7 @@ def _checked(book: Book, scope: str, key: str, name: str, value: float | None) -
     return key.lower()[:80] if scope == "product" else key[:80]
 
 
-def _concerned(scope: str, key: str) -> tuple[str, tuple[str, ...]]:
+def _select_concerned(scope: str, key: str) -> tuple[str, tuple[str, ...]]:
     """Return a SELECT of the places in the fold that such a limit may concern, and its parameters."""
     if scope == "vessel":
         return f"{unjudged.ALL} WHERE mark = ?", (key,)
@@ -91,5 +91,5 @@ def _without_empty(told: Mapping[str, Any]) -> dict[str, Any]:
     return {name: value for name, value in kept.items() if value != {}}
 
 
-def _said(value: float | None) -> dict[str, Any] | None:
+def _value_told(value: float | None) -> dict[str, Any] | None:
     return None if value is None else {"value": float(value)}

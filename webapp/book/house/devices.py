@@ -57,7 +57,7 @@ def new_token(book: Book, by: str, name: str, now: datetime | None = None) -> st
     return token
 
 
-def enrol(book: Book, token: str, name: str, now: datetime) -> tuple[Device, str]:
+def enrol_device(book: Book, token: str, name: str, now: datetime) -> tuple[Device, str]:
     """Use a token up; return the new device and its secret, which is shown this once. BookError where it is no good."""
     with book.write() as database:
         found = book.one("SELECT * FROM tokens WHERE token_sha256 = ?", (sha256(token.strip()),))
@@ -96,7 +96,7 @@ def device_by_id(book: Book, device_id: str) -> Device | None:
     return book.row(Device, f"SELECT {_COLUMNS} FROM devices WHERE id = ?", (device_id,))  # noqa: S608
 
 
-def revoke(book: Book, device_id: str, by: str, now: datetime | None = None) -> None:
+def revoke_device(book: Book, device_id: str, by: str, now: datetime | None = None) -> None:
     """Put a device out: its secret opens nothing any more. What it logged stays. BookError where there is none."""
     now = now or datetime.now(UTC)
     with book.write() as database:
@@ -115,7 +115,7 @@ def devices(book: Book) -> list[Device]:
     )
 
 
-def report(book: Book) -> list[DeviceReport]:
+def report_devices(book: Book) -> list[DeviceReport]:
     """Return each device with the book's figures about it: `seen`, `gaps`, `heard_at`, `skew_s`, `entries`.
 
     `given_twice` counts the numbers of its counter that more than one entry has: there are two phones of one name, or
@@ -136,7 +136,7 @@ def _report(device: Device, seen: counters.Seen, counted: _Counted | None) -> De
     }
 
 
-def heard(book: Book, device_id: str, at: str, skew_s: float) -> None:
+def note_heard(book: Book, device_id: str, at: str, skew_s: float) -> None:
     """Note the time at which a device was heard and the skew of its clock, inside a write."""
     if device_id:
         book.db.conn.execute(

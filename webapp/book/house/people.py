@@ -55,13 +55,13 @@ class Person(PersonOnPhone):
 def people(book: Book, *, with_retired: bool = True) -> list[Person]:
     """Return people by code: code, name, roles, access, pin (data for phones or None), has_password, retired."""
     rows = book.rows(PersonRow, "SELECT * FROM people WHERE retired = 0 OR ? ORDER BY retired, code", (with_retired,))
-    return [shown(row) for row in rows]
+    return [without_password(row) for row in rows]
 
 
 def person(book: Book, code: str) -> Person | None:
     """Return a person by code, or None."""
     row = book.row(PersonRow, "SELECT * FROM people WHERE code = ?", (code,))
-    return shown(row) if row else None
+    return without_password(row) if row else None
 
 
 def put_person(book: Book, row: Mapping[str, object], by: str) -> Person:
@@ -96,7 +96,7 @@ def set_password(book: Book, code: str, password: str, by: str = "") -> None:
     """Set a password, kept as an argon2 hash. BookError where it is too short or there is no such person."""
     if not PASSWORD_LEAST <= len(password) <= PASSWORD_MOST:
         raise BookError(f"A password has {PASSWORD_LEAST} to {PASSWORD_MOST} characters. Take a few words.")
-    _set(book, code, "password", _hasher.hash(password), by)
+    _set_column(book, code, "password", _hasher.hash(password), by)
 
 
 def check_password(book: Book, code: str, password: str) -> Person | None:
@@ -110,7 +110,7 @@ def check_password(book: Book, code: str, password: str) -> Person | None:
     if not kept:
         return None
     if _hasher.check_needs_rehash(kept):
-        _set(book, code.strip().upper(), "password", _hasher.hash(password), "")
+        _set_column(book, code.strip().upper(), "password", _hasher.hash(password), "")
     return person(book, code.strip().upper())
 
 
@@ -122,12 +122,12 @@ def set_pin(book: Book, code: str, pin: str, by: str = "") -> None:
     if pin and not (pin.isascii() and pin.isdigit() and 3 <= len(pin) <= 8):
         raise BookError("A PIN has 3 to 8 digits. Type another.")
     if not pin:
-        _set(book, code, "pin", None, by)
+        _set_column(book, code, "pin", None, by)
         return
     salt = secrets.token_bytes(16)
     made = hashlib.pbkdf2_hmac("sha256", pin.encode(), salt, PIN_ROUNDS)
     data = {"salt": base64.b64encode(salt).decode(), "rounds": PIN_ROUNDS, "hash": base64.b64encode(made).decode()}
-    _set(book, code, "pin", json.dumps(data), by)
+    _set_column(book, code, "pin", json.dumps(data), by)
 
 
 def for_phones(book: Book) -> list[PersonOnPhone]:
@@ -147,7 +147,7 @@ def _nobodys_password() -> str:
     return _hasher.hash(secrets.token_hex(16))
 
 
-def _set(book: Book, code: str, column: str, value: str | None, by: str) -> None:
+def _set_column(book: Book, code: str, column: str, value: str | None, by: str) -> None:
     with book.write() as database:
         if person(book, code) is None:
             raise BookError(f"There is nobody with the code {code[:CODE_MOST]}. Add them first.")
@@ -156,7 +156,7 @@ def _set(book: Book, code: str, column: str, value: str | None, by: str) -> None
         book.memory.registry.clear()
 
 
-def shown(row: PersonRow) -> Person:
+def without_password(row: PersonRow) -> Person:
     """Return a person's row as pages and phones see it: without the password."""
     return {
         "code": row["code"], "name": row["name"], "roles": json.loads(row["roles"]), "access": row["access"],

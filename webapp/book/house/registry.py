@@ -158,7 +158,7 @@ def set_limit(
         else:
             database.conn.execute("DELETE FROM limits WHERE scope = ? AND key = ? AND kind = ? AND field = ?", where)
         note_change(book, by, "limit", "/".join(where), before, ranges if any(ranges.values()) else None)
-        unjudged.note_places(book, *_concerned(scope, where[1], kind))
+        unjudged.note_places(book, *_select_concerned(scope, where[1], kind))
         turn_cards(book, {row["mark"] for row in book.query("SELECT mark FROM vessels")})
         unjudged.judge_slice(book)
 
@@ -194,7 +194,7 @@ def set_site(book: Book, values: Mapping[str, Any], by: str) -> SiteSettings:
         return site
 
 
-def _concerned(scope: str, key: str, kind: str) -> tuple[str, tuple[str, ...]]:
+def _select_concerned(scope: str, key: str, kind: str) -> tuple[str, tuple[str, ...]]:
     """Return a SELECT of the places in the fold that a limit may concern, and its parameters."""
     sql = "SELECT f.order_key FROM folded f JOIN entries e ON e.id = f.entry WHERE e.kind = ?"
     if scope == "vessel":

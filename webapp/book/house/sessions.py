@@ -18,7 +18,7 @@ class _Asking(PersonRow):
     is_ended: int
 
 
-def end(book: Book, session_id: str, now: datetime) -> None:
+def end_session(book: Book, session_id: str, now: datetime) -> None:
     """Note that this session has been signed out of. `now` is aware."""
     with book.write() as database:
         database.conn.execute("DELETE FROM ended_sessions WHERE at < ?", (utc_text(now - KEPT),))
@@ -33,4 +33,4 @@ def find_person(book: Book, code: str, session_id: str) -> tuple[people.Person |
         "FROM people p WHERE p.code = ?",
         (sha256(session_id), code),
     )
-    return (people.shown(row) if row else None), people.stamp_of(row), bool(row and row["is_ended"])
+    return (people.without_password(row) if row else None), people.stamp_of(row), bool(row and row["is_ended"])

@@ -22,7 +22,7 @@ Adjustments = Mapping[tuple[str, Line], int]  # (closed month, line) -> what it 
 
 @dataclass(frozen=True, slots=True)
 class Month:
-    """One month as is now known. start and until: UTC texts without Z (months.begins)."""
+    """One month as is now known. start and until: UTC texts without Z (months.month_start)."""
 
     name: str
     start: str
@@ -107,8 +107,8 @@ def _load(book: Book, zone: str, last: str) -> Ledger:
     stock: Counter[str] = Counter(dict.fromkeys(ACCOUNTS, 0))
     for name in months.months_between(first, max(last, *closed, first)):
         # A month begins where the one before ended, whatever the zone is called since; the first takes all before it.
-        start = made[-1].until if made else bounds[name][0] if name in bounds else months.begins(name, zone)
-        until = bounds[name][1] if name in bounds else months.begins(months.next_month(name), zone)
+        start = made[-1].until if made else bounds[name][0] if name in bounds else months.month_start(name, zone)
+        until = bounds[name][1] if name in bounds else months.month_start(months.next_month(name), zone)
         lines = lines_between(sums, start if made else EARLIEST, until)
         made.append(Month(name, start, until, bounds.get(name, ("", "", zone))[2], lines, dict(stock)))
         stock = stock_lines(stock, lines, {})

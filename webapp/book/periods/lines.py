@@ -30,7 +30,7 @@ Lines = Mapping[Line, int]  # microlitres of pure alcohol
 
 
 def lines_between(sums: Reading, start: str, until: str) -> Counter[Line]:
-    """Return the lines of all accounts from start up to until, both UTC texts without Z (months.begins). [uL]"""
+    """Return the lines of all accounts from start up to until, both UTC texts without Z (months.month_start). [uL]"""
     lines: Counter[Line] = Counter()
     for (a, b, reason, sort), ul in sums.between(start, until).items():
         if b in ACCOUNTS:

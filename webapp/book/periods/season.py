@@ -133,8 +133,8 @@ def _first_month(said: object) -> int:
 
 def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, float]) -> Season:
     year = int(name[:4])
-    start = months.begins(f"{year}-{first:02d}", zone)
-    until = months.begins(f"{year + 1}-{first:02d}", zone)
+    start = months.month_start(f"{year}-{first:02d}", zone)
+    until = months.month_start(f"{year + 1}-{first:02d}", zone)
     rows = book.query(
         "SELECT substr(source, 1, 2) AS s, substr(target, 1, 2) AS t, source, target, reason, source_account AS a, "
         "target_account AS b, sum(lpa_ul) AS ul, sum(mass_g) AS g FROM flows INDEXED BY flows_at "

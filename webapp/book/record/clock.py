@@ -33,7 +33,7 @@ def order_skew(skew_s: float) -> int:
     return 0 if abs(skew_s) <= SKEW_LET_BE_S else round(skew_s / 60.0) * 60
 
 
-def corrected(stamp: str, skew_s: int) -> datetime:
+def correct_time(stamp: str, skew_s: int) -> datetime:
     """Return the instant of a stamp with offset, less the skew; clamped to the years that can be written."""
     moment = datetime.fromisoformat(stamp)
     try:

@@ -44,24 +44,24 @@ def sha256(text: str) -> str:
     return hashlib.sha256(text.encode()).hexdigest()
 
 
-def link(before: str, row: LinkedRow) -> str:
+def chain_digest(before: str, row: LinkedRow) -> str:
     """Return the digest of a row. It covers the digest before it, its number, its body's hash, and the way it came."""
-    return _link(before, row, f"{float(row['skew_s']) + 0.0:.1f}")
+    return _digest_with_skew(before, row, f"{float(row['skew_s']) + 0.0:.1f}")
 
 
 def is_linked(before: str, row: LinkedRow) -> bool:
     """Return whether a row's digest follows from the digest before it and from the row's own columns."""
-    if row["digest"] == link(before, row):
+    if row["digest"] == chain_digest(before, row):
         return True
     # Once a clock a few hundredths of a second behind was hashed as -0.0; the database has kept that as 0.0.
-    return not row["skew_s"] and row["digest"] == _link(before, row, "-0.0")
+    return not row["skew_s"] and row["digest"] == _digest_with_skew(before, row, "-0.0")
 
 
-def _link(before: str, row: LinkedRow, skew: str) -> str:
+def _digest_with_skew(before: str, row: LinkedRow, skew: str) -> str:
     return sha256("\n".join((before, str(row["book_no"]), row["body_sha256"], row["received_at"], skew, row["via"])))
 
 
-def head(book: Book) -> tuple[int, str]:
+def load_head(book: Book) -> tuple[int, str]:
     """Return the last book number and its digest."""
     row = book.db.conn.execute("SELECT book_no, digest FROM entries ORDER BY book_no DESC LIMIT 1").fetchone()
     return (row[0], row[1]) if row else (0, FIRST_DIGEST)
@@ -74,18 +74,18 @@ def has_head(book: Book, head: Sequence[int | str]) -> bool:
     return row is not None and row["digest"] == digest
 
 
-def append(book: Book, rows: list[LogRow]) -> None:
+def append_rows(book: Book, rows: list[LogRow]) -> None:
     """Append rows, inside a write: numbers and digests are given here and set in the rows."""
-    book_no, digest = head(book)
+    book_no, digest = load_head(book)
     for row in rows:
         book_no += 1
         row["book_no"] = book_no
-        digest = row["digest"] = link(digest, row)
+        digest = row["digest"] = chain_digest(digest, row)
     marks = ", ".join(f":{name}" for name in _COLUMNS)
     book.db.conn.executemany(f"INSERT INTO entries ({', '.join(_COLUMNS)}) VALUES ({marks})", rows)  # noqa: S608
 
 
-def get(book: Book, entry_id: str) -> Logged | None:
+def load_entry(book: Book, entry_id: str) -> Logged | None:
     """Return one entry, or None."""
     row = book.row(_Selected, f"{_SELECT} WHERE e.id = ?", (entry_id,))
     return _dressed(row) if row else None
@@ -98,7 +98,7 @@ def get_all(book: Book, ids: Iterable[str]) -> dict[str, Logged]:
     return {row["id"]: _dressed(row) for row in rows}
 
 
-def find(
+def find_entries(
     book: Book, *, kind: str | None = None, mark: str | None = None, person: str | None = None,
     device: str | None = None, since: str | None = None, until: str | None = None, weight: str | None = None,
     limit: int = 100, before: int | None = None,
@@ -128,23 +128,23 @@ def find(
     return [_dressed(row) for row in rows]
 
 
-def walk(book: Book, **wanted: Unpack[Wanted]) -> Iterator[Logged]:
+def walk_entries(book: Book, **wanted: Unpack[Wanted]) -> Iterator[Logged]:
     """Yield every entry that `find` would, newest first, however many; a page of them is in memory at a time."""
-    for rows in pages(book, **wanted):
+    for rows in walk_pages(book, **wanted):
         yield from rows
 
 
-def pages(book: Book, **wanted: Unpack[Wanted]) -> Iterator[list[Logged]]:
+def walk_pages(book: Book, **wanted: Unpack[Wanted]) -> Iterator[list[Logged]]:
     """Yield every entry that `find` would, newest first, in lists of LIST_MOST."""
     before: int | None = None
-    while rows := find(book, **wanted, before=before, limit=LIST_MOST):
+    while rows := find_entries(book, **wanted, before=before, limit=LIST_MOST):
         yield rows
         if len(rows) < LIST_MOST:
             return
         before = rows[-1]["book_no"]
 
 
-def family(book: Book, entry_id: str) -> Family:
+def load_family(book: Book, entry_id: str) -> Family:
     """Return the family of an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest book
     number first) and `answers` (to any of them).
     """
@@ -179,7 +179,7 @@ def put_aside(book: Book, rows: Iterable[AsideRow]) -> None:
     )
 
 
-def aside(
+def load_aside(
     book: Book, *, settled: str | None = None, entry_id: str | None = None, limit: int = 100
 ) -> list[Aside]:
     """Return the bodies that were put aside, newest first: refused ones and clashes, with `problems`."""
@@ -196,7 +196,7 @@ def verify(book: Book) -> list[str]:
     """Walk the whole chain and return what is broken, in sentences; an empty list where it holds."""
     troubles: list[str] = []
     before, expected_no = FIRST_DIGEST, 1
-    for row in _walk(book):
+    for row in _walk_rows(book):
         number = row["book_no"]
         if number != expected_no:
             troubles.append(f"Book numbers {expected_no} to {number - 1} are missing.")
@@ -227,7 +227,7 @@ def _strayed(row: LogRow) -> list[str]:
     ]
 
 
-def _walk(book: Book) -> Iterator[LogRow]:
+def _walk_rows(book: Book) -> Iterator[LogRow]:
     at = 0
     while rows := book.rows(LogRow, "SELECT * FROM entries WHERE book_no > ? ORDER BY book_no LIMIT 500", (at,)):
         yield from rows

@@ -42,7 +42,7 @@ def months_between(first: str, last: str) -> Iterator[str]:
         first = next_month(first)
 
 
-def begins(month: str, zone: str) -> str:
+def month_start(month: str, zone: str) -> str:
     """Return the first moment of a month in a time zone, as UTC text to the second without its Z.
 
     It compares with the texts of the book, `...:00Z` as `...:00.000Z`: both are later than the bare second.

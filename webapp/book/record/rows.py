@@ -70,7 +70,7 @@ class Family(TypedDict):
 
 
 class Wanted(TypedDict, total=False):
-    """Which entries are wanted (log.find)."""
+    """Which entries are wanted (log.find_entries)."""
 
     kind: str | None
     mark: str | None

@@ -19,7 +19,7 @@ FLOWS_MOST = 100
 
 def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
     """Return the plans that stand, newest first: entry row, values, draws by mark."""
-    rows = log.find(book, kind="vat_plan", limit=limit)
+    rows = log.find_entries(book, kind="vat_plan", limit=limit)
     standing = [row for row in rows if row["standing"] == "entered"]
     reads = row_reader.read_all_as_folded(book, standing)
     return [_plan(row, read) for row, read in zip(standing, reads, strict=True) if read]
@@ -27,7 +27,7 @@ def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
 
 def plan(book: Book, entry_id: str) -> dict[str, Any] | None:
     """Return one plan, or None where the book has no such plan."""
-    row = log.get(book, entry_id)
+    row = log.load_entry(book, entry_id)
     read = row_reader.read_as_folded(book, row) if row and row["kind"] == "vat_plan" else None
     return _plan(row, read) if row and read else None
 

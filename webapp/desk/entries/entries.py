@@ -58,7 +58,7 @@ def entries_page() -> ResponseReturnValue:
     """Show entries, newest first, a page at a time."""
     wanted = _filters()
     before = min(request.args.get("before", 0, type=int), BOOK_NO_MOST) or None
-    rows = log.find(current.book, **wanted, limit=PAGE + 1, before=before)
+    rows = log.find_entries(current.book, **wanted, limit=PAGE + 1, before=before)
     more = rows[PAGE - 1]["book_no"] if len(rows) > PAGE else None
     states = queries.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
     return render_template(
@@ -76,7 +76,7 @@ def entries_page() -> ResponseReturnValue:
 @needs("floor")
 def entry_page(entry_id: str) -> ResponseReturnValue:
     """Show one entry as read and as computed, what it amends, what amended it, its queries and answers."""
-    row = log.get(current.book, entry_id)
+    row = log.load_entry(current.book, entry_id)
     if row is None:
         abort(404, "The book has no such entry. It may still wait on a phone.")
     read = row_reader.read_as_folded(current.book, row)
@@ -101,7 +101,7 @@ def _phones() -> dict[str, str]:
 
 def _story(entry_id: str) -> list[dict[str, object]]:
     """Return the chain of amendments and answers an entry belongs to, oldest first; empty where it stands alone."""
-    family = log.family(current.book, entry_id)
+    family = log.load_family(current.book, entry_id)
     rows = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
     return lines(current.book, rows) if len(rows) > 1 else []
 
@@ -110,7 +110,7 @@ def _story(entry_id: str) -> list[dict[str, object]]:
 @needs("distiller")
 def amend(entry_id: str) -> ResponseReturnValue:
     """Show the entry's own form filled in; what is sent becomes a new entry that amends it, with the reason."""
-    row = log.get(current.book, entry_id)
+    row = log.load_entry(current.book, entry_id)
     kind = webapp.kinds.get(row["kind"]) if row else None
     if row is None or kind is None or kind.name == "answer":
         abort(404, "There is no such entry to amend.")
@@ -182,7 +182,7 @@ def entries_json() -> Response:
     """Send the filtered entries as JSON lines: each as handed in, with what the book added."""
 
     def json_lines() -> Iterator[str]:
-        for row in log.walk(current_book, **wanted):
+        for row in log.walk_entries(current_book, **wanted):
             kept = {name: row[name] for name in ("book_no", "received_at", "skew_s", "digest", "via")}
             yield json.dumps({**row["entry"], "book": kept}, ensure_ascii=False) + "\n"
 
@@ -203,7 +203,7 @@ def entries_csv() -> Response:
     def csv_lines() -> Iterator[str]:
         # The byte order mark makes office programs read it as UTF-8.
         yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
-        for rows in log.pages(book, **wanted):
+        for rows in log.walk_pages(book, **wanted):
             asked = queries.queries_by_entry(book, [row["id"] for row in rows])
             for row, read in zip(rows, row_reader.read_all_as_folded(book, rows), strict=True):
                 assert read

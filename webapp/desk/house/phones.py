@@ -29,7 +29,7 @@ def phones_page() -> ResponseReturnValue:
     return render_template(
         "desk/house/phones.html",
         form=form,
-        report=devices.report(current.book),
+        report=devices.report_devices(current.book),
         token=token,
         address=address,
         picture=_picture(address) if address else None,
@@ -53,6 +53,6 @@ def revoke(device_id: str) -> ResponseReturnValue:
     if not any(phone["id"] == device_id for phone in devices.devices(current.book)):
         abort(404, "There is no such phone.")
     assert current.person
-    devices.revoke(current.book, device_id, by=current.person["code"])
+    devices.revoke_device(current.book, device_id, by=current.person["code"])
     flash("Shut out. Entries it still holds are safe on it, and go in once it is let in again.", "entered")
     return redirect(url_for("desk.phones_page"))

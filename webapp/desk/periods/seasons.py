@@ -24,7 +24,7 @@ def casks_by_year_page() -> ResponseReturnValue:
     zone = str(current.site.get("time_zone") or "UTC")
     if month:
         try:
-            until = months.begins(months.next_month(months.months_of(month)[-1]), zone)
+            until = months.month_start(months.next_month(months.months_of(month)[-1]), zone)
         except BookError as error:
             abort(404, str(error))
     rows = by_kind_and_year(current.book, until)

@@ -52,7 +52,7 @@ def vessel_page(mark: str) -> ResponseReturnValue:
     row = _known(mark)
     card = cards.card(current.book, row["mark"], with_retired=True)
     assert card
-    history = lines(current.book, log.find(current.book, mark=row["mark"], limit=HISTORY))
+    history = lines(current.book, log.find_entries(current.book, mark=row["mark"], limit=HISTORY))
     return render_template(
         "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card.get("curves", {}))
     )
