@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from webapp.version import VERSION
 
@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 __version__ = VERSION
 
 
-def create_app(data_dir: Path | str, *, testing: bool = False, **config: Any) -> Flask:
+def create_app(data_dir: Path | str, *, testing: bool = False, **config: object) -> Flask:
     """Return the Flask app over the book in `data_dir`, which is made if it is not there.
 
     `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels),

@@ -25,14 +25,14 @@ class AsTyped(str):
     """A text that goes back into a box of a form, to the letter."""
 
 
-def isolate(value: Any) -> Any:
+def isolate(value: object) -> object:
     """Return a text closed off from what stands beside it; everything else, and markup of our own, as it is."""
     if type(value) is not str or not _TURNS.search(value):
         return value
     return f"{FIRST_STRONG}{_balanced(value)}{POP_ISOLATE}"
 
 
-def isolate_shown(value: Any) -> Any:
+def isolate_shown(value: object) -> Any:
     """Return a structure of a card with the texts that are only shown closed off."""
     if isinstance(value, dict):
         return {k: isolate(v) if k in _SHOWN else isolate_shown(v) for k, v in value.items()}

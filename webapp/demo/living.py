@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import datetime, timedelta
-from typing import Any
 
 from webapp.demo import season, still
 from webapp.demo.phones import HandIn, Phone
@@ -45,7 +44,7 @@ def drafts(now: datetime) -> list[Draft]:
     return told
 
 
-def _on_other_days(name: str, vessel: str, days: int, batch: str, now: datetime) -> dict[str, Any]:
+def _on_other_days(name: str, vessel: str, days: int, batch: str, now: datetime) -> dict[str, object]:
     ferment = next(ferment for ferment in load("ferments") if ferment["batch"] == name)
     clock = ferment["at"].split(" ")[1]
     at = f"{now - timedelta(days=days):%Y-%m-%d} {clock}"
@@ -61,7 +60,7 @@ def _swap_digits(told: list[Draft], vessel: str, now: datetime) -> None:
             draft.values = {**draft.values, "gravity": (SWAPPED.get(value[0], value[0]), *value[1:])}
 
 
-def _run(run: dict[str, Any], name: str, begin: datetime) -> list[Draft]:
+def _run(run: dict[str, object], name: str, begin: datetime) -> list[Draft]:
     run = {**run, "run": name, "tails_to": "R3"}
     log = still.log_of(run, begin)
     gauges = still.gauges(run, log[-1].at, {"R1": (0.0, 0.0)}, (0.0, 0.0))

@@ -32,7 +32,7 @@ def put_house(book: Book) -> None:
             _put_person(book, row)
 
 
-def _cask(cask: dict[str, Any]) -> dict[str, Any]:
+def _cask(cask: dict[str, Any]) -> dict[str, object]:
     names = ("name", "place", "capacity_l", "tare_kg", "wood", "toast", "use", "size_class")
     title = f"{cask['capacity_l']:.0f} L {cask['wood']}, {cask['toast']}, {cask['use']}"
     return {name: cask[name] for name in names} | {

@@ -107,7 +107,7 @@ def _at(drop: datetime, moment: Moment) -> datetime:
     return drop + timedelta(minutes=round(moment.minute))
 
 
-def _stream(run: dict[str, Any], moment: Moment) -> dict[str, str | tuple[str, ...]]:
+def _stream(run: dict[str, object], moment: Moment) -> dict[str, str | tuple[str, ...]]:
     """The reading of the stream at one moment. People read thermometer and flow, so both are a little off."""
     seed = f"{run['run']}{moment.minute:.1f}"
     strength = moment.strength_pct
@@ -129,7 +129,7 @@ def _event(run: dict[str, Any], at: datetime, event: str, more: Values | None = 
     return Draft(at, "cut", run["still"], "BT", {"event": event, **(more or {})}, key=f"{event}:{run['run']}")
 
 
-def _cut(run: dict[str, Any], drop: datetime, moment: Moment, event: str) -> Draft:
+def _cut(run: dict[str, object], drop: datetime, moment: Moment, event: str) -> Draft:
     opened = receivers(run)["hearts" if event == "heads_cut" else "tails"]
     nose = "glue gone, fruit clean" if event == "heads_cut" else "wet card, boiled"
     more = {"receiver": make_mark(opened), "reason": "nose", "nose": nose}

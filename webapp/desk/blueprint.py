@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import Blueprint, current_app
 
@@ -27,7 +26,7 @@ ROOMS = [
 
 
 @bp.context_processor
-def for_every_page() -> dict[str, Any]:
+def for_every_page() -> dict[str, object]:
     """Give every desk page its rooms, the count of open queries, the site and who is signed in."""
     if current.person is None:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
@@ -66,7 +65,7 @@ def unit_symbol(unit: str) -> str:
 
 
 @bp.app_template_filter("change")
-def change(row: dict[str, Any] | None) -> str:
+def change(row: dict[str, object] | None) -> str:
     """Return one side of a change of the registry in a line."""
     return ", ".join(f"{name} {value}" for name, value in (row or {}).items() if value not in (None, ""))
 
@@ -91,13 +90,13 @@ def house_day(seconds: float) -> str:
 
 
 @bp.app_template_filter("pair_with")
-def pair_with(one: Any, other: Any) -> tuple[Any, Any]:
+def pair_with(one: object, other: object) -> tuple[object, object]:
     """Return the two together, for a list that has both."""
     return one, other
 
 
 @bp.app_template_filter("rule_words")
-def rule_words(rule: dict[str, Any]) -> str:
+def rule_words(rule: dict[str, object]) -> str:
     """Return a rule of readiness in words."""
     words = {"age_years": "{:g} years in wood", "strength_low": "from {:g} % vol", "strength_high": "to {:g} % vol",
              "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}

@@ -7,7 +7,6 @@ import logging
 import threading
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import Any
 
 from psycopg import sql
 
@@ -185,7 +184,7 @@ def _replace(conn: sites.Conn, work: Work, table: str, keys: list[str], *, is_wh
                 copy.write_row((work.site, *row.values()))
 
 
-def _dress(work: Work, rows: list[dict[str, Any]]) -> None:
+def _dress(work: Work, rows: list[dict[str, object]]) -> None:
     """Add to each flow its place in the fold, and to flows over the border the names on their papers."""
     for row in rows:
         found = work.book.one(

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import defaultdict
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import Blueprint, abort, current_app, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -40,7 +39,7 @@ bp.add_app_template_filter(unit_symbol, "unit_symbol")
 
 
 @bp.context_processor
-def for_every_page() -> dict[str, Any]:
+def for_every_page() -> dict[str, object]:
     """Give every page its rooms, the group's name and who is signed in."""
     site = registry.site(current.book)
     return {"rooms": ROOMS if current.person else [], "site": site, "person": current.person, "may": current.may,
@@ -175,11 +174,11 @@ def people_page() -> ResponseReturnValue:
     return render_template("group/people.html", people=people.people(current.book), wrong=wrong), 422 if wrong else 200
 
 
-def removals(made: Trace) -> list[dict[str, Any]]:
+def removals(made: Trace) -> list[dict[str, object]]:
     """Return the cases that left all its bottlings, at whichever site they were filled, by destination."""
     nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
     nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
-    by_site: dict[str, dict[str, dict[str, Any]]] = defaultdict(dict)
+    by_site: dict[str, dict[str, dict[str, object]]] = defaultdict(dict)
     for node in nodes:
         site, _, own = node.key.partition("/")
         by_site[site][own] = {name: node.facts.get(name) or "" for name in ("batch", "lot_mark")}

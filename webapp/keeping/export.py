@@ -34,7 +34,7 @@ FORMAT = 1
 MANIFEST = "book.json"
 
 
-def export_book(book_path: Path, folder: Path) -> dict[str, Any]:
+def export_book(book_path: Path, folder: Path) -> dict[str, object]:
     """Write the book to a new folder; return what book.json says. The server may go on meanwhile.
 
     Raises BookError with a sentence if the folder is not empty or cannot be written.
@@ -66,7 +66,7 @@ def fold_digest(book: Book) -> str:
     return hashlib.sha256(fold.dump(book)).hexdigest()
 
 
-def _write(book: Book, folder: Path) -> dict[str, Any]:
+def _write(book: Book, folder: Path) -> dict[str, object]:
     counts = {table: _write_table(book, table, columns, folder) for table, columns in record_tables(book).items()}
     for kind in webapp.kinds.ALL:
         _write_csv(book, kind, folder / "csv" / f"{kind.name}.csv")

@@ -57,7 +57,8 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
     failed_at = _time_of(status.get("failed_at"))
     if failed_at and timedelta(0) <= now - failed_at < _RETRY:
         return False
-    note: dict[str, Any] = {"folder": str(plan.folder), "every_h": plan.every.total_seconds() / 3600, "keep": plan.keep}
+    every_h = plan.every.total_seconds() / 3600
+    note: dict[str, object] = {"folder": str(plan.folder), "every_h": every_h, "keep": plan.keep}
     try:
         newest = max((_when(path) for path in _backups(plan.folder)), default=None)
         # A clock that was set back must not keep backups away.

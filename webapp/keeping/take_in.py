@@ -28,7 +28,7 @@ _WANTED = {"format", "version", "entries", "last_digest", "fold_sha256", "rows",
 _UNREADABLE = (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError, sqlite3.Error)
 
 
-def take_in(folder: Path, data_dir: Path) -> dict[str, Any]:
+def take_in(folder: Path, data_dir: Path) -> dict[str, object]:
     """Make a book of an export in an empty data folder, verified; return its book.json with `is_same_fold`.
 
     Nothing is left behind if it does not verify. Raises BookError with a sentence.
@@ -49,7 +49,7 @@ def take_in(folder: Path, data_dir: Path) -> dict[str, Any]:
     return manifest
 
 
-def _read_manifest(folder: Path) -> dict[str, Any]:
+def _read_manifest(folder: Path) -> dict[str, object]:
     try:
         manifest = json.loads((folder / MANIFEST).read_text("utf-8"))
         if not isinstance(manifest, dict) or manifest.get("marker") != MARKER:
@@ -98,8 +98,8 @@ def _fill(book: Book, folder: Path, manifest: dict[str, Any]) -> None:
         raise BookError(f"A line of the export cannot be read: {error}. Take another copy of it.") from error
 
 
-def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[str, Any]]]:
-    part: list[dict[str, Any]] = []
+def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[str, object]]]:
+    part: list[dict[str, object]] = []
     with path.open(encoding="utf-8") as file:
         for line in file:
             row = json.loads(line)
@@ -112,7 +112,7 @@ def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[
     yield part
 
 
-def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
+def _proofs(book: Book, manifest: dict[str, object]) -> list[str]:
     """Return sentences about faults of the record, before anything is folded from it."""
     troubles = log.verify(book) + closes.verify(book)
     if [manifest["entries"], manifest["last_digest"]] != list(log.load_head(book)):
@@ -120,7 +120,7 @@ def _proofs(book: Book, manifest: dict[str, Any]) -> list[str]:
     return troubles
 
 
-def _look_over(book: Book, manifest: dict[str, Any]) -> bool:
+def _look_over(book: Book, manifest: dict[str, object]) -> bool:
     """Return whether the fold equals the exported one; raise BookError where accounts or chain do not add up."""
     troubles = verification.verify(book)
     is_same: bool = fold_digest(book) == manifest["fold_sha256"]

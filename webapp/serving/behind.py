@@ -10,7 +10,7 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 
 from webapp.serving.addresses import is_loopback
 
-App = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
+App = Callable[[dict[str, object], Callable[..., Any]], Iterable[bytes]]
 
 _NOT_SO = (
     "This address is for the web server in front of it only. Open the public address instead."

@@ -20,7 +20,7 @@ from typing import Any
 
 from webapp.serving.behind import caller
 
-App = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
+App = Callable[[dict[str, object], Callable[..., object]], Iterable[bytes]]
 Headers = list[tuple[str, str]]
 
 # How long a sender may say nothing, and take in all. A weak signal is slow; it is seldom silent for long. [s]
@@ -64,7 +64,7 @@ class Gate:
         self._inside = 0
         self._of_address: Counter[str] = Counter()
 
-    async def __rsgi__(self, scope: Any, proto: Any) -> None:
+    async def __rsgi__(self, scope: Any, proto: object) -> None:
         """Answer one request."""
         if scope.proto != "http":
             return
@@ -84,11 +84,11 @@ class Gate:
             if not self._of_address[address]:
                 del self._of_address[address]
 
-    def __rsgi_del__(self, _loop: Any) -> None:
+    def __rsgi_del__(self, _loop: object) -> None:
         """Let requests under way end."""
         self._threads.shutdown(wait=True)
 
-    async def _answer(self, scope: Any, proto: Any) -> None:
+    async def _answer(self, scope: object, proto: Any) -> None:
         try:
             body = await self._read(scope, proto)
         except _TooSlow:
@@ -122,7 +122,7 @@ class Gate:
             raise _TooSlow from error
         return b"".join(parts)
 
-    def _begin(self, environ: dict[str, Any]) -> tuple[_Answer, bytes, bool]:
+    def _begin(self, environ: dict[str, object]) -> tuple[_Answer, bytes, bool]:
         """In a thread: call the app, and take from it all of a usual answer, or the beginning of a long one."""
         answer = _Answer()
         try:
@@ -168,11 +168,11 @@ def _some(pieces: Iterator[bytes]) -> bytes:
     return b"".join(parts)
 
 
-def call_app(app: App, environ: dict[str, Any]) -> _Answer:
+def call_app(app: App, environ: dict[str, object]) -> _Answer:
     """Call a WSGI app and return its answer, its pieces not yet asked for."""
     answer = _Answer()
 
-    def start_response(status: str, headers: Headers, exc_info: Any = None) -> Callable[[bytes], None]:
+    def start_response(status: str, headers: Headers, exc_info: object = None) -> Callable[[bytes], None]:
         answer.status, answer.headers = int(status.split(" ", 1)[0]), list(headers)
 
         def write(_piece: bytes) -> None:
@@ -186,11 +186,11 @@ def call_app(app: App, environ: dict[str, Any]) -> _Answer:
     return answer
 
 
-def make_environ(scope: Any, body: bytes | None, body_most: int) -> dict[str, Any]:
+def make_environ(scope: Any, body: bytes | None, body_most: int) -> dict[str, object]:
     """Return the WSGI environment of a request. A body of None was too long: the app is told so and refuses it."""
     host, port = _host(scope.server)
     address, address_port = _host(scope.client)
-    environ: dict[str, Any] = {
+    environ: dict[str, object] = {
         "REQUEST_METHOD": scope.method,
         "SCRIPT_NAME": "",
         "PATH_INFO": scope.path.encode("utf-8", "surrogateescape").decode("latin-1"),

@@ -96,7 +96,7 @@ def write_fingerprint(data_dir: Path) -> str:
 def trust_app(data_dir: Path, address: str) -> Callable[..., Iterable[bytes]]:
     """Return a WSGI app that serves the trust page and files; `address` is where the real app answers."""
 
-    def answer(environ: dict[str, Any], start_response: Callable[..., Any]) -> Iterable[bytes]:
+    def answer(environ: dict[str, Any], start_response: Callable[..., object]) -> Iterable[bytes]:
         path = environ.get("PATH_INFO", "/")
         kind, content, extra = _choose(path, data_dir, address)
         is_ready = environ["REQUEST_METHOD"] in ("GET", "HEAD")
@@ -195,5 +195,5 @@ def _hang_up(request: Any) -> None:
 class _QuietHandler(WSGIRequestHandler):
     timeout = 10  # A phone that goes out of reach in mid-request must not hold a thread.
 
-    def log_message(self, format: str, *args: Any) -> None:
+    def log_message(self, format: str, *args: object) -> None:
         """Log nothing: one line for each phone's look at the page tells nobody anything."""

@@ -49,9 +49,9 @@ def serve(
     host: str,
     port: int,
     tls_hosts: Callable[[], list[str]] | None,
-    greet: Callable[[Any], None] | None,
+    greet: Callable[[object], None] | None,
     *,
-    config: dict[str, Any],
+    config: dict[str, object],
 ) -> None:
     """Serve the book in `data_dir` until asked to stop.
 
@@ -164,7 +164,7 @@ def _watch_certificate(
     threading.Thread(target=look, name="certificate watch", daemon=True).start()
 
 
-def _load_app(data_dir: str, greet: Callable[[Any], None] | None, config: dict[str, Any]) -> Any:
+def _load_app(data_dir: str, greet: Callable[[object], None] | None, config: dict[str, Any]) -> object:
     """Make the app inside the worker process. Ends the worker with a sentence where it cannot."""
     _end_with_parent()
     try:

@@ -101,7 +101,7 @@ def prepare_names(site: Site, names: tuple[str, ...]) -> None:
         )
 
 
-def run_site(site: Site, greet: Callable[[Any], None] | None, **config: Any) -> None:
+def run_site(site: Site, greet: Callable[[Any], None] | None, **config: object) -> None:
     """Print the site's addresses, then serve it until asked to stop."""
     check_port(site.host, site.port)
     listener = None

@@ -39,7 +39,7 @@ def write_pack() -> None:
     _write(built.PACKS, {name: _compress(name, body) for name, body in bodies.items()})
 
 
-def pack_texts() -> dict[str, Any]:
+def pack_texts() -> dict[str, object]:
     """Return the packed scripts and sheets with the digests of what they are made from."""
     sources = assets.sources()
     sheets = [name for name in sources if name.endswith(".css")]
@@ -62,9 +62,9 @@ def makers() -> dict[str, str]:
     return {name: _sha256((TOOLS / name).read_bytes()) for name in _MAKERS}
 
 
-def run_packer(job: dict[str, Any]) -> dict[str, Any]:
+def run_packer(job: dict[str, Any]) -> dict[str, object]:
     """Return the results of .browser/pack.mjs for a job: the joined modules by name, and the texts by address."""
-    made: dict[str, Any] = json.loads(_run_tool("pack.mjs", json.dumps(job).encode()))
+    made: dict[str, object] = json.loads(_run_tool("pack.mjs", json.dumps(job).encode()))
     return made
 
 
@@ -75,7 +75,7 @@ def _compress(name: str, body: bytes) -> dict[str, str]:
     return {"body": _sha256(body), "packed": _sha256(packed)}
 
 
-def _write(name: str, content: dict[str, Any]) -> None:
+def _write(name: str, content: dict[str, object]) -> None:
     text = json.dumps(content, indent=1, sort_keys=True) + "\n"
     (built.FOLDER / name).write_text(text, "utf-8", newline="\n")
 

@@ -14,7 +14,6 @@ import hashlib
 import json
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
 
 from flask import current_app
 
@@ -43,7 +42,7 @@ class Pack:
     texts: tuple[str, ...]  # the addresses of what lies in it
     beside: tuple[assets.Asset, ...]  # what is no text, and comes by its own address
 
-    def describe_for_worker(self, cache: str) -> dict[str, Any]:
+    def describe_for_worker(self, cache: str) -> dict[str, object]:
         """Return the worker's description of this part, which it keeps in a cache of this name."""
         return {"cache": cache, "pack": self.digest, "texts": self.texts, "files": self.beside}
 

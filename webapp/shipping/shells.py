@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import current_app, render_template
 
 import webapp.kinds
@@ -59,5 +57,5 @@ def _render(url: str) -> str:
     kind = webapp.kinds.get(page.removeprefix("log/"))
     assert kind is not None
     # Without a token: a token belongs to one session and one day, a shell to every phone of this version.
-    form: Any = form_class(kind)(formdata=None, meta={"csrf": False})
+    form: object = form_class(kind)(formdata=None, meta={"csrf": False})
     return with_preloads(render_template("floor/log.html", **_EMPTY, kind=kind, form=form), "log")

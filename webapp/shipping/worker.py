@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-from typing import Any
 
 from flask import Response, abort, current_app, request
 
@@ -30,7 +29,7 @@ def worker_script() -> tuple[str, str]:
     return now, head + assets.worker_body()
 
 
-def _describe_part(name: str, part: pack.Pack, version: str) -> dict[str, Any]:
+def _describe_part(name: str, part: pack.Pack, version: str) -> dict[str, object]:
     """Return the worker's description of a part. A large part outlives the versions in which nothing of it changed."""
     if name == assets.FLOOR:
         return part.describe_for_worker(f"{name}-{version}")

@@ -56,7 +56,7 @@ def make_sentence(said: Message, language: str = ENGLISH) -> str:
 
 def shown(param: Param, language: str) -> str:
     """Return a parameter as it stands in a sentence of that language."""
-    make: Callable[[Any, str], str] | None = _SHOWN.get(type(param))
+    make: Callable[[object, str], str] | None = _SHOWN.get(type(param))
     return make(param, language) if make else str(param)
 
 
@@ -66,7 +66,7 @@ def locale_of(language: str) -> Locale:
     return Locale.parse(LOCALES[language], sep="-")
 
 
-def _value(param: Param, language: str) -> Any:
+def _value(param: Param, language: str) -> object:
     return param if isinstance(param, str) else Shown(param, locale_of(language), lambda each: shown(each, language))
 
 

@@ -56,13 +56,13 @@ def spoken_unit(unit: str) -> str:
     return "" if unit == _SPOKEN_BARE else unit
 
 
-def _bare(shown: Any) -> str:
+def _bare(shown: object) -> str:
     if isinstance(shown, Shown) and isinstance(shown.param, Figure):
         return figure_text(shown.param.text, shown.locale)
     return _text(shown)
 
 
-def _unit(shown: Any) -> str:
+def _unit(shown: object) -> str:
     param = shown.param if isinstance(shown, Shown) else None
     if isinstance(param, Figure):
         return with_unit(_bare(shown), param.unit)
@@ -78,25 +78,25 @@ def _plural(shown: Any) -> str:
     return str(shown.locale.plural_form(abs(number)))
 
 
-def _iso_day(shown: Any) -> str:
+def _iso_day(shown: object) -> str:
     param = shown.param if isinstance(shown, Shown) else None
     return param.day if isinstance(param, Day) else param.at[:10] if isinstance(param, Time) else _text(shown)
 
 
-def _clock(shown: Any) -> str:
+def _clock(shown: object) -> str:
     return shown.param.at[11:16] if isinstance(shown, Shown) and isinstance(shown.param, Time) else _text(shown)
 
 
-def _lower(shown: Any) -> str:
+def _lower(shown: object) -> str:
     return _text(shown).lower()
 
 
-def _capital(shown: Any) -> str:
+def _capital(shown: object) -> str:
     text = _text(shown)
     return text[:1].upper() + text[1:]
 
 
-def _text(shown: Any) -> str:
+def _text(shown: object) -> str:
     return shown.format(shown.locale) if isinstance(shown, Shown) else str(shown)
 
 

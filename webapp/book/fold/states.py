@@ -26,7 +26,7 @@ Row = tuple[str, str, int, str]
 S = TypeVar("S", bound=State)
 
 
-def difference(old: Any, new: Any) -> dict[str, Any] | None:
+def difference(old: object, new: object) -> dict[str, Any] | None:
     """Return the changes that make new out of old, or None where they are equal."""
     if old is new or (old == new and type(old) is type(new)):
         return None
@@ -42,7 +42,7 @@ def difference(old: Any, new: Any) -> dict[str, Any] | None:
     return {"=": new}
 
 
-def _at(old: Mapping[str, Any], key: str, new: Any) -> dict[str, Any] | None:
+def _at(old: Mapping[str, object], key: str, new: object) -> dict[str, object] | None:
     return difference(old[key], new) if key in old else {"=": new}
 
 

@@ -28,7 +28,7 @@ WENT = {
 }
 
 
-def batches(book: Book) -> list[dict[str, Any]]:
+def batches(book: Book) -> list[dict[str, object]]:
     """Return batches in a tank gauged for bottling, then those with a close alone, newest first: name, at, closes."""
     done = book.query(
         "SELECT batch AS name, max(at) AS at, count(*) AS closes FROM bottlings WHERE batch <> '' AND tank <> '' "
@@ -82,7 +82,7 @@ def batch(book: Book, name: str) -> dict[str, Any] | None:
     }
 
 
-def _fills(book: Book, name: str) -> list[dict[str, Any]]:
+def _fills(book: Book, name: str) -> list[dict[str, object]]:
     return book.query(
         "SELECT f.id, f.mark, v.name AS tank, f.what, f.since, f.ended_at FROM fills f "
         "JOIN vessels v ON v.mark = f.mark WHERE f.name = ? AND v.sort = 'tank' ORDER BY f.since LIMIT ?",
@@ -90,7 +90,7 @@ def _fills(book: Book, name: str) -> list[dict[str, Any]]:
     )
 
 
-def _entries(book: Book, kind: str, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+def _entries(book: Book, kind: str, fills: Sequence[Mapping[str, object]]) -> list[dict[str, Any]]:
     """Return by fill the entries of a kind about its tank while it stood there: id, at, person, values, figures."""
     rows = book.query(
         "SELECT w.key AS n, f.entry, f.order_key FROM json_each(:fills) w CROSS JOIN fills l ON l.id = w.value "  # noqa: S608
@@ -111,7 +111,7 @@ def _entries(book: Book, kind: str, fills: Sequence[Mapping[str, Any]]) -> list[
     ]
 
 
-def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+def _went(book: Book, fills: Sequence[Mapping[str, object]]) -> list[dict[str, object]]:
     """Return the destinations of a batch: words, pure alcohol and volume [L], largest first."""
     if not fills:
         return []
@@ -129,7 +129,7 @@ def _went(book: Book, fills: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]
     ]
 
 
-def _sums(closes: Sequence[Bottling]) -> dict[str, Any]:
+def _sums(closes: Sequence[Bottling]) -> dict[str, object]:
     """Return bottles and pure alcohol over all closes."""
     counted: Final = ("filled", "broken", "reworked", "library", "good")
     counts = {name: sum(close[name] for close in closes) for name in counted}
@@ -137,7 +137,7 @@ def _sums(closes: Sequence[Bottling]) -> dict[str, Any]:
             "volume_l": sum(close["good"] * close["size_l"] for close in closes)}
 
 
-def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, Any] | None:
+def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, object] | None:
     """Return average, spread and how many checks lie over and under the average of all, or None without any."""
     values = [check["values"][name] for check in checks if name in check["values"]]
     if not values:
@@ -148,7 +148,7 @@ def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, Any] | 
     }
 
 
-def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]) -> dict[str, Any]:
+def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]) -> dict[str, object]:
     """Return the bottle's size, label and what each may be off by, as far as somebody has said."""
     sizes = [check["values"].get("bottle_size") for check in checks] + [close["size_l"] for close in closes]
     size_l = next((size for size in reversed(sizes) if size), None)

@@ -19,20 +19,20 @@ WHY = {
 }
 
 
-def bottlings(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
+def bottlings(book: Book, limit: int = LIST_MOST) -> list[dict[str, object]]:
     """Return bottlings with their stock, newest first: the state of `b:<root>`, its `id`, cases and loose on hand."""
     rows = book.query("SELECT id FROM bottlings ORDER BY at DESC, id DESC LIMIT ?", (max(1, min(limit, LIST_MOST)),))
     states = load_newest_of(book, (bottling_key(row["id"]) for row in rows))
     return [_bottling(row["id"], state) for row in rows if (state := states.get(bottling_key(row["id"])))]
 
 
-def bottling(book: Book, root: str) -> dict[str, Any] | None:
+def bottling(book: Book, root: str) -> dict[str, object] | None:
     """Return one bottling with its stock, or None."""
     state = load_newest_of(book, [bottling_key(root)]).get(bottling_key(root))
     return None if state is None else _bottling(root, state)
 
 
-def _bottling(root: str, state: Bottling) -> dict[str, Any]:
+def _bottling(root: str, state: Bottling) -> dict[str, object]:
     in_case = max(round(state.get("per_case") or 0), 0)
     cases, loose = divmod(state["on_hand"], in_case) if in_case else (0, state["on_hand"])
     return {"id": root, **state, "cases": cases, "loose": loose}

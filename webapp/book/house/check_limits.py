@@ -85,11 +85,11 @@ def _select_concerned(scope: str, key: str) -> tuple[str, tuple[str, ...]]:
     return unjudged.ALL, ()  # a product may be anywhere
 
 
-def _without_empty(told: Mapping[str, Any]) -> dict[str, Any]:
+def _without_empty(told: Mapping[str, object]) -> dict[str, object]:
     """Return the settings without scopes and keys that hold nothing any more."""
     kept = {name: _without_empty(v) if isinstance(v, Mapping) else v for name, v in told.items()}
     return {name: value for name, value in kept.items() if value != {}}
 
 
-def _value_told(value: float | None) -> dict[str, Any] | None:
+def _value_told(value: float | None) -> dict[str, object] | None:
     return None if value is None else {"value": float(value)}

@@ -173,6 +173,6 @@ def password_stamp(book: Book, code: str) -> str:
     return stamp_of(book.one("SELECT password FROM people WHERE code = ?", (code,)))
 
 
-def stamp_of(row: Mapping[str, Any] | None) -> str:
+def stamp_of(row: Mapping[str, object] | None) -> str:
     """Return the stamp of the password in a person's row."""
     return hashlib.sha256(str((row or {}).get("password")).encode()).hexdigest()[:24]

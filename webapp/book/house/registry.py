@@ -80,7 +80,7 @@ def vessel(book: Book, mark: str) -> VesselRow | None:
     return with_flags(row) if row else None
 
 
-def put_vessel(book: Book, row: Mapping[str, Any], by: str) -> VesselRow:
+def put_vessel(book: Book, row: Mapping[str, object], by: str) -> VesselRow:
     """Add a vessel, or change the given columns of an existing one; return it. BookError names the fault."""
     with book.write() as database:
         try:
@@ -107,7 +107,7 @@ def instruments(book: Book) -> list[InstrumentRow]:
     return book.rows(InstrumentRow, "SELECT * FROM instruments ORDER BY id")
 
 
-def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any]:
+def put_instrument(book: Book, row: Mapping[str, object], by: str) -> dict[str, object]:
     """Add an instrument or change one; return it. BookError where it has no id or no sort."""
     with book.write() as database:
         instrument_id = str(row.get("id") or "").strip()[:40]
@@ -130,7 +130,7 @@ def put_instrument(book: Book, row: Mapping[str, Any], by: str) -> dict[str, Any
         return after
 
 
-def limits(book: Book) -> list[dict[str, Any]]:
+def limits(book: Book) -> list[dict[str, object]]:
     """Return every limit that somebody has set: scope, key, kind, field, usual, possible ([low, high] or None)."""
     rows = book.query("SELECT * FROM limits ORDER BY scope, key, kind, field")
     return [
@@ -178,7 +178,7 @@ def at_house(book: Book, minute: str) -> str:
     return datetime.fromisoformat(minute).replace(tzinfo=zone(book)).isoformat(timespec="seconds")
 
 
-def set_site(book: Book, values: Mapping[str, Any], by: str) -> SiteSettings:
+def set_site(book: Book, values: Mapping[str, object], by: str) -> SiteSettings:
     """Set some of the site's settings; the others stay. Where a check may look at them, all is judged again."""
     with book.write() as database:
         before: Mapping[str, object] = load_site(book)
@@ -204,10 +204,10 @@ def _select_concerned(scope: str, key: str, kind: str) -> tuple[str, tuple[str, 
     return sql, (kind,)
 
 
-def _checked_vessel(mark: str, said: Mapping[str, Any]) -> dict[str, Any]:
+def _checked_vessel(mark: str, said: Mapping[str, object]) -> dict[str, object]:
     if said.get("sort") not in SORTS:
         raise BookError(f"Say what sort of vessel {mark} is: {', '.join(SORTS)}.")
-    row: dict[str, Any] = {"mark": mark, "sort": said["sort"]}
+    row: dict[str, object] = {"mark": mark, "sort": said["sort"]}
     row |= {name: str(said.get(name) or "").strip()[:TEXT_MOST] for name in _TEXTS}
     row["name"] = row["name"] or mark.rpartition("-")[0]
     row["title"] = row["title"] or row["name"]

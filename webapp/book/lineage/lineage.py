@@ -78,7 +78,7 @@ def reader(book: Book, *, backward: bool = True) -> Reader:
     def read(fill: str) -> list[Step]:
         nonlocal ahead
         if fill not in known:
-            found: dict[str, list[Sequence[Any]]] = {fill: []}
+            found: dict[str, list[Sequence[object]]] = {fill: []}
             for near, *row in book.db.conn.execute(sql, {"fill": fill, "most": ahead}):
                 if near not in known:
                     found.setdefault(near, []).append(row)

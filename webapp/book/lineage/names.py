@@ -36,7 +36,7 @@ class Node:
     key: str = ""  # its own trace, where it has one
     entry: str = ""
     at: str = ""
-    facts: dict[str, Any] = field(default_factory=dict)
+    facts: dict[str, object] = field(default_factory=dict)
 
 
 def names_of(book: Book, ids: Iterable[str], steps: Mapping[str, Step]) -> dict[str, Node]:

@@ -319,6 +319,6 @@ def _mixed(share: float, before: int, other: float, inflow: int) -> float:
     return (share * before + other * inflow) / (before + inflow) if inflow > 0 else share
 
 
-def _add(sums: dict[Any, float], key: Any, amount: float) -> None:
+def _add(sums: dict[Any, float], key: object, amount: float) -> None:
     if amount:
         sums[key] = sums.get(key, 0.0) + amount

@@ -90,7 +90,7 @@ def close(book: Book, period: str, by: str, seen_digest: str, now: datetime) -> 
         return digest
 
 
-def closes(book: Book) -> list[dict[str, Any]]:
+def closes(book: Book) -> list[dict[str, object]]:
     """Return every close in its order, with figures as a mapping."""
     rows = book.query("SELECT * FROM closes ORDER BY no")
     return [row | {"figures": json.loads(row["figures"])} for row in rows]
@@ -115,7 +115,7 @@ def verify(book: Book) -> list[str]:
     return wrong
 
 
-def _strayed(row: Mapping[str, Any], figures: dict[str, Any], last: dict[str, Any] | None) -> list[str]:
+def _strayed(row: Mapping[str, object], figures: dict[str, Any], last: dict[str, Any] | None) -> list[str]:
     """Return sentences about figures of a close that disagree with its own sums or with the close before it."""
     month, wrong = row["month"], []
     for name in ("month", "start", "until", "zone"):

@@ -11,7 +11,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from decimal import ROUND_HALF_UP, Decimal
-from typing import Any
 
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.periods.ledger import Adjustments, Closed, Ledger, Month, load_ledger, stock_lines
@@ -86,7 +85,7 @@ class Period:
         return self.accounts != self.known
 
 
-def accounts_of(site: Mapping[str, Any]) -> str:
+def accounts_of(site: Mapping[str, object]) -> str:
     """Return the form of a site's accounts: `us` (three) or `warehouse` (one), as set or else by its units."""
     return str(site.get("accounts") or ("us" if site.get("units") == "us" else "warehouse"))
 

@@ -6,7 +6,6 @@ import json
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from typing import Any
 
 DATA = Path(__file__).with_name("records.json")
 
@@ -102,6 +101,6 @@ HELD: dict[str, Held] = {
 
 
 @cache
-def records() -> tuple[dict[str, Any], ...]:
+def records() -> tuple[dict[str, object], ...]:
     """Return the records: id, where, rule, record, fields, when, keep, sign, source."""
     return tuple(json.loads(DATA.read_text(encoding="utf-8"))["records"])

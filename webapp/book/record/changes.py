@@ -14,7 +14,7 @@ _NEVER_SHOWN = ("password", "pin", "secret_sha256")
 
 
 def note_change(
-    book: Book, by: str, what: str, key: str, before: Mapping[str, Any] | None, after: Mapping[str, Any] | None,
+    book: Book, by: str, what: str, key: str, before: Mapping[str, object] | None, after: Mapping[str, object] | None,
     now: datetime | None = None,
 ) -> None:
     """Note a change inside its write: only what differs is kept, and no secret."""
@@ -35,5 +35,5 @@ def changes(book: Book, limit: int = 200) -> list[dict[str, Any]]:
     return [row | {"before": json.loads(row["before"]), "after": json.loads(row["after"])} for row in rows]
 
 
-def _shown(row: Mapping[str, Any] | None) -> dict[str, Any]:
+def _shown(row: Mapping[str, object] | None) -> dict[str, object]:
     return {k: v if k not in _NEVER_SHOWN else "(set)" for k, v in (row or {}).items()}

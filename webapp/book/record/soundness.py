@@ -29,7 +29,7 @@ _STAMP = re.compile(r"(?:19[789]|20\d)\d-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,6}
 _UUID = re.compile(r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\Z")
 
 
-def check_entry(entry: Any) -> tuple[list[Problem], str]:
+def check_entry(entry: object) -> tuple[list[Problem], str]:
     """Return (reasons against entering it, its canonical text); no reasons where it can be entered."""
     if not isinstance(entry, dict):
         return [_problem("no_entry", "", message("no_entry"))], ""
@@ -48,7 +48,7 @@ def check_entry(entry: Any) -> tuple[list[Problem], str]:
     return _check_kind(cast(Entry, entry)), text  # the schema has passed it
 
 
-def is_plainly_sound(entry: dict[str, Any]) -> bool:
+def is_plainly_sound(entry: dict[str, object]) -> bool:
     """Return whether the schema would certainly accept it.
 
     This test costs a tenth of the schema's, which is asked for its words.
@@ -79,7 +79,7 @@ def _has_plain_shape(entry: dict[str, Any]) -> bool:
     )
 
 
-def _has_plain_values(values: Any) -> bool:
+def _has_plain_values(values: object) -> bool:
     return type(values) is dict and len(values) <= 60 and all(
         _is_short(name, 40)
         and value.keys() <= _VALUE_KEYS
@@ -90,7 +90,7 @@ def _has_plain_values(values: Any) -> bool:
     )
 
 
-def _is_short(text: Any, most: int) -> bool:
+def _is_short(text: object, most: int) -> bool:
     return type(text) is str and len(text) <= most and text.isascii() and text.isprintable()
 
 
@@ -128,7 +128,7 @@ def _check_marks(read: Read) -> Iterator[Problem]:
             yield _problem("bad_mark", spec.name, said)
 
 
-def _flat(messages: Any, path: str) -> Iterator[tuple[str, str]]:
+def _flat(messages: object, path: str) -> Iterator[tuple[str, str]]:
     """Yield (path of the field, words) from marshmallow's nested messages, at most a few."""
     if isinstance(messages, dict):
         for key, inner in list(messages.items())[:10]:

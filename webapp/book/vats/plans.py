@@ -17,7 +17,7 @@ LIST_MOST = 50
 FLOWS_MOST = 100
 
 
-def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
+def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, object]]:
     """Return the plans that stand, newest first: entry row, values, draws by mark."""
     rows = log.find_entries(book, kind="vat_plan", limit=limit)
     standing = [row for row in rows if row["standing"] == "entered"]
@@ -25,18 +25,18 @@ def plans(book: Book, limit: int = LIST_MOST) -> list[dict[str, Any]]:
     return [_plan(row, read) for row, read in zip(standing, reads, strict=True) if read]
 
 
-def plan(book: Book, entry_id: str) -> dict[str, Any] | None:
+def plan(book: Book, entry_id: str) -> dict[str, object] | None:
     """Return one plan, or None where the book has no such plan."""
     row = log.load_entry(book, entry_id)
     read = row_reader.read_as_folded(book, row) if row and row["kind"] == "vat_plan" else None
     return _plan(row, read) if row and read else None
 
 
-def _plan(row: Mapping[str, Any], read: Read) -> dict[str, Any]:
+def _plan(row: Mapping[str, object], read: Read) -> dict[str, object]:
     return {**row, "values": dict(read.values), "draws": read_draws(str(read.values.get("draws") or ""))[0]}
 
 
-def so_far(book: Book, planned: Mapping[str, Any]) -> list[dict[str, Any]]:
+def so_far(book: Book, planned: Mapping[str, Any]) -> list[dict[str, object]]:
     """Return each draw with what has come out of that vessel into the tank since: mark, planned_kg, done_kg, entry.
 
     The water comes last, with an empty mark.
@@ -46,7 +46,7 @@ def so_far(book: Book, planned: Mapping[str, Any]) -> list[dict[str, Any]]:
     tank = f"v:{planned['mark']}"
     wanted = [*planned["draws"].items(), ("", float(planned["values"].get("water") or 0.0))]
     sources = [f"v:{mark}" if mark else "out:water" for mark, _ in wanted]
-    moved: dict[str, list[dict[str, Any]]] = {source: [] for source in sources}
+    moved: dict[str, list[dict[str, object]]] = {source: [] for source in sources}
     for row in book.query(_MOVED, {"sources": json.dumps(sources), "target": tank, "after": after}):
         moved[row["source"]].append(row)
     return [
@@ -60,7 +60,7 @@ _MOVED = (
 )
 
 
-def _line(mark: str, planned_kg: float, rows: list[dict[str, Any]]) -> dict[str, Any]:
+def _line(mark: str, planned_kg: float, rows: list[dict[str, Any]]) -> dict[str, object]:
     done = sum(row["mass_g"] for row in rows) / 1000.0
     entry = rows[0]["entry"] if rows else None
     return {"mark": mark, "planned_kg": planned_kg, "done_kg": done if rows else None, "entry": entry}

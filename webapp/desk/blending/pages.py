@@ -138,7 +138,7 @@ def vat_plan_page(entry_id: str) -> ResponseReturnValue:
     )
 
 
-def _done(plan: dict[str, Any]) -> dict[str, Any] | None:
+def _done(plan: dict[str, Any]) -> dict[str, object] | None:
     """Return the fill in the tank now, where it is the vat of this plan."""
     from webapp.book.fold import states
 

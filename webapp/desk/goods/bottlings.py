@@ -36,7 +36,7 @@ def bottling_page() -> ResponseReturnValue:
     )
 
 
-def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any] | None:
+def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, object] | None:
     """Return the strength for a label by a tank gauge, and the number of bottles it fills.
 
     None where it has no strength.
@@ -57,7 +57,7 @@ def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, Any]
     }
 
 
-def _charts(batch: Mapping[str, Any]) -> list[dict[str, Any]]:
+def _charts(batch: Mapping[str, Any]) -> list[dict[str, object]]:
     """Return fill and strength over time, with the label and what may be."""
     limits, found = batch["limits"], []
     fill, label, off = limits["fill_pct"], limits["label_pct"], limits["strength_pct"]

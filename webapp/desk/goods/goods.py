@@ -44,7 +44,7 @@ def bottled_csv() -> Response:
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=headers)
 
 
-def _removals(found: list[dict[str, Any]]) -> list[dict[str, Any]]:
+def _removals(found: list[dict[str, Any]]) -> list[dict[str, object]]:
     by_id = {one["id"]: one for one in found}
     lines = [
         line | {name: by_id[line["bottling"]].get(name) or "" for name in ("batch", "lot_mark")}

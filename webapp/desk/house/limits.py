@@ -101,7 +101,7 @@ def _found(words: Iterable[str], rows: Rows) -> Rows:
     return [row for row in rows if all(word in _text(row) for word in sought)]
 
 
-def _text(row: Mapping[str, Any]) -> str:
+def _text(row: Mapping[str, object]) -> str:
     parts = (part for value in row.values() for part in (value if isinstance(value, tuple) else (value,)))
     return " ".join(part for part in parts if isinstance(part, str)).casefold()
 

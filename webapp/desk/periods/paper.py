@@ -49,7 +49,7 @@ def paper(period: Period, house: str, printed: str, warned: list[Any]) -> bytes:
         title=f"{house} {period.name}", author=house,
     )
 
-    def foot(canvas: Canvas, _document: Any) -> None:
+    def foot(canvas: Canvas, _document: object) -> None:
         canvas.setFont(FONT, 8)
         canvas.setFillColor(GREY)
         words = f"{period.name} · printed {printed} · {house}"
@@ -61,7 +61,7 @@ def paper(period: Period, house: str, printed: str, warned: list[Any]) -> bytes:
 
 
 def _account(account: Account, more: str) -> list[Flowable]:
-    cells: list[list[Any]] = [[title_of(account.name) + more, "L pure alcohol", "proof gal"]]
+    cells: list[list[object]] = [[title_of(account.name) + more, "L pure alcohol", "proof gal"]]
     bold = [0]
     for n, row in enumerate(rows_of(account), 1):
         if row.row in ("opening", "closing", "total_in", "total_out"):

@@ -94,7 +94,7 @@ def account_cells(account: str, row: Row) -> list[str]:
     return [account, row.row, *about, str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules)]
 
 
-def as_json(period: Period, site: SiteSettings, warned: list[Any]) -> dict[str, Any]:
+def as_json(period: Period, site: SiteSettings, warned: list[Any]) -> dict[str, object]:
     """Return the whole period as plain data; amounts in microlitres are exact, the others are rounded for stating."""
     return {
         "period": period.name, "site": site.get("name", ""), "months": list(period.months), "time_zone": period.zone,
@@ -117,7 +117,7 @@ def _row(side: str, account: str, line: Shown) -> Row:
     return Row(side, words[0].upper() + words[1:], about, line.ul, rules(account, line.party), line)
 
 
-def account_data(account: Account, of: Iterable[Row]) -> dict[str, Any]:
+def account_data(account: Account, of: Iterable[Row]) -> dict[str, object]:
     """Return an account and its rows as plain data."""
     rows = [
         {

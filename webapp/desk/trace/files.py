@@ -22,7 +22,7 @@ _OUT = ("entry", "at", "why", "bottles", "case_from", "case_to", *_PAPER)
 Removals = Sequence[Mapping[str, Any]]
 
 
-def as_json(made: Trace, removals: Removals) -> dict[str, Any]:
+def as_json(made: Trace, removals: Removals) -> dict[str, object]:
     """Return the whole trace as plain data: nodes, links with litres of pure alcohol, leaves, bottlings, and so on."""
     spread = made.spread
     return {
@@ -48,13 +48,13 @@ def as_json(made: Trace, removals: Removals) -> dict[str, Any]:
     }
 
 
-def json_file(made: Trace, whole: Mapping[str, Any]) -> Response:
+def json_file(made: Trace, whole: Mapping[str, object]) -> Response:
     """Return it as a file."""
     text = json.dumps(whole, ensure_ascii=False, indent=1, sort_keys=True)
     return Response(text, mimetype="application/json", headers=_attached(made, "json"))
 
 
-def csv_file(made: Trace, heads: Sequence[str], lines: Iterable[Mapping[str, Any]]) -> Response:
+def csv_file(made: Trace, heads: Sequence[str], lines: Iterable[Mapping[str, object]]) -> Response:
     """Return rows as a file under these heads, no cell of which a spreadsheet takes for a formula."""
     out = io.StringIO()
     writer = csv.writer(out)
@@ -65,7 +65,7 @@ def csv_file(made: Trace, heads: Sequence[str], lines: Iterable[Mapping[str, Any
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(made, "csv"))
 
 
-def rows(made: Trace, removals: Removals) -> Iterator[dict[str, Any]]:
+def rows(made: Trace, removals: Removals) -> Iterator[dict[str, object]]:
     """Yield the recall list, what stands where and what was lost (`on`), then what it was made of (`back`).
 
     `node` is that of the trace, where the row is one.
@@ -85,7 +85,7 @@ def rows(made: Trace, removals: Removals) -> Iterator[dict[str, Any]]:
             yield {"way": "back", **_row(line["node"], line["share_pct"], line["lpa_ul"])}
 
 
-def _row(node: Node, share_pct: float, lpa_ul: float | None) -> dict[str, Any]:
+def _row(node: Node, share_pct: float, lpa_ul: float | None) -> dict[str, object]:
     facts = {name: node.facts.get(name) for name in ("batch", "lot_mark", "case_from", "case_to", "odd_case")}
     return {
         "node": node.id, "sort": node.sort, "name": node.name, "detail": node.words, "mark": node.mark, "at": node.at,
@@ -94,7 +94,7 @@ def _row(node: Node, share_pct: float, lpa_ul: float | None) -> dict[str, Any]:
     }
 
 
-def _public(node: Node) -> dict[str, Any]:
+def _public(node: Node) -> dict[str, object]:
     return {"id": node.id, "sort": node.sort, "name": node.name, "detail": node.words, "mark": node.mark,
             "at": node.at, "entry": node.entry}
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Response, abort, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
@@ -71,7 +69,7 @@ def _title(node: Node) -> str:
     return f"Trace of {node.name}"
 
 
-def _removals(made: Trace) -> list[dict[str, Any]]:
+def _removals(made: Trace) -> list[dict[str, object]]:
     """Return the removals of all its bottlings, each line with its batch and lot mark."""
     nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
     nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from typing import Any
 
 from flask import abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -101,12 +100,12 @@ def _new_mark(base: str) -> tuple[str, str]:
     return mark, ""
 
 
-def _boxes(row: VesselRow) -> dict[str, Any]:
+def _boxes(row: VesselRow) -> dict[str, object]:
     sizes = {"capacity_l": row["capacity_l"], "working_l": row["working_l"], "tare_kg": row["tare_kg"]}
     return {**row, **{name: "" if size is None else f"{size:g}" for name, size in sizes.items()}}
 
 
-def _row(mark: str, form: VesselForm) -> dict[str, Any]:
+def _row(mark: str, form: VesselForm) -> dict[str, object]:
     return {
         "mark": mark,
         "name": mark.rsplit("-", 1)[0],
