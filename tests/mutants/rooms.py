@@ -109,7 +109,7 @@ ROOMS = {
                     "judgings": "test_rules",
                     "month_sums": "test_month_sums test_periods",
                     "queries": "fold/test_queries test_lists",
-                    "reader_tables": "test_goods test_rules",
+                    "reader_tables": "fold/test_reader_tables test_goods test_rules",
                     "registry_rows": "fold/test_registry_rows test_registry",
                     "replay": "test_unjudged test_rules",
                     "row_reader": "test_lists",

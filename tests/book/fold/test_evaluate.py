@@ -74,6 +74,13 @@ def test_a_sound_entry_is_entered_and_says_what_it_read_and_wrote() -> None:
     assert [(flow.target, flow.lpa_ul) for flow in outcome.effect.flows] == [(f"v:{T1}", 60_000_000)]
 
 
+def test_an_entry_about_no_vessel_touches_none() -> None:
+    """Else every change of anything without a mark would have it judged again."""
+    outcome = judge(entry_of("shift_note", text="hm"))
+    assert (outcome.standing, asked(outcome)) == ("entered", [])
+    assert not {key for key in outcome.keys if key.startswith("v:")}
+
+
 def test_a_struck_entry_is_not_even_read() -> None:
     outcome = judge(entry_of("no_such_kind"), struck=True)
     assert outcome == Outcome("struck", [], NOTHING, frozenset())
