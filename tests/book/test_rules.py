@@ -75,6 +75,7 @@ def source(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     path = tmp_path / "kinds" / "gauge.py"
     path.parent.mkdir()
     text = '"""A gauge."""\n\ndef check(x):\n    """Say whether it is."""\n    return x > 3  # usual\n'
+    text += "\n\nclass Scale:\n    most = 5\n\n\ndef warn():\n    ring()\n"
     path.write_text(text, "utf-8")
     monkeypatch.setattr(rules, "WEBAPP_DIR", tmp_path)
     monkeypatch.setattr(rules, "PARTS", {"kinds": ("kinds",)})
@@ -88,6 +89,7 @@ def fresh() -> rules.Rules:
 @pytest.mark.parametrize(("old", "new", "is_same"), [
     ("# usual", "# trade practice", True), ("A gauge.", "A gauge of a tank.", True), ("\n\n", "\n\n\n\n", True),
     ("\n", "\r\n", True), ("Say whether it is.", "Say if it is.", True), ("> 3", ">= 3", False), ("3", "4", False),
+    ("most = 5", "most = 6", False), ("ring()", "blink()", False),
 ])
 def test_comments_docstrings_and_layout_are_no_rules(source: Path, old: str, new: str, is_same: bool) -> None:
     before = fresh()

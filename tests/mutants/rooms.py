@@ -102,11 +102,11 @@ ROOMS = {
             {
                 f"webapp/book/fold/{module}.py": (*(f"tests/book/{name}.py" for name in own.split()), *_FOLDED)
                 for module, own in {
-                    "differences": "test_rules",
+                    "differences": "fold/test_differences test_rules",
                     "evaluate": "fold/test_evaluate",
                     "families": "fold/test_families",
                     "fold": "test_parts test_rules",
-                    "judgings": "test_rules",
+                    "judgings": "fold/test_differences test_rules",
                     "month_sums": "test_month_sums test_periods",
                     "queries": "fold/test_queries test_lists",
                     "reader_tables": "fold/test_reader_tables test_goods test_rules",
