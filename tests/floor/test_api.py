@@ -139,6 +139,15 @@ def test_every_error_has_the_one_shape(
     assert len(found["error"]) > 10, "a sentence"
 
 
+def test_a_body_that_is_no_batch_is_told_its_faults_in_words(client: FlaskClient) -> None:
+    answer = client.post("/api/hand-in", json={"now": 7, "device": "d" * 41, "head": [1]})
+    assert answer.status_code == 422
+    assert {one["field"]: one["words"] for one in answer.get_json()["problems"]} == {
+        "now": "Not a valid string.", "device": "Longer than maximum length 40.", "head": "Length must be 2.",
+        "entries": "Missing data for required field.",
+    }
+
+
 @pytest.mark.parametrize("path", ["/api/cards", "/api/hand-in"])
 def test_a_stranger_is_told_that_nothing_is_lost(app: Flask, path: str) -> None:
     stranger = app.test_client()

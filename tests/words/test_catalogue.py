@@ -30,7 +30,7 @@ from webapp.words.values import FUNCTIONS
 KNOWN = messages(ENGLISH)
 VECTORS = json.loads(Path("tests/vectors/messages.json").read_text("utf-8"))["messages"]
 # Asked for by an id that is put together of a table's keys or another check's code.
-PUT_TOGETHER = re.compile(r"(sort|span|law)-.+|(run|strip)_balance-gain")
+PUT_TOGETHER = re.compile(r"(sort|span|law|fault)-.+|(run|strip)_balance-gain")
 # Of the codes that the sums refuse a figure with.
 OF_SUMS = re.compile(r"(reason|measured|measure|advice|number)-.+")
 # These stand elsewhere in the sums, and come to the check of the range as a parameter.

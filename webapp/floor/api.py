@@ -22,7 +22,9 @@ from webapp.floor.body import BadBody, read_json
 from webapp.isolate import isolate_shown
 from webapp.kinds import as_openapi
 from webapp.kinds.as_schema import BATCH_MOST, hand_in_schema
+from webapp.kinds.faults import fault_of
 from webapp.shipping import assets
+from webapp.words import sentence
 
 MARKER = "cellarslate"
 CURSOR_MOST = 2**53 - 1
@@ -156,7 +158,12 @@ def _busy(error: BookError) -> Response:
 
 def _problems(error: ValidationError) -> list[dict[str, str]]:
     messages = error.normalized_messages()
-    return [{"field": str(name), "words": " ".join(map(str, _flat(words)))} for name, words in messages.items()]
+    return [{"field": str(name), "words": " ".join(map(_said, _flat(words)))} for name, words in messages.items()]
+
+
+def _said(fault: object) -> str:
+    said = fault_of(str(fault))
+    return said if isinstance(said, str) else sentence(said)
 
 
 def _flat(words: object) -> list[object]:

@@ -4,17 +4,26 @@ from __future__ import annotations
 
 import re
 from datetime import datetime
-from typing import Any
+from typing import Any, TypeAlias
 from uuid import UUID
 
 from marshmallow import INCLUDE, Schema, ValidationError, fields, missing, validate
 
+from webapp.kinds.faults import Fault
 from webapp.kinds.spec import Field, Kind
 
 BATCH_MOST = 200
 TEXT_MOST = 2000
 SEQ_MOST = 2**53 - 1
 _STAMP = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:\d\d)\Z", re.ASCII)
+_Codes: TypeAlias = dict[str, str | list[Any] | dict[Any, Any]]
+# In place of the library's words, the codes that faults.py makes messages of.
+_ANY: _Codes = {"required": Fault.MISSING, "null": Fault.NULL}
+_NO_TEXT: _Codes = {**_ANY, "invalid": Fault.NO_TEXT}
+_NO_NUMBER: _Codes = {**_ANY, "invalid": Fault.NO_NUMBER}
+_NO_MEMBERS: _Codes = {**_ANY, "invalid": Fault.NO_MEMBERS}
+_NO_LIST: _Codes = {**_ANY, "invalid": Fault.NO_LIST}
+_NO_OBJECT: dict[str, str] = {"type": Fault.NO_OBJECT, "unknown": Fault.UNKNOWN}
 
 
 def _check_uuid(value: str) -> None:
@@ -23,7 +32,7 @@ def _check_uuid(value: str) -> None:
     except ValueError:
         good = False
     if not good:
-        raise ValidationError("The id is no UUID in lower case.")
+        raise ValidationError(Fault.NO_ID)
 
 
 def _check_instant(value: str) -> None:
@@ -32,28 +41,45 @@ def _check_instant(value: str) -> None:
     except ValueError:
         good = False
     if not good:
-        raise ValidationError("A time needs date, hour and offset, such as 2025-09-24T08:05:00+02:00.")
+        raise ValidationError(Fault.NO_TIME)
 
 
 def _check_printable(value: str) -> None:
     # Lone surrogates cannot be kept as UTF-8, and a NUL would cut the text short in SQLite.
     if "\x00" in value or any("\ud800" <= char <= "\udfff" for char in value):
-        raise ValidationError("This text holds characters that cannot be kept.")
+        raise ValidationError(Fault.UNKEEPABLE)
 
 
 def _text(most: int = TEXT_MOST, *, required: bool = False, load_default: object = missing) -> fields.String:
     return fields.String(
-        validate=[validate.Length(max=most), _check_printable], required=required, load_default=load_default
+        validate=[_at_most(most), _check_printable], required=required, load_default=load_default,
+        error_messages=_NO_TEXT,
     )
 
 
+def _at_most(most: int) -> validate.Length:
+    return validate.Length(max=most, error=Fault.LONGER)
+
+
 def _instant(*, required: bool = False) -> fields.String:
-    return fields.String(validate=_check_instant, required=required)
+    return fields.String(validate=_check_instant, required=required, error_messages=_NO_TEXT)
+
+
+def _whole(least: int, most: int, *, required: bool = False) -> fields.Integer:
+    return fields.Integer(
+        strict=True, validate=validate.Range(least, most, error=Fault.BETWEEN), required=required,
+        error_messages=_NO_NUMBER,
+    )
+
+
+def _names() -> fields.List[str]:
+    return fields.List(_text(40), load_default=list, validate=_at_most(60), error_messages=_NO_LIST)
 
 
 class ValueSchema(Schema):
     """One field as read: the text as typed, its unit, its instrument."""
 
+    error_messages = _NO_OBJECT
     raw = _text(required=True)
     unit = _text(24, load_default="")
     instrument = _text(40, load_default="")
@@ -62,33 +88,41 @@ class ValueSchema(Schema):
 class EntrySchema(Schema):
     """One entry as handed in. Unknown members are kept, for phones newer than this book."""
 
+    error_messages = _NO_OBJECT
+
     class Meta:
         unknown = INCLUDE
 
-    id = fields.String(required=True, validate=_check_uuid)
+    id = fields.String(required=True, validate=_check_uuid, error_messages=_NO_TEXT)
     kind = _text(40, required=True)
-    kind_version = fields.Integer(required=True, strict=True, validate=validate.Range(1, 1000))
+    kind_version = _whole(1, 1000, required=True)
     mark = _text(16, load_default="")
-    mark_by = fields.String(load_default="", validate=validate.OneOf(["", "scanned", "typed", "picked"]))
+    mark_by = fields.String(
+        load_default="", validate=validate.OneOf(["", "scanned", "typed", "picked"], error=Fault.ONE_OF),
+        error_messages=_NO_TEXT,
+    )
     read_at = _instant(required=True)
     typed_at = _instant(required=True)
     person = _text(40, required=True)
     role = _text(40, load_default="")
     seen_by = _text(40, load_default="")
     device = _text(40, required=True)
-    seq = fields.Integer(required=True, strict=True, validate=validate.Range(1, SEQ_MOST))
+    seq = _whole(1, SEQ_MOST, required=True)
     values = fields.Dict(
-        keys=_text(40), values=fields.Nested(ValueSchema), required=True, validate=validate.Length(max=60)
+        keys=_text(40), values=fields.Nested(ValueSchema, error_messages=_ANY), required=True, validate=_at_most(60),
+        error_messages=_NO_MEMBERS,
     )
-    as_read = fields.List(_text(40), load_default=list, validate=validate.Length(max=60))
-    looked_again = fields.List(_text(40), load_default=list, validate=validate.Length(max=60))
+    as_read = _names()
+    looked_again = _names()
     remark = _text(load_default="")
-    amends = fields.String(load_default=None, allow_none=True, validate=_check_uuid)
+    amends = fields.String(load_default=None, allow_none=True, validate=_check_uuid, error_messages=_NO_TEXT)
     reason = _text(load_default="")
 
 
 class HandInSchema(Schema):
     """A batch. Entries are checked one by one later, so that a bad one never blocks its neighbours."""
+
+    error_messages = _NO_OBJECT
 
     class Meta:
         unknown = INCLUDE
@@ -96,10 +130,10 @@ class HandInSchema(Schema):
     now = _instant(required=True)
     device = _text(40, required=True)
     head = fields.Tuple(
-        (fields.Integer(strict=True, validate=validate.Range(0, SEQ_MOST)), _text(64)),
+        (_whole(0, SEQ_MOST), _text(64)), error_messages=_ANY,
         metadata={"description": "The `head` of the answer that this phone had last."},
     )
-    entries = fields.List(fields.Raw(), required=True, validate=validate.Length(max=BATCH_MOST))
+    entries = fields.List(fields.Raw(), required=True, validate=_at_most(BATCH_MOST), error_messages=_NO_LIST)
 
 
 class MessageSchema(Schema):

@@ -17,6 +17,7 @@ from webapp.book.record.log import canonical
 from webapp.book.record.upcast import stored_mark, upcast
 from webapp.kinds.as_schema import SEQ_MOST, entry_schema
 from webapp.kinds.entry import Entry
+from webapp.kinds.faults import fault_of
 from webapp.kinds.message import Message, message
 from webapp.kinds.read import Problem, Read, label, read_plainly
 
@@ -44,7 +45,7 @@ def check_entry(entry: object) -> tuple[list[Problem], str]:
         if not is_plainly_sound(entry):
             _SCHEMA.load(entry)
     except ValidationError as error:
-        return [_malformed(field, words) for field, words in _flat(error.messages, "")], text
+        return [_malformed(field, fault) for field, fault in _flat(error.messages, "")], text
     return _check_kind(cast(Entry, entry)), text  # the schema has passed it
 
 
@@ -129,18 +130,19 @@ def _check_marks(read: Read) -> Iterator[Problem]:
 
 
 def _flat(messages: object, path: str) -> Iterator[tuple[str, str]]:
-    """Yield (path of the field, words) from marshmallow's nested messages, at most a few."""
+    """Yield (path of the field, its fault as the schema names it) from marshmallow's nested messages, at most a few."""
     if isinstance(messages, dict):
         for key, inner in list(messages.items())[:10]:
             # "value" and "key" are marshmallow's own steps into a mapping.
             step = path if key in ("value", "key", "_schema") else f"{path}.{key}".strip(".")
             yield from _flat(inner, step)
     else:
-        for words in messages if isinstance(messages, list) else [messages]:
-            yield path, str(words)
+        for fault in messages if isinstance(messages, list) else [messages]:
+            yield path, str(fault)
 
 
-def _malformed(path: str, words: str) -> Problem:
+def _malformed(path: str, fault: str) -> Problem:
+    words = fault_of(fault)
     said = message("malformed", path=path, words=words) if path else message("malformed-whole", words=words)
     return _problem("malformed", path, said)
 
