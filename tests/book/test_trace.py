@@ -316,7 +316,7 @@ def test_a_mark_or_an_entry_names_what_is_traced(told: Told) -> None:
         assert lineage.find_subject(told.book, key) == lineage.Subject("fill", ids["cask"]), key
     assert lineage.find_subject(told.book, S1).id == ids["run"]
     assert lineage.find_subject(told.book, ids["bottled"]).sort == "bottling"
-    assert [one.sort for one in lineage.subjects_of(told.book, ids["one"])] == ["load"]
+    assert [one.sort for one in lineage.subjects_of(told.book, ids["one"], ids["one"])] == ["load"]
     for key in ("", "Q7-X", "nothing", entry("gauge")["id"], "load-nothing"):
         assert lineage.find_subject(told.book, key) is None, key
 

@@ -58,8 +58,10 @@ class _Current:
 
     @property
     def device(self) -> Device | None:
-        """The enrolled phone that asks, or None."""
-        device: Device | None = g.get("device")
+        """The enrolled phone that asks, or None; looked up when somebody wants to know."""
+        if "device" not in g:
+            g.device = _device()
+        device: Device | None = g.device
         return device
 
     def may(self, access: str) -> bool:
@@ -76,9 +78,8 @@ def is_api() -> bool:
 
 
 def load_current() -> Response | None:
-    """Before each request: find the person and the device, and refuse writes that other sites sent."""
+    """Before each request: find the person, and refuse writes that other sites sent."""
     g.person = _person()
-    g.device = _device()
     if request.method in SAFE or request.endpoint == "static":
         return None
     if not _from_us():
@@ -165,7 +166,7 @@ def needs(access: str) -> Callable[[Callable[P, ResponseReturnValue]], Callable[
     def guard(view: Callable[P, ResponseReturnValue]) -> Callable[P, ResponseReturnValue]:
         @wraps(view)
         def guarded(*args: P.args, **kwargs: P.kwargs) -> ResponseReturnValue:
-            if access == "floor" and current.device and is_api():
+            if access == "floor" and is_api() and current.device:
                 return view(*args, **kwargs)
             if current.person is None:
                 if is_api():

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
+from typing import TYPE_CHECKING
 
-from flask import Blueprint, current_app
+from flask import Blueprint, current_app, g
 
 from webapp.access import current
 from webapp.trade import units
+
+if TYPE_CHECKING:
+    from webapp.book.fold.heading import Heading
 
 bp = Blueprint("desk", __name__, url_prefix="/desk")
 
@@ -30,10 +34,8 @@ def for_every_page() -> dict[str, object]:
     """Give every desk page its rooms, the count of open queries, the site and who is signed in."""
     if current.person is None:
         return {"side": "desk", "rooms": [], "site": {}, "person": None}
-    from webapp.book.fold import differences, queries, unjudged
-
-    site = current.site
-    asked = sum(n for weight, n in queries.count_open(current.book).items() if weight != "note")
+    site, head = current.site, read_heading()
+    asked = sum(n for weight, n in head.counts.items() if weight != "note")
     rooms = [(*room, asked if room[0] == "queries" else None) for room in ROOMS]
     return {
         "side": "desk",
@@ -43,10 +45,20 @@ def for_every_page() -> dict[str, object]:
         "decimal_mark": site.get("decimal_mark"),
         "person": current.person,
         "may": current.may,
-        "unjudged": unjudged.describe_progress(current.book),
-        "otherwise": differences.count_unread(current.book),
+        "unjudged": head.progress,
+        "otherwise": head.unread,
         "backup_trouble": _backup_trouble() if current.may("office") else "",
     }
+
+
+def read_heading() -> Heading:
+    """Return what stands at the head of every page, read once a request."""
+    from webapp.book.fold.heading import load_heading
+
+    if "heading" not in g:
+        g.heading = load_heading(current.book)
+    head: Heading = g.heading
+    return head
 
 
 def _backup_trouble() -> str:

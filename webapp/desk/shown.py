@@ -12,7 +12,7 @@ from webapp.kinds.read import Read
 from webapp.trade import units
 
 
-class LineRow(row_reader.RootedRow):
+class LineRow(row_reader.PlacedRow):
     """What of a row of the log a line of a list needs; a page may show whatever else it holds."""
 
     read_at: str
@@ -26,10 +26,11 @@ def line(book: Book, row: LineRow) -> dict[str, object]:
 def lines(book: Book, rows: Sequence[LineRow]) -> list[dict[str, object]]:
     """Return each entry as a line of a list, all of them read together."""
     reads = row_reader.read_all_as_folded(book, rows)
-    return [_line(row, read) for row, read in zip(rows, reads, strict=True)]
+    return [line_of(row, read) for row, read in zip(rows, reads, strict=True)]
 
 
-def _line(row: LineRow, read: Read | None) -> dict[str, object]:
+def line_of(row: LineRow, read: Read | None) -> dict[str, object]:
+    """Return an entry that is read already as a line of a list."""
     kind = read.kind if read else None
     return {
         **row,

@@ -188,11 +188,18 @@ def list_differences(book: Book, judging: Judging) -> list[Difference]:
 
 def count_unread(book: Book) -> dict[int, int]:
     """Return the count of unread differences of each finished judging, the last judging first."""
-    rows = book.db.conn.execute(
-        "SELECT r.no, count(*) FROM rules r JOIN differences d ON d.rules = r.no "
-        "WHERE r.done_at IS NOT NULL AND r.read_at IS NULL GROUP BY r.no ORDER BY r.no DESC"
-    )
-    return {int(no): int(many) for no, many in rows}
+    return as_unread(book.db.conn.execute(UNREAD))
+
+
+UNREAD = (
+    "SELECT r.no, count(*) FROM rules r JOIN differences d ON d.rules = r.no "
+    "WHERE r.done_at IS NOT NULL AND r.read_at IS NULL GROUP BY r.no"
+)
+
+
+def as_unread(rows: Iterable[tuple[int, int]]) -> dict[int, int]:
+    """Return the rows of UNREAD as the count of each judging, the last judging first."""
+    return dict(sorted(rows, reverse=True))
 
 
 def note_read(book: Book, no: int, by: str, now: datetime) -> None:

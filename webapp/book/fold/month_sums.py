@@ -7,7 +7,9 @@ would give, whatever was amended, struck or moved (`verify`, and the fold's own 
 
 from __future__ import annotations
 
+import json
 from collections import Counter
+from collections.abc import Iterable
 from typing import NamedTuple
 
 from webapp.book.record import months
@@ -74,14 +76,16 @@ class MonthSums:
 
 
 class Reading:
-    """The sums of a book for many times one after the other: months read once, and each edge once."""
+    """The sums of a book for many times one after the other: months read once, and each edge once.
 
-    def __init__(self, book: Book) -> None:
+    The months, and the edges of the times that are named at once, are read in one statement.
+    """
+
+    def __init__(self, book: Book, times: Iterable[str] = ()) -> None:
         self._book = book
         self._months: dict[str, list[tuple[Between, int]]] = {}
-        for month, *key, ul in book.db.conn.execute("SELECT month, a, b, reason, sort, lpa_ul FROM month_sums"):
-            self._months.setdefault(month, []).append((Between(*key), ul))
         self._edges: dict[str, tuple[str, Counter[Between]]] = {}
+        self._read(times, f"{_MONTHS} UNION ALL {_EDGES}")
 
     def between(self, start: str, until: str) -> Counter[Between]:
         """Return the sums from start up to until, UTC texts of any second. [uL]; `0000` is before everything.
@@ -102,16 +106,28 @@ class Reading:
     def _edge(self, at: str) -> tuple[str, Counter[Between]]:
         """Return the nearest beginning of a UTC month, and what flowed from there to a time; backwards negative."""
         if at not in self._edges:
-            month = _month_near(at)
-            begin = f"{month}-01T00:00:00" if month != "0000" else "0000"
-            sign = 1 if at >= begin else -1
-            rows = self._book.db.conn.execute(
-                f"SELECT {_SIDES}, sum(lpa_ul) FROM flows INDEXED BY flows_at "  # noqa: S608
-                f"WHERE at >= ? AND at < ? AND {_COUNTED} GROUP BY 1, 2, 3, 4",
-                (min(at, begin), max(at, begin)),
-            )
-            self._edges[at] = month, Counter({Between(*key): sign * ul for *key, ul in rows})
+            self._read([at], _EDGES)
         return self._edges[at]
+
+    def _read(self, times: Iterable[str], sql: str) -> None:
+        nearest = {at: _month_near(at) for at in times}
+        begins = {at: f"{month}-01T00:00:00" if month != "0000" else "0000" for at, month in nearest.items()}
+        self._edges |= {at: (month, Counter()) for at, month in nearest.items()}
+        spans = [(at, min(at, begin), max(at, begin)) for at, begin in begins.items()]
+        for month, at, *key, ul in self._book.db.conn.execute(sql, (json.dumps(spans),)):
+            if month:
+                self._months.setdefault(month, []).append((Between(*key), ul))
+            else:
+                self._edges[at][1][Between(*key)] = ul if at >= begins[at] else -ul
+
+
+_MONTHS = "SELECT month, NULL AS edge, a, b, reason, sort, lpa_ul FROM month_sums"
+_EDGES = (
+    f"SELECT NULL AS month, json_extract(w.value, '$[0]') AS edge, {_SIDES}, sum(lpa_ul) "  # noqa: S608
+    "FROM json_each(?) w CROSS JOIN flows INDEXED BY flows_at "
+    "ON at >= json_extract(w.value, '$[1]') AND at < json_extract(w.value, '$[2]') "
+    f"WHERE {_COUNTED} GROUP BY edge, 3, 4, 5, 6"
+)
 
 
 def _month_near(at: str) -> str:

@@ -13,7 +13,6 @@ from webapp.kinds.plain import Json
 from webapp.words.travel import KeptQuestion, KeptSuggestion, keep_suggestions, with_words
 
 LIST_MOST = 1000
-IDS_MOST = 500
 _COLUMNS = "entry, name, code, weight, field, message, suggestions, mark, kind, person, at, answer"
 _HEAVIEST = "CASE weight WHEN 'stop' THEN 0 WHEN 'ask' THEN 1 ELSE 2 END"
 
@@ -118,25 +117,24 @@ def still_open(book: Book, ids: list[str]) -> dict[str, list[SentQuestion]]:
 
 def queries_by_entry(book: Book, ids: Iterable[str]) -> dict[str, list[Weighed]]:
     """Return open queries by entry id: code, weight."""
-    wanted = list(ids)
+    sql = "SELECT entry, code, weight FROM queries WHERE answer = '' AND entry IN (SELECT value FROM json_each(?))"
     found: dict[str, list[Weighed]] = {}
-    for at in range(0, len(wanted), IDS_MOST):
-        some = wanted[at : at + IDS_MOST]
-        marks = ", ".join("?" * len(some))
-        rows = book.rows(
-            Weighed,
-            f"SELECT entry, code, weight FROM queries WHERE answer = '' AND entry IN ({marks})",  # noqa: S608
-            some,
-        )
-        for row in rows:
-            found.setdefault(row["entry"], []).append(row)
+    for row in book.rows(Weighed, sql, (json.dumps(list(ids)),)):
+        found.setdefault(row["entry"], []).append(row)
     return found
 
 
 def count_open(book: Book) -> dict[str, int]:
     """Return the number of open queries by weight: stop, ask, note."""
-    rows = book.query("SELECT weight, count(*) AS many FROM queries WHERE answer = '' GROUP BY weight")
-    return {"stop": 0, "ask": 0, "note": 0} | {row["weight"]: row["many"] for row in rows}
+    return as_counts(book.db.conn.execute(COUNTS))
+
+
+COUNTS = "SELECT weight, count(*) FROM queries WHERE answer = '' GROUP BY weight"
+
+
+def as_counts(rows: Iterable[tuple[str, int]]) -> dict[str, int]:
+    """Return the rows of COUNTS as the number of open queries by weight."""
+    return {"stop": 0, "ask": 0, "note": 0} | dict(rows)
 
 
 def for_card(book: Book, mark: str, limit: int = 20) -> list[CardQuestion]:

@@ -1,52 +1,48 @@
 """Reading rows of the log as the fold read them: with the facts of vessel and instruments at their places in time.
 
-A list of rows is read together: vessels, instruments, limits, places and states each in one statement.
+A list of rows is read together: vessels, instruments, limits and states each in one statement. A row has the columns
+of the log and the place of its family in the order of the fold, as log.py gives them.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from typing import TypedDict, TypeVar
+from collections.abc import Iterable, Mapping, Sequence
+from typing import TypedDict, TypeVar, cast
 
 import webapp.kinds
 from webapp.book.before.corrections import corrections_for, instruments_in
 from webapp.book.before.reading_context import context_for
 from webapp.book.fold.registry_rows import load_limits
-from webapp.book.fold.states import NEWEST, load_before_each
+from webapp.book.fold.states import load_before_each
 from webapp.book.record.store import Book
-from webapp.kinds.key import InstrumentKey, instrument_key, vessel_key
+from webapp.kinds.key import InstrumentKey, KeyOf, VesselKey, instrument_key, vessel_key
 from webapp.kinds.read import Read, read_entry
 from webapp.kinds.rows import InstrumentRow, VesselRow
-from webapp.kinds.state import Instrument
+from webapp.kinds.state import State
 
 R = TypeVar("R")
+S = TypeVar("S", bound=State)
 
 _VESSELS = "SELECT * FROM vessels WHERE mark IN (SELECT value FROM json_each(?))"
 _INSTRUMENTS = "SELECT * FROM instruments WHERE id IN (SELECT value FROM json_each(?))"
-_PLACES = "SELECT root, order_key FROM folded WHERE root IN (SELECT value FROM json_each(?))"
 
 
-class RootedRow(TypedDict):
-    """What of a row of the log reading it needs, with the root of its family."""
+class PlacedRow(TypedDict):
+    """What of a row of the log reading it needs, with the place of its family in the order of the fold."""
 
     kind: str
     mark: str
     body: str
-    root: str
-
-
-class _Place(TypedDict):
-    root: str
     order_key: str
 
 
-def read_as_folded(book: Book, row: RootedRow) -> Read | None:
+def read_as_folded(book: Book, row: PlacedRow) -> Read | None:
     """Return a log row, read with the state of its vessel at its place; None for an unknown kind."""
     return read_all_as_folded(book, [row])[0]
 
 
-def read_all_as_folded(book: Book, rows: Sequence[RootedRow]) -> list[Read | None]:
+def read_all_as_folded(book: Book, rows: Sequence[PlacedRow]) -> list[Read | None]:
     """Return each log row, read with the states of its vessel and instruments at its place.
 
     None stands for a row of an unknown kind.
@@ -59,33 +55,36 @@ def read_all_as_folded(book: Book, rows: Sequence[RootedRow]) -> list[Read | Non
     vessels = {row["mark"]: row for row in _rows_of(book, VesselRow, _VESSELS, (row["mark"] for row in rows))}
     wanted = (name for names in named for name in names)
     instruments = {row["id"]: row for row in _rows_of(book, InstrumentRow, _INSTRUMENTS, wanted)}
-    roots = _rows_of(book, _Place, _PLACES, (row["root"] for row in rows))
-    folded = {row["root"]: row["order_key"] for row in roots}
     limits = load_limits(book)
-    places = [folded.get(row["root"], NEWEST) for row in rows]
-    states = load_before_each(
-        book, ((vessel_key(row["mark"]), place) for row, place in zip(rows, places, strict=True) if row["mark"])
-    )
-    checked = load_before_each(
-        book, ((instrument_key(name), place) for names, place in zip(named, places, strict=True) for name in names)
-    )
+    places = [row["order_key"] for row in rows]
+    keys: list[tuple[VesselKey | InstrumentKey, str]] = []
+    for row, names, place in zip(rows, named, places, strict=True):
+        keys += [(vessel_key(row["mark"]), place)] if row["mark"] else []
+        keys += [(instrument_key(name), place) for name in names]
+    states = load_before_each(book, keys)
     found: list[Read | None] = []
     for row, kind, body, place in zip(rows, kinds, bodies, places, strict=True):
         if kind is None:
             found.append(None)
             continue
         mark = row["mark"] or ""
-        context = context_for(kind, vessels.get(mark), states.get((vessel_key(mark), place)), limits)
-        context["corrections"] = corrections_for(kind, body, instruments.get, _states_at(checked, place))
+        state_of = _StatesAt(states, place)
+        context = context_for(kind, vessels.get(mark), state_of(vessel_key(mark)), limits)
+        context["corrections"] = corrections_for(kind, body, instruments.get, state_of)
         found.append(read_entry(kind, body, context))
     return found
 
 
-def _states_at(
-    checked: Mapping[tuple[str, str], Instrument | None], place: str
-) -> Callable[[InstrumentKey], Instrument | None]:
-    """Return a function that gives the state of an instrument at that place."""
-    return lambda key: checked.get((key, place))
+class _StatesAt:
+    """The states at one place, out of those that were read together."""
+
+    def __init__(self, states: Mapping[tuple[str, str], State | None], place: str) -> None:
+        self._states = states
+        self._place = place
+
+    def __call__(self, key: KeyOf[S]) -> S | None:
+        """Return the state of a key."""
+        return cast("S | None", self._states.get((key, self._place)))  # the key says which sort of state it is
 
 
 def _rows_of(book: Book, of: type[R], sql: str, names: Iterable[str | None]) -> list[R]:

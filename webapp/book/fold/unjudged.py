@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from webapp.book.fold import fold, judgings
 from webapp.book.record.store import Book
@@ -32,23 +33,45 @@ def note_keys(book: Book, *keys: str) -> None:
 
 def count_left(book: Book) -> int:
     """Return the number of entries on the list; 1 where only a seam is left (replay.py)."""
-    sql = "SELECT count(*), (SELECT count(DISTINCT order_key) FROM seams) FROM unjudged"
-    listed, seams = book.db.conn.execute(sql).fetchone()
-    return max(int(listed - seams), min(int(listed), 1))
+    return _left(book).many
+
+
+LEFT = (
+    "SELECT count(*), (SELECT count(DISTINCT order_key) FROM seams), (SELECT max(book_no) FROM entries), "
+    "(SELECT CASE WHEN done_at IS NULL THEN version END FROM rules ORDER BY no DESC LIMIT 1) FROM unjudged"
+)
+
+
+class Left(NamedTuple):
+    """The row of LEFT: what is on the list, the seams among it, the entries of the book, the version that judges."""
+
+    listed: int
+    seams: int
+    entries: int
+    version: str | None  # None where limits and settings have changed, not the rules
+
+    @property
+    def many(self) -> int:
+        """The number of entries on the list."""
+        return max(self.listed - self.seams, min(self.listed, 1))
+
+    @property
+    def words(self) -> str:
+        """The progress of the judging in a sentence; empty where nothing is left."""
+        if not self.many:
+            return ""
+        are = "is" if self.many == 1 else "are"
+        by = f"the rules of version {self.version}" if self.version else "the limits and settings as they are now"
+        return f"{self.many:,} of {self.entries:,} entries {are} still to be judged by {by}."
+
+
+def _left(book: Book) -> Left:
+    return Left(*book.db.conn.execute(LEFT).fetchone())
 
 
 def describe_progress(book: Book) -> str:
     """Return the progress of the judging in a sentence; empty where nothing is left."""
-    many = count_left(book)
-    if not many:
-        return ""
-    entries = book.db.conn.execute("SELECT max(book_no) FROM entries").fetchone()[0]
-    are = "is" if many == 1 else "are"
-    judging = judgings.last_judging(book)
-    by = "the limits and settings as they are now"
-    if judging and not judging.done_at:
-        by = f"the rules of version {judging.version}"
-    return f"{many:,} of {entries:,} entries {are} still to be judged by {by}."
+    return _left(book).words
 
 
 def judge_slice(book: Book) -> bool:

@@ -9,7 +9,6 @@ from typing import Any
 from webapp.book.fold.states import load_fill
 from webapp.book.lineage.names import LOAD, Node, names_of
 from webapp.book.lineage.trace import LAST, STEPS_MOST, Lineage, Reader, Seed, Spread, Step, back, forth
-from webapp.book.record.log import root_of
 from webapp.book.record.store import Book
 from webapp.trade.marks import BadMark, parse_mark
 
@@ -111,8 +110,9 @@ def find_subject(book: Book, key: str) -> Subject | None:
     """
     key = key.strip()
     is_load, wanted = key.startswith(LOAD), key.removeprefix(LOAD)
-    root = root_of(book, wanted.lower())
-    about = book.one(_ABOUT, (root,)) or {}
+    about = book.one(_ABOUT, (wanted.lower(),))
+    assert about
+    root = about["root"]
     if is_load:
         return Subject("load", root, about["entry"]) if about["entry"] else None
     if about["is_bottling"]:
@@ -120,33 +120,30 @@ def find_subject(book: Book, key: str) -> Subject | None:
     if about["is_fill"]:
         return Subject("fill", root)
     if about["entry"]:
-        return _moved_by(book, about["entry"])
+        return next(iter(subjects_of(book, root, about["entry"])), None)
     return _of_mark(book, wanted)
 
 
 _ABOUT = """
-SELECT (SELECT entry FROM folded WHERE root = ?1 AND standing = 'entered') AS entry,
-EXISTS (SELECT 1 FROM bottlings WHERE id = ?1) AS is_bottling,
-EXISTS (SELECT 1 FROM runs WHERE id = ?1) OR EXISTS (SELECT 1 FROM fills WHERE id = ?1) AS is_fill
+WITH named(root) AS MATERIALIZED (SELECT coalesce((SELECT root FROM amendments WHERE id = ?1), ?1))
+SELECT root, (SELECT entry FROM folded f WHERE f.root = named.root AND standing = 'entered') AS entry,
+EXISTS (SELECT 1 FROM bottlings WHERE id = root) AS is_bottling,
+EXISTS (SELECT 1 FROM runs WHERE id = root) OR EXISTS (SELECT 1 FROM fills WHERE id = root) AS is_fill FROM named
 """
 
 
-def subjects_of(book: Book, entry_id: str) -> list[Subject]:
-    """Return the subjects that an entry leads to: its load, run or bottling, else the fills that it moved."""
-    root = root_of(book, entry_id)
-    folded = book.one("SELECT entry FROM folded WHERE root = ? AND standing = 'entered'", (root,))
-    steps = steps_of(book, folded["entry"]) if folded else []
+def subjects_of(book: Book, root: str, entry_id: str) -> list[Subject]:
+    """Return the subjects that an entry leads to: its load, run or bottling, else the fills that it moved.
+
+    root: the entry that its family goes back to; entry_id: the one of the family that has effect.
+    """
+    steps = steps_of(book, entry_id)
     if any(step.source == "out:grower" for step in steps):
-        return [Subject("load", root, folded["entry"])] if folded else []
+        return [Subject("load", root, entry_id)]
     if any(step.target[:2] == "b:" for step in steps):
-        return [Subject("bottling", root, folded["entry"])] if folded else []
+        return [Subject("bottling", root, entry_id)]
     fills = dict.fromkeys(fill for step in steps for fill in (step.target_fill, step.source_fill) if fill)
     return [Subject("fill", fill) for fill in fills]
-
-
-def _moved_by(book: Book, entry_id: str) -> Subject | None:
-    found = subjects_of(book, entry_id)
-    return found[0] if found else None
 
 
 def _of_mark(book: Book, text: str) -> Subject | None:
@@ -158,9 +155,14 @@ def _of_mark(book: Book, text: str) -> Subject | None:
     held = load_fill(book, mark)
     if held:
         return Subject("fill", held["fill"])
-    row = book.one("SELECT id FROM fills WHERE mark = ? ORDER BY since DESC, id DESC LIMIT 1", (mark,))
-    row = row or book.one("SELECT id FROM runs WHERE still = ? ORDER BY started_at DESC, id DESC LIMIT 1", (mark,))
-    return Subject("fill", str(row["id"])) if row else None
+    row = book.one(_LAST_THERE, (mark,))
+    return Subject("fill", row["id"]) if row and row["id"] else None
+
+
+_LAST_THERE = """
+SELECT coalesce((SELECT id FROM fills WHERE mark = ?1 ORDER BY since DESC, id DESC LIMIT 1),
+(SELECT id FROM runs WHERE still = ?1 ORDER BY started_at DESC, id DESC LIMIT 1)) AS id
+"""
 
 
 def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace:

@@ -14,8 +14,7 @@ from webapp.book.still.runs import runs_by_id
 from webapp.kinds.key import bottling_key
 from webapp.kinds.state import Body
 
-CHUNK = 500
-RUN_NAMES_MOST = 300
+RUN_NAMES_MOST = 2_000  # of one trace; those above it go by their day
 GONE = {
     "gauge_difference": "less by gauge", "filter_loss": "filter, line and heel", "soakage": "kept by the wood",
     "sample": "samples", "stillage": "in stillage", "removed": "left the premises", "bottled": "in bottles",
@@ -58,49 +57,44 @@ def names_of(book: Book, ids: Iterable[str], steps: Mapping[str, Step]) -> dict[
     return nodes
 
 
-def _chunks(ids: Sequence[str]) -> Iterable[tuple[str, list[str]]]:
-    for at in range(0, len(ids), CHUNK):
-        some = list(ids[at : at + CHUNK])
-        yield ", ".join("?" * len(some)), some
-
-
 def _fills(book: Book, ids: Sequence[str]) -> dict[str, Node]:
     nodes = {f"f:{fill}": Node(f"f:{fill}", "tank", "a fill", key=fill) for fill in ids}
-    for marks, some in _chunks(ids):
-        rows = book.query(
-            "SELECT f.*, coalesce(v.sort, '') AS sort FROM fills f "  # noqa: S608
-            f"LEFT JOIN vessels v ON v.mark = f.mark WHERE f.id IN ({marks})",
-            some,
-        )
-        for row in rows:
-            sort = {"fermenter": "ferment", "place": "tank", "": "tank"}.get(row["sort"], row["sort"])
-            words = ", ".join(part for part in (row["what"], row["name"], row["lot"]) if part)
-            node = nodes[f"f:{row['id']}"]
-            node.sort, node.name, node.words, node.mark, node.at = sort, row["mark"], words, row["mark"], row["since"]
-            node.facts = {"ended_at": row["ended_at"]}
-        rows = book.query(f"SELECT * FROM runs WHERE id IN ({marks})", some)  # noqa: S608
-        states = runs_by_id(book, (row["id"] for row in rows[:RUN_NAMES_MOST]))
-        for row in rows:
-            state = states.get(row["id"])
-            node = nodes[f"f:{row['id']}"]
-            node.sort, node.name, node.mark = "run", "", row["still"]
-            node.name = (state.get("name") if state else "") or f"run {row['started_at'][:10]}"
-            batch = state.get("batch") if state else ""
-            node.words = ", ".join(part for part in (row["what"], batch, row["still"]) if part)
-            node.at = row["started_at"]
+    if not ids:
+        return nodes
+    rows = book.query(
+        "SELECT f.*, coalesce(v.sort, '') AS sort FROM fills f LEFT JOIN vessels v ON v.mark = f.mark "
+        "WHERE f.id IN (SELECT value FROM json_each(?))",
+        (json.dumps(ids),),
+    )
+    for row in rows:
+        sort = {"fermenter": "ferment", "place": "tank", "": "tank"}.get(row["sort"], row["sort"])
+        words = ", ".join(part for part in (row["what"], row["name"], row["lot"]) if part)
+        node = nodes[f"f:{row['id']}"]
+        node.sort, node.name, node.words, node.mark, node.at = sort, row["mark"], words, row["mark"], row["since"]
+        node.facts = {"ended_at": row["ended_at"]}
+    rows = book.query("SELECT * FROM runs WHERE id IN (SELECT value FROM json_each(?)) ORDER BY id", (json.dumps(ids),))
+    states = runs_by_id(book, (row["id"] for row in rows[:RUN_NAMES_MOST]))
+    for row in rows:
+        state = states.get(row["id"])
+        node = nodes[f"f:{row['id']}"]
+        node.sort, node.name, node.mark = "run", "", row["still"]
+        node.name = (state.get("name") if state else "") or f"run {row['started_at'][:10]}"
+        batch = state.get("batch") if state else ""
+        node.words = ", ".join(part for part in (row["what"], batch, row["still"]) if part)
+        node.at = row["started_at"]
     return nodes
 
 
 def _entries(book: Book, ids: Sequence[str], steps: Mapping[str, Step]) -> dict[str, Node]:
     """Return loads of fruit, opening stock and what gauges found, with what their entries say."""
-    nodes = {}
-    for marks, some in _chunks([node[2:] for node in ids]):
-        rows = book.query(f"SELECT id, kind, mark, read_at, body FROM entries WHERE id IN ({marks})", some)  # noqa: S608
-        found = {row["id"]: row for row in rows}
-        wanted = set(some)
-        for node in (node for node in ids if node[2:] in wanted):
-            nodes[node] = _entry_node(node, found.get(node[2:]), steps.get(node))
-    return nodes
+    if not ids:
+        return {}
+    rows = book.query(
+        "SELECT id, kind, mark, read_at, body FROM entries WHERE id IN (SELECT value FROM json_each(?))",
+        (json.dumps([node[2:] for node in ids]),),
+    )
+    found = {row["id"]: row for row in rows}
+    return {node: _entry_node(node, found.get(node[2:]), steps.get(node)) for node in ids}
 
 
 def _entry_node(node: str, row: dict[str, Any] | None, step: Step | None) -> Node:

@@ -46,10 +46,12 @@ def _marks(book: Book, text: str) -> list[Hit]:
     subject = find_subject(book, text)
     if subject is None:
         return []
-    row = book.one("SELECT mark FROM fills WHERE id = ?", (subject.id,))
-    if subject.sort != "fill" or row is None:
+    rows = book.query(
+        "SELECT * FROM fills WHERE mark = (SELECT mark FROM fills WHERE id = ?) ORDER BY since DESC LIMIT ?",
+        (subject.id, HITS_MOST),
+    ) if subject.sort == "fill" else []
+    if not rows:
         return [Hit(subject.key, "vessel", text, "what this names")]
-    rows = book.query("SELECT * FROM fills WHERE mark = ? ORDER BY since DESC LIMIT ?", (row["mark"], HITS_MOST))
     rows.sort(key=lambda row: row["id"] != subject.id)
     return [_fill(row) for row in rows]
 
@@ -84,14 +86,15 @@ def _has_case(row: dict[str, Any], case: re.Match[str]) -> bool:
 
 
 def _fills(book: Book, text: str) -> list[Hit]:
-    return [
-        _fill(row)
-        for name in ("name", "lot")
-        for row in book.query(
-            f"SELECT * FROM fills WHERE {name} = ? AND {name} <> '' ORDER BY since DESC LIMIT ?",  # noqa: S608
-            (text, HITS_MOST),
-        )
-    ]
+    """Return fills of this batch, then those of this lot, the newest first."""
+    return [_fill(row) for row in book.query(_NAMED, {"text": text, "most": HITS_MOST})]
+
+
+_NAMED = """
+SELECT * FROM (SELECT * FROM fills WHERE name = :text AND name <> '' ORDER BY since DESC LIMIT :most)
+UNION ALL
+SELECT * FROM (SELECT * FROM fills WHERE lot = :text AND lot <> '' ORDER BY since DESC LIMIT :most)
+"""
 
 
 def _runs(book: Book, text: str) -> list[Hit]:

@@ -21,12 +21,18 @@ _COLUMNS = (
 JOIN_FOLDED = (
     "LEFT JOIN amendments a ON a.id = e.id LEFT JOIN folded f ON f.root = coalesce(a.root, e.id) AND f.entry = e.id"
 )
-_SELECT = f"SELECT e.*, coalesce(a.root, e.id) AS root, f.standing FROM entries e {JOIN_FOLDED}"  # noqa: S608
+# An entry that was amended has no standing of its own, and is read at the place of its family; without one, after all.
+_SELECT = (
+    "SELECT e.*, coalesce(a.root, e.id) AS root, CASE WHEN f.entry = e.id THEN f.standing END AS standing, "
+    "coalesce(f.order_key, '~') AS order_key "
+    "FROM entries e LEFT JOIN amendments a ON a.id = e.id LEFT JOIN folded f ON f.root = coalesce(a.root, e.id)"
+)
 _OPEN = "e.id IN (SELECT entry FROM queries WHERE answer = '' AND weight {})"
 
 
 class _Selected(LogRow):
     root: str
+    order_key: str
     standing: str | None
 
 
@@ -145,23 +151,32 @@ def walk_pages(book: Book, **wanted: Unpack[Wanted]) -> Iterator[list[Logged]]:
 
 
 def load_family(book: Book, entry_id: str) -> Family:
-    """Return the family of an entry: `entry`, `effective` (its id), `members` (the chain of amendments, oldest book
-    number first) and `answers` (to any of them).
+    """Return the family of an entry: `entry`, `root`, `effective` (its id), `members` (the chain of amendments, oldest
+    book number first) and `answers` (to any of them).
     """
-    root = root_of(book, entry_id)
-    ids = [root, *(row["id"] for row in book.query("SELECT id FROM amendments WHERE root = ?", (root,)))]
-    to_any = "SELECT id FROM answers WHERE entry IN (SELECT value FROM json_each(?))"
-    answering = [row["id"] for row in book.query(to_any, (json.dumps(ids),))]
+    parts = book.query(_FAMILY, (entry_id,))
+    root = next((row["root"] for row in parts if row["root"]), entry_id)
+    ids = [root, *(row["id"] for row in parts if row["part"] == "amends")]
+    answering = [row["id"] for row in parts if row["part"] == "answers"]
     rows = get_all(book, [*ids, *answering, entry_id])
-    folded = book.one("SELECT entry FROM folded WHERE root = ?", (root,))
+    effective = next((row["id"] for row in parts if row["part"] == "folded"), None)
 
     def in_order(some: list[str]) -> list[Logged]:
         return sorted((rows[one] for one in some if one in rows), key=lambda row: row["book_no"])
 
     return {
-        "entry": rows.get(entry_id), "root": root, "effective": folded["entry"] if folded else None,
+        "entry": rows.get(entry_id), "root": root, "effective": effective,
         "members": in_order(ids), "answers": in_order(answering),
     }
+
+
+_ROOT = "coalesce((SELECT root FROM amendments WHERE id = ?1), ?1)"
+_FAMILY = f"""
+SELECT 'amends' AS part, id, root FROM amendments WHERE root = {_ROOT}
+UNION ALL SELECT 'folded', entry, root FROM folded WHERE root = {_ROOT}
+UNION ALL SELECT 'answers', id, NULL FROM answers WHERE entry = {_ROOT}
+UNION ALL SELECT 'answers', id, NULL FROM answers WHERE entry IN (SELECT id FROM amendments WHERE root = {_ROOT})
+"""  # noqa: S608
 
 
 def root_of(book: Book, entry_id: str) -> str:

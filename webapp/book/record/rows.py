@@ -49,18 +49,20 @@ class LogRow(EntryRow, LinkedRow):
 
 
 class Logged(LogRow):
-    """An entry as readers find it: its row, its body read, the root of its family, and its standing.
+    """An entry as readers find it: its row, its body read, the root of its family, its place, and its standing.
 
+    `order_key` is the place of its family in the order of the fold, `~` where it has none.
     Standing is `entered`, `stopped` (an open stop query: it moves no stock), `amended`, `struck` or `answer`.
     """
 
     entry: Entry
     root: str
+    order_key: str
     standing: str
 
 
 class Family(TypedDict):
-    """An entry with its family: the id of the one that has effect, all amendments in order, the answers to any."""
+    """An entry with its family: root, id of the one that has effect, all amendments in order, the answers to any."""
 
     entry: Logged | None
     root: str

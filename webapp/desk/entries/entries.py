@@ -19,10 +19,10 @@ from webapp.book.fold import queries, row_reader
 from webapp.book.house import devices, registry
 from webapp.book.lineage import lineage
 from webapp.book.record import log
-from webapp.book.record.rows import Logged, Wanted
+from webapp.book.record.rows import Family, Logged, Wanted
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.forms import AnswerForm
-from webapp.desk.shown import fields_of, figures_of, line, lines
+from webapp.desk.shown import fields_of, figures_of, line, line_of, lines
 from webapp.kinds import as_data, as_form
 from webapp.kinds.as_form import KindForm
 from webapp.kinds.entry import Entry
@@ -76,34 +76,38 @@ def entries_page() -> ResponseReturnValue:
 @needs("floor")
 def entry_page(entry_id: str) -> ResponseReturnValue:
     """Show one entry as read and as computed, what it amends, what amended it, its queries and answers."""
-    row = log.load_entry(current.book, entry_id)
+    family = log.load_family(current.book, entry_id)
+    row = family["entry"]
     if row is None:
         abort(404, "The book has no such entry. It may still wait on a phone.")
-    read = row_reader.read_as_folded(current.book, row)
+    story = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
+    reads = row_reader.read_all_as_folded(current.book, story)
+    read = next(read for one, read in zip(story, reads, strict=True) if one["id"] == entry_id)
     return render_template(
         "desk/entries/entry.html",
-        row=line(current.book, row),
+        row=line_of(row, read),
         body=row["entry"],
         read=read,
         fields=fields_of(read) if read else [],
         figures=figures_of(read) if read else [],
-        family=_story(entry_id),
+        family=[line_of(*pair) for pair in zip(story, reads, strict=True)] if len(story) > 1 else [],
         phone=_phones().get(row["device"]),
         asked=queries.for_entry(current.book, entry_id),
         form=AnswerForm(),
-        traces=[subject.key for subject in lineage.subjects_of(current.book, entry_id)][:1],
+        traces=[subject.key for subject in _subjects(family)][:1],
     )
+
+
+def _subjects(family: Family) -> list[lineage.Subject]:
+    """Return the subjects of a trace that an entry's family leads to, where it has effect."""
+    effective = next((row for row in family["members"] if row["id"] == family["effective"]), None)
+    if effective is None or effective["standing"] != "entered":
+        return []
+    return lineage.subjects_of(current.book, family["root"], effective["id"])
 
 
 def _phones() -> dict[str, str]:
     return {phone["id"]: phone["name"] for phone in devices.devices(current.book)}
-
-
-def _story(entry_id: str) -> list[dict[str, object]]:
-    """Return the chain of amendments and answers an entry belongs to, oldest first; empty where it stands alone."""
-    family = log.load_family(current.book, entry_id)
-    rows = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
-    return lines(current.book, rows) if len(rows) > 1 else []
 
 
 @bp.route("/entries/<entry_id>/amend", methods=["GET", "POST"])

@@ -13,7 +13,7 @@ from webapp.book.fold import queries
 from webapp.book.fold.queries import Question
 from webapp.book.periods import notices
 from webapp.book.record import log
-from webapp.desk.blueprint import bp
+from webapp.desk.blueprint import bp, read_heading
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import lines
 
@@ -35,12 +35,12 @@ def queries_page() -> ResponseReturnValue:
         found=found,
         groups=by_entry(found),
         lines={row["id"]: row for row in lines(current.book, rows)},
-        counts=queries.count_open(current.book),
+        counts=read_heading().counts,
         weight=weight,
         mark=mark,
         form=AnswerForm(),
         most=SHOWN_MOST,
-        notices=[] if weight or mark else notices.notices(current.book, datetime.now(UTC)),
+        notices=[] if weight or mark else notices.notices(current.book, datetime.now(UTC), current.site),
     )
 
 
