@@ -15,7 +15,7 @@ from typing import Any
 
 from webapp.book.fold import unjudged
 from webapp.book.house import people
-from webapp.book.periods.ledger import Adjustments, Month, load_ledger, stock_lines
+from webapp.book.periods.ledger import Adjustments, Ledger, Month, load_ledger, stock_lines
 from webapp.book.periods.lines import Line
 from webapp.book.record import months
 from webapp.book.record.changes import note_change
@@ -41,9 +41,13 @@ def draft(book: Book, period: str, now: datetime) -> Draft:
 
     BookError says why it cannot be closed yet.
     """
+    return draft_of(book, load_ledger(book, now), period, now)
+
+
+def draft_of(book: Book, ledger: Ledger, period: str, now: datetime) -> Draft:
+    """Return what `draft` does, where the book's ledger has been read already."""
     if words := unjudged.describe_progress(book):
         raise BookError(f"{words} Close {period} when they are.")
-    ledger = load_ledger(book, now)
     last = months.months_of(period)[-1]
     if last in ledger.closed:
         raise BookError(f"{period} is closed already. What comes to light now falls into the first open month.")
@@ -140,16 +144,14 @@ def late_entries(book: Book, limit: int = 100) -> list[dict[str, Any]]:
 
     Amendments, answers and strikes count by what they speak of.
     """
-    last = book.one("SELECT until, book_no FROM closes ORDER BY no DESC LIMIT 1")
-    if last is None:
-        return []
     return book.query(
         "SELECT e.id, e.kind, e.mark, e.person, e.read_at, e.received_at, e.book_no FROM entries e "
         "LEFT JOIN answers a ON a.id = e.id LEFT JOIN entries b ON b.id = a.entry "
         "LEFT JOIN amendments m ON m.id = coalesce(b.id, e.id) "
         "JOIN folded f ON f.root = coalesce(m.root, b.id, e.id) "
-        "WHERE e.book_no > ? AND f.order_key < ? ORDER BY e.book_no DESC LIMIT ?",
-        (last["book_no"], last["until"], limit),
+        "WHERE e.book_no > (SELECT book_no FROM closes ORDER BY no DESC LIMIT 1) "
+        "AND f.order_key < (SELECT until FROM closes ORDER BY no DESC LIMIT 1) ORDER BY e.book_no DESC LIMIT ?",
+        (limit,),
     )
 
 

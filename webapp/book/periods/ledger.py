@@ -15,6 +15,7 @@ from webapp.book.periods.lines import ACCOUNTS, Line, Lines, lines_between
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
+from webapp.kinds.rows import SiteSettings
 
 EARLIEST = "0000"
 Adjustments = Mapping[tuple[str, Line], int]  # (closed month, line) -> what it is more, or less, than was stated [uL]
@@ -70,20 +71,23 @@ class Ledger:
 _held: WeakKeyDictionary[Book, tuple[tuple[object, ...], Ledger]] = WeakKeyDictionary()
 
 
-def load_ledger(book: Book, now: datetime) -> Ledger:
-    """Return all months up to the present one.
+def load_ledger(book: Book, now: datetime, site: SiteSettings | None = None) -> Ledger:
+    """Return all months up to the present one. site: the settings, where they have been read already.
 
     They are worked out anew only when the book or its closes have changed.
     """
-    zone = str(load_site(book).get("time_zone") or "UTC")
+    zone = str((site or load_site(book)).get("time_zone") or "UTC")
     # The turn of the cards goes up with every entry that is folded.
-    state = book.one("SELECT (SELECT value FROM settings WHERE name = 'turn') AS turn, count(*) AS n FROM closes")
+    state = book.one(
+        "SELECT (SELECT value FROM settings WHERE name = 'turn') AS turn, (SELECT min(at) FROM flows) AS first, "
+        "count(*) AS n FROM closes"
+    )
     assert state is not None
     key = (state["turn"], state["n"], zone, months.month_at(utc_text(now), zone))
     held = _held.get(book)
     if held and held[0] == key:
         return held[1]
-    ledger = _load(book, zone, str(key[-1]))
+    ledger = _load(book, zone, state["first"], str(key[-1]))
     _held[book] = (key, ledger)
     return ledger
 
@@ -96,19 +100,21 @@ def stock_lines(opening: Mapping[str, int], lines: Lines, adjustments: Adjustmen
     return stock
 
 
-def _load(book: Book, zone: str, last: str) -> Ledger:
+def _load(book: Book, zone: str, begun: str | None, last: str) -> Ledger:
     rows = book.query("SELECT * FROM closes ORDER BY no")
     closed = {row["month"]: _closed(row) for row in rows}
     bounds = {row["month"]: (row["start"], row["until"], row["zone"]) for row in rows}
-    found = book.one("SELECT min(at) AS at FROM flows")
-    first = next(iter(closed), None) or (months.month_at(found["at"], zone) if found and found["at"] else last)
+    first = next(iter(closed), None) or (months.month_at(begun, zone) if begun else last)
     made: list[Month] = []
-    sums = Reading(book)
+    names = list(months.months_between(first, max(last, *closed, first)))
+    ends = {
+        name: bounds[name][1] if name in bounds else months.month_start(months.next_month(name), zone) for name in names
+    }
+    sums = Reading(book, [EARLIEST, *ends.values()])
     stock: Counter[str] = Counter(dict.fromkeys(ACCOUNTS, 0))
-    for name in months.months_between(first, max(last, *closed, first)):
+    for name, until in ends.items():
         # A month begins where the one before ended, whatever the zone is called since; the first takes all before it.
         start = made[-1].until if made else bounds[name][0] if name in bounds else months.month_start(name, zone)
-        until = bounds[name][1] if name in bounds else months.month_start(months.next_month(name), zone)
         lines = lines_between(sums, start if made else EARLIEST, until)
         made.append(Month(name, start, until, bounds.get(name, ("", "", zone))[2], lines, dict(stock)))
         stock = stock_lines(stock, lines, {})

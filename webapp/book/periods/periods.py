@@ -106,25 +106,30 @@ def proof_gallons(ul: int) -> Decimal:
 
 def period(book: Book, name: str, now: datetime, accounts: str = "") -> Period:
     """Return a period. accounts: `us` or `warehouse`, else as the site says. BookError if outside the book."""
-    ledger = load_ledger(book, now)
-    return _period(ledger, name, accounts or accounts_of(load_site(book)))
+    site = load_site(book)
+    return period_in(load_ledger(book, now, site), name, accounts or accounts_of(site))
 
 
 def periods(book: Book, now: datetime, accounts: str = "") -> list[Period]:
     """Return every month and every quarter of the book, newest first, a quarter before its months."""
-    ledger = load_ledger(book, now)
-    how = accounts or accounts_of(load_site(book))
+    site = load_site(book)
+    return periods_in(load_ledger(book, now, site), accounts or accounts_of(site))
+
+
+def periods_in(ledger: Ledger, how: str) -> list[Period]:
+    """Return every month and every quarter of a ledger, newest first. how: `us` or `warehouse`."""
     found, last = [], ""
     for month in reversed(ledger.months):
         quarter = months.quarter_of(month.name)
         if quarter != last:
-            found.append(_period(ledger, quarter, how))
+            found.append(period_in(ledger, quarter, how))
             last = quarter
-        found.append(_period(ledger, month.name, how))
+        found.append(period_in(ledger, month.name, how))
     return found
 
 
-def _period(ledger: Ledger, name: str, how: str) -> Period:
+def period_in(ledger: Ledger, name: str, how: str) -> Period:
+    """Return a period of a ledger. how: `us` or `warehouse`. BookError if outside the book."""
     wanted = months.months_of(name)
     spanned = [month for month in ledger.months if month.name in wanted]
     if not spanned:

@@ -6,9 +6,12 @@ dips of one thing differ by (low wines between two runs, a can gauged later) is 
 
 from __future__ import annotations
 
+import json
 from collections import Counter
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any, NamedTuple
 
 from webapp.book.before.limits import Limit, declare
 from webapp.book.checks import site_limit
@@ -17,6 +20,7 @@ from webapp.book.fold.registry_rows import load_site
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
+from webapp.kinds.rows import SiteSettings
 
 LIMITS = declare(
     Limit("season_close_pct", 1.0, "%", "A season's alcohol may miss its sum by, of the wash"),
@@ -109,40 +113,61 @@ def season_of(month: str, first: int) -> str:
     return f"{year}/{(year + 1) % 100:02d}" if first > 1 else str(year)
 
 
-def seasons(book: Book, now: datetime, most: int = 100) -> list[Season]:
-    """Return the seasons in which fruit came or a still ran, newest first; of the newest `most` only."""
-    site = load_site(book)
+def seasons(book: Book, now: datetime, most: int = 100, site: SiteSettings | None = None) -> list[Season]:
+    """Return the seasons in which fruit came or a still ran, newest first; of the newest `most` only.
+
+    site: the settings, where they have been read already.
+    """
+    site = site or load_site(book)
     zone, first = str(site.get("time_zone") or "UTC"), _first_month(site.get("season_month"))
-    row = book.one(
-        "SELECT min(at) AS at FROM (SELECT min(at) AS at FROM flows WHERE source = 'out:grower' "
-        "UNION ALL SELECT min(started_at) FROM runs)"
-    )
-    if not row or not row["at"]:
+    last = season_of(months.month_at(utc_text(now), zone), first)
+    # The next season too: a clock that is ahead may have begun it.
+    spans = [_span(int(last[:4]) + 1 - back, first, zone) for back in range(most + 1)]
+    moved: dict[int, list[dict[str, Any]]] = {}
+    for row in book.query(_MOVED, (json.dumps([(span.start, span.until) for span in spans]),)):
+        moved.setdefault(row["span"], []).append(row)
+    begun_at = next((rows[0]["begun"] for rows in moved.values()), None)
+    if begun_at is None:
         return []
-    begun = months.month_at(row["at"], zone)
-    last = months.month_at(utc_text(now), zone)
-    names = sorted({season_of(month, first) for month in months.months_between(begun, max(last, begun))}, reverse=True)
+    begun = season_of(months.month_at(begun_at, zone), first)
     limits = {name: site_limit(name, site) for name in ("run_loss_pct", "season_close_pct")}
-    found = [_season(book, name, first, zone, limits) for name in names[:most]]
+    wanted = [n for n, span in enumerate(spans) if begun <= span.name <= max(last, begun)]
+    found = [_season(spans[n], moved.get(n, []), limits) for n in wanted[:most]]
     return [one for one in found if one.wash or one.fruit_g or one.fermented]
+
+
+class _Span(NamedTuple):
+    name: str
+    start: str
+    until: str
+
+
+# The spans of all seasons come as JSON: one statement, however many there are. `begun`: the first fruit or run.
+_MOVED = """
+SELECT w.key AS span, substr(source, 1, 2) AS s, substr(target, 1, 2) AS t, source, target, reason,
+source_account AS a, target_account AS b, sum(lpa_ul) AS ul, sum(mass_g) AS g,
+(SELECT count(*) FROM runs WHERE started_at >= json_extract(w.value, '$[0]')
+ AND started_at < json_extract(w.value, '$[1]')) AS runs,
+(SELECT min(at) FROM (SELECT min(at) AS at FROM flows WHERE source = 'out:grower'
+ UNION ALL SELECT min(started_at) FROM runs)) AS begun
+FROM json_each(?) w CROSS JOIN flows INDEXED BY flows_at
+ON at >= json_extract(w.value, '$[0]') AND at < json_extract(w.value, '$[1]')
+WHERE source IN ('out:grower', 'out:fermented', 'out:gauge_difference')
+OR target IN ('out:fermented', 'out:gauge_difference') OR source GLOB 'r:*' OR target GLOB 'r:*'
+GROUP BY w.key, s, t, CASE WHEN s = 'ou' THEN source END, CASE WHEN t = 'ou' THEN target END, reason, a, b
+"""
+
+
+def _span(year: int, first: int, zone: str) -> _Span:
+    begins, ends = f"{year}-{first:02d}", f"{year + 1}-{first:02d}"
+    return _Span(season_of(begins, first), months.month_start(begins, zone), months.month_start(ends, zone))
 
 
 def _first_month(said: object) -> int:
     return said if isinstance(said, int) and 1 <= said <= 12 else FIRST_MONTH
 
 
-def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, float]) -> Season:
-    year = int(name[:4])
-    start = months.month_start(f"{year}-{first:02d}", zone)
-    until = months.month_start(f"{year + 1}-{first:02d}", zone)
-    rows = book.query(
-        "SELECT substr(source, 1, 2) AS s, substr(target, 1, 2) AS t, source, target, reason, source_account AS a, "
-        "target_account AS b, sum(lpa_ul) AS ul, sum(mass_g) AS g FROM flows INDEXED BY flows_at "
-        "WHERE at >= ? AND at < ? AND (source IN ('out:grower', 'out:fermented', 'out:gauge_difference') "
-        "OR target IN ('out:fermented', 'out:gauge_difference') OR source GLOB 'r:*' OR target GLOB 'r:*') "
-        "GROUP BY s, t, CASE WHEN s = 'ou' THEN source END, CASE WHEN t = 'ou' THEN target END, reason, a, b",
-        (start, until),
-    )
+def _season(span: _Span, rows: Sequence[Mapping[str, Any]], limits: Mapping[str, float]) -> Season:
     into: Counter[str] = Counter()
     fruit_g = fermented = gauged = 0
     for row in rows:
@@ -154,14 +179,12 @@ def _season(book: Book, name: str, first: int, zone: str, limits: dict[str, floa
             fermented += way * row["ul"] if is_ferment else 0
             is_gauge = "out:gauge_difference" in (row["source"], row["target"])
             gauged += way * row["ul"] if is_gauge and "production" in (row["a"], row["b"]) else 0
-    count = book.one("SELECT count(*) AS n FROM runs WHERE started_at >= ? AND started_at < ?", (start, until))
     other = sum(ul for reason, ul in into.items() if reason not in _NAMED)
     standing = sum(into.values())  # on a still under way: charged, and not come out yet
     return Season(
-        name, start, until, fruit_g, fermented, into["wash"], -into["hearts"], -into["heads"],
+        *span, fruit_g, fermented, into["wash"], -into["hearts"], -into["heads"],
         -(into["tails"] + into["feints"]), -into["stillage"], -into["run_balance"], into["low_wines"], gauged,
-        other, standing, int(count["n"]) if count else 0, limits["run_loss_pct"],
-        limits["season_close_pct"],
+        other, standing, rows[0]["runs"] if rows else 0, limits["run_loss_pct"], limits["season_close_pct"],
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass
 
 from webapp.book.fold.states import load_before_each
@@ -76,18 +77,18 @@ def tank_loss(book: Book, period: Period) -> list[Notice]:
     """What tanks lost in a calendar quarter, against what was in them. Gains do not make up for losses."""
     if period.name not in {months.quarter_of(month) for month in period.months}:
         return []
-    tanks = [vessel_key(row["mark"]) for row in book.query("SELECT mark FROM vessels WHERE sort = 'tank'")]
     held = "SELECT 'v:' || mark FROM vessels WHERE sort = 'tank'"
     sums = book.one(
         f"SELECT sum(CASE WHEN target IN ({held}) THEN lpa_ul ELSE 0 END) AS came, "  # noqa: S608
-        f"sum(CASE WHEN target IN {_LOSSES} THEN lpa_ul ELSE 0 END) AS lost FROM flows INDEXED BY flows_at "
+        f"sum(CASE WHEN target IN {_LOSSES} THEN lpa_ul ELSE 0 END) AS lost, "
+        "(SELECT json_group_array(mark) FROM vessels WHERE sort = 'tank') AS tanks FROM flows INDEXED BY flows_at "
         f"WHERE at >= :start AND at < :until AND source <> target AND (source IN ({held}) OR target IN ({held})) "
         f"AND NOT (source IN ({held}) AND target IN ({held}))",
         {"start": period.start, "until": period.until},
     )
     assert sums is not None
     # What stood there when the quarter began is what the flows before it came to: accounts.verify.
-    states = load_before_each(book, ((key, period.start) for key in tanks))
+    states = load_before_each(book, ((vessel_key(mark), period.start) for mark in json.loads(sums["tanks"])))
     opening = sum(state["holds"]["lpa_ul"] for state in states.values() if state and state["holds"])
     contained, lost = opening + (sums["came"] or 0), sums["lost"] or 0
     if not contained or lost * 100 <= TANK_LOSS_PCT * contained:

@@ -12,6 +12,7 @@ from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.periods import closes, periods
+from webapp.book.periods.ledger import Ledger, load_ledger
 from webapp.book.periods.warnings import warnings
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
@@ -19,9 +20,13 @@ from webapp.desk.blueprint import bp, local_time
 from webapp.desk.periods.rows import as_json, csv_rows, rounding, rows_of, title_of
 
 
-def _period(name: str) -> periods.Period:
+def _ledger() -> Ledger:
+    return load_ledger(current.book, datetime.now(UTC), current.site)
+
+
+def _period(ledger: Ledger, name: str) -> periods.Period:
     try:
-        return periods.period(current.book, name, datetime.now(UTC))
+        return periods.period_in(ledger, name, periods.accounts_of(current.site))
     except BookError as error:
         abort(404, str(error))
 
@@ -30,7 +35,7 @@ def _period(name: str) -> periods.Period:
 @needs("floor")
 def periods_page() -> ResponseReturnValue:
     """List every quarter and month with what was on hand at its end, newest first."""
-    found = periods.periods(current.book, datetime.now(UTC))
+    found = periods.periods_in(_ledger(), periods.accounts_of(current.site))
     return render_template("desk/periods/periods.html", found=found, litres=periods.litres, title_of=title_of)
 
 
@@ -38,7 +43,8 @@ def periods_page() -> ResponseReturnValue:
 @needs("floor")
 def period_page(name: str) -> ResponseReturnValue:
     """Show one period: as stated, as now known, what stands against closing it, and what came late."""
-    period = _period(name)
+    ledger = _ledger()
+    period = _period(ledger, name)
     return render_template(
         "desk/periods/period.html",
         period=period,
@@ -47,7 +53,7 @@ def period_page(name: str) -> ResponseReturnValue:
         title_of=title_of,
         notices=warnings(current.book, period),
         late=closes.late_entries(current.book) if _has_adjustments(period) or period.differs else [],
-        ready=_draft(name)[0] is not None,
+        ready=_draft(ledger, name)[0] is not None,
         caution=CAUTION,
     )
 
@@ -56,9 +62,9 @@ def _has_adjustments(period: periods.Period) -> bool:
     return any(line.of for account in period.accounts for line in (*account.ins, *account.outs))
 
 
-def _draft(name: str) -> tuple[closes.Draft | None, str]:
+def _draft(ledger: Ledger, name: str) -> tuple[closes.Draft | None, str]:
     try:
-        return closes.draft(current.book, name, datetime.now(UTC)), ""
+        return closes.draft_of(current.book, ledger, name, datetime.now(UTC)), ""
     except BookError as error:
         return None, str(error)
 
@@ -67,7 +73,8 @@ def _draft(name: str) -> tuple[closes.Draft | None, str]:
 @needs("distiller")
 def period_close(name: str) -> ResponseReturnValue:
     """Ask once more, then close: the figures that were shown are signed by who sends them."""
-    period = _period(name)
+    ledger = _ledger()
+    period = _period(ledger, name)
     assert current.person
     wrong = ""
     if request.method == "POST":
@@ -79,10 +86,12 @@ def period_close(name: str) -> ResponseReturnValue:
                 closes.close(current.book, name, current.person["code"], digest, datetime.now(UTC))
             except BookError as error:
                 wrong = str(error)
+                ledger = _ledger()  # the figures may have changed meanwhile: those now shown are those now signed
+                period = _period(ledger, name)
             else:
                 flash(f"{name} is closed. What comes to light now is adjusted in the first open month.", "entered")
                 return redirect(url_for("desk.period_page", name=name))
-    draft, why_not = _draft(name)
+    draft, why_not = _draft(ledger, name)
     return render_template(
         "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, litres=periods.litres,
         title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
@@ -94,7 +103,7 @@ def period_close(name: str) -> ResponseReturnValue:
 def period_csv(name: str) -> Response:
     """Send a period as CSV: one row a line, as stated and as now known."""
     out = io.StringIO()
-    csv.writer(out).writerows(csv_rows(_period(name)))
+    csv.writer(out).writerows(csv_rows(_period(_ledger(), name)))
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(f"{name}.csv"))
 
 
@@ -102,7 +111,7 @@ def period_csv(name: str) -> Response:
 @needs("floor")
 def period_json(name: str) -> Response:
     """Send a period as JSON, with exact microlitres, notices and closes."""
-    period = _period(name)
+    period = _period(_ledger(), name)
     whole = as_json(period, current.site, warnings(current.book, period))
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
@@ -114,7 +123,7 @@ def period_pdf(name: str) -> Response:
     """Send a period as printable pages."""
     from webapp.desk.periods.paper import paper
 
-    period, now = _period(name), datetime.now(UTC)
+    period, now = _period(_ledger(), name), datetime.now(UTC)
     house = current.site.get("name") or "Cellarslate"
     made = paper(period, house, local_time(now.isoformat(timespec="seconds")), warnings(current.book, period))
     return Response(made, mimetype="application/pdf", headers=_attached(f"{name}.pdf", "inline"))

@@ -38,5 +38,5 @@ def casks_by_year_page() -> ResponseReturnValue:
 @needs("floor")
 def seasons_page() -> ResponseReturnValue:
     """Show each season in one sum: does its alcohol close?"""
-    found = season.seasons(current.book, datetime.now(UTC))
+    found = season.seasons(current.book, datetime.now(UTC), site=current.site)
     return render_template("desk/periods/seasons.html", found=found, litres=litres)
