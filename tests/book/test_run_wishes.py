@@ -17,6 +17,7 @@ import pytest
 from tests.book.conftest import F1, NOW, R1, R2, R3, S1, charge, entry, fill_world, fruit, send
 from webapp.book import cards
 from webapp.book.fold import fold
+from webapp.book.house import registry
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
 from webapp.book.still import feints, forecast, runs, wishes, yields
@@ -128,7 +129,7 @@ def test_the_balance_of_a_run(house: Book) -> None:
     """In 27.00. Out 1.10 + 20.30 + 4.20, and 450 - 45.4 L of stillage at 0.2 %: 0.81. Open 0.59, that is 2.2 %."""
     told = whole_run()
     tell(house, *told)
-    balance = balance_of(house, runs.run(house, told[1]["id"]))
+    balance = balance_of(runs.run(house, told[1]["id"]), registry.site(house))
     assert balance is not None
     assert [name for name, _ in balance.out] == ["heads", "hearts", "tails", "stillage"]
     assert balance.charged == pytest.approx(27.0, abs=1e-6)
@@ -207,7 +208,6 @@ def test_one_run_on_two_phones_is_one_run_however_it_arrives(tmp_path: Path) -> 
 
 
 def test_two_stills_run_at_once_without_meddling(house: Book) -> None:
-    from webapp.book.house import registry
     from webapp.trade.marks import make_mark
 
     other = make_mark("S2")

@@ -163,7 +163,9 @@ def test_12_probe_out_lists_what_was_read_with_it(year: Any) -> None:
     assert year.asked(failed) == [("instrument_failed", "ask", "found")]
     assert "TH-2 shows 0.9 too high" in year.words(failed, "instrument_failed")
     assert "1 September 2025" in year.words(failed, "instrument_failed")
-    rows, count = instruments.in_doubt(year.book, "TH-2", failed)
+    record = instruments.record(year.book, "TH-2", "2026-03-02")
+    assert record
+    rows, count = instruments.in_doubt(year.book, record, failed)
     named = year.book.query(
         "SELECT DISTINCT e.id FROM entries e, json_each(e.body, '$.values') v "
         "WHERE json_extract(v.value, '$.instrument') = 'TH-2' "

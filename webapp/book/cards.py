@@ -23,7 +23,7 @@ from webapp.kinds.as_data import summary
 from webapp.kinds.entry import Correction, Entry, Ranges
 from webapp.kinds.key import instrument_key, vessel_key
 from webapp.kinds.read import Read
-from webapp.kinds.rows import InstrumentRow, SiteSettings
+from webapp.kinds.rows import InstrumentRow, SiteSettings, VesselRow
 from webapp.kinds.spec import Kind
 from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Body, Line, PlannedVat, Value, Vessel
 from webapp.trade.stillprior import Learnt
@@ -102,6 +102,15 @@ class Card(TypedDict):
     ferment: NotRequired[ferments.FermentPart | None]
 
 
+class Standing(TypedDict):
+    """What the desk shows of a vessel as it stands."""
+
+    holds: dict[str, object] | None
+    run: runs.KnownRun | None
+    queries: list[queries.CardQuestion]
+    curves: dict[str, list[list[float]]]
+
+
 class CardsSince(TypedDict):
     """The cards that have changed after a cursor, with the lists that every phone keeps whole."""
 
@@ -138,13 +147,13 @@ def _instruments(book: Book) -> list[InstrumentOnCard]:
     return [{**row, "correction": in_force(row, load_newest(book, instrument_key(row["id"])))} for row in rows]
 
 
-def card(book: Book, mark: str, *, with_retired: bool = False) -> Card | None:
+def card(book: Book, mark: str) -> Card | None:
     """Return a vessel's card, or None where the book has no such vessel in use."""
     row = registry.vessel(book, mark)
-    if row is None or (row["retired"] and not with_retired):
+    if row is None or row["retired"]:
         return None
     state = load_newest(book, vessel_key(mark)) or EMPTY_VESSEL
-    kinds = [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]
+    kinds = _kinds_of(row)
     limits = load_limits(book)
     contexts = {kind.name: context_for(kind, row, state, limits) for kind in kinds}
     first: Body = next(iter(contexts.values()), {})
@@ -175,6 +184,19 @@ def card(book: Book, mark: str, *, with_retired: bool = False) -> Card | None:
         case "fermenter":
             made["ferment"] = ferments.card_part(state)
     return made
+
+
+def load_standing(book: Book, row: VesselRow) -> Standing:
+    """Return the part of a vessel's card that the desk shows. No phone needs it."""
+    state = load_newest(book, vessel_key(row["mark"])) or EMPTY_VESSEL
+    return {
+        "holds": _holds(state), "run": runs.run(book, state["run"]) if state["run"] else None,
+        "queries": queries.for_card(book, row["mark"]), "curves": _curves(_kinds_of(row), state),
+    }
+
+
+def _kinds_of(row: VesselRow) -> list[Kind]:
+    return [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]
 
 
 def notes(book: Book) -> list[Note]:

@@ -110,10 +110,9 @@ def _write_csv(book: Book, kind: Any, path: Path) -> None:
     with path.open("w", encoding="utf-8-sig", newline="") as file:
         writer = csv.writer(file)
         writer.writerow(as_data.csv_heads(kind))
-        for row in log.walk_entries(book, kind=kind.name):
-            read = row_reader.read_as_folded(book, row)
-            if read is None:
-                continue
-            asked = queries.queries_by_entry(book, [row["id"]]).get(row["id"], [])
-            meta = {**row, "queries": " ".join(query["code"] for query in asked)}
-            writer.writerow(as_data.csv_row(kind, read, meta))
+        for rows in log.walk_pages(book, kind=kind.name):
+            asked = queries.queries_by_entry(book, [row["id"] for row in rows])
+            for row, read in zip(rows, row_reader.read_all_as_folded(book, rows), strict=True):
+                if read:
+                    codes = " ".join(query["code"] for query in asked.get(row["id"], []))
+                    writer.writerow(as_data.csv_row(kind, read, {**row, "queries": codes}))

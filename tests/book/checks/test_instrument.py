@@ -47,7 +47,9 @@ class Bench:
         return [(q["weight"], q["words"]) for q in for_entry(self.book, entry_id) if q["code"] == code]
 
     def doubted(self, check: str) -> list[str]:
-        rows, n = instruments.in_doubt(self.book, "TH-2", check)
+        record = instruments.record(self.book, "TH-2", "2026-03-02")
+        assert record
+        rows, n = instruments.in_doubt(self.book, record, check)
         assert n == len(rows)
         return [row["id"] for row in rows]
 

@@ -6,19 +6,22 @@ Reads only. A ferment is a fill of a fermenter; its runs are those that were cha
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
 from datetime import datetime
+from itertools import groupby
+from operator import itemgetter
 from typing import NotRequired, TypedDict, cast
 
 from webapp.book.before.limits import end_gravity, is_grain
 from webapp.book.before.reading_context import JUICE_SHARE_PCT
 from webapp.book.fold.reader_rows import FillRow
-from webapp.book.fold.row_reader import RootedRow, read_all_as_folded, read_as_folded
+from webapp.book.fold.row_reader import PlacedRow, read_all_as_folded
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
-from webapp.kinds.key import fill_key, vessel_key
+from webapp.kinds.key import FillKey, VesselKey, fill_key, vessel_key
 from webapp.kinds.reasons import reason_of
 from webapp.kinds.state import EMPTY_VESSEL, Body, Fill, PastFill, Vessel
 from webapp.trade.errors import OutOfDomain
@@ -57,6 +60,15 @@ class Forecast(EndForecast):
     curve_s: NotRequired[list[list[float]]]
 
 
+class Measured(TypedDict, total=False):
+    """What was measured when a ferment closed; nothing before. [L pure alcohol, % vol, L, SG]"""
+
+    lpa: float | None
+    strength_pct: float | None
+    volume_l: float | None
+    final_gravity: float | None
+
+
 class Ferment(TypedDict):
     """A ferment: facts, readings, and the forecast of its end."""
 
@@ -69,6 +81,7 @@ class Ferment(TypedDict):
     holds: Fill | None
     material: str
     readings: list[FermentReading]
+    measured: Measured
     end_gravity: float
     grain: bool
     closed: bool
@@ -88,18 +101,11 @@ class Counted(TypedDict):
     charged_lpa: NotRequired[float]
 
 
-class _Closed(TypedDict, total=False):
-    lpa: float | None
-    strength_pct: float | None
-    volume_l: float | None
-    final_gravity: float | None
-
-
-class _ReadingRow(RootedRow):
+class _LoggedRow(PlacedRow):
     id: str
     person: str
-    order_key: str
     fill: str
+    ended_at: str
 
 
 def card_part(state: Vessel) -> FermentPart | None:
@@ -125,22 +131,32 @@ def ferments(book: Book, limit: int = LIST_MOST) -> list[Ferment]:
 
 
 def ferment(book: Book, fill: str) -> Ferment | None:
-    """Return a ferment by its fill: facts, readings [day, SG, degC], forecast. None where there is no such fill."""
-    return next(iter(_ferments(book, book.rows(FillRow, "SELECT * FROM fills WHERE id = ?", (fill,)))), None)
+    """Return a ferment by its fill: facts, readings [day, SG, degC], forecast. None where no fermenter has had it."""
+    rows = book.rows(
+        FillRow,
+        "SELECT f.* FROM fills f JOIN vessels v ON v.mark = f.mark WHERE f.id = ? AND v.sort = 'fermenter'",
+        (fill,),
+    )
+    return next(iter(_ferments(book, rows)), None)
 
 
 def _ferments(book: Book, rows: Sequence[FillRow]) -> list[Ferment]:
-    facts = load_newest_of(book, (fill_key(row["id"]) for row in rows))
-    states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
-    readings = _readings(book, rows)
+    keys: list[FillKey | VesselKey] = [fill_key(row["id"]) for row in rows]
+    keys += [vessel_key(row["mark"]) for row in rows]
+    states = load_newest_of(book, keys)
+    logged = _logged(book, rows)
     return [
-        _ferment(row, facts.get(fill_key(row["id"])), states.get(vessel_key(row["mark"])) or EMPTY_VESSEL,
-                 readings[row["id"]])
+        _ferment(
+            row,
+            cast("PastFill | None", states.get(fill_key(row["id"]))),  # the key says which sort of state it is
+            cast("Vessel | None", states.get(vessel_key(row["mark"]))) or EMPTY_VESSEL,  # as above
+            logged[row["id"]],
+        )
         for row in rows
     ]
 
 
-def _ferment(row: FillRow, facts: PastFill | None, state: Vessel, lines: list[FermentReading]) -> Ferment:
+def _ferment(row: FillRow, facts: PastFill | None, state: Vessel, logged: _Logged) -> Ferment:
     fill = row["id"]
     held = state["holds"] if state["holds"] and state["holds"]["fill"] == fill else None
     of: Body = held or facts or {}
@@ -149,37 +165,64 @@ def _ferment(row: FillRow, facts: PastFill | None, state: Vessel, lines: list[Fe
     end, grain, closed = end_gravity(material, what), is_grain(f"{material} {what}"), bool(of.get("closed"))
     return {
         "fill": fill, "mark": row["mark"], "what": what, "name": row["name"], "since": row["since"],
-        "ended_at": row["ended_at"], "holds": held, "material": material, "readings": lines, "end_gravity": end,
-        "grain": grain, "closed": closed, "charged": bool(of.get("charged")),
-        "forecast": {"state": "closed"} if closed else _forecast(lines, end, grain),
+        "ended_at": row["ended_at"], "holds": held, "material": material, "readings": logged.readings,
+        "measured": logged.measured, "end_gravity": end, "grain": grain, "closed": closed,
+        "charged": bool(of.get("charged")),
+        "forecast": {"state": "closed"} if closed else _forecast(logged.readings, end, grain),
     }
 
 
-def _readings(book: Book, fills: Sequence[FillRow]) -> dict[str, list[FermentReading]]:
-    """Return by fill its readings with a gravity, oldest first: at, gravity, temp_c, person, entry."""
+@dataclass(slots=True)
+class _Logged:
+    """What was logged of a ferment: readings with a gravity, oldest first, and what was measured when it closed."""
+
+    readings: list[FermentReading] = field(default_factory=list)
+    measured: Measured = field(default_factory=Measured)
+
+
+def _logged(book: Book, fills: Sequence[FillRow]) -> dict[str, _Logged]:
+    """Return by fill what was logged of it."""
     rows = book.rows(
-        _ReadingRow,
-        "SELECT e.*, f.root AS root, f.order_key AS order_key, l.id AS fill FROM json_each(?) w "  # noqa: S608
+        _LoggedRow,
+        "SELECT e.*, f.order_key, l.id AS fill, l.ended_at FROM json_each(?) w "  # noqa: S608
         "CROSS JOIN fills l ON l.id = w.value "
         "CROSS JOIN touches t ON t.key = 'v:' || l.mark AND t.order_key >= l.since "
         f"JOIN entries e ON e.id = substr(t.order_key, -36) {JOIN_FOLDED} "
-        "WHERE e.kind = 'ferment_reading' AND f.standing = 'entered' AND f.mark = l.mark "
+        "WHERE e.kind IN ('ferment_reading', 'ferment_closed') AND f.standing = 'entered' AND f.mark = l.mark "
         "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) || 'Z' <= l.ended_at) ORDER BY l.id, f.order_key",
         (json.dumps([row["id"] for row in fills]),),
     )
-    by_fill: dict[str, list[_ReadingRow]] = {row["id"]: [] for row in fills}
-    for row in rows:
-        if len(by_fill[row["fill"]]) < READINGS_MOST:
-            by_fill[row["fill"]].append(row)
-    kept = [row for some in by_fill.values() for row in some]
-    found: dict[str, list[FermentReading]] = {fill: [] for fill in by_fill}
+    kept = [row for _, some in groupby(rows, key=itemgetter("fill")) for row in _first_of_each(some)]
+    found = {row["id"]: _Logged() for row in fills}
     for row, read in zip(kept, read_all_as_folded(book, kept), strict=True):
-        if read and (gravity := read.number("gravity")) is not None:
-            found[row["fill"]].append({
+        if read is None:
+            continue
+        one = found[row["fill"]]
+        if row["kind"] == "ferment_closed":
+            one.measured = {
+                "lpa": read.figures.get("wash_lpa"), "strength_pct": read.number("wash_strength"),
+                "volume_l": read.number("volume"), "final_gravity": read.number("final_gravity"),
+            }
+        elif (gravity := read.number("gravity")) is not None:
+            one.readings.append({
                 "at": row["order_key"][:19] + "Z", "gravity": gravity, "temp_c": read.number("temp"),
                 "person": row["person"], "entry": row["id"],
             })
     return found
+
+
+def _first_of_each(rows: Iterable[_LoggedRow]) -> Iterator[_LoggedRow]:
+    """Yield the first readings of a fill, and the first entry that closed it before it left."""
+    readings, closings = 0, 0
+    for row in rows:
+        if row["kind"] == "ferment_reading":
+            readings += 1
+            if readings <= READINGS_MOST:
+                yield row
+        elif not row["ended_at"] or row["order_key"] <= f"{row['ended_at']}~":
+            closings += 1
+            if closings == 1:
+                yield row
 
 
 def _forecast(lines: Sequence[FermentReading], end: float, grain: bool) -> Forecast:
@@ -203,7 +246,7 @@ def counts(book: Book, found: Ferment) -> list[Counted]:
     By the fall of gravity, by the law of 1880, by the measured wash, by low wines, by spirits. Counts behind the still
     are scaled to the whole wash; what other spirit was charged with it is taken off by its share.
     """
-    closed = _closed(book, found)
+    closed = found["measured"]
     lines, volume = found["readings"], closed.get("volume_l")
     og = lines[0]["gravity"] if lines else None
     last = closed.get("final_gravity") or (lines[-1]["gravity"] if lines else None)
@@ -223,23 +266,6 @@ def counts(book: Book, found: Ferment) -> list[Counted]:
     if three:
         max(three, key=lambda one: one["lpa"] or 0.0)["greatest"] = True
     return made
-
-
-def _closed(book: Book, found: Ferment) -> _Closed:
-    row = book.row(
-        RootedRow,
-        "SELECT e.*, f.root AS root FROM folded f JOIN entries e ON e.id = f.entry WHERE f.mark = ? AND "
-        "e.kind = 'ferment_closed' AND f.standing = 'entered' AND f.order_key >= ? "
-        "AND (?3 = '' OR f.order_key <= ?3 || '~') ORDER BY f.order_key LIMIT 1",
-        (found["mark"], found["since"], found["ended_at"]),
-    )
-    read = read_as_folded(book, row) if row else None
-    if read is None:
-        return {}
-    return {
-        "lpa": read.figures.get("wash_lpa"), "strength_pct": read.number("wash_strength"),
-        "volume_l": read.number("volume"), "final_gravity": read.number("final_gravity"),
-    }
 
 
 def _behind_the_still(book: Book, fill: str, measured: float | None) -> list[Counted]:

@@ -14,9 +14,10 @@ from webapp.book.checks.bottling import fill_allowed_pct
 from webapp.book.fold import row_reader
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.fold.states import load_newest_of
-from webapp.book.record import log
+from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.kinds.key import bottling_key
+from webapp.kinds.rows import SiteSettings
 from webapp.kinds.state import Bottling
 
 LIST_MOST = 100
@@ -26,6 +27,12 @@ WENT = {
     "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line", "out:sample": "samples",
     "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated", "out:leak": "leaked",
 }
+
+
+class _LineRow(row_reader.PlacedRow):
+    n: int  # which of the fills
+    id: str
+    person: str
 
 
 def batches(book: Book) -> list[dict[str, object]]:
@@ -50,35 +57,42 @@ def batches(book: Book) -> list[dict[str, object]]:
 def _gauged(book: Book, names: Sequence[str]) -> set[str]:
     """Return those of the batches of which a tank was gauged for bottling."""
     rows = book.query(
-        "SELECT DISTINCT l.name FROM json_each(?) w CROSS JOIN fills l ON l.name = w.value "  # noqa: S608
-        "JOIN vessels v ON v.mark = l.mark JOIN folded f ON f.mark = l.mark JOIN entries e ON e.id = f.entry "
-        f"WHERE v.sort = 'tank' AND e.kind = 'bottling_gauge' AND {_WHILE_IT_STOOD}",
+        "SELECT DISTINCT l.name FROM json_each(?) w CROSS JOIN fills l ON l.name = w.value AND l.name <> '' "  # noqa: S608
+        f"JOIN vessels v ON v.mark = l.mark {_WHILE_IT_STOOD} WHERE {_STANDS} AND v.sort = 'tank' "
+        "AND e.kind = 'bottling_gauge'",
         (json.dumps(list(names)),),
     )
     return {row["name"] for row in rows}
 
 
-_WHILE_IT_STOOD = (
-    "f.standing = 'entered' AND f.order_key >= substr(l.since, 1, 19) "
-    "AND (l.ended_at = '' OR substr(f.order_key, 1, 19) <= substr(l.ended_at, 1, 19))"
+_WHILE_IT_STOOD = (  # the entries about the vessel of a fill `l`, by what touched it
+    "CROSS JOIN touches t ON t.key = 'v:' || l.mark AND t.order_key >= substr(l.since, 1, 19) "
+    "AND (l.ended_at = '' OR substr(t.order_key, 1, 19) <= substr(l.ended_at, 1, 19)) "
+    "JOIN entries e ON e.id = substr(t.order_key, -36) AND e.mark = l.mark "
+    f"{JOIN_FOLDED}"
 )
+_STANDS = "f.standing = 'entered'"
 
 
-def batch(book: Book, name: str) -> dict[str, Any] | None:
-    """Return all that the book has of a batch's bottling, or None where it has no such batch."""
+def batch(book: Book, name: str, site: SiteSettings | None = None) -> dict[str, Any] | None:
+    """Return all that the book has of a batch's bottling, or None where it has no such batch.
+
+    site: the settings, where they have been read already.
+    """
     fills = _fills(book, name)
     roots = book.query("SELECT id FROM bottlings WHERE batch = ? AND tank <> '' ORDER BY at LIMIT ?", (name, LIST_MOST))
     states = load_newest_of(book, (bottling_key(row["id"]) for row in roots))
     closes = [close for row in roots if (close := states.get(bottling_key(row["id"])))]
     if not fills and not closes:
         return None
-    gauges = _entries(book, "bottling_gauge", fills)
-    checks = sorted(_entries(book, "bottle_check", fills), key=lambda line: line["at"])
+    lines = _lines(book, fills)
+    gauges = lines["bottling_gauge"]
+    checks = sorted(lines["bottle_check"], key=lambda line: line["at"])
     return {
         "name": name, "what": next((fill["what"] for fill in fills), ""), "fills": fills, "gauges": gauges,
         "checks": checks, "closes": closes, "went": _went(book, fills), "sums": _sums(closes),
         "fill": _spread(checks, "fill_found"), "strength": _spread(checks, "strength_found"),
-        "limits": _limits(book, checks, closes, gauges),
+        "limits": _limits(site or load_site(book), checks, closes, gauges),
     }
 
 
@@ -90,25 +104,26 @@ def _fills(book: Book, name: str) -> list[dict[str, object]]:
     )
 
 
-def _entries(book: Book, kind: str, fills: Sequence[Mapping[str, object]]) -> list[dict[str, Any]]:
-    """Return by fill the entries of a kind about its tank while it stood there: id, at, person, values, figures."""
-    rows = book.query(
-        "SELECT w.key AS n, f.entry, f.order_key FROM json_each(:fills) w CROSS JOIN fills l ON l.id = w.value "  # noqa: S608
-        "JOIN folded f ON f.mark = l.mark JOIN entries e ON e.id = f.entry "
-        f"WHERE e.kind = :kind AND {_WHILE_IT_STOOD} ORDER BY w.key, f.order_key",
-        {"fills": json.dumps([fill["id"] for fill in fills]), "kind": kind},
+def _lines(book: Book, fills: Sequence[Mapping[str, object]]) -> dict[str, list[dict[str, Any]]]:
+    """Return by kind and fill the gauges and checks of its tank while it stood there: id, at, person, values, figures.
+    """
+    rows = book.rows(
+        _LineRow,
+        "SELECT w.key AS n, e.*, f.order_key FROM json_each(:fills) w "  # noqa: S608
+        f"CROSS JOIN fills l ON l.id = w.value {_WHILE_IT_STOOD} "
+        f"WHERE {_STANDS} AND e.kind IN ('bottling_gauge', 'bottle_check') ORDER BY e.kind, w.key, f.order_key",
+        {"fills": json.dumps([fill["id"] for fill in fills])},
     )
-    kept = [row for _, some in groupby(rows, key=itemgetter("n")) for row in islice(some, CHECKS_MOST)]
-    entries = log.get_all(book, (row["entry"] for row in kept))
-    reads = row_reader.read_all_as_folded(book, [entries[row["entry"]] for row in kept])
-    return [
-        {
-            "entry": row["entry"], "at": f"{row['order_key'][:19]}Z", "person": entries[row["entry"]]["person"],
-            "tank": fills[row["n"]]["tank"], "values": dict(read.values), "figures": dict(read.figures),
-        }
-        for row, read in zip(kept, reads, strict=True)
-        if read
-    ]
+    kept = [row for _, some in groupby(rows, key=itemgetter("kind", "n")) for row in islice(some, CHECKS_MOST)]
+    reads = row_reader.read_all_as_folded(book, kept)
+    found: dict[str, list[dict[str, Any]]] = {"bottling_gauge": [], "bottle_check": []}
+    for row, read in zip(kept, reads, strict=True):
+        if read:
+            found[row["kind"]].append({
+                "entry": row["id"], "at": f"{row['order_key'][:19]}Z", "person": row["person"],
+                "tank": fills[row["n"]]["tank"], "values": dict(read.values), "figures": dict(read.figures),
+            })
+    return found
 
 
 def _went(book: Book, fills: Sequence[Mapping[str, object]]) -> list[dict[str, object]]:
@@ -148,12 +163,13 @@ def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, object]
     }
 
 
-def _limits(book: Book, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]) -> dict[str, object]:
+def _limits(
+    site: SiteSettings, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]
+) -> dict[str, object]:
     """Return the bottle's size, label and what each may be off by, as far as somebody has said."""
     sizes = [check["values"].get("bottle_size") for check in checks] + [close["size_l"] for close in closes]
     size_l = next((size for size in reversed(sizes) if size), None)
     labels = [gauge["values"].get("label_strength") for gauge in gauges]
-    site = load_site(book)
     fill, is_us = fill_allowed_pct(size_l * 1000.0, site) if size_l and 0.005 <= size_l <= 10 else (None, False)
     return {
         "size_l": size_l, "label_pct": next((label for label in reversed(labels) if label), None), "fill_pct": fill,

@@ -23,9 +23,10 @@ LISTED_MOST = 500
 
 
 class DoubtfulRow(LogRow):
-    """A row of the log that was read with the instrument, its family's root and its standing."""
+    """A row of the log that was read with the instrument, its family's root, its place and its standing."""
 
     root: str
+    order_key: str
     standing: str
 
 
@@ -87,9 +88,8 @@ def record(book: Book, instrument_id: str, today: str) -> Record | None:
 def records(book: Book, rows: Sequence[InstrumentRow], today: str) -> list[Record]:
     """Return the record of each of these instruments, given by their rows in the registry. today: `2026-03-02`."""
     ids = [row["id"] for row in rows]
-    checks = _checks_of(book, ids)
-    readings = _counts(book, [(one, "", "~") for one in ids])
-    return [_record(row, checks[row["id"]], readings[row["id"], "", "~"], today) for row in rows]
+    checks, readings = _checks_of(book, ids)
+    return [_record(row, checks[row["id"]], readings[row["id"]], today) for row in rows]
 
 
 def _record(row: InstrumentRow, checks: tuple[Check, ...], readings: int, today: str) -> Record:
@@ -102,18 +102,18 @@ def _record(row: InstrumentRow, checks: tuple[Check, ...], readings: int, today:
     )
 
 
-def in_doubt(book: Book, instrument_id: str, check_entry: str) -> tuple[list[DoubtfulRow], int]:
-    """Return (log rows, count of all) of the readings taken with it between its last good check and a failed one.
+def in_doubt(book: Book, record: Record, check_entry: str) -> tuple[list[DoubtfulRow], int]:
+    """Return (log rows, count of all) of the readings taken between the last good check and a failed one.
 
     Newest first, at most LISTED_MOST rows. A check that was good, or is none of this instrument, casts no doubt.
     """
-    checks = _checks_of(book, [instrument_id])[instrument_id]
+    instrument_id, checks = record.row["id"], record.checks
     for n, check in enumerate(checks):
         if check.entry == check_entry and not check.good:
             since = next((one.order_key for one in checks[n + 1 :] if one.good), "")
             rows = book.rows(
                 DoubtfulRow,
-                f"SELECT e.*, f.root, f.standing {_READ_WITH} ORDER BY t.order_key DESC LIMIT ?",
+                f"SELECT e.*, f.root, f.standing, t.order_key {_READ_WITH} ORDER BY t.order_key DESC LIMIT ?",
                 (f"i:{instrument_id}", since, check.order_key, instrument_id, LISTED_MOST),
             )
             return rows, check.doubtful
@@ -150,8 +150,9 @@ _READ_IN_SPAN = (  # joins are ours, values are bound
 )
 
 
-def _checks_of(book: Book, ids: Sequence[str]) -> dict[str, tuple[Check, ...]]:
-    """Return the checks of each instrument newest first, as far back as the fold keeps them."""
+def _checks_of(book: Book, ids: Sequence[str]) -> tuple[dict[str, tuple[Check, ...]], dict[str, int]]:
+    """Return by instrument its checks newest first, as far back as the fold keeps them, and the count of its readings.
+    """
     states = load_newest_of(book, (instrument_key(one) for one in ids))
     lines = {one: state["checks"] if (state := states.get(instrument_key(one))) else [] for one in ids}
     places = _places(book, [line["entry"] for some in lines.values() for line in some])
@@ -164,15 +165,17 @@ def _checks_of(book: Book, ids: Sequence[str]) -> dict[str, tuple[Check, ...]]:
                 since = order_key
             else:
                 spans[line["entry"]] = (one, since, order_key)
-    doubtful = _counts(book, list(spans.values()))
-    return {
+    always: dict[str, Span] = {one: (one, "", "~") for one in ids}
+    counts = _counts(book, [*spans.values(), *always.values()])
+    checks = {
         one: tuple(
-            _check(line, places[line["entry"]], doubtful.get(spans.get(line["entry"], ("", "", "")), 0))
+            _check(line, places[line["entry"]], counts.get(spans.get(line["entry"], ("", "", "")), 0))
             for line in reversed(some)
             if line["entry"] in places
         )
         for one, some in lines.items()
     }
+    return checks, {one: counts[span] for one, span in always.items()}
 
 
 def _places(book: Book, entries: Sequence[str]) -> dict[str, _Place]:

@@ -89,11 +89,11 @@ def _past_runs(
     if named and named["run"] not in {one["id"] for one in past}:
         found = runs.run(book, named["run"])
         past += [found] if found and found["ended_at"] else []
-    return [{**one, "yield": _yield(book, one)} for one in past]
+    found_yields = yields.of_runs(book, past)
+    return [{**one, "yield": _yield(found_yields.get(one["id"]))} for one in past]
 
 
-def _yield(book: Book, run: KnownRun) -> YieldOnCard | None:
-    found = yields.of_run(book, run)
+def _yield(found: yields.RunYield | None) -> YieldOnCard | None:
     if found is None:
         return None
     beside = found["beside"]

@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from webapp.book.checks import site_limit
-from webapp.book.house import registry
-from webapp.book.record.store import Book
+from webapp.kinds.rows import SiteSettings
 from webapp.kinds.state import Run
 
 ORDER = ("heads", "hearts", "tails", "low_wines", "stillage")
@@ -42,8 +41,8 @@ class Balance:
         return 100 * self.open / self.charged
 
 
-def balance_of(book: Book, run: Run) -> Balance | None:
-    """Return the balance of a run; None until its hearts or low wines are gauged."""
+def balance_of(run: Run, site: SiteSettings) -> Balance | None:
+    """Return the balance of a run; None until its hearts or low wines are gauged. site: the house's settings."""
     charged = run["charge"].get("lpa_l")
     parts = {part["fraction"] for part in run["fractions"]}
     if not charged or not parts & {"hearts", "low_wines"}:
@@ -54,7 +53,7 @@ def balance_of(book: Book, run: Run) -> Balance | None:
         (name, sum(part["lpa_l"] or 0.0 for part in run["fractions"] if part["fraction"] == name))
         for name in ORDER if name in parts
     ]
-    pct = site_limit("stillage_pct", registry.site(book))
+    pct = site_limit("stillage_pct", site)
     if "stillage" not in parts:
         over = sum(part["volume_l"] or 0.0 for part in run["fractions"])
         out.append(("stillage", max((run["charge"].get("volume_l") or 0.0) - over, 0.0) * pct / 100))

@@ -7,7 +7,7 @@ fruit that its wash is of the wash. Runs of low wines or feints alone made nothi
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import NotRequired, TypedDict
@@ -27,6 +27,14 @@ SELECT source_fill AS fill, target, volume_ml, mass_g FROM flows
 WHERE target LIKE 'r:%' AND reason = 'wash' AND source_fill <> ''
 """
 _FRUIT = "SELECT target_fill AS fill, sum(mass_g) AS mass_g FROM flows WHERE reason = 'fruit' GROUP BY target_fill"
+_WASH_OF = """
+SELECT target, source_fill AS fill, volume_ml, mass_g FROM flows
+WHERE target IN (SELECT value FROM json_each(?)) AND reason = 'wash' AND source_fill <> '' ORDER BY target, entry, n
+"""
+_FRUIT_OF = """
+SELECT target_fill AS fill, sum(mass_g) AS mass_g FROM flows
+WHERE target_fill IN (SELECT value FROM json_each(?)) AND target_fill <> '' AND reason = 'fruit' GROUP BY target_fill
+"""
 
 
 class FlatRate(TypedDict):
@@ -73,6 +81,13 @@ class RunYield(TypedDict):
     per_100_kg: float
     per_100_l: float
     beside: Beside | None
+
+
+class _Wash(TypedDict):
+    target: str
+    fill: str
+    volume_ml: int
+    mass_g: int
 
 
 class _Batch(TypedDict):
@@ -204,23 +219,31 @@ def _masses(book: Book, fills: Iterable[str]) -> dict[str, tuple[int, int]]:
 
 def of_run(book: Book, run: KnownRun) -> RunYield | None:
     """Return the yield of one run: fruit it had [kg], per_100_kg, per_100_l, and beside; None where it has none."""
-    made = made_l(run)
-    row = book.one(
-        "SELECT source_fill AS fill, volume_ml, mass_g FROM flows "
-        "WHERE target = ? AND reason = 'wash' AND source_fill <> ''",
-        (f"r:{run['id']}",),
-    )
-    if made is None or row is None or not row["volume_ml"]:
+    return of_runs(book, [run]).get(run["id"])
+
+
+def of_runs(book: Book, some: Sequence[KnownRun]) -> dict[str, RunYield]:
+    """Return the yields of these runs as `of_run` does, by id; a run without one is left out."""
+    wash: dict[str, _Wash] = {}
+    for row in book.rows(_Wash, _WASH_OF, (json.dumps([f"r:{run['id']}" for run in some]),)):
+        wash.setdefault(row["target"][2:], row)
+    known = [run for run in some if run["id"] in wash]
+    fills = sorted({row["fill"] for row in wash.values()})
+    fruit_g = {row["fill"]: row["mass_g"] for row in book.query(_FRUIT_OF, (json.dumps(fills),))} if fills else {}
+    masses = _masses(book, fruit_g) if fruit_g else {}
+    found = {run["id"]: _of_run(run, wash[run["id"]], fruit_g, masses) for run in known}
+    return {run_id: one for run_id, one in found.items() if one}
+
+
+def _of_run(
+    run: Run, wash: _Wash, fruit_g: Mapping[str, int], masses: Mapping[str, tuple[int, int]]
+) -> RunYield | None:
+    made, fill = made_l(run), wash["fill"]
+    if made is None or not wash["volume_ml"] or not fruit_g.get(fill):
         return None
-    fruit = book.one(
-        "SELECT sum(mass_g) AS mass_g FROM flows WHERE target_fill = ? AND reason = 'fruit'", (row["fill"],)
-    )
-    if not fruit or not fruit["mass_g"]:
-        return None
-    charged, rest = _masses(book, [row["fill"]])[row["fill"]]
-    kg = fruit["mass_g"] / 1e3 * row["mass_g"] / max(charged + rest, 1)
+    kg = fruit_g[fill] / 1e3 * wash["mass_g"] / max(sum(masses[fill]), 1)
     if kg <= 0:
         return None
-    per_kg, per_l = 100 * made / kg, 100 * made / (row["volume_ml"] / 1e3)
+    per_kg, per_l = 100 * made / kg, 100 * made / (wash["volume_ml"] / 1e3)
     beside = judged(run.get("material"), run["what"], per_kg, per_l)
     return {"kg": kg, "made_l": made, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}

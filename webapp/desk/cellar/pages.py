@@ -15,7 +15,6 @@ from webapp.book.cellar import casks, ferments
 from webapp.book.cellar.casks import YEAR_S, Cask
 from webapp.book.checks import site_limit
 from webapp.book.fold import queries
-from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.warehouse import areas_of
 from webapp.desk.chart import Chart
@@ -53,8 +52,7 @@ def ferments_page() -> ResponseReturnValue:
 def ferment_page(fill: str) -> ResponseReturnValue:
     """Show one ferment: its curve and what is expected, its readings, and the counts of its alcohol side by side."""
     found = ferments.ferment(current.book, fill)
-    vessel = registry.vessel(current.book, found["mark"]) if found else None
-    if found is None or vessel is None or vessel["sort"] != "fermenter":
+    if found is None:
         abort(404, "The book has no such ferment. Look for it in the list of ferments.")
     points = [[_seconds(line["at"]), line["gravity"]] for line in found["readings"]]
     temps = [[_seconds(line["at"]), line["temp_c"]] for line in found["readings"] if line["temp_c"] is not None]
@@ -101,7 +99,7 @@ def cask_page(mark: str) -> ResponseReturnValue:
         abort(404, f"The book knows no cask {mark[:16]}. Look for it in the list of casks.")
     day, wrong = _day(request.args.get("on", ""))
     forecast = cask.at(day) if day else None
-    groups = casks.Alike(everyone, site_limit("small_l", registry.site(current.book))).groups(cask)
+    groups = casks.Alike(everyone, site_limit("small_l", current.site)).groups(cask)
     alike = next((group for group in reversed(groups) if len(group) >= 3), groups[1])
     asked = queries.for_card(current.book, cask.row["mark"])
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,

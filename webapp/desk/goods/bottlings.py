@@ -26,7 +26,7 @@ Levels = list[tuple[float, str]]
 def bottling_page() -> ResponseReturnValue:
     """Show one batch by its name: gauges, checks, closes, and where its pure alcohol went."""
     name = request.args.get("batch", "").strip()[:80]
-    found = bottlings.batch(current.book, name) if name else None
+    found = bottlings.batch(current.book, name, current.site) if name else None
     if found is None:
         abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
     return render_template(

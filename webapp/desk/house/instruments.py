@@ -35,7 +35,7 @@ def instrument_page(instrument_id: str) -> ResponseReturnValue:
     if record is None:
         abort(404, "There is no such instrument. Look for it in the list.")
     failed = record.failed.entry if record.failed else ""
-    rows, n = instruments.in_doubt(current.book, instrument_id, failed)
+    rows, n = instruments.in_doubt(current.book, record, failed)
     return render_template(
         "desk/house/instrument.html", record=record, doubtful=lines(current.book, rows), n=n,
         BADGES=BADGES, table_words=table_words,

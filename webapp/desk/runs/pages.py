@@ -35,7 +35,7 @@ def run_page(run_id: str) -> ResponseReturnValue:
     run = runs.run(current.book, run_id)
     if run is None:
         abort(404, "The book has no such run. Look for it in the list of runs.")
-    balance = balance_of(current.book, run)
+    balance = balance_of(run, current.site)
     wish = wishes.wishes(current.book).get(wishes.fruit_of(run["what"]))
     return render_template(
         "desk/runs/run.html",
@@ -83,8 +83,9 @@ def runs_beside() -> ResponseReturnValue:
     ids = list(dict.fromkeys(request.args.getlist("run")))[:BESIDE_MOST]
     known = runs.runs_by_id(current.book, ids)
     found = [known[run_id] for run_id in ids if run_id in known]
+    yielded = yields.of_runs(current.book, found)
     lines = [
-        {"run": run, "balance": balance_of(current.book, run), "yielded": yields.of_run(current.book, run),
+        {"run": run, "balance": balance_of(run, current.site), "yielded": yielded.get(run["id"]),
          "hearts": next((part for part in run["fractions"] if part["fraction"] == "hearts"), None),
          "cuts": {cut["event"]: cut for cut in run["cuts"]}}
         for run in found

@@ -49,11 +49,10 @@ def vessels_page() -> ResponseReturnValue:
 def vessel_page(mark: str) -> ResponseReturnValue:
     """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
     row = _known(mark)
-    card = cards.card(current.book, row["mark"], with_retired=True)
-    assert card
+    card = cards.load_standing(current.book, row)
     history = lines(current.book, log.find_entries(current.book, mark=row["mark"], limit=HISTORY))
     return render_template(
-        "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card.get("curves", {}))
+        "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card["curves"])
     )
 
 
