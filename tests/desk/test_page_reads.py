@@ -1,0 +1,162 @@
+"""A page reads once: however many rows it shows, what it needs comes in few statements.
+
+Every statement that a request gives SQLite counts, whatever it is. The bound is the house's own, not out of a standard.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from typing import Any
+
+import pytest
+
+from tests.desk.large_world import MANY, R1, S1, LargeWorld
+from webapp import kinds
+from webapp.book.periods import ledger, notices
+
+STATEMENTS_MOST = 15
+
+Addresses = Callable[[LargeWorld], list[str]]
+
+
+def at(*paths: str) -> Addresses:
+    """Return what gives addresses that are always the same."""
+    return lambda world: [f"/desk{path}" for path in paths]
+
+
+# Every page and file of the desk, with addresses at which it has more than a hundred rows to show or to look through.
+PAGES: dict[str, Addresses] = {
+    "amend": lambda w: [f"/desk/entries/{one}/amend" for one in (w.amended, w.run, w.bottled, w.plan)],
+    "blending_page": at("/blending"),
+    "bottled_csv": at("/bottled.csv"),
+    "bottled_page": at("/bottled"),
+    "bottling_page": at("/bottlings?batch=K-26-03", "/bottlings?batch=K-25-7"),
+    "cask_page": lambda w: [f"/desk/cellar/casks/{mark}" for mark in w.marks("C")[:2]],
+    "casks_by_year_page": at("/casks-by-year", "/casks-by-year?month=2025-09"),
+    "casks_page": at("/cellar/casks", "/cellar/casks?sort=loss"),
+    "cellar_house_page": at("/cellar/house"),
+    "check_limits_page": at("/limits/checks"),
+    "entries_csv": lambda w: [f"/desk/entries.csv?kind={kind.name}" for kind in kinds.ALL],
+    "entries_json": at("/entries.json"),
+    "entries_page": lambda w: ["/desk/entries", f"/desk/entries?mark={w.marks('F')[0]}", f"/desk/entries?mark={S1}",
+                               "/desk/entries?kind=ferment_reading", "/desk/entries?kind=shift_note"],
+    "entry_page": lambda w: [f"/desk/entries/{one}" for one in (w.amended, w.run, w.bottled, w.fill, w.plan)],
+    "feints_page": at("/runs/feints"),
+    "ferment_page": lambda w: [f"/desk/cellar/ferments/{w.first_fill}", f"/desk/cellar/ferments/{w.fill}"],
+    "ferments_page": at("/cellar"),
+    "instrument_edit": at("/instruments/new", "/instruments/TH-0/edit"),
+    "instrument_page": at("/instruments/TH-0", "/instruments/TH-7"),
+    "instruments_page": at("/instruments"),
+    "judging_csv": lambda w: [f"/desk/rules/{w.judging}/entries.csv"],
+    "judging_page": lambda w: [f"/desk/rules/{w.judging}"],
+    "labels_page": at("/labels"),
+    "limits_page": at("/limits"),
+    "map_page": at("/cellar/map"),
+    "people_page": at("/people"),
+    "period_close": at("/periods/2025-Q3/close", "/periods/2016-Q2/close"),
+    "period_csv": at("/periods/2025-Q3.csv"),
+    "period_json": at("/periods/2025-Q3.json"),
+    "period_page": at("/periods/2025-Q3", "/periods/2025-09", "/periods/2016-Q1", "/periods/2016-Q2"),
+    "period_pdf": at("/periods/2025-Q3.pdf"),
+    "periods_page": at("/periods"),
+    "person_edit": at("/people/new", "/people/Z1"),
+    "phones_page": at("/phones"),
+    "plans_page": at("/runs/plans"),
+    "queries": at("/queries"),
+    "queries_page": at("/", "/?weight=note"),
+    "ready_page": at("/cellar/ready"),
+    "records_page": at("/records"),
+    "rules_page": at("/rules"),
+    "run_page": lambda w: [f"/desk/runs/{w.run}"],
+    "runs_beside": lambda w: [
+        "/desk/runs/beside?" + "&".join(f"run={row['id']}" for row in w.book.query("SELECT id FROM runs LIMIT 4"))
+    ],
+    "runs_page": at("/runs"),
+    "seasons_page": at("/seasons"),
+    "settings_page": at("/settings"),
+    "trace_csv": lambda w: [f"/desk/trace/{key}.csv" for key in traced(w)],
+    "trace_json": lambda w: [f"/desk/trace/{key}.json" for key in traced(w)],
+    "trace_page": lambda w: [f"/desk/trace/{key}" for key in traced(w)],
+    "trace_search_page": at("/trace?q=Ostrey", "/trace?q=R-", "/trace?q=K-26-03", f"/trace?q={R1}"),
+    "vat_page": at("/blending/plan"),
+    "vat_plan_page": lambda w: [f"/desk/blending/plans/{w.plan}"],
+    "vessel_edit": lambda w: ["/desk/vessels/new", f"/desk/vessels/{S1}/edit"],
+    "vessel_page": lambda w: [f"/desk/vessels/{one}" for one in (S1, R1, w.marks("F")[0], w.marks("C")[0])],
+    "vessels_page": at("/vessels"),
+    "yields_page": at("/runs/yields"),
+}
+# Rows of tables on the pages whose list goes on past a hundred.
+LONG = ("bottled_page", "casks_page", "entries_page", "instruments_page", "people_page", "phones_page", "runs_page",
+        "vessels_page", "yields_page", "limits_page", "settings_page")
+LEADS_ON = ("queries", "check_limits_page")  # to another page
+
+
+def traced(world: LargeWorld) -> list[str]:
+    return [world.run, f"load-{world.first_fill}", world.bottled, R1]
+
+
+@pytest.fixture(scope="module")
+def world(tmp_path_factory: pytest.TempPathFactory) -> Iterator[LargeWorld]:
+    made = LargeWorld(tmp_path_factory.mktemp("large"))
+    yield made
+    made.book.close()
+
+
+@pytest.fixture(scope="module")
+def browser_at_desk(world: LargeWorld) -> Any:
+    return world.client()
+
+
+def counted(world: LargeWorld, ask: Callable[[], Any]) -> tuple[Any, list[str]]:
+    """Return an answer and the statements that it took, nothing being held from a page before."""
+    # What is worked out once for all pages until the book changes is worked out anew here.
+    ledger._held.clear()
+    notices._held.clear()
+    said: list[str] = []
+    connections = [world.book.db.conn, world.book._writer.conn]
+    for connection in connections:
+        connection.set_trace_callback(said.append)
+    try:
+        answer = ask()
+        answer.get_data()
+    finally:
+        for connection in connections:
+            connection.set_trace_callback(None)
+    return answer, said
+
+
+def test_every_page_and_file_of_the_desk_is_counted(world: LargeWorld) -> None:
+    rules = [rule for rule in world.app.url_map.iter_rules() if rule.endpoint.startswith("desk.")]
+    assert {rule.endpoint.removeprefix("desk.") for rule in rules if "GET" in (rule.methods or ())} == set(PAGES)
+
+
+@pytest.mark.parametrize("name", sorted(PAGES))
+def test_a_page_reads_once(world: LargeWorld, browser_at_desk: Any, name: str) -> None:
+    for address in PAGES[name](world):
+        answer, said = counted(world, lambda address=address: browser_at_desk.get(address))  # type: ignore[misc]
+        assert answer.status_code == (302 if name in LEADS_ON else 200), address
+        assert said  # the counting works
+        assert len(said) <= STATEMENTS_MOST, (address, len(said), said)
+    if name in LONG:
+        body = browser_at_desk.get(PAGES[name](world)[0]).get_data(as_text=True)
+        assert len(re.findall("<tr", body)) >= min(MANY, 100)
+
+
+@pytest.fixture
+def judging(world: LargeWorld) -> Iterator[None]:
+    """The whole book is on the list of what is to be judged again, and stays there."""
+    with world.book.write() as database:
+        database.conn.execute("INSERT INTO unjudged SELECT order_key FROM folded")
+    yield
+    with world.book.write() as database:
+        database.conn.execute("DELETE FROM unjudged")
+
+
+@pytest.mark.usefixtures("judging")
+@pytest.mark.parametrize("name", sorted(set(PAGES) - {*LEADS_ON, "entries_csv"}))
+def test_a_page_reads_once_while_the_book_is_judged_again(world: LargeWorld, browser_at_desk: Any, name: str) -> None:
+    address = PAGES[name](world)[0]
+    answer, said = counted(world, lambda: browser_at_desk.get(address))
+    assert answer.status_code == 200, address
+    assert len(said) <= STATEMENTS_MOST, (address, len(said), said)
