@@ -7,9 +7,12 @@ person is about to agree to.
 from __future__ import annotations
 
 import re
-from typing import Any
+from typing import TYPE_CHECKING
 
 from markupsafe import Markup
+
+if TYPE_CHECKING:
+    from flask import Flask
 
 FIRST_STRONG, POP_ISOLATE = "\u2068", "\u2069"
 _ISOLATES = "\u2066\u2067\u2068"
@@ -32,7 +35,7 @@ def isolate(value: object) -> object:
     return f"{FIRST_STRONG}{_balanced(value)}{POP_ISOLATE}"
 
 
-def isolate_shown(value: object) -> Any:
+def isolate_shown(value: object) -> object:
     """Return a structure of a card with the texts that are only shown closed off."""
     if isinstance(value, dict):
         return {k: isolate(v) if k in _SHOWN else isolate_shown(v) for k, v in value.items()}
@@ -56,7 +59,7 @@ def _balanced(text: str) -> str:
     return "".join(kept) + POP_ISOLATE * opened
 
 
-def init_app(app: Any) -> None:
+def init_app(app: Flask) -> None:
     """Close off every text that a template writes; `| as_typed` keeps one for a box to the letter."""
     app.jinja_env.finalize = lambda value: value if isinstance(value, Markup) else isolate(value)
     app.jinja_env.filters["as_typed"] = AsTyped

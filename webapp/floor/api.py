@@ -73,7 +73,8 @@ def cards_since() -> ResponseReturnValue:
     if since > intake.cursor(book):
         since = 0  # a book restored from a backup: its past is another one, the phone begins afresh
     about = {"book_id": intake.book_id(book), "server_now": utc_text(datetime.now(UTC))}
-    return jsonify({"marker": MARKER, "ok": True, **about, **isolate_shown(cards.cards_since(book, since))})
+    since_then = {name: isolate_shown(part) for name, part in cards.cards_since(book, since).items()}
+    return jsonify({"marker": MARKER, "ok": True, **about, **since_then})
 
 
 @bp.get("/api/session")

@@ -28,6 +28,7 @@ from webapp.book.record.store import Book
 from webapp.keeping.readme import README
 from webapp.keeping.tables import ENTRIES, primary_key, record_tables
 from webapp.kinds import as_data
+from webapp.kinds.spec import Kind
 
 MARKER = "cellarslate-export"
 FORMAT = 1
@@ -106,7 +107,7 @@ def _rows(book: Book, table: str, columns: list[str]) -> Iterator[dict[str, Any]
         yield dict(zip(columns, row, strict=True))
 
 
-def _write_csv(book: Book, kind: Any, path: Path) -> None:
+def _write_csv(book: Book, kind: Kind, path: Path) -> None:
     with path.open("w", encoding="utf-8-sig", newline="") as file:
         writer = csv.writer(file)
         writer.writerow(as_data.csv_heads(kind))

@@ -11,7 +11,7 @@ import threading
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import Any
+from typing import TypedDict
 
 from webapp.backups import restore_backup, write_backup
 from webapp.book.record.clock import utc_text
@@ -23,6 +23,19 @@ _RETRY = timedelta(minutes=15)
 _LOOK_EVERY_S = 60.0
 _LEFT_S = 86_400.0
 _log = logging.getLogger("webapp")
+
+
+class Status(TypedDict, total=False):
+    """The state of the backups: where, how often, the last good one, and a failure since."""
+
+    folder: str
+    every_h: float
+    keep: int
+    made_at: str
+    entries: int
+    file: str
+    failed_at: str
+    words: str
 
 
 @dataclass(frozen=True)
@@ -58,7 +71,7 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
     if failed_at and timedelta(0) <= now - failed_at < _RETRY:
         return False
     every_h = plan.every.total_seconds() / 3600
-    note: dict[str, object] = {"folder": str(plan.folder), "every_h": every_h, "keep": plan.keep}
+    note: Status = {"folder": str(plan.folder), "every_h": every_h, "keep": plan.keep}
     try:
         newest = max((_when(path) for path in _backups(plan.folder)), default=None)
         # A clock that was set back must not keep backups away.
@@ -72,18 +85,17 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
             old.unlink()
     except (BookError, OSError) as error:
         _log.warning("The backup failed: %s", error)
-        note |= {name: status[name] for name in ("made_at", "entries", "file") if name in status}
-        note |= {"failed_at": utc_text(now), "words": str(error)}
+        note = {**status, **note, "failed_at": utc_text(now), "words": str(error)}
     _write_status(data_dir, note)
     return True
 
 
-def read_status(data_dir: Path) -> dict[str, Any]:
+def read_status(data_dir: Path) -> Status:
     """Return the state of the backups: `made_at`, `entries`, `file` of the last good one; `failed_at` and `words` of a
     failure since.
     """
     try:
-        status = json.loads((data_dir / STATUS_NAME).read_text("utf-8"))
+        status: Status = json.loads((data_dir / STATUS_NAME).read_text("utf-8"))
         return status if isinstance(status, dict) else {}
     except (OSError, ValueError):
         return {}
@@ -151,14 +163,14 @@ def _when(path: Path) -> datetime:
     return datetime.strptime(found[1], "%Y%m%dT%H%M%SZ").replace(tzinfo=UTC)
 
 
-def _time_of(stamp: Any) -> datetime | None:
+def _time_of(stamp: str | None) -> datetime | None:
     try:
-        return datetime.fromisoformat(stamp)
+        return datetime.fromisoformat(stamp or "")
     except (TypeError, ValueError):
         return None
 
 
-def _write_status(data_dir: Path, status: dict[str, Any]) -> None:
+def _write_status(data_dir: Path, status: Status) -> None:
     fresh = data_dir / f"{STATUS_NAME}.new"
     try:
         fresh.write_text(json.dumps(status), "utf-8")

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from typing import Any
+from collections.abc import Iterable
+from typing import TYPE_CHECKING
 from urllib.parse import urlsplit
 
 from werkzeug.middleware.proxy_fix import ProxyFix
 
 from webapp.serving.addresses import is_loopback
 
-App = Callable[[dict[str, object], Callable[..., Any]], Iterable[bytes]]
+if TYPE_CHECKING:
+    from wsgiref.types import StartResponse, WSGIApplication, WSGIEnvironment
 
 _NOT_SO = (
     "This address is for the web server in front of it only. Open the public address instead."
@@ -25,11 +26,11 @@ class Behind:
     It takes the caller's address from that server, and from nobody else.
     """
 
-    def __init__(self, app: App) -> None:
+    def __init__(self, app: WSGIApplication) -> None:
         # One step each: what a caller has put into these headers itself stands before what the server in front adds.
         self._app = ProxyFix(app, x_for=1, x_proto=1, x_host=1)
 
-    def __call__(self, environ: dict[str, Any], start_response: Callable[..., Any]) -> Iterable[bytes]:
+    def __call__(self, environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
         """Answer a request that came through that server over https; refuse any other with a sentence."""
         is_from_it = is_loopback(environ.get("REMOTE_ADDR", "")) and all(environ.get(name) for name in _WANTED)
         if is_from_it and environ.get("HTTP_X_FORWARDED_PROTO", "").rpartition(",")[2].strip() == "https":

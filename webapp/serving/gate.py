@@ -13,14 +13,19 @@ import io
 import json
 import sys
 from collections import Counter
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING
 
 from webapp.serving.behind import caller
 
-App = Callable[[dict[str, object], Callable[..., object]], Iterable[bytes]]
+if TYPE_CHECKING:
+    from wsgiref.types import WSGIApplication, WSGIEnvironment
+
+    from granian._granian import RSGIHTTPProtocol as HTTPProtocol
+    from granian.rsgi import Scope
+
 Headers = list[tuple[str, str]]
 
 # How long a sender may say nothing, and take in all. A weak signal is slow; it is seldom silent for long. [s]
@@ -56,7 +61,7 @@ class Gate:
     `is_behind`: a web server on this computer passes requests on, and says whose they are.
     """
 
-    def __init__(self, app: App, *, threads: int, body_most: int, is_behind: bool = False) -> None:
+    def __init__(self, app: WSGIApplication, *, threads: int, body_most: int, is_behind: bool = False) -> None:
         self.app = app
         self.is_behind = is_behind
         self.body_most = body_most
@@ -64,7 +69,7 @@ class Gate:
         self._inside = 0
         self._of_address: Counter[str] = Counter()
 
-    async def __rsgi__(self, scope: Any, proto: object) -> None:
+    async def __rsgi__(self, scope: Scope, proto: HTTPProtocol) -> None:
         """Answer one request."""
         if scope.proto != "http":
             return
@@ -88,7 +93,7 @@ class Gate:
         """Let requests under way end."""
         self._threads.shutdown(wait=True)
 
-    async def _answer(self, scope: object, proto: Any) -> None:
+    async def _answer(self, scope: Scope, proto: HTTPProtocol) -> None:
         try:
             body = await self._read(scope, proto)
         except _TooSlow:
@@ -102,7 +107,7 @@ class Gate:
         else:
             await self._send_on(loop, proto, answer, first)
 
-    async def _read(self, scope: Any, proto: Any) -> bytes | None:
+    async def _read(self, scope: Scope, proto: HTTPProtocol) -> bytes | None:
         """Return the body, or None where it is too long. Raises _TooSlow."""
         if scope.headers.get("content-length", "0") == "0" and "transfer-encoding" not in scope.headers:
             return b""
@@ -122,7 +127,7 @@ class Gate:
             raise _TooSlow from error
         return b"".join(parts)
 
-    def _begin(self, environ: dict[str, object]) -> tuple[_Answer, bytes, bool]:
+    def _begin(self, environ: WSGIEnvironment) -> tuple[_Answer, bytes, bool]:
         """In a thread: call the app, and take from it all of a usual answer, or the beginning of a long one."""
         answer = _Answer()
         try:
@@ -143,7 +148,9 @@ class Gate:
             return _Answer(500, [("content-type", "text/plain; charset=utf-8")]), _FAILED.encode(), True
         return answer, b"".join(parts), True
 
-    async def _send_on(self, loop: asyncio.AbstractEventLoop, proto: Any, answer: _Answer, first: bytes) -> None:
+    async def _send_on(
+        self, loop: asyncio.AbstractEventLoop, proto: HTTPProtocol, answer: _Answer, first: bytes
+    ) -> None:
         transport = proto.response_stream(answer.status, answer.headers)
         piece: bytes | None = first
         try:
@@ -168,7 +175,7 @@ def _some(pieces: Iterator[bytes]) -> bytes:
     return b"".join(parts)
 
 
-def call_app(app: App, environ: dict[str, object]) -> _Answer:
+def call_app(app: WSGIApplication, environ: WSGIEnvironment) -> _Answer:
     """Call a WSGI app and return its answer, its pieces not yet asked for."""
     answer = _Answer()
 
@@ -186,11 +193,11 @@ def call_app(app: App, environ: dict[str, object]) -> _Answer:
     return answer
 
 
-def make_environ(scope: Any, body: bytes | None, body_most: int) -> dict[str, object]:
+def make_environ(scope: Scope, body: bytes | None, body_most: int) -> WSGIEnvironment:
     """Return the WSGI environment of a request. A body of None was too long: the app is told so and refuses it."""
     host, port = _host(scope.server)
     address, address_port = _host(scope.client)
-    environ: dict[str, object] = {
+    environ: WSGIEnvironment = {
         "REQUEST_METHOD": scope.method,
         "SCRIPT_NAME": "",
         "PATH_INFO": scope.path.encode("utf-8", "surrogateescape").decode("latin-1"),
@@ -216,7 +223,7 @@ def make_environ(scope: Any, body: bytes | None, body_most: int) -> dict[str, ob
             joint = "; " if name == "cookie" else ","
             environ[key] = f"{environ[key]}{joint}{value}" if key in environ else value
     if "content-type" in scope.headers:
-        environ["CONTENT_TYPE"] = scope.headers["content-type"]
+        environ["CONTENT_TYPE"] = scope.headers.get("content-type")
     environ["CONTENT_LENGTH"] = str(body_most + 1 if body is None else len(body))
     environ.setdefault("HTTP_HOST", scope.authority or host)
     return environ
@@ -227,7 +234,7 @@ def _host(text: str) -> tuple[str, str]:
     return (host.strip("[]"), port) if host else (text, "0")
 
 
-def _refuse(scope: Any, proto: Any, status: int, words: str, headers: Headers) -> None:
+def _refuse(scope: Scope, proto: HTTPProtocol, status: int, words: str, headers: Headers) -> None:
     if scope.path.startswith("/api/"):
         said = {"marker": "cellarslate", "ok": False, "error": words, "problems": [], "status": status}
         kind, body = "application/json", json.dumps(said)

@@ -10,11 +10,12 @@ import socket
 import threading
 import uuid
 from collections import Counter
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from pathlib import Path
 from socketserver import ThreadingMixIn
-from typing import Any
+from typing import TypeAlias
 from wsgiref.simple_server import WSGIRequestHandler, WSGIServer
+from wsgiref.types import StartResponse, WSGIApplication, WSGIEnvironment
 
 from cryptography import x509
 from cryptography.hazmat.primitives import hashes, serialization
@@ -25,6 +26,8 @@ from webapp.serving.certificates import get_ca_pem
 TRUST_PATH = "/trust"
 PEM_PATH = "/trust/cellarslate.crt"
 PROFILE_PATH = "/trust/cellarslate.mobileconfig"
+Request: TypeAlias = socket.socket | tuple[bytes, socket.socket]
+Address: TypeAlias = tuple[str, int]
 # Callers at one time, of all and of one address; and how long one call may take in all. [s]
 CALLERS_MOST, CALLERS_OF_ADDRESS_MOST, CALL_S = 32, 8, 20.0
 
@@ -93,10 +96,10 @@ def write_fingerprint(data_dir: Path) -> str:
     return "" if certificate is None else certificate.fingerprint(hashes.SHA256()).hex(" ").upper()
 
 
-def trust_app(data_dir: Path, address: str) -> Callable[..., Iterable[bytes]]:
+def trust_app(data_dir: Path, address: str) -> WSGIApplication:
     """Return a WSGI app that serves the trust page and files; `address` is where the real app answers."""
 
-    def answer(environ: dict[str, Any], start_response: Callable[..., object]) -> Iterable[bytes]:
+    def answer(environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
         path = environ.get("PATH_INFO", "/")
         kind, content, extra = _choose(path, data_dir, address)
         is_ready = environ["REQUEST_METHOD"] in ("GET", "HEAD")
@@ -149,12 +152,12 @@ class _TrustServer(ThreadingMixIn, WSGIServer):
 
     daemon_threads = True
 
-    def __init__(self, *args: Any) -> None:
+    def __init__(self, address: tuple[str, int], handler: type[WSGIRequestHandler]) -> None:
         self._lock = threading.Lock()
         self._inside: Counter[str] = Counter()
-        super().__init__(*args)
+        super().__init__(address, handler)
 
-    def process_request(self, request: Any, client_address: Any) -> None:
+    def process_request(self, request: Request, client_address: Address) -> None:
         """Take a caller in, or hang up where there are too many already."""
         address = str(client_address[0])
         with self._lock:
@@ -166,7 +169,7 @@ class _TrustServer(ThreadingMixIn, WSGIServer):
         else:
             super().process_request(request, client_address)
 
-    def process_request_thread(self, request: Any, client_address: Any) -> None:
+    def process_request_thread(self, request: Request, client_address: Address) -> None:
         """Answer one caller in its own thread, and hang up on a caller who sends one byte at a time for ever."""
         patience = threading.Timer(CALL_S, _hang_up, (request,))
         patience.daemon = True
@@ -187,9 +190,10 @@ class _TrustServer(ThreadingMixIn, WSGIServer):
         self.setup_environ()
 
 
-def _hang_up(request: Any) -> None:
+def _hang_up(request: Request) -> None:
     with contextlib.suppress(OSError):
-        request.shutdown(socket.SHUT_RDWR)
+        if isinstance(request, socket.socket):
+            request.shutdown(socket.SHUT_RDWR)
 
 
 class _QuietHandler(WSGIRequestHandler):

@@ -3,6 +3,8 @@
 Why this server and this shape: docs/decisions/0002-server.md.
 """
 
+from __future__ import annotations
+
 import logging
 import multiprocessing
 import os
@@ -15,7 +17,7 @@ from collections.abc import Callable
 from contextlib import closing
 from functools import partial
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 from granian import Granian
@@ -29,6 +31,10 @@ from webapp.keeping.folder_lock import AlreadyServed, hold_folder
 from webapp.serving.addresses import is_loopback
 from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
 from webapp.serving.gate import Gate
+
+if TYPE_CHECKING:
+    from flask import Flask
+    from granian.server.common import AbstractServer
 
 # The book has one writer; more threads would only queue for it. Readers (desk pages, cards) share the rest.
 THREADS = 8
@@ -49,7 +55,7 @@ def serve(
     host: str,
     port: int,
     tls_hosts: Callable[[], list[str]] | None,
-    greet: Callable[[object], None] | None,
+    greet: Callable[[Flask], None] | None,
     *,
     config: dict[str, object],
 ) -> None:
@@ -122,7 +128,7 @@ def _explain_bind(host: str, port: int, error: OSError) -> str:
     return f"This computer cannot listen at {host}. Check --host: {error.strerror}."
 
 
-def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Any:
+def _build_server(host: str, port: int, leaf: LeafFiles | None) -> AbstractServer[Any]:
     return Granian(
         "webapp",  # Shown in its log only: the loader below makes the app.
         address=host,
@@ -144,7 +150,7 @@ def _build_server(host: str, port: int, leaf: LeafFiles | None) -> Any:
 
 
 def _watch_certificate(
-    data_dir: Path, tls_hosts: Callable[[], list[str]], server: Any, is_renewal: threading.Event
+    data_dir: Path, tls_hosts: Callable[[], list[str]], server: AbstractServer[Any], is_renewal: threading.Event
 ) -> None:
     """End the server's round when its certificate nears its end or the addresses have changed."""
 
@@ -164,7 +170,7 @@ def _watch_certificate(
     threading.Thread(target=look, name="certificate watch", daemon=True).start()
 
 
-def _load_app(data_dir: str, greet: Callable[[object], None] | None, config: dict[str, Any]) -> object:
+def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict[str, Any]) -> Any:
     """Make the app inside the worker process. Ends the worker with a sentence where it cannot."""
     _end_with_parent()
     try:

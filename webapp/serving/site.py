@@ -1,9 +1,11 @@
 """One running site: its address, its names, and the lines printed when it starts."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING
 from urllib.parse import urlsplit
 
 import click
@@ -14,6 +16,9 @@ from webapp.serving.certificates import get_authority, is_permitted, list_site_n
 from webapp.serving.phone_trust import TRUST_PATH, start_trust_listener, write_fingerprint
 from webapp.serving.server import CannotServe, check_port, find_free_port, serve
 from webapp.serving.terminal import print_qr
+
+if TYPE_CHECKING:
+    from flask import Flask
 
 HTTPS_PORT = 8443
 HTTP_PORT = 8080
@@ -101,7 +106,7 @@ def prepare_names(site: Site, names: tuple[str, ...]) -> None:
         )
 
 
-def run_site(site: Site, greet: Callable[[Any], None] | None, **config: object) -> None:
+def run_site(site: Site, greet: Callable[[Flask], None] | None, **config: object) -> None:
     """Print the site's addresses, then serve it until asked to stop."""
     check_port(site.host, site.port)
     listener = None

@@ -7,7 +7,7 @@ import json
 import shutil
 import subprocess
 import tempfile
-from typing import Any
+from collections.abc import Mapping
 
 from webapp import create_app
 from webapp.places import STATIC_DIR
@@ -62,7 +62,7 @@ def makers() -> dict[str, str]:
     return {name: _sha256((TOOLS / name).read_bytes()) for name in _MAKERS}
 
 
-def run_packer(job: dict[str, Any]) -> dict[str, object]:
+def run_packer(job: Mapping[str, object]) -> dict[str, object]:
     """Return the results of .browser/pack.mjs for a job: the joined modules by name, and the texts by address."""
     made: dict[str, object] = json.loads(_run_tool("pack.mjs", json.dumps(job).encode()))
     return made

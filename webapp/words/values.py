@@ -17,7 +17,7 @@ from babel import Locale
 from babel.numbers import get_decimal_symbol
 from fluent.runtime.types import FluentType
 
-from webapp.kinds.message import Day, Figure, Range, Time
+from webapp.kinds.message import Day, Figure, Param, Range, Time
 from webapp.trade import units
 
 _POINTED = re.compile(r"[+-]?[0-9]*\.[0-9]+")
@@ -27,7 +27,7 @@ _SPOKEN_BARE = "SG"
 class Shown(FluentType):
     """A parameter on its way into a sentence."""
 
-    def __init__(self, param: Any, locale: Locale, say: Callable[[Any], str]) -> None:
+    def __init__(self, param: Param, locale: Locale, say: Callable[[Param], str]) -> None:
         self.param, self.locale, self._say = param, locale, say
 
     def format(self, locale: Locale) -> str:
@@ -69,13 +69,13 @@ def _unit(shown: object) -> str:
     return with_unit(_text(shown), param.unit) if isinstance(param, Range) else _text(shown)
 
 
-def _plural(shown: Any) -> str:
-    param = shown.param if isinstance(shown, Shown) else shown
+def _plural(shown: object) -> str:
+    param = shown.param if isinstance(shown, Shown) else None
     try:
-        number = Decimal(param.text if isinstance(param, Figure) else param)
-    except (InvalidOperation, TypeError, ValueError):
+        number = Decimal(param.text if isinstance(param, Figure) else param if isinstance(param, int | str) else "")
+    except (InvalidOperation, ValueError):
         return "other"
-    return str(shown.locale.plural_form(abs(number)))
+    return str(shown.locale.plural_form(abs(number))) if isinstance(shown, Shown) else "other"
 
 
 def _iso_day(shown: object) -> str:
