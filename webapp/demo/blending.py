@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from datetime import timedelta
-from typing import Any
 
 from webapp.demo.story import Draft, Values, day, figure, glass_values, load
+from webapp.demo.told import Bottling, TankFill
 from webapp.trade.density import density_from_strength
 from webapp.trade.marks import make_mark
 
 
 def drafts() -> list[Draft]:
     """Return all entries of the vatting, from the casks to the last case."""
-    told = load("bottling")
+    told: Bottling = load("bottling")
     return [*_dumps(told), *_waters(told), _filtered(told), _gauged(told), *_bottled(told)]
 
 
@@ -20,7 +20,7 @@ def _pct(value: float) -> tuple[str, str]:
     return figure(value, 1), "pct_vol"
 
 
-def _dumps(told: dict[str, Any]) -> list[Draft]:
+def _dumps(told: Bottling) -> list[Draft]:
     found = []
     for line in told["dumps"]:
         values: Values = {
@@ -31,7 +31,7 @@ def _dumps(told: dict[str, Any]) -> list[Draft]:
     return found
 
 
-def _waters(told: dict[str, Any]) -> list[Draft]:
+def _waters(told: Bottling) -> list[Draft]:
     """The water in two goes: the first was reckoned by volumes, as if they added; the second puts it right."""
     found = []
     for n, line in enumerate(told["waters"]):
@@ -54,7 +54,7 @@ def _waters(told: dict[str, Any]) -> list[Draft]:
     return found
 
 
-def _filtered(told: dict[str, Any]) -> Draft:
+def _filtered(told: Bottling) -> Draft:
     line = told["filter"]
     values: Values = {
         "temp": (figure(line["chilled_c"], 0), "degC", "TH-1"), "sheets": line["sheets"],
@@ -65,7 +65,7 @@ def _filtered(told: dict[str, Any]) -> Draft:
     return Draft(day(*line["on"].split(" ")), "chill_filter", told["tank"], "SD", values, key="filtered", remark=remark)
 
 
-def _gauged(told: dict[str, Any]) -> Draft:
+def _gauged(told: Bottling) -> Draft:
     line = told["gauge"]
     values: Values = {
         "batch": told["batch"], "volume": (figure(line["volume_l"], 1), "L"), "temp": ("20.0", "degC", "TH-1"),
@@ -74,14 +74,14 @@ def _gauged(told: dict[str, Any]) -> Draft:
     return Draft(day(*line["on"].split(" ")), "bottling_gauge", told["tank"], "SD", values, key="tank_gauge")
 
 
-def _bottled(told: dict[str, Any]) -> list[Draft]:
+def _bottled(told: Bottling) -> list[Draft]:
     found = []
     for n, line in enumerate(told["tank_fills"]):
         found += [_pumped(told, line, n), *_checks(told, line), *_samples(told, line), _closed(told, line, n)]
     return found
 
 
-def _pumped(told: dict[str, Any], line: dict[str, Any], n: int) -> Draft:
+def _pumped(told: Bottling, line: TankFill, n: int) -> Draft:
     """One fill of the bottling tank, which holds less than the batch."""
     values: Values = {
         "serial": f"B-26-{n + 1:02d}", "from_account": "processing", "to_account": "processing",
@@ -92,7 +92,7 @@ def _pumped(told: dict[str, Any], line: dict[str, Any], n: int) -> Draft:
     return Draft(day(line["on"], line["from"]), "account_move", told["tank"], "SD", values, key=f"pumped:{n + 1}")
 
 
-def _checks(told: dict[str, Any], line: dict[str, Any]) -> list[Draft]:
+def _checks(told: Bottling, line: TankFill) -> list[Draft]:
     found = []
     for clock, fill_pct, strength_pct in line["checks"]:
         values: Values = {
@@ -104,7 +104,7 @@ def _checks(told: dict[str, Any], line: dict[str, Any]) -> list[Draft]:
     return found
 
 
-def _samples(told: dict[str, Any], line: dict[str, Any]) -> list[Draft]:
+def _samples(told: Bottling, line: TankFill) -> list[Draft]:
     if not line["samples_ml"]:
         return []
     values: Values = {
@@ -114,10 +114,11 @@ def _samples(told: dict[str, Any], line: dict[str, Any]) -> list[Draft]:
     return [Draft(day(line["on"], "14:10"), "sample", told["bottling_tank"], "SD", values)]
 
 
-def _closed(told: dict[str, Any], line: dict[str, Any], n: int) -> Draft:
+def _closed(told: Bottling, line: TankFill, n: int) -> Draft:
     first, last = line["cases"]
     values: Values = {
-        **{name: (f"{line[name]}", "count") for name in ("filled", "broken", "library")},
+        "filled": (f"{line['filled']}", "count"), "broken": (f"{line['broken']}", "count"),
+        "library": (f"{line['library']}", "count"),
         "bottle_size": (figure(told["bottle_l"], 2), "L"), "per_case": (f"{told['per_case']}", "count"),
         "case_from": f"{first}", "case_to": f"{last}", "odd_case": line["odd_case"], "lot_mark": told["lot_mark"],
         "loss": (figure(line["loss_l"], 1), "L"), "tank_empty": "yes",

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from datetime import timedelta
 from math import floor
-from typing import Any
 
 from webapp.demo.story import Draft, Values, day, figure, glass_values, load
+from webapp.demo.told import Cellar, Checked, Cleaned, Destroyed, Moved, Sampled, Tasted
 from webapp.trade.density import density_from_strength
 
 COUNTED_BY = "Pavel R., gauger; Odette L., office"
@@ -14,7 +14,7 @@ COUNTED_BY = "Pavel R., gauger; Odette L., office"
 
 def drafts() -> list[Draft]:
     """Return all these entries, as demo_data/cellar.json tells them."""
-    told = load("cellar")
+    told: Cellar = load("cellar")
     return [
         *(_checked(line) for line in told["instrument_checks"]), *(_moved(line) for line in told["moves"]),
         *(_sampled(line) for line in told["samples"]), *(_tasted(line) for line in told["tastings"]),
@@ -22,22 +22,23 @@ def drafts() -> list[Draft]:
     ]
 
 
-def _checked(line: dict[str, Any]) -> Draft:
+def _checked(line: Checked) -> Draft:
     values: Values = {
-        **{name: line[name] for name in ("instrument", "against", "result", "in_use")},
-        **{name: (line[name], "plain") for name in ("expected", "found", "correction")},
+        "instrument": line["instrument"], "against": line["against"], "result": line["result"],
+        "in_use": line["in_use"], "expected": (line["expected"], "plain"), "found": (line["found"], "plain"),
+        "correction": (line["correction"], "plain"),
     }
     at = day(*line["on"].split(" "))
     return Draft(at, "instrument_check", "", line["person"], values, key=f"check:{line['instrument']}:{at:%Y%m%d}")
 
 
-def _moved(line: dict[str, Any]) -> Draft:
+def _moved(line: Moved) -> Draft:
     values: Values = {"from_place": line["from"], "to_place": line["to"]}
     at = day(*line["on"].split(" "))
     return Draft(at, "cask_move", line["cask"], "PR", values, key=f"moved:{line['cask']}", remark=line["why"])
 
 
-def _sampled(line: dict[str, Any]) -> Draft:
+def _sampled(line: Sampled) -> Draft:
     values: Values = {
         "size": (f"{line['millilitres']}", "mL"), "number": (f"{line['number']}", "count"),
         "purpose": line["purpose"], "went": "destroyed",
@@ -45,7 +46,7 @@ def _sampled(line: dict[str, Any]) -> Draft:
     return Draft(day(*line["on"].split(" ")), "sample", line["vessel"], "PR", values)
 
 
-def _tasted(line: dict[str, Any]) -> Draft:
+def _tasted(line: Tasted) -> Draft:
     names = ("nose_score", "mouth_score", "wood_score", "fault_score")
     values: Values = {
         **{name: (f"{score}", "count") for name, score in zip(names, line["scores"], strict=True)},
@@ -54,7 +55,7 @@ def _tasted(line: dict[str, Any]) -> Draft:
     return Draft(day(*line["on"].split(" ")), "tasting_note", line["vessel"], "IM", values)
 
 
-def _cleaned(line: dict[str, Any]) -> Draft:
+def _cleaned(line: Cleaned) -> Draft:
     values: Values = {
         "agent": line["agent"], "temp": (line["temp"], "degC", "TH-1"), "rinse_ph": (line["rinse_ph"], "pH"),
         "entered": "no",
@@ -62,7 +63,7 @@ def _cleaned(line: dict[str, Any]) -> Draft:
     return Draft(day(*line["on"].split(" ")), "cleaning", line["vessel"], line["person"], values)
 
 
-def _destroyed(line: dict[str, Any]) -> list[Draft]:
+def _destroyed(line: Destroyed) -> list[Draft]:
     """The heads of the season, made unfit and used to clean drains, in the presence of two people."""
     told, temp_c = [], 11.0
     for minutes, (vessel, volume_l, strength_pct) in enumerate(line["heads"]):
@@ -78,7 +79,7 @@ def _destroyed(line: dict[str, Any]) -> list[Draft]:
     return told
 
 
-def _counted(told: dict[str, Any]) -> list[Draft]:
+def _counted(told: Cellar) -> list[Draft]:
     """The stock count: every cask by the label of its place. Two of them had changed places."""
     count = told["counted"]
     places = {cask["base"]: cask["place"] for cask in load("casks")}

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from webapp.demo.story import Draft, day, load
+from webapp.demo.told import Removed
 
 
 def drafts() -> list[Draft]:
@@ -13,12 +12,15 @@ def drafts() -> list[Draft]:
     return [_removal(told["lot_mark"], line) for line in told["removals"]]
 
 
-def _removal(lot_mark: str, line: dict[str, Any]) -> Draft:
+def _removal(lot_mark: str, line: Removed) -> Draft:
     values: dict[str, str | tuple[str, ...]] = {"batch": lot_mark, "why": line["why"]}
-    if line.get("cases"):
-        first, last = line["cases"]
+    if cases := line.get("cases"):
+        first, last = cases
         values |= {"cases": (f"{last - first + 1}", "count"), "case_from": f"{first}", "case_to": f"{last}"}
     else:
         values |= {"bottles": (f"{line['bottles']}", "count"), "case_from": line["of_case"]}
-    values |= {name: line[name] for name in ("document", "to_whom") if line.get(name)}
+    if document := line.get("document"):
+        values["document"] = document
+    if to_whom := line.get("to_whom"):
+        values["to_whom"] = to_whom
     return Draft(day(*line["on"].split(" ")), "dispatch", "", line["person"], values, key=f"out:{line['on']}")

@@ -13,6 +13,7 @@ from webapp.demo import season, still
 from webapp.demo.phones import HandIn, Phone
 from webapp.demo.phones import hand_ins as batches_of
 from webapp.demo.story import Draft, house_time, load
+from webapp.demo.told import Ferment, Run
 
 # (ferment of the year whose figures serve, vessel, days since it was set, number of the new batch)
 FERMENTS = (("B-25-04", "F4", 6, 93), ("B-26-01", "F1", 2, 94), ("B-25-02", "F2", 18, 92))
@@ -44,8 +45,8 @@ def drafts(now: datetime) -> list[Draft]:
     return told
 
 
-def _on_other_days(name: str, vessel: str, days: int, batch: str, now: datetime) -> dict[str, object]:
-    ferment = next(ferment for ferment in load("ferments") if ferment["batch"] == name)
+def _on_other_days(name: str, vessel: str, days: int, batch: str, now: datetime) -> Ferment:
+    ferment: Ferment = next(ferment for ferment in load("ferments") if ferment["batch"] == name)
     clock = ferment["at"].split(" ")[1]
     at = f"{now - timedelta(days=days):%Y-%m-%d} {clock}"
     return {**ferment, "vessel": vessel, "at": at, "batch": batch, "delivery": f"D-{batch[2:]}"}
@@ -60,7 +61,7 @@ def _swap_digits(told: list[Draft], vessel: str, now: datetime) -> None:
             draft.values = {**draft.values, "gravity": (SWAPPED.get(value[0], value[0]), *value[1:])}
 
 
-def _run(run: dict[str, object], name: str, begin: datetime) -> list[Draft]:
+def _run(run: Run, name: str, begin: datetime) -> list[Draft]:
     run = {**run, "run": name, "tails_to": "R3"}
     log = still.log_of(run, begin)
     gauges = still.gauges(run, log[-1].at, {"R1": (0.0, 0.0)}, (0.0, 0.0))

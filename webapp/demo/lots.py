@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
-from typing import Any
 
 from webapp.demo.story import Draft, Values, day, figure, glass_values, load, wobble
+from webapp.demo.told import Cask, Lot, Run
 from webapp.trade.alcoholometry import litres_from_mass, mass_from_litres
 from webapp.trade.marks import make_mark
 
@@ -16,7 +16,7 @@ def drafts() -> list[Draft]:
     return [draft for lot in load("lots") for draft in _lot(lot, casks)]
 
 
-def hearts_move(run: dict[str, Any], gauged: Draft, at: datetime) -> Draft:
+def hearts_move(run: Run, gauged: Draft, at: datetime) -> Draft:
     """Return the move of a run's hearts from their receiver into the lot's tank, by the gauge just made."""
     lot = next(lot for lot in load("lots") if run["batch"] in lot["batches"])
     read = {name: gauged.values[name] for name in ("volume", "glass", "temp")}
@@ -28,7 +28,7 @@ def hearts_move(run: dict[str, Any], gauged: Draft, at: datetime) -> Draft:
     return Draft(at, "account_move", gauged.vessel, "BT", values, key=f"move:{run['run']}")
 
 
-def _lot(lot: dict[str, Any], casks: dict[str, dict[str, Any]]) -> list[Draft]:
+def _lot(lot: Lot, casks: dict[str, Cask]) -> list[Draft]:
     tank, strength = lot["tank"], lot["strength_pct"]
     fills = [casks[base] for base in lot["casks"]]
     target = fills[0]["fill"]["strength_pct"]
@@ -63,7 +63,7 @@ def _by_mass(strength_pct: float) -> float:
     return strength_pct / float(mass_from_litres(1.0, strength_pct))
 
 
-def _gauged(lot: dict[str, Any], at: datetime) -> Draft:
+def _gauged(lot: Lot, at: datetime) -> Draft:
     """The production gauge: the whole lot by weight. From here on it is in storage."""
     values: Values = {
         "serial": f"G-{at:%y}-{lot['lot'][2:]}", "from_account": "production", "to_account": "storage",
@@ -75,7 +75,7 @@ def _gauged(lot: dict[str, Any], at: datetime) -> Draft:
     return Draft(at, "account_move", lot["tank"], "IM", values, key=f"lot:{lot['lot']}")
 
 
-def _kept(lot: dict[str, Any], kept_kg: float, at: datetime) -> Draft:
+def _kept(lot: Lot, kept_kg: float, at: datetime) -> Draft:
     """The part of a lot that is never put into wood."""
     values: Values = {
         "serial": f"K-{at:%y}-{lot['lot'][2:]}", "from_account": "storage", "to_account": "storage",
@@ -86,7 +86,7 @@ def _kept(lot: dict[str, Any], kept_kg: float, at: datetime) -> Draft:
     return Draft(at, "account_move", lot["tank"], "PR", values, key=f"kept:{lot['lot']}")
 
 
-def _filled(lot: dict[str, Any], cask: dict[str, Any], at: datetime) -> Draft:
+def _filled(lot: Lot, cask: Cask, at: datetime) -> Draft:
     fill, use = cask["fill"], {"new": "new", "used once": "used_once"}.get(cask["use"], "used")
     values: Values = {
         "from_vessel": make_mark(lot["tank"]), "lot": lot["lot"], "what": fill["what"],

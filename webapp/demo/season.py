@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
-from typing import Any
 
 from webapp.demo.story import Draft, Values, day, figure, gravity, load
+from webapp.demo.told import Ferment, Run
 
 
 def drafts() -> list[Draft]:
@@ -18,7 +18,7 @@ def drafts() -> list[Draft]:
     return told + _additions()
 
 
-def intake(ferment: dict[str, Any]) -> Draft:
+def intake(ferment: Ferment) -> Draft:
     """Return the entry of one load over the yard scale."""
     values: dict[str, str | tuple[str, ...]] = {
         "gross": (figure(ferment["gross_kg"], 1), "kg", "SC-1"),
@@ -39,7 +39,7 @@ def intake(ferment: dict[str, Any]) -> Draft:
     return Draft(at, "fruit_intake", ferment["vessel"], ferment["by"], values, key=f"intake:{ferment['batch']}")
 
 
-def readings(ferment: dict[str, Any]) -> list[Draft]:
+def readings(ferment: Ferment) -> list[Draft]:
     """Return the readings of one ferment: hours after the fruit on the day it is set, then on the morning round."""
     told, number = [], int(ferment["vessel"][1:])
     set_at = day(*ferment["at"].split(" "))
@@ -57,7 +57,7 @@ def readings(ferment: dict[str, Any]) -> list[Draft]:
     return told
 
 
-def closed(ferment: dict[str, Any]) -> Draft:
+def closed(ferment: Ferment) -> Draft:
     """Return the entry that ends a ferment: wash by dip, strength by a distilled sample."""
     days, final_gravity = ferment["readings"][-1][:2]
     at = day(*ferment["at"].split(" ")).replace(hour=15, minute=int(ferment["vessel"][1:])) + timedelta(days=days)
@@ -70,7 +70,7 @@ def closed(ferment: dict[str, Any]) -> Draft:
     return Draft(at, "ferment_closed", ferment["vessel"], "NS", values, key=f"closed:{ferment['batch']}")
 
 
-def _lees(ferment: dict[str, Any], runs: list[dict[str, Any]]) -> list[Draft]:
+def _lees(ferment: Ferment, runs: list[Run]) -> list[Draft]:
     """Skins and lees that would not pump, drained after the last run of the ferment."""
     charged = [run for run in runs if run["batch"] == ferment["batch"] and "from" not in run]
     rest = ferment["wash_l"] - sum(run["wash_l"] for run in charged)

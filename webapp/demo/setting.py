@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import datetime
-from typing import Any
+from typing import Final
 
 from webapp.book.house import devices, people, registry
 from webapp.book.record.store import Book
 from webapp.demo.phones import Phone
 from webapp.demo.story import load
+from webapp.demo.told import Cask, PersonTold
 from webapp.trade.marks import make_mark
 
 BY = "demo"
@@ -32,18 +34,19 @@ def put_house(book: Book) -> None:
             _put_person(book, row)
 
 
-def _cask(cask: dict[str, Any]) -> dict[str, object]:
-    names = ("name", "place", "capacity_l", "tare_kg", "wood", "toast", "use", "size_class")
+def _cask(cask: Cask) -> Mapping[str, object]:
+    names: Final = ("name", "place", "capacity_l", "tare_kg", "wood", "toast", "use", "size_class")
     title = f"{cask['capacity_l']:.0f} L {cask['wood']}, {cask['toast']}, {cask['use']}"
     return {name: cask[name] for name in names} | {
         "mark": make_mark(cask["base"]), "title": title, "sort": "cask", "curved": True,
     }
 
 
-def _put_person(book: Book, row: dict[str, Any]) -> None:
+def _put_person(book: Book, row: PersonTold) -> None:
     if people.person(book, row["code"]):
         return
-    people.put_person(book, {name: row[name] for name in ("code", "name", "roles", "access")}, BY)
+    about = {"code": row["code"], "name": row["name"], "roles": row["roles"], "access": row["access"]}
+    people.put_person(book, about, BY)
     people.set_pin(book, row["code"], row["pin"], BY)
     if "password" in row:
         people.set_password(book, row["code"], row["password"], BY)

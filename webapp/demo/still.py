@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
-from typing import Any
 
 from webapp.demo import lots
 from webapp.demo.curve import Fraction, Moment, fractions_of, moments, stripping
 from webapp.demo.story import Draft, Values, day, figure, glass_values, load, wobble
+from webapp.demo.told import PARTS, LoggedLine, Run, Spirit
 from webapp.trade.density import density_from_strength
 from webapp.trade.marks import make_mark
 from webapp.trade.still import vapour_temp_c
@@ -37,14 +38,17 @@ def drafts() -> list[Draft]:
     return told
 
 
-def receivers(run: dict[str, Any]) -> dict[str, str]:
+def receivers(run: Run) -> dict[str, str]:
     """Return the vessels for heads, hearts and tails of a run; a stripping run has low wines alone."""
     if "low_wines" in run:
         return {"hearts": "R4"}
-    return {part: run.get(f"{part}_to", RECEIVERS[part]) for part in RECEIVERS}
+    return {
+        "heads": run.get("heads_to", RECEIVERS["heads"]), "hearts": run.get("hearts_to", RECEIVERS["hearts"]),
+        "tails": run.get("tails_to", RECEIVERS["tails"]),
+    }
 
 
-def charge(run: dict[str, Any], at: datetime, fermenter: str) -> Draft:
+def charge(run: Run, at: datetime, fermenter: str) -> Draft:
     """Return the charge that begins a run."""
     values: dict[str, str | tuple[str, ...]] = {
         "run_name": run["run"],
@@ -62,7 +66,7 @@ def charge(run: dict[str, Any], at: datetime, fermenter: str) -> Draft:
     return Draft(at, "charge", run["still"], "BT", values, key=f"charge:{run['run']}")
 
 
-def log_of(run: dict[str, Any], begin: datetime) -> list[Draft]:
+def log_of(run: Run, begin: datetime) -> list[Draft]:
     """Return events and readings of a run by its invented curve, from heat on to the end."""
     parts = fractions(run)
     drop = begin + timedelta(minutes=DROP_MIN)
@@ -80,14 +84,19 @@ def log_of(run: dict[str, Any], begin: datetime) -> list[Draft]:
     return sorted(told, key=lambda draft: draft.at)
 
 
-def fractions(run: dict[str, Any]) -> list[Fraction]:
+def fractions(run: Run) -> list[Fraction]:
     """Return the fractions of a run, in order."""
     if "low_wines" in run:
         return stripping(*run["low_wines"])
     cut_pct = 57.5 + wobble(run["run"] + "cut", 1.5)
     charge_l = run["wash_l"] + run.get("feints_l", 0)
     pace = 0.55 if run["still"] == "S2" else max(1.0, 0.6 + run["hearts"][0] / charge_l * 5)
-    return fractions_of(tuple(run["heads"]), tuple(run["hearts"]), tuple(run["tails"]), cut_pct, pace)
+    return fractions_of(_pair(run["heads"]), _pair(run["hearts"]), _pair(run["tails"]), cut_pct, pace)
+
+
+def _pair(spirit: Spirit) -> tuple[float, float]:
+    litres, strength_pct = spirit
+    return litres, strength_pct
 
 
 def picked(parts: list[Fraction]) -> list[Moment]:
@@ -107,7 +116,7 @@ def _at(drop: datetime, moment: Moment) -> datetime:
     return drop + timedelta(minutes=round(moment.minute))
 
 
-def _stream(run: dict[str, object], moment: Moment) -> dict[str, str | tuple[str, ...]]:
+def _stream(run: Run, moment: Moment) -> dict[str, str | tuple[str, ...]]:
     """The reading of the stream at one moment. People read thermometer and flow, so both are a little off."""
     seed = f"{run['run']}{moment.minute:.1f}"
     strength = moment.strength_pct
@@ -120,28 +129,28 @@ def _stream(run: dict[str, object], moment: Moment) -> dict[str, str | tuple[str
     }
 
 
-def _reading(run: dict[str, Any], drop: datetime, moment: Moment) -> Draft:
+def _reading(run: Run, drop: datetime, moment: Moment) -> Draft:
     key = f"reading:{run['run']}:{moment.minute:.0f}"
     return Draft(_at(drop, moment), "run_reading", run["still"], "BT", _stream(run, moment), key=key)
 
 
-def _event(run: dict[str, Any], at: datetime, event: str, more: Values | None = None) -> Draft:
+def _event(run: Run, at: datetime, event: str, more: Values | None = None) -> Draft:
     return Draft(at, "cut", run["still"], "BT", {"event": event, **(more or {})}, key=f"{event}:{run['run']}")
 
 
-def _cut(run: dict[str, object], drop: datetime, moment: Moment, event: str) -> Draft:
+def _cut(run: Run, drop: datetime, moment: Moment, event: str) -> Draft:
     opened = receivers(run)["hearts" if event == "heads_cut" else "tails"]
     nose = "glue gone, fruit clean" if event == "heads_cut" else "wet card, boiled"
     more = {"receiver": make_mark(opened), "reason": "nose", "nose": nose}
     return _event(run, _at(drop, moment), event, {**_stream(run, moment), **more})
 
 
-def _end(run: dict[str, Any], drop: datetime, moment: Moment) -> Draft:
+def _end(run: Run, drop: datetime, moment: Moment) -> Draft:
     values: Values = {"reason": "strength", **_stream(run, moment)}
     return Draft(_at(drop, moment), "run_end", run["still"], "BT", values, key=f"end:{run['run']}")
 
 
-def _logged(run: dict[str, Any], log: list[dict[str, Any]]) -> list[Draft]:
+def _logged(run: Run, log: list[LoggedLine]) -> list[Draft]:
     """The one run that is known line by line from its log."""
     told = []
     for line in log[1:]:  # the first line is the charge
@@ -158,7 +167,7 @@ def _logged(run: dict[str, Any], log: list[dict[str, Any]]) -> list[Draft]:
     return told
 
 
-def _logged_line(run: dict[str, Any], at: datetime, event: str, values: Values) -> Draft:
+def _logged_line(run: Run, at: datetime, event: str, values: Values) -> Draft:
     if event in EVENTS:
         return _event(run, at, EVENTS[event], values)
     if "cut" in event:
@@ -170,18 +179,18 @@ def _logged_line(run: dict[str, Any], at: datetime, event: str, values: Values) 
     return Draft(at, "run_end", run["still"], "BT", {"reason": "strength", **values}, key=f"end:{run['run']}")
 
 
-def _mixed(one: tuple[float, float], other: tuple[float, float]) -> tuple[float, float]:
+def _mixed(one: Sequence[float], other: Sequence[float]) -> tuple[float, float]:
     """Return (litres, % vol) of two spirits mixed; the shrinking of the mix is left out at these strengths."""
     volume = one[0] + other[0]
     return round(volume, 1), (one[0] * one[1] + other[0] * other[1]) / volume if volume else 0.0
 
 
 def gauges(
-    run: dict[str, Any], ended: datetime, heads_before: dict[str, tuple[float, float]], low_wines: tuple[float, float]
+    run: Run, ended: datetime, heads_before: dict[str, tuple[float, float]], low_wines: tuple[float, float]
 ) -> list[Draft]:
     """Return the gauges of the receivers; heads gather in their receiver, hearts go to a tank the same day."""
     told, minutes = [], 20
-    for part in ("heads", "hearts", "tails", "low_wines"):
+    for part in PARTS:
         if part not in run:
             continue
         base = "R4" if part == "low_wines" else receivers(run)[part]
@@ -206,7 +215,7 @@ def gauges(
 
 
 def _gauge(
-    run: dict[str, Any], at: datetime, part: str, base: str, before: tuple[float, float], now: tuple[float, float],
+    run: Run, at: datetime, part: str, base: str, before: tuple[float, float], now: tuple[float, float],
     goes_to: str,
 ) -> Draft:
     temp_c = 16.5 + wobble(run["run"] + part, 1.5)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
-from typing import Any
 
 from webapp.demo.story import Draft, Values, day, figure, glass_values, load, wobble
+from webapp.demo.told import Cask, CaskFill, Regauge
 
 BOOK_BEGAN = "2025-05-02"
 SEASON_BEGAN = "2025-09-01"  # what was filled before is opening stock
@@ -17,7 +17,7 @@ def drafts() -> list[Draft]:
     return [*_opening(casks), *_regauges(casks)]
 
 
-def _opening(casks: list[dict[str, Any]]) -> list[Draft]:
+def _opening(casks: list[Cask]) -> list[Draft]:
     told, typed = [], day(BOOK_BEGAN, "09:00")
     for cask in casks:
         fill = cask.get("fill")
@@ -31,7 +31,7 @@ def _opening(casks: list[dict[str, Any]]) -> list[Draft]:
     return told
 
 
-def _weighed(fill: dict[str, Any]) -> dict[str, str | tuple[str, ...]]:
+def _weighed(fill: CaskFill) -> dict[str, str | tuple[str, ...]]:
     """Net weight and strength as the cask book had them, worked out at that time."""
     return {
         "what": fill["what"],
@@ -40,7 +40,7 @@ def _weighed(fill: dict[str, Any]) -> dict[str, str | tuple[str, ...]]:
     }
 
 
-def _regauges(casks: list[dict[str, Any]]) -> list[Draft]:
+def _regauges(casks: list[Cask]) -> list[Draft]:
     told = []
     at_of: dict[str, datetime] = {}
     for cask in casks:
@@ -50,7 +50,7 @@ def _regauges(casks: list[dict[str, Any]]) -> list[Draft]:
     return told
 
 
-def regauge(cask: dict[str, Any], line: dict[str, Any], at: datetime, person: str = "PR", phone: str = "") -> Draft:
+def regauge(cask: Cask, line: Regauge, at: datetime, person: str = "PR", phone: str = "") -> Draft:
     """Return the regauge of one cask: gross weight, glass and temperature as they were read where it lies."""
     temp_c = (10.5 if cask["place"].startswith("CELL") else 14.5) + wobble(cask["base"] + line["on"], 0.6)
     values: Values = {
