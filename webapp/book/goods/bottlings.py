@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import json
 import statistics
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from itertools import groupby, islice
 from operator import itemgetter
-from typing import Any, Final
+from typing import TypedDict
 
 from webapp.book.checks import site_limit
 from webapp.book.checks.bottling import fill_allowed_pct
@@ -18,7 +18,7 @@ from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.kinds.key import bottling_key
 from webapp.kinds.rows import SiteSettings
-from webapp.kinds.state import Bottling
+from webapp.kinds.state import Bottling, Value, figure_in
 
 LIST_MOST = 100
 CHECKS_MOST = 500
@@ -27,6 +27,84 @@ WENT = {
     "b:": "in bottles", "out:spill": "broken", "out:filter_loss": "filter, heel and line", "out:sample": "samples",
     "out:gauge_difference": "not accounted for", "out:evaporation": "evaporated", "out:leak": "leaked",
 }
+
+
+class TankFill(TypedDict):
+    """What stood in a tank under the name of the batch."""
+
+    id: str
+    mark: str
+    tank: str
+    what: str
+    since: str
+    ended_at: str
+
+
+class LineEntry(TypedDict):
+    """A gauge of the tank, or a check of the line, as it was read."""
+
+    entry: str
+    at: str
+    person: str
+    tank: str
+    values: dict[str, Value]
+    figures: dict[str, float]
+
+
+class Went(TypedDict):
+    """Where a part of the batch went. [L]"""
+
+    words: str
+    lpa_l: float
+    volume_l: float
+
+
+class Sums(TypedDict):
+    """Bottles over all closes, and what is in the good ones. [L]"""
+
+    filled: int
+    broken: int
+    reworked: int
+    library: int
+    good: int
+    lpa_l: float
+    volume_l: float
+
+
+class Spread(TypedDict):
+    """The middle of all checks of something, and how far they lie apart."""
+
+    count: int
+    mean: float
+    least: float
+    most: float
+    spread: float | None
+
+
+class BatchLimits(TypedDict):
+    """The size of the bottles, the strength on the label, and what each may be off by. [L, % vol, %, % vol]"""
+
+    size_l: float | None
+    label_pct: float | None
+    fill_pct: float | None
+    is_us: bool
+    strength_pct: float
+
+
+class Batch(TypedDict):
+    """All that the book has of a batch's bottling."""
+
+    name: str
+    what: str
+    fills: list[TankFill]
+    gauges: list[LineEntry]
+    checks: list[LineEntry]
+    closes: list[Bottling]
+    went: list[Went]
+    sums: Sums
+    fill: Spread | None
+    strength: Spread | None
+    limits: BatchLimits
 
 
 class _LineRow(row_reader.PlacedRow):
@@ -74,7 +152,7 @@ _WHILE_IT_STOOD = (  # the entries about the vessel of a fill `l`, by what touch
 _STANDS = "f.standing = 'entered'"
 
 
-def batch(book: Book, name: str, site: SiteSettings | None = None) -> dict[str, Any] | None:
+def batch(book: Book, name: str, site: SiteSettings | None = None) -> Batch | None:
     """Return all that the book has of a batch's bottling, or None where it has no such batch.
 
     site: the settings, where they have been read already.
@@ -96,15 +174,16 @@ def batch(book: Book, name: str, site: SiteSettings | None = None) -> dict[str, 
     }
 
 
-def _fills(book: Book, name: str) -> list[dict[str, object]]:
-    return book.query(
+def _fills(book: Book, name: str) -> list[TankFill]:
+    return book.rows(
+        TankFill,
         "SELECT f.id, f.mark, v.name AS tank, f.what, f.since, f.ended_at FROM fills f "
         "JOIN vessels v ON v.mark = f.mark WHERE f.name = ? AND v.sort = 'tank' ORDER BY f.since LIMIT ?",
         (name, LIST_MOST),
     )
 
 
-def _lines(book: Book, fills: Sequence[Mapping[str, object]]) -> dict[str, list[dict[str, Any]]]:
+def _lines(book: Book, fills: Sequence[TankFill]) -> dict[str, list[LineEntry]]:
     """Return by kind and fill the gauges and checks of its tank while it stood there: id, at, person, values, figures.
     """
     rows = book.rows(
@@ -116,7 +195,7 @@ def _lines(book: Book, fills: Sequence[Mapping[str, object]]) -> dict[str, list[
     )
     kept = [row for _, some in groupby(rows, key=itemgetter("kind", "n")) for row in islice(some, CHECKS_MOST)]
     reads = row_reader.read_all_as_folded(book, kept)
-    found: dict[str, list[dict[str, Any]]] = {"bottling_gauge": [], "bottle_check": []}
+    found: dict[str, list[LineEntry]] = {"bottling_gauge": [], "bottle_check": []}
     for row, read in zip(kept, reads, strict=True):
         if read:
             found[row["kind"]].append({
@@ -126,7 +205,7 @@ def _lines(book: Book, fills: Sequence[Mapping[str, object]]) -> dict[str, list[
     return found
 
 
-def _went(book: Book, fills: Sequence[Mapping[str, object]]) -> list[dict[str, object]]:
+def _went(book: Book, fills: Sequence[TankFill]) -> list[Went]:
     """Return the destinations of a batch: words, pure alcohol and volume [L], largest first."""
     if not fills:
         return []
@@ -144,17 +223,19 @@ def _went(book: Book, fills: Sequence[Mapping[str, object]]) -> list[dict[str, o
     ]
 
 
-def _sums(closes: Sequence[Bottling]) -> dict[str, object]:
+def _sums(closes: Sequence[Bottling]) -> Sums:
     """Return bottles and pure alcohol over all closes."""
-    counted: Final = ("filled", "broken", "reworked", "library", "good")
-    counts = {name: sum(close[name] for close in closes) for name in counted}
-    return {**counts, "lpa_l": sum(close["lpa_ul"] for close in closes) / 1e6,
-            "volume_l": sum(close["good"] * close["size_l"] for close in closes)}
+    return {
+        "filled": sum(close["filled"] for close in closes), "broken": sum(close["broken"] for close in closes),
+        "reworked": sum(close["reworked"] for close in closes), "library": sum(close["library"] for close in closes),
+        "good": sum(close["good"] for close in closes), "lpa_l": sum(close["lpa_ul"] for close in closes) / 1e6,
+        "volume_l": sum(close["good"] * close["size_l"] for close in closes),
+    }
 
 
-def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, object] | None:
+def _spread(checks: Sequence[LineEntry], name: str) -> Spread | None:
     """Return average, spread and how many checks lie over and under the average of all, or None without any."""
-    values = [check["values"][name] for check in checks if name in check["values"]]
+    values = [value for check in checks if (value := figure_in(check["values"], name)) is not None]
     if not values:
         return None
     return {
@@ -164,12 +245,12 @@ def _spread(checks: Sequence[Mapping[str, Any]], name: str) -> dict[str, object]
 
 
 def _limits(
-    site: SiteSettings, checks: Sequence[Any], closes: Sequence[Bottling], gauges: Sequence[Any]
-) -> dict[str, object]:
+    site: SiteSettings, checks: Sequence[LineEntry], closes: Sequence[Bottling], gauges: Sequence[LineEntry]
+) -> BatchLimits:
     """Return the bottle's size, label and what each may be off by, as far as somebody has said."""
-    sizes = [check["values"].get("bottle_size") for check in checks] + [close["size_l"] for close in closes]
+    sizes = [figure_in(check["values"], "bottle_size") for check in checks] + [close["size_l"] for close in closes]
     size_l = next((size for size in reversed(sizes) if size), None)
-    labels = [gauge["values"].get("label_strength") for gauge in gauges]
+    labels = [figure_in(gauge["values"], "label_strength") for gauge in gauges]
     fill, is_us = fill_allowed_pct(size_l * 1000.0, site) if size_l and 0.005 <= size_l <= 10 else (None, False)
     return {
         "size_l": size_l, "label_pct": next((label for label in reversed(labels) if label), None), "fill_pct": fill,

@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from datetime import datetime
-from typing import Any
+from typing import SupportsFloat
 from zoneinfo import ZoneInfo
 
 import webapp.kinds
@@ -215,11 +215,11 @@ def _checked_vessel(mark: str, said: Mapping[str, object]) -> dict[str, object]:
     return row | {name: int(bool(said.get(name))) for name in VESSEL_FLAGS}
 
 
-def _number(value: Any, what: str) -> float | None:
+def _number(value: object, what: str) -> float | None:
     if value is None or value == "":
         return None
     try:
-        number = float(value)
+        number = float(value) if isinstance(value, str | SupportsFloat) else float("nan")
     except (TypeError, ValueError):
         number = float("nan")
     if not -1e9 < number < 1e9:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.fold.states import load_newest_of
 from webapp.book.lineage.trace import REST, Step
@@ -21,6 +21,14 @@ GONE = {
     "transit": "lost in transit", "returned": "came back", "not_followed": "not followed",
 }
 LOAD = "load-"  # before the id of a load of fruit, whose id is also that of the fill that it began
+
+
+class _EntryRow(TypedDict):
+    id: str
+    kind: str
+    mark: str
+    read_at: str
+    body: str
 
 
 @dataclass(slots=True)
@@ -89,7 +97,8 @@ def _entries(book: Book, ids: Sequence[str], steps: Mapping[str, Step]) -> dict[
     """Return loads of fruit, opening stock and what gauges found, with what their entries say."""
     if not ids:
         return {}
-    rows = book.query(
+    rows = book.rows(
+        _EntryRow,
         "SELECT id, kind, mark, read_at, body FROM entries WHERE id IN (SELECT value FROM json_each(?))",
         (json.dumps([node[2:] for node in ids]),),
     )
@@ -97,7 +106,7 @@ def _entries(book: Book, ids: Sequence[str], steps: Mapping[str, Step]) -> dict[
     return {node: _entry_node(node, found.get(node[2:]), steps.get(node)) for node in ids}
 
 
-def _entry_node(node: str, row: dict[str, Any] | None, step: Step | None) -> Node:
+def _entry_node(node: str, row: _EntryRow | None, step: Step | None) -> Node:
     body = json.loads(row["body"]) if row else {}
     said = {name: str((value or {}).get("raw") or "") for name, value in body.get("values", {}).items()}
     made = Node(node, "found", "", entry=node[2:], mark=row["mark"] if row else "", at=step.at if step else "")

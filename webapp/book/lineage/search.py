@@ -5,8 +5,9 @@ from __future__ import annotations
 import json
 import re
 from dataclasses import dataclass
-from typing import Any
+from typing import TypedDict
 
+from webapp.book.fold.reader_rows import BottlingRow, FillRow
 from webapp.book.lineage.lineage import find_subject
 from webapp.book.lineage.names import LOAD
 from webapp.book.record.store import Book
@@ -16,6 +17,13 @@ CASES_MOST = 20_000  # bottlings looked at for a case number, the newest first
 TEXT_MOST = 60
 LOOKED_AT_MOST = 20_000  # loads, or charges, whose own words are looked through, the newest first: decades of a house
 _CASE = re.compile(r"^(.*?)(\d{1,18})R?$", re.IGNORECASE)
+
+
+class _Said(TypedDict):
+    id: str
+    mark: str
+    read_at: str
+    said: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +54,8 @@ def _marks(book: Book, text: str) -> list[Hit]:
     subject = find_subject(book, text)
     if subject is None:
         return []
-    rows = book.query(
+    rows = book.rows(
+        FillRow,
         "SELECT * FROM fills WHERE mark = (SELECT mark FROM fills WHERE id = ?) ORDER BY since DESC LIMIT ?",
         (subject.id, HITS_MOST),
     ) if subject.sort == "fill" else []
@@ -56,7 +65,7 @@ def _marks(book: Book, text: str) -> list[Hit]:
     return [_fill(row) for row in rows]
 
 
-def _fill(row: dict[str, Any]) -> Hit:
+def _fill(row: FillRow) -> Hit:
     words = ", ".join(part for part in (row["what"], row["name"], row["lot"]) if part)
     words += " (emptied)" if row["ended_at"] else " (stands there now)"
     return Hit(row["id"], "fill", row["mark"], words.strip(), row["since"])
@@ -64,21 +73,21 @@ def _fill(row: dict[str, Any]) -> Hit:
 
 def _bottlings(book: Book, text: str) -> list[Hit]:
     """Return bottlings of this batch or lot mark, or with this case among their cases."""
-    rows = book.query("SELECT * FROM bottlings ORDER BY at DESC LIMIT ?", (CASES_MOST,))
+    rows = book.rows(BottlingRow, "SELECT * FROM bottlings ORDER BY at DESC LIMIT ?", (CASES_MOST,))
     wanted, case = text.casefold(), _CASE.match(text)
     by_name = [row for row in rows if wanted in (row["batch"].casefold(), row["lot_mark"].casefold())]
     by_case = [row for row in rows if row["odd_case"].casefold() == wanted or (case and _has_case(row, case))]
     return [_bottling(row) for row in [*by_name, *by_case][:HITS_MOST]]
 
 
-def _bottling(row: dict[str, Any]) -> Hit:
+def _bottling(row: BottlingRow) -> Hit:
     cases = " to ".join(part for part in (row["case_from"], row["case_to"]) if part)
     parts = (f"cases {cases}" if cases else "", row["lot_mark"], "" if row["tank"] else "received in bottles")
     words = ", ".join(part for part in parts if part)
     return Hit(row["id"], "bottling", row["batch"] or f"bottling of {row['tank']}", words, row["at"])
 
 
-def _has_case(row: dict[str, Any], case: re.Match[str]) -> bool:
+def _has_case(row: BottlingRow, case: re.Match[str]) -> bool:
     first, last = _CASE.match(row["case_from"]), _CASE.match(row["case_to"])
     if not first or not last or case[1].casefold() != first[1].casefold():
         return False
@@ -87,7 +96,7 @@ def _has_case(row: dict[str, Any], case: re.Match[str]) -> bool:
 
 def _fills(book: Book, text: str) -> list[Hit]:
     """Return fills of this batch, then those of this lot, the newest first."""
-    return [_fill(row) for row in book.query(_NAMED, {"text": text, "most": HITS_MOST})]
+    return [_fill(row) for row in book.rows(FillRow, _NAMED, {"text": text, "most": HITS_MOST})]
 
 
 _NAMED = """
@@ -127,12 +136,13 @@ def _loads(book: Book, text: str) -> list[Hit]:
     ]
 
 
-def _said(book: Book, kind: str, fields: tuple[str, ...], text: str) -> list[dict[str, Any]]:
+def _said(book: Book, kind: str, fields: tuple[str, ...], text: str) -> list[_Said]:
     """Return entries of a kind, newest first, of which a field holds the text; `said` is the first of the fields."""
     like = "%" + text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%"
     paths = [f"json_extract(body, '$.values.{name}.raw')" for name in fields]
     tests = " OR ".join(f"{path} LIKE :like ESCAPE '\\'" for path in paths)
-    return book.query(
+    return book.rows(
+        _Said,
         f"SELECT id, mark, read_at, {paths[0]} AS said FROM "  # noqa: S608
         "(SELECT * FROM entries WHERE kind = :kind ORDER BY book_no DESC LIMIT :looked_at) "
         f"WHERE body LIKE :like ESCAPE '\\' AND ({tests}) LIMIT :most",

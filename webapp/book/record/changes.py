@@ -5,12 +5,32 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 from datetime import UTC, datetime
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
 
 _NEVER_SHOWN = ("password", "pin", "secret_sha256")
+
+
+class _About(TypedDict):
+    no: int
+    at: str
+    person: str
+    what: str
+    key: str
+
+
+class _Row(_About):
+    before: str
+    after: str
+
+
+class Change(_About):
+    """A change of the registry: when, by whom, of what, from what, to what."""
+
+    before: dict[str, object]
+    after: dict[str, object]
 
 
 def note_change(
@@ -29,10 +49,16 @@ def note_change(
     )
 
 
-def changes(book: Book, limit: int = 200) -> list[dict[str, Any]]:
+def changes(book: Book, limit: int = 200) -> list[Change]:
     """Return the last changes, newest first: at, person, what, key, before, after (both mappings)."""
-    rows = book.query("SELECT * FROM changes ORDER BY no DESC LIMIT ?", (max(1, min(limit, 1000)),))
-    return [row | {"before": json.loads(row["before"]), "after": json.loads(row["after"])} for row in rows]
+    rows = book.rows(_Row, "SELECT * FROM changes ORDER BY no DESC LIMIT ?", (max(1, min(limit, 1000)),))
+    return [
+        {
+            "no": row["no"], "at": row["at"], "person": row["person"], "what": row["what"], "key": row["key"],
+            "before": json.loads(row["before"]), "after": json.loads(row["after"]),
+        }
+        for row in rows
+    ]
 
 
 def _shown(row: Mapping[str, object] | None) -> dict[str, object]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
 
 from flask import abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -21,6 +20,7 @@ from webapp.book.vats.solve import NoVat, solve
 from webapp.book.vats.sum import Draw, Source, Vat, make_vat
 from webapp.desk.blending.vat_form import VatForm, wish_words
 from webapp.desk.blueprint import bp
+from webapp.kinds.state import Fill
 from webapp.words import sentence
 
 MARKS_MOST = 200
@@ -138,9 +138,9 @@ def vat_plan_page(entry_id: str) -> ResponseReturnValue:
     )
 
 
-def _done(plan: dict[str, Any]) -> dict[str, object] | None:
+def _done(plan: plans.Plan) -> Fill | None:
     """Return the fill in the tank now, where it is the vat of this plan."""
     from webapp.book.fold import states
 
     held = states.load_fill(current.book, plan["mark"])
-    return dict(held) if held and not held["mash"] and held["since"] >= plan["read_at"][:10] else None
+    return held if held and not held["mash"] and held["since"] >= plan["read_at"][:10] else None

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
-from typing import Any
+from typing import TypedDict
 
 from flask import abort, render_template, request
 from flask.typing import ResponseReturnValue
@@ -12,13 +11,32 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book.checks.product_limits import CAUTION, bottled_at_least, says
 from webapp.book.goods import bottlings
+from webapp.book.goods.bottlings import Batch, LineEntry
 from webapp.desk.blueprint import bp
+from webapp.kinds.state import Value
 from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.proof import proof_from_strength
 from webapp.words import sentence
 
 Levels = list[tuple[float, str]]
+
+
+class Level(TypedDict):
+    """A level of a chart that matters, and what it is."""
+
+    y: float
+    label: str
+
+
+class LineChart(TypedDict):
+    """Checks of the line over time."""
+
+    title: str
+    unit: str
+    decimals: int
+    points: list[list[str | Value]]
+    levels: list[Level]
 
 
 @bp.get("/bottlings")
@@ -31,12 +49,12 @@ def bottling_page() -> ResponseReturnValue:
         abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
     return render_template(
         "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
-        charts=[chart | {"json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
+        charts=[{**chart, "json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
         caution=sentence(CAUTION),
     )
 
 
-def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, object] | None:
+def _label(batch: Batch, gauge: LineEntry) -> dict[str, object] | None:
     """Return the strength for a label by a tank gauge, and the number of bottles it fills.
 
     None where it has no strength.
@@ -57,7 +75,7 @@ def _label(batch: Mapping[str, Any], gauge: Mapping[str, Any]) -> dict[str, obje
     }
 
 
-def _charts(batch: Mapping[str, Any]) -> list[dict[str, object]]:
+def _charts(batch: Batch) -> list[LineChart]:
     """Return fill and strength over time, with the label and what may be."""
     limits, found = batch["limits"], []
     fill, label, off = limits["fill_pct"], limits["label_pct"], limits["strength_pct"]
@@ -70,13 +88,13 @@ def _charts(batch: Mapping[str, Any]) -> list[dict[str, object]]:
     return [chart for chart in found if len(chart["points"]) > 1]
 
 
-def _chart(batch: Mapping[str, Any], name: str, title: str, unit: str, levels: Levels) -> dict[str, Any]:
+def _chart(batch: Batch, name: str, title: str, unit: str, levels: Levels) -> LineChart:
     points = [[check["at"], check["values"][name]] for check in batch["checks"] if name in check["values"]]
-    shown = [{"y": y, "label": words} for y, words in levels]
+    shown: list[Level] = [{"y": y, "label": words} for y, words in levels]
     return {"title": title, "unit": unit, "decimals": 1, "points": points, "levels": shown}
 
 
-def _balance(batch: Mapping[str, Any]) -> dict[str, float] | None:
+def _balance(batch: Batch) -> dict[str, float] | None:
     """Return the first gauge against all that went out of the batch. [L pure alcohol]; None before a close."""
     first = next((gauge["figures"].get("lpa") for gauge in batch["gauges"] if gauge["figures"].get("lpa")), None)
     if not first or not batch["closes"]:

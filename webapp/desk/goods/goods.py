@@ -4,20 +4,29 @@ from __future__ import annotations
 
 import csv
 import io
-from typing import Any
+from typing import Final
 
 from flask import Response, render_template
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.goods import goods
+from webapp.book.goods.goods import BottlingOnHand, Removal
 from webapp.book.periods.periods import litres, proof_gallons
 from webapp.desk.blueprint import bp
 from webapp.kinds.as_data import cell
 
-REMOVALS = ("at", "happened", "cases", "bottles", "case_from", "case_to", "document", "to_whom", "batch", "lot_mark",
-            "entry")
+REMOVALS: Final = (
+    "at", "happened", "cases", "bottles", "case_from", "case_to", "document", "to_whom", "batch", "lot_mark", "entry",
+)
 REMOVALS_SHOWN_MOST = 200
+
+
+class Listed(Removal):
+    """A removal with the names of its bottling."""
+
+    batch: str
+    lot_mark: str
 
 
 @bp.get("/bottled")
@@ -44,10 +53,11 @@ def bottled_csv() -> Response:
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=headers)
 
 
-def _removals(found: list[dict[str, Any]]) -> list[dict[str, object]]:
+def _removals(found: list[BottlingOnHand]) -> list[Listed]:
     by_id = {one["id"]: one for one in found}
-    lines = [
-        line | {name: by_id[line["bottling"]].get(name) or "" for name in ("batch", "lot_mark")}
+    lines: list[Listed] = [
+        {**line, "batch": by_id[line["bottling"]].get("batch") or "",
+         "lot_mark": by_id[line["bottling"]].get("lot_mark") or ""}
         for line in goods.removals(current.book, by_id)
     ]
     return sorted(lines, key=lambda line: (line["at"], line["id"]), reverse=True)

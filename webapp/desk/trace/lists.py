@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.lineage.lineage import Trace
+from webapp.book.lineage.names import Node
 from webapp.desk.trace.picture import COLUMN, SORTS, Links, with_vats
 
 LISTED_MOST = 60  # of one sort on the page; the files have all
@@ -17,6 +18,28 @@ TITLES = {
     "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "way": "Between sites",
     "bottling": "Bottlings", "goods_way": "Bottles between sites", "goods": "Received in bottles", "gone": "Gone",
 }
+
+
+class Line(TypedDict):
+    """A node of a trace with its share and its amount; fruit has none yet. [%, uL of pure alcohol]"""
+
+    node: Node
+    share_pct: float
+    lpa_ul: float | None
+
+
+class SectionLine(Line):
+    """The same with the parts that it came from, and how many more there are."""
+
+    parts: list[tuple[Node, float]]
+    more: int
+
+
+class Section(TypedDict):
+    """The nodes of one sort."""
+
+    title: str
+    lines: list[SectionLine]
 
 
 def made_name(made: Trace, gone: str) -> str:
@@ -31,7 +54,7 @@ def back_links(made: Trace) -> Links:
     return {pair: share * whole for pair, share in made.origin.links.items()}
 
 
-def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list[dict[str, Any]]:
+def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list[Section]:
     """Return the nodes of a direction by sort, each with its share, amount and the parts it came from."""
     total = total or (1e6 if backward else 0.0)
     into: dict[str, dict[str, float]] = defaultdict(dict)
@@ -39,7 +62,7 @@ def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list
     for (source, target), weight in links.items():
         into[target][source] = out[source][target] = weight
     sorts = with_vats(made.nodes, links)
-    found: dict[str, list[dict[str, Any]]] = defaultdict(list)
+    found: dict[str, list[SectionLine]] = defaultdict(list)
     for node in {*into, *out}:
         if node == made.subject.node:
             continue
@@ -58,18 +81,18 @@ def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list
     ]
 
 
-def bottlings(made: Trace) -> list[dict[str, Any]]:
+def bottlings(made: Trace) -> list[Line]:
     """Return the recall list: every bottling that holds a part, the newest first."""
-    lines = [
+    lines: list[Line] = [
         {"node": made.nodes[f"b:{entry}"], "share_pct": 100 * share, "lpa_ul": ul}
         for entry, (share, ul) in made.spread.bottled.items()
     ]
     return sorted(lines, key=lambda line: (line["node"].at, line["node"].id), reverse=True)
 
 
-def standing(made: Trace) -> list[dict[str, Any]]:
+def standing(made: Trace) -> list[Line]:
     """Return the spirit that stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
-    lines = [
+    lines: list[Line] = [
         {"node": made.nodes[f"f:{fill}"], "share_pct": 100 * share, "lpa_ul": ul}
         for fill, (share, ul) in made.spread.standing.items()
     ]
