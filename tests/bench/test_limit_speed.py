@@ -68,7 +68,7 @@ def test_a_limit_of_the_whole_site(tmp_path: Path, measured: Measured, monkeypat
                 change = timed(lambda: set_check_limit(book, "site", "", "slope_pct", 30.0, "JK"))
                 left, begun, waits = unjudged.count_left(book), time.perf_counter(), []
                 ended = threading.Event()
-                thread = upkeep.start(book, ended)
+                thread = upkeep.start_upkeep(book, ended)
                 while unjudged.count_left(book):
                     waits.append(timed(lambda: send(book, list(islice(stream, 1)))))
                     time.sleep(HAND_IN_EVERY_S)

@@ -149,7 +149,7 @@ def traced(book: Book, key: str) -> lineage.Trace:
     """Trace, with names and both pictures, as the page does."""
     subject = lineage.find_subject(book, key)
     assert subject
-    made = lineage.trace(book, subject, back_most=PAGE_STEPS_MOST)
+    made = lineage.trace_subject(book, subject, back_most=PAGE_STEPS_MOST)
     for tall in (False, True):
         draw(made.nodes, made.origin.links, 1.0, tall=tall)
         draw(made.nodes, made.spread.links, made.spread.started_ul, tall=tall)

@@ -143,7 +143,7 @@ def test_counts_of_one_alcohol_side_by_side(book: Book) -> None:
     )
     found = ferments.ferment(book, fill)
     assert found
-    counts = {one["key"]: one for one in ferments.counts(book, found)}
+    counts = {one["key"]: one for one in ferments.count_alcohol(book, found)}
     by_gravity = (1.064 - 1.0115) * 131 * 0.85  # common practice, no source
     assert counts["gravity"]["pct"] == pytest.approx(by_gravity)
     assert counts["gravity"]["lpa"] == pytest.approx(by_gravity / 100 * 1500)

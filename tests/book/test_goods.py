@@ -155,7 +155,7 @@ def test_cases_from_another_site_are_stock_like_any_other(told: Told) -> None:
     assert asked(told, came)["goods_short"].startswith("2 of 120 bottles were missing or broken.")
     assert asked(told, out(told, cases="5 count", case_from="1", case_to="5")) == {}
     assert on_hand(told, came)[0] == 88
-    traced = lineage.trace(told.book, lineage.find_subject(told.book, came))
+    traced = lineage.trace_subject(told.book, lineage.find_subject(told.book, came))
     assert traced.origin.leaves == {f"c:{came}": 1.0}
     assert {node.sort for node in traced.nodes.values()} == {"received", "goods"}
     assert traced.nodes[f"c:{came}"].name == "Northhill"
@@ -192,7 +192,7 @@ def test_bottles_poured_back_are_of_their_bottling(told: Told) -> None:
     assert told.flows(back)[0][:3] == (f"b:{close}", f"v:{T2}", pytest.approx(9.0, abs=1e-4))
     found = lineage.find_subject(told.book, T2)
     assert found
-    assert lineage.trace(told.book, found).origin.leaves == {f"b:{close}": 1.0}
+    assert lineage.trace_subject(told.book, found).origin.leaves == {f"b:{close}": 1.0}
 
 
 def receive(told: Told, volume: str, **more: Any) -> str:
@@ -235,7 +235,7 @@ def test_received_spirit_has_its_own_leaf_in_the_trace(told: Told) -> None:
     got = receive(told, "1000")
     found = lineage.find_subject(told.book, T1)
     assert found
-    made = lineage.trace(told.book, found)
+    made = lineage.trace_subject(told.book, found)
     assert made.origin.leaves == {f"c:{got}": pytest.approx(1.0)}
     node = made.nodes[f"c:{got}"]
     assert (node.sort, node.name) == ("received", "Hollow-Hill")

@@ -52,7 +52,7 @@ class Teller:
         return next(one for one in (found.known if known else found.accounts) if one.name == account)
 
     def close(self, period: str, by: str = "OL", now: datetime = LATER) -> str:
-        return closes.close(self.book, period, by, closes.draft(self.book, period, now).digest, now)
+        return closes.close_period(self.book, period, by, closes.draft_close(self.book, period, now).digest, now)
 
 
 @pytest.fixture
@@ -187,17 +187,17 @@ def test_a_late_entry_falls_into_an_adjustment_and_never_into_the_past(told: Tel
 
 def test_a_period_is_closed_in_its_order_by_one_who_may_and_as_seen(told: Teller) -> None:
     a_season(told)
-    assert closes.draft(told.book, "2025-11", LATER).months == ("2025-10", "2025-11")
+    assert closes.draft_close(told.book, "2025-11", LATER).months == ("2025-10", "2025-11")
     with pytest.raises(BookError, match="nothing in 2025-09"):
         told.close("2025-09")
     with pytest.raises(BookError, match="has not ended"):
         told.close("2025-10", now=datetime(2025, 10, 31, 22, 59, 59, tzinfo=UTC))
     with pytest.raises(BookError, match="Only a distiller or the office"):
         told.close("2025-10", by="NS")
-    seen = closes.draft(told.book, "2025-10", LATER).digest
+    seen = closes.draft_close(told.book, "2025-10", LATER).digest
     told.say("2025-10-26T10:00+01:00", gauge, T1, "29", "70")
     with pytest.raises(BookError, match="changed while you looked"):
-        closes.close(told.book, "2025-10", "OL", seen, LATER)
+        closes.close_period(told.book, "2025-10", "OL", seen, LATER)
     told.close("2025-Q4")
     assert [row["month"] for row in closes.closes(told.book)] == ["2025-10", "2025-11", "2025-12"]
     with pytest.raises(BookError, match="closed already"):
@@ -282,7 +282,7 @@ def test_the_chain_holds_for_any_story(tmp_path_factory: pytest.TempPathFactory,
                 month = ledger.month(name or "")
                 if name and month and month.until < now.isoformat():
                     stated = periods.period(book, name, now, "us").accounts
-                    closes.close(book, name, "OL", closes.draft(book, name, now).digest, now)
+                    closes.close_period(book, name, "OL", closes.draft_close(book, name, now).digest, now)
                     assert periods.period(book, name, now, "us").accounts == stated
                     _check_chain(book, now)
         assert closes.verify(book) == []

@@ -10,7 +10,7 @@ from CoolProp.CoolProp import PropsSI
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_volume_ml, unbalanced, weighed
+from webapp.kinds.stock import Amount, Posting, list_unbalanced, spirit_of, spirit_volume_ml, weighed_amount
 
 SORTS = {"A": "tank", "B": "cask", "F": "fermenter"}
 ACCOUNTS = ("v:A", "v:B", "v:F", "r:run", "out:water", "out:sample")
@@ -45,7 +45,7 @@ def test_stocks_are_the_sums_of_their_flows_and_never_below_nothing(told: list[A
         else:
             post.clear(one, other)
         effect = post.effect()
-        assert unbalanced(effect, view) == []
+        assert list_unbalanced(effect, view) == []
         states |= effect.states
         for flow in effect.flows:
             assert min(flow.lpa_ul, flow.volume_ml, flow.mass_g) >= 0
@@ -67,7 +67,7 @@ def test_mass_and_alcohol_give_back_the_volume(volume: float, pct: float) -> Non
     """Both ways through OIML R 22; a gram and a microlitre of rounding are a few millilitres at most."""
     amount = spirit_of(volume, pct)
     assert spirit_volume_ml(amount.lpa_ul, amount.mass_g) == pytest.approx(amount.volume_ml, abs=4)
-    again = weighed(amount.mass_g / 1000, pct)
+    again = weighed_amount(amount.mass_g / 1000, pct)
     assert again.lpa_ul == pytest.approx(amount.lpa_ul, rel=1e-3 / max(volume, 1), abs=2000)
 
 
@@ -83,4 +83,4 @@ def test_two_spirits_together_are_less_than_their_volumes() -> None:
 def test_an_effect_that_forgets_its_flow_is_found() -> None:
     states = {"v:A": {"holds": {"lpa_ul": 5, "mass_g": 7}}}
     effect = SimpleNamespace(flows=(), states={"v:A": {"holds": {"lpa_ul": 4, "mass_g": 7}}})
-    assert unbalanced(effect, look(states)) == ["v:A"]  # type: ignore[arg-type]
+    assert list_unbalanced(effect, look(states)) == ["v:A"]  # type: ignore[arg-type]

@@ -167,7 +167,7 @@ def test_flat_rates_are_those_of_the_orders() -> None:
 @pytest.mark.parametrize(("per_100_l", "side"), [(2.15, "low"), (2.17, ""), (5.39, ""), (5.41, "high")])
 def test_a_yield_is_worth_a_look_below_three_fifths_and_above_one_and_a_half(per_100_l: float, side: str) -> None:
     """Of 3.6 L: 2.16 and 5.4. Common practice, no source."""
-    assert yields.judged("pear", "pear", 1.0, per_100_l)["side"] == side
+    assert yields.judge_yield("pear", "pear", 1.0, per_100_l)["side"] == side
 
 
 def test_feints_by_fruit(house: Book) -> None:

@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from tests.book.conftest import C1, C2, F1, R2, S1, T1, answer, charge, entry, fruit, send
 from tests.book.told import Told, fill, start
 from webapp.book.lineage import lineage
-from webapp.book.lineage.trace import LAST, REST, Lineage, Reader, Seed, Spread, Step, back, forth
+from webapp.book.lineage.trace import LAST, REST, Lineage, Reader, Seed, Spread, Step, trace_back, trace_forth
 from webapp.book.record.store import Book
 
 INTAKE, FERMENTED, OPENING, GAUGE = "out:grower", "out:fermented", "out:opening", "out:gauge_difference"
@@ -45,10 +45,10 @@ class World:
         return lambda fill_id: by_fill[fill_id]
 
     def back(self, fill_id: str) -> Lineage:
-        return back(self.read, [Seed(fill_id, LAST, 1.0)])
+        return trace_back(self.read, [Seed(fill_id, LAST, 1.0)])
 
     def forth(self, *names: str, fill_id: str = "") -> Spread:
-        return forth(self.read, fill=fill_id, loads=[step for step in self.steps if step.entry in names])
+        return trace_forth(self.read, fill=fill_id, loads=[step for step in self.steps if step.entry in names])
 
 
 def test_two_casks_into_a_vat() -> None:
@@ -78,7 +78,7 @@ def test_a_top_up_thins_what_was_there() -> None:
     world.flow("b", "cask", 10)
     after = world.flow("cask", "b:bottles", 8)
     assert world.back("cask").leaves == pytest.approx({"o:oa": 0.75, "o:ob": 0.25})
-    assert back(world.read, [Seed("cask", world.steps[3].order, 1.0)]).leaves == {"o:oa": 1.0}
+    assert trace_back(world.read, [Seed("cask", world.steps[3].order, 1.0)]).leaves == {"o:oa": 1.0}
     assert world.forth(fill_id="b").bottled == {after: pytest.approx((0.25, 2.0))}
     assert world.forth(fill_id="a").bottled == {before: (1.0, 5.0), after: pytest.approx((0.75, 6.0))}
 
@@ -158,8 +158,8 @@ def test_what_is_too_much_to_follow_is_counted() -> None:
     world.flow(OPENING, "f0", 100, name="o")
     for n in range(50):
         world.flow(f"f{n}", f"f{n + 1}", 100)
-    assert back(world.read, [Seed("f50", LAST, 1.0)], most=20).leaves == {REST: 1.0}
-    assert not forth(world.read, fill="f0", most=20).is_whole
+    assert trace_back(world.read, [Seed("f50", LAST, 1.0)], most=20).leaves == {REST: 1.0}
+    assert not trace_forth(world.read, fill="f0", most=20).is_whole
 
 
 def random_world(chance: random.Random) -> World:
@@ -204,7 +204,7 @@ def test_shares_add_up_and_both_ways_agree(chance: random.Random) -> None:
         assert ended == pytest.approx(spread.started_ul + spread.found_ul, abs=0.01), "no drop is lost on the way"
         for step in world.steps:
             if step.target[:2] == "b:":
-                origin = back(world.read, [Seed(step.source_fill, step.order, 1.0)])
+                origin = trace_back(world.read, [Seed(step.source_fill, step.order, 1.0)])
                 assert sum(origin.leaves.values()) == pytest.approx(1.0)
                 share = spread.bottled.get(step.entry, (0.0, 0.0))[0]
                 assert origin.leaves.get(f"i:{load}", 0.0) == pytest.approx(share, abs=1e-7)
@@ -221,7 +221,7 @@ def told(book: Book) -> Told:
 def traced(book: Book, key: str) -> lineage.Trace:
     subject = lineage.find_subject(book, key)
     assert subject, key
-    return lineage.trace(book, subject)
+    return lineage.trace_subject(book, subject)
 
 
 def leaves(book: Book, key: str) -> dict[str, float]:

@@ -192,6 +192,6 @@ def test_a_little_is_judged_at_once(book: Book, monkeypatch: pytest.MonkeyPatch)
 
 def test_no_period_is_closed_and_no_book_verified_before_all_is_judged(changed: Book) -> None:
     with pytest.raises(BookError, match=r"of 16 entries are still .* Close 2025-08 when they are\."):
-        closes.draft(changed, "2025-08", NOW)
+        closes.draft_close(changed, "2025-08", NOW)
     assert verification.verify(changed) == []
     assert unjudged.count_left(changed) == 0

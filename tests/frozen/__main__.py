@@ -71,7 +71,7 @@ def _freeze_us(scratch: Path, made: Path) -> set[str]:
         unjudged.judge_all(book)
         _write_json(made / "backup-said.json.xz", said(book))
         asked = _codes(book)
-    secret.load(data_dir)
+    secret.load_secret(data_dir)
     write_backup(data_dir, made / "backup.zip")
     return asked
 

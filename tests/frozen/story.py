@@ -221,4 +221,4 @@ class _Teller:
 
 def _close(book: Book, period: str) -> None:
     unjudged.judge_all(book)
-    closes.close(book, period, "OL", closes.draft(book, period, LATER).digest, LATER)
+    closes.close_period(book, period, "OL", closes.draft_close(book, period, LATER).digest, LATER)

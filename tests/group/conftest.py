@@ -81,9 +81,9 @@ class Group:
 
     def place(self, book: Book) -> dict[str, Any]:
         """Return how far it has a site."""
-        from webapp.group.intake import place
+        from webapp.group.intake import load_place
 
-        return place(self.store, intake.book_id(book))
+        return load_place(self.store, intake.book_id(book))
 
     def close(self) -> None:
         for name in ("folds", "store", "book"):

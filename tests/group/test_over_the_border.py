@@ -62,7 +62,7 @@ def test_a_trace_goes_on_over_the_border_both_ways(group: Group, two):
     tracer = tracing(group, names)
     subject = tracer.find(f"{book_id(north)}/{T1}")
     made = tracer.trace(subject, back_most=10_000)
-    own = lineage.trace(north, lineage.find_subject(north, T1))
+    own = lineage.trace_subject(north, lineage.find_subject(north, T1))
     # At the site alone the 62 L of pure alcohol are gone; in the group they are in the other's tank and bottles.
     assert own.spread.gone_ul["removed"] == pytest.approx(62e6, rel=1e-3)
     assert "removed" not in made.spread.gone_ul

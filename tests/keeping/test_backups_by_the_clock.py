@@ -42,8 +42,8 @@ def test_backups_come_by_the_clock_and_the_oldest_go(data_dir, tmp_path):
     assert restore_backup(plan.folder / names[-1], tmp_path / "back") == 5
     status = schedule.read_status(data_dir)
     assert (status["entries"], status["file"], status["made_at"]) == (5, names[-1], "2026-03-05T06:00:00Z")
-    assert schedule.trouble(data_dir, START + timedelta(days=5)) == ""
-    assert "No backup was made for 10 days" in schedule.trouble(data_dir, START + timedelta(days=14))
+    assert schedule.describe_trouble(data_dir, START + timedelta(days=5)) == ""
+    assert "No backup was made for 10 days" in schedule.describe_trouble(data_dir, START + timedelta(days=14))
     assert "5 entries, verified" in schedule.describe_backups(data_dir)
 
 
@@ -80,11 +80,11 @@ def test_a_failure_is_kept_said_and_tried_again(data_dir, tmp_path):
     plan = Plan(blocked)
     assert run_due(data_dir, plan, START)
     assert not run_due(data_dir, plan, START + timedelta(minutes=5)), "not every minute"
-    assert "The backup failed" in schedule.trouble(data_dir, START)
-    assert "There is none yet" in schedule.trouble(data_dir, START)
+    assert "The backup failed" in schedule.describe_trouble(data_dir, START)
+    assert "There is none yet" in schedule.describe_trouble(data_dir, START)
     blocked.unlink()
     assert run_due(data_dir, plan, START + timedelta(minutes=20))
-    assert schedule.trouble(data_dir, START + timedelta(minutes=21)) == ""
+    assert schedule.describe_trouble(data_dir, START + timedelta(minutes=21)) == ""
 
 
 def test_a_disk_that_cannot_be_read_is_a_failure_like_any_other(data_dir, tmp_path, monkeypatch):
@@ -94,7 +94,7 @@ def test_a_disk_that_cannot_be_read_is_a_failure_like_any_other(data_dir, tmp_pa
     with monkeypatch.context() as patch:
         patch.setattr(schedule, "_backups", broken)
         assert run_due(data_dir, Plan(tmp_path / "safe"), START)
-    assert "Input/output error" in schedule.trouble(data_dir, START)
+    assert "Input/output error" in schedule.describe_trouble(data_dir, START)
     assert run_due(data_dir, Plan(tmp_path / "safe"), START + timedelta(minutes=20))
 
 
@@ -109,13 +109,13 @@ def test_a_turn_that_fails_is_not_the_last(data_dir, tmp_path, monkeypatch):
 
     monkeypatch.setattr(schedule, "run_due", turn)
     monkeypatch.setattr(schedule, "_LOOK_EVERY_S", 0.01)
-    schedule.start(data_dir, Plan(tmp_path / "safe"), ended).join(30)
+    schedule.start_backups(data_dir, Plan(tmp_path / "safe"), ended).join(30)
     assert len(turns) == 2
 
 
 def test_hourly_backups_that_stopped_are_counted_in_hours(data_dir, tmp_path):
     run_due(data_dir, Plan(tmp_path / "safe", timedelta(hours=1)), START)
-    assert "No backup was made for 5 hours" in schedule.trouble(data_dir, START + timedelta(hours=5))
+    assert "No backup was made for 5 hours" in schedule.describe_trouble(data_dir, START + timedelta(hours=5))
 
 
 def test_a_book_whose_chain_is_broken_makes_no_backup_and_says_so(data_dir, tmp_path):
@@ -129,7 +129,7 @@ def test_a_book_whose_chain_is_broken_makes_no_backup_and_says_so(data_dir, tmp_
         conn.execute("UPDATE entries SET digest = 'x' WHERE book_no = 3")
         conn.commit()
     assert run_due(data_dir, plan, START + timedelta(days=2))
-    assert "broken at book number 3" in schedule.trouble(data_dir, START + timedelta(days=2))
+    assert "broken at book number 3" in schedule.describe_trouble(data_dir, START + timedelta(days=2))
     assert [path.name for path in plan.folder.iterdir()] == ["book-20260301T060000Z.zip"], "the last good one stays"
 
 

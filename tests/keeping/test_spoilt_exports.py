@@ -43,7 +43,7 @@ def exported(tmp_path_factory: pytest.TempPathFactory) -> Path:
                               strength="60 pct_vol", purpose="opening"))
         people.put_person(book, {"code": "OL", "name": "OL", "roles": ["office"], "access": "office"}, by="OL")
         for period in ("2025-09", "2025-Q4"):
-            closes.close(book, period, "OL", closes.draft(book, period, LATER).digest, LATER)
+            closes.close_period(book, period, "OL", closes.draft_close(book, period, LATER).digest, LATER)
         assert verification.verify(book) == []
         assert (len(list(log.walk_entries(book))), len(closes.closes(book))) == (3, 4)
     export_book(folder / BOOK_NAME, folder / "export")

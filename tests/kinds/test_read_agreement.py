@@ -14,7 +14,7 @@ import webapp.kinds
 from tests.kinds.cases import entries
 from tests.labels.browser import serve
 from webapp.kinds.as_data import kinds_data
-from webapp.kinds.read import Read, fill, read_entry
+from webapp.kinds.read import Read, fill_sentence, read_entry
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.words import sentence
 from webapp.words.catalogue import phone_parts
@@ -65,7 +65,7 @@ def _plain(read: Read) -> dict[str, Any]:
     problems = [with_words(keep_problem(one)) for one in read.problems]
     for one in problems:
         one["suggestions"] = [{"message": None, **s} for s in one["suggestions"]]
-    summary = (fill(read.kind.summary, read) if read.kind.summary else read.kind.title) if known else ""
+    summary = (fill_sentence(read.kind.summary, read) if read.kind.summary else read.kind.title) if known else ""
     return {"values": dict(read.values), "figures": dict(read.figures), "problems": problems, "summary": summary}
 
 

@@ -33,7 +33,7 @@ def app(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Flask]:
 
 @pytest.fixture
 def current(app: Flask) -> Flask:
-    if not assets.packed().texts:
+    if not assets.packed_texts().texts:
         pytest.skip("the sources are newer than the pack, and are served as they are")
     return app
 
@@ -129,7 +129,7 @@ def test_a_changed_source_is_served_as_it_is(
     monkeypatch.setattr(
         assets, "_static_files", lambda: [(n, changed if n == "slate/db.js" else p) for n, p in real()]
     )
-    assert assets.packed().texts == {}
+    assert assets.packed_texts().texts == {}
     floor = json.loads(pack.pack().body)
     texts = {url: text for url, _, text in floor["parts"]}
     assert joined.ADDRESS not in texts
@@ -147,7 +147,7 @@ def test_a_changed_source_is_served_as_it_is(
 def test_the_setting_for_plain_modules_leaves_the_pack_aside(current: Flask, tmp_path: Path) -> None:
     other = create_app(tmp_path, testing=True, PLAIN_MODULES=True)
     with other.app_context():
-        assert assets.packed().texts == {}
+        assert assets.packed_texts().texts == {}
         theirs = assets.version()
     other.extensions["book"].close()
     assert theirs != assets.version()

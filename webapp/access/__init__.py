@@ -15,7 +15,7 @@ csrf = CSRFProtect()
 
 def init_app(app: Flask) -> None:
     """Set up keys, cookies, request guards, headers and the access pages on this app."""
-    app.config["SECRET_KEY"] = secret.load(app.config["DATA_DIR"])
+    app.config["SECRET_KEY"] = secret.load_secret(app.config["DATA_DIR"])
     app.config.update(
         # See guard.device_cookie.
         SESSION_COOKIE_NAME="__Host-cellarslate" if app.config["TLS"] else "cellarslate",
@@ -31,6 +31,6 @@ def init_app(app: Flask) -> None:
     app.config["WTF_CSRF_CHECK_DEFAULT"] = False
     csrf.init_app(app)
     app.before_request(load_current)
-    app.after_request(headers.add)
+    app.after_request(headers.add_headers)
     app.register_blueprint(pages.bp)
     errors.init_app(app, CSRFError)

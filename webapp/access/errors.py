@@ -24,7 +24,7 @@ WORDS = {
 }
 
 
-def answer(status: int, words: str, problems: Sequence[Mapping[str, object]] = ()) -> Response:
+def error_answer(status: int, words: str, problems: Sequence[Mapping[str, object]] = ()) -> Response:
     """Return an error in the API's one shape."""
     body = {"marker": "cellarslate", "ok": False, "error": words, "problems": list(problems), "status": status}
     response = jsonify(body)
@@ -39,18 +39,18 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         status = error.code or 500
         own = error.description if error.description and error.description != type(error).description else None
         words = own or WORDS.get(status) or WORDS[400 if status < 500 else 500]
-        return shown(status, words, error)
+        return show_error(status, words, error)
 
     def on_csrf(error: Exception) -> WerkzeugResponse:
         words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
-        return shown(400, words, None)
+        return show_error(400, words, None)
 
     def on_book(error: BookError) -> WerkzeugResponse:
-        return shown(422, str(error), None)
+        return show_error(422, str(error), None)
 
     def on_crash(error: Exception) -> WerkzeugResponse:
         current_app.logger.exception("unhandled", exc_info=error)
-        return shown(500, WORDS[500], None)
+        return show_error(500, WORDS[500], None)
 
     app.register_error_handler(csrf_error, on_csrf)
     app.register_error_handler(HTTPException, on_http)
@@ -59,12 +59,13 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         app.register_error_handler(Exception, on_crash)
 
 
-def shown(status: int, words: str, error: HTTPException | None) -> WerkzeugResponse:
+def show_error(status: int, words: str, error: HTTPException | None) -> WerkzeugResponse:
     """Return an error in the form that the caller can read: JSON under /api, a page elsewhere."""
     if error is not None and error.response is not None:
         assert isinstance(error.response, WerkzeugResponse)  # as every view makes them
         return error.response
-    said = answer(status, words) if is_api() else Response(render_template("access/error.html", words=words), status)
+    page = "" if is_api() else render_template("access/error.html", words=words)
+    said = error_answer(status, words) if is_api() else Response(page, status)
     if error is not None:
         for name, value in error.get_headers():
             if name.lower() in ("allow", "retry-after"):

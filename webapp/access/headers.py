@@ -20,7 +20,7 @@ POLICY = "; ".join(
 PERMISSIONS = "camera=(self), microphone=(), geolocation=(), payment=(), usb=(), screen-wake-lock=(self)"
 
 
-def fixed() -> dict[str, str]:
+def fixed_headers() -> dict[str, str]:
     """Return the headers that stand on every answer alike, for what a phone keeps of us too."""
     return {
         "Content-Security-Policy": POLICY,
@@ -33,10 +33,10 @@ def fixed() -> dict[str, str]:
     }
 
 
-def add(response: Response) -> Response:
+def add_headers(response: Response) -> Response:
     """Return the response with the headers on it. Pages that show the book are never kept by caches."""
     head = response.headers
-    for name, value in fixed().items():
+    for name, value in fixed_headers().items():
         head.setdefault(name, value)
     if current_app.config["TLS"]:
         head.setdefault("Strict-Transport-Security", "max-age=31536000")

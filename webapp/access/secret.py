@@ -9,7 +9,7 @@ from pathlib import Path
 KEY_BYTES = 32
 
 
-def load(data_dir: Path) -> bytes:
+def load_secret(data_dir: Path) -> bytes:
     """Return the signing key of this data folder, making it at the first start."""
     path = data_dir / "session.key"
     if not path.exists():

@@ -64,7 +64,7 @@ def read_heading() -> Heading:
 def _backup_trouble() -> str:
     from webapp.keeping import schedule
 
-    return schedule.trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
+    return schedule.describe_trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
 
 
 @bp.app_template_filter("unit_symbol")
@@ -77,7 +77,7 @@ def unit_symbol(unit: str) -> str:
 
 
 @bp.app_template_filter("change")
-def change(row: dict[str, object] | None) -> str:
+def change_line(row: dict[str, object] | None) -> str:
     """Return one side of a change of the registry in a line."""
     return ", ".join(f"{name} {value}" for name, value in (row or {}).items() if value not in (None, ""))
 

@@ -18,12 +18,12 @@ class LineRow(row_reader.PlacedRow):
     read_at: str
 
 
-def line(book: Book, row: LineRow) -> dict[str, object]:
+def entry_line(book: Book, row: LineRow) -> dict[str, object]:
     """Return an entry as a line of a list: its title, its summary, times by the house's clock."""
-    return lines(book, [row])[0]
+    return entry_lines(book, [row])[0]
 
 
-def lines(book: Book, rows: Sequence[LineRow]) -> list[dict[str, object]]:
+def entry_lines(book: Book, rows: Sequence[LineRow]) -> list[dict[str, object]]:
     """Return each entry as a line of a list, all of them read together."""
     reads = row_reader.read_all_as_folded(book, rows)
     return [line_of(row, read) for row, read in zip(rows, reads, strict=True)]

@@ -10,7 +10,7 @@ from marshmallow import ValidationError
 from werkzeug.exceptions import TooManyRequests
 
 from webapp.access import current, needs
-from webapp.access.errors import answer as error_answer
+from webapp.access.errors import error_answer as error_answer
 from webapp.access.guard import COOKIE_AGE_S, device_cookie
 from webapp.access.tries import Tries
 from webapp.book import cards, intake

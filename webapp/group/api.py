@@ -8,7 +8,7 @@ from flask import Blueprint, Response, abort, current_app, jsonify, request
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current
-from webapp.access.errors import answer as error_answer
+from webapp.access.errors import error_answer as error_answer
 from webapp.access.guard import COOKIE_AGE_S, device_cookie
 from webapp.access.tries import Tries
 from webapp.book.house import devices
@@ -70,7 +70,7 @@ def place() -> ResponseReturnValue:
     rows = registry.newest(_store(), site) if number is None else []
     held = {(row["sort"], row["key"]): row["body"] for row in rows if row["body"] is not None}
     said = {} if number is not None else {"registry_digest": digest_of(held)}
-    return jsonify({**OURS, "book_id": book_id(current.book), **intake.place(_store(), site, number), **said})
+    return jsonify({**OURS, "book_id": book_id(current.book), **intake.load_place(_store(), site, number), **said})
 
 
 @bp.get("/api/group/registry")

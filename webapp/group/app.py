@@ -63,4 +63,4 @@ def create_app(data_dir: Path | str, *, DATABASE: str, testing: bool = False, **
 def _busy(error: Exception) -> Response:
     """Answer a page while the database is away: it will be back."""
     current_app.extensions["store"].drop()
-    return errors.shown(503, AWAY, None)
+    return errors.show_error(503, AWAY, None)

@@ -23,7 +23,7 @@ from webapp.group.links import Link
 from webapp.group.pages import bp
 from webapp.group.periods import Total
 from webapp.group.sites import SiteRow
-from webapp.kinds.as_data import cell
+from webapp.kinds.as_data import safe_cell
 
 TRACE_HEADS = ("site", "site_name", *trace_files.HEADS)
 PERIOD_HEADS = ("period", "site", "site_name", *period_rows.CSV_HEADS[1:])
@@ -66,7 +66,7 @@ def period_csv(name: str) -> Response:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(PERIOD_HEADS)
-    writer.writerows([cell(one) for one in row] for row in _period_rows(pages.total(name)))
+    writer.writerows([safe_cell(one) for one in row] for row in _period_rows(pages.total(name)))
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(f"{name}.csv"))
 
 

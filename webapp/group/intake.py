@@ -113,7 +113,7 @@ def hand_in(
         raise
 
 
-def place(store: Store, site: str, book_no: int | None = None) -> PlaceAsked:
+def load_place(store: Store, site: str, book_no: int | None = None) -> PlaceAsked:
     """Return how much of a site's book the group has: cursor and digest; also the digest at another number, if one is
     asked about.
     """

@@ -16,7 +16,7 @@ from webapp.book.periods.periods import litres
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import local_time, unit_symbol
-from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, sections, standing
+from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, sections, standing_spirit
 from webapp.desk.trace.pages import PAGE_STEPS_MOST
 from webapp.desk.trace.picture import draw, percent
 from webapp.group import links as between
@@ -115,7 +115,7 @@ def trace_page(site: str, key: str) -> ResponseReturnValue:
     ways = (("back", "Made of", back, made.lpa_ul), ("on", "Where it went", on, made.spread.started_ul))
     return render_template(
         "group/trace.html", made=made, subject=made.nodes[subject.node], bottlings=bottlings(made),
-        removals=removals(made), standing=standing(made), most=LISTED_MOST,
+        removals=removals(made), standing=standing_spirit(made), most=LISTED_MOST,
         ways=[
             (way, head, sections(made, found, total, backward=way == "back"), total,
              [(size, draw(made.nodes, found, total, tall=size == "tall")) for size in ("wide", "tall")])

@@ -14,7 +14,7 @@ from webapp.book.lineage import lineage, search
 from webapp.book.lineage.lineage import Subject, Trace
 from webapp.book.lineage.names import Node, names_of
 from webapp.book.lineage.search import Hit
-from webapp.book.lineage.trace import Reader, Step, forth
+from webapp.book.lineage.trace import Reader, Step, trace_forth
 from webapp.group import bottles
 from webapp.group.folds import Folds
 from webapp.group.links import Link, Links
@@ -69,7 +69,7 @@ class Tracing:
         made = lineage.trace_over(subject, read, self._steps_of, back_most=back_most)
         site, _, root = subject.id.partition("/")
         if subject.sort == "bottling" and (site, root) in self._links.bottlings:
-            made.spread = forth(read, fill=bottles.fill_of(site, root))
+            made.spread = trace_forth(read, fill=bottles.fill_of(site, root))
         bottles.name_bottlings(made, read, self._entry_of)
         made.nodes = self._names(lineage.nodes_in(made), made.origin.steps)
         return made

@@ -47,7 +47,7 @@ class Plan:
     keep: int = 14
 
 
-def start(data_dir: Path, plan: Plan, stop: threading.Event | None = None) -> threading.Thread:
+def start_backups(data_dir: Path, plan: Plan, stop: threading.Event | None = None) -> threading.Thread:
     """Look after the backups in a thread of its own, until `stop` is set or the process ends."""
     ended = stop or threading.Event()
 
@@ -101,7 +101,7 @@ def read_status(data_dir: Path) -> Status:
         return {}
 
 
-def trouble(data_dir: Path, now: datetime) -> str:
+def describe_trouble(data_dir: Path, now: datetime) -> str:
     """Return a sentence for the office where backups by the clock fail or have stopped coming; else an empty text."""
     status = read_status(data_dir)
     last = status.get("made_at")

@@ -16,7 +16,7 @@ RETRY_S = 60.0
 _log = logging.getLogger("webapp")
 
 
-def start(book: Book, stop: threading.Event | None = None) -> threading.Thread:
+def start_upkeep(book: Book, stop: threading.Event | None = None) -> threading.Thread:
     """Look after the book in a thread of its own, until `stop` is set or the process ends."""
     ended = stop or threading.Event()
 

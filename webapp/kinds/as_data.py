@@ -57,18 +57,18 @@ def csv_heads(kind: Kind) -> list[str]:
 
 def csv_row(kind: Kind, read: Read, meta: Mapping[str, object]) -> list[str]:
     """Return one row under `csv_heads`: `meta` holds what the book knows of the entry (book_no, settled, ...)."""
-    row = [cell(meta.get(head, read.entry.get(head))) for head in ENTRY_HEADS]
+    row = [safe_cell(meta.get(head, read.entry.get(head))) for head in ENTRY_HEADS]
     for spec in kind.fields:
         given = read.raw(spec.name)
-        row.append(cell(given.get("raw")))
+        row.append(safe_cell(given.get("raw")))
         if spec.units:
-            row += [cell(given.get("unit")), cell(read.values.get(spec.name))]
+            row += [safe_cell(given.get("unit")), safe_cell(read.values.get(spec.name))]
         if spec.instrument:
-            row.append(cell(given.get("instrument")))
-    return row + [cell(read.figures.get(figure.name)) for figure in kind.figures]
+            row.append(safe_cell(given.get("instrument")))
+    return row + [safe_cell(read.figures.get(figure.name)) for figure in kind.figures]
 
 
-def cell(value: object) -> str:
+def safe_cell(value: object) -> str:
     """Return text that no spreadsheet takes for a formula; numbers stay numbers."""
     if value is None:
         return ""
@@ -84,6 +84,6 @@ def cell(value: object) -> str:
 
 def summary(read: Read) -> str:
     """Return the one line that a list shows for an entry."""
-    from webapp.kinds.read import fill
+    from webapp.kinds.read import fill_sentence
 
-    return fill(read.kind.summary, read) if read.kind.summary else read.kind.title
+    return fill_sentence(read.kind.summary, read) if read.kind.summary else read.kind.title

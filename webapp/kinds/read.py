@@ -369,7 +369,7 @@ def _near(rule: Rule, read: Read) -> bool:
     return value is None or (not isinstance(value, str) and abs(value - centre) <= half)
 
 
-def fill(words: str, read: Read) -> str:
+def fill_sentence(words: str, read: Read) -> str:
     """Return the sentence with `{field}` replaced by what was read, or by the figure."""
     filled = re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
     return re.sub("(, | at )\u2013$", "", filled)  # "heat on", not "heat on, –"

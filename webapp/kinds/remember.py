@@ -13,7 +13,7 @@ def vessel(view: View, mark: str) -> Vessel:
     return view.get(vessel_key(mark)) or EMPTY_VESSEL
 
 
-def remember(state: Vessel, read: Read, view: View) -> Vessel:
+def with_entry(state: Vessel, read: Read, view: View) -> Vessel:
     """Return the vessel's state with this entry among its recent ones."""
     entry, kind = read.entry, read.kind.name
     line: Line = {

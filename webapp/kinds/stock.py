@@ -31,7 +31,7 @@ from webapp.kinds.key import (
     vessel_key,
 )
 from webapp.kinds.read import Read
-from webapp.kinds.remember import remember
+from webapp.kinds.remember import with_entry
 from webapp.kinds.spec import Effect, Flow
 from webapp.kinds.spirits import class_of, mixed_pct
 from webapp.kinds.state import (
@@ -101,7 +101,7 @@ def _within(value: float | None, most: float) -> float:
     return min(max(value or 0.0, 0.0), most)
 
 
-def weighed(mass_kg: float | None, strength_pct: float | None) -> Amount:
+def weighed_amount(mass_kg: float | None, strength_pct: float | None) -> Amount:
     """Return spirit of a net weight and a strength; its volume by OIML R 22."""
     mass, strength = _within(mass_kg, MOST / 2), _within(strength_pct, 100.0)
     return spirit_of(float(litres_from_mass(mass, strength)), strength, mass)
@@ -167,7 +167,7 @@ class Posting:
 
     def remember(self, read: Read) -> None:
         """Keep the entry among the recent ones of its vessel."""
-        self._states[vessel_key(read.mark)] = remember(self.vessel(read.mark), read, self.view)
+        self._states[vessel_key(read.mark)] = with_entry(self.vessel(read.mark), read, self.view)
 
     def held(self, mark: str) -> Fill | None:
         """Return the fill in a vessel, or None."""
@@ -351,7 +351,7 @@ class Posting:
         return (self.held(name_in(key)) or NO_FILL)["account"] if is_vessel(key) else ""
 
 
-def unbalanced(effect: Effect, view: View) -> list[Key]:
+def list_unbalanced(effect: Effect, view: View) -> list[Key]:
     """Return the vessels and runs whose stock this effect changes by anything but its flows. Empty: all is right.
 
     Since every entry is asked this, stock and flows agree over the whole book by induction.
@@ -394,4 +394,7 @@ def _with_figures(held: Fill) -> Fill:
     }
 
 
-__all__ = ["Amount", "Posting", "amount_of", "spirit_of", "spirit_read", "spirit_volume_ml", "unbalanced", "weighed"]
+__all__ = [
+    "Amount", "Posting", "amount_of", "list_unbalanced", "spirit_of", "spirit_read", "spirit_volume_ml",
+    "weighed_amount",
+]

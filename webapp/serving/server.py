@@ -181,9 +181,9 @@ def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict
         app = make_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
         if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
-            upkeep.start(app.extensions["book"])
+            upkeep.start_upkeep(app.extensions["book"])
         if config.get("BACKUPS"):
-            schedule.start(Path(data_dir), config["BACKUPS"])
+            schedule.start_backups(Path(data_dir), config["BACKUPS"])
         if greet is not None:
             greet(app)
         is_behind = bool(app.config.get("BEHIND_PROXY"))

@@ -117,7 +117,7 @@ def run_site(site: Site, greet: Callable[[Flask], None] | None, **config: object
             raise CannotServe(
                 f"Port {site.trust_port} for the trust page is in use. Set --trust-port; 0 is none."
             ) from error
-    announce(site)
+    announce_site(site)
     (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
     config = {
         "TLS": site.is_tls or bool(site.public_url),
@@ -148,7 +148,7 @@ def read_last_url(data_dir: Path) -> str | None:
     return path.read_text("utf-8").strip() if path.exists() else None
 
 
-def announce(site: Site) -> None:
+def announce_site(site: Site) -> None:
     """Print where the site answers, and for phones a QR code to begin with."""
     click.echo(f"Book:    {site.data_dir}")
     click.echo(f"Address: {site.url}")

@@ -72,7 +72,7 @@ def sources() -> dict[str, str]:
     return {name: _hash_of(path) for name, path in _static_files() if path.suffix in (".js", ".css")}
 
 
-def packed() -> Texts:
+def packed_texts() -> Texts:
     """Return the files that were packed before the program shipped; none of them while developing.
 
     That is where a source has changed since, and where the app's setting PLAIN_MODULES says so.
@@ -85,7 +85,7 @@ def packed() -> Texts:
 
 def assets() -> list[Asset]:
     """Return all that the floor needs without signal, by address."""
-    texts = packed().texts
+    texts = packed_texts().texts
     files = [(name, path) for name, path in _static_files() if not later_name(name)]
     if texts:
         files = [(name, path) for name, path in files if not name.endswith(".css")]
@@ -97,7 +97,7 @@ def assets() -> list[Asset]:
     return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
 
 
-def later() -> dict[str, list[Asset]]:
+def later_parts() -> dict[str, list[Asset]]:
     """Return the large parts that are fetched after the rest, by the name of their cache."""
     parts: dict[str, list[Asset]] = {name: [] for name in LATER_PARTS}
     for name, cache in _LATER_DATA.items():
@@ -110,14 +110,14 @@ def later() -> dict[str, list[Asset]]:
 
 def parts_of_floor() -> dict[str, list[Asset]]:
     """Return all that a phone keeps by the name of the part: what every page needs, then what is fetched after it."""
-    return {FLOOR: assets(), **later()}
+    return {FLOOR: assets(), **later_parts()}
 
 
 def version() -> str:
     """Return the version that follows from every file; asked often, so it makes no pack."""
     made = [_hash_of(Path(__file__).with_name(name)) for name in _MAKERS]
-    made += [packed().digest, json.dumps(headers.fixed())]
-    return _sha256(json.dumps([assets(), later(), PATTERNS, worker_body(), made]).encode())[:16]
+    made += [packed_texts().digest, json.dumps(headers.fixed_headers())]
+    return _sha256(json.dumps([assets(), later_parts(), PATTERNS, worker_body(), made]).encode())[:16]
 
 
 def version_lately() -> str:

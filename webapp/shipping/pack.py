@@ -64,9 +64,10 @@ def packs() -> dict[str, Pack]:
 
 
 def _pack(files: list[assets.Asset]) -> Pack:
-    texts, packed = [url for url, _ in files if _ending(url) in TYPES], assets.packed()
+    texts, packed = [url for url, _ in files if _ending(url) in TYPES], assets.packed_texts()
     parts = [[url, TYPES[_ending(url)], _text(url, packed)] for url in texts]
-    body = json.dumps({"headers": headers.fixed(), "parts": parts}, ensure_ascii=False, separators=(",", ":")).encode()
+    told = {"headers": headers.fixed_headers(), "parts": parts}
+    body = json.dumps(told, ensure_ascii=False, separators=(",", ":")).encode()
     beside = tuple(one for one in files if _ending(one[0]) not in TYPES)
     return Pack(body, hashlib.sha256(body).hexdigest(), tuple(texts), beside)
 

@@ -56,7 +56,7 @@ def whole(digest: str) -> Response:
 @bp.get(joined.ADDRESS)
 def script() -> Response:
     """The floor's modules in one; a phone has it from the pack, and asks here only for what it has lost."""
-    packed = assets.packed().texts
+    packed = assets.packed_texts().texts
     if joined.ADDRESS not in packed:
         abort(404)
     return _kept(packed[joined.ADDRESS].encode(), "text/javascript")
@@ -65,7 +65,7 @@ def script() -> Response:
 @bp.get(joined.STYLE)
 def style() -> Response:
     """The stylesheet with all that it imports, so that no page waits for one after the other."""
-    packed = assets.packed().texts
+    packed = assets.packed_texts().texts
     if joined.STYLE not in packed:
         return current_app.send_static_file(joined.STYLE.removeprefix("/static/"))
     return _kept(packed[joined.STYLE].encode(), "text/css")

@@ -27,7 +27,7 @@ def rule_words(message_id: str) -> str | None:
     return next((rule.words for rule in kind.rules if rule.code == code), None) if kind else None
 
 
-def filled(words: str, params: dict[str, str]) -> str:
+def fill_rule(words: str, params: dict[str, str]) -> str:
     """Return a rule's sentence with `{name}` replaced by its parameter."""
     return _FILLED.sub(lambda found: params.get(found[1], found[0]), words)
 

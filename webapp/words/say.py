@@ -27,7 +27,7 @@ from webapp.kinds.message import (
 )
 from webapp.trade import units
 from webapp.words.catalogue import ENGLISH, LOCALES, bundle_of, declared_id
-from webapp.words.declared import declared_words, filled, rule_words
+from webapp.words.declared import declared_words, fill_rule, rule_words
 from webapp.words.values import Shown, figure_text, spoken_unit, with_unit
 
 _log = logging.getLogger("cellarslate.words")
@@ -49,12 +49,12 @@ def make_sentence(said: Message, language: str = ENGLISH) -> str:
             return str(text)
     words = rule_words(said.id)
     if words is not None:
-        return filled(words, {name: shown(value, language) for name, value in said.params})
+        return fill_rule(words, {name: param_text(value, language) for name, value in said.params})
     _log.error("no message %s in the catalogue", said.id)
     return make_sentence(message("no_such_message", id=said.id), language)
 
 
-def shown(param: Param, language: str) -> str:
+def param_text(param: Param, language: str) -> str:
     """Return a parameter as it stands in a sentence of that language."""
     make: Callable[[object, str], str] | None = _SHOWN.get(type(param))
     return make(param, language) if make else str(param)
@@ -67,7 +67,9 @@ def locale_of(language: str) -> Locale:
 
 
 def _value(param: Param, language: str) -> object:
-    return param if isinstance(param, str) else Shown(param, locale_of(language), lambda each: shown(each, language))
+    if isinstance(param, str):
+        return param
+    return Shown(param, locale_of(language), lambda each: param_text(each, language))
 
 
 def _figure(figure: Figure, language: str) -> str:
@@ -113,7 +115,7 @@ def _declared(declared: Declared, language: str) -> str:
 
 
 def _several(several: Several, language: str) -> str:
-    return ", ".join(shown(item, language) for item in several.items)
+    return ", ".join(param_text(item, language) for item in several.items)
 
 
 def _skeleton(skeleton: str, day: date, language: str) -> str:

@@ -4,7 +4,7 @@ import pytest
 
 from tests.book.checks.ledger import Ledger, codes, only
 from tests.trade.reference_files import read_json
-from webapp.book.checks.product_limits import categories_of, limits, limits_of, says
+from webapp.book.checks.product_limits import categories_of, limit_sentence, limits, limits_of
 from webapp.words import sentence
 
 LAW = read_json("legal_limits.json")
@@ -51,7 +51,7 @@ def test_each_limit_says_its_source_and_how_it_was_read():
         assert len(row["source"]) > 10
         assert isinstance(row["read"], bool)
         assert row["on"] >= "2026-01-01"
-        said = sentence(says(row))
+        said = sentence(limit_sentence(row))
         assert row["source"] in said
         assert row["read"] or "from memory" in said
         assert "{" not in said

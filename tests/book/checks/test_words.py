@@ -16,7 +16,7 @@ from webapp.kinds.message import Figure, Span
     ],
 )
 def test_a_span_has_two_parts_at_most(seconds: float, parts: tuple):
-    assert words.span(seconds) == Span(parts)
+    assert words.time_span(seconds) == Span(parts)
 
 
 @pytest.mark.parametrize(
@@ -28,7 +28,7 @@ def test_a_span_has_two_parts_at_most(seconds: float, parts: tuple):
 )
 def test_a_figure_that_was_read_keeps_one_decimal_more_where_one_more_was_read(value: float, decimals: int, text: str):
     """1.0315 was read between two marks of a saccharometer; 12.051 was read on no glass, it is a sum."""
-    assert words.plain(value, decimals) == text
+    assert words.figure_text(value, decimals) == text
     assert words.figure(value, decimals, "SG") == Figure(text, "SG")
 
 
@@ -38,13 +38,13 @@ def test_a_figure_that_was_read_keeps_one_decimal_more_where_one_more_was_read(v
 def test_a_figure_that_was_worked_out_is_rounded(value: float, decimals: int, text: str):
     if value == 12.05:
         text = f"{round(12.05, 1):.1f}"  # half of a binary fraction: as Python rounds
-    assert words.about(value, decimals) == text
+    assert words.rounded_text(value, decimals) == text
     assert words.rounded(value, decimals, "L") == Figure(text, "L")
 
 
 def test_a_huge_figure_is_short():
     """Somebody typed a telephone number: it is repeated, and does not fill the page."""
-    for say in (words.plain, words.about):
+    for say in (words.figure_text, words.rounded_text):
         assert say(1e30, 1) == "1e+30"
         assert say(-1e30, 2) == "-1e+30"
         assert "e" not in say(123_456.0, 1)

@@ -174,7 +174,7 @@ def casks(book: Book) -> list[Cask]:
     rows = book.rows(VesselRow, sql, (CASKS_MOST,))
     states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
     found = [_cask(with_flags(row), states.get(vessel_key(row["mark"])) or EMPTY_VESSEL) for row in rows]
-    compare(found, load_site(book))
+    compare_casks(found, load_site(book))
     return sorted(found, key=lambda cask: place_key(cask.place) + place_key(cask.row["name"]))
 
 
@@ -185,7 +185,7 @@ def _cask(row: VesselRow, state: Vessel) -> Cask:
     return Cask(row, state["holds"], place, gauges, loss_rates(gauges), score, tastings)
 
 
-def compare(found: Sequence[Cask], site: SiteSettings | None = None) -> None:
+def compare_casks(found: Sequence[Cask], site: SiteSettings | None = None) -> None:
     """Set what is usual of each cask, the drift where it lies, and what its loss looks like, from those like it."""
     site = site or {}
     small_l = site_limit("small_l", site)

@@ -240,7 +240,7 @@ def _forecast(lines: Sequence[FermentReading], end: float, grain: bool) -> Forec
     return told
 
 
-def counts(book: Book, found: Ferment) -> list[Counted]:
+def count_alcohol(book: Book, found: Ferment) -> list[Counted]:
     """Return the independent counts of a ferment's alcohol: key, words, lpa [L], pct [% vol], share [% of measured].
 
     By the fall of gravity, by the law of 1880, by the measured wash, by low wines, by spirits. Counts behind the still

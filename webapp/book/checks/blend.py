@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
-from webapp.book.checks.moves import named
+from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
@@ -119,7 +119,7 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
     booked = held["lpa_ul"] / 1e6 if held and not held["mash"] else 0.0
     if booked and abs(before - booked) > booked * limit("dip_pct", view) / 100:
         there, by_book = rounded(before, 2, "LPA"), rounded(booked, 2, "LPA")
-        said = message("filter_before", before=there, vessel=named(read.mark, view), booked=by_book)
+        said = message("filter_before", before=there, vessel=vessel_name(read.mark, view), booked=by_book)
         yield Query("filter_before", "ask", "volume_before", said)
 
 
@@ -134,7 +134,7 @@ def dump_dip(read: Read, view: View) -> Iterable[Query]:
     sum_l = spirit_volume_ml(lpa_ul, mass_g) / 1000
     if sum_l > 0 and abs(dip - sum_l) > max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
         said = message(
-            "dip_sum-dump", dipped=rounded(dip, 1, "L"), vessel=named(mark, view), sum=rounded(sum_l, 1, "L"),
+            "dip_sum-dump", dipped=rounded(dip, 1, "L"), vessel=vessel_name(mark, view), sum=rounded(sum_l, 1, "L"),
             off=rounded(abs(dip - sum_l), 1, "L"),
         )
         yield Query("dip_sum", "ask", "tank_dip", said)

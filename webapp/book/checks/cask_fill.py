@@ -13,7 +13,7 @@ from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.state import NO_FILL
-from webapp.kinds.stock import weighed
+from webapp.kinds.stock import weighed_amount
 from webapp.kinds.view import View
 
 LIMITS = declare(
@@ -78,7 +78,7 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
     strength, past = read.figures.get("true_strength"), past_of(read.mark, view)
     if not tare or gross is None or strength is None or not past or gross <= tare or not held.get("lpa_ul"):
         return
-    now, booked, last = weighed(gross - tare, strength).lpa_ul / 1e6, held["lpa_ul"] / 1e6, past[-1]
+    now, booked, last = weighed_amount(gross - tare, strength).lpa_ul / 1e6, held["lpa_ul"] / 1e6, past[-1]
     if now > booked * (1 + limit("cask_grew_pct", view) / 100):
         there, by_book = rounded(now, 1, "LPA"), rounded(booked, 1, "LPA")
         said = message("cask_grew-emptied", now=there, booked=by_book, since=when(last.at, read, view))

@@ -7,7 +7,7 @@ from datetime import datetime
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
-from webapp.book.checks.words import local_text, span
+from webapp.book.checks.words import local_text, time_span
 from webapp.kinds.key import Key, PhoneKey, phone_key
 from webapp.kinds.message import Time, message
 from webapp.kinds.read import Read
@@ -56,11 +56,11 @@ def clock(read: Read, view: View) -> Iterable[Query]:
         return
     way = "slow" if skew < 0 else "fast"
     if abs(skew) <= limit("clock_ask_s", view):
-        yield Query("clock", "note", "read_at", message("clock", off=span(skew), way=way))
+        yield Query("clock", "note", "read_at", message("clock", off=time_span(skew), way=way))
     else:
         ordered = local_text(view.at, read)
         told = Time(read.entry["read_at"][:16], ordered[:10])
-        said = message("clock-ask", off=span(skew), way=way, told=told, ordered=Time(ordered, ordered[:10]))
+        said = message("clock-ask", off=time_span(skew), way=way, told=told, ordered=Time(ordered, ordered[:10]))
         yield Query("clock", "ask", "read_at", said)
 
 
@@ -68,11 +68,11 @@ def late(read: Read, view: View) -> Iterable[Query]:
     """Typed well after it was read. Opening stock comes from older papers and is never late."""
     after_s = _written_after_reading_s(read)
     if after_s > limit("late_note_min", view) * 60 and read.text("purpose") != "opening":
-        yield Query("late", "note", "read_at", message("late", after=span(after_s)))
+        yield Query("late", "note", "read_at", message("late", after=time_span(after_s)))
 
 
 def time_order(read: Read, view: View) -> Iterable[Query]:
     """Read later than it was typed."""
     early_s = -_written_after_reading_s(read)
     if early_s > limit("future_min", view) * 60:
-        yield Query("time_order", "stop", "read_at", message("time_order", after=span(early_s)))
+        yield Query("time_order", "stop", "read_at", message("time_order", after=time_span(early_s)))

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from webapp.book.before.limits import Limit, declare, end_gravity, is_grain, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.words import DAY_S, figure, like_typed, plain, slips, span, typed, when
+from webapp.book.checks.words import DAY_S, figure, figure_text, like_typed, slips, time_span, typed, when
 from webapp.kinds.message import Figure, Param, Unit, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.kinds.state import NO_FILL, figure_in
@@ -83,7 +83,7 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
     fell = then.gravity - now
     stands = max(window) - min(window) < limit("stuck_fall", view) - 1e-9
     if stands and now > end + limit("stuck_above_end", view) + 1e-9:
-        moved = "none" if abs(fell) < 1e-9 else Figure(plain(abs(fell), 4).rstrip("0"), "SG")
+        moved = "none" if abs(fell) < 1e-9 else Figure(figure_text(abs(fell), 4).rstrip("0"), "SG")
         said = message(
             "ferment_stuck", gravity=typed(read, "gravity"), moved=moved,
             apart=Figure(f"{seconds_between(then.at, view.at) / 3600:.0f}", "h"), above=figure(now - end, 3, "SG"),
@@ -104,7 +104,7 @@ def ended(read: Read, view: View) -> Iterable[Query]:
     end = end_gravity(*_material(read, view))
     if now <= end + limit("stuck_above_end", view):
         seconds = seconds_between(series[-3].at, view.at)
-        said = message("ferment_ended", gravity=typed(read, "gravity"), within=span(seconds))
+        said = message("ferment_ended", gravity=typed(read, "gravity"), within=time_span(seconds))
         yield Query("ferment_ended", "note", "gravity", said)
 
 

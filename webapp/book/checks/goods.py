@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
-from webapp.kinds.effects.goods import bottles_of, cases_of, find, holds_case
+from webapp.kinds.effects.goods import bottles_of, cases_of, find_bottling, holds_case
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.state import Bottling
@@ -25,7 +25,7 @@ SOURCES = {"seals_broken": "27 CFR 19.621", "bottles_short": "27 CFR 19.465"}
 
 def bottling_named(read: Read, view: View) -> Iterable[Query]:
     """No bottling answers to the batch or lot mark, or more than one does."""
-    found, said = find(read, view), str(read.text("batch") or "")[:40]
+    found, said = find_bottling(read, view), str(read.text("batch") or "")[:40]
     if found.bottling is not None:
         return
     if found.many:
@@ -37,7 +37,7 @@ def bottling_named(read: Read, view: View) -> Iterable[Query]:
 
 def cases_gone(read: Read, view: View) -> Iterable[Query]:
     """More bottles than there are, cases that are none of this bottling, or that left before; numbers against count."""
-    held, values = find(read, view).bottling, read.values
+    held, values = find_bottling(read, view).bottling, read.values
     if held is None:
         return
     name = str(held["lot_mark"] or held["batch"] or "none")
@@ -82,7 +82,7 @@ def _numbers(read: Read, held: Bottling, is_back: bool) -> Iterable[Query]:
 
 def bottles_short(read: Read, view: View) -> Iterable[Query]:
     """A count of bottles against the book's."""
-    held = find(read, view).bottling
+    held = find_bottling(read, view).bottling
     if held is None:
         return
     many = bottles_of(read, held["per_case"])

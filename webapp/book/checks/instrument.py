@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.view import Query
-from webapp.book.checks.words import local, local_text, plain
+from webapp.book.checks.words import figure_text, local_text, local_time
 from webapp.kinds.key import instrument_key
 from webapp.kinds.message import Day, Figure, Message, Param, message
 from webapp.kinds.read import Read
@@ -33,9 +33,9 @@ def _doubt(name: str, read: Read, view: View) -> Message | None:
         return message("instrument-failed", instrument=name, on=_day(state["failed_at"], read))
     if last and last["in_use"] == "no":
         return message("instrument-out_of_use", instrument=name, since=_day(last["at"], read))
-    today = local(view.at, read).date().isoformat()
+    today = local_time(view.at, read).date().isoformat()
     due = last["until"] if last and last["in_use"] == "until" else row.get("due_on") if row else None
-    checked = local(state["last_good_at"], read).date().isoformat() if state and state["last_good_at"] else ""
+    checked = local_time(state["last_good_at"], read).date().isoformat() if state and state["last_good_at"] else ""
     if due and checked < due < today:
         return message("instrument-due", instrument=name, on=Day(due))
     return None
@@ -63,7 +63,7 @@ def _off(read: Read) -> dict[str, Param]:
     if expected is None or found is None:
         return {"off": "none", "side": "none", "against": "none"}
     off, against = found - expected, str(read.text("against") or "none")
-    digits = plain(abs(off), 2).rstrip("0").rstrip(".")
+    digits = figure_text(abs(off), 2).rstrip("0").rstrip(".")
     return {"off": Figure(digits), "side": "high" if off > 0 else "low", "against": against}
 
 

@@ -41,7 +41,7 @@ NOT_OF_CONTENTS = frozenset((
 ))
 
 
-def named(mark: str, view: View) -> str:
+def vessel_name(mark: str, view: View) -> str:
     """Return a vessel's name, or its mark where the book does not know it."""
     row = view.vessel(mark)
     return str(row["name"]) if row else mark
@@ -59,8 +59,8 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     is_receiver = row.get("sort") == "receiver"
     if had > 0 and -short > max(had * limit("move_gain_pct", view) / 100, GAIN_LEAST_L):
         said = message(
-            "move_gain", vessel=named(read.mark, view), had=rounded(had, 2, "LPA"), moved=rounded(moved, 2, "LPA"),
-            more=rounded(-short, 2, "LPA"), share=rounded(-short / had * 100, 1, "pct"),
+            "move_gain", vessel=vessel_name(read.mark, view), had=rounded(had, 2, "LPA"),
+            moved=rounded(moved, 2, "LPA"), more=rounded(-short, 2, "LPA"), share=rounded(-short / had * 100, 1, "pct"),
             most=figure(limit("move_gain_pct", view), 1, "pct"),
         )
         yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", said)
@@ -69,9 +69,10 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
         return
     said = message(
-        "move_balance" if other else "move_balance-off", vessel=named(read.mark, view), had=rounded(had, 2, "LPA"),
-        moved=rounded(moved, 2, "LPA"), left=rounded(short, 2, "LPA"), share=rounded(short / had * 100, 1, "pct"),
-        most=figure(most, 1, "pct"), **({"to": named(other, view)} if other else {}),
+        "move_balance" if other else "move_balance-off", vessel=vessel_name(read.mark, view),
+        had=rounded(had, 2, "LPA"), moved=rounded(moved, 2, "LPA"), left=rounded(short, 2, "LPA"),
+        share=rounded(short / had * 100, 1, "pct"), most=figure(most, 1, "pct"),
+        **({"to": vessel_name(other, view)} if other else {}),
     )
     yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said)
 
@@ -111,7 +112,7 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
     at = "volume" if "volume" in read.values else "net_weight"
     if abs(litres - had) > max(had * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
         said = message(
-            "dip_sum", dipped=rounded(litres, 1, "L"), vessel=named(read.mark, view), booked=rounded(had, 1, "L"),
+            "dip_sum", dipped=rounded(litres, 1, "L"), vessel=vessel_name(read.mark, view), booked=rounded(had, 1, "L"),
             off=rounded(abs(litres - had), 1, "L"), side="above" if litres > had else "below",
             share=rounded(abs(litres - had) / had * 100, 1, "pct"),
         )
@@ -151,7 +152,8 @@ def emptied_vessel(read: Read, view: View) -> Iterable[Query]:
     row = view.person(found["person"])
     who = row["name"] if row else found["person"]
     said = message(
-        "emptied_vessel", vessel=named(read.mark, view), how=found["kind"], at=when(found["at"], read, view), by=who
+        "emptied_vessel", vessel=vessel_name(read.mark, view), how=found["kind"], at=when(found["at"], read, view),
+        by=who,
     )
     yield Query("emptied_vessel", "stop", "", said)
 

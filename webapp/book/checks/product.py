@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.view import Query
-from webapp.book.checks.product_limits import bottled_at_least, limits_of, says
+from webapp.book.checks.product_limits import bottled_at_least, limit_sentence, limits_of
 from webapp.book.checks.words import figure
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
@@ -23,7 +23,7 @@ def bottled_low(read: Read, view: View) -> Iterable[Query]:
         return
     least = bottled_at_least(held["what"], view.site())
     if least and label < least["value"] - 1e-9:
-        said = message("bottled_low", label=figure(label, 1, "pct_vol"), law=says(least))
+        said = message("bottled_low", label=figure(label, 1, "pct_vol"), law=limit_sentence(least))
         yield Query("bottled_low", "note", "label_strength", said)
 
 
@@ -36,5 +36,5 @@ def barrelled_high(read: Read, view: View) -> Iterable[Query]:
         return
     for row in limits_of(what, view.site()):
         if row["limit"] == "barrelled" and now > row["value"] + 0.05:
-            said = message("barrelled_high", strength=figure(now, 1, "pct_vol"), law=says(row))
+            said = message("barrelled_high", strength=figure(now, 1, "pct_vol"), law=limit_sentence(row))
             yield Query("barrelled_high", "note", "strength" if "strength" in read.values else "glass", said)

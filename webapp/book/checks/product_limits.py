@@ -74,7 +74,7 @@ def bottled_at_least(what: str, site: SiteSettings) -> LawLimit | None:
     return next((row for row in limits_of(what, site) if row["limit"] == "bottled"), None)
 
 
-def says(row: LawLimit) -> Message:
+def limit_sentence(row: LawLimit) -> Message:
     """Return a limit as a sentence with its source: "Fruit spirit in the EU is distilled below 86 % vol (...)."."""
     is_strength = row["unit"] == "pct_vol"
     id_ = f"law-{row['limit']}-{row['sense']}" if is_strength else "law-aged"

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.words import figure, like_typed, span, when
+from webapp.book.checks.words import figure, like_typed, time_span, when
 from webapp.kinds.message import Param, Several, message
 from webapp.kinds.read import Read
 from webapp.kinds.state import Line, Value, figure_in
@@ -50,7 +50,7 @@ def twice(read: Read, view: View) -> Iterable[Query]:
         if apart_s > limit("twice_min", view) * 60:
             return
         if _nearly_equal(read, line["values"]) and not _asked_as_two_people(read, line):
-            ago: Param = span(apart_s) if apart_s >= 1 else "none"
+            ago: Param = time_span(apart_s) if apart_s >= 1 else "none"
             by = "none" if line["person"] == read.entry["person"] else _name(line["person"], view)
             yield Query("twice", "ask", "", message("twice", at=when(line["at"], read, view), before=ago, by=by))
             return

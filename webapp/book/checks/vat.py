@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.vat_draws import read_draws
 from webapp.book.before.view import Query
-from webapp.book.checks.moves import named
+from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.words import rounded
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
@@ -27,6 +27,6 @@ def vat_draws(read: Read, view: View) -> Iterable[Query]:
         there = held["mass_g"] / 1000.0
         if kg > there + 0.05:
             planned, booked = rounded(kg, 1, "kg"), rounded(there, 1, "kg")
-            said = message("vat_short", planned=planned, vessel=named(mark, view), booked=booked)
+            said = message("vat_short", planned=planned, vessel=vessel_name(mark, view), booked=booked)
             yield Query("vat_short", "ask", "draws", said)
             return

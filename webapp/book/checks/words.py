@@ -16,7 +16,7 @@ YEAR_DAYS = 365.25
 LONGEST = 1e9
 
 
-def local(at: str, read: Read) -> datetime:
+def local_time(at: str, read: Read) -> datetime:
     """Return a UTC text as local time, in the offset that the phone of this entry had."""
     offset = datetime.fromisoformat(read.entry["read_at"]).utcoffset() or timedelta(0)
     return datetime.fromisoformat(at).astimezone(timezone(offset))
@@ -29,7 +29,7 @@ def when(at: str, read: Read, view: View) -> Time:
 
 def local_text(at: str, read: Read) -> str:
     """Return a UTC text as a text of local time, `2025-09-24T08:10`."""
-    return local(at, read).isoformat()[:16]
+    return local_time(at, read).isoformat()[:16]
 
 
 def month(at: str, read: Read) -> Month:
@@ -37,7 +37,7 @@ def month(at: str, read: Read) -> Month:
     return Month(local_text(at, read)[:7])
 
 
-def span(seconds: float) -> Span:
+def time_span(seconds: float) -> Span:
     """Return a length of time in two parts at most: "40 s", "12 min", "1 h 1 min", "3 days". [s], 0 or more."""
     seconds = abs(seconds)
     if seconds < 120:
@@ -53,15 +53,15 @@ def span(seconds: float) -> Span:
 
 def figure(value: float, decimals: int, unit: str = "") -> Figure:
     """Return a figure as it was read, by `plain`."""
-    return Figure(plain(value, decimals), unit)
+    return Figure(figure_text(value, decimals), unit)
 
 
 def rounded(value: float, decimals: int = 1, unit: str = "") -> Figure:
     """Return a figure that was worked out, by `about`."""
-    return Figure(about(value, decimals), unit)
+    return Figure(rounded_text(value, decimals), unit)
 
 
-def plain(value: float, decimals: int) -> str:
+def figure_text(value: float, decimals: int) -> str:
     """Return a figure with its decimals, or with one more where one more was read (1.0325); a huge one as it is."""
     if not abs(value) < LONGEST:
         return f"{value:.4g}"
@@ -70,9 +70,9 @@ def plain(value: float, decimals: int) -> str:
     return units.format_number(value, decimals + 1 if more and finer else decimals)
 
 
-def about(value: float, decimals: int = 1) -> str:
+def rounded_text(value: float, decimals: int = 1) -> str:
     """Return a figure that was worked out, rounded to its decimals."""
-    return plain(round(value, decimals), decimals) if abs(value) < LONGEST else plain(value, decimals)
+    return figure_text(round(value, decimals), decimals) if abs(value) < LONGEST else figure_text(value, decimals)
 
 
 def like_typed(read: Read, name: str, value: float) -> Figure:

@@ -25,7 +25,7 @@ from webapp.kinds.message import Declared, Message, message
 from webapp.kinds.read import Read, label, read_entry
 from webapp.kinds.rows import VesselRow
 from webapp.kinds.spec import NOTHING, Effect, Kind
-from webapp.kinds.stock import unbalanced
+from webapp.kinds.stock import list_unbalanced
 from webapp.kinds.view import View
 
 _log = logging.getLogger("cellarslate.book")
@@ -59,7 +59,7 @@ def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
         answered = frozenset(query.code for _, query, answer in questions if answer)
         read = replace(read, answered=answered) if answered else read
         effect = kind.effect(read, view) if kind.effect and not stopped else NOTHING
-        if wrong := unbalanced(effect, view):
+        if wrong := list_unbalanced(effect, view):
             raise ArithmeticError(f"stock changed by other than flows: {', '.join(wrong)}")
         spoken = {query.code for _, query, _ in questions}
         if not spoken & EMPTY_CODES:  # a check has said already that nothing is there

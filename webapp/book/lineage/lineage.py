@@ -8,7 +8,7 @@ from typing import Any
 
 from webapp.book.fold.states import load_fill
 from webapp.book.lineage.names import LOAD, Node, names_of
-from webapp.book.lineage.trace import LAST, STEPS_MOST, Lineage, Reader, Seed, Spread, Step, back, forth
+from webapp.book.lineage.trace import LAST, STEPS_MOST, Lineage, Reader, Seed, Spread, Step, trace_back, trace_forth
 from webapp.book.record.store import Book
 from webapp.trade.marks import BadMark, parse_mark
 
@@ -65,7 +65,7 @@ class Trace:
     nodes: dict[str, Node]
 
 
-def reader(book: Book, *, backward: bool = True) -> Reader:
+def make_reader(book: Book, *, backward: bool = True) -> Reader:
     """Return a function that reads the flows of a fill out of the book, oldest first; those behind it are read ahead.
 
     backward: the trace will go on to what a fill was made of; else to where it went.
@@ -165,14 +165,14 @@ SELECT coalesce((SELECT id FROM fills WHERE mark = ?1 ORDER BY since DESC, id DE
 """
 
 
-def trace(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace:
+def trace_subject(book: Book, subject: Subject, *, back_most: int = STEPS_MOST) -> Trace:
     """Return the trace of a subject, both ways; at most `back_most` flows are looked at on the way back.
 
     The way on is never cut short for haste: it is the recall list.
     """
     made = trace_over(
-        subject, reader(book), lambda entry: steps_of(book, entry), back_most=back_most,
-        read_on=reader(book, backward=False),
+        subject, make_reader(book), lambda entry: steps_of(book, entry), back_most=back_most,
+        read_on=make_reader(book, backward=False),
     )
     made.nodes = names_of(book, nodes_in(made), made.origin.steps)
     return made
@@ -189,14 +189,14 @@ def trace_over(
     read_on = read_on or read
     if subject.sort == "load":
         loads = [step for step in steps_of(subject.entry) if step.source == "out:grower"]
-        origin, spread = Lineage(leaves={f"i:{subject.entry}": 1.0}), forth(read_on, loads=loads)
+        origin, spread = Lineage(leaves={f"i:{subject.entry}": 1.0}), trace_forth(read_on, loads=loads)
         origin.steps = {f"i:{step.entry}": step for step in loads}
         amount, stands = spread.started_ul, False
     elif subject.sort == "bottling":
         steps = [step for step in steps_of(subject.entry) if step.target[:2] == "b:"]
         amount, stands = float(sum(step.lpa_ul for step in steps)), False
         seeds = [Seed(step.source_fill, step.order, 1.0) for step in steps if step.source_fill]
-        origin = back(read, seeds, most=back_most)
+        origin = trace_back(read, seeds, most=back_most)
         for step in steps:
             source = f"f:{step.source_fill}" if step.source_fill else f"c:{step.entry}"
             origin.links[source, f"b:{subject.entry}"] = 1.0
@@ -205,7 +205,7 @@ def trace_over(
         spread = Spread()
     else:
         seeds, amount, stands = _seeds(read, subject.id)
-        origin, spread = back(read, seeds, most=back_most), forth(read_on, fill=subject.id)
+        origin, spread = trace_back(read, seeds, most=back_most), trace_forth(read_on, fill=subject.id)
     return Trace(subject, amount, stands, origin, spread, {})
 
 
@@ -236,5 +236,14 @@ def nodes_in(made: Trace) -> set[str]:
 
 
 __all__ = [
-    "Node", "Subject", "Trace", "find_subject", "nodes_in", "reader", "steps_of", "subjects_of", "trace", "trace_over",
+    "Node",
+    "Subject",
+    "Trace",
+    "find_subject",
+    "make_reader",
+    "nodes_in",
+    "steps_of",
+    "subjects_of",
+    "trace_over",
+    "trace_subject",
 ]

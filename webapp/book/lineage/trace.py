@@ -107,7 +107,7 @@ class _Stocks:
         return steps
 
 
-def back(read: Reader, seeds: Iterable[Seed], *, most: int = STEPS_MOST) -> Lineage:
+def trace_back(read: Reader, seeds: Iterable[Seed], *, most: int = STEPS_MOST) -> Lineage:
     """Return the origins of the seeds; their weights add up to 1."""
     return _Back(read, most).run(seeds)
 
@@ -176,7 +176,7 @@ class _Back:
         if weight < LEAST:
             self._leaf(REST, step.target_fill, weight, None)
             return
-        _add(self.found.links, (f"f:{step.source_fill}", f"f:{step.target_fill}"), weight)
+        _add_to_sum(self.found.links, (f"f:{step.source_fill}", f"f:{step.target_fill}"), weight)
         self._load(step.source_fill, step.order)
         self._give(pool, step.source_fill, weight)
 
@@ -187,8 +187,8 @@ class _Back:
     def _leaf(self, node: str, fill: str, weight: float, step: Step | None) -> None:
         if weight <= 0.0:
             return
-        _add(self.found.leaves, node, weight)
-        _add(self.found.links, (node, f"f:{fill}"), weight)
+        _add_to_sum(self.found.leaves, node, weight)
+        _add_to_sum(self.found.links, (node, f"f:{fill}"), weight)
         if step:
             self.found.steps[node] = step
 
@@ -205,7 +205,7 @@ def _taken(pool: dict[str, float], fill: str, inflow: int, before: int) -> float
     return taken
 
 
-def forth(read: Reader, *, fill: str = "", loads: Iterable[Step] = (), most: int = STEPS_MOST) -> Spread:
+def trace_forth(read: Reader, *, fill: str = "", loads: Iterable[Step] = (), most: int = STEPS_MOST) -> Spread:
     """Return the destinations of a fill, or of loads of fruit as they came in."""
     return _Forth(read, fill, most).run(loads)
 
@@ -276,25 +276,25 @@ class _Forth:
             self._leave(step, share, amount_ul)
             return
         if step.target_fill == self._whole:
-            _add(self.found.gone_ul, "returned", amount_ul)
+            _add_to_sum(self.found.gone_ul, "returned", amount_ul)
             return
         is_followed = step.target_fill in self._loaded or share >= LEAST or by_mass >= LEAST
         if not is_followed or not self._load(step.target_fill, step.order):
-            _add(self.found.gone_ul, "not_followed", amount_ul)
+            _add_to_sum(self.found.gone_ul, "not_followed", amount_ul)
             return
         self._come_in(step, share, by_mass)
         if amount_ul:
-            _add(self.found.links, (f"f:{step.source_fill}", f"f:{step.target_fill}"), amount_ul)
+            _add_to_sum(self.found.links, (f"f:{step.source_fill}", f"f:{step.target_fill}"), amount_ul)
 
     def _leave(self, step: Step, share: float, amount_ul: float) -> None:
         if not amount_ul:
             return
         name = "bottled" if step.target[:2] == "b:" else step.target[4:]
-        _add(self.found.gone_ul, name, amount_ul)
+        _add_to_sum(self.found.gone_ul, name, amount_ul)
         if name == "bottled":
             self.found.bottled[step.entry] = (share, amount_ul)
         node = f"b:{step.entry}" if name == "bottled" else f"g:{name}"
-        _add(self.found.links, (f"f:{step.source_fill}", node), amount_ul)
+        _add_to_sum(self.found.links, (f"f:{step.source_fill}", node), amount_ul)
 
     def _come_in(self, step: Step, share: float, by_mass: float) -> None:
         """Change the share of the fill that an inflow comes into."""
@@ -305,7 +305,7 @@ class _Forth:
             self._spirit[fill] = _mixed(self._spirit.get(fill, 0.0), lpa_ul, made, step.lpa_ul)
             if made * step.lpa_ul:
                 self.found.started_ul += made * step.lpa_ul
-                _add(self.found.links, (self._origin, f"f:{fill}"), made * step.lpa_ul)
+                _add_to_sum(self.found.links, (self._origin, f"f:{fill}"), made * step.lpa_ul)
         elif step.source == "out:grower" or (step.source_fill and not step.lpa_ul):
             self._fruit[fill] = _mixed(self._fruit.get(fill, 0.0), mass_g, by_mass, step.mass_g)
         elif step.source_fill or step.source in BEFORE or step.source[:2] == "b:" or not lpa_ul:
@@ -319,6 +319,6 @@ def _mixed(share: float, before: int, other: float, inflow: int) -> float:
     return (share * before + other * inflow) / (before + inflow) if inflow > 0 else share
 
 
-def _add(sums: dict[Any, float], key: object, amount: float) -> None:
+def _add_to_sum(sums: dict[Any, float], key: object, amount: float) -> None:
     if amount:
         sums[key] = sums.get(key, 0.0) + amount

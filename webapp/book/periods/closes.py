@@ -36,7 +36,7 @@ class Draft:
     digest: str
 
 
-def draft(book: Book, period: str, now: datetime) -> Draft:
+def draft_close(book: Book, period: str, now: datetime) -> Draft:
     """Return the figures that closing a period now would sign: the period, and every open month before it.
 
     BookError says why it cannot be closed yet.
@@ -68,7 +68,7 @@ def draft_of(book: Book, ledger: Ledger, period: str, now: datetime) -> Draft:
     return Draft(tuple(wanted), tuple(texts), digest)
 
 
-def close(book: Book, period: str, by: str, seen_digest: str, now: datetime) -> str:
+def close_period(book: Book, period: str, by: str, seen_digest: str, now: datetime) -> str:
     """Close a period as a person has seen it; return its digest.
 
     BookError where the person may not sign, the period cannot be closed, or the figures are no longer those seen.
@@ -77,7 +77,7 @@ def close(book: Book, period: str, by: str, seen_digest: str, now: datetime) -> 
         person = people.person(book, by)
         if not person or person["retired"] or person["access"] not in MAY_SIGN:
             raise BookError("Only a distiller or the office closes a period. Ask one of them.")
-        made = draft(book, period, now)
+        made = draft_close(book, period, now)
         if made.digest != seen_digest:
             raise BookError("The figures changed while you looked at them. Look again, then close.")
         head = database.conn.execute("SELECT coalesce(max(book_no), 0) FROM entries").fetchone()[0]

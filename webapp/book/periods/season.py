@@ -15,7 +15,7 @@ from typing import Any, NamedTuple
 
 from webapp.book.before.limits import Limit, declare
 from webapp.book.checks import site_limit
-from webapp.book.checks.words import about, plain
+from webapp.book.checks.words import figure_text, rounded_text
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
@@ -83,28 +83,30 @@ class Season:
         """Return the sum in words."""
         parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
                  ("stillage", self.stillage), ("not accounted for", self.lost)]
-        said = " + ".join(f"{name} {_l(ul)}" for name, ul in parts)
+        said = " + ".join(f"{name} {_litres(ul)}" for name, ul in parts)
         more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other),
                 ("on a still now", self.on_stills)]
-        rest = "".join(f", {'and' if ul > 0 else 'less'} {_l(abs(ul))} {name}" for name, ul in more if round(ul, -4))
-        later = f" Gauges after collection found {_l(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
-        return f"Wash {_l(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
+        rest = "".join(
+            f", {'and' if ul > 0 else 'less'} {_litres(abs(ul))} {name}" for name, ul in more if round(ul, -4)
+        )
+        later = f" Gauges after collection found {_litres(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
+        return f"Wash {_litres(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
 
     @property
     def verdict(self) -> str:
         """Return a judgement of the sum, and the advice that follows from it."""
-        out = f"Out by {_l(abs(self.closes_by))} L ({about(self.closes_by_pct)} % of the wash)"
+        out = f"Out by {_litres(abs(self.closes_by))} L ({rounded_text(self.closes_by_pct)} % of the wash)"
         if self.closes_by_pct > self.close_most_pct:
             return (
-                f"{out}: more than {plain(self.close_most_pct, 1)} %. Look through dips of low wines and gauges of "
-                "feints and receivers."
+                f"{out}: more than {figure_text(self.close_most_pct, 1)} %. Look through dips of low wines and gauges "
+                "of feints and receivers."
             )
         if self.lost_pct > self.lost_most_pct:
             return (
-                f"The runs leave {about(self.lost_pct)} % not accounted for, more than "
-                f"{plain(self.lost_most_pct, 1)} %. Look at wash strengths, stillage, condenser and joints."
+                f"The runs leave {rounded_text(self.lost_pct)} % not accounted for, more than "
+                f"{figure_text(self.lost_most_pct, 1)} %. Look at wash strengths, stillage, condenser and joints."
             )
-        return f"{out}: within {plain(self.close_most_pct, 1)} %."
+        return f"{out}: within {figure_text(self.close_most_pct, 1)} %."
 
 
 def season_of(month: str, first: int) -> str:
@@ -188,5 +190,5 @@ def _season(span: _Span, rows: Sequence[Mapping[str, Any]], limits: Mapping[str,
     )
 
 
-def _l(ul: float) -> str:
+def _litres(ul: float) -> str:
     return f"{ul / 1e6:.2f}"

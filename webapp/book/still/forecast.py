@@ -33,7 +33,7 @@ def prior_for(book: Book, still: str, what: str | None) -> Learnt | None:
     if not chosen:
         return None
     height_m = float(registry.site(book).get("height_m") or 0)
-    return _learned(json.dumps([asked(run, height_m) for run in reversed(chosen)]))
+    return _learned(json.dumps([forecast_input(run, height_m) for run in reversed(chosen)]))
 
 
 def _learned(past: str) -> Learnt | None:
@@ -67,7 +67,7 @@ def _learn(past: str) -> Learnt | None:
         return None
 
 
-def asked(run: Run, height_m: float) -> RunRead:
+def forecast_input(run: Run, height_m: float) -> RunRead:
     """Return a run as the forecast takes it: minutes since the first drop, true strengths, flows, plates, height."""
     drop = next((cut["at"] for cut in reversed(run["cuts"]) if cut["event"] == "first_drop"), None)
     lines = {line["entry"]: line for line in [*run["cuts"], *run["readings"]]}

@@ -138,7 +138,7 @@ def feints_in_l(run: Run) -> float:
     return float(run["charge"].get("feints_lpa_l") or 0.0)
 
 
-def judged(material: str | None, what: str, per_100_kg: float, per_100_l: float | None) -> Beside | None:
+def judge_yield(material: str | None, what: str, per_100_kg: float, per_100_l: float | None) -> Beside | None:
     """Return a yield beside the flat rate of its fruit: rate, share of it [%], and `low`, `high` or ``."""
     rate = rate_for(material, what)
     measure = per_100_kg if rate and rate.get("per_kg") else per_100_l
@@ -179,7 +179,7 @@ def batches(book: Book) -> list[BatchYield]:
 def _dressed(one: _Batch, fruit_kg: float, charged: int, rest: int) -> BatchYield:
     kg = fruit_kg * one["wash_g"] / max(charged + rest, 1)
     per_kg, per_l = 100 * one["made_l"] / max(kg, 1e-9), 100 * one["made_l"] / max(one["wash_l"], 1e-9)
-    beside = judged(one["material"], one["what"], per_kg, per_l)
+    beside = judge_yield(one["material"], one["what"], per_kg, per_l)
     return {**one, "kg": kg, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}
 
 
@@ -245,5 +245,5 @@ def _of_run(
     if kg <= 0:
         return None
     per_kg, per_l = 100 * made / kg, 100 * made / (wash["volume_ml"] / 1e3)
-    beside = judged(run.get("material"), run["what"], per_kg, per_l)
+    beside = judge_yield(run.get("material"), run["what"], per_kg, per_l)
     return {"kg": kg, "made_l": made, "per_100_kg": per_kg, "per_100_l": per_l, "beside": beside}

@@ -41,7 +41,7 @@ class _Moved(TypedDict):
     mass_g: int
 
 
-def plans(book: Book, limit: int = LIST_MOST) -> list[Plan]:
+def load_plans(book: Book, limit: int = LIST_MOST) -> list[Plan]:
     """Return the plans that stand, newest first: entry row, values, draws by mark."""
     rows = log.find_entries(book, kind="vat_plan", limit=limit)
     standing = [row for row in rows if row["standing"] == "entered"]
@@ -49,7 +49,7 @@ def plans(book: Book, limit: int = LIST_MOST) -> list[Plan]:
     return [_plan(row, read) for row, read in zip(standing, reads, strict=True) if read]
 
 
-def plan(book: Book, entry_id: str) -> Plan | None:
+def load_plan(book: Book, entry_id: str) -> Plan | None:
     """Return one plan, or None where the book has no such plan."""
     row = log.load_entry(book, entry_id)
     read = row_reader.read_as_folded(book, row) if row and row["kind"] == "vat_plan" else None

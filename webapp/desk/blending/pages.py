@@ -10,7 +10,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book import intake
 from webapp.book.before.vat_draws import read_draws
-from webapp.book.checks.product_limits import CAUTION, limits_of, says
+from webapp.book.checks.product_limits import CAUTION, limit_sentence, limits_of
 from webapp.book.fold import queries
 from webapp.book.goods import bottlings
 from webapp.book.house import registry
@@ -31,7 +31,7 @@ MARKS_MOST = 200
 def blending_page() -> ResponseReturnValue:
     """List vats that were planned and batches that were bottled, the newest first."""
     return render_template(
-        "desk/blending/blending.html", plans=plans.plans(current.book), batches=bottlings.batches(current.book)
+        "desk/blending/blending.html", plans=plans.load_plans(current.book), batches=bottlings.batches(current.book)
     )
 
 
@@ -87,7 +87,7 @@ def _notes(form: VatForm, vat: Vat | None) -> list[str]:
     if not what:
         return []
     wanted = ("bottled", "aged", "aged_small", "coloured")
-    return [sentence(says(row)) for row in limits_of(what, current.site) if row["limit"] in wanted]
+    return [sentence(limit_sentence(row)) for row in limits_of(what, current.site) if row["limit"] in wanted]
 
 
 @bp.post("/blending/plan")
@@ -128,7 +128,7 @@ def _enter(tank: str, name: str, vat: Vat, wishes: str) -> intake.Result:
 @needs("floor")
 def vat_plan_page(entry_id: str) -> ResponseReturnValue:
     """Show one plan against what has gone into its tank since."""
-    plan = plans.plan(current.book, entry_id)
+    plan = plans.load_plan(current.book, entry_id)
     if plan is None:
         abort(404, "The book has no such plan. Look for it in the list of vats.")
     names = {row["mark"]: row["name"] for row in registry.vessels(current.book)} if plan["draws"] else {}

@@ -64,7 +64,7 @@ def ferment_page(fill: str) -> ResponseReturnValue:
                               "height": 180, "series": [{"label": "mash", "points": temps}]}
     charts = [one for one in (gravity, warmth) if len(one["series"][0]["points"]) > 1]
     asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
-    counts = ferments.counts(current.book, found)
+    counts = ferments.count_alcohol(current.book, found)
     return render_template("desk/cellar/ferment.html", ferment=found, counts=counts, words=COUNTS, asked=asked,
                            charts=json.dumps(charts), pages=PAGES)
 

@@ -22,7 +22,7 @@ from webapp.book.record import log
 from webapp.book.record.rows import Family, Logged, Wanted
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.forms import AnswerForm
-from webapp.desk.shown import fields_of, figures_of, line, line_of, lines
+from webapp.desk.shown import entry_line, entry_lines, fields_of, figures_of, line_of
 from webapp.kinds import as_data, as_form
 from webapp.kinds.as_form import KindForm
 from webapp.kinds.entry import Entry
@@ -63,7 +63,7 @@ def entries_page() -> ResponseReturnValue:
     states = queries.queries_by_entry(current.book, [row["id"] for row in rows[:PAGE]])
     return render_template(
         "desk/entries/entries.html",
-        lines=lines(current.book, rows[:PAGE]),
+        lines=entry_lines(current.book, rows[:PAGE]),
         states=states,
         wanted=wanted,
         more=more,
@@ -133,7 +133,8 @@ def amend(entry_id: str) -> ResponseReturnValue:
     elif not reason:
         problems = [{"field": "reason", "words": "Say why it is amended, in a few words."}]
     return render_template(
-        "desk/entries/amend.html", form=form, kind=kind, row=line(current.book, row), problems=problems, reason=reason
+        "desk/entries/amend.html", form=form, kind=kind, row=entry_line(current.book, row), problems=problems,
+        reason=reason,
     ), 200 if request.method == "GET" else 422
 
 

@@ -15,7 +15,7 @@ from webapp.book.periods import notices
 from webapp.book.record import log
 from webapp.desk.blueprint import bp, read_heading
 from webapp.desk.forms import AnswerForm
-from webapp.desk.shown import lines
+from webapp.desk.shown import entry_lines
 
 SHOWN_MOST = 200
 
@@ -34,7 +34,7 @@ def queries_page() -> ResponseReturnValue:
         "desk/entries/queries.html",
         found=found,
         groups=by_entry(found),
-        lines={row["id"]: row for row in lines(current.book, rows)},
+        lines={row["id"]: row for row in entry_lines(current.book, rows)},
         counts=read_heading().counts,
         weight=weight,
         mark=mark,

@@ -9,7 +9,7 @@ from flask import abort, render_template, request
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
-from webapp.book.checks.product_limits import CAUTION, bottled_at_least, says
+from webapp.book.checks.product_limits import CAUTION, bottled_at_least, limit_sentence
 from webapp.book.goods import bottlings
 from webapp.book.goods.bottlings import Batch, LineEntry
 from webapp.desk.blueprint import bp
@@ -71,7 +71,7 @@ def _label(batch: Batch, gauge: LineEntry) -> dict[str, object] | None:
     return {
         "gauge": gauge, "strength": strength, "proof": proof_from_strength(strength), "volume": volume,
         "low": label_low_pct(strength), "high": label_high_pct(strength), "bottles": bottles,
-        "least": sentence(says(least)) if least else "", "said": gauge["values"].get("label_strength"),
+        "least": sentence(limit_sentence(least)) if least else "", "said": gauge["values"].get("label_strength"),
     }
 
 

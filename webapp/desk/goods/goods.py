@@ -14,7 +14,7 @@ from webapp.book.goods import goods
 from webapp.book.goods.goods import BottlingOnHand, Removal
 from webapp.book.periods.periods import litres, proof_gallons
 from webapp.desk.blueprint import bp
-from webapp.kinds.as_data import cell
+from webapp.kinds.as_data import safe_cell
 
 REMOVALS: Final = (
     "at", "happened", "cases", "bottles", "case_from", "case_to", "document", "to_whom", "batch", "lot_mark", "entry",
@@ -48,7 +48,7 @@ def bottled_csv() -> Response:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(REMOVALS)
-    writer.writerows([cell(line[name]) for name in REMOVALS] for line in _removals(goods.bottlings(current.book)))
+    writer.writerows([safe_cell(line[name]) for name in REMOVALS] for line in _removals(goods.bottlings(current.book)))
     headers = {"Content-Disposition": 'attachment; filename="cellarslate-bottled-goods.csv"'}
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=headers)
 

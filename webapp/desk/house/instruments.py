@@ -11,7 +11,7 @@ from webapp.access import current, needs
 from webapp.book.before.corrections import table_words
 from webapp.book.house import instruments, registry
 from webapp.desk.blueprint import bp, local_time
-from webapp.desk.shown import lines
+from webapp.desk.shown import entry_lines
 
 
 def _today() -> str:
@@ -37,7 +37,7 @@ def instrument_page(instrument_id: str) -> ResponseReturnValue:
     failed = record.failed.entry if record.failed else ""
     rows, n = instruments.in_doubt(current.book, record, failed)
     return render_template(
-        "desk/house/instrument.html", record=record, doubtful=lines(current.book, rows), n=n,
+        "desk/house/instrument.html", record=record, doubtful=entry_lines(current.book, rows), n=n,
         BADGES=BADGES, table_words=table_words,
     )
 

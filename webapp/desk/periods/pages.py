@@ -83,7 +83,7 @@ def period_close(name: str) -> ResponseReturnValue:
         else:
             try:
                 digest = request.form.get("digest", "")
-                closes.close(current.book, name, current.person["code"], digest, datetime.now(UTC))
+                closes.close_period(current.book, name, current.person["code"], digest, datetime.now(UTC))
             except BookError as error:
                 wrong = str(error)
                 ledger = _ledger()  # the figures may have changed meanwhile: those now shown are those now signed

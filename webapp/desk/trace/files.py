@@ -12,8 +12,8 @@ from typing import Any
 from flask import Response
 
 from webapp.book.lineage.lineage import Node, Trace
-from webapp.desk.trace.lists import back_links, bottlings, made_name, sections, standing
-from webapp.kinds.as_data import cell
+from webapp.desk.trace.lists import back_links, bottlings, made_name, sections, standing_spirit
+from webapp.kinds.as_data import safe_cell
 
 HEADS = ("way", "sort", "name", "detail", "mark", "at", "batch", "lot_mark", "case_from", "case_to", "odd_case",
          "bottles", "bottle_l", "share_pct", "pure_alcohol_l", "entry")
@@ -60,7 +60,7 @@ def csv_file(made: Trace, heads: Sequence[str], lines: Iterable[Mapping[str, obj
     writer = csv.writer(out)
     writer.writerow(heads)
     for line in lines:
-        writer.writerow([cell(line.get(head)) for head in heads])
+        writer.writerow([safe_cell(line.get(head)) for head in heads])
     # The byte order mark makes office programs read it as UTF-8.
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(made, "csv"))
 
@@ -70,7 +70,7 @@ def rows(made: Trace, removals: Removals) -> Iterator[dict[str, object]]:
 
     `node` is that of the trace, where the row is one.
     """
-    for line in [*bottlings(made), *standing(made)]:
+    for line in [*bottlings(made), *standing_spirit(made)]:
         yield {"way": "on", **_row(line["node"], line["share_pct"], line["lpa_ul"])}
     for left in removals:
         names = ("at", "batch", "lot_mark", "case_from", "case_to", "bottles", "entry", "site")

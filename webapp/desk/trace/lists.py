@@ -90,7 +90,7 @@ def bottlings(made: Trace) -> list[Line]:
     return sorted(lines, key=lambda line: (line["node"].at, line["node"].id), reverse=True)
 
 
-def standing(made: Trace) -> list[Line]:
+def standing_spirit(made: Trace) -> list[Line]:
     """Return the spirit that stands somewhere now, the most first; fruit that has made no alcohol yet comes last."""
     lines: list[Line] = [
         {"node": made.nodes[f"f:{fill}"], "share_pct": 100 * share, "lpa_ul": ul}

@@ -11,7 +11,7 @@ from webapp.book.lineage import lineage, search
 from webapp.book.lineage.lineage import Node, Trace
 from webapp.desk.blueprint import bp
 from webapp.desk.trace import files as trace_files
-from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, made_name, sections, standing
+from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, made_name, sections, standing_spirit
 from webapp.desk.trace.picture import draw, percent
 
 PAGE_STEPS_MOST = 15_000  # flows looked at on the way back for the page, within a second; the files go further
@@ -36,7 +36,7 @@ def trace_page(key: str) -> ResponseReturnValue:
     found = lineage.find_subject(current.book, key)
     if found is None:
         return render_template("desk/trace/search.html", text=key[:60], hits=[], most=0), 404
-    made = lineage.trace(current.book, found, back_most=PAGE_STEPS_MOST)
+    made = lineage.trace_subject(current.book, found, back_most=PAGE_STEPS_MOST)
     subject = made.nodes[made.subject.node]
     back, on = back_links(made), made.spread.links
     return render_template(
@@ -52,7 +52,7 @@ def trace_page(key: str) -> ResponseReturnValue:
         },
         bottlings=bottlings(made),
         removals=_removals(made),
-        standing=standing(made),
+        standing=standing_spirit(made),
         gone=sorted(((made_name(made, name), ul) for name, ul in made.spread.gone_ul.items()), key=lambda g: -g[1]),
         most=LISTED_MOST,
     )
@@ -62,7 +62,7 @@ def _trace(key: str) -> Trace:
     subject = lineage.find_subject(current.book, key)
     if subject is None:
         abort(404, "The book has nothing to trace by that name. Look for it with the search on the trace page.")
-    return lineage.trace(current.book, subject)
+    return lineage.trace_subject(current.book, subject)
 
 
 def _title(node: Node) -> str:

@@ -14,7 +14,7 @@ from webapp.book.house import registry
 from webapp.book.record import log
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import VesselForm, figure
-from webapp.desk.shown import lines
+from webapp.desk.shown import entry_lines
 from webapp.kinds.rows import VesselRow
 from webapp.trade.marks import BadMark, make_mark, parse_mark
 
@@ -50,7 +50,7 @@ def vessel_page(mark: str) -> ResponseReturnValue:
     """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
     row = _known(mark)
     card = cards.load_standing(current.book, row)
-    history = lines(current.book, log.find_entries(current.book, mark=row["mark"], limit=HISTORY))
+    history = entry_lines(current.book, log.find_entries(current.book, mark=row["mark"], limit=HISTORY))
     return render_template(
         "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card["curves"])
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from webapp.kinds.effects.cask import carried, youngest
+from webapp.kinds.effects.cask import facts_carried, youngest
 from webapp.kinds.key import FILTER_LOSS, GAUGE_DIFFERENCE, RECEIVED, REMOVED, TRANSIT, WATER, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
@@ -26,7 +26,7 @@ def account_move(read: Read, view: View) -> Effect:
         post.draw(here, REMOVED, amount, purpose)
     elif other and other != read.mark:
         if any(amount):
-            pour(post, other, held, {**_told(read), "account": account})
+            prepare_vessel(post, other, held, {**_told(read), "account": account})
             post.draw(here, vessel_key(other), amount, purpose)
     else:
         if not held and any(amount):
@@ -51,7 +51,7 @@ def _told(read: Read) -> FillChanges:
     return told
 
 
-def pour(post: Posting, mark: str, held: Fill | None, facts: FillChanges) -> None:
+def prepare_vessel(post: Posting, mark: str, held: Fill | None, facts: FillChanges) -> None:
     """Make a vessel ready for spirit of another fill: a new fill begins, or the present fill gets a younger part."""
     there = post.held(mark)
     if there:
@@ -59,7 +59,7 @@ def pour(post: Posting, mark: str, held: Fill | None, facts: FillChanges) -> Non
         if account := facts.get("account"):
             post.change_account(mark, account, "joined")
     else:
-        post.begin(mark, **(carried(held) | facts))
+        post.begin(mark, **(facts_carried(held) | facts))
 
 
 def receipt(read: Read, view: View) -> Effect:
@@ -73,7 +73,7 @@ def receipt(read: Read, view: View) -> Effect:
         return post.effect()
     declared = spirit_of(figures.get("declared_20"), read.number("declared_strength"), read.number("declared_weight"))
     got, mark = spirit_read(read), vessel_key(read.mark)
-    pour(post, read.mark, NO_FILL, {**_told(read), "account": read.text("to_account") or ""})
+    prepare_vessel(post, read.mark, NO_FILL, {**_told(read), "account": read.text("to_account") or ""})
     post.move(RECEIVED, mark, declared, str(read.text("purpose") or "receipt"))
     post.move(mark, TRANSIT, declared.less(got), "transit")
     return post.effect()
@@ -118,7 +118,7 @@ def chill_filter(read: Read, view: View) -> Effect:
         post.move(GAUGE_DIFFERENCE, here, Amount().less(lost).above_nothing(), "filter")
     other = read.text("to_vessel") or ""
     if other and other != read.mark and any(after):
-        pour(post, other, held, {})
+        prepare_vessel(post, other, held, {})
         post.draw(here, vessel_key(other), after, "filter")
     return post.effect()
 

@@ -32,7 +32,7 @@ def bottling_close(read: Read, view: View) -> Effect:
         "case_from": read.text("case_from"), "case_to": read.text("case_to"), "odd_case": read.text("odd_case"),
         "lot_mark": read.text("lot_mark"),
     }
-    goods.begin(post, about, spirit_of(good * size, strength), key, f"{good} bottles")
+    goods.begin_bottling(post, about, spirit_of(good * size, strength), key, f"{good} bottles")
     post.move(key, SPILL, spirit_of(broken * size, strength), "broken")
     post.move(key, FILTER_LOSS, spirit_of(read.number("loss") or 0.0, strength), "heel_and_line")
     if read.text("tank_empty") == "yes":

@@ -8,7 +8,7 @@ from webapp.kinds.key import EVAPORATION, NOT_ACCOUNTED, SOAKAGE, VesselKey, ves
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import NO_FILL, Fill, FillChanges
-from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read, weighed
+from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read, weighed_amount
 from webapp.kinds.view import View
 
 # What of a fill goes along when all of it goes into another vessel.
@@ -26,7 +26,7 @@ def cask_fill(read: Read, view: View) -> Effect:
     amount, what = spirit_read(read), read.text("what")
     if any(amount):
         facts: FillChanges = {
-            **carried(post.held(source)), **_wood(post, read.mark), "lot": read.text("lot"),
+            **facts_carried(post.held(source)), **_wood(post, read.mark), "lot": read.text("lot"),
             "cooperage": read.text("cooperage"), "tare_kg": read.number("tare"),
             "fill_strength_pct": read.figures.get("true_strength"), "aged_since": view.at,
         }
@@ -82,7 +82,7 @@ def _pour(post: Posting, mark: str, held: Fill | None, amount: Amount, source: V
     if here:
         post.describe(mark, aged_since=youngest(here, held))
     else:
-        post.begin(mark, **(carried(held) | _wood(post, mark)))
+        post.begin(mark, **(facts_carried(held) | _wood(post, mark)))
     post.draw(source, vessel_key(mark), amount, reason)
 
 
@@ -99,7 +99,7 @@ def _amount(read: Read, held: Fill | None) -> Amount:
         return spirit_read(read)
     strength, net = (held or NO_FILL)["strength_pct"] or 0.0, read.number("net_weight")
     if net is not None:
-        return weighed(net, strength)
+        return weighed_amount(net, strength)
     return spirit_of(read.number("volume"), strength)
 
 
@@ -113,7 +113,7 @@ def youngest(one: Fill, other: Fill | None) -> str | None:
     return max(mine, theirs) if mine and theirs else None
 
 
-def carried(held: Fill | None) -> FillChanges:
+def facts_carried(held: Fill | None) -> FillChanges:
     """Return the facts of a fill that go along with its spirit."""
     facts = {name: held[name] for name in CARRIED if held.get(name) is not None} if held else {}
     return cast(FillChanges, facts)  # CARRIED are keys of it
@@ -131,15 +131,15 @@ def dump(read: Read, view: View) -> Effect:
     strength, dumped = read.figures.get("true_strength"), read.figures.get("net")
     tare, gross = read.context.get("tare_kg"), read.number("gross") or 0.0
     if held and tare is not None and strength is not None and gross > tare:
-        post.measure(read.mark, weighed(gross - tare, strength), EVAPORATION, "dump_gauge")
-    amount = weighed(dumped, strength)
+        post.measure(read.mark, weighed_amount(gross - tare, strength), EVAPORATION, "dump_gauge")
+    amount = weighed_amount(dumped, strength)
     tank = read.text("to_vessel") or ""
     there = post.held(tank)
     if any(amount):
         if there:
             post.describe(tank, aged_since=youngest(there, held))
         else:
-            post.begin(tank, **carried(held))
+            post.begin(tank, **facts_carried(held))
         post.move(key, vessel_key(tank), amount, "dump")
     kept = SOAKAGE if tare is not None else EVAPORATION
     if post.held(read.mark):

@@ -80,7 +80,7 @@ def cases_of(read: Read) -> tuple[str, int, int] | None:
     return (first[0], first[1], last[1]) if first and last and first[0] == last[0] and first[1] <= last[1] else None
 
 
-def find(read: Read, view: View) -> Found:
+def find_bottling(read: Read, view: View) -> Found:
     """Return the bottling of this batch or lot mark. Where several match, it is the one with the first case named."""
     named, case = view.get(name_key(read.text("batch"))), read.text("case_from")
     roots = named["bottlings"] if named else []
@@ -100,7 +100,7 @@ def _count(value: float | None) -> int:
     return max(round(value), 0) if value is not None and abs(value) < 1e9 else 0
 
 
-def begin(post: Posting, about: BottlingFacts, amount: Amount, source: Key, reason: str) -> None:
+def begin_bottling(post: Posting, about: BottlingFacts, amount: Amount, source: Key, reason: str) -> None:
     """Put the good bottles of a bottling on an account of their own: tank, or received -> bottling."""
     key = bottling_key(post.view.root)
     bottling: Bottling = {
@@ -121,7 +121,7 @@ def removal(read: Read, view: View) -> Effect:
 
     More than there are: the rest comes first from overage. Where nobody knows which bottling it is, nothing moves.
     """
-    found = find(read, view)
+    found = find_bottling(read, view)
     if found.bottling is None:
         return Effect()
     post, key, held = Posting(view), bottling_key(found.root), found.bottling
@@ -165,7 +165,7 @@ def receipt(read: Read, view: View) -> Effect:
         "consignor": read.text("consignor") or "", "document": read.text("document") or "",
         "per_case": read.number("per_case"), "case_from": read.text("case_from"), "case_to": read.text("case_to"),
     }
-    begin(post, about, _of_bottles(about, declared), RECEIVED, "in_bond")
+    begin_bottling(post, about, _of_bottles(about, declared), RECEIVED, "in_bond")
     if short:
         key = bottling_key(view.root)
         post.move(key, TRANSIT, _of_stock(post.stock(key), about, declared, short), "transit")
@@ -175,7 +175,7 @@ def receipt(read: Read, view: View) -> Effect:
 
 def count(read: Read, view: View) -> Effect:
     """A count of bottles: the bottling holds what was found; bottling -> shortage, or overage -> bottling."""
-    found = find(read, view)
+    found = find_bottling(read, view)
     if found.bottling is None:
         return Effect()
     post, key, held = Posting(view), bottling_key(found.root), found.bottling

@@ -7,7 +7,7 @@ from typing import TypedDict
 
 from webapp.kinds.key import Key, run_key, vessel_key, wish_key
 from webapp.kinds.read import Read
-from webapp.kinds.remember import remember, vessel
+from webapp.kinds.remember import vessel, with_entry
 from webapp.kinds.spec import NOTHING, Effect
 from webapp.kinds.state import BestRun, CutPlan, State, Vessel, Wish
 from webapp.kinds.view import View
@@ -36,14 +36,14 @@ def cut_plan(read: Read, view: View) -> Effect:
     wish = {**wish, "what": what.strip(), "plans": plans}
     states: dict[Key, State] = {wish_key(fruit): wish}
     if read.mark:
-        states[vessel_key(read.mark)] = remember(vessel(view, read.mark), read, view)
+        states[vessel_key(read.mark)] = with_entry(vessel(view, read.mark), read, view)
     return Effect(states)
 
 
 def best_run(read: Read, view: View) -> Effect:
     """A run is named the best of its fruit on its still; found by its id, or by its name among the still's last."""
     still = vessel(view, read.mark)
-    states: dict[Key, State] = {vessel_key(read.mark): remember(still, read, view)}
+    states: dict[Key, State] = {vessel_key(read.mark): with_entry(still, read, view)}
     run_id = _find(str(read.text("run") or "").strip(), still, view)
     run = view.get(run_key(run_id)) if run_id else None
     fruit = fruit_of(run["what"]) if run else ""

@@ -19,7 +19,7 @@ from webapp.kinds.key import (
     vessel_key,
 )
 from webapp.kinds.read import Read
-from webapp.kinds.remember import remember, vessel
+from webapp.kinds.remember import vessel, with_entry
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import NO_FILL, READINGS, RUNS, Fraction, Run, RunLine, State, Vessel
 from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
@@ -107,7 +107,7 @@ def _seconds(at: str) -> float:
 
 
 def _with_run(read: Read, view: View) -> tuple[Vessel, RunKey | None, Run | None]:
-    still = remember(vessel(view, read.mark), read, view)
+    still = with_entry(vessel(view, read.mark), read, view)
     run_id = still["run"]
     key = run_key(run_id) if run_id else None
     return still, key, view.get(key) if key else None
