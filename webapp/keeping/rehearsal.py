@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tempfile
 from pathlib import Path
-from typing import Any
+from typing import TypedDict
 
 from webapp.backups import BOOK_NAME, restore_backup
 from webapp.book import verification
@@ -15,6 +15,15 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 
 NAMED_MOST = 10
+
+
+_ROWS = "SELECT id, device, received_at FROM entries"
+
+
+class _Row(TypedDict):
+    id: str
+    device: str
+    received_at: str
 
 
 def rehearse(file_path: Path, data_dir: Path) -> list[str]:
@@ -50,9 +59,9 @@ def _compare(backup: Book, live: Book) -> list[str]:
     if entry_count and (same is None or same["digest"] != digest):
         return [
             "Its entries are not the first of the book here: one of the two was restored from a backup before.",
-            *_entries_lost(live.query("SELECT * FROM entries ORDER BY book_no"), _ids(backup)),
+            *_entries_lost(live.rows(_Row, f"{_ROWS} ORDER BY book_no"), _ids(backup)),
         ]
-    after = live.query("SELECT * FROM entries WHERE book_no > ? ORDER BY book_no", (entry_count,))
+    after = live.rows(_Row, f"{_ROWS} WHERE book_no > ? ORDER BY book_no", (entry_count,))
     return _entries_lost(after, set()) + _desk_lost(backup, live)
 
 
@@ -60,7 +69,7 @@ def _ids(book: Book) -> set[str]:
     return {row["id"] for row in book.query("SELECT id FROM entries")}
 
 
-def _entries_lost(rows: list[dict[str, Any]], had: set[str]) -> list[str]:
+def _entries_lost(rows: list[_Row], had: set[str]) -> list[str]:
     lost = [row for row in rows if row["id"] not in had]
     if not lost:
         return ["It holds every entry of the book here."]

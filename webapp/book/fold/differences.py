@@ -8,6 +8,7 @@ sum by all flows of its entry. What people amend or answer meanwhile may be amon
 from __future__ import annotations
 
 import json
+import sqlite3
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -166,7 +167,7 @@ def compare_fold(book: Book, watch: Watch) -> None:
     conn.execute("DROP TABLE temp.moved_before")
 
 
-def said_of(conn: Any, entry_id: str, queries: str = "queries", flows: str = "flows") -> Said:
+def said_of(conn: sqlite3.Connection, entry_id: str, queries: str = "queries", flows: str = "flows") -> Said:
     """Return the results of an entry as the file has them."""
     asked = conn.execute(f"SELECT {QUESTION} FROM {queries} WHERE entry = ?", (entry_id,))  # noqa: S608
     moved = conn.execute(f"SELECT {FLOW} FROM {flows} WHERE entry = ? ORDER BY n", (entry_id,))  # noqa: S608

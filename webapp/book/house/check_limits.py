@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.before.limits import LIMITS
 from webapp.book.fold import unjudged
@@ -21,7 +21,17 @@ SCOPES = ("site", "sort", "product", "vessel")
 MOST = 1e6
 
 
-def check_limits(book: Book) -> list[dict[str, Any]]:
+class CheckLimit(TypedDict):
+    """A limit of a check that somebody has set, beside its default."""
+
+    scope: str
+    key: str
+    name: str
+    value: float
+    default: float | None
+
+
+def check_limits(book: Book) -> list[CheckLimit]:
     """Return every limit of a check that somebody has set: scope, key, name, value, default. Widest scope first."""
     site = load_site(book)
     told = {"site": {"": site.get("checks") or {}}} | (site.get("check_limits") or {})

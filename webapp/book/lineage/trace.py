@@ -15,8 +15,9 @@ from __future__ import annotations
 import heapq
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
-from typing import Any, NamedTuple
+from typing import NamedTuple, TypeVar
 
+K = TypeVar("K")
 Order = tuple[str, int]
 FIRST: Order = ("", 0)
 LAST: Order = ("~", 0)
@@ -78,7 +79,7 @@ class Spread:
     is_whole: bool = True  # False where there was too much to follow
 
 
-class _Later(tuple[Any, ...]):
+class _Later(tuple[Order, int, Seed | Step]):
     """Sorts the other way round, for a heap that gives the latest first."""
 
     __lt__ = tuple.__gt__
@@ -319,6 +320,6 @@ def _mixed(share: float, before: int, other: float, inflow: int) -> float:
     return (share * before + other * inflow) / (before + inflow) if inflow > 0 else share
 
 
-def _add_to_sum(sums: dict[Any, float], key: object, amount: float) -> None:
+def _add_to_sum(sums: dict[K, float], key: K, amount: float) -> None:
     if amount:
         sums[key] = sums.get(key, 0.0) + amount

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
+from typing import Any, TypedDict
 
 from webapp.book.fold import unjudged
 from webapp.book.house import people
@@ -25,6 +25,18 @@ from webapp.book.record.log import canonical, sha256
 from webapp.book.record.store import Book
 
 MAY_SIGN = ("distiller", "office")
+
+
+class LateEntry(TypedDict):
+    """An entry that came after the last close and speaks of a time before its end."""
+
+    id: str
+    kind: str
+    mark: str
+    person: str
+    read_at: str
+    received_at: str
+    book_no: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,12 +151,13 @@ def _some(stock: Mapping[str, int]) -> dict[str, int]:
     return {account: ul for account, ul in stock.items() if ul}
 
 
-def late_entries(book: Book, limit: int = 100) -> list[dict[str, Any]]:
+def late_entries(book: Book, limit: int = 100) -> list[LateEntry]:
     """Return entries that came after the last close and speak of a time before its end, newest first.
 
     Amendments, answers and strikes count by what they speak of.
     """
-    return book.query(
+    return book.rows(
+        LateEntry,
         "SELECT e.id, e.kind, e.mark, e.person, e.read_at, e.received_at, e.book_no FROM entries e "
         "LEFT JOIN answers a ON a.id = e.id LEFT JOIN entries b ON b.id = a.entry "
         "LEFT JOIN amendments m ON m.id = coalesce(b.id, e.id) "

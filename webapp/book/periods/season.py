@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any, NamedTuple
+from typing import NamedTuple, TypedDict
 
 from webapp.book.before.limits import Limit, declare
 from webapp.book.checks import site_limit
@@ -125,8 +125,8 @@ def seasons(book: Book, now: datetime, most: int = 100, site: SiteSettings | Non
     last = season_of(months.month_at(utc_text(now), zone), first)
     # The next season too: a clock that is ahead may have begun it.
     spans = [_span(int(last[:4]) + 1 - back, first, zone) for back in range(most + 1)]
-    moved: dict[int, list[dict[str, Any]]] = {}
-    for row in book.query(_MOVED, (json.dumps([(span.start, span.until) for span in spans]),)):
+    moved: dict[int, list[_MovedRow]] = {}
+    for row in book.rows(_MovedRow, _MOVED, (json.dumps([(span.start, span.until) for span in spans]),)):
         moved.setdefault(row["span"], []).append(row)
     begun_at = next((rows[0]["begun"] for rows in moved.values()), None)
     if begun_at is None:
@@ -136,6 +136,21 @@ def seasons(book: Book, now: datetime, most: int = 100, site: SiteSettings | Non
     wanted = [n for n, span in enumerate(spans) if begun <= span.name <= max(last, begun)]
     found = [_season(spans[n], moved.get(n, []), limits) for n in wanted[:most]]
     return [one for one in found if one.wash or one.fruit_g or one.fermented]
+
+
+class _MovedRow(TypedDict):
+    span: int
+    s: str  # of the source: what sort of account it is
+    t: str  # of the target
+    source: str
+    target: str
+    reason: str
+    a: str  # tax account of the source
+    b: str  # of the target
+    ul: int
+    g: int
+    runs: int
+    begun: str
 
 
 class _Span(NamedTuple):
@@ -169,7 +184,7 @@ def _first_month(said: object) -> int:
     return said if isinstance(said, int) and 1 <= said <= 12 else FIRST_MONTH
 
 
-def _season(span: _Span, rows: Sequence[Mapping[str, Any]], limits: Mapping[str, float]) -> Season:
+def _season(span: _Span, rows: Sequence[_MovedRow], limits: Mapping[str, float]) -> Season:
     into: Counter[str] = Counter()
     fruit_g = fermented = gauged = 0
     for row in rows:

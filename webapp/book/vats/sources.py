@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from datetime import datetime
-from typing import Any
+from typing import TypedDict
 
 from webapp.book.checks.cask_fill import soak_kg
 from webapp.book.fold.states import load_newest_of
@@ -23,6 +23,14 @@ _STANDING = (
 )
 
 
+class _Standing(TypedDict):
+    mark: str
+    name: str
+    sort: str
+    place: str
+    capacity_l: float | None
+
+
 def sorts_of_spirit(book: Book) -> list[str]:
     """Return the names of the spirits in casks and tanks now."""
     rows = book.query(
@@ -37,7 +45,7 @@ def sources(book: Book, now: datetime, *, what: str = "", soak_200_kg: float = 0
 
     `soak_200_kg` is what the wood of a 200 L cask keeps; other casks by their surface. A cask goes whole.
     """
-    rows = book.query(_STANDING, {"what": what, "most": LISTED_MOST})
+    rows = book.rows(_Standing, _STANDING, {"what": what, "most": LISTED_MOST})
     states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
     last_in = _last_in(book, [held["fill"] for state in states.values() if state and (held := state["holds"])])
     known = ((row, states.get(vessel_key(row["mark"])) or EMPTY_VESSEL) for row in rows)
@@ -45,7 +53,7 @@ def sources(book: Book, now: datetime, *, what: str = "", soak_200_kg: float = 0
 
 
 def _source(
-    row: Mapping[str, Any], state: Vessel, last_in: Mapping[str, str], now: datetime, soak_200_kg: float
+    row: _Standing, state: Vessel, last_in: Mapping[str, str], now: datetime, soak_200_kg: float
 ) -> Source | None:
     held = state["holds"]
     if not held or held["mash"] or not held["mass_kg"] or not held["strength_pct"]:

@@ -77,7 +77,7 @@ def _range_form() -> LimitForm:
 def _page(range_form: LimitForm, check_form: CheckLimitForm, status: int) -> tuple[str, int]:
     words = request.args.get("q", "").casefold().split()
     site = registry.site(current.book)
-    set_limits = [row | _worded(row["name"]) for row in registry.check_limits(current.book)]
+    set_limits = [{**row, **_worded(row["name"])} for row in registry.check_limits(current.book)]
     page = render_template(
         "desk/house/limits.html",
         text=request.args.get("q", ""),

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-from typing import Any
 from xml.sax.saxutils import escape
 
 from reportlab.lib import colors
@@ -15,6 +14,7 @@ from reportlab.platypus import KeepTogether, Paragraph, SimpleDocTemplate, Space
 from reportlab.platypus.flowables import Flowable
 
 from webapp.book.periods.periods import Account, Period
+from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION
 from webapp.desk.periods.rows import rounding, rows_of, title_of
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
@@ -25,7 +25,7 @@ WORDS_MOST = 1000
 GREY = colors.HexColor("#555555")
 
 
-def paper(period: Period, house: str, printed: str, warned: list[Any]) -> bytes:
+def paper(period: Period, house: str, printed: str, warned: list[Notice]) -> bytes:
     """Return the period as a PDF of A4 pages. printed: the local minute of printing."""
     load_fonts()
     house = printable(house, NAME_MOST)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from webapp.book.periods.ledger import Closed
 from webapp.book.periods.lines import WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
+from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION, party_words, reason_words, rules, rules_words
 from webapp.kinds.rows import SiteSettings
 
@@ -94,7 +94,7 @@ def account_cells(account: str, row: Row) -> list[str]:
     return [account, row.row, *about, str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules)]
 
 
-def as_json(period: Period, site: SiteSettings, warned: list[Any]) -> dict[str, object]:
+def as_json(period: Period, site: SiteSettings, warned: list[Notice]) -> dict[str, object]:
     """Return the whole period as plain data; amounts in microlitres are exact, the others are rounded for stating."""
     return {
         "period": period.name, "site": site.get("name", ""), "months": list(period.months), "time_zone": period.zone,

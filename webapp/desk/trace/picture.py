@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
 from webapp.book.lineage.lineage import Node
 
@@ -306,7 +305,9 @@ def _between(one: Block, other: Block, ends: tuple[float, float], thick: tuple[f
     return f"M{p[0]}C{p[1]} {p[2]} {p[3]}L{p[4]}C{p[5]} {p[6]} {p[7]}Z"
 
 
-def _around(one: Block, other: Block, ends: Any, thick: Any, picture: Picture, tall: bool) -> str:
+def _around(
+    one: Block, other: Block, ends: tuple[float, float], thick: tuple[float, float], picture: Picture, tall: bool
+) -> str:
     """Return a line from the far side of one block around to the near side of another that lies before it."""
     s, t = ends[0] + thick[0] / 2, ends[1] + thick[1] / 2
     a = one.y + one.height if tall else one.x + one.width
