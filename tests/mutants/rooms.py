@@ -106,6 +106,7 @@ ROOMS = {
                     "evaluate": "fold/test_evaluate",
                     "families": "fold/test_families",
                     "fold": "test_parts test_rules",
+                    "heading": "fold/test_differences",
                     "judgings": "fold/test_differences test_rules",
                     "month_sums": "test_month_sums test_periods",
                     "queries": "fold/test_queries test_lists",

@@ -13,6 +13,7 @@ import pytest
 from tests.book.conftest import F1, reading, send
 from webapp.book.fold import differences, judgings, rules, unjudged
 from webapp.book.fold.differences import Asked, Difference, Moved, Said, Watch
+from webapp.book.fold.heading import Heading, load_heading
 from webapp.book.fold.judgings import Judging
 from webapp.book.opening import open_book
 from webapp.book.record.errors import BookError
@@ -196,6 +197,25 @@ def test_differences_are_listed_until_a_person_has_read_them(book: Book) -> None
     assert now is not None and (now.read_by, now.read_at) == ("JK", "2025-10-02T12:00:00Z")
     with pytest.raises(BookError, match="nothing to read"):
         differences.note_read(book, last.no, "JK", NOW)
+
+
+def test_the_head_of_a_page_says_in_one_statement_what_the_lists_say(book: Book) -> None:
+    last = judgings.last_judging(book)
+    assert last is not None
+    assert load_heading(book) == Heading({"stop": 0, "ask": 0, "note": 0}, "", {})
+    ids = [row["id"] for row in book.query("SELECT id FROM entries ORDER BY book_no")]
+    with book.write() as database:
+        say(book, "e1")
+        say(book, "e2", "hot")
+        database.conn.execute("INSERT INTO differences VALUES (?, ?, '[]', '[1]')", (last.no, ids[0]))
+        database.conn.execute("INSERT INTO unjudged SELECT order_key FROM folded LIMIT 2")
+    told = "2 of 3 entries are still to be judged by the limits and settings as they are now."
+    assert load_heading(book) == Heading({"stop": 0, "ask": 2, "note": 0}, told, {last.no: 1})
+    asked: list[str] = []
+    book.db.conn.set_trace_callback(asked.append)
+    load_heading(book)
+    book.db.conn.set_trace_callback(None)
+    assert len([sql for sql in asked if sql.startswith("SELECT")]) == 1
 
 
 def test_a_judging_says_its_rules_in_a_few_words(book: Book) -> None:
