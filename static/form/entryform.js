@@ -11,7 +11,7 @@ import { contextOf } from "./context.js";
 import { keepInSight, lookable, lookBand, risen } from "./look.js";
 import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
-import { boxOf, collect, controlOf, keepInstrument, keepUnit, unitNow } from "./values.js";
+import { boxOf, collect, controlOf, keepInstrument } from "./values.js";
 
 /** After the last key the second look waits this long, so that it does not speak into a half-typed figure. */
 const PAUSE_MS = 900;
@@ -128,9 +128,8 @@ export class EntryForm {
   /** @param {Event} event */
   #changed(event) {
     const { name, value } = /** @type {HTMLSelectElement} */ (event.target);
-    const field = this.#parts.kind.fields.find((/** @type {any} */ one) => name === `${one.name}_unit` || name === `${one.name}_instrument`);
-    if (field && name.endsWith("_unit")) keepUnit(this.#parts.kind, field, unitNow(this.#parts.form, this.#parts.kind, field));
-    if (field && name.endsWith("_instrument")) keepInstrument(field.instrument, value);
+    const field = this.#parts.kind.fields.find((/** @type {any} */ one) => name === `${one.name}_instrument`);
+    if (field) keepInstrument(field.instrument, value);
     this.update();
   }
 

@@ -1,6 +1,5 @@
 // @ts-check
-/** The last value beside each label and ghosted in its box; which boxes must be filled; the unit each begins with. */
-import { symbol } from "../trade/units.js";
+/** The last value beside each label, never in the box; which boxes must be filled; the unit each begins with. */
 import { inOwnMark } from "../ui/format.js";
 import { lastOf } from "./context.js";
 import { boxOf, fillIn, shortSymbol, unitOf } from "./values.js";
@@ -11,14 +10,11 @@ export function dressFields(form, kind, card) {
     const box = boxOf(form, field.name);
     if (!box) continue;
     const select = /** @type {HTMLSelectElement|null} */ (form.querySelector(`select[name="${field.name}_unit"]`));
-    if (select) dressUnits(select, unitOf(kind, field));
+    if (select) dressUnits(select, unitOf(field));
     if (field.required) showNeed(box);
     const last = lastOf(card, kind, field);
     box.classList.toggle("field--known", Boolean(last));
-    if (last) {
-      showLast(box, field, last, select?.value ?? last.unit);
-      select?.addEventListener("change", () => showLast(box, field, last, select.value));
-    }
+    if (last) showLast(box, field, last);
   }
   fillIn(form, told(kind));
 }
@@ -47,19 +43,16 @@ function showNeed(box) {
   for (const control of box.querySelectorAll(":is(input, textarea):not([type=radio])")) control.setAttribute("aria-required", "true");
 }
 
-/** A figure read in another unit than the box's own is named with it, and never ghosted beside the wrong one. @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string, when: string}} last @param {string} unit of the box now */
-function showLast(box, field, last, unit) {
-  const words = (field.choices.find((/** @type {string[]} */ choice) => choice[0] === last.raw) ?? ["", field.sort === "number" ? inOwnMark(last.raw) : last.raw])[1];
-  let line = box.querySelector(".field__last");
-  if (!line) {
-    line = document.createElement("span");
-    line.className = "field__last";
-    box.querySelector(".field__label, legend > span")?.after(line);
-  }
-  const isOther = Boolean(last.unit) && last.unit !== unit;
-  const other = isOther ? ` ${symbol(last.unit)}` : "";
-  line.textContent = `${last.when} ${words.length > 24 ? `${words.slice(0, 23)}…` : words}${other}`;
+/** "last 15.0 °C, Tuesday", in the unit it was read in. @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string, when: string}} last */
+function showLast(box, field, last) {
+  const words = (field.choices.find((/** @type {string[]} */ choice) => choice[0] === last.raw) ?? ["", last.raw])[1];
+  const line = document.createElement("span");
+  line.className = "field__last";
+  line.textContent = field.sort === "number" ? lastWords(last) : `last ${words.length > 24 ? `${words.slice(0, 23)}…` : words}, ${last.when}`;
+  box.querySelector(".field__label, legend > span")?.after(line);
   const input = box.querySelector("input.field__value");
-  if (input && field.sort !== "date") input.setAttribute("placeholder", isOther ? "" : words);
   if (input && field.sort === "mark") input.setAttribute("data-last", last.raw);
 }
+
+/** @param {{raw: string, unit: string, when: string}} last of a figure */
+export const lastWords = ({ raw, unit, when }) => `last ${[inOwnMark(raw), shortSymbol(unit)].filter(Boolean).join(" ")}, ${when}`;

@@ -2,22 +2,21 @@
 /** Boxes drawn on the phone for the run sheet's panels; the same classes and names as the server's `_fields.html`. */
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { chip } from "../shell/choices.js";
-import { inOwnMark } from "../ui/format.js";
 import { lastOf } from "./context.js";
+import { lastWords } from "./ghosts.js";
 import { keptInstrument, shortSymbol, unitOf } from "./values.js";
 
 /** @param {any} kind @param {string} name @param {any} card */
 export function figureBox(kind, name, card) {
   const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
   const last = lastOf(card, kind, field);
-  const unit = unitOf(kind, field);
-  const isOther = Boolean(last?.unit) && last?.unit !== unit; // never ghosted beside the wrong unit
+  const unit = unitOf(field);
   const id = `${kind.name}-${name}`;
   return html`<div class="field field--figure" data-field=${name}>
     <label class="field__label" for=${id}>${field.label}</label>
-    ${last ? html`<span class="field__last">${last.when} ${inOwnMark(last.raw)}${isOther ? ` ${shortSymbol(last.unit)}` : nothing}</span>` : nothing}
+    ${last ? html`<span class="field__last">${lastWords(last)}</span>` : nothing}
     <input class="field__value" id=${id} name=${name} type="text" inputmode="decimal" autocomplete="off" maxlength="24" data-keypad
-      data-unit=${shortSymbol(unit)} placeholder=${last && !isOther ? inOwnMark(last.raw) : nothing}>
+      data-unit=${shortSymbol(unit)}>
     ${field.units.length > 1 ? html`<select class="field__unit" name="${name}_unit" data-unit-for=${id} aria-label="Unit of ${field.label}">
         ${field.units.map((/** @type {string} */ one) => html`<option value=${one} ?selected=${one === unit}>${shortSymbol(one)}</option>`)}</select>`
       : html`<span class="field__unit">${shortSymbol(unit)}</span>`}

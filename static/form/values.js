@@ -14,16 +14,9 @@ export const shortSymbol = (unit) => symbol(unit).replace(/ \(.*\)$/, "");
 
 const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in", "oz", "fl_oz"];
 
-/** The unit a field begins with: as last swapped on this phone, else of the phone's world. @param {Kind} kind @param {Field} field */
-export function unitOf(kind, field) {
-  const kept = stored(`unit:${kind.name}.${field.name}`);
-  if (kept && field.units.includes(kept)) return kept;
+/** The unit a field begins with: the house's, or this phone's own. One swapped for one figure does not stick. @param {Field} field */
+export function unitOf(field) {
   return (unitsChoice() === "us" && field.units.find((/** @type {string} */ unit) => US.includes(unit))) || field.typed_in || field.units[0] || "";
-}
-
-/** @param {Kind} kind @param {Field} field @param {string} unit */
-export function keepUnit(kind, field, unit) {
-  localStorage.setItem(`unit:${kind.name}.${field.name}`, unit);
 }
 
 /** @param {string} sort of instrument @returns {string} its id as last used on this phone */
@@ -47,17 +40,17 @@ export function collect(form, kind) {
     const raw = rawOf(form, field.name);
     if (!raw) continue;
     values[field.name] = { raw };
-    if (field.units.length) values[field.name].unit = unitNow(form, kind, field);
+    if (field.units.length) values[field.name].unit = unitNow(form, field);
     const instrument = field.instrument && rawOf(form, `${field.name}_instrument`);
     if (instrument) values[field.name].instrument = instrument;
   }
   return values;
 }
 
-/** @param {HTMLFormElement} form @param {Kind} kind @param {Field} field */
-export function unitNow(form, kind, field) {
+/** @param {HTMLFormElement} form @param {Field} field */
+export function unitNow(form, field) {
   const select = /** @type {HTMLSelectElement|null} */ (form.querySelector(`select[name="${field.name}_unit"]`));
-  return select?.value || (select ? field.units[0] : unitOf(kind, { ...field, units: field.units.slice(0, 1) }));
+  return select?.value || (select ? field.units[0] : unitOf({ ...field, units: field.units.slice(0, 1) }));
 }
 
 /** @param {HTMLFormElement} form @param {string} name */

@@ -1,26 +1,24 @@
 // @ts-check
 /** The form of any kind, for any vessel: the server's own form with keys, figures and a second look. */
-import { dropDraft, getDraft, keepDraft } from "../slate/drafts.js";
 import { instruments, site } from "../slate/cards.js";
 import { askToPersist } from "../slate/device.js";
 import { counts } from "../slate/queue.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import "../ui/keypad.js";
+import { beginDraft } from "../form/begun.js";
 import { beginWith, doneWith } from "../form/fix.js";
 import { EntryForm } from "../form/entryform.js";
 import { dressInstruments, extrasWords, readAt } from "../form/extras.js";
 import { showFull } from "../form/full.js";
 import { dressFields } from "../form/ghosts.js";
 import { dressMarks } from "../form/marks.js";
-import { collect, controlOf, fillIn } from "../form/values.js";
+import { controlOf, fillIn } from "../form/values.js";
 import { sayThere, setHead } from "../shell/frame.js";
 import { handOrAsk } from "../shell/hand.js";
 import { markBy, markHere, runPath, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
 import { cautionBands } from "../shell/cautions.js";
 import { holdsOf, onTheSlate } from "../shell/words.js";
-
-const DRAFT_PAUSE_MS = 400;
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -30,9 +28,7 @@ export async function start() {
   const form = /** @type {HTMLFormElement} */ (document.querySelector("form.entry"));
   const mark = markHere();
   const draftName = `${form.dataset.kind}:${mark}`;
-  const [kind, card, house, draft] = await Promise.all([
-    getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null, instruments(), getDraft(draftName).catch(() => null),
-  ]);
+  const [kind, card, house] = await Promise.all([getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null, instruments()]);
   const who = await asked;
   if (!who) return;
   showHead(kind, card, mark);
@@ -43,21 +39,23 @@ export async function start() {
   render(cautionBands(kind, card), part("cautions"));
   part("more-says").replaceChildren();
   const fix = await beginWith(form, card);
-  if (!fix) takeUp(form, draft);
-  new EntryForm({
+  const isTold = takeText(form);
+  const entryForm = new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
     about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAt(form) || fix?.about.read_at, remark: remarkOf(form), seen_by: "" }),
     onChange: () => showExtras(form, kind),
     onFull: (error) => showFull(part("look"), error),
     onLogged: async () => {
-      await dropDraft(draftName).catch(() => {});
+      await dropDraft();
       await doneWith(fix);
       void askToPersist();
       sayThere(onTheSlate((await counts()).waiting));
       location.assign(placeAfter(kind, mark));
     },
   });
-  keepWhileTyping(form, kind, draftName);
+  const dropDraft = await beginDraft({
+    form, kind, name: draftName, who, remarkOf: () => remarkOf(form), onTaken: () => entryForm.update(), isFresh: Boolean(fix) || isTold,
+  });
   showExtras(form, kind);
   if (kind.name === "tasting_note") await import("../jobs/cellar/tasting.js").then(async (job) => job.dressTasting(form, (await site()).tasting), () => {});
   form.dataset.ready = "";
@@ -91,24 +89,9 @@ function showExtras(form, kind) {
   render(html`<strong>${lead}</strong>${rest ? html` <span class="quiet">${rest}</span>` : nothing}`, part("more-says"));
 }
 
-/** A form that was begun stands as it was left, unless the address brings words of its own. @param {HTMLFormElement} form @param {any} kept the draft, or null */
-function takeUp(form, kept) {
-  if (kept) fillIn(form, kept);
+/** Words that the address brings. @param {HTMLFormElement} form @returns {boolean} whether it brings any */
+function takeText(form) {
   const text = new URLSearchParams(location.search).get("text");
   if (text) fillIn(form, { text: { raw: text } });
+  return Boolean(text);
 }
-
-/** @param {HTMLFormElement} form @param {any} kind @param {string} name */
-function keepWhileTyping(form, kind, name) {
-  let timer = 0;
-  const keep = () => {
-    clearTimeout(timer);
-    const remark = remarkOf(form);
-    void keepDraft(name, { ...collect(form, kind), ...(remark ? { remark: { raw: remark } } : {}) });
-  };
-  form.addEventListener("input", () => {
-    clearTimeout(timer);
-    timer = setTimeout(keep, DRAFT_PAUSE_MS);
-  });
-}
-

@@ -8,6 +8,7 @@ import { badge } from "../ui/badge.js";
 import { formatAgo, formatDate, formatDuration, formatTime, inOwnMark } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
+import { shortSymbol } from "../form/values.js";
 import { cautionLine } from "../shell/cautions.js";
 import { setHead } from "../shell/frame.js";
 import { logPath, markHere, runPath, vesselPath } from "../shell/here.js";
@@ -92,7 +93,7 @@ function state(card, byName) {
   const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3);
   return html`<dl class="readings">${figures.map((/** @type {any} */ field) => {
     const last = card.last[kind.name][field.name];
-    return html`<div><dt>${labelOf(field)}</dt><dd>${inOwnMark(last.raw)}</dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
+    return html`<div><dt>${labelOf(field)}</dt><dd>${inOwnMark(last.raw)} <span class="unit">${shortSymbol(last.unit)}</span></dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
   })}</dl>${since}`;
 }
 

@@ -1,33 +1,51 @@
 // @ts-check
-/** Forms that were begun: kept over a reload, an update, a full disk. No entry yet, and never handed in. */
+/** Forms that were begun: kept over a reload, an update, a full disk. No entry yet, never handed in, and one person's own. */
 import { DRAFTS, read, write } from "./db.js";
 
 const PREFIX = "cellarslate-draft:";
-const KEPT_DAYS = 7;
+/** A shift: what was begun before it is read anew. */
+const KEPT_H = 10;
+
+/** @typedef {{values: any, begun_at: string, kept_at: string}} Begun what a form held, since when, and when it was kept last */
 
 /**
+ * Keep what a form holds.
  * @param {string} name such as `ferment_reading:F3-K` @param {any} values plain data
+ * @param {{person?: string, begunAt?: string}} [whose] `begunAt`: of the form, where it was begun before; ISO 8601
  */
-export async function keepDraft(name, values) {
-  const draft = { values, kept_at: new Date().toISOString() };
+export async function keepDraft(name, values, { person = "", begunAt } = {}) {
+  const now = new Date().toISOString();
+  const draft = { values, begun_at: begunAt ?? now, kept_at: now };
   try {
-    await write([DRAFTS], (tx) => tx.objectStore(DRAFTS).put(draft, name));
+    await write([DRAFTS], (tx) => tx.objectStore(DRAFTS).put(draft, nameOf(name, person)));
   } catch {
     // A full database still leaves the small store of its own that every site has.
-    localStorage.setItem(PREFIX + name, JSON.stringify(draft));
+    localStorage.setItem(PREFIX + nameOf(name, person), JSON.stringify(draft));
   }
 }
 
-/** @param {string} name @returns {Promise<any>} the values, or null */
-export async function getDraft(name) {
-  const spare = localStorage.getItem(PREFIX + name);
-  const draft = spare ? JSON.parse(spare) : await read([DRAFTS], (tx) => tx.objectStore(DRAFTS).get(name));
-  if (!draft || Date.parse(draft.kept_at) < Date.now() - KEPT_DAYS * 86_400_000) return null;
-  return draft.values;
+/**
+ * Read what this person began, else what an older version of the app kept under nobody's name.
+ * @param {string} name @param {string} person @returns {Promise<Begun|null>} null where there is none, or it is too old to speak
+ */
+export async function getDraft(name, person) {
+  const spare = localStorage.getItem(PREFIX + nameOf(name, person));
+  const draft = spare ? JSON.parse(spare) : await read([DRAFTS], async (tx) => {
+    const store = tx.objectStore(DRAFTS);
+    return (await store.get(nameOf(name, person))) ?? store.get(name);
+  });
+  if (!draft || Date.parse(draft.kept_at) < Date.now() - KEPT_H * 3_600_000) return null;
+  return { ...draft, begun_at: draft.begun_at ?? draft.kept_at };
 }
 
-/** @param {string} name */
-export async function dropDraft(name) {
-  localStorage.removeItem(PREFIX + name);
-  await write([DRAFTS], (tx) => tx.objectStore(DRAFTS).delete(name));
+/** @param {string} name @param {string} person */
+export async function dropDraft(name, person) {
+  localStorage.removeItem(PREFIX + nameOf(name, person));
+  await write([DRAFTS], async (tx) => {
+    await tx.objectStore(DRAFTS).delete(nameOf(name, person));
+    await tx.objectStore(DRAFTS).delete(name);
+  });
 }
+
+/** @param {string} name @param {string} person */
+const nameOf = (name, person) => (person ? `${name}:${person}` : name);

@@ -134,7 +134,8 @@ export class SlateKeypad extends HTMLElement {
   /** @param {HTMLInputElement} field @param {string} key */
   #edit(field, key) {
     const { value } = field;
-    const [from, to] = [field.selectionStart ?? value.length, field.selectionEnd ?? value.length];
+    // A figure that was taken up again gives way to the first key.
+    const [from, to] = "begun" in field.dataset ? [0, value.length] : [field.selectionStart ?? value.length, field.selectionEnd ?? value.length];
     const edit = editFigure(value, from, to, key, decimalMark());
     if (!edit) return;
     const { text, start, end, keepsCaret } = edit;

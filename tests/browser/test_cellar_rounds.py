@@ -141,7 +141,7 @@ def test_casks_in_the_dark_with_their_loss_at_once(cellar: Floor) -> None:
     page = cellar.open("/job/casks")
     for n, base in enumerate(CASKS):
         form = _ready(cellar, make_mark(base))
-        assert form.locator("[name=gross]").get_attribute("placeholder") == f"{235.4 - n / 5:.1f}"
+        assert f"last {235.4 - n / 5:.1f} kg, " in form.locator("[data-field=gross] .field__last").inner_text()
         form.locator("[name=gross]").fill(f"{231.2 - n / 5:.1f}")
         form.locator("[name=glass]").fill("57.1")
         form.locator("[name=temp]").fill("12.0")

@@ -99,21 +99,68 @@ def test_what_is_missing_is_said_at_its_box_and_nothing_is_logged(floor: Floor) 
     assert floor.entries() == []
 
 
-def test_a_begun_form_stands_as_it_was_after_a_reload(floor: Floor) -> None:
+def test_a_begun_form_says_so_and_speaks_for_nobody(floor: Floor) -> None:
     page = floor.form(FORM)
     page.locator("[name=temp]").fill("14,6")
     page.wait_for_timeout(700)
     page = floor.form(FORM)
+    band = page.locator("[data-begun-band]")
+    assert re.search(r"Begun \d\d:\d\d by NS: 14,6 °C\. Go on, or start clean\?", band.inner_text())
+    assert page.locator("[name=temp]").input_value() == "", "until its person has answered"
+    band.get_by_role("button", name="Go on").click()
     assert page.locator("[name=temp]").input_value() == "14,6"
     page.locator("[name=gravity]").fill("1.030")
     _log(page)
     _wait_for_vessel(page)
     page = floor.form(FORM)
-    assert page.locator("[name=temp]").input_value() == "", "what is logged is no draft any more"
-    assert page.locator("[name=temp]").get_attribute("placeholder") == "14.6", "but the last value, ghosted"
+    assert page.locator("[data-begun-band]").count() == 0, "what is logged is no draft any more"
+    assert page.locator("[name=temp]").get_attribute("placeholder") is None
+    assert page.locator("[data-field=temp] .field__last").inner_text().startswith("last 14.6 °C, "), "the last value, in words"
 
 
-def test_a_swapped_unit_travels_with_the_figure_and_is_remembered(floor: Floor) -> None:
+@pytest.mark.parametrize("by", ["our own keys", "a keyboard"])
+def test_the_first_key_replaces_what_was_begun(floor: Floor, by: str) -> None:
+    page = floor.form(FORM)
+    page.locator("[name=temp]").fill("24.1")
+    page.wait_for_timeout(700)
+    page = floor.form(FORM)
+    page.get_by_role("button", name="Go on").click()
+    page.locator("[name=temp]").click()
+    if by == "our own keys":
+        floor.press("15.8")
+    else:
+        page.keyboard.type("15.8")
+    assert page.locator("[name=temp]").input_value() == "15.8"
+
+
+def test_typing_on_is_starting_clean(floor: Floor) -> None:
+    page = floor.form(FORM)
+    page.locator("[name=temp]").fill("24.1")
+    page.locator("[name=gravity]").fill("1.03")
+    page.wait_for_timeout(700)
+    page = floor.form(FORM)
+    floor.press("15.8")
+    assert page.locator("[data-begun-band]").count() == 0
+    assert page.locator("[name=temp]").input_value() == "15.8"
+    assert page.locator("[name=gravity]").input_value() == ""
+
+
+def test_what_one_began_is_not_offered_to_another_nor_the_next_day(floor: Floor) -> None:
+    page = floor.form(FORM)
+    page.locator("[name=temp]").fill("14,6")
+    page.wait_for_timeout(700)
+    asked = """async ([person, hours]) => {
+      const { getDraft } = await import("/static/slate/drafts.js");
+      const real = Date.now;
+      Date.now = () => real() + hours * 3_600_000;
+      try { return Boolean(await getDraft("ferment_reading:%s", person)); } finally { Date.now = real; }
+    }""" % FERMENTER
+    assert page.evaluate(asked, ["NS", 0])
+    assert not page.evaluate(asked, ["BT", 0])
+    assert not page.evaluate(asked, ["NS", 11])
+
+
+def test_a_swapped_unit_travels_with_the_figure_and_does_not_stick(floor: Floor) -> None:
     page = floor.form(FORM)
     floor.press("57")
     page.locator("slate-keypad [data-key=unit]").click()
@@ -122,7 +169,10 @@ def test_a_swapped_unit_travels_with_the_figure_and_is_remembered(floor: Floor) 
     _log(page)
     _wait_for_vessel(page)
     assert floor.entries()[0]["values"]["temp"] == {"raw": "57", "unit": "degF"}
-    assert floor.form(FORM).locator("[name=temp_unit]").input_value() == "degF"
+    assert "57 °F" in page.locator(".readings").inner_text()
+    page = floor.form(FORM)
+    assert page.locator("[name=temp_unit]").input_value() == "degC", "the house's"
+    assert page.locator("[data-field=temp] .field__last").inner_text().startswith("last 57 °F, ")
 
 
 def test_a_reading_made_earlier_has_its_own_minute(floor: Floor) -> None:

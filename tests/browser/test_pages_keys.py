@@ -77,17 +77,3 @@ def test_a_danger_is_said_and_nothing_smaller_is_offered(floor: Floor) -> None:
     band.wait_for()
     assert "Danger." in band.inner_text() and "Leave, ventilate" in band.inner_text()
     assert band.get_by_role("button").all_inner_texts() == ["Keep as read"]
-
-
-def test_the_last_figure_is_never_ghosted_beside_another_unit(floor: Floor) -> None:
-    path = f"/m/{FERMENTER}/log/ferment_reading"
-    page = floor.form(path)
-    page.locator("[name=temp]").fill("14.6")
-    page.locator("[name=gravity]").fill("1.030")
-    page.get_by_role("button", name="Log it").click()
-    page.wait_for_url(f"**/m/{FERMENTER}")
-    page = floor.form(path)
-    assert page.locator("[name=temp]").get_attribute("placeholder") == "14.6"
-    page.locator("[name=temp_unit]").select_option("degF")
-    assert page.locator("[name=temp]").get_attribute("placeholder") == ""
-    assert "14.6 °C" in page.locator("[data-field=temp] .field__last").inner_text()

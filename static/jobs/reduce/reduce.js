@@ -66,7 +66,7 @@ async function showPick() {
 function beginWith(card) {
   const aimed = card.planned?.target_pct ?? card.last.reduce?.target?.value ?? card.holds?.label_strength_pct;
   const field = page.asks.fields[0];
-  if (aimed) boxNamed("target").value = fromCanonical(aimed, unitOf(page.asks, field)).toFixed(1);
+  if (aimed) boxNamed("target").value = fromCanonical(aimed, unitOf(field)).toFixed(1);
 }
 
 /** @param {string} name @returns {HTMLInputElement} */
@@ -100,7 +100,7 @@ function openPanel(what) {
   if (!target) return boxNamed("target").focus();
   const { kind, tank } = page;
   const card = cardWith(page.card, tank);
-  const unit = unitOf(kind, kind.fields.find((/** @type {any} */ one) => one.name === "water"));
+  const unit = unitOf(kind.fields.find((/** @type {any} */ one) => one.name === "water"));
   render(panel({ kind, card, what, target: { raw: target.raw, unit: target.unit ?? "pct_vol" }, waterRaw: "0", waterUnit: unit, onLeave: closePanel }), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
   if (what === "water" && typeof page.plan !== "string") {
