@@ -11,12 +11,16 @@ import { contextOf } from "./context.js";
 import { keepInSight, lookable, lookBand, risen } from "./look.js";
 import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
-import { boxOf, collect, controlOf, keepInstrument } from "./values.js";
+import { inOwnMark } from "../ui/format.js";
+import { boxOf, collect, controlOf, keepInstrument, shortSymbol } from "./values.js";
 
 /** After the last key the second look waits this long, so that it does not speak into a half-typed figure. */
 const PAUSE_MS = 900;
-/** A band that has stood this long has been seen. */
+/** A button whose words have just changed under the thumb is not answered by the tap that was on its way. */
 const SEEN_MS = 600;
+
+/** @param {{code: string, weight: string}} problem */
+const isStop = (problem) => problem.code === "danger" || problem.weight === "stop";
 
 /**
  * @typedef {object} Parts
@@ -30,6 +34,7 @@ const SEEN_MS = 600;
  * @property {(kept: any) => void} onLogged
  * @property {(error: unknown, draft: any) => void} onFull
  * @property {(read: any) => import("./look.js").Problem[]} [also] what else asks for a second look
+ * @property {() => HTMLElement|null} [action] the button that logs: while a question stands, it says what it would log
  * @property {() => void} [onChange]
  */
 
@@ -96,16 +101,19 @@ export class EntryForm {
     };
   }
 
-  /** Log, unless it is no entry at all; something odd that nobody can have seen yet is shown first, once. */
+  /**
+   * Log, unless it is no entry at all. What looks odd is shown first; the button then names the figure, and its next tap keeps
+   * it as read. What cannot be wants a choice of its own: the offered figure, or "Keep as read" beside it.
+   */
   async logIt() {
     clearTimeout(this.#pause);
     this.#typing = "";
     this.update();
     if (this.#isLogging || showRefusals(this.#parts.form, this.#parts.kind, this.read.problems)) return;
-    const unseen = this.#unanswered();
-    if (unseen && !(this.#asked.key === this.#key(unseen) && performance.now() - this.#asked.since > SEEN_MS)) {
-      this.#showLook();
-      return;
+    for (let open = this.#unanswered(); open; open = this.#unanswered()) {
+      const isSaid = this.#asked.key === this.#key(open) && performance.now() - this.#asked.since > SEEN_MS;
+      if (isStop(open) || !isSaid) return this.#showLook();
+      this.#lookedAt.set(this.#figure(open), open.weight);
     }
     this.#isLogging = true;
     const draft = this.draft();
@@ -167,7 +175,20 @@ export class EntryForm {
       boxOf(this.#parts.form, field.name)?.classList.toggle("field--odd", field.name === shown?.field);
     }
     render(lookBand(shown, { onTake: (one) => this.#take(one), onKeep: () => this.#keep(shown) }), this.#parts.look);
+    this.#nameAction(shown);
     if (shown) keepInSight(boxOf(this.#parts.form, shown.field), this.#parts.look);
+  }
+
+  /** The button that logs says which figure it would keep, and steps back behind the offered one. @param {any} problem */
+  #nameAction(problem) {
+    const button = this.#parts.action?.();
+    const place = button?.querySelector("[data-words]") ?? button;
+    if (!button || !place) return;
+    button.dataset.words ??= place.textContent?.trim() ?? "";
+    const { raw = "", unit = "" } = (problem && this.read.entry.values[problem.field]) ?? {};
+    const isNamed = Boolean(problem) && !isStop(problem) && raw !== "";
+    place.textContent = isNamed ? `Log ${inOwnMark(raw)} ${shortSymbol(unit)}`.trim() + " as read" : button.dataset.words;
+    button.classList.toggle("button--main", !problem);
   }
 
   /** @param {any} suggestion */

@@ -1,5 +1,6 @@
 // @ts-check
 /** A form that puts an entry right: one that the book refused, or one in the book, which stays legible beside the new one. */
+import { localStamp } from "../slate/entry.js";
 import { get, markSeen } from "../slate/queue.js";
 import { formatAgo, formatMinute, formatTime } from "../ui/format.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
@@ -8,7 +9,7 @@ import { fillIn } from "./values.js";
 
 const REASONS = /** @type {[string, string][]} */ ([["mistyped", "mistyped"], ["misread", "misread"], ["put right", "something else"]]);
 
-/** @typedef {{id: string, about: {amends?: string, reason?: string, read_at?: string}}} Fix */
+/** @typedef {{id: string, minute: string, about: {amends?: string, reason?: string, read_at?: string}}} Fix `minute`: as the form's box says the time of the reading */
 
 /**
  * @param {HTMLFormElement} form @param {any} card or null
@@ -20,12 +21,14 @@ export async function beginWith(form, card) {
   const kept = id ? await get(id) : undefined;
   const line = card?.recent.find((/** @type {any} */ one) => one.entry === id);
   const at = kept?.entry.read_at ?? line?.at;
-  const isInTheBook = kept ? ["entered", "known", "queried"].includes(kept.state) : asked.has("amends");
+  // What waits goes to the book too, before this one; only what the book turned away is not there to be replaced.
+  const isInTheBook = kept ? kept.state !== "refused" && kept.state !== "clash" : asked.has("amends");
   if (!id || (!kept && !isInTheBook)) return null;
   if (kept) fillIn(form, { ...kept.entry.values, remark: { raw: kept.entry.remark } });
-  if (at) fillIn(form, { read_at: { raw: formatMinute(new Date(at)) } });
+  const minute = at ? formatMinute(new Date(at)) : "";
+  if (at) fillIn(form, { read_at: { raw: minute } });
   /** @type {Fix} */
-  const fix = { id, about: { ...(at ? { read_at: kept?.entry.read_at } : {}), ...(isInTheBook ? { amends: id, reason: REASONS[0][0] } : {}) } };
+  const fix = { id, minute, about: { ...(at ? { read_at: kept?.entry.read_at ?? localStamp(new Date(at)) } : {}), ...(isInTheBook ? { amends: id, reason: REASONS[0][0] } : {}) } };
   if (isInTheBook) sayWhatItReplaces(form, fix, at, Boolean(kept));
   return fix;
 }

@@ -34,6 +34,9 @@ export function showLogButton(form) {
   document.documentElement.dataset.panel = form.dataset.kind;
 }
 
+/** @returns {HTMLElement|null} the button that logs, while a panel is open */
+export const logButton = () => part("doing").querySelector(".button--action");
+
 /** Take the panel away, and the keypad with it. @param {{close(): void}|null} entryForm */
 export function clearPanel(entryForm) {
   entryForm?.close();

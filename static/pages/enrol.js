@@ -33,7 +33,7 @@ async function letIn(token, name, says) {
   try {
     const own = await enrol(token, name);
     await handInNow();
-    sayThere(`${own.name || "This phone"} is let in.`);
+    sayThere({ words: `${own.name || "This phone"} is let in.` });
     location.assign("/who?then=/");
   } catch (error) {
     if (button) button.disabled = false;

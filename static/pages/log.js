@@ -3,6 +3,8 @@
 import { instruments, site } from "../slate/cards.js";
 import { askToPersist } from "../slate/device.js";
 import { counts } from "../slate/queue.js";
+import { readEntry, summary } from "../kinds/read.js";
+import { inOwnMark } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import "../ui/keypad.js";
 import { beginDraft } from "../form/begun.js";
@@ -19,6 +21,8 @@ import { markBy, markHere, runPath, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
 import { cautionBands } from "../shell/cautions.js";
 import { holdsOf, onTheSlate } from "../shell/words.js";
+
+const ABOUT_MOST = 48;
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -42,14 +46,15 @@ export async function start() {
   const isTold = takeText(form);
   const entryForm = new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
-    about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAt(form) || fix?.about.read_at, remark: remarkOf(form), seen_by: "" }),
+    about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAtOf(form, fix), remark: remarkOf(form), seen_by: "" }),
+    action: () => part("log"),
     onChange: () => showExtras(form, kind),
     onFull: (error) => showFull(part("look"), error),
-    onLogged: async () => {
+    onLogged: async (kept) => {
       await dropDraft();
       await doneWith(fix);
       void askToPersist();
-      sayThere(onTheSlate((await counts()).waiting));
+      sayThere({ words: onTheSlate((await counts()).waiting), about: aboutOf(kind, kept.entry, card), entry: kept.id });
       location.assign(placeAfter(kind, mark));
     },
   });
@@ -73,6 +78,18 @@ function showHead(kind, card, mark) {
 
 /** @param {HTMLFormElement} form */
 const remarkOf = (form) => /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim() ?? "";
+
+/** The reading that is put right keeps its second, unless somebody sets another minute. @param {HTMLFormElement} form @param {import("../form/fix.js").Fix|null} fix */
+const readAtOf = (form, fix) => (fix?.minute && minuteIn(form) === fix.minute ? fix.about.read_at : readAt(form));
+
+/** @param {HTMLFormElement} form */
+const minuteIn = (form) => /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
+
+/** "F3: 14.6 °C, 1.031". @param {any} kind @param {any} entry @param {any} card or null */
+function aboutOf(kind, entry, card) {
+  const words = inOwnMark(summary(readEntry(kind, entry, {})));
+  return [card?.name || entry.mark, words.length > ABOUT_MOST ? `${words.slice(0, ABOUT_MOST - 1)}…` : words].filter(Boolean).join(": ");
+}
 
 /** @param {any} kind @param {string} mark */
 const placeAfter = (kind, mark) => (mark ? (kind.name === "charge" || kind.run ? runPath(mark) : vesselPath(mark)) : "/");

@@ -6,7 +6,6 @@ import { counts, onChange } from "../slate/queue.js";
 import { drawCurve } from "../ui/charts.js";
 import { formatDuration, formatTime } from "../ui/format.js";
 import "../ui/keypad.js";
-import { toast } from "../ui/toast.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { cautionLine } from "../shell/cautions.js";
 import { EntryForm } from "../form/entryform.js";
@@ -14,6 +13,7 @@ import { readAt } from "../form/extras.js";
 import { showFull } from "../form/full.js";
 import { setHead } from "../shell/frame.js";
 import { handOrAsk } from "../shell/hand.js";
+import { offerTakeBack } from "../shell/takebackbar.js";
 import { logPath, markBy, markHere, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
 import { panelForm } from "../jobs/run/panels.js";
@@ -153,13 +153,14 @@ function openPanel(kindName, title, event, body) {
     also: more && kindName !== "cut_plan" ? more.secondLook(sheet.run, sheet.card, Number(sheet.house.height_m) || 0) : undefined,
     // The tap's own second stands unless somebody sets another minute.
     about: () => ({ mark: sheet.mark, mark_by: markBy(sheet.mark), read_at: minuteOf(form) === minute ? localStamp(tappedAt) : readAt(form), remark: remarkOf(form) }),
+    action: () => part("doing").querySelector(".button--action"),
     onFull: (error) => showFull(part("panel-look"), error),
-    onLogged: async () => {
+    onLogged: async (logged) => {
       closePanel();
-      toast(onTheSlate((await counts()).waiting));
+      offerTakeBack({ words: onTheSlate((await counts()).waiting), about: title, entry: logged.id });
     },
   });
-  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>${kindName === "cut" && step?.to && event === step.event ? "Log the cut" : "Log it"}</button>`, part("doing"));
+  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}><span data-words .textContent=${kindName === "cut" && step?.to && event === step.event ? "Log the cut" : "Log it"}></span></button>`, part("doing"));
   document.documentElement.dataset.panel = kindName;
   /** @type {HTMLElement|null} */ (form.querySelector("input[name=glass]:not(details *)"))?.focus({ preventScroll: true });
 }

@@ -3,6 +3,7 @@
 import { clockWords, device, standing, storageStatus } from "../slate/device.js";
 import { giveFile, loadSlate, saveSlate } from "../slate/file.js";
 import { handInNow, handinStatus, onHandin } from "../slate/handin.js";
+import { isStrike, struckBy } from "../slate/strikes.js";
 import { all, markSeen, onChange, tryAgain } from "../slate/queue.js";
 import { toast } from "../ui/toast.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
@@ -34,12 +35,15 @@ async function show() {
   signal.hidden = status.standing === "idle";
   signal.textContent = /** @type {Record<string, string>} */ (SIGNAL)[status.standing] ?? "";
   const asks = kept.filter((one) => !one.seen && (one.state === "refused" || one.state === "clash" || (one.state === "queried" && openQueries(one).length)));
+  const byId = new Set(kept.map((one) => one.id));
   const settled = kept.filter((one) => one.state !== "waiting" && !asks.includes(one));
-  const line = (/** @type {any} */ one) => lineOf(one, byName, { onSeen: () => markSeen(one.id), onAgain: () => tryAgain(one.id) });
+  const struck = struckBy(kept.map((one) => one.entry));
+  const isShown = (/** @type {any} */ one) => !(isStrike(one.entry) && byId.has(one.entry.values.entry?.raw)) || one.state === "refused"; // it shows on the line that it strikes
+  const line = (/** @type {any} */ one) => lineOf(one, byName, { onSeen: () => markSeen(one.id), onAgain: () => tryAgain(one.id), isStruck: struck.has(one.id) });
   render([
     headline(waiting.length, status, own),
     clock ? html`<p class="band band--ask"><span>${clock}</span></p>` : nothing,
-    section("Wants a look", asks, line), section("Waiting", waiting, line), section("In the book", settled.slice(0, SETTLED_SHOWN), line),
+    section("Wants a look", asks, line), section("Waiting", waiting.filter(isShown), line), section("In the book", settled.filter(isShown).slice(0, SETTLED_SHOWN), line),
     keeping(storage, kept.length),
   ], part("body"));
   part("thumb").hidden = !waiting.length && status.standing === "idle";

@@ -12,6 +12,7 @@ import { shortSymbol } from "../form/values.js";
 import { cautionLine } from "../shell/cautions.js";
 import { setHead } from "../shell/frame.js";
 import { logPath, markHere, runPath, vesselPath } from "../shell/here.js";
+import { penOf } from "../shell/linesheet.js";
 import { kindsByName, readCard } from "../shell/phone.js";
 import { figureNow } from "../jobs/run/paper.js";
 import { curveOf, runTitle } from "../jobs/run/state.js";
@@ -118,7 +119,7 @@ function lines(card, byName, fresh) {
     ${recent.length ? html`<ul class="list">${recent.map((/** @type {any} */ line) => html`<li class="list__item--short">
         <span class="list__mark">${isToday(line.at) ? formatTime(line.at) : formatAgo(line.at)}</span>
         <span class="list__what">${inOwnMark(line.summary || byName.get(line.kind)?.title || line.kind)}</span>
-        <span class="list__end">${line.waiting ? badge("waiting") : line.person}</span></li>`)}</ul>`
+        <span class="list__end">${line.waiting ? badge("waiting") : line.person}${penOf({ ...line, mark: card.mark })}</span></li>`)}</ul>`
       : html`<p class="quiet">Nothing logged here yet.</p>`}
     <p class="quiet fresh">${fresh ? (Date.now() - Date.parse(fresh) > STALE_MS ? `As the book had it ${agoWords(fresh)}.` : "") : "The book has not been asked yet."}</p>
   </section>`;

@@ -4,6 +4,7 @@ import { handinStatus, onHandin } from "../slate/handin.js";
 import { counts, onChange } from "../slate/queue.js";
 import { formatNumber } from "../ui/format.js";
 import { toast } from "../ui/toast.js";
+import { offerTakeBack } from "./takebackbar.js";
 
 const SAID = "said";
 
@@ -25,17 +26,24 @@ export function setHead({ mark, first, second, back }) {
   if (back) document.querySelector(".head__back")?.setAttribute("href", back);
 }
 
-/** Words that the next page says. @param {string} words */
-export const sayThere = (words) => sessionStorage.setItem(SAID, words);
+/** What the next page says; of an entry that was logged, with the way back. @param {{words: string, about?: string, entry?: string}} said */
+export const sayThere = (said) => sessionStorage.setItem(SAID, JSON.stringify(said));
 
 export function startFrame() {
   const said = sessionStorage.getItem(SAID);
   sessionStorage.removeItem(SAID);
-  if (said) toast(said);
+  if (said) sayNow(said);
   const show = () => void showCounts();
   onChange(show);
   onHandin(show);
   show();
+}
+
+/** @param {string} text as kept by the page before */
+function sayNow(text) {
+  const said = text.startsWith("{") ? JSON.parse(text) : { words: text }; // an older version kept the words alone
+  if (said.entry) offerTakeBack(said);
+  else toast(said.words);
 }
 
 async function showCounts() {

@@ -5,18 +5,21 @@ import { badge } from "../ui/badge.js";
 import { formatAgo, formatNumber, formatTime } from "../ui/format.js";
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { logPath } from "./here.js";
+import { penOf } from "./linesheet.js";
 
 /**
  * @param {any} kept @param {Map<string, any>} byName
- * @param {{onSeen: () => void, onAgain: () => void}} answers
+ * @param {{onSeen: () => void, onAgain: () => void, isStruck: boolean}} answers
  */
-export function lineOf(kept, byName, { onSeen, onAgain }) {
+export function lineOf(kept, byName, { onSeen, onAgain, isStruck }) {
   const { entry } = kept;
   const kind = byName.get(entry.kind);
   const when = formatAgo(entry.read_at) === formatTime(entry.read_at) ? formatTime(entry.read_at) : formatAgo(entry.read_at);
+  const what = html`${kind?.title ?? entry.kind} <span class="quiet">${kind ? shortOf(kind, entry) : ""}</span>`;
+  const canOpen = kept.state !== "refused" && kept.state !== "clash" && !isStruck;
   return html`<li data-entry=${entry.id} data-state=${kept.state}><span class="list__mark">${entry.mark || "–"}</span>
-    <span class="list__what">${kind?.title ?? entry.kind} <span class="quiet">${kind ? shortOf(kind, entry) : ""}</span></span>
-    <span class="list__end">${kept.state === "waiting" ? when : stateBadge(kept)}</span>
+    <span class="list__what">${isStruck ? html`<s>${what}</s> taken back` : what}</span>
+    <span class="list__end">${kept.state === "waiting" ? when : stateBadge(kept)}${canOpen ? penOf({ entry: entry.id, mark: entry.mark, kind: entry.kind, at: entry.read_at, person: entry.person }) : nothing}</span>
     ${words(kept).map((line) => html`<p class="list__why">${line}</p>`)}
     ${answers(kept, onSeen, onAgain)}</li>`;
 }

@@ -2,6 +2,7 @@
 /** Waiting entries laid over the book's cards: readings that the book does not know yet, and the run they belong to. */
 import { kindNamed } from "../kinds/kinds.js";
 import { readEntry, summary } from "../kinds/read.js";
+import { struckBy } from "./strikes.js";
 
 /**
  * @typedef {import("./cards.js").Card} Card
@@ -20,9 +21,10 @@ const LATE_MS = 180_000; // as the book's fold: kinds/effects/run.py
  * @returns {Card} a new card; lines that are not in the book yet carry `waiting: true`
  */
 export function withWaiting(card, entries) {
-  const own = entries.map((one) => ("entry" in one ? one.entry : one)).filter((entry) => isHere(entry, card)).sort(byRead);
-  if (!own.length) return card;
-  const replaced = new Set(own.map((entry) => entry.amends).filter(Boolean));
+  const all = entries.map((one) => ("entry" in one ? one.entry : one));
+  const own = all.filter((entry) => isHere(entry, card)).sort(byRead);
+  const replaced = new Set([...own.map((entry) => entry.amends).filter(Boolean), ...struckBy(all)]);
+  if (!own.length && !replaced.size) return card;
   let shown = without(structuredClone(card), replaced);
   for (const entry of own) {
     const kind = kindNamed(entry.kind);
@@ -37,9 +39,15 @@ export function withWaiting(card, entries) {
 /** @param {Entry} entry @param {Card} card a fraction's gauge belongs to its still's run as well */
 const isHere = (entry, card) => entry.mark === card.mark || entry.values.still?.raw === card.mark;
 
-/** @param {Card} card @param {Set<string | null>} ids entries that a waiting one replaces */
+/** @param {Card} card @param {Set<string | null>} ids entries that a waiting one replaces or strikes */
 function without(card, ids) {
   const stays = (/** @type {any} */ line) => !ids.has(line.entry);
+  const gone = card.recent.filter((line) => !stays(line));
+  if (card.run && ids.has(card.run.id)) card.run = null;
+  for (const { kind, at } of gone) {
+    const last = Object.entries(card.last[kind] ?? {}).filter(([, value]) => value.at !== at);
+    card.last = { ...card.last, [kind]: Object.fromEntries(last) };
+  }
   card.recent = card.recent.filter(stays);
   if (card.run) {
     card.run.readings = card.run.readings.filter(stays);

@@ -1,14 +1,14 @@
 """What a stolen phone, a cloned phone or a floor hand's login may not do through the hand-in."""
 
 import uuid
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 import pytest
 
 from webapp.book import intake
 from webapp.book.fold import queries
 from webapp.book.house import devices
-from webapp.book.record import counters
+from webapp.book.record import counters, log
 from webapp.trade.marks import make_mark
 
 F1 = make_mark("F1")
@@ -51,14 +51,58 @@ def test_a_floor_hands_login_and_a_phone_cannot_strike_what_the_desk_would_not_l
             (result,) = send(attacker, answer_to(logged["id"], person=named, seq=number))["results"]
             assert result["settled"] == "refused"
             assert "desk" in result["problems"][0]["words"]
-    from webapp.book.record import log
-
     assert log.load_entry(book, logged["id"])["standing"] == "entered"
 
 
-def test_a_distillers_login_may_answer_through_the_api(sign_in, phone, book):
-    from webapp.book.record import log
+def logged_and_struck(device, *, hours=0, **answer):
+    """Return an entry of a device and the answer by which the same device takes it back, `hours` later."""
+    now = datetime.now(UTC)
+    before = (now - timedelta(hours=hours)).isoformat(timespec="seconds")
+    made = entry(device=device, seq=1, read_at=before, typed_at=before)
+    return made, answer_to(made["id"], **({"device": device, "seq": 2} | answer))
 
+
+def standing(book, made):
+    return log.load_entry(book, made["id"])["standing"]
+
+
+def test_a_phone_takes_back_its_own_line_and_asking_again_changes_nothing(phone, book):
+    client, device = phone[0], phone[1]["id"]
+    made, struck = logged_and_struck(device, hours=71)
+    send(client, made, device=device)
+    assert [one["settled"] for one in send(client, struck, device=device)["results"]] == ["entered"]
+    assert [one["settled"] for one in send(client, struck, device=device)["results"]] == ["known"]
+    assert standing(book, made) == "struck"
+
+
+def test_a_line_and_its_taking_back_may_come_together_from_a_file(phone, sign_in, book):
+    """A slate that was saved and is carried by somebody else: both, or neither."""
+    made, struck = logged_and_struck("d-dropped", hours=2)
+    results = send(sign_in("WK"), made, struck, device="d-dropped")["results"]
+    assert [one["settled"] for one in results] == ["entered", "entered"]
+    assert standing(book, made) == "struck"
+
+
+@pytest.mark.parametrize("case", ["another phone's", "by name alone", "sent along again", "old", "one question", "stands"])
+def test_a_phone_takes_back_nothing_else(case, phone, sign_in, book):
+    """Defends: the record against a floor hand who would rather that something had not been logged."""
+    client, device = phone[0], phone[1]["id"]
+    owner = device if case in ("old", "one question", "stands") else "d-honest"
+    made, struck = logged_and_struck(owner, hours=73 if case == "old" else 1)
+    intake.hand_in(book, {"now": NOW, "device": owner, "entries": [made]}, via="phone", now=datetime.now(UTC))
+    if case == "another phone's":
+        struck["device"] = device
+    if case == "one question":
+        struck["values"]["query"] = {"raw": "temp_range"}
+    if case == "stands":
+        struck["values"]["verdict"] = {"raw": "stands"}
+    by = sign_in("WK") if case == "by name alone" else client
+    batch = [made, struck] if case == "sent along again" else [struck]
+    assert send(by, *batch, device=struck["device"])["results"][-1]["settled"] == "refused"
+    assert standing(book, made) == "entered"
+
+
+def test_a_distillers_login_may_answer_through_the_api(sign_in, phone, book):
     logged = entry()
     send(phone[0], logged)
     (result,) = send(sign_in("IM"), answer_to(logged["id"], person="IM", seq=2))["results"]

@@ -37,7 +37,8 @@ def test_comma_figures_are_kept_as_typed_and_reckoned_as_figures(floor: Floor) -
     assert entry["values"]["temp"]["raw"] == "14,6"
     assert entry["values"]["gravity"] == {"raw": "1,031", "unit": "SG"}
     assert "1.031" in page.locator(".readings").inner_text()
-    assert page.locator(".toast").inner_text() == "On the slate. It waits on this phone."
+    said = page.locator(".undo__words > span")
+    assert said.all_inner_texts() == ["On the slate. It waits on this phone.", "F3: 1.031 SG at 14.6 °C"]
 
 
 def test_from_the_label_to_the_slate_in_two_taps_and_two_figures(floor: Floor) -> None:
@@ -73,19 +74,46 @@ def test_a_second_look_offers_the_likely_figure_and_a_tap_takes_it(floor: Floor)
     assert entry["as_read"] == entry["looked_again"] == []
 
 
-def test_a_second_look_never_blocks_and_says_what_was_kept(floor: Floor) -> None:
+def test_what_cannot_be_waits_for_a_choice_and_says_what_was_kept(floor: Floor) -> None:
     page = floor.form(FORM)
     page.locator("[name=temp]").fill("52")  # above 45: called impossible
     page.locator("[name=gravity]").fill("1.2")  # above 1.15: called impossible
     page.locator(".look").wait_for()
+    for _ in range(3):  # a tap that was meant for the form, and an impatient one, choose nothing
+        page.locator("[data-part=log]").click()
+        page.wait_for_timeout(700)
+    assert floor.entries() == []
     page.get_by_role("button", name="Keep as read").click()
-    _log(page)  # the other one is shown now, once
-    page.wait_for_timeout(800)
+    page.locator("[data-part=log]").click()  # the other one is shown now
+    expect(page.locator(".look")).to_contain_text("1.2")
+    page.get_by_role("button", name="Keep as read").click()
     _log(page)
     _wait_for_vessel(page)
     (entry,) = floor.entries()
     assert sorted(entry["as_read"]) == ["gravity", "temp"]
     assert entry["values"]["temp"]["raw"] == "52"
+
+
+def test_while_a_question_stands_the_button_says_what_it_would_log(floor: Floor) -> None:
+    page = floor.form(FORM)
+    page.locator("[name=temp]").fill("27")  # above the usual 20: asked
+    page.locator("[name=gravity]").fill("1,031")
+    button = page.locator("[data-part=log]")
+    expect(button).to_have_text("Log 27 °C as read")
+    page.wait_for_timeout(700)
+    button.click()
+    _wait_for_vessel(page)
+    (entry,) = floor.entries()
+    assert (entry["looked_again"], entry["as_read"]) == (["temp"], [])
+
+
+def test_a_tap_that_was_on_its_way_when_a_question_came_is_no_answer(floor: Floor) -> None:
+    page = floor.form(FORM)
+    page.locator("[name=gravity]").fill("1.031")
+    page.locator("[name=temp]").fill("27")  # in the midst of typing: nothing is asked yet
+    page.locator("[data-part=log]").evaluate("button => { button.click(); button.click(); }")
+    expect(page.locator(".look")).to_be_visible()
+    assert floor.entries() == []
 
 
 def test_what_is_missing_is_said_at_its_box_and_nothing_is_logged(floor: Floor) -> None:

@@ -25,6 +25,7 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.rows import AsideRow, LogRow, row_of
 from webapp.book.record.soundness import check_entry
 from webapp.book.record.store import Book
+from webapp.book.take_back import TakeBacks
 from webapp.kinds.entry import Entry
 from webapp.kinds.message import message
 from webapp.kinds.read import Problem
@@ -71,14 +72,15 @@ class _KnownRow(TypedDict):
 
 def hand_in(
     book: Book, batch: Mapping[str, object], *, via: str, now: datetime, carrier: str | None = None,
-    may_answer: bool = True, is_desk: bool = False,
+    may_answer: bool = True, phone: str = "", is_desk: bool = False,
 ) -> Receipt:
     """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
 
     `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. `carrier` is the
     device that brings it, whose clock is measured by it; left out, the one the batch names. `may_answer`: it may answer
-    queries and strike; `is_desk`: it is this book's own desk, whose counter nobody else may use. Raises BookError if
-    the batch as a whole is too big or is no batch.
+    queries and strike anything; `phone`: the device that has shown to be let in, which may take back what it logged
+    itself; `is_desk`: it is this book's own desk, whose counter nobody else may use. Raises BookError if the batch as
+    a whole is too big or is no batch.
     """
     entries = batch.get("entries")
     if not isinstance(entries, list):
@@ -93,7 +95,7 @@ def hand_in(
     with book.write():
         had_head = bool(past) and log.has_head(book, past)
         desk = _Desk(book, carrier, skew_s, via, utc_text(now))
-        desk.may_answer, desk.is_desk = may_answer, is_desk
+        desk.may_answer, desk.is_desk, desk.phone = may_answer, is_desk, phone
         desk.look_up(entries)
         for entry in entries:
             desk.judge(entry)
@@ -143,6 +145,7 @@ class _Desk:
 
     def __init__(self, book: Book, carrier: str, skew_s: float, via: str, received_at: str) -> None:
         self.book = book
+        self.phone = ""
         self.named: set[str] = set()
         self.may_answer, self.is_desk = False, False
         self._received_at, self._via = received_at, via
@@ -162,12 +165,13 @@ class _Desk:
         columns = "id, book_no, body_sha256, received_at, digest"
         rows = self.book.rows(_KnownRow, f"SELECT {columns} FROM entries WHERE id IN ({marks})", ids)  # noqa: S608
         self._known = {row["id"]: row for row in rows}
+        self._take_backs = TakeBacks(self.book, entries)
 
     def judge(self, sent: object) -> None:
         """Decide about one entry."""
         problems, text = check_entry(sent)
         entry = cast(Entry, sent)  # looked at only where nothing speaks against it
-        problems = problems or self._barred(entry)
+        problems = problems or ([] if entry["id"] in self._known else self._barred(entry))
         self._bytes += len(text)
         if self._bytes > BYTES_MOST:
             raise BookError("The batch is larger than 512 KB. Send it in halves.")
@@ -191,7 +195,7 @@ class _Desk:
         """Return the reasons why this carrier may not hand in this sound entry; empty where it may."""
         if entry["device"] == DESK and not self.is_desk:
             return [Problem("not_the_desk", "refuse", "device", message("not_the_desk"))]
-        if entry["kind"] == "answer" and not self.may_answer:
+        if entry["kind"] == "answer" and not self.may_answer and not self._take_backs.is_own(entry, self.phone):
             return [Problem("may_not_answer", "refuse", "kind", message("may_not_answer"))]
         return []
 

@@ -55,7 +55,7 @@ def hand_in() -> ResponseReturnValue:
     try:
         settled = intake.hand_in(
             current.book, batch, via=via, now=datetime.now(UTC), carrier=_carrier(batch["device"]),
-            may_answer=current.may("distiller"),
+            may_answer=current.may("distiller"), phone=current.device["id"] if current.device else "",
         )
     except BookError as error:
         return _busy(error)

@@ -5,7 +5,7 @@ import { counts, onChange } from "../../slate/queue.js";
 import { drawCurve } from "../../ui/charts.js";
 import { parseNumber } from "../../ui/format.js";
 import "../../ui/keypad.js";
-import { toast } from "../../ui/toast.js";
+import { offerTakeBack } from "../../shell/takebackbar.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { EntryForm } from "../../form/entryform.js";
 import { showFull } from "../../form/full.js";
@@ -17,7 +17,7 @@ import { holdsOf, onTheSlate } from "../../shell/words.js";
 import { reasonOf } from "../../kinds/reasons.js";
 import { OutOfDomain } from "../../trade/errors.js";
 import { sentence } from "../../words/say.js";
-import { aboutTap, box as boxIn, clearPanel, markAsked, part, showLogButton } from "../panel.js";
+import { aboutTap, box as boxIn, clearPanel, logButton, markAsked, part, showLogButton } from "../panel.js";
 import { fillFromWeightPct } from "../../trade/bottling.js";
 import { bottlesLeft, COUNT_USUAL, fillLimits, inEntry, nextDue, spreadAbout, strengthLimits } from "./checks.js";
 import { panel, pickTank, state, weighedLine } from "./view.js";
@@ -106,11 +106,12 @@ function openPanel(bottles = COUNT_USUAL) {
   page.entryForm = new EntryForm({
     form, kind, card, who: page.who, look: part("panel-look"), figures: part("panel-figures"),
     about: aboutTap(form, page.mark),
+    action: logButton,
     onFull: (error) => showFull(part("panel-look"), error),
-    onLogged: async () => {
+    onLogged: async (kept) => {
       localStorage.setItem(EMPTY, box("empty")?.value.trim() ?? "");
       closePanel();
-      toast(onTheSlate((await counts()).waiting));
+      offerTakeBack({ words: onTheSlate((await counts()).waiting), about: kind.title, entry: kept.id });
     },
   });
   showLogButton(form);

@@ -5,6 +5,7 @@ import { localStamp } from "../../slate/entry.js";
 import { counts, onChange } from "../../slate/queue.js";
 import { formatAgo, formatNumber } from "../../ui/format.js";
 import "../../ui/keypad.js";
+import { offerTakeBack } from "../../shell/takebackbar.js";
 import { toast } from "../../ui/toast.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
@@ -159,8 +160,9 @@ function showForm(card) {
     about: () => ({ mark: card.mark, mark_by: markBy(card.mark), read_at: tappedAt(), remark: /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim() ?? "" }),
     onChange: () => { if (here.form) render(round.aside(card, here.form.read, here.all), part("round-aside")); },
     onFull: (error) => showFull(part("round-look"), error),
-    onLogged: async () => {
-      toast(`${card.name || card.mark}: ${onTheSlate((await counts()).waiting)}`);
+    action: () => part("doing").querySelector(".button--action"),
+    onLogged: async (kept) => {
+      offerTakeBack({ words: `${card.name || card.mark}: ${onTheSlate((await counts()).waiting)}`, entry: kept.id });
       await load();
       go(nextMark(card.mark));
     },

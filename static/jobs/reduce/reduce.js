@@ -4,7 +4,7 @@ import { onCards } from "../../slate/cards.js";
 import { counts, onChange } from "../../slate/queue.js";
 import { parseNumber } from "../../ui/format.js";
 import "../../ui/keypad.js";
-import { toast } from "../../ui/toast.js";
+import { offerTakeBack } from "../../shell/takebackbar.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { EntryForm } from "../../form/entryform.js";
 import { showFull } from "../../form/full.js";
@@ -15,7 +15,7 @@ import { logPath, vesselPath } from "../../shell/here.js";
 import { getKind, readCard, readCards } from "../../shell/phone.js";
 import { holdsOf, onTheSlate } from "../../shell/words.js";
 import { fromCanonical, toCanonical } from "../../trade/units.js";
-import { aboutTap, clearPanel, markAsked, part, showLogButton } from "../panel.js";
+import { aboutTap, clearPanel, logButton, markAsked, part, showLogButton } from "../panel.js";
 import { planOf, trimOf } from "./plan.js";
 import { cardWith, tankNow } from "./tank.js";
 import { boxes, panel, pickTank, trimmed, worked } from "./view.js";
@@ -111,10 +111,11 @@ function openPanel(what) {
     figures: what === "water" ? part("panel-figures") : document.createElement("div"), // of what is measured the trim speaks
     about: aboutTap(form, page.mark),
     onChange: () => showTrim(),
+    action: logButton,
     onFull: (error) => showFull(part("panel-look"), error),
-    onLogged: async () => {
+    onLogged: async (kept) => {
       closePanel();
-      toast(onTheSlate((await counts()).waiting));
+      offerTakeBack({ words: onTheSlate((await counts()).waiting), about: kind.title, entry: kept.id });
     },
   });
   showLogButton(form);

@@ -4,6 +4,7 @@ import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { badge } from "../../ui/badge.js";
 import { formatNumber, formatTime } from "../../ui/format.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { penOf } from "../../shell/linesheet.js";
 import { lastReading, receiversOf } from "./state.js";
 
 const LINES_SHOWN = 8;
@@ -38,10 +39,10 @@ export function receiverStrip(run, nameOf) {
 export function runLines(run, cutKind) {
   const events = new Map(cutKind.fields.find((/** @type {any} */ field) => field.name === "event").choices);
   const lines = new Map();
-  for (const reading of run.readings) lines.set(reading.entry, { ...reading, words: [reading.true_strength != null && `${strengthWords(reading.true_strength)} true`, reading.dip != null && `dip ${shownInUnits(reading.dip, "L", 1)}`].filter(Boolean).join(", ") });
-  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, words: [events.get(cut.event), cut.true_strength != null && `${strengthWords(cut.true_strength)} true`, cut.typed_at && `logged ${formatTime(cut.typed_at)}`, cut.late_why].filter(Boolean).join(", ") });
+  for (const reading of run.readings) lines.set(reading.entry, { ...reading, kind: reading.entry === run.end?.entry ? "run_end" : "run_reading", words: [reading.true_strength != null && `${strengthWords(reading.true_strength)} true`, reading.dip != null && `dip ${shownInUnits(reading.dip, "L", 1)}`].filter(Boolean).join(", ") });
+  for (const cut of run.cuts) lines.set(cut.entry, { ...cut, kind: "cut", words: [events.get(cut.event), cut.true_strength != null && `${strengthWords(cut.true_strength)} true`, cut.typed_at && `logged ${formatTime(cut.typed_at)}`, cut.late_why].filter(Boolean).join(", ") });
   const sorted = [...lines.values()].sort((a, b) => (a.at < b.at ? 1 : -1)).slice(0, LINES_SHOWN);
   if (!sorted.length) return nothing;
   return html`<ul class="list" aria-label="Logged in this run">${sorted.map((line) => html`<li class="list__item--short"><span class="list__mark">${formatTime(line.at)}</span>
-    <span class="list__what">${line.words}</span><span class="list__end">${line.waiting ? badge("waiting") : nothing}</span></li>`)}</ul>`;
+    <span class="list__what">${line.words}</span><span class="list__end">${line.waiting ? badge("waiting") : nothing}${penOf({ entry: line.entry, mark: run.still, kind: line.kind, at: line.at, summary: line.words })}</span></li>`)}</ul>`;
 }

@@ -1,0 +1,83 @@
+// @ts-check
+/** A line that was logged, opened: what it says, and how it is put right or taken back. */
+import { kindNamed } from "../kinds/kinds.js";
+import { shown } from "../kinds/rules.js";
+import { readEntry } from "../kinds/read.js";
+import { all, get } from "../slate/queue.js";
+import { struckBy } from "../slate/strikes.js";
+import { mayTakeBack, takeBack } from "../slate/takeback.js";
+import { current } from "../slate/who.js";
+import { formatAgo, formatTime, inOwnMark } from "../ui/format.js";
+import { toast } from "../ui/toast.js";
+import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
+import { logPath } from "./here.js";
+
+const WHY = ["mistyped", "misread", "wrong vessel", "logged twice"];
+/** A line whose mark and kind no form of the floor draws is put right at the desk. */
+const NO_FORM = new Set(["answer"]);
+
+/** @typedef {{entry: string, mark: string, kind: string, at: string, person?: string, summary?: string}} Line */
+
+/** The button that opens a line. @param {Line} line */
+export function penOf(line) {
+  const name = `Open ${kindNamed(line.kind)?.title ?? line.kind}, ${formatTime(line.at)}: put it right or take it back`;
+  return html`<button type="button" class="list__pen" aria-label=${name} @click=${() => void openLine(line)}>${icon("pen")}</button>`;
+}
+
+/** @param {Line} line */
+export async function openLine(line) {
+  const opener = document.activeElement;
+  const [kept, every] = await Promise.all([get(line.entry), all()]);
+  const mayStrike = await mayTakeBack(line.entry, struckBy(every.map((one) => one.entry)));
+  const dialog = document.createElement("dialog");
+  dialog.className = "dialog";
+  dialog.setAttribute("aria-labelledby", "line-title");
+  document.body.append(dialog);
+  dialog.addEventListener("close", () => {
+    dialog.remove();
+    if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
+  });
+  const leave = () => dialog.close();
+  const strike = async (/** @type {string} */ why) => {
+    leave();
+    await strikeLine(line.entry, why);
+  };
+  const show = (/** @type {boolean} */ isAsking) => render(html`<h2 id="line-title">${kindNamed(line.kind)?.title ?? line.kind} <span class="quiet">${whenWords(line.at)}${line.person ? ` · ${line.person}` : ""}</span></h2>
+    ${figuresOf(kept?.entry, line)}
+    ${isAsking ? why(strike, leave) : html`<div class="dialog__answers">
+      ${NO_FORM.has(line.kind) ? nothing : html`<a class="button button--main" href="${logPath(line.mark, line.kind)}?${kept ? "fix" : "amends"}=${line.entry}">Put it right</a>`}
+      ${mayStrike ? html`<button type="button" class="button" @click=${() => show(true)}>Take it back</button>` : nothing}
+      <button type="button" class="button button--plain" @click=${leave}>Leave it</button></div>`}`, dialog);
+  show(false);
+  dialog.showModal();
+}
+
+/** @param {(why: string) => void} strike @param {() => void} leave */
+const why = (strike, leave) => html`<p>Why? It stays legible, struck through, and counts no more.</p><div class="dialog__answers">
+  ${WHY.map((words) => html`<button type="button" class="button" @click=${() => strike(words)}>${words}</button>`)}
+  <button type="button" class="button button--plain" @click=${leave}>Leave it</button></div>`;
+
+/** @param {string} id @param {string} why */
+async function strikeLine(id, why) {
+  const who = await current();
+  try {
+    await takeBack(id, { code: who?.code ?? "", role: who?.role ?? "" }, why);
+    toast("Taken back. It stays legible, struck through.");
+  } catch (error) {
+    toast(/** @type {any} */ (error)?.message ?? "That could not be kept. Try again.", 12_000);
+  }
+}
+
+/** What was typed, box by box; of somebody else's line this phone has its words only. @param {import("../slate/entry.js").Entry|undefined} entry @param {Line} line */
+function figuresOf(entry, line) {
+  const kind = entry && kindNamed(entry.kind);
+  if (!entry || !kind) return line.summary ? html`<p>${inOwnMark(line.summary)}</p>` : nothing;
+  const read = readEntry(kind, entry, {});
+  const typed = kind.fields.filter((field) => entry.values[field.name]?.raw);
+  return html`<dl class="typed">${typed.map((field) => html`<div><dt>${field.label}</dt><dd>${inOwnMark(shown(field.name, read))}</dd></div>`)}
+    ${entry.remark ? html`<div><dt>Remark</dt><dd>${entry.remark}</dd></div>` : nothing}</dl>`;
+}
+
+/** @param {string} at */
+const whenWords = (at) => (formatAgo(at) === formatTime(at) ? formatTime(at) : `${formatAgo(at)}, ${formatTime(at)}`);
