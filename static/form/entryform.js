@@ -8,7 +8,8 @@ import { log as chalk } from "../slate/queue.js";
 import { render } from "../vendor/lit-html/lit-html.js";
 import { hasTable1, loadTable1 } from "../trade/datafiles.js";
 import { contextOf } from "./context.js";
-import { keepInSight, lookable, lookBand, risen } from "./look.js";
+import { keepInSight, watchThumb } from "./insight.js";
+import { lookable, lookBand, risen } from "./look.js";
 import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
 import { inOwnMark } from "../ui/format.js";
@@ -64,6 +65,8 @@ export class EntryForm {
       event.preventDefault();
       void this.logIt();
     }, { signal });
+    const thumb = parts.look.closest(".thumb");
+    if (thumb instanceof HTMLElement) watchThumb(thumb);
     this.update();
   }
 

@@ -11,6 +11,7 @@ export function dressFields(form, kind, card) {
     if (!box) continue;
     const select = /** @type {HTMLSelectElement|null} */ (form.querySelector(`select[name="${field.name}_unit"]`));
     if (select) dressUnits(select, unitOf(field));
+    box.querySelector("input.field__value")?.setAttribute("placeholder", " "); // so that a style sheet can tell an empty box
     if (field.required) showNeed(box);
     const last = lastOf(card, kind, field);
     box.classList.toggle("field--known", Boolean(last));

@@ -55,9 +55,3 @@ export function lookBand(problem, { onTake, onKeep }) {
 
 /** A note has nothing to answer. @param {Problem[]} problems */
 export const lookable = (problems) => problems.filter((problem) => problem.weight === "ask" || problem.weight === "stop");
-
-/** The band must not lie over the box it speaks of. @param {HTMLElement|null} box @param {HTMLElement} look */
-export function keepInSight(box, look) {
-  const over = box ? box.getBoundingClientRect().bottom - (look.closest(".thumb") ?? look).getBoundingClientRect().top : 0;
-  if (over > 0 && box && !look.closest("form.panel")) scrollBy(0, over + 8);
-}

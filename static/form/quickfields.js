@@ -16,7 +16,7 @@ export function figureBox(kind, name, card) {
     <label class="field__label" for=${id}>${field.label}</label>
     ${last ? html`<span class="field__last">${lastWords(last)}</span>` : nothing}
     <input class="field__value" id=${id} name=${name} type="text" inputmode="decimal" autocomplete="off" maxlength="24" data-keypad
-      data-unit=${shortSymbol(unit)}>
+      data-unit=${shortSymbol(unit)} placeholder=" ">
     ${field.units.length > 1 ? html`<select class="field__unit" name="${name}_unit" data-unit-for=${id} aria-label="Unit of ${field.label}">
         ${field.units.map((/** @type {string} */ one) => html`<option value=${one} ?selected=${one === unit}>${shortSymbol(one)}</option>`)}</select>`
       : html`<span class="field__unit">${shortSymbol(unit)}</span>`}

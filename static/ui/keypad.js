@@ -35,11 +35,12 @@ export class SlateKeypad extends HTMLElement {
   connectedCallback() {
     this.setAttribute("role", "group");
     this.setAttribute("aria-label", "Keypad");
-    if (!this.childElementCount) this.append(...KEYS.map(([key, name]) => this.#key(key, name)));
+    if (!this.childElementCount) this.append(this.#makeEcho(), ...KEYS.map(([key, name]) => this.#key(key, name)));
     this.#listening = new AbortController();
     const { signal } = this.#listening;
     document.addEventListener("focusin", (event) => this.#follow(event.target), { signal });
     document.addEventListener("change", () => this.#showUnit(), { signal });
+    document.addEventListener("input", () => this.#showEcho(), { signal });
     // A field drawn after us must be told before it takes the focus, or the system keyboard flashes up.
     document.addEventListener("pointerdown", ({ target }) => {
       if (target instanceof HTMLInputElement && "keypad" in target.dataset) this.#prepare(target);
@@ -81,10 +82,27 @@ export class SlateKeypad extends HTMLElement {
       this.toggleAttribute("data-digits", isCode(target));
       this.toggleAttribute("data-no-remark", !remarkFor(target));
       this.#showUnit();
+      this.#showEcho();
       if (!this.hidden) (target.closest(".field") ?? target).scrollIntoView({ block: "nearest" });
     } else if (target.matches("input:not([type=radio], [type=checkbox]), textarea")) {
       this.hidden = true; // The system keyboard is coming up.
     }
+  }
+
+  /** The field said again above the keys, where the screen is too low for both. Seen only: the field itself is spoken. */
+  #makeEcho() {
+    const echo = document.createElement("p");
+    echo.className = "keypad__echo";
+    echo.setAttribute("aria-hidden", "true");
+    echo.append(document.createElement("span"), document.createElement("strong"));
+    return echo;
+  }
+
+  #showEcho() {
+    const [label, value] = this.querySelector(".keypad__echo")?.children ?? [];
+    if (!label || !value || !this.#field) return;
+    label.textContent = this.#field.labels?.[0]?.textContent?.trim() ?? "";
+    value.textContent = `${this.#field.value || "–"} ${this.#units()?.selectedOptions[0]?.text ?? this.#field.dataset.unit ?? ""}`.trim();
   }
 
   /** @param {string} key @param {string} name */
