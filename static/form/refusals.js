@@ -15,7 +15,9 @@ export function showRefusals(form, kind, problems) {
   const fold = /** @type {HTMLDetailsElement|null|undefined} */ (first?.closest("details"));
   if (fold) fold.open = true;
   first?.focus({ preventScroll: true });
-  first?.closest(".field, .chips")?.scrollIntoView({ block: "center" });
+  const box = first?.closest(".field, .chips");
+  box?.scrollIntoView({ block: "center" });
+  box?.querySelector("[data-refused]")?.scrollIntoView({ block: "nearest" }); // a low screen has no room for all of the box
   return refusals.length > 0;
 }
 
