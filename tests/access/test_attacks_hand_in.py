@@ -83,7 +83,9 @@ def test_a_line_and_its_taking_back_may_come_together_from_a_file(phone, sign_in
     assert standing(book, made) == "struck"
 
 
-@pytest.mark.parametrize("case", ["another phone's", "by name alone", "sent along again", "old", "one question", "stands"])
+@pytest.mark.parametrize(
+    "case", ["another phone's", "by name alone", "sent along again", "old", "one question", "stands"]
+)
 def test_a_phone_takes_back_nothing_else(case, phone, sign_in, book):
     """Defends: the record against a floor hand who would rather that something had not been logged."""
     client, device = phone[0], phone[1]["id"]

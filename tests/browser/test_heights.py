@@ -1,7 +1,7 @@
-"""Height is a budget: field, question and the button that logs are in sight on every screen and at every size of text.
+"""Height is a budget: field, question and the button that logs are in sight on any screen and at any size of text.
 
-WCAG 2.2: 1.4.4 (text at 200 %), 1.4.10 (reflow: 320 x 256 is a window of 1280 x 1024 enlarged four times), 2.4.11 (focus not
-obscured), 2.5.8 (targets).
+WCAG 2.2: 1.4.4 (text at 200 %), 1.4.10 (reflow: 320 x 256 is a window of 1280 x 1024 enlarged four times), 2.4.11
+(focus not obscured), 2.5.8 (targets).
 """
 
 from __future__ import annotations
@@ -17,25 +17,30 @@ __all__ = ["far_floor", "floor"]
 FORM = f"/m/{FERMENTER}/log/ferment_reading"
 SIZES = [(390, 844), (844, 390), (667, 375), (375, 667), (320, 568), (320, 256), (1024, 768)]
 _IN_SIGHT = """() => {
+  const boxOf = (element) => element.closest(".field");
+  const sizeOf = (element) => element.getBoundingClientRect();
   const seen = (element, part) => {
-    const { left, top, width, height } = element.getBoundingClientRect();
+    const { left, top, width, height } = sizeOf(element);
     const [x, y] = [left + width / 2, top + height * part];
     if (!height || y < 0 || y > innerHeight || x > innerWidth) return false;
     const hit = document.elementFromPoint(x, y);
-    return Boolean(hit && (element.contains(hit) || hit.closest("label, .field") === element.closest(".field") && element.closest(".field")));
+    return Boolean(hit && (element.contains(hit) || (boxOf(element) && boxOf(hit) === boxOf(element))));
   };
+  const all = (what) => [...document.querySelectorAll(what)];
   const field = document.activeElement;
   const echo = document.querySelector(".keypad__echo");
   const look = document.querySelector(".look");
   const log = document.querySelector(".thumb .button--action");
+  const keys = all(".key:enabled").filter((key) => getComputedStyle(key).visibility === "visible");
+  const least = all(".key, .thumb .button").map((one) => Math.min(sizeOf(one).width, sizeOf(one).height));
   return {
     field: seen(field, 0.5) || (seen(echo, 0.5) && echo.textContent.includes(field.value)),
     lead: seen(look.querySelector(".band__lead"), 0.5),
     answer: seen(look.querySelector(".band__offers .button"), 0.2),
     log: seen(log, 0.1) && seen(log, 0.9),
-    keys: [...document.querySelectorAll(".key:enabled")].filter((key) => getComputedStyle(key).visibility === "visible" && !seen(key, 0.5)).map((key) => key.dataset.key),
+    keys: keys.filter((key) => !seen(key, 0.5)).map((key) => key.dataset.key),
     across: document.documentElement.scrollWidth - innerWidth,
-    least: Math.min(...[...document.querySelectorAll(".key, .thumb .button")].map((one) => Math.min(one.getBoundingClientRect().width, one.getBoundingClientRect().height)).filter(Boolean)),
+    least: Math.min(...least.filter(Boolean)),
   };
 }"""
 

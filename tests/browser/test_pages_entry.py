@@ -143,7 +143,8 @@ def test_a_begun_form_says_so_and_speaks_for_nobody(floor: Floor) -> None:
     page = floor.form(FORM)
     assert page.locator("[data-begun-band]").count() == 0, "what is logged is no draft any more"
     assert page.locator("[name=temp]").get_attribute("placeholder") == " "
-    assert page.locator("[data-field=temp] .field__last").inner_text().startswith("last 14.6 °C, "), "the last value, in words"
+    last = page.locator("[data-field=temp] .field__last").inner_text()
+    assert last.startswith("last 14.6 °C, "), "the last value, in words"
 
 
 @pytest.mark.parametrize("by", ["our own keys", "a keyboard"])
@@ -177,15 +178,16 @@ def test_what_one_began_is_not_offered_to_another_nor_the_next_day(floor: Floor)
     page = floor.form(FORM)
     page.locator("[name=temp]").fill("14,6")
     page.wait_for_timeout(700)
-    asked = """async ([person, hours]) => {
+    asked = """async ([name, person, hours]) => {
       const { getDraft } = await import("/static/slate/drafts.js");
       const real = Date.now;
       Date.now = () => real() + hours * 3_600_000;
-      try { return Boolean(await getDraft("ferment_reading:%s", person)); } finally { Date.now = real; }
-    }""" % FERMENTER
-    assert page.evaluate(asked, ["NS", 0])
-    assert not page.evaluate(asked, ["BT", 0])
-    assert not page.evaluate(asked, ["NS", 11])
+      try { return Boolean(await getDraft(name, person)); } finally { Date.now = real; }
+    }"""
+    name = f"ferment_reading:{FERMENTER}"
+    assert page.evaluate(asked, [name, "NS", 0])
+    assert not page.evaluate(asked, [name, "BT", 0])
+    assert not page.evaluate(asked, [name, "NS", 11])
 
 
 def test_a_swapped_unit_travels_with_the_figure_and_does_not_stick(floor: Floor) -> None:
