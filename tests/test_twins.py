@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 
 import webapp.kinds
-from webapp.book import cards, intake
+from webapp.book import cards, intake, take_back
 from webapp.book.cellar import casks
 from webapp.book.checks import run as run_checks
 from webapp.book.limits import ALL
@@ -63,6 +63,7 @@ TWINS = [
     ("kinds/limits.js", "DECLARED", {name: limit(name) for name in LOOKED_AT}),
     ("jobs/cellar/like.js", "YEAR_S", casks.YEAR_S),
     ("jobs/cellar/due.js", "DUE", {name: default for name, _, _, default in DUE}),
+    ("slate/takeback.js", "TAKE_BACK_H", take_back.TAKE_BACK_H),
     ("slate/handin.js", "ENTRIES_MAX", intake.BATCH_MOST),
     ("slate/overlay.js", "RUN_KEEPS", list(run.KEPT)),
     ("slate/overlay.js", "LATE_MS", run.LATE_S * 1000),

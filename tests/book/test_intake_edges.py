@@ -81,7 +81,7 @@ def test_only_who_may_answer_answers(book: Book) -> None:
     assert told["settled"] == "refused"
     problem = told["problems"][0]
     assert (problem["code"], problem["weight"], problem["field"]) == ("may_not_answer", "refuse", "kind")
-    assert "Everything else is answered at the desk, by a distiller or the office." in json.dumps(
+    assert "Answers are given at the desk, by a distiller or the office. Sign in there, then answer." in json.dumps(
         told
     )
     assert take(book, answer(made["id"], seq=3))["results"][0]["settled"] == "entered"

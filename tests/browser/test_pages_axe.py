@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -86,12 +87,12 @@ def test_axe_finds_nothing_while_something_is_asked(working_floor: Floor, theme:
     page.locator("[name=gravity]").fill("1.082")
     page.locator(".look").wait_for()
     assert _violations(page) == []
-    page.get_by_role("button", name="Log it").click()
+    page.locator("[data-part=log]").click()  # its words name the figure while a question stands
     page.locator(".field__error").first.wait_for()
     assert _violations(page) == []
     working_floor.open(f"/m/{STILL}/run")
     for words in ("Reading", "Cut to tails"):
-        page.get_by_role("button", name=words).click()
+        page.get_by_role("button", name=re.compile(f"^{words}")).click()
         assert _violations(page) == []
         page.get_by_role("button", name="Leave it").click()
 

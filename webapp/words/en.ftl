@@ -206,7 +206,7 @@ amends_itself = It says that it amends itself. Log it anew.
 clash-in_book = This id is in the book with another body, under number { $number }. A person decides.
 clash-in_batch = This id comes twice in one batch with two bodies. The first is in the book. A person decides.
 not_the_desk = It says that it was logged at the desk. Log it anew, at the desk or on the phone.
-may_not_answer = A phone takes back its own lines of the last three days. Everything else is answered at the desk, by a distiller or the office.
+may_not_answer = Answers are given at the desk, by a distiller or the office. Sign in there, then answer.
 
 ## Of any entry
 
