@@ -140,7 +140,7 @@ def test_a_full_phone_says_so_at_once_and_keeps_the_form(world: World, browser: 
         """async name => (await import("/static/slate/drafts.js")).getDraft(name)""",
         f"full:ferment_reading:{FERMENTER}",
     )
-    assert draft["values"]["gravity"]["raw"] == "1,031", "what was typed is not lost"
+    assert draft["values"]["values"]["gravity"]["raw"] == "1,031", "what was typed is not lost"
     session.send("Storage.overrideQuotaForOrigin", {"origin": world.server.url, "quotaSize": 1_000_000_000})
     kept.append(page.evaluate(log, reading()))
     found = page.evaluate(

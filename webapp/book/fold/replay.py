@@ -101,6 +101,8 @@ class Replay:
         if plan.order_key != place:
             self._move_away(place, plan)
             return place
+        if place not in self._arriving and self._is_elsewhere(place, plan):
+            return place
         old = old or self._old(plan)
         outcome = self._outcomes[plan.id] = evaluate(plan, self._view(plan), self._known)
         self._move(place, _keys(old), outcome)
@@ -153,6 +155,19 @@ class Replay:
         self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (plan.order_key,))
         if plan.order_key > place:
             self._push(plan.order_key)
+
+    def _is_elsewhere(self, place: str, plan: Plan) -> bool:
+        """Whether a family still stands at another place; then that one is on the list, and brings it here after.
+
+        So it is where the rules went to and fro: this place was put on the list under rules before the last.
+        """
+        old = self._results.folded(plan.root)
+        if old is None or old["order_key"] == place:
+            return False
+        self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (old["order_key"],))
+        if old["order_key"] > place:
+            self._push(old["order_key"])
+        return True
 
     def _old(self, plan: Plan) -> FoldedRow | None:
         """Return the folded row of an entry that is worked out because of a key, not because of its family."""
