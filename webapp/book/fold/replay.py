@@ -67,7 +67,9 @@ class Replay:
             if new is None or new.order_key != old["order_key"]:
                 self._leaving.add(old["order_key"])
             self._push(old["order_key"])
-        if new:
+        if new and old and self._is_cut_off(old["order_key"], new.order_key):
+            self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (new.order_key,))
+        elif new:
             self._arriving.add(new.order_key)
             self._push(new.order_key)
             if len(self._plans) < PLANS_HELD_MOST:
@@ -153,8 +155,16 @@ class Replay:
             self._results.remove(old, plan)
             self._move(place, _keys(old), Outcome("struck"))
         self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (plan.order_key,))
-        if plan.order_key > place:
+        if plan.order_key > place and not self._is_cut_off(place, plan.order_key):
             self._push(plan.order_key)
+
+    def _is_cut_off(self, place: str, later: str) -> bool:
+        """Whether a seam lies between two places: what is taken from the first is beyond it still there.
+
+        Then the later place waits on the list until the seam is taken out, or an entry would meet itself.
+        """
+        between = "SELECT EXISTS (SELECT 1 FROM seams WHERE order_key > ? AND order_key < ?)"
+        return bool(self._conn.execute(between, (place, later)).fetchone()[0])
 
     def _is_elsewhere(self, place: str, plan: Plan) -> bool:
         """Whether a family still stands at another place; then that one is on the list, and brings it here after.
@@ -239,6 +249,10 @@ class Slice(Replay):
             done += not last.endswith(SEAM)  # else a slice might do nothing but move a seam
         self._finish()
         return self._outcomes
+
+    def _is_cut_off(self, place: str, later: str) -> bool:
+        """A slice takes out every seam on its way."""
+        return False
 
     def _come_to_seam(self, place: str) -> None:
         """Take the seam out: what was put off there goes on."""
