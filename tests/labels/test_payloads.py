@@ -1,5 +1,7 @@
 """Why curved labels carry the bare mark: the same print with other symbols, bent, wet and in glare, read back.
 
+Measured by a flag (`--bench`): it takes a minute, and tells why the payload was chosen. That labels are found is asked by others.
+
 Read with ZXing-C++ in two passes: the picture as it is, and black and white by its own light.
 """
 
@@ -13,7 +15,7 @@ from webapp.labels import LAYOUTS, LabelItem, plan
 from webapp.labels.symbol import address_for, symbol_of
 from webapp.trade.marks import make_mark
 
-pytestmark = pytest.mark.timeout(900)
+pytestmark = [pytest.mark.bench, pytest.mark.timeout(900)]
 SEEDS = range(300, 320)
 MARK = make_mark("C031")
 ADDRESS = address_for("BOOK.EXAMPLE", MARK)

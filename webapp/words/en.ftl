@@ -536,6 +536,34 @@ law-source = { $note ->
     [read] { "" }
    *[memory] , from memory
   }).
+law-spirit-geist = Geist
+law-spirit-beer_spirit = beer spirit
+law-spirit-brandy = brandy
+law-spirit-cider_or_perry_spirit = cider or perry spirit
+law-spirit-fruit_marc_spirit = fruit marc spirit
+law-spirit-fruit_spirit = fruit spirit
+law-spirit-grape_brandy = grape brandy
+law-spirit-grape_marc_spirit = grape marc spirit
+law-spirit-honey_spirit = honey spirit
+law-spirit-lees_spirit = lees spirit
+law-spirit-neutral_spirits = neutral spirits
+law-spirit-raisin_spirit = raisin spirit
+law-spirit-rye_whisky = rye whisky
+law-spirit-spirit_drink = spirit drink
+law-spirit-spirit_of_macerated_fruit = spirit of macerated fruit
+law-spirit-straight_whisky = straight whisky
+law-spirit-whisky = whisky
+law-spirit-wine_spirit = wine spirit
+law-note-charred_oak = 125 proof; in charred new oak
+law-note-160_proof = 160 proof
+law-note-190_proof = 190 proof
+law-note-80_proof = 80 proof
+law-note-before_caramel = before caramel may adjust its colour
+law-note-casks_700 = in casks of at most 700 L
+law-note-small_oak = in oak casks under 1000 L
+law-note-large_oak = in oak containers of 1000 L or more
+law-note-immature_brandy = in oak; younger is immature brandy. Other fruit brandies have no floor there
+law-note-straight = to be called straight
 
 ## Goods
 

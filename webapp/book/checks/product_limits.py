@@ -17,7 +17,10 @@ GRAPE = ("grape", "wine", "marc")
 
 
 class LawLimit(TypedDict):
-    """A limit of the law: where it holds and for which category, what it limits, its figure, and where it stands."""
+    """A limit of the law: where it holds and for which category, what it limits, its figure, and where it stands.
+
+    What the law calls the spirit, and what it notes beside, are the ends of messages: `law-spirit-`, `law-note-`.
+    """
 
     place: str
     category: str
@@ -80,7 +83,8 @@ def limit_sentence(row: LawLimit) -> Message:
     id_ = f"law-{row['limit']}-{row['sense']}" if is_strength else "law-aged"
     value = Figure(f"{row['value']:g}", "pct_vol") if is_strength else _span(row["value"])
     return message(
-        id_, called=row["called"], place=row["place"], value=value, note=row.get("note") or "none",
+        id_, called=message(f"law-spirit-{row['called']}"), place=row["place"], value=value,
+        note=message(f"law-note-{row['note']}") if row.get("note") else "none",
         source=row["source"], known="read" if row["read"] else "memory",
     )
 

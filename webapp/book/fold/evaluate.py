@@ -70,9 +70,9 @@ def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
         effect = with_notes(effect, read, view)
     except Exception:
         _log.exception("entry %s could not be worked out", plan.id)
-        view.reads.add(vessel_key(plan.entry['mark']))
         fault = Query(FAULT, "stop", "", message(FAULT))
-        return Outcome("stopped", _name_questions(plan, [fault]), NOTHING, frozenset(view.reads))
+        keys = view.reads | {vessel_key(plan.entry["mark"])}
+        return Outcome("stopped", _name_questions(plan, [fault]), NOTHING, frozenset(keys))
     keys = view.reads | set(effect.states)
     if plan.entry["mark"]:
         keys.add(vessel_key(plan.entry['mark']))
