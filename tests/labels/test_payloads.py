@@ -1,6 +1,7 @@
 """Why curved labels carry the bare mark: the same print with other symbols, bent, wet and in glare, read back.
 
-Measured by a flag (`--bench`): it takes a minute, and tells why the payload was chosen. That labels are found is asked by others.
+Measured by a flag (`--bench`), since it takes a minute and tells why the payload was chosen. That labels are found
+is asked by the other tests.
 
 Read with ZXing-C++ in two passes: the picture as it is, and black and white by its own light.
 """
