@@ -9,12 +9,14 @@ import pytest
 
 from tests.book.conftest import NOW, R1, S1, T1, T2, charge, entry, gauge, send
 from tests.book.told import Told, start
+from webapp.book import cards
 from webapp.book.fold import fold, month_sums
 from webapp.book.fold.queries import for_entry
 from webapp.book.goods import goods
 from webapp.book.lineage import lineage
 from webapp.book.periods import accounts
 from webapp.book.record.store import Book
+from webapp.kinds.as_card import GoodsSchema
 
 
 @pytest.fixture
@@ -278,3 +280,23 @@ def test_a_tampered_sum_is_found(told: Told) -> None:
         database.conn.execute("UPDATE month_sums SET lpa_ul = lpa_ul + 1")
     words = "The sums of 2025-09 are not those of its flows. Run `cellarslate rebuild`."
     assert month_sums.verify(told.book) == [words]
+
+
+def test_a_phone_gets_each_bottling_with_what_is_left_and_where_its_cases_are(told: Told) -> None:
+    bottle(told)
+    out(told, cases="20 count", case_from="1", case_to="20")
+    told.say("bottled_count", batch="K2603", cases="39 count", bottles="5 count", signed="PR, gauger")
+    first = cards.goods_since(told.book, "")
+    (one,) = first["goods"]
+    assert GoodsSchema().validate(one) == {}
+    assert {name: one[name] for name in ("batch", "lot_mark", "what", "size_l", "per_case", "good", "on_hand")} == {
+        "batch": "K-26-03", "lot_mark": "K2603", "what": "spirit", "size_l": 0.5, "per_case": 6, "good": 360,
+        "on_hand": 239,
+    }
+    assert (one["case_from"], one["case_to"], one["odd_case"], one["gone"]) == ("1", "60", "", [["", 1, 20]])
+    assert one["counted_at"]
+    assert "goods" not in cards.goods_since(told.book, first["goods_rev"])
+    out(told, cases="39 count", bottles="5 count")  # the last of them: it stays for a while, for some may come back
+    sold = cards.goods_since(told.book, first["goods_rev"])
+    assert [left["on_hand"] for left in sold["goods"]] == [0]
+    assert sold["goods_rev"] != first["goods_rev"]

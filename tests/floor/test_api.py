@@ -106,6 +106,8 @@ LARGE = json.dumps({"now": STAMP, "device": "d", "entries": ["x" * 600_000]})
         ("GET", "/api/cards?since=abc", None, {}, 400),
         ("GET", "/api/cards?since=99999999999999999999", None, {}, 400),
         ("GET", "/api/cards?since=1e3", None, {}, 400),
+        ("GET", f"/api/cards?goods={'a' * 65}", None, {}, 400),
+        ("GET", "/api/cards?goods=%C3%A4", None, {}, 400),
         ("POST", "/api/hand-in", "{}", {"Content-Type": "text/plain"}, 415),
         ("POST", "/api/hand-in", "a=1", {"Content-Type": "application/x-www-form-urlencoded"}, 415),
         ("POST", "/api/hand-in", "{}", {"Content-Type": JSON, "Content-Encoding": "br"}, 415),
@@ -200,6 +202,15 @@ def test_cards_come_with_people_and_a_cursor(client: FlaskClient) -> None:
     assert client.get(f"/api/cards?since={answer['cursor']}").get_json()["cards"] == []
     beyond = client.get(f"/api/cards?since={answer['cursor'] + 1000}").get_json()
     assert [card["mark"] for card in beyond["cards"]] == [FERMENTER], "a cursor of another past begins afresh"
+
+
+def test_goods_come_to_whoever_asks_and_only_when_they_have_changed(client: FlaskClient) -> None:
+    assert not {"goods", "goods_rev"} & set(client.get("/api/cards").get_json()), "an earlier phone gets what it knows"
+    first = client.get("/api/cards?goods=").get_json()
+    assert first["goods"] == []
+    again = client.get(f"/api/cards?goods={first['goods_rev']}").get_json()
+    assert again["goods_rev"] == first["goods_rev"]
+    assert "goods" not in again
 
 
 def test_a_code_lets_one_phone_in_once_and_its_cookie_is_out_of_reach_of_scripts(app: Flask) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 from collections.abc import Mapping
 from datetime import datetime
@@ -14,6 +15,7 @@ from webapp.book.cellar import casks, ferments
 from webapp.book.fold import queries
 from webapp.book.fold.registry_rows import load_limits
 from webapp.book.fold.states import load_newest
+from webapp.book.goods import goods
 from webapp.book.house import people, registry
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
@@ -122,6 +124,21 @@ class CardsSince(TypedDict):
     instruments: list[InstrumentOnCard]
     site: SiteSettings
     notes: list[Note]
+
+
+class GoodsSince(TypedDict):
+    """The goods in bottles, where a phone does not have them already, and the name of this list of them."""
+
+    goods_rev: str
+    goods: NotRequired[list[goods.GoodsOnPhone]]
+
+
+def goods_since(book: Book, known: str) -> GoodsSince:
+    """Return the goods in bottles, unless `known` is the name of the list as it stands: it is long and changes seldom.
+    """
+    now = goods.for_phones(book)
+    rev = hashlib.sha256(json.dumps(now, sort_keys=True).encode()).hexdigest()[:16]
+    return {"goods_rev": rev} if rev == known else {"goods_rev": rev, "goods": now}
 
 
 def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:

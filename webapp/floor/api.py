@@ -28,6 +28,7 @@ from webapp.words import sentence
 
 MARKER = "cellarslate"
 CURSOR_MOST = 2**53 - 1
+GOODS_REV_MOST = 64
 TOKEN_MOST = 200
 NAME_MOST = 40
 enrol_tries = Tries(most=10, window_s=60)
@@ -69,11 +70,17 @@ def cards_since() -> ResponseReturnValue:
     text = request.args.get("since", "0")
     if not (text.isascii() and text.isdecimal() and len(text) <= 16 and int(text) <= CURSOR_MOST):
         return error_answer(400, "`since` is the cursor of the last answer, a whole number. Leave it out for all.")
+    known = request.args.get("goods")
+    if known is not None and not (known.isascii() and len(known) <= GOODS_REV_MOST):
+        return error_answer(400, "`goods` is the `goods_rev` of the last answer. Send it empty for all.")
     book, since = current.book, int(text)
     if since > intake.cursor(book):
         since = 0  # a book restored from a backup: its past is another one, the phone begins afresh
     about = {"book_id": intake.book_id(book), "server_now": utc_text(datetime.now(UTC))}
-    since_then = {name: isolate_shown(part) for name, part in cards.cards_since(book, since).items()}
+    parts: dict[str, object] = {**cards.cards_since(book, since)}
+    if known is not None:  # a phone of an earlier version asks for no goods
+        parts |= cards.goods_since(book, known)
+    since_then = {name: isolate_shown(part) for name, part in parts.items()}
     return jsonify({"marker": MARKER, "ok": True, **about, **since_then})
 
 

@@ -152,6 +152,30 @@ class NoteSchema(Schema):
     text = _text()
 
 
+class GoodsSchema(Schema):
+    """A bottling: what it is, and what is left of it."""
+
+    id = _text()
+    batch = _text()
+    lot_mark = _text("On the bottles; empty where there is none.")
+    what = _text()
+    at = _text("When it was bottled or received. [UTC]")
+    tank = _text("Empty where it came from another site.")
+    label_strength_pct = _number()
+    size_l = fields.Float(required=True, metadata={"description": "Of one bottle. [L]"})
+    per_case = fields.Integer(required=True, metadata={"description": "Bottles in a case; 0 where nobody said."})
+    good = fields.Integer(required=True)
+    on_hand = fields.Integer(required=True, metadata={"description": "Bottles, in cases and loose."})
+    case_from = _text()
+    case_to = _text()
+    odd_case = _text()
+    gone = fields.List(
+        fields.List(fields.Raw()), required=True,
+        metadata={"description": "Ranges of cases that left: what stands before their numbers, first, last."},
+    )
+    counted_at = _text("When it was last counted; empty for never. [UTC]")
+
+
 class CardsSchema(Schema):
     """The cards that have changed after a cursor, with the lists that every phone keeps whole."""
 
@@ -167,3 +191,8 @@ class CardsSchema(Schema):
     instruments = fields.List(fields.Nested(InstrumentSchema), required=True)
     site = fields.Dict(required=True)
     notes = fields.List(fields.Nested(NoteSchema), required=True, metadata={"description": "Newest first."})
+    goods = fields.List(
+        fields.Nested(GoodsSchema),
+        metadata={"description": "Bottlings, newest first. Only where it is asked for and was not known."},
+    )
+    goods_rev = fields.String(metadata={"description": "The name of the list of goods, to be sent as `goods`."})

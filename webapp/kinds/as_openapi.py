@@ -67,8 +67,11 @@ def _paths(api: APISpec) -> None:
     }})
     since = {"name": "since", "in": "query", "required": False,
              "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}}
+    known = {"name": "goods", "in": "query", "required": False,
+             "schema": {"type": "string", "maxLength": 64, "pattern": "^[ -~]*$"}}
     api.path("/api/cards", operations={"get": {
-        "operationId": "cards", "security": device, "summary": "Cards changed since a cursor.", "parameters": [since],
+        "operationId": "cards", "security": device, "summary": "Cards changed since a cursor.",
+        "parameters": [since, known],
         "responses": {"200": _json(_ref("Cards"), "Cards."), **_errors(400, 401)},
     }})
     api.path("/api/session", operations={"get": {
