@@ -1,6 +1,6 @@
 // @ts-check
 /** The form of any kind, for any vessel: the server's own form with keys, figures and a second look. */
-import { instruments, site } from "../slate/cards.js";
+import { instruments } from "../slate/cards.js";
 import { askToPersist } from "../slate/device.js";
 import { counts } from "../slate/queue.js";
 import { readEntry, summary } from "../kinds/read.js";
@@ -23,6 +23,10 @@ import { cautionBands } from "../shell/cautions.js";
 import { holdsOf, onTheSlate } from "../shell/words.js";
 
 const ABOUT_MOST = 48;
+/** Forms with a hand of their own: fetched with the jobs; until those are there the plain boxes serve. */
+const DRESS = /** @type {Record<string, (form: HTMLFormElement, kind: any, card: any) => Promise<() => void>>} */ ({
+  tasting_note: async (form, kind, card) => (await import("../jobs/cellar/tasting.js")).dressTasting(form, kind, card, part("log")),
+});
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -44,11 +48,15 @@ export async function start() {
   part("more-says").replaceChildren();
   const fix = await beginWith(form, card);
   const isTold = takeText(form);
+  let dressed = () => {};
   const entryForm = new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
     about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAtOf(form, fix), remark: remarkOf(form), seen_by: "" }),
     action: () => part("log"),
-    onChange: () => showExtras(form, kind),
+    onChange: () => {
+      showExtras(form, kind);
+      dressed();
+    },
     onFull: (error) => showFull(part("look"), error),
     onLogged: async (kept) => {
       await dropDraft();
@@ -62,7 +70,7 @@ export async function start() {
     form, kind, name: draftName, who, remarkOf: () => remarkOf(form), onTaken: () => entryForm.update(), isFresh: Boolean(fix) || isTold,
   });
   showExtras(form, kind);
-  if (kind.name === "tasting_note") await import("../jobs/cellar/tasting.js").then(async (job) => job.dressTasting(form, (await site()).tasting), () => {});
+  dressed = (await DRESS[kind.name]?.(form, kind, card).catch(() => null)) ?? dressed;
   form.dataset.ready = "";
   firstBox(form, kind)?.focus({ preventScroll: true });
 }

@@ -211,12 +211,40 @@ def test_today_says_what_is_due_and_why(cellar: Floor) -> None:
     assert "legal" not in told["plain"]
 
 
-def test_the_houses_words_and_scores_at_a_tasting(cellar: Floor) -> None:
+def test_a_tasting_by_dials_untouched_is_not_said(cellar: Floor) -> None:
     page = cellar.form(f"/m/{make_mark(CASKS[0])}/log/tasting_note")
-    page.locator("summary", has_text="Words of the house").click()
-    page.get_by_role("button", name="plum stone").click()
-    page.get_by_role("button", name="vanilla").click()
-    page.locator("[data-house-score=fruit]").select_option("7")
-    page.locator("[data-house-score=depth]").select_option("5")
-    assert page.locator("[name=words]").input_value() == "plum stone, vanilla"
+    nose = page.get_by_role("slider", name="Nose")
+    # Untouched is no zero: there is no entry yet, and whoever is sent to the figure comes to its slider.
+    assert nose.get_attribute("aria-valuetext") == "not said"
+    page.locator("[data-part=log]").click()
+    page.locator("[data-field=nose_score] .field__error").wait_for()
+    assert nose.evaluate("(slider) => slider === document.activeElement")
+    page.keyboard.press("ArrowRight")  # by keys alone
+    for _ in range(6):
+        page.keyboard.press("ArrowRight")
+    assert nose.get_attribute("aria-valuetext") == "7 of 10"
+    page.get_by_role("slider", name="Mouth").fill("6")
+    page.get_by_role("slider", name="Wood").fill("4")
+    fault = page.get_by_role("slider", name="Fault")
+    fault.click(position={"x": 20, "y": 28})  # on the thumb, where it stands: that says zero
+    assert fault.get_attribute("aria-valuetext") == "0 of 10"
+    box = fault.bounding_box()
+    assert box is not None and box["height"] >= 56
+    page.locator(".chip", has_text="hold").click()
+    assert page.locator("[data-part=log]").inner_text().split("\n") == [
+        "Log: hold", "nose 7 · mouth 6 · wood 4 · fault 0"]
+    # The house's own words and scores; what was said by mistake is taken off again.
+    for word in ("plum stone", "vanilla", "plum stone", "plum stone"):
+        page.locator(".words .chip", has_text=word).click()
+    assert page.locator("[name=words]").input_value() == "vanilla, plum stone"
+    page.get_by_role("slider", name="fruit").fill("7")
+    page.get_by_role("slider", name="depth").fill("5")
     assert page.locator("[name=house_scores]").input_value() == "fruit 7; depth 5"
+    page.get_by_role("button", name="Take depth off again").click()
+    page.locator("[name=reduced_to]").fill("22")
+    page.locator("[data-part=log]").click()
+    page.wait_for_url("**/m/*")
+    values = cellar.entries()[-1]["values"]
+    assert {name: values[name]["raw"] for name in values} == {
+        "nose_score": "7", "mouth_score": "6", "wood_score": "4", "fault_score": "0", "words": "vanilla, plum stone",
+        "house_scores": "fruit 7", "reduced_to": "22", "decision": "hold"}
