@@ -6,15 +6,15 @@ import { lastOf } from "./context.js";
 import { lastWords } from "./ghosts.js";
 import { keptInstrument, shortSymbol, unitOf } from "./values.js";
 
-/** @param {any} kind @param {string} name @param {any} card */
-export function figureBox(kind, name, card) {
+/** @param {any} kind @param {string} name @param {any} card @param {string} [otherwise] what is said where there is no last value */
+export function figureBox(kind, name, card, otherwise = "") {
   const field = kind.fields.find((/** @type {any} */ one) => one.name === name);
   const last = lastOf(card, kind, field);
   const unit = unitOf(field);
   const id = `${kind.name}-${name}`;
   return html`<div class="field field--figure" data-field=${name}>
     <label class="field__label" for=${id}>${field.label}</label>
-    ${last ? html`<span class="field__last">${lastWords(last)}</span>` : nothing}
+    ${last || otherwise ? html`<span class="field__last">${last ? lastWords(last) : otherwise}</span>` : nothing}
     <input class="field__value" id=${id} name=${name} type="text" inputmode="decimal" autocomplete="off" maxlength="24" data-keypad
       data-unit=${shortSymbol(unit)} placeholder=" ">
     ${field.units.length > 1 ? html`<select class="field__unit" name="${name}_unit" data-unit-for=${id} aria-label="Unit of ${field.label}">

@@ -17,7 +17,7 @@ import { offerTakeBack } from "../shell/takebackbar.js";
 import { logPath, markBy, markHere, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
 import { panelForm } from "../jobs/run/panels.js";
-import { figureNow, receiverStrip, runLines } from "../jobs/run/paper.js";
+import { figureNow, flowChip, receiverStrip, runLines } from "../jobs/run/paper.js";
 import { curveOf, eventOf, isStripping, nextStep, receiversOf, runTitle } from "../jobs/run/state.js";
 import { keepAwake } from "../shell/wakelock.js";
 import { onTheSlate } from "../shell/words.js";
@@ -64,9 +64,9 @@ async function show() {
   if (own !== turn) return; // a newer one is under way
   Object.assign(sheet, { card, run, others: cards, house });
   showElapsed();
-  render(sheet.run ? [figureNow(sheet.run), full?.now] : noRun(), part("body"));
+  render(sheet.run ? [figureNow(sheet.run), sheet.run.ended_at ? nothing : glance(sheet.run), full?.now] : noRun(), part("body"));
   showCurve(full?.curve);
-  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), full?.below, runLines(sheet.run, sheet.kinds.cut), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
+  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), full?.below, runLines(sheet.run, sheet.kinds.cut, sheet.card?.recent), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
   if (!part("panel").childElementCount) showDoing();
 }
 
@@ -81,6 +81,9 @@ function showElapsed() {
   const since = run && `since ${formatTime(run.started_at)} · ${formatDuration(((run.ended_at ? Date.parse(run.ended_at) : Date.now()) - Date.parse(run.started_at)) / 1000)}`;
   setHead({ mark: card?.name || mark, first: run ? runTitle(run) : "Run sheet", second: run ? (run.ended_at ? `ended ${formatTime(run.ended_at)}` : since) : "", back: vesselPath(mark) });
 }
+
+/** What is looked at between two readings, each a tap from being done. @param {any} run */
+const glance = (run) => html`<div class="glance">${flowChip(run, () => openPanel("run_reading", "Reading", undefined, undefined, "flow"))}</div>`;
 
 const noRun = () => html`<section class="band band--note"><p>No run is known on this phone for ${sheet.card?.name || sheet.mark}. Charge the still first; or read now, and the book joins it to its run.</p>
   <div class="band__offers"><a class="button" href=${logPath(sheet.mark, "charge")}>Charge</a></div></section>`;
@@ -135,8 +138,8 @@ async function openPlan() {
   openPanel("cut_plan", "Cut plan", undefined, more.planBoxes(sheet.kinds.cut_plan, sheet.run));
 }
 
-/** @param {string} kindName @param {string} title @param {string} [event] @param {unknown} [body] */
-function openPanel(kindName, title, event, body) {
+/** @param {string} kindName @param {string} title @param {string} [event] @param {unknown} [body] @param {string} [first] the box that is typed first */
+function openPanel(kindName, title, event, body, first = "glass") {
   const tappedAt = new Date();
   const kind = sheet.kinds[kindName];
   const step = sheet.run ? nextStep(sheet.run) : null;
@@ -162,7 +165,7 @@ function openPanel(kindName, title, event, body) {
   });
   render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}><span data-words .textContent=${kindName === "cut" && step?.to && event === step.event ? "Log the cut" : "Log it"}></span></button>`, part("doing"));
   document.documentElement.dataset.panel = kindName;
-  /** @type {HTMLElement|null} */ (form.querySelector("input[name=glass]:not(details *)"))?.focus({ preventScroll: true });
+  /** @type {HTMLElement|null} */ (form.querySelector(`input[name=${first}]:not(details *)`))?.focus({ preventScroll: true });
 }
 
 /** A receiver that was not among the likely ones, by its mark. @param {any} panel @param {string} mark */

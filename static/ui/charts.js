@@ -1,5 +1,5 @@
 // @ts-check
-import { decimalsOf, siteDate, writeX, xRange, yRange } from "./chartaxes.js";
+import { decimalsOf, ticksOf, writeX, xRange, yRange } from "./chartaxes.js";
 import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels, takeLines } from "./chartink.js";
 import { dataTable, ghostsOf } from "./charttable.js";
 import { formatNumber } from "./format.js";
@@ -8,7 +8,7 @@ import { formatNumber } from "./format.js";
  * @typedef {[x: number, y: number|null]} Point x in the axis's unit, or [s since 1970, UTC] where xIsTime
  * @typedef {{label: string, points: Point[]}} Line
  * @typedef {{from: number, to: number, weight: "heads"|"hearts"|"tails", label: string}} Band
- * @typedef {{x: number, label: string, weight?: "heads"|"hearts"|"tails"}} Mark an upright line: a cut
+ * @typedef {{x: number, label: string, spoken?: string, weight?: "heads"|"hearts"|"tails"}} Mark an upright line: a cut; `spoken`: what it is, in full
  * @typedef {{y: number, label: string}} Level a dotted line across: the strength of the next cut
  * @typedef {object} Curve
  * @property {Line[]} series what was read; the first is the chalk line
@@ -25,6 +25,9 @@ import { formatNumber } from "./format.js";
  * @property {number} [yDecimals]
  * @property {number} [height] [px]
  */
+
+const X_TICK_PX = 64;
+const Y_TICK_PX = 36;
 
 /** @type {Promise<any>|undefined} */
 let library;
@@ -109,18 +112,18 @@ function build(uPlot, el, picture, curve) {
       legend: { show: false },
       cursor: { show: false },
       padding: [4, 22, 0, 0],
-      tzDate: (/** @type {number} */ seconds) => siteDate(uPlot, seconds),
       scales: { x: { time: Boolean(curve.xIsTime), range: xRange(curve) }, y: { range: yRange(curve) } },
       axes: [
-        { ...axis, size: 26, gap: 4, space: 64, values: (/** @type {any} */ _, /** @type {number[]} */ values) => writeX(values, curve) },
+        { ...axis, size: 26, gap: 4, splits: splitsOf("width", X_TICK_PX, Boolean(curve.xIsTime)), values: (/** @type {any} */ _, /** @type {number[]} */ values) => writeX(values, curve) },
         {
-          ...axis, gap: 6, space: 36,
+          ...axis, gap: 6, splits: splitsOf("height", Y_TICK_PX, false),
           size: (/** @type {any} */ _, /** @type {string[]|null} */ values) => 14 + 7.5 * Math.max(1, ...(values ?? []).map((text) => text.length)),
           values: (/** @type {any} */ _, /** @type {number[]} */ values) => values.map((y) => formatNumber(y, decimalsOf(values))),
         },
       ],
-      series: [{}, ...lines.map(({ label, ink: token, width, dash }) => ({
-        label, width, dash, cap: /** @type {"round"} */ ("round"), stroke: () => colour(token), spanGaps: true, points: { show: false },
+      series: [{}, ...lines.map(({ label, points, ink: token, width, dash }) => ({
+        label, width, dash, cap: /** @type {"round"} */ ("round"), stroke: () => colour(token), spanGaps: true,
+        points: { show: points.length === 1, size: 10, fill: () => colour(token) }, // a line of one point would not be seen
       }))],
       hooks: {
         drawClear: [(/** @type {any} */ u) => { ink.labels.clear(); takeLines(u, lines, curve.marks ?? [], ink); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
@@ -131,6 +134,10 @@ function build(uPlot, el, picture, curve) {
     picture,
   );
 }
+
+/** @param {"width"|"height"} side @param {number} each [px] that one tick wants @param {boolean} isTime */
+const splitsOf = (side, each, isTime) => (/** @type {any} */ u, /** @type {number} */ _, /** @type {number} */ low, /** @type {number} */ high) =>
+  ticksOf(low, high, Math.floor((u.bbox[side] / devicePixelRatio || u[side]) / each), isTime);
 
 /** @param {Line} line @returns {[number[], (number|null)[]]} */
 function toColumns({ points }) {

@@ -17,12 +17,14 @@ export function dataTable(curve) {
   const decimals = curve.yDecimals ?? 1;
   const table = document.createElement("table");
   table.className = "table";
+  const written = writer(curve, all);
   const thinned = step > 1 ? ` One row in ${step}.` : "";
-  table.createCaption().textContent = `${curve.title}. ${notes(curve)}${thinned}`;
-  addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...lines.map((line) => `${line.label || (line === curve.expected ? "expected" : "")} ${curve.yLabel}`.trim())]);
+  table.createCaption().textContent = `${curve.title}${written.day}. ${notes(curve, written.x)}${thinned}`;
+  const parts = curve.bands?.length ? ["part"] : [];
+  addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...parts, ...lines.map((line) => `${line.label || (line === curve.expected ? "expected" : "")} ${curve.yLabel}`.trim())]);
   const body = table.createTBody();
   for (let at = 0; at < all.length; at += step) {
-    addRow(body, "td", [writeX(all[at], curve), ...byLine.map((known) => formatNumber(known.get(all[at]), decimals))]);
+    addRow(body, "td", [written.x(all[at]), ...parts.map(() => partAt(all[at], curve)), ...byLine.map((known) => formatNumber(known.get(all[at]), decimals))]);
   }
   const box = document.createElement("div");
   box.className = "hidden-text";
@@ -33,18 +35,33 @@ export function dataTable(curve) {
 /** @param {import("./charts.js").Curve} curve @returns {import("./charts.js").Line[]} the runs before */
 export const ghostsOf = (curve) => [...(curve.ghost ? [curve.ghost] : []), ...(curve.ghosts ?? [])];
 
-/** Bands, cuts and levels in words. @param {import("./charts.js").Curve} curve */
-function notes(curve) {
-  return [
-    ...(curve.bands ?? []).map((band) => `${band.label}: ${writeX(band.from, curve)} to ${writeX(band.to, curve)}.`),
-    ...(curve.marks ?? []).map((mark) => `${mark.label} at ${writeX(mark.x, curve)}.`),
-    ...(curve.levels ?? []).map((level) => `${level.label} at ${formatNumber(level.y, curve.yDecimals ?? 1)}.`),
-  ].join(" ");
+/** In which part of the run a point lies, or at which cut. @param {number} x @param {import("./charts.js").Curve} curve */
+function partAt(x, curve) {
+  const cut = curve.marks?.find((mark) => mark.x === x)?.spoken?.split(",")[0];
+  return cut ?? curve.bands?.findLast((band) => x >= band.from && x <= band.to)?.label ?? "";
 }
 
-/** @param {number} x @param {import("./charts.js").Curve} curve */
-function writeX(x, curve) {
-  return curve.xIsTime ? `${formatDate(x * 1000)} ${formatTime(x * 1000)}` : formatNumber(x, Number.isInteger(x) ? 0 : 1);
+/** What was read, then bands, cuts and levels, in words. @param {import("./charts.js").Curve} curve @param {(x: number) => string} writeX */
+function notes(curve, writeX) {
+  const read = (curve.series[0]?.points ?? []).filter((point) => point[1] !== null);
+  const ends = [...new Set([read[0], read[read.length - 1]])].filter(Boolean);
+  const figure = (/** @type {number|null} */ y) => formatNumber(y, curve.yDecimals ?? 1);
+  const unit = curve.xIsTime || !curve.xLabel ? "" : ` ${curve.xLabel}`;
+  return [
+    ends.map(([x, y]) => `${figure(y)} at ${writeX(x)}${unit}`).join(", to ").replace(/$/, ends.length ? "." : ""),
+    ...(curve.bands ?? []).map((band) => `${band.label}: ${writeX(band.from)} to ${writeX(band.to)}${unit}.`),
+    ...(curve.marks ?? []).map((mark) => `${mark.spoken ?? mark.label} at ${writeX(mark.x)}${unit}.`),
+    ...(curve.levels ?? []).map((level) => `${level.label} at ${figure(level.y)}.`),
+  ].filter(Boolean).join(" ");
+}
+
+/** The day is said once where there is only one. @param {import("./charts.js").Curve} curve @param {number[]} xs rising @returns {{day: string, x: (x: number) => string}} */
+function writer(curve, xs) {
+  if (!curve.xIsTime) return { day: "", x: (x) => formatNumber(x, Number.isInteger(x) ? 0 : 1) };
+  const ends = [...xs, ...(curve.bands ?? []).flatMap((band) => [band.from, band.to])];
+  const [first, last] = [Math.min(...ends), Math.max(...ends)].map((at) => (ends.length ? formatDate(at * 1000) : ""));
+  if (first === last) return { day: first && `, ${first}`, x: (x) => formatTime(x * 1000) };
+  return { day: "", x: (x) => `${formatDate(x * 1000)} ${formatTime(x * 1000)}` };
 }
 
 /** @param {HTMLTableSectionElement} section @param {"th"|"td"} tag @param {string[]} texts */

@@ -29,12 +29,14 @@ UNITS = {"wash": "L", "wash_strength": "pct_vol", "flow": "L_h", "strength": "pc
          "plates": "count", "gross": "kg", "tare": "kg", "rot": "pct"}
 
 
-def log(floor: Floor, kind: str, minutes_ago: float, mark: str = STILL, **values: Any) -> None:
+def log(
+    floor: Floor, kind: str, minutes_ago: float, mark: str = STILL, person: str = "BT", **values: Any
+) -> None:
     """Log as a form does, but read some minutes ago: a whole run in a moment."""
     at = datetime.now(UTC) - timedelta(minutes=minutes_ago)
     made = {name: {"raw": str(raw), **({"unit": UNITS[name]} if name in UNITS else {})} for name, raw in values.items()}
     version = 2 if kind == "run_reading" else 1
-    floor.phone.log({"kind": kind, "kind_version": version, "mark": mark, "mark_by": "typed", "person": "BT",
+    floor.phone.log({"kind": kind, "kind_version": version, "mark": mark, "mark_by": "typed", "person": person,
                      "role": "still hand", "values": made, "read_at": at.isoformat(timespec="seconds")})
 
 
@@ -77,6 +79,25 @@ def test_what_has_run_off_and_how_strong_it_is_together(floor: Floor) -> None:
     page.get_by_role("button", name="By time").click()
     expect(page.locator("[data-part=chart] caption")).to_contain_text("over time")
     page.get_by_role("button", name="By alcohol").click()
+
+
+def test_the_flow_is_in_sight_said_to_be_missing_and_logged_with_a_reading(floor: Floor) -> None:
+    log(floor, "charge", 60, from_vessel=FERMENTER, wash=482, wash_strength=5.2, run_name="R-6", heads_to=HEADS)
+    log(floor, "run_reading", 30, strength=79)
+    page = open_sheet(floor)
+    chip = page.locator("[data-flow]")
+    expect(chip).to_contain_text("Flow not read")
+    chip.click()
+    expect(page.locator("[name=flow]")).to_be_focused()
+    expect(page.locator(".panel > [data-field=flow]")).to_contain_text("not read yet")
+    page.locator("[name=flow]").fill("12")
+    page.locator("[name=glass]").fill("78")
+    page.locator("[name=temp]").fill("20")
+    page.get_by_role("button", name="Log it").click()
+    expect(chip).to_contain_text(re.compile(r"Flow 12[.,]0.L/h\s+\d\d:\d\d$"))
+    expect(page.get_by_label("Logged in this run")).to_contain_text(re.compile(r"12[.,]0.L/h"))
+    log(floor, "run_reading", -0.2, strength=76)
+    expect(chip).to_contain_text("not since")
 
 
 def test_a_dip_is_held_against_the_flow(floor: Floor) -> None:
@@ -360,7 +381,22 @@ def test_two_people_keep_one_run_on_two_phones_without_signal(near_floor: Floor,
     wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
     page = open_sheet(near_floor)
     expect(page.locator(".receiver--open")).to_contain_text("R3")
-    expect(page.get_by_label("Logged in this run").locator("li")).to_have_count(7)  # drop, two cuts, four readings
+    logged = page.get_by_label("Logged in this run").locator("li")
+    expect(logged).to_have_count(7)  # drop, two cuts, four readings
+
+    # Both at the safe, one cut, a tap each: two lines that say so, each with its person and phone.
+    near_floor.world.server.stop()
+    for phone, person in ((near_floor, "NS"), (second, "BT")):
+        log(phone, "cut", -0.1, person=person, event="still_opened")
+    near_floor.world.server.start()
+    for phone in (near_floor.phone, other):
+        phone.hand_in()
+        phone.wait_until_settled()
+    wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+    twice = logged.filter(has_text="twice")
+    expect(twice).to_have_count(2)
+    assert sorted(twice.locator(".quiet").all_text_contents()) == ["BT, PH-2", "NS, PH-2"]
+    expect(page.get_by_text("If it was one cut, take one back.")).to_have_count(1)
     assert second.faults == []
 
 

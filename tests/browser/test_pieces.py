@@ -171,9 +171,50 @@ def test_chart_follows_width_and_theme_and_speaks_its_figures(open_page: Callabl
     page.set_viewport_size({"width": 340, "height": 844})
     wait_until(page, "document.querySelector('.chart canvas').getBoundingClientRect().right <= 340")
     table = page.get_by_role("table")
-    assert "heads: 6 Oct 2025 08:30 to 6 Oct 2025 09:21" in table.locator("caption").text_content()
-    assert table.get_by_role("row").nth(1).locator("td").first.text_content() == "80.5"
+    told = table.locator("caption").text_content()
+    assert ", 6 Oct 2025. 80.5 at 08:30, to " in told
+    assert "heads: 08:30 to 09:21. hearts: 09:21 to " in told
+    rows = [table.get_by_role("row").nth(n).locator("td").all_text_contents() for n in (1, 10)]
+    assert (rows[0][:2], rows[1][0]) == (["heads", "80.5"], "hearts")  # the part stands beside each reading
     assert table.get_by_role("row").count() == 24
+
+
+def test_ticks_are_round_by_the_sites_clock_and_never_one_alone_nor_two_alike(open_page: Callable[..., Any]) -> None:
+    """Spans from half a minute to forty years, in zones with half hours and changes of the clock."""
+    page = open_page("parts")
+    found = page.evaluate("""async () => {
+      const { ticksOf, writeX, xRange } = await import("/static/ui/chartaxes.js");
+      const wrong = [];
+      const range = (xIsTime, ...xs) => xRange({ xIsTime, series: [{ points: xs.map((x) => [x, 1]) }] })();
+      for (const zone of ["Europe/Berlin", "Asia/Kolkata", "Australia/Lord_Howe"]) {
+        document.documentElement.dataset.zone = zone;
+        for (let span = 30; span < 1.3e9; span *= 1.7)
+        for (const begin of [1759.3e6, 1774.66e6, 1791e6]) for (const most of [2, 4, 9]) {
+          const [low, high] = range(true, begin, begin + span);
+          const ticks = ticksOf(low, high, most, true);
+          const words = writeX(ticks, { xIsTime: true });
+          const isFine = ticks.length > 1 && ticks.length < most * 3
+            && ticks.every((at, n) => at >= low && at <= high && (!n || at > ticks[n - 1]))
+            && words.every((one, n) => one !== words[n - 1]);
+          if (!isFine) wrong.push([zone, begin, span, most, words]);
+        }
+      }
+      document.documentElement.dataset.zone = "Europe/Berlin";
+      const at = (text) => Date.parse(text) / 1000;
+      const told = (from, to, most) => writeX(ticksOf(at(from), at(to), most, true), { xIsTime: true });
+      const lone = range(true, at("2026-03-01T09:21Z"));
+      return { wrong, lone: writeX(ticksOf(...lone, 5, true), { xIsTime: true }),
+        night: told("2026-03-01T16:10Z", "2026-03-02T08:10Z", 5),
+        week: told("2026-03-26T10:00Z", "2026-03-31T10:00Z", 5),
+        figures: [ticksOf(69.7, 78.9, 5), ticksOf(0, 15, 4), ticksOf(78.97, 78.98, 3), ticksOf(1.1, 2.9, 2)],
+        one: range(false, 3), none: range(false) };
+    }""")
+    assert found["wrong"] == []
+    assert found["lone"] == ["10:20", "10:25"]
+    assert found["night"] == ["18:00", "2 Mar", "06:00"]
+    assert found["week"] == ["27 Mar", "28 Mar", "29 Mar", "30 Mar", "31 Mar"]  # the clock changes on the 29th
+    assert found["figures"] == [[70, 72, 74, 76, 78], [0, 5, 10, 15], [78.97, 78.975, 78.98], [1.5, 2, 2.5]]
+    assert (found["one"], found["none"]) == ([1.5, 4.5], [-0.5, 0.5])
 
 
 def test_one_line_at_a_time_is_said_and_one_tick_has_its_decimals(open_page: Callable[..., Any]) -> None:

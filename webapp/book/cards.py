@@ -17,6 +17,7 @@ from webapp.book.fold.registry_rows import load_limits
 from webapp.book.fold.states import load_newest
 from webapp.book.goods import goods
 from webapp.book.house import people, registry
+from webapp.book.house.devices import DESK
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
@@ -54,6 +55,7 @@ class CardLine(TypedDict):
     kind: str
     at: str
     person: str
+    phone: str  # as the house calls it; "" where it was typed at the desk
     summary: str
 
 
@@ -174,7 +176,7 @@ def card(book: Book, mark: str) -> Card | None:
     limits = load_limits(book)
     contexts = {kind.name: context_for(kind, row, state, limits) for kind in kinds}
     first: Body = next(iter(contexts.values()), {})
-    bodies = _bodies(book, kinds, state)
+    bodies, phones = _bodies(book, kinds, state)
     turn = book.one("SELECT turn FROM card_turns WHERE mark = ?", (mark,))
     current = runs.run(book, state["run"]) if state["run"] else None
     made: Card = {
@@ -185,8 +187,9 @@ def card(book: Book, mark: str) -> Card | None:
         "holds": _holds(state), "context": {name: first.get(name) for name in CONTEXT},
         "last": {kind.name: last for kind in kinds if (last := _last(kind, state, bodies))},
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
-        "recent": _recent(state, bodies), "curves": _curves(kinds, state), "queries": queries.for_card(book, mark),
-        "run": current, "past_runs": [], "forms": [kind.name for kind in kinds],
+        "recent": _recent(state, bodies, phones), "curves": _curves(kinds, state),
+        "queries": queries.for_card(book, mark), "run": current, "past_runs": [],
+        "forms": [kind.name for kind in kinds],
     }
     if state.get("planned"):
         made["planned"] = state["planned"]
@@ -244,15 +247,19 @@ def _holds(state: Vessel) -> dict[str, object] | None:
     return {name: held.get(name) for name in names} | {"mash": held["mash"]} if held else None
 
 
-def _bodies(book: Book, kinds: list[Kind], state: Vessel) -> dict[str, Entry]:
-    """Return the entries that the card shows, as they were handed in, by id."""
+def _bodies(book: Book, kinds: list[Kind], state: Vessel) -> tuple[dict[str, Entry], dict[str, str]]:
+    """Return the entries that the card shows, as they were handed in, and the names of their phones, by id."""
     ids = {line["entry"] for line, _ in _newest_lines(state)}
     ids |= {line["entry"] for kind in kinds for _, line in last_values(kind, state).values()}
     if not ids:
-        return {}
+        return {}, {}
     marks = ", ".join("?" * len(ids))
-    rows = book.query(f"SELECT id, body FROM entries WHERE id IN ({marks})", list(ids))  # noqa: S608
-    return {row["id"]: json.loads(row["body"]) for row in rows}
+    rows = book.query(
+        "SELECT e.id, e.body, coalesce(d.name, '') phone FROM entries e "  # noqa: S608
+        f"LEFT JOIN devices d ON d.id = e.device AND d.id <> '{DESK}' WHERE e.id IN ({marks})",
+        list(ids),
+    )
+    return {row["id"]: json.loads(row["body"]) for row in rows}, {row["id"]: row["phone"] for row in rows}
 
 
 def _last(kind: Kind, state: Vessel, bodies: Mapping[str, Entry]) -> dict[str, LastValue]:
@@ -268,11 +275,11 @@ def _newest_lines(state: Vessel) -> list[tuple[Line, str]]:
     return sorted(lines, key=lambda pair: (pair[0]["at"], pair[0]["entry"]), reverse=True)[:RECENT_MOST]
 
 
-def _recent(state: Vessel, bodies: Mapping[str, Entry]) -> list[CardLine]:
+def _recent(state: Vessel, bodies: Mapping[str, Entry], phones: Mapping[str, str]) -> list[CardLine]:
     return [
         {
             "entry": line["entry"], "kind": name, "at": line["at"], "person": line["person"],
-            "summary": _summary(name, line, bodies[line["entry"]]),
+            "phone": phones[line["entry"]], "summary": _summary(name, line, bodies[line["entry"]]),
         }
         for line, name in _newest_lines(state)
     ]

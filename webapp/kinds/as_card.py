@@ -31,6 +31,7 @@ class LineSchema(Schema):
     kind = _text()
     at = _text("When it was read. [UTC]")
     person = _text()
+    phone = _text("The phone that it was logged on, as the house calls it; empty for the desk.")
     summary = _text()
 
 

@@ -1,7 +1,6 @@
 // @ts-check
 /** The run drawn in three ways: against pure alcohol collected, against time, and vapour temperature against strength. */
-import { eventOf, isStripping, partNow, partWords } from "./state.js";
-import { formatTime } from "../../ui/format.js";
+import { cutMarks, eventOf, firstPart, isStripping, partNow } from "./state.js";
 import { vapourTempC } from "../../trade/still.js";
 import { between, collectedAt, streamOf } from "./collect.js";
 
@@ -27,7 +26,7 @@ export function curveBy(way, shown) {
     series: [{ label: "", points: rising(points) }],
     ghosts: shown.ghosts.slice(0, GHOSTS).reverse().map((ghost) => ghostOf(ghost, run, way, toX)).filter((line) => line.points.length > 1),
     ...(ahead(way, shown) ? { expected: ahead(way, shown) } : {}),
-    bands: bandsOf(run, stream, toX), marks: marksOf(run, toX),
+    bands: bandsOf(run, stream, toX), marks: cutMarks(run, toX),
     levels: shown.target?.pct ? [{ y: shown.target.pct, label: shown.target.words }] : [],
   };
 }
@@ -61,18 +60,10 @@ function ahead(way, { due, stream }) {
 function bandsOf(run, stream, toX) {
   const [heads, hearts] = ["heads_cut", "hearts_cut"].map((event) => eventOf(run, event)?.at).map((at) => (at ? Date.parse(at) : undefined));
   const now = run.ended_at ? Date.parse(run.ended_at) : Math.max(stream.zero, ...stream.lines.map((line) => line.at));
-  const bands = [{ from: stream.zero, to: heads ?? now, weight: isStripping(run) ? "hearts" : "heads", label: partWords(run) }];
+  const bands = [{ from: stream.zero, to: heads ?? now, weight: isStripping(run) ? "hearts" : "heads", label: firstPart(run) }];
   if (heads) bands.push({ from: heads, to: hearts ?? now, weight: "hearts", label: "hearts" });
   if (hearts) bands.push({ from: hearts, to: now, weight: "tails", label: "tails" });
   return partNow(run) === "heads" && run.ended_at && !isStripping(run) ? [] : bands.map((band) => ({ ...band, from: toX(band.from), to: toX(band.to) })).filter((band) => band.to > band.from);
-}
-
-/** @param {any} run @param {(at: number) => number} toX */
-function marksOf(run, toX) {
-  return run.cuts.filter((/** @type {any} */ cut) => CUTS.includes(cut.event)).map((/** @type {any} */ cut) => ({
-    x: toX(Date.parse(cut.at)), weight: cut.event === "heads_cut" ? "heads" : "tails",
-    label: `${formatTime(cut.at)}${cut.typed_at ? `, logged ${formatTime(cut.typed_at)}` : ""}`,
-  }));
 }
 
 /** Vapour temperature against strength: this still's readings on the line that its offset and height make usual. @param {Shown} shown */

@@ -6,7 +6,7 @@ import { chip } from "../../shell/choices.js";
 import { formatMinute, formatTime } from "../../ui/format.js";
 import { cautionLine } from "../../shell/cautions.js";
 
-const MORE = ["vapour_temp", "flow", "dip", "plates", "cooling_temp"];
+const MORE = ["vapour_temp", "dip", "plates", "cooling_temp"];
 
 /**
  * @typedef {object} Panel
@@ -37,6 +37,7 @@ export function panelForm(panel) {
 
 /** @param {Panel} panel */
 const reading = ({ kind, card, tappedAt }) => html`<div class="pair">${figureBox(kind, "glass", card)}${figureBox(kind, "temp", card)}</div>
+  ${has(kind, "flow") ? figureBox(kind, "flow", card, "not read yet") : nothing}
   ${more(tappedAt, MORE.filter((name) => has(kind, name)).map((name) => figureBox(kind, name, card)), figureBox(kind, "strength", card))}`;
 
 /** @param {Panel} panel */
@@ -48,7 +49,7 @@ function cut({ kind, card, tappedAt, event = "", receivers = [], receiver = "", 
   const isCut = event === "heads_cut" || event === "hearts_cut";
   return html`${event ? html`<input type="hidden" name="event" value=${event}>` : choiceBox(kind, "event", { only: ["heat_on", "first_drop", "other"] })}
     ${isCut ? html`${receiverBox(receivers, receiver)}${choiceBox(kind, "reason", { value: "" })}${earlier}${other}${cautionLine("methanol")}` : nothing}
-    ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card), wordsBox(kind, "nose"))}`;
+    ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card), figureBox(kind, "flow", card), wordsBox(kind, "nose"))}`;
 }
 
 /** The receiver is switched before the cut is logged: the stream does not wait for the phone. @param {any[]} receivers @param {string} receiver */

@@ -8,6 +8,8 @@ import { capital } from "../../shell/words.js";
  * @typedef {{words: string, event: string, to: Part|null}} Step the next cut: its words, its event, the part that begins
  */
 
+const TOGETHER_MS = 60_000;
+
 /** @type {Record<Part, Step>} */
 const NEXT = {
   heads: { words: "Cut to hearts", event: "heads_cut", to: "hearts" },
@@ -27,11 +29,24 @@ export const isStripping = (run) => Boolean(run.receivers?.hearts && !run.receiv
 /** What comes now, in words. @param {any} run @returns {string} */
 export const partWords = (run) => (isStripping(run) ? "low wines" : partNow(run));
 
+/** What comes before any cut. @param {any} run */
+export const firstPart = (run) => (isStripping(run) ? "low wines" : "heads");
+
 /** @param {any} run @returns {Step} */
 export const nextStep = (run) => NEXT[isStripping(run) ? "tails" : partNow(run)];
 
 /** @param {any} run @returns {any} the last reading with a true strength, or undefined */
 export const lastReading = (run) => run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
+
+/**
+ * The flow as it was read last, and whether strengths were read since: the sum of what has run off goes on with it.
+ * @param {any} run @returns {{flow: number, at: string, isOld: boolean}|null} [L/h]
+ */
+export function flowNow(run) {
+  const lines = [...run.readings, ...run.cuts].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  const last = lines.filter((line) => line.flow != null).at(-1);
+  return last ? { flow: last.flow, at: last.at, isOld: lines.some((line) => line.true_strength != null && Date.parse(line.at) > Date.parse(last.at)) } : null;
+}
 
 /** @param {any} run */
 export const runTitle = (run) => capital([run.what, "run", run.name].filter(Boolean).join(" "));
@@ -57,7 +72,7 @@ export function curveOf(run, before) {
     title: "True strength over time", yLabel: "% vol", xIsTime: true, yDecimals: 1, height: 210,
     series: [{ label: "", points }],
     ...(ghost.length > 1 ? { ghost: { label: before.name || "run before", points: ghost } } : {}),
-    bands: bandsOf(run, points), marks: marksOf(run),
+    bands: bandsOf(run, points), marks: cutMarks(run, (at) => at / 1000, true),
     levels: lastCut?.true_strength ? [{ y: lastCut.true_strength, label: `${nextStep(run).words.toLowerCase()} last time` }] : [],
   };
 }
@@ -67,16 +82,32 @@ function bandsOf(run, points) {
   const [heads, hearts, drop] = ["heads_cut", "hearts_cut", "first_drop"].map((event) => eventOf(run, event));
   const begin = Math.min(points[0][0], drop ? seconds(drop.at) : Infinity);
   const now = run.ended_at ? seconds(run.ended_at) : Math.max(points[points.length - 1][0], ...run.cuts.map((/** @type {any} */ cut) => seconds(cut.at)));
-  const bands = [{ from: begin, to: heads ? seconds(heads.at) : now, weight: "heads", label: heads ? "" : partWords(run) }];
+  const bands = [{ from: begin, to: heads ? seconds(heads.at) : now, weight: isStripping(run) ? "hearts" : "heads", label: firstPart(run) }];
   if (heads) bands.push({ from: seconds(heads.at), to: hearts ? seconds(hearts.at) : now, weight: "hearts", label: "hearts" });
   if (hearts) bands.push({ from: seconds(hearts.at), to: now, weight: "tails", label: "tails" });
   return bands.filter((band) => band.to > band.from);
 }
 
-/** @param {any} run */
-function marksOf(run) {
-  return run.cuts.filter((/** @type {any} */ cut) => cut.event === "heads_cut" || cut.event === "hearts_cut")
-    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), label: `${cut.event === "heads_cut" ? "heads" : "hearts"} cut ${formatTime(cut.at)}`, weight: cut.event === "heads_cut" ? "heads" : "tails" }));
+/** The cuts as upright lines; of those that were logged twice within a minute one line says so. @param {any} run @param {(at: number) => number} toX from [ms] @param {boolean} [isNamed] whether the line says which cut it is */
+export function cutMarks(run, toX, isNamed = false) {
+  const together = cutsTogether(run);
+  return run.cuts.filter((/** @type {any} */ cut) => cut.event === "heads_cut" || cut.event === "hearts_cut").map((/** @type {any} */ cut) => {
+    const name = cut.event === "heads_cut" ? "heads cut" : "hearts cut";
+    const alike = together.get(cut.entry);
+    const also = `${cut.typed_at ? `, logged ${formatTime(cut.typed_at)}` : ""}${alike ? ", logged twice" : ""}`;
+    const label = alike && alike[0] !== cut ? "" : `${isNamed ? `${name} ` : ""}${formatTime(cut.at)}${also}`;
+    return { x: toX(Date.parse(cut.at)), weight: cut.event === "heads_cut" ? "heads" : "tails", label, spoken: name + also };
+  });
+}
+
+/** Cuts of one sort within a minute: two phones at one cut, most likely. @param {any} run @returns {Map<string, any[]>} by the entry of each, all of them in order of time */
+export function cutsTogether(run) {
+  const found = new Map();
+  for (const cut of run.cuts) {
+    const alike = run.cuts.filter((/** @type {any} */ one) => one.event === cut.event && Math.abs(Date.parse(one.at) - Date.parse(cut.at)) <= TOGETHER_MS);
+    if (alike.length > 1 && cut.event && cut.event !== "other") found.set(cut.entry, alike);
+  }
+  return found;
 }
 
 /**
