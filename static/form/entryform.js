@@ -9,7 +9,8 @@ import { render } from "../vendor/lit-html/lit-html.js";
 import { hasTable1, loadTable1 } from "../trade/datafiles.js";
 import { contextOf } from "./context.js";
 import { keepInSight, watchThumb } from "./insight.js";
-import { lookable, lookBand, risen } from "./look.js";
+import { jumps } from "./jumps.js";
+import { lookable, lookBand } from "./look.js";
 import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
 import { inOwnMark } from "../ui/format.js";
@@ -50,7 +51,7 @@ export class EntryForm {
   #typing = "";
   read = /** @type {any} */ (null);
   /** What the card alone can tell. @type {import("./look.js").Problem[]} */
-  #risen = [];
+  #jumps = [];
 
   /** @param {Parts} parts */
   constructor(parts) {
@@ -84,7 +85,7 @@ export class EntryForm {
     // Table 1 is large and wanted by a proof glass only; the figure follows when it has come.
     if (!hasTable1() && Object.values(values).some((value) => value.unit === "proof_glass")) void loadTable1().then(() => this.update(), () => {});
     this.read = readEntry(kind, { kind: kind.name, mark: card?.mark ?? "", values }, context);
-    this.#risen = [...(this.#parts.also?.(this.read) ?? []), ...risen(kind, this.read, context, card)];
+    this.#jumps = [...(this.#parts.also?.(this.read) ?? []), ...jumps(kind, this.read, context, card, Date.parse(this.#parts.about().read_at) || Date.now())];
     render(sumLines(kind, this.read), figures);
     figures.hidden = !figures.childElementCount;
     this.#showLook();
@@ -150,7 +151,7 @@ export class EntryForm {
   }
 
   #odd() {
-    return [...this.#risen, ...lookable(this.read.problems)];
+    return [...this.#jumps, ...lookable(this.read.problems)];
   }
 
   /** @param {any} problem */

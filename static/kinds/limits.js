@@ -6,7 +6,7 @@
 
 /** Each as its check declares it: what holds where the desk has set none, and before the first cards came. */
 const DECLARED = {
-  slope_pct: 1, warm_c: 25, vapour_off_c: 2, flow_pct: 7, flow_least_l: 5, stillage_pct: 0.2, reduce_pct: 0.1, dip_pct: 1, small_l: 100, loss_noise_pct: 1, drift_pct: 1.5, drift_pct_year: 1.2, label_pct: 0.3,
+  slope_pct: 1, fall_pct: 12, fall_min: 20, fast_per_day: 0.02, held_off_pct: 2, warm_c: 25, vapour_off_c: 2, flow_pct: 7, flow_least_l: 5, stillage_pct: 0.2, reduce_pct: 0.1, dip_pct: 1, small_l: 100, loss_noise_pct: 1, drift_pct: 1.5, drift_pct_year: 1.2, label_pct: 0.3,
 };
 
 /** @typedef {keyof typeof DECLARED} LimitName */

@@ -5,7 +5,12 @@ one says so here, and in docs/changelog.md.
 """
 
 # version -> {code of the question: why it came, went, or reads otherwise}
-CHANGED_QUESTIONS: dict[str, dict[str, str]] = {}
+CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
+    "0.1.0": {
+        "held_strength": "A strength far from what stands in the vessel by the book is asked about since 0.2.0.",
+        "ferment_fast": "A gravity that fell in a few hours by more than fruit does in ten is asked about since 0.2.0.",
+    },
+}
 
 # version -> {part of said.py's sums: why it came out otherwise}
 CHANGED_SUMS: dict[str, dict[str, str]] = {}

@@ -58,6 +58,16 @@ slip-swapped = two digits swapped
 slip-point = the point slipped
 slip-unit = { $meant }, not { $typed }
 
+## What a card alone can tell of a figure, before it is logged.
+
+ferment_fast = Gravity fell { $fell } since { $since }, that is { $a_day } a day; { $much } is much for fruit. Look again, and cool the mash.
+ferment_fast-soon = Gravity fell { $fell } since { $since }: fruit does not ferment so fast. Look again.
+strength_fell = True strength { BARE($now) } % is { BARE($off) } points below { BARE($last) } % of { $apart } before: a run falls slower. Look again.
+held_strength = True strength { BARE($now) } % is { BARE($off) } points { $side ->
+    [above] above
+   *[below] below
+  } the { BARE($held) } % that the book has in this vessel. Look again, and for a move or water that was not logged.
+
 ## Why the sums refuse a figure. In words stands a unit that is read on no instrument; some figures have none.
 
 reason-outside = { $what } { UNIT($figure) } is outside { UNIT($possible) }. { $advice }
@@ -290,7 +300,6 @@ ferment_heat = Mash { $temp } is above { $most }: too hot for { $what ->
     [grain] grain
    *[fruit] fruit
   }. Cool it now.
-ferment_fast = Gravity fell { $fell } since { $since }, that is { $a_day } a day; { $much } is much for fruit. Look again, and cool the mash.
 ferment_temp_sense = Mash { $temp } would kill the yeast. Read as Fahrenheit it is { $meant } ({ $other }){ temp-fits }. Did you mean that?
 ferment_temp_sense-cold = Mash { $temp } is at or below freezing ({ $cold }). Read as Celsius it is { $meant }{ temp-fits }. Did you mean that?
 temp-fits = { $near ->

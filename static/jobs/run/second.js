@@ -1,12 +1,13 @@
 // @ts-check
 /** A second look at the still before it is logged: a strength that rises, one that the vapour speaks against, a warm distillate. */
+import { strengthField, strengthSlips } from "../../form/strengths.js";
 import { heldLimit } from "../../kinds/limits.js";
-import { likelySlips } from "../../kinds/slips.js";
+import { figure, message } from "../../kinds/message.js";
+import { fixedEven, likelySlips } from "../../kinds/slips.js";
 import { eventOf } from "./state.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
-import { trueStrengthFromGlass } from "../../trade/alcoholometry.js";
 import { vapourTempC } from "../../trade/still.js";
-import { parseNumber, toCanonical } from "../../trade/units.js";
+import { parseNumber } from "../../trade/units.js";
 import { formatTime } from "../../ui/format.js";
 
 /** A suggested strength may lie so far below the last one; common practice, no source. */
@@ -21,7 +22,7 @@ const BELOW_PCT = 15;
 export function secondLook(run, card, heightM) {
   const offsetC = card?.still?.vapour_offset_c ?? 0;
   return (read) => [
-    ...warm(read, heldLimit("warm_c", card, run)), ...(run ? risen(run, read, heldLimit("slope_pct", card, run)) : []),
+    ...warm(read, heldLimit("warm_c", card, run)), ...(run ? [...risen(run, read, heldLimit("slope_pct", card, run)), ...fell(run, read, card)] : []),
     ...against(read, heightM, offsetC, heldLimit("vapour_off_c", card, run)),
   ];
 }
@@ -44,8 +45,27 @@ function risen(run, read, slopePct) {
   if (!last || now <= last.true_strength + slopePct || wasChanged(run, read)) return [];
   const fits = (/** @type {number} */ pct) => pct <= last.true_strength + slopePct && pct >= last.true_strength - BELOW_PCT;
   return [{
-    code: "strength_slope", weight: "ask", field: fieldOf(read), suggestions: strengthSlips(read, last.true_strength, fits),
+    code: "strength_slope", weight: "ask", field: strengthField(read), suggestions: strengthSlips(read, last.true_strength, fits),
     words: `True ${pctWords(now)} is above ${pctWords(last.true_strength)} of ${formatTime(last.at)}. After the heads cut it only falls, unless plates or water were changed.`,
+  }];
+}
+
+/** In the hearts: what a run takes an hour for does not come in minutes. @param {any} run @param {any} read @param {any} card @returns {Problem[]} */
+function fell(run, read, card) {
+  const now = read.figures.true_strength;
+  const isHearts = eventOf(run, "heads_cut") && !eventOf(run, "hearts_cut") && read.values.event !== "hearts_cut" && read.kind.name !== "run_end";
+  const last = run.readings.filter((/** @type {any} */ line) => line.true_strength != null).at(-1);
+  if (now == null || !isHearts || !last || wasChanged(run, read)) return [];
+  const most = heldLimit("fall_pct", card, run);
+  const apartS = (Date.now() - Date.parse(last.at)) / 1000;
+  const off = last.true_strength - now;
+  if (apartS < 0 || apartS > heldLimit("fall_min", card, run) * 60 || off <= most + 1e-9) return [];
+  const apart = apartS < 120 ? [Math.round(apartS), "s"] : [Math.round(apartS / 60), "min"];
+  const pct = (/** @type {number} */ value) => figure(fixedEven(value, 1), "pct_vol");
+  return [{
+    code: "strength_fell", weight: "ask", field: strengthField(read),
+    message: message("strength_fell", { now: pct(now), off: pct(off), last: pct(last.true_strength), apart: { span: [apart] } }),
+    suggestions: strengthSlips(read, last.true_strength, (value) => Math.abs(value - last.true_strength) <= most),
   }];
 }
 
@@ -69,7 +89,7 @@ function against(read, heightM, offsetC, offC) {
   const own = likelySlips(field, parseNumber(given.raw), given.unit, [wanted - offC, wanted + offC], wanted)
     .filter((slip) => Math.abs(slip.value - wanted) <= offC).map((slip) => ({ ...slip, field: "vapour_temp" }));
   return [{
-    code: "vapour_strength", weight: "ask", field: own.length ? "vapour_temp" : fieldOf(read), suggestions: own.length ? own : strengthSlips(read, null, agrees),
+    code: "vapour_strength", weight: "ask", field: own.length ? "vapour_temp" : strengthField(read), suggestions: own.length ? own : strengthSlips(read, null, agrees),
     words: `Vapour ${shownInUnits(vapour, "degC", 1)} and spirit of ${pctWords(now)} do not go together: about ${shownInUnits(wanted, "degC", 1)} is usual at that strength on this still. Look at both.`,
   }];
 }
@@ -78,33 +98,6 @@ function against(read, heightM, offsetC, offC) {
 function usualC(pct, heightM, offsetC) {
   try {
     return vapourTempC(pct, heightM) + offsetC;
-  } catch {
-    return null;
-  }
-}
-
-/** @param {any} read */
-const fieldOf = (read) => (read.values.strength != null ? "strength" : "glass");
-
-/** Slips of what was typed whose true strength fits. @param {any} read @param {number|null} near true strength @param {(pct: number) => boolean} fits */
-function strengthSlips(read, near, fits) {
-  const name = fieldOf(read);
-  const given = read.entry.values[name];
-  const field = read.kind.fields.find((/** @type {any} */ one) => one.name === name);
-  if (!given || given.unit === "proof_glass") return []; // its table may not be on the phone
-  const found = likelySlips(field, parseNumber(given.raw), given.unit, [0, 100], near);
-  return found.filter((slip) => {
-    const pct = trueOf(name, slip, read.values.temp);
-    return pct !== null && fits(pct);
-  }).map((slip) => ({ ...slip, field: name }));
-}
-
-/** @param {string} name @param {{raw: string, unit: string}} slip @param {number|undefined} temp @returns {number|null} */
-function trueOf(name, slip, temp) {
-  try {
-    const value = toCanonical(parseNumber(slip.raw), slip.unit);
-    if (name === "strength") return value;
-    return temp == null ? null : trueStrengthFromGlass(value, temp);
   } catch {
     return null;
   }

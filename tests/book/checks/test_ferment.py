@@ -142,10 +142,10 @@ def test_gravity_out_of_the_hydrometers_scale():
 
 
 def test_a_gravity_may_fall_by_a_fiftieth_a_day():
-    """Twelve hours after the last, half of that; of shorter times nothing can be said."""
+    """Twelve hours after the last, half of that; what comes sooner is judged as if it came after ten."""
     for at, gravity, is_asked in (("2025-09-19 08:00", "1.030", False), ("2025-09-19 08:00", "1.0295", True),
                                   ("2025-09-18 20:00", "1.040", False), ("2025-09-18 20:00", "1.0395", True),
-                                  ("2025-09-18 17:00", "1.030", False)):
+                                  ("2025-09-18 12:00", "1.042", False), ("2025-09-18 12:00", "1.0415", True)):
         book = pears()
         read(book, "2025-09-18 08:00", "1.050")
         asked = read(book, at, gravity)

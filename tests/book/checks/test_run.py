@@ -58,6 +58,16 @@ def test_strength_that_rises_in_hearts_with_its_slip():
     assert [(s.raw, hint(s)) for s in query.suggestions] == [("68.5", "two digits swapped")]
 
 
+def test_strength_that_plunges_in_hearts_with_its_slip():
+    """69.2 read, 26.9 typed four minutes after it; 58 could be, and so could anything after an hour or the cut."""
+    query = only(read(in_hearts(), "10:49", "26.9", "15.5"), "strength_fell")
+    assert query.words.endswith("points below 70.8 % of 4 min before: a run falls slower. Look again.")
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [("62.9", "two digits swapped")]
+    assert codes(read(in_hearts(), "10:49", "58.0", "15.5")) == []
+    assert codes(read(in_hearts(), "11:06", "26.9", "15.5")) == []
+    assert codes(cut(in_hearts(), "10:49", "hearts_cut", receiver="R3", glass="26.9", temp="15.5")) == []
+
+
 def test_strength_may_rise_when_plates_or_water_were_changed():
     book = in_hearts()
     read(book, "11:00", "68.0", "15.2", plates="2")

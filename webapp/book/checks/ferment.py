@@ -30,6 +30,7 @@ LIMITS = declare(
 )
 
 ROUND_H = 3  # a round of readings comes this much earlier or later
+SHORTEST_DAYS = 0.4  # what a ferment does in less is judged as if it had had so long
 FITS_C = 4.0  # how near to the last temperature a guess must lie to be said to fit
 
 
@@ -127,15 +128,15 @@ def heat(read: Read, view: View) -> Iterable[Query]:
     now, lines = read.number("gravity"), _lines(read, view)
     if now is None or not lines or grain:
         return
-    days = seconds_between(lines[-1].at, view.at) / DAY_S
-    last = lines[-1].gravity
-    if days >= 0.4 and (last - now) / days > limit("fast_per_day", view) + 1e-9:
-        said = message(
-            "ferment_fast", fell=figure(last - now, 3, "SG"), since=when(lines[-1].at, read, view),
-            a_day=figure((last - now) / days, 3, "SG"), much=figure(limit("fast_per_day", view), 3, "SG"),
-        )
-        found = slips(read, "gravity", last - limit("fast_per_day", view) * days, last, last)
-        yield Query("ferment_fast", "ask", "gravity", said, found)
+    last, days = lines[-1].gravity, seconds_between(lines[-1].at, view.at) / DAY_S
+    most = limit("fast_per_day", view) * max(days, SHORTEST_DAYS)
+    if last - now > most + 1e-9:
+        fell: dict[str, Param] = {"fell": figure(last - now, 3, "SG"), "since": when(lines[-1].at, read, view)}
+        if days >= SHORTEST_DAYS:
+            much = figure(limit("fast_per_day", view), 3, "SG")
+            fell |= {"a_day": figure((last - now) / days, 3, "SG"), "much": much}
+        said = message("ferment_fast" if days >= SHORTEST_DAYS else "ferment_fast-soon", **fell)
+        yield Query("ferment_fast", "ask", "gravity", said, slips(read, "gravity", last - most, last, last))
 
 
 def temp_sense(read: Read, view: View) -> Iterable[Query]:

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Mapping
 from statistics import median
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query
-from webapp.book.checks.words import figure, like_typed, slips, typed, when
+from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.words import figure, like_typed, slips, time_span, typed, when
 from webapp.kinds.message import Declared, message
 from webapp.kinds.read import Read, Suggestion
 from webapp.kinds.state import RunLine, Vessel
@@ -18,6 +18,8 @@ from webapp.trade.still import vapour_temp_c
 
 LIMITS = declare(
     Limit("slope_pct", 1.0, "% vol", "Strength in hearts and tails may seem to rise by"),
+    Limit("fall_pct", 12.0, "% vol", "Strength falls from one reading to the next by at most"),
+    Limit("fall_min", 20, "min", "where they follow within"),
     Limit("warm_c", 25, "°C", "Distillate is warm above"),
     Limit("vapour_off_c", 2.0, "°C", "Vapour temperature and strength apart by"),
 )
@@ -89,6 +91,27 @@ def strength_slope(read: Read, view: View) -> Iterable[Query]:
         at = "strength" if "strength" in read.values else "glass"
         found = strength_slips(read, at, last - MOST_BELOW, last + limit("slope_pct", view), last)
         yield Query("strength_slope", "ask", at, said, found)
+
+
+def strength_fell(read: Read, view: View) -> Iterable[Query]:
+    """In the hearts, a strength that fell within minutes by what takes an hour. Twin: static/jobs/run/second.js."""
+    run, now = view.run_on(read.mark), read.figures.get("true_strength")
+    done = {cut.get("event") for cut in run["cuts"]} if run else set()
+    if run is None or now is None or not _is_hearts(done) or _event(read) in ("hearts_cut", "run_end"):
+        return
+    lines = [line for line in run["readings"] if line.get("true_strength") is not None]
+    if not lines or _still_was_changed(read, lines):
+        return
+    last, apart_s = lines[-1]["true_strength"], seconds_between(lines[-1]["at"], view.at)
+    most = limit("fall_pct", view)
+    if last is None or not 0 <= apart_s <= limit("fall_min", view) * 60 or last - now <= most + 1e-9:
+        return
+    at = "strength" if "strength" in read.values else "glass"
+    said = message(
+        "strength_fell", now=figure(now, 1, "pct_vol"), off=figure(last - now, 1, "pct_vol"),
+        last=figure(last, 1, "pct_vol"), apart=time_span(apart_s),
+    )
+    yield Query("strength_fell", "ask", at, said, strength_slips(read, at, last - most, last + most, last))
 
 
 def distillate_warm(read: Read, view: View) -> Iterable[Query]:
@@ -172,6 +195,11 @@ def _still_was_changed(read: Read, lines: list[RunLine]) -> bool:
         if now is not None and before is not None and abs(now - before) >= step:
             return True
     return False
+
+
+def _is_hearts(done: set[str | None]) -> bool:
+    """Whether the hearts run, by the events there were: before them and after them a strength may plunge."""
+    return "heads_cut" in done and "hearts_cut" not in done
 
 
 def _event(read: Read) -> str:

@@ -1,13 +1,13 @@
-"""Checks of one strength: above what spirit can be, above what its class allows, out of the glass's own scale."""
+"""Checks of one strength: above what can be or its class allows, off what stands there, off the glass's scale."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, is_grain, limit
-from webapp.book.before.view import Query
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.run import strength_slips
-from webapp.book.checks.words import figure, typed
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, typed
 from webapp.kinds.key import run_key
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
@@ -30,8 +30,10 @@ LIMITS = declare(
         "grain_us_pct", 80.0, "% vol", "Rye whisky in the US: distilled at most at",
         "27 CFR 5.143: rye whisky at not over 160 degrees proof",
     ),
+    Limit("held_off_pct", 2.0, "% vol", "Strength may differ from what the book has in the vessel by"),
 )
 
+AGED_A_YEAR_PCT = 1.2  # wood changes a strength by no more than this a year [% vol]; common practice, no source
 OFF_THE_STILL = ("run_reading", "cut", "run_end", "fraction_gauge")
 
 
@@ -72,6 +74,25 @@ def _what(read: Read, view: View) -> tuple[str, bool]:
     held = (view.state(run["from"])["holds"] if run["from"] else None) or NO_FILL
     what = run["what"] or held["what"]
     return what, is_grain(f"{what} {held['material'] or ''}")
+
+
+def held_strength(read: Read, view: View) -> Iterable[Query]:
+    """A strength far from that of what stands in the vessel by the book. Twin of static/form/jumps.js."""
+    now, held = read.figures.get("true_strength"), view.state(read.mark)["holds"]
+    is_empty = 0 in (read.number("volume"), read.number("net_weight"))  # then a strength says nothing
+    if now is None or is_empty or not held or held["strength_pct"] is None or now > limit("ceiling_pct", view):
+        return
+    row = view.vessel(read.mark)
+    years = seconds_between(held["since"], view.at) / DAY_S / YEAR_DAYS if row and row["sort"] == "cask" else 0.0
+    booked, most = held["strength_pct"], limit("held_off_pct", view) + AGED_A_YEAR_PCT * years
+    if abs(now - booked) <= most + 1e-9:
+        return
+    at = "strength" if "strength" in read.values else "glass"
+    said = message(
+        "held_strength", now=figure(now, 1, "pct_vol"), held=figure(booked, 1, "pct_vol"),
+        off=figure(abs(now - booked), 1, "pct_vol"), side="below" if now < booked else "above",
+    )
+    yield Query("held_strength", "ask", at, said, strength_slips(read, at, booked - most, booked + most, booked))
 
 
 def glass_scale(read: Read, view: View) -> Iterable[Query]:
