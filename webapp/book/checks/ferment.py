@@ -122,8 +122,10 @@ def heat(read: Read, view: View) -> Iterable[Query]:
     grain = is_grain(" ".join(_material(read, view)))
     temp, hot = read.number("temp"), limit("hot_grain_c" if grain else "hot_fruit_c", view)
     if temp is not None and hot < temp < limit("sense_low_c", view):
-        most = like_typed(read, "temp", hot)
-        said = message("ferment_heat", temp=typed(read, "temp"), most=most, what="grain" if grain else "fruit")
+        said = message(
+            "ferment_heat", temp=typed(read, "temp"), most=like_typed(read, "temp", hot),
+            what="grain" if grain else "fruit",
+        )
         yield Query("ferment_heat", "ask", "temp", said)
     now, lines = read.number("gravity"), _lines(read, view)
     if now is None or not lines or grain:
