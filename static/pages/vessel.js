@@ -25,15 +25,23 @@ const OTHERS_SHOWN = 4; // under the thumb beside the likeliest; the rest fold a
 const STALE_MS = 60 * 60_000;
 /** Queries that another figure would not answer: the desk does. */
 const NOT_A_FIGURE = new Set(["clock", "danger"]);
+/** Long enough for what is on the phone; a page never waits for the network. */
+const DRAWER_MS = 250;
 /** @type {{destroy(): void}|null} */
 let curve = null;
+/** @type {typeof import("../jobs/vessel/stand.js")|null} the vessel's picture: it comes with the part of the app after the first install */
+let drawer = null;
 
 export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
   void loadQuestions();
+  const drawing = import("../jobs/vessel/stand.js").then((job) => { drawer = job; }, () => {});
+  await Promise.race([drawing, new Promise((done) => setTimeout(done, DRAWER_MS))]);
+  const isDrawn = Boolean(drawer);
   await show();
+  if (!isDrawn) void drawing.then(() => drawer && show());
 }
 
 async function show() {
@@ -44,16 +52,11 @@ async function show() {
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
   const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second, back: "/" });
-  render([questions(card), state(card, byName), html`<div class="chart" data-part="curve" hidden></div><div class="stack" data-part="cellar"></div>`, lines(card, byName, fresh), doing(card, byName)], body);
-  showCurve(card, byName);
-  if (card.cask || card.ferment) void showCellar(card);
-}
-
-/** Show the cellar's own sums about the vessel. They come with the part of the app after the first install. @param {any} card */
-async function showCellar(card) {
-  const job = await import("../jobs/cellar/card.js").catch(() => null);
-  const place = /** @type {HTMLElement|null} */ (document.querySelector('[data-part="cellar"]'));
-  if (job && place) job.showCellar(card, card.cask ? await allCards() : [], place);
+  const kind = readHere(card, byName);
+  const readings = kind ? lastRead(card, kind) : [];
+  const drawn = await drawer?.drawVessel(card, card.cask ? await allCards() : [], readings, kind);
+  render([questions(card), drawn?.stand ?? state(card, readings), html`<div class="chart" data-part="curve" hidden></div>`, drawn?.below ?? nothing, lines(card, byName, fresh), doing(card, byName)], body);
+  showCurve(card, byName, drawn?.curve);
 }
 
 /** @param {string} text @returns {[mark: string, wrong: string]} */
@@ -85,17 +88,19 @@ function questions(card) {
       ${query.weight === "note" || NOT_A_FIGURE.has(query.code) ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
 }
 
-/** The last figures, side by side. @param {any} card @param {Map<string, any>} byName */
-function state(card, byName) {
+/** The kind whose figures show how the vessel stands: the one read last. @param {any} card @param {Map<string, any>} byName */
+const readHere = (card, byName) => kindsHere(card, byName).filter((one) => one.curve.length && newest(card, one)).sort((a, b) => (newest(card, a) < newest(card, b) ? 1 : -1))[0];
+
+/** @param {any} card @param {any} kind */
+const lastRead = (card, kind) => kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3)
+  .map((/** @type {any} */ field) => ({ ...card.last[kind.name][field.name], name: field.name, label: labelOf(field) }));
+
+/** The last figures, side by side. @param {any} card @param {any[]} readings */
+function state(card, readings) {
   if (card.run) return figureNow(card.run);
-  const kind = kindsHere(card, byName).filter((one) => one.curve.length && newest(card, one)).sort((a, b) => (newest(card, a) < newest(card, b) ? 1 : -1))[0];
   const since = card.holds?.since && card.sort !== "fermenter" ? html`<p class="quiet">Filled ${formatDate(card.holds.since)}.</p>` : nothing;
-  if (!kind) return since;
-  const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && card.last[kind.name][field.name]).slice(0, 3);
-  return html`<dl class="readings">${figures.map((/** @type {any} */ field) => {
-    const last = card.last[kind.name][field.name];
-    return html`<div><dt>${labelOf(field)}</dt><dd>${inOwnMark(last.raw)} <span class="unit">${shortSymbol(last.unit)}</span></dd><dd class="quiet">${formatAgo(last.at)}</dd></div>`;
-  })}</dl>${since}`;
+  if (!readings.length) return since;
+  return html`<dl class="readings">${readings.map(({ label, raw, unit, at }) => html`<div><dt>${label}</dt><dd>${inOwnMark(raw)} <span class="unit">${shortSymbol(unit)}</span></dd><dd class="quiet">${formatAgo(at)}</dd></div>`)}</dl>${since}`;
 }
 
 /** @param {any} card @param {any} kind @returns {string} when it was logged here last, or "" */
@@ -149,15 +154,16 @@ function doing(card, byName) {
     ${main ? html`<a class="button button--main button--action" href=${main.path}>${main.words}</a>` : nothing}</nav>`;
 }
 
-/** @param {any} card @param {Map<string, any>} byName */
-function showCurve(card, byName) {
+/** @param {any} card @param {Map<string, any>} byName @param {import("../ui/charts.js").Curve|null} [drawn] with what is expected */
+function showCurve(card, byName, drawn) {
   const place = /** @type {HTMLElement} */ (document.querySelector('[data-part="curve"]'));
   if (card.sort === "still") return showRun(card, place);
   const [name, points] = Object.entries(card.curves ?? {}).find(([, some]) => /** @type {any[]} */ (some).length > 1) ?? ["", []];
   curve?.destroy();
   curve = null;
-  place.hidden = !name;
-  if (!name) return;
+  place.hidden = !name && !drawn;
+  if (drawn) curve = drawCurve(place, drawn);
+  if (!name || drawn) return;
   const kind = [...byName.values()].find((one) => one.curve.includes(name));
   const spec = kind?.fields.find((/** @type {any} */ one) => one.name === name) ?? kind?.figures.find((/** @type {any} */ one) => one.name === name);
   const label = labelOf(spec ?? { label: name });

@@ -63,15 +63,44 @@ function topRows(u, x) {
 
 /** @param {any} u @param {Band[]} bands @param {Ink} ink */
 export function drawBands(u, bands, ink) {
-  for (const { from, to, weight } of bands) {
-    const left = u.valToPos(from, "x", true);
+  for (const band of bands) {
     u.ctx.save();
-    u.ctx.globalAlpha = 0.16;
-    u.ctx.fillStyle = ink.colour(`--${weight}`);
-    u.ctx.fillRect(left, u.bbox.top, u.valToPos(to, "x", true) - left, u.bbox.height);
+    if (band.weight === "doubt") drawDoubt(u, band, ink);
+    else {
+      const left = u.valToPos(band.from, "x", true);
+      u.ctx.globalAlpha = 0.16;
+      u.ctx.fillStyle = ink.colour(`--${band.weight}`);
+      u.ctx.fillRect(left, u.bbox.top, u.valToPos(band.to, "x", true) - left, u.bbox.height);
+    }
     u.ctx.restore();
   }
-  for (const { from, label } of bands) ink.labels.write(u, ink, label, "--chalk", topRows(u, u.valToPos(from, "x", true)).slice(0, 5));
+  for (const { from, label, weight, area } of bands) {
+    if (area) continue; // its line has its name
+    const rows = topRows(u, u.valToPos(from, "x", true));
+    if (weight === "doubt") ink.labels.write(u, ink, label, "--copper", rows.slice(5)); // beside the hatch
+    else ink.labels.write(u, ink, label, "--chalk", rows.slice(0, 5));
+  }
+}
+
+/** Where something may lie: hatched with an outline, and one stroke for the best guess. @param {any} u @param {Band} band @param {Ink} ink */
+function drawDoubt(u, { from, to, at, area = [[from, Infinity], [to, Infinity], [to, -Infinity], [from, -Infinity]] }, ink) {
+  const { ctx, bbox } = u;
+  const ratio = devicePixelRatio;
+  const end = bbox.top + bbox.height;
+  ctx.strokeStyle = ink.colour("--copper");
+  ctx.lineWidth = ratio;
+  ctx.beginPath();
+  for (const [x, y] of area) ctx.lineTo(u.valToPos(x, "x", true), y === Infinity ? bbox.top : y === -Infinity ? end : u.valToPos(y, "y", true));
+  ctx.closePath();
+  ctx.stroke();
+  ctx.clip();
+  ctx.beginPath();
+  for (let x = u.valToPos(from, "x", true) - bbox.height; x < u.valToPos(to, "x", true); x += 7 * ratio) {
+    ctx.moveTo(x, end);
+    ctx.lineTo(x + bbox.height, bbox.top);
+  }
+  ctx.stroke();
+  if (at !== undefined) line(u, ctx.strokeStyle, 3, [], [u.valToPos(at, "x", true), bbox.top], [u.valToPos(at, "x", true), end]);
 }
 
 /** @param {any} u @param {Level[]} levels @param {Ink} ink */

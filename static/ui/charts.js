@@ -7,7 +7,8 @@ import { formatNumber } from "./format.js";
 /**
  * @typedef {[x: number, y: number|null]} Point x in the axis's unit, or [s since 1970, UTC] where xIsTime
  * @typedef {{label: string, points: Point[]}} Line
- * @typedef {{from: number, to: number, weight: "heads"|"hearts"|"tails", label: string}} Band
+ * @typedef {{from: number, to: number, weight: "heads"|"hearts"|"tails"|"doubt", label: string, at?: number, area?: [x: number, y: number][]}} Band
+ *   of doubt: `at` is the best guess within it, `area` its outline where that is no upright span
  * @typedef {{x: number, label: string, spoken?: string, weight?: "heads"|"hearts"|"tails"}} Mark an upright line: a cut; `spoken`: what it is, in full
  * @typedef {{y: number, label: string}} Level a dotted line across: the strength of the next cut
  * @typedef {object} Curve

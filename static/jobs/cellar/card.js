@@ -1,6 +1,6 @@
 // @ts-check
 /** On a vessel's card: when a ferment ends; how a cask has moved, beside casks like it. All from the cards on this phone. */
-import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { badge } from "../../ui/badge.js";
 import { formatDate, formatNumber } from "../../ui/format.js";
 import { shownInUnits } from "../../shell/inunits.js";
@@ -10,11 +10,11 @@ import { endWords, lossWords } from "./says.js";
 const SHOWN = 4;
 const YEAR_MS = 365.25 * 86_400_000;
 
-/** @param {any} card @param {any[]} cards @param {HTMLElement} place */
-export function showCellar(card, cards, place) {
-  if (card.cask && card.holds) render(cask(card, cards), place);
-  else if (card.ferment && !card.holds?.closed && !card.holds?.charged) render(html`<p class="band band--quiet">${endWords(endOf(card))}</p>`, place);
-  else render(nothing, place);
+/** @param {any} card @param {any[]} cards @returns {unknown} */
+export function cellarWords(card, cards) {
+  if (card.cask && card.holds) return cask(card, cards);
+  if (card.ferment && !card.holds?.closed && !card.holds?.charged) return html`<p class="band band--quiet">${endWords(endOf(card))}</p>`;
+  return nothing;
 }
 
 /** @param {any} card @param {any[]} cards */
