@@ -14,6 +14,7 @@ import { dressInstruments, extrasWords, readAt } from "../form/extras.js";
 import { showFull } from "../form/full.js";
 import { dressFields } from "../form/ghosts.js";
 import { dressMarks } from "../form/marks.js";
+import { chooseUsual } from "../form/usual.js";
 import { controlOf, fillIn } from "../form/values.js";
 import { sayThere, setHead } from "../shell/frame.js";
 import { handOrAsk } from "../shell/hand.js";
@@ -27,6 +28,8 @@ const ABOUT_MOST = 48;
 const DRESS = /** @type {Record<string, (form: HTMLFormElement, kind: any, card: any) => Promise<() => void>>} */ ({
   tasting_note: async (form, kind, card) => (await import("../jobs/cellar/tasting.js")).dressTasting(form, kind, card, part("log")),
 });
+/** What a form asks for that the book can offer, or that is counted by hand. */
+const OF_GOODS = /^(batch|lot|cases|filled|number|signed)$/;
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -41,6 +44,7 @@ export async function start() {
   if (!who) return;
   showHead(kind, card, mark);
   dressFields(form, kind, card);
+  chooseUsual(form, kind);
   dressMarks(form, kind);
   dressInstruments(form, kind, house);
   if (kind.name === "charge") void import("../jobs/run/lasttime.js").then((job) => job.offerLastReceivers(form, card), () => {});
@@ -67,19 +71,27 @@ export async function start() {
     },
   });
   const dropDraft = await beginDraft({
-    form, kind, name: draftName, who, remarkOf: () => remarkOf(form), onTaken: () => entryForm.update(), isFresh: Boolean(fix) || isTold,
+    form, kind, name: draftName, who, remarkOf: () => remarkOf(form), onTaken: () => void form.dispatchEvent(new Event("change")), isFresh: Boolean(fix) || isTold,
   });
   showExtras(form, kind);
   dressed = (await DRESS[kind.name]?.(form, kind, card).catch(() => null)) ?? dressed;
+  const isPicked = await dressGoods(form, kind, card, who);
   form.dataset.ready = "";
-  firstBox(form, kind)?.focus({ preventScroll: true });
+  if (!isPicked) firstBox(form, kind)?.focus({ preventScroll: true });
+}
+
+/** Batches and cases to pick, counts with a large plus; a phone that lacks this part yet types. @param {HTMLFormElement} form @param {any} kind @param {any} card @param {any} who */
+async function dressGoods(form, kind, card, who) {
+  if (!kind.fields.some((/** @type {any} */ field) => OF_GOODS.test(field.name))) return false;
+  const job = await import("../jobs/goods/dress.js").catch(() => null);
+  return Boolean(await job?.dressGoods({ form, kind, card, who }));
 }
 
 /** @param {any} kind @param {any} card @param {string} mark */
 function showHead(kind, card, mark) {
   const what = card ? holdsOf(card)[0] : mark && "not on this phone's list";
   setHead({
-    mark: card?.name || mark || kind.title, first: mark ? kind.title : "", second: what,
+    mark: card?.name || mark || kind.short, first: mark ? kind.title : "", second: what,
     back: mark ? vesselPath(mark) : "/",
   });
 }

@@ -18,7 +18,7 @@ import { all } from "./queue.js";
  * @typedef {{code: string, name: string, roles: string[], access: string, pin: any}} Person
  */
 
-const WHOLE = ["people", "instruments", "site", "notes"];
+const WHOLE = ["people", "instruments", "site", "notes", "goods", "goods_rev"];
 const ROUNDS_MAX = 1000; // of 300 cards each
 
 /** @type {Promise<void> | null} */
@@ -47,13 +47,13 @@ async function refreshAll() {
   const begunAt = new Date().toISOString();
   let hasNews = false;
   for (let round = 0; round < ROUNDS_MAX; round += 1) {
-    const cursor = await getMeta("cursor");
-    const answer = await ask(`/api/cards?since=${cursor?.at ?? 0}`);
+    const [cursor, goodsRev] = await Promise.all([getMeta("cursor"), getMeta("goods_rev")]);
+    const answer = await ask(`/api/cards?since=${cursor?.at ?? 0}&goods=${goodsRev ?? ""}`);
     // Another book, or the same one restored from a backup, has a past of its own: begin afresh.
     const isOtherPast = cursor && (cursor.book_id !== answer.book_id || answer.cursor < cursor.at);
     if (isOtherPast) await forget();
     else await keep(answer, begunAt);
-    hasNews ||= isOtherPast || answer.cards.length > 0 || cursor?.at !== answer.cursor;
+    hasNews ||= isOtherPast || answer.cards.length > 0 || Boolean(answer.goods) || cursor?.at !== answer.cursor;
     if (!isOtherPast && !answer.more) break;
   }
   if (hasNews) tell("cards");
@@ -74,7 +74,7 @@ async function keep(answer, begunAt) {
 async function forget() {
   await write([CARDS, META], async (tx) => {
     await tx.objectStore(CARDS).clear();
-    await tx.objectStore(META).delete("cursor");
+    for (const name of ["cursor", "goods", "goods_rev"]) await tx.objectStore(META).delete(name);
   });
 }
 
@@ -105,6 +105,9 @@ export const instruments = async () => (await getMeta("instruments")) ?? [];
 
 /** @returns {Promise<any>} the site, or an empty one before the first cards came */
 export const site = async () => (await getMeta("site")) ?? { name: "", units: "metric", decimal_mark: ".", areas: [] };
+
+/** @returns {Promise<any[]>} bottlings as the book had them, newest first */
+export const goods = async () => (await getMeta("goods")) ?? [];
 
 /** @returns {Promise<any[]>} the notes to the next shift */
 export const notes = async () => (await getMeta("notes")) ?? [];

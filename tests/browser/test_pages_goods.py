@@ -1,0 +1,142 @@
+"""Bottled goods on a phone without signal: batches and cases are picked from what is there, counts have a large plus.
+
+What is left is checked against what was told to the book: 60 cases of 6 in 2 fills, of which cases 1 to 20 left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import pytest
+
+from tests.browser.floor_house import HEARTS, STILL, Floor, open_floor
+from tests.browser.test_cellar_rounds import _entry, _no_axe, _tell
+from webapp.book.house import registry
+from webapp.book.opening import open_book
+from webapp.book.record.store import Book
+from webapp.trade.marks import make_mark
+
+pytestmark = pytest.mark.browser
+T1, T2 = make_mark("T1"), make_mark("T2")
+
+
+def fill(book: Book) -> None:
+    """One batch bottled in two fills, cases 1 to 30 and 31 to 60; 1 to 20 left. Another tank stands full."""
+    now = datetime.now(UTC).replace(microsecond=0)
+    entries = []
+    for base in (T1, T2):
+        registry.put_vessel(book, {"mark": base, "sort": "tank", "place": "BLEND", "capacity_l": 500.0}, by="MD")
+    pct = ("45.0", "pct_vol")
+    for n, first in enumerate((1, 31)):
+        day = now - timedelta(days=9 - n)
+        entries += [
+            _entry("bottling_gauge", T1, day, batch=("K-26-03",), volume=("91", "L"), temp=("20", "degC"), strength=pct,
+                   label_strength=pct),
+            _entry("bottling_close", T1, day + timedelta(hours=5), filled=("180", "count"), broken=("0", "count"),
+                   bottle_size=("0.5", "L"), per_case=("6", "count"), case_from=(str(first),),
+                   case_to=(str(first + 29),), lot_mark=("K2603",), loss=("1", "L"), tank_empty=("yes",)),
+        ]
+    entries += [
+        _entry("dispatch", "", now - timedelta(days=5), batch=("K2603",), why=("tax_paid",), cases=("20", "count"),
+               case_from=("1",), case_to=("20",), document=("D-1",), to_whom=("Corner shop",)),
+        _entry("bottling_gauge", T2, now - timedelta(hours=4), batch=("P-26-01",), volume=("120", "L"),
+               temp=("20", "degC"), strength=pct, label_strength=pct),
+    ]
+    _tell(book, *entries)
+
+
+@pytest.fixture(scope="module")
+def store(
+    tmp_path_factory: pytest.TempPathFactory, playwright: Any, browser_options: dict[str, Any]
+) -> Iterator[Floor]:
+    with open_floor(tmp_path_factory.mktemp("store"), playwright, browser_options) as floor:
+        with open_book(floor.world.book_path) as book:
+            fill(book)
+        floor.page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+        floor.world.server.stop()
+        yield floor
+        assert floor.faults == []
+
+
+def _offers(page: Any, field: str) -> list[str]:
+    return [" ".join(text.split()) for text in page.locator(f"[data-field={field}] .pick").all_inner_texts()]
+
+
+def test_cases_leave_by_taps_alone(store: Floor) -> None:
+    page = store.form("/log/dispatch")
+    assert _offers(page, "batch") == [
+        "K2603 spirit · 0.50 L · 45.0 % · cases 31 to 60 30 cases",
+        "K2603 spirit · 0.50 L · 45.0 % · cases 1 to 30 10 cases",
+    ]
+    page.locator("[data-field=batch] .pick").nth(1).click()
+    assert page.locator("[name=case_from]").input_value() == "21", "1 to 20 are gone"
+    assert page.locator(".field[data-field=document]").is_hidden()
+    page.locator("[name=why][value=tax_paid]").click()
+    assert page.locator(".field[data-field=document]").is_visible()
+    page.locator("[name=cases]").focus()
+    plus = page.get_by_role("button", name="One more")
+    assert min(plus.bounding_box()[side] for side in ("width", "height")) >= 64
+    for _ in range(4):
+        plus.click()
+    page.get_by_role("button", name="One less").click()
+    assert page.locator(".counter__said").inner_text().split() == ["Whole", "cases", "3"]
+    _no_axe(page)
+    assert "3 × 6 = 18 bottles; 7 cases left" in page.locator(".counted").inner_text()
+    page.locator(".pair .pick", has_text="21 to 23").click()
+    page.locator("[name=document]").fill("D-2")
+    page.locator("[name=to_whom]").fill("Ferry house")
+    page.locator("[data-part=log]").click()
+    page.wait_for_url("**/")
+    values = store.entries()[-1]["values"]
+    assert {name: value["raw"] for name, value in values.items()} == {
+        "batch": "K2603", "why": "tax_paid", "cases": "3", "case_from": "21", "case_to": "23", "document": "D-2",
+        "to_whom": "Ferry house",
+    }
+
+
+def test_what_waits_on_the_phone_has_left_already_and_whom_it_went_to_is_offered(store: Floor) -> None:
+    page = store.form("/log/dispatch")
+    assert _offers(page, "batch")[1].endswith("7 cases")
+    assert page.locator(".field[data-field=to_whom]").is_hidden(), "nobody is asked for while nothing leaves"
+    page.locator("[name=why][value=in_bond]").click()
+    assert _offers(page, "to_whom") == ["Ferry house"]
+
+
+def test_a_count_is_not_told_what_the_book_expects(store: Floor) -> None:
+    page = store.form("/log/bottled_count")
+    assert [words.split("cases ")[1] for words in _offers(page, "batch")] == ["31 to 60", "1 to 30"]
+    page.locator("[data-field=batch] .pick").first.click()
+    assert page.locator(".field[data-field=case_from]").is_hidden(), "the pick says which of the two it is"
+    page.locator("[name=cases]").focus()
+    page.get_by_role("button", name="keys", exact=True).click()
+    store.press("28")
+    page.get_by_role("button", name="One more").click()
+    assert page.locator("[name=cases]").input_value() == "29"
+    page.locator("[data-field=signed] .pick").click()
+    page.locator("[data-part=log]").click()
+    page.wait_for_url("**/")
+    values = store.entries()[-1]["values"]
+    assert [values[name]["raw"] for name in ("cases", "case_from", "signed")] == ["29", "31", "NS, cellar hand"]
+
+
+def test_a_close_follows_the_last_case_and_a_gauge_the_batch_that_stands(store: Floor) -> None:
+    page = store.form(f"/m/{T2}/log/bottling_close")
+    for name, figure in (("filled", "230"), ("broken", "2"), ("per_case", "6")):
+        page.locator(f"[name={name}]").fill(figure)
+    page.locator(".pair .pick", has_text="61").click()
+    page.locator(".pair .pick", has_text="98").click()  # 228 good ones are 38 cases
+    assert page.locator("[name=case_to]").input_value() == "98"
+    page = store.form(f"/m/{T1}/log/bottling_gauge")
+    assert _offers(page, "batch") == ["P-26-01 spirit · T2 120 L"]
+
+
+def test_spirit_that_a_run_gave_stays_where_it_is_without_a_tap(store: Floor) -> None:
+    page = store.form(f"/m/{HEARTS}/log/fraction_gauge?still={STILL}&fraction=hearts")
+    assert page.locator("[name=goes_to]:checked").input_value() == "stays"
+    page.locator("[name=fraction][value=stillage]").click()
+    assert page.locator("[name=goes_to]:checked").count() == 0
+    page.locator("[name=goes_to][value=drain]").click()
+    page.locator("[name=fraction][value=heads]").click()
+    assert page.locator("[name=goes_to]:checked").input_value() == "drain", "somebody's own answer stands"
