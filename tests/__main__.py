@@ -13,9 +13,10 @@ from pathlib import Path
 from tests.find_browsers import (
     CHROMIUM_VARIABLE,
     find_chromium,
+    find_firefox,
     find_playwright_chromium,
     find_webkit,
-    read_chromium_version,
+    read_version,
 )
 
 _DOWNLOAD_WAIT_S = 240
@@ -32,10 +33,9 @@ def main(arguments: list[str]) -> int:
     if chromium is None:
         print(_NO_BROWSER, file=sys.stderr)
         return 2
-    print(f"Chromium: {read_chromium_version(chromium)} ({chromium})", flush=True)
+    print(f"Chromium: {read_version(chromium)} ({chromium})", flush=True)
     os.environ[CHROMIUM_VARIABLE] = str(chromium)
-    if find_webkit() is None:
-        _try_webkit()
+    _try_others()
     import pytest
 
     return int(pytest.main([*_side_by_side(arguments), *arguments]))
@@ -55,7 +55,7 @@ def _get_from_playwright() -> Path | None:
     # Asked afresh in a process of its own, and tried: libraries of the system may be missing.
     find_playwright_chromium.cache_clear()
     path = find_playwright_chromium()
-    if path is not None and "unknown" in read_chromium_version(path):
+    if path is not None and "unknown" in read_version(path):
         print("It was fetched but does not start: libraries of this system are missing.", flush=True)
         return None
     return path
@@ -65,10 +65,15 @@ def _get_from_apt() -> Path | None:
     return find_chromium() if _install_by_apt(["chromium"]) else None
 
 
-def _try_webkit() -> None:
-    """Get WebKitGTK's driver where that is easy. Its tests are skipped without it."""
-    if _is_apt_usable():
+def _try_others() -> None:
+    """Get WebKitGTK's driver and Firefox where that is easy. Their tests are skipped without them."""
+    if find_webkit() is None and _is_apt_usable():
         _install_by_apt(["webkit2gtk-driver", "xvfb"])
+    if find_firefox() is None and _is_apt_usable():
+        _install_by_apt(["firefox-esr"])
+    webkit, firefox = find_webkit(), find_firefox()
+    print(f"WebKitGTK: {webkit.browser_path if webkit else 'none'}", flush=True)
+    print(f"Firefox: {f'{read_version(firefox)} ({firefox})' if firefox else 'none'}", flush=True)
 
 
 def _install_by_apt(packages: list[str]) -> bool:

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, settings
 
-from tests.find_browsers import WebKit, find_chromium, find_webkit, read_chromium_version
+from tests.find_browsers import WebKit, find_chromium, find_firefox, find_webkit, read_version
 from tests.server_process import ServerProcess
 from webapp import __version__
 
@@ -48,11 +48,12 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 def pytest_report_header() -> list[str]:
     chromium = find_chromium()
-    webkit = find_webkit()
+    webkit, firefox = find_webkit(), find_firefox()
     return [
         f"Cellarslate {__version__}, Python {platform.python_version()}, SQLite {sqlite3.sqlite_version}",
-        f"Chromium: {f'{read_chromium_version(chromium)} ({chromium})' if chromium else 'not found'}",
+        f"Chromium: {f'{read_version(chromium)} ({chromium})' if chromium else 'not found'}",
         f"WebKitGTK: {webkit.browser_path if webkit else 'not found, its tests are skipped'}",
+        f"Firefox: {f'{read_version(firefox)} ({firefox})' if firefox else 'not found, its tests are skipped'}",
     ]
 
 

@@ -1,4 +1,4 @@
-"""Find the browsers the tests drive: Chromium, and WebKit's GTK build where there is one."""
+"""Find the browsers the tests drive: Chromium, and Firefox and WebKit's GTK build where there is one."""
 
 import functools
 import os
@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 CHROMIUM_VARIABLE = "CELLARSLATE_CHROMIUM"
+FIREFOX_VARIABLE = "CELLARSLATE_FIREFOX"
+_FIREFOX_NAMES = ("firefox-esr", "firefox")
 _CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
 
 
@@ -42,7 +44,7 @@ def find_playwright_chromium() -> Path | None:
     return path if path.is_file() else None
 
 
-def read_chromium_version(path: Path) -> str:
+def read_version(path: Path) -> str:
     """Return what the browser says of its version, or a word that it does not say."""
     if os.name == "nt":  # There it opens a window instead of answering.
         return "version not asked on Windows"
@@ -61,3 +63,11 @@ def find_webkit() -> WebKit | None:
     if not driver or not screen or not browsers:
         return None
     return WebKit(Path(driver), browsers[0], Path(screen))
+
+
+def find_firefox() -> Path | None:
+    """Return the Firefox to use: the one the environment names, or one on the path. It needs no driver."""
+    named = os.environ.get(FIREFOX_VARIABLE)
+    if named:
+        return Path(named) if Path(named).is_file() else None
+    return next((Path(found) for name in _FIREFOX_NAMES if (found := shutil.which(name))), None)

@@ -62,6 +62,11 @@ export class EntryForm {
     form.addEventListener("change", (event) => this.#changed(event), { signal });
     // Later: a box or button may lose the focus by being taken away, in the middle of a drawing.
     form.addEventListener("focusout", () => setTimeout(() => signal.aborted || this.#pauseOver()), { signal });
+    // A press leaves the focus where it is until it is over: the field that is left grows small, and where nothing holds the
+    // page still (WebKit) what is pressed would slip from under the pointer.
+    form.addEventListener("mousedown", (event) => {
+      if (/** @type {Element} */ (event.target).closest("button:not(.button--action), .chip, summary")) event.preventDefault();
+    }, { signal });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       void this.logIt();
@@ -191,7 +196,9 @@ export class EntryForm {
     button.dataset.words ??= place.textContent?.trim() ?? "";
     const { raw = "", unit = "" } = (problem && this.read.entry.values[problem.field]) ?? {};
     const isNamed = Boolean(problem) && !isStop(problem) && raw !== "";
-    place.textContent = isNamed ? `Log ${inOwnMark(raw)} ${shortSymbol(unit)}`.trim() + " as read" : button.dataset.words;
+    const words = isNamed ? `Log ${inOwnMark(raw)} ${shortSymbol(unit)}`.trim() + " as read" : button.dataset.words;
+    // Only what is new: WebKit drops the click of a button whose words are put anew while it is pressed.
+    if (place.textContent !== words) place.textContent = words;
     button.classList.toggle("button--main", !problem);
   }
 
