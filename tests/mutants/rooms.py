@@ -150,6 +150,7 @@ ROOMS = {
                     "instrument": "instrument",
                     "moves": "moves",
                     "neat": "neat",
+                    "opening": "opening",
                     "place": "place moves cask",
                     "product": "product",
                     "product_limits": "product",

@@ -189,7 +189,7 @@ def card(book: Book, mark: str) -> Card | None:
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
         "recent": _recent(state, bodies, phones), "curves": _curves(kinds, state),
         "queries": queries.for_card(book, mark), "run": current, "past_runs": [],
-        "forms": [kind.name for kind in kinds],
+        "forms": [kind.name for kind in kinds if kind.name != "opening" or may_open(state)],
     }
     if state.get("planned"):
         made["planned"] = state["planned"]
@@ -204,6 +204,14 @@ def card(book: Book, mark: str) -> Card | None:
         case "fermenter":
             made["ferment"] = ferments.card_part(state)
     return made
+
+
+def may_open(state: Vessel) -> bool:
+    """Return whether nothing is on record of a vessel but gauges of what stood there before this book."""
+    gauges = state["recent"].get("gauge", [])
+    return state["recent"].keys() <= {"gauge"} and all(
+        line["values"].get("purpose") == "opening" for line in gauges
+    )
 
 
 def load_standing(book: Book, row: VesselRow) -> Standing:
@@ -242,7 +250,7 @@ def _note_text(body: str) -> str:
 def _holds(state: Vessel) -> dict[str, object] | None:
     names: Final = ("fill", "what", "material", "name", "since", "volume_l", "strength_pct", "lpa_l", "mass_kg", "og",
              "account", "charged", "closed", "sugar_added", "lot", "use", "fill_strength_pct", "aged_since",
-             "label_strength_pct")
+             "label_strength_pct", "by_papers")
     held = state["holds"]
     return {name: held.get(name) for name in names} | {"mash": held["mash"]} if held else None
 

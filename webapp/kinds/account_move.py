@@ -55,7 +55,7 @@ KIND = Kind(
     rules=(SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(*quantity_figures(), PROOF_GALLONS),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "held_strength", "glass_scale", "move_balance",
-            "target_capacity", "dip_sum", "emptied_vessel"),
+            "account_changes", "target_capacity", "dip_sum", "emptied_vessel"),
     effect=blend.account_move,
     summary="{serial}: {volume_20} at {true_strength}, {from_account} to {to_account}",
     cautions=("fire_zone",),

@@ -72,7 +72,7 @@ KIND = Kind(
         PROOF_GALLONS,
     ),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "transit_loss", "seals_broken",
-            "target_capacity"),
+            "target_capacity", "account_changes"),
     effect=blend.receipt,
     summary="{document}: {volume_20} at {true_strength} from {consignor}",
     cautions=("fire_zone", "lifting"),

@@ -87,6 +87,10 @@ class FillFacts(TypedDict, total=False):
     distilled_pct: float | None
     label_strength_pct: float | None
     aged_since: str | None  # since when its youngest part is in wood
+    by_papers: str  # there where it is from before this book: the papers that say its age, or an empty text
+    opened_at: str  # when it was taken into this book; where `since` is the same, nobody knows when it was filled
+    filled_lpa_l: float | None  # at its fill, where that was before the book
+    origin: str
     final_gravity: float | None
     sugar_added: bool
     closed: bool  # its wash is measured
@@ -104,6 +108,7 @@ class FillChanges(FillFacts, total=False):
     sources: list[str]
     account: str
     mash: bool
+    since: str
 
 
 class Fill(FillFacts, Stock):
@@ -180,6 +185,10 @@ class PastFill(TypedDict):
     distilled_pct: NotRequired[float]
     label_strength_pct: NotRequired[float]
     aged_since: NotRequired[str]
+    by_papers: NotRequired[str]
+    opened_at: NotRequired[str]
+    filled_lpa_l: NotRequired[float]
+    origin: NotRequired[str]
     sugar_added: NotRequired[bool]
     og: NotRequired[float]
     final_gravity: NotRequired[float]
@@ -348,6 +357,9 @@ class BottlingFacts(TypedDict):
     consignor: NotRequired[str]
     document: NotRequired[str]
     counted: NotRequired[BottleCount]
+    opened: NotRequired[bool]  # it stood in the store before the book
+    origin: NotRequired[str]
+    papers: NotRequired[str]
 
 
 class Bottling(BottlingFacts, Stock):

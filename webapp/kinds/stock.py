@@ -57,7 +57,8 @@ HEEL_SHARE = 0.005
 MOST = 1e9
 FACTS: Final = (
     "what", "material", "name", "lot", "since", "account", "mash", "use", "wood", "toast", "cooperage", "tare_kg",
-    "fill_strength_pct", "distilled_pct", "label_strength_pct", "aged_since", "sugar_added", "og", "final_gravity",
+    "fill_strength_pct", "distilled_pct", "label_strength_pct", "aged_since", "by_papers", "opened_at",
+    "filled_lpa_l", "origin", "sugar_added", "og", "final_gravity",
 )
 ACCOUNTS = {"cask": "storage", "tank": "processing", "place": "storage"}  # every other sort: production
 

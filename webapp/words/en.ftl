@@ -360,6 +360,21 @@ emptied_vessel = { $vessel } was { $how ->
    *[other] emptied
   } at { $at } by { $by } and is empty by the book. Was this read before that? Then amend its time. Or was it another vessel?
 move_gain = In { $vessel } { BARE($had) } by the book, { BARE($moved) } moved: { BARE($more) } L pure alcohol ({ $share }) more than was there. A move gains nothing: up to { $most } is reading. Look at dip, temperature and strength of both.
+account_other = By the book { $vessel } holds { BARE($held) } L of pure alcohol in { $account }. Moved as { $other }, all of it stands in { $other } now, not only the { BARE($moved) } that move. Was that declared?
+account_joined = { BARE($held) } L of pure alcohol in { $vessel } stand in { $account } by the book. Joined by { BARE($moved) } as { $other }, all of it stands in { $other } now. Was that declared?
+opening_nothing = The book has nothing in { $vessel }, and nothing is weighed or dipped here. Type its gross weight, net weight or volume.
+opening_seen = { $vessel } holds what this book has seen begin ({ $at }): that is no opening stock. Right vessel?
+opening_again = By the book { BARE($booked) } L of pure alcohol are in { $vessel } already; here it is { BARE($said) }. Its past is added, its stock stays. Gauge it, if it holds another amount now.
+opening_before_fruit = In wood since { $day }, of the harvest of { $harvest }: nothing lies in wood before its fruit. Look at both again.
+opening_grew = { $now } now, { $then } at its fill: wood gives no alcohol. Look at both again.
+opening_overfilled = { $filled } at its fill does not fit into { $vessel }, which holds { $holds }. Look at the papers again.
+opening_no_tare = { $gross } with the cask, and nobody has said what it weighs empty. Type its empty weight, or list it with the cask.
+opening_to_come = { $day } is after { $read }, when it was read. Look at the year.
+opening_long_ago = { $day } is { PLURAL($years) ->
+    [one] { $years } year
+   *[other] { $years } years
+  } before it was read. Right year?
+opening_goods_again = The book has { $there } bottles of { $batch } already, since { $at }; these { $bottles } are put beside them. Are they others?
 move_balance = In { $vessel } { BARE($had) } by the book, into { $to } { BARE($moved) }: { BARE($left) } L pure alcohol ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
 move_balance-off = In { $vessel } { BARE($had) } by the book, off the premises { BARE($moved) }: { BARE($left) } L pure alcohol ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
 dip_sum = { $dipped } in { $vessel }, { $booked } by the book: { $off } { $side ->

@@ -14,7 +14,8 @@ def holding(vessel: str, litres: str, strength: str, book: Ledger | None = None,
 
 
 def move(book: Ledger, source: str, target: str, litres: str, strength: str, at: str = "10:00", **more: str):
-    given = {"serial": "1", "from_account": "production", "to_account": "production", "purpose": "move",
+    held = "processing" if source[0] == "T" else "production"  # as the book takes it by the sort of vessel
+    given = {"serial": "1", "from_account": held, "to_account": "processing", "purpose": "move",
              "spirit": "plum", "distilling_strength": "70.5", "temp": "20", **more}
     return book.enter("account_move", source, f"{DAY} {at}", to_vessel=target, volume=litres, strength=strength,
                       **given)

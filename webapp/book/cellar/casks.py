@@ -36,7 +36,7 @@ CASKS_MOST = 5_000
 GROUP_MOST = 150  # more of a kind tell nothing new of the middle, and cost time
 GAUGES_ON_CARD = 8
 SCORES = ("nose_score", "mouth_score", "wood_score")
-_GAUGES = ("cask_fill", "gauge", "cask_regauge")
+_GAUGES = ("cask_fill", "gauge", "opening", "cask_regauge")
 
 
 class Gauge(maturing.Gauge):
@@ -98,8 +98,13 @@ class Cask:
     def age_years(self, at: datetime) -> float | None:
         """Years in wood of the youngest part; None where it is not known."""
         held = self.holds or NO_FILL
-        since = held.get("aged_since") or held["since"]
+        since = held.get("aged_since") or (held["since"] if self.papers is None else None)
         return (at - datetime.fromisoformat(since)).total_seconds() / YEAR_S if since else None
+
+    @property
+    def papers(self) -> str | None:
+        """The papers by which its age is known, or an empty text; None where it is not from before this book."""
+        return (self.holds or NO_FILL).get("by_papers")
 
     def at(self, when: datetime) -> CaskForecast | None:
         """Return the forecast for a time to come; None without a gauge, or where that time has gone by."""
@@ -116,7 +121,7 @@ def gauges_of(state: Vessel) -> list[Gauge]:
     held = state["holds"]
     if not held:
         return []
-    found: list[Gauge] = []
+    found: list[Gauge] = _at_fill(held)
     for line in (line for kind in _GAUGES for line in state["recent"].get(kind, ())):
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
         if line["at"] >= held["since"] and lpa and lpa > 0 and strength and strength > 0:
@@ -128,6 +133,15 @@ def gauges_of(state: Vessel) -> list[Gauge]:
         if after and at_s >= found[0]["at_s"]:
             after["drawn_l"] += lpa
     return found
+
+
+def _at_fill(held: Fill) -> list[Gauge]:
+    """Return the gauge at the fill where that was before this book, and its papers say it; else none."""
+    lpa, strength = held.get("filled_lpa_l"), held.get("fill_strength_pct")
+    if not lpa or not strength or not lpa > 0 or not strength > 0:
+        return []
+    at_s = datetime.fromisoformat(held["since"]).timestamp()
+    return [{"years": at_s / YEAR_S, "at_s": at_s, "lpa": lpa, "strength_pct": strength, "drawn_l": 0.0}]
 
 
 def _drawn(state: Vessel, since: str) -> Iterable[tuple[float, float]]:

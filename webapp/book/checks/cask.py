@@ -11,7 +11,7 @@ from webapp.book.checks.run import MOST_BELOW, strength_slips
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, slips, typed, when
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read, Suggestion
-from webapp.kinds.state import figure_in
+from webapp.kinds.state import Fill, figure_in
 from webapp.kinds.view import View
 from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
@@ -23,6 +23,7 @@ LIMITS = declare(
     Limit("drift_pct_year", 1.2, "% vol", "and for each year between, by"),
 )
 
+GAUGE_KINDS = ("cask_fill", "gauge", "opening", "cask_regauge")
 NEAR_20_C = 0.5
 BOOKED_L = 0.01  # what rounding of a gauge may leave [L]
 
@@ -52,8 +53,8 @@ def past_of(mark: str, view: View) -> list[Past]:
     held = view.state(mark)["holds"]
     if not held:
         return []
-    lines = [line for kind in ("cask_fill", "gauge", "cask_regauge") for line in view.recent(mark, kind)]
-    found = []
+    lines = [line for kind in GAUGE_KINDS for line in view.recent(mark, kind)]
+    found = [past] if (past := _at_fill(held)) else []
     for line in lines:
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
         if line["at"] >= held["since"] and lpa is not None and strength is not None:
@@ -64,6 +65,12 @@ def past_of(mark: str, view: View) -> list[Past]:
     if found and booked and abs(booked - found[-1].lpa) > BOOKED_L:
         found[-1] = replace(found[-1], lpa=booked, moved=booked - found[-1].lpa, gross=None, net=None)
     return found
+
+
+def _at_fill(held: Fill) -> Past | None:
+    """Return the gauge at the fill where that was before this book, and its papers say it."""
+    lpa, strength = held.get("filled_lpa_l"), held.get("fill_strength_pct")
+    return Past(held["since"], lpa, strength, None, None) if lpa and strength else None
 
 
 def _at(read: Read) -> str:

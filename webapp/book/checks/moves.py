@@ -8,11 +8,11 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import figure, rounded, when
 from webapp.kinds.key import Key
-from webapp.kinds.message import message
+from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Emptied, State, Vessel
+from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Emptied, Fill, State, Vessel
 from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
 from webapp.kinds.view import View
 
@@ -33,11 +33,11 @@ LIMITS = declare(
 
 GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
 GAUGED = ("gauge", "cask_regauge", "bottling_gauge")
-GAUGES = ("gauge", "stock_count", "account_move", "bottling_gauge")
+GAUGES = ("gauge", "opening", "stock_count", "account_move", "bottling_gauge")
 # What begins a fill, or says nothing of what a vessel holds; every other kind reads what is in it.
 NOT_OF_CONTENTS = frozenset((
     "fruit_intake", "addition", "charge", "run_reading", "cut", "run_end", "fraction_gauge", "receipt", "cask_fill",
-    "cask_move", "top_up", "stock_count", "cleaning", "shift_note",
+    "cask_move", "top_up", "stock_count", "cleaning", "shift_note", "opening",
 ))
 
 
@@ -75,6 +75,27 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
         **({"to": vessel_name(other, view)} if other else {}),
     )
     yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said)
+
+
+def account_changes(read: Read, view: View) -> Iterable[Query]:
+    """What would change its account beside the quantity that is declared: the rest of a vessel, or what it joins."""
+    source, target = read.text("from_account"), read.text("to_account") or ""
+    held = view.state(read.mark)["holds"] if source else None
+    if held and source and held["lpa_ul"] and held["account"] != source:
+        said = message("account_other", other=source, **_told_account(read, read.mark, held, view))
+        yield Query("account_other", "ask", "from_account", said)
+    mark = read.text("to_vessel") or ("" if source else read.mark)
+    there = view.state(mark)["holds"] if mark and (mark != read.mark or not source) else None
+    if there and there["lpa_ul"] and target not in ("removed", there["account"]):
+        said = message("account_joined", other=target, **_told_account(read, mark, there, view))
+        yield Query("account_joined", "ask", "to_account", said)
+
+
+def _told_account(read: Read, mark: str, held: Fill, view: View) -> dict[str, Param]:
+    return {
+        "vessel": vessel_name(mark, view), "held": rounded(held["lpa_ul"] / 1e6, 1, "LPA"), "account": held["account"],
+        "moved": rounded(spirit_read(read).lpa_ul / 1e6, 1, "LPA"),
+    }
 
 
 def target_capacity(read: Read, view: View) -> Iterable[Query]:

@@ -9,7 +9,7 @@ from webapp.book.before.view import Query
 from webapp.book.checks.moves import emptied_by
 from webapp.book.checks.words import figure, slips, typed
 from webapp.kinds.message import Figure, Message, message
-from webapp.kinds.read import Read
+from webapp.kinds.read import Read, Suggestion
 from webapp.kinds.rows import VesselRow
 from webapp.kinds.state import NO_FILL
 from webapp.kinds.view import View
@@ -20,6 +20,7 @@ LIMITS = declare(
     Limit("mash_kg_l", 1.05, "kg", "A litre of mash weighs"),
     Limit("cask_brim", 1.02, "", "A cask holds at most this times its rated size"),
 )
+LIGHTEST = 0.79  # pure alcohol at 20 degC; OIML R 22 [kg/L]
 
 
 def over_capacity(read: Read, view: View) -> Iterable[Query]:
@@ -35,7 +36,7 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
         brim = brim * limit("cask_brim", view)
     if litres <= min(brim or litres, working or litres) + 0.05:
         return
-    found = slips(read, at, 0.05 * brim, working or brim) if brim else ()
+    found = _likely(read, at, 0.05 * brim, working or brim) if brim else ()
     if brim and litres > brim + 0.05:
         said = message("over_capacity", contents=contents, vessel=vessel["name"], holds=figure(brim, 0, "L"))
         yield Query("over_capacity", "stop", at, said, found)
@@ -43,6 +44,14 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
         level = figure(working, 0, "L")
         said = message("over_working_level", contents=contents, vessel=vessel["name"], level=level)
         yield Query("over_working_level", "ask", at, said, found)
+
+
+def _likely(read: Read, at: str, low_l: float, high_l: float) -> tuple[Suggestion, ...]:
+    """Return the likely slips of a figure that would leave so many litres in the vessel."""
+    if at != "gross":
+        return slips(read, at, low_l, high_l)
+    tare = read.number("tare") or read.context.get("tare_kg") or 0.0
+    return slips(read, at, tare + low_l * LIGHTEST, tare + high_l)
 
 
 def _contents(read: Read, view: View, vessel: VesselRow) -> tuple[float | None, Message | Figure | str, str]:
@@ -65,6 +74,8 @@ def _contents(read: Read, view: View, vessel: VesselRow) -> tuple[float | None, 
         return wash + feints, message("contents-charge", charge=whole, wash=figure(wash, 1, "L"), feints=parts), "wash"
     volume = read.number("volume") or read.figures.get("volume_20")
     at = "volume" if "volume" in read.values else "net_weight"
+    if kind == "opening" and at not in read.values:
+        at = "gross"
     return volume, figure(volume, 1, "L") if volume is not None else "", at
 
 

@@ -117,7 +117,11 @@ def _entry_node(node: str, row: _EntryRow | None, step: Step | None) -> Node:
         parts = [mass, said.get("variety") or said.get("material", ""), said.get("batch", "")]
     elif node[:2] == "o:":
         made.sort, made.name = "opening", "before this book began"
-        parts = [said.get("what", ""), made.mark, body.get("remark", "")]
+        filled, papers = said.get("filled_on"), said.get("papers")
+        parts = [
+            said.get("spirit") or said.get("what", ""), said.get("lot", ""), said.get("origin", ""), made.mark,
+            f"filled {filled}" if filled else "", f"by papers: {papers}" if papers else "", body.get("remark", ""),
+        ]
     elif node[:2] == "c:":
         made.sort, made.name = "received", said.get("consignor") or "another site"
         parts = [said.get("spirit", ""), said.get("lot", ""), said.get("document", ""), made.mark]
@@ -146,10 +150,13 @@ def _bottlings(book: Book, entries: Sequence[str]) -> dict[str, Node]:
         parts += [row.get("lot_mark") or ""]
         is_received = bool(state.get("document"))
         parts += [f"received from {state['consignor']}, {state['document']}" if is_received else ""]
+        is_opened = bool(state.get("opened"))
+        told = [str(text) for text in (state.get("origin"), state.get("papers")) if text]
+        parts += [", ".join(["from before this book", *told])] if is_opened else []
         words = ", ".join(part for part in parts if part)
         name = row.get("batch") or f"bottling {str(row.get('at', ''))[:10]}"
         facts = {**row, **{part: state.get(part) for part in ("good", "size_l", "what", "strength_pct", "lpa_ul")}}
-        sort = "goods" if is_received else "bottling"
+        sort = "goods" if is_received or is_opened else "bottling"
         nodes[f"b:{entry}"] = Node(f"b:{entry}", sort, name, words, str(row.get("tank") or ""), root, entry,
                                    str(row.get("at") or ""), facts)
     return nodes

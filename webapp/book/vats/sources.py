@@ -67,6 +67,7 @@ def _source(
         mark=row["mark"], name=row["name"], mass_kg=held["mass_kg"], strength_pct=held["strength_pct"],
         what=held.get("what") or "", lot=held.get("lot") or held.get("name") or "",
         place=state.get("place") or row["place"] or "", years=years, is_least=is_least,
+        papers=held.get("by_papers"),
         leave_kg=soak_kg(row["capacity_l"], soak_200_kg) if is_cask else 0.0, is_whole=is_cask,
     )
 

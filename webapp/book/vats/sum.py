@@ -28,6 +28,7 @@ class Source:
     place: str = ""
     years: float | None = None  # its youngest part in wood; None where a part never was, or nobody knows
     is_least: bool = False  # the book knows only that it is at least so old
+    papers: str | None = None  # where only papers say its age: which; None where this book has seen it
     leave_kg: float = 0.0  # what wood or heel keeps
     is_whole: bool = False  # all of it or nothing
 
@@ -79,6 +80,11 @@ class Vat:
     lpa_l: float
     shrinks_l: float  # volumes apart less the volume of the vat: no loss
     years: float | None  # of the youngest part; None where a part never was in wood
+
+    @property
+    def by_papers(self) -> tuple[Source, ...]:
+        """The sources whose age only papers say."""
+        return tuple(one.source for one in self.draws if one.source.papers is not None and one.source.years is not None)
 
     def share_pct(self, draw: Draw) -> float:
         """Return a draw's share of the vat's pure alcohol. [%], 0 to 100"""

@@ -65,7 +65,8 @@ def _years_of(source: Source) -> str:
     """Return the years that the youngest part of a source is in wood, as far as the book knows."""
     if source.years is None:
         return "not known"
-    return f"{'at least ' if source.is_least else ''}{source.years:.1f}"
+    by = ", by papers" if source.papers is not None and not source.is_least else ""
+    return f"{'at least ' if source.is_least else ''}{source.years:.1f}{by}"
 
 
 def _sources(form: VatForm) -> list[Source]:

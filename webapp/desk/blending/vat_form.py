@@ -111,7 +111,7 @@ class VatForm(FlaskForm):
         except ValueError:
             years = None
         if years is not None and 0 <= years <= 200:
-            source = replace(source, years=years, is_least=False)
+            source = replace(source, years=years, is_least=False, papers=source.papers or "")
         return replace(source, is_whole=False) if self.in_part.data else source
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from webapp.kinds.effects.cask import facts_carried, youngest
+from webapp.kinds.effects.cask import facts_carried, mixed_age
 from webapp.kinds.key import FILTER_LOSS, GAUGE_DIFFERENCE, RECEIVED, REMOVED, TRANSIT, WATER, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
@@ -55,7 +55,7 @@ def prepare_vessel(post: Posting, mark: str, held: Fill | None, facts: FillChang
     """Make a vessel ready for spirit of another fill: a new fill begins, or the present fill gets a younger part."""
     there = post.held(mark)
     if there:
-        post.describe(mark, aged_since=youngest(there, held))
+        post.describe(mark, **mixed_age(there, held))
         if account := facts.get("account"):
             post.change_account(mark, account, "joined")
     else:

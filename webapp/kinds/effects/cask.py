@@ -13,8 +13,10 @@ from webapp.kinds.view import View
 
 # What of a fill goes along when all of it goes into another vessel.
 CARRIED: Final = (
-    "what", "material", "name", "lot", "aged_since", "fill_strength_pct", "distilled_pct", "label_strength_pct"
+    "what", "material", "name", "lot", "aged_since", "by_papers", "fill_strength_pct", "distilled_pct",
+    "label_strength_pct",
 )
+PAPERS_MOST = 300
 
 
 def cask_fill(read: Read, view: View) -> Effect:
@@ -26,7 +28,7 @@ def cask_fill(read: Read, view: View) -> Effect:
     amount, what = spirit_read(read), read.text("what")
     if any(amount):
         facts: FillChanges = {
-            **facts_carried(post.held(source)), **_wood(post, read.mark), "lot": read.text("lot"),
+            **facts_carried(post.held(source)), **wood_of(post, read.mark), "lot": read.text("lot"),
             "cooperage": read.text("cooperage"), "tare_kg": read.number("tare"),
             "fill_strength_pct": read.figures.get("true_strength"), "aged_since": view.at,
         }
@@ -80,13 +82,13 @@ def _pour(post: Posting, mark: str, held: Fill | None, amount: Amount, source: V
         return
     here = post.held(mark)
     if here:
-        post.describe(mark, aged_since=youngest(here, held))
+        post.describe(mark, **mixed_age(here, held))
     else:
-        post.begin(mark, **(facts_carried(held) | _wood(post, mark)))
+        post.begin(mark, **(facts_carried(held) | wood_of(post, mark)))
     post.draw(source, vessel_key(mark), amount, reason)
 
 
-def _wood(post: Posting, mark: str) -> FillChanges:
+def wood_of(post: Posting, mark: str) -> FillChanges:
     """Return what the registry says of the wood that a fill begins in."""
     row = post.view.vessel(mark)
     return {"use": row.get("use") if row else None, "wood": row.get("wood") if row else None,
@@ -101,6 +103,15 @@ def _amount(read: Read, held: Fill | None) -> Amount:
     if net is not None:
         return weighed_amount(net, strength)
     return spirit_of(read.number("volume"), strength)
+
+
+def mixed_age(one: Fill, other: Fill | None) -> FillChanges:
+    """Return the age of a mix. Where that of a part is known by papers only, so is that of the mix."""
+    aged: FillChanges = {"aged_since": youngest(one, other)}
+    papers = [papers for part in (one, other) if part and (papers := part.get("by_papers")) is not None]
+    if papers and aged["aged_since"]:
+        aged["by_papers"] = "; ".join(dict.fromkeys(filter(None, papers)))[:PAPERS_MOST]
+    return aged
 
 
 def youngest(one: Fill, other: Fill | None) -> str | None:
@@ -137,7 +148,7 @@ def dump(read: Read, view: View) -> Effect:
     there = post.held(tank)
     if any(amount):
         if there:
-            post.describe(tank, aged_since=youngest(there, held))
+            post.describe(tank, **mixed_age(there, held))
         else:
             post.begin(tank, **facts_carried(held))
         post.move(key, vessel_key(tank), amount, "dump")

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
-from webapp.kinds.effects.cask import youngest
+from webapp.kinds.effects.cask import mixed_age
 from webapp.kinds.key import (
     DESTROYED,
     NOT_ACCOUNTED,
@@ -96,6 +96,11 @@ def bottles_of(read: Read, per_case: float | None) -> int:
     return _count(read.number("cases")) * in_case + _count(read.number("bottles"))
 
 
+def bottles_in(read: Read) -> int:
+    """Return the number of bottles of an entry that says itself how many are in a case. 0 or more."""
+    return bottles_of(read, read.number("per_case"))
+
+
 def _count(value: float | None) -> int:
     return max(round(value), 0) if value is not None and abs(value) < 1e9 else 0
 
@@ -155,7 +160,7 @@ def receipt(read: Read, view: View) -> Effect:
     They are a bottling of their own here, which answers to the same batch or lot mark and leaves as any other does.
     """
     post, strength = Posting(view), read.number("strength")
-    declared = bottles_of(read, read.number("per_case"))
+    declared = bottles_in(read)
     short = min(_count(read.number("short")), declared)
     about: BottlingFacts = {
         "entry": read.entry["id"], "tank": "", "fill": "", "at": view.at, "what": read.text("spirit") or "",
@@ -206,7 +211,7 @@ def _of_stock(stock: Amount, held: BottlingFacts, on_hand: int, many: int) -> Am
 def _make_ready(post: Posting, tank: str, held: Bottling) -> None:
     there = post.held(tank)
     if there:
-        post.describe(tank, aged_since=youngest(there, NO_FILL))
+        post.describe(tank, **mixed_age(there, NO_FILL))
     else:
         post.begin(tank, what=held["what"], name=held["batch"], account="processing")
 
