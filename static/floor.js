@@ -32,10 +32,11 @@ async function begin() {
   if (page) await (await page()).start();
 }
 
-/** What no page waits for: the counts in the head, the hand-in, a newer version. */
+/** What no page waits for: the counts in the head, the hand-in, reminders, a newer version. */
 function goOn() {
   startFrame();
   void startHandIn();
+  void import("./jobs/timers/ring.js").then((ring) => ring.start(), () => {}); // not on the phone yet: it comes after the first install
   void registerWorker({ onNewer: showUpdateNotice, onReady: sayReady });
 }
 

@@ -30,6 +30,13 @@ self.addEventListener("message", (event) => {
   if (type === "KEEP_AHEAD") event.waitUntil(keepAhead(event.data.isSparing));
 });
 
+/* A notice of this phone (jobs/timers/notice.js) leads to the page that it names: in a tab that is open, else in a new one. */
+self.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  const { path } = event.notification.data ?? {};
+  if (path) event.waitUntil(lead(path));
+});
+
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
@@ -51,6 +58,13 @@ async function route(event) {
     condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: FLOOR.cache },
   }));
   await event.addRoutes([...later, ...kept]).catch(() => {}); // without it all goes through the handler below
+}
+
+async function lead(path) {
+  const [tab] = await self.clients.matchAll({ type: "window" });
+  if (!tab) return self.clients.openWindow(path);
+  await tab.focus();
+  return new URL(tab.url).pathname === path ? null : tab.navigate(path);
 }
 
 function shellFor(path) {

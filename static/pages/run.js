@@ -48,7 +48,7 @@ export async function start() {
   await show();
   more = await import("../jobs/run/sheet.js").catch(() => null);
   if (!more) return;
-  more.prepare();
+  more.prepare(() => void show());
   await show();
 }
 
@@ -64,7 +64,7 @@ async function show() {
   if (own !== turn) return; // a newer one is under way
   Object.assign(sheet, { card, run, others: cards, house });
   showElapsed();
-  render(sheet.run ? [figureNow(sheet.run), sheet.run.ended_at ? nothing : glance(sheet.run), full?.now] : noRun(), part("body"));
+  render(sheet.run ? [figureNow(sheet.run), sheet.run.ended_at ? nothing : glance(sheet.run, full?.glance), full?.now] : noRun(), part("body"));
   showCurve(full?.curve);
   render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), full?.below, runLines(sheet.run, sheet.kinds.cut, sheet.card?.recent), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
   if (!part("panel").childElementCount) showDoing();
@@ -82,8 +82,8 @@ function showElapsed() {
   setHead({ mark: card?.name || mark, first: run ? runTitle(run) : "Run sheet", second: run ? (run.ended_at ? `ended ${formatTime(run.ended_at)}` : since) : "", back: vesselPath(mark) });
 }
 
-/** What is looked at between two readings, each a tap from being done. @param {any} run */
-const glance = (run) => html`<div class="glance">${flowChip(run, () => openPanel("run_reading", "Reading", undefined, undefined, "flow"))}</div>`;
+/** What is looked at between two readings, each a tap from being done. @param {any} run @param {unknown} also */
+const glance = (run, also) => html`<div class="glance">${flowChip(run, () => openPanel("run_reading", "Reading", undefined, undefined, "flow"))}${also}</div>`;
 
 const noRun = () => html`<section class="band band--note"><p>No run is known on this phone for ${sheet.card?.name || sheet.mark}. Charge the still first; or read now, and the book joins it to its run.</p>
   <div class="band__offers"><a class="button" href=${logPath(sheet.mark, "charge")}>Charge</a></div></section>`;

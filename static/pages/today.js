@@ -2,6 +2,7 @@
 /** What wants doing on this shift, from the cards on this phone. */
 import { freshAt, instruments, notes, onCards, site } from "../slate/cards.js";
 import { onChange } from "../slate/queue.js";
+import { onTimers } from "../slate/timers.js";
 import { badge } from "../ui/badge.js";
 import { formatAgo, formatDuration } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
@@ -19,6 +20,8 @@ const QUERIES_SHOWN = 4;
 let wanted = "";
 /** @type {any} the list of what is due, from the part of the app that comes after the first install */
 let due = null;
+/** @type {any} reminders, from the same part */
+let timers = null;
 
 export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
@@ -28,6 +31,8 @@ export async function start() {
   setInterval(() => void show(), 60_000);
   await show();
   due = (await import("../jobs/duelist.js").catch(() => null))?.dueList ?? null;
+  timers = await import("../jobs/timers/show.js").catch(() => null);
+  onTimers(() => void show());
   await show();
 }
 
@@ -36,7 +41,8 @@ async function show() {
   const [cards, said, house, fresh, meters] = await Promise.all([readCards(), notes(), site(), freshAt(), instruments()]);
   setHead({ first: house.name });
   if (!cards.length) return render(noCards(fresh), body);
-  render([runs(cards), queries(cards), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
+  const reminders = timers ? timers.timerList(await timers.timersNow()) : nothing;
+  render([runs(cards), reminders, queries(cards), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
 }
 
 /** @param {string|null} fresh */

@@ -2,6 +2,7 @@
 /** A vessel's card: what it holds, what was read last, what the book asks, and what to log. */
 import { allCards, freshAt, onCards } from "../slate/cards.js";
 import { onChange } from "../slate/queue.js";
+import { onTimers } from "../slate/timers.js";
 import { BadMark, parseMark, suggest } from "../trade/marks.js";
 import { drawCurve } from "../ui/charts.js";
 import { badge } from "../ui/badge.js";
@@ -36,6 +37,7 @@ export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
+  onTimers(() => void show());
   void loadQuestions();
   const drawing = import("../jobs/vessel/stand.js").then((job) => { drawer = job; }, () => {});
   await Promise.race([drawing, new Promise((done) => setTimeout(done, DRAWER_MS))]);
@@ -55,8 +57,16 @@ async function show() {
   const kind = readHere(card, byName);
   const readings = kind ? lastRead(card, kind) : [];
   const drawn = await drawer?.drawVessel(card, card.cask ? await allCards() : [], readings, kind);
-  render([questions(card), drawn?.stand ?? state(card, readings), html`<div class="chart" data-part="curve" hidden></div>`, drawn?.below ?? nothing, lines(card, byName, fresh), doing(card, byName)], body);
+  render([questions(card), drawn?.stand ?? state(card, readings), html`<div data-part="timer"></div><div class="chart" data-part="curve" hidden></div>`, drawn?.below ?? nothing, lines(card, byName, fresh), doing(card, byName)], body);
   showCurve(card, byName, drawn?.curve);
+  if (card.run || card.sort === "fermenter") void showTimer(card);
+}
+
+/** When it is to be read again: from the part that comes after the first install. @param {any} card */
+async function showTimer(card) {
+  const timers = await import("../jobs/timers/show.js").catch(() => null);
+  const place = /** @type {HTMLElement|null} */ (document.querySelector('[data-part="timer"]'));
+  if (timers && place) await timers.showOnVessel(place, card);
 }
 
 /** @param {string} text @returns {[mark: string, wrong: string]} */

@@ -5,31 +5,34 @@
  */
 import { figureBox, wordsBox } from "../../form/quickfields.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { onTimers } from "../../slate/timers.js";
 import { formatDate } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { isAwake, isOn, ringFor, setOn, wakeByAnyTap } from "./bell.js";
 import { collectedLines, dueBand, dueOf, nearness, targetOf } from "./due.js";
 import { compared, openReceiver, streamOf } from "./collect.js";
 import { curveBy } from "./curve.js";
+import { aboutCard, timerChip, timersNow } from "../timers/show.js";
 import { fruitOf, ghostsFor, wishesFor } from "./wishes.js";
 
 /**
  * @typedef {import("./curve.js").Way} Way
  * @typedef {{card: any, cards: any[], run: any, kept: any[], site: any, refresh: () => void, onPlan: () => void}} Asked
- * @typedef {{curve: any, now: unknown, below: unknown}} Dressed
+ * @typedef {{curve: any, now: unknown, glance: unknown, below: unknown}} Dressed
  */
 
 const KEPT_WAY = "run-way";
 /** @type {[Way, string][]} */
 const WAYS = [["alcohol", "By alcohol"], ["time", "By time"], ["vapour", "Vapour"]];
 
-/** Once for a page. */
-export function prepare() {
+/** Once for a page. @param {() => void} [refresh] called when a reminder was set, moved or dropped */
+export function prepare(refresh) {
   const link = document.createElement("link");
   link.rel = "stylesheet";
   link.href = new URL("run.css", import.meta.url).href;
   document.head.append(link);
   wakeByAnyTap();
+  if (refresh) onTimers(refresh);
 }
 
 /** @param {Asked} asked @returns {Promise<Dressed>} */
@@ -51,8 +54,10 @@ export async function dress(asked) {
   const now = Date.now();
   const isNear = ["near", "past"].includes(nearness(due, stream, now));
   if (isNear && !run.ended_at) ringFor(`${run.id}:${target?.step.event}:${target?.pct ?? target?.litres}`);
+  const timer = (await timersNow()).find((one) => one.mark === run.still);
   return {
     curve,
+    glance: timerChip(timer, aboutCard({ ...card, run })),
     now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream, card)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
     below: run.ended_at ? nothing : planPart(plan, asked),
   };
