@@ -140,3 +140,56 @@ def test_spirit_that_a_run_gave_stays_where_it_is_without_a_tap(store: Floor) ->
     page.locator("[name=goes_to][value=drain]").click()
     page.locator("[name=fraction][value=heads]").click()
     assert page.locator("[name=goes_to]:checked").input_value() == "drain", "somebody's own answer stands"
+
+
+_LINE = """async (at) => {
+  const { speedOf, endOf, expectedNow, nextDue } = await import("/static/jobs/bottling/checks.js");
+  const min = (n) => at + n * 60;
+  const counts = [[min(-600), 900], [min(-90), 60], [min(-60), 140], [min(-30), 200]];
+  const speed = speedOf(counts), fills = counts.slice(1).map(([when]) => [when, 100]);
+  const now = at * 1000, due = (every) => nextDue(fills, counts, every, speed, now);
+  return { speed, end: endOf(speed, 340), over: endOf(speed, 200), now: expectedNow(speed, now, 340),
+    most: expectedNow(speed, now, 210), one: speedOf(counts.slice(0, 2)),
+    byTime: due({ check_min: 45, check_bottles: 0 }), byCount: due({ check_min: 45, check_bottles: 84 }),
+    late: due({ check_min: 20, check_bottles: 0 }), never: due({ check_min: 0, check_bottles: 0 }),
+    first: nextDue([], [], { check_min: 30, check_bottles: 0 }, null, now) };
+}"""
+
+
+def test_the_lines_speed_its_end_and_the_next_check_by_time_or_by_count(store: Floor) -> None:
+    """By hand: 60, 140 and 200 bottles at half-hours are 160 and 120 an hour, 140 on the whole; 140 more take an hour.
+
+    The count before began anew, so it says nothing of this one.
+    """
+    at = 1_790_000_000
+    told = store.page.evaluate(_LINE, at)
+    half_hour_ago = at - 1800
+    assert told["speed"] == pytest.approx(
+        {"perHour": 140, "low": 120, "high": 160, "last": 200, "at": half_hour_ago}, abs=1e-9
+    )
+    ends = {name: told["end"][name] / 1000 - half_hour_ago for name in ("at", "soonest", "latest")}
+    assert ends == pytest.approx({"at": 3600, "soonest": 3150, "latest": 4200}, abs=0.01)
+    assert (told["over"], told["now"], told["most"], told["one"]) == (None, 270, 210, None)
+    assert (told["byTime"]["inMin"], told["byTime"]["atBottle"], told["byTime"]["isByCount"]) == (15, None, False)
+    assert (told["byCount"]["inMin"], told["byCount"]["atBottle"], told["byCount"]["isByCount"]) == (6, 284, True)
+    assert (told["late"]["isLate"], told["late"]["inMin"]) == (True, -10)
+    assert (told["never"]["dueAt"], told["first"]) == (None, None)
+
+
+def test_the_count_of_a_check_brings_the_speed(store: Floor) -> None:
+    page = store.open(f"/job/bottling?mark={T2}")
+    assert page.locator("[data-figure=due]").inner_text() == "now"
+    for minutes_ago, count in ((40, "40"), (10, "110")):
+        page.get_by_role("button", name="Check bottles").click()
+        page.locator("form.panel [name=filled_so_far]").fill(count)
+        for name, figure in (("fill_found", "100"), ("tested", "5"), ("bottle_size", "0.5"), ("strength_found", "45")):
+            page.locator(f"form.panel [name={name}]").evaluate("(box, figure) => { box.value = figure; }", figure)
+        page.locator("form.panel [data-field=labels_right] .chip", has_text="yes").click()
+        read_at = (datetime.now(UTC) - timedelta(minutes=minutes_ago)).strftime("%Y-%m-%dT%H:%M")
+        page.locator("form.panel [name=read_at]").evaluate("(box, at) => { box.value = at; }", read_at)
+        page.get_by_role("button", name="Log it").click()
+        page.get_by_role("button", name="Check bottles").wait_for()
+    page.locator("[data-figure=speed]", has_text="140").wait_for()
+    assert "110 of 240 counted" in page.locator(".line__bar").inner_text()
+    assert "every 30 min" in page.locator("[data-due]").inner_text()
+    _no_axe(page)

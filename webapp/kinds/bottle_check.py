@@ -5,7 +5,7 @@ from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
     name="bottle_check",
-    version=2,
+    version=3,
     title="Bottle check",
     short="Check bottles",
     icon="check",
@@ -14,6 +14,8 @@ KIND = Kind(
     role="bottling lead",
     fields=(
         Field("line", "Line", "text", required=True),
+        Field("filled_so_far", "Bottles filled so far", units=("count",), usual=(1, 20000), possible=(0, 1_000_000),
+              decimals=0, help="As the line counts them, since the tank was begun or closed last."),
         Field("tested", "Bottles tested", units=("count",), usual=(5, 20), possible=(1, 100000), required=True,
               decimals=0),
         Field("bottle_size", "Bottle size", units=("L", "mL"), usual=(0.02, 3), possible=(0.005, 100), decimals=2,
@@ -36,7 +38,7 @@ KIND = Kind(
             "emptied_vessel"),
     effect=other.remembered,
     summary="{tested} bottles: {fill_found}, {strength_found}",
-    curve=("fill_found", "strength_found"),
+    curve=("fill_found", "strength_found", "filled_so_far"),
     account="processing",
     feeds=("fill and strength test record",),
 )

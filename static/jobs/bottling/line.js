@@ -19,21 +19,26 @@ import { OutOfDomain } from "../../trade/errors.js";
 import { sentence } from "../../words/say.js";
 import { aboutTap, box as boxIn, clearPanel, logButton, markAsked, part, showLogButton } from "../panel.js";
 import { fillFromWeightPct } from "../../trade/bottling.js";
-import { bottlesLeft, COUNT_USUAL, fillLimits, inEntry, nextDue, spreadAbout, strengthLimits } from "./checks.js";
+import { DUE } from "../cellar/due.js";
+import { prepare } from "../goods/counter.js";
+import { bottlesLeft, COUNT_USUAL, endOf, expectedNow, fillLimits, inEntry, nextDue, speedOf, spreadAbout, strengthLimits } from "./checks.js";
 import { panel, pickTank, state, weighedLine } from "./view.js";
 
 const EMPTY = "bottle-empty-g"; // the weight of an empty bottle, kept on this phone
 const BOTTLES_MOST = 20;
 
-/** @type {{who: any, mark: string, card: any, kind: any, isUs: boolean, sizeL: number|null, labelPct: number|null, bottles: number, drawn: any[], drawnKey: string, entryForm: EntryForm|null}} */
-const page = { who: null, mark: "", card: null, kind: null, isUs: false, sizeL: null, labelPct: null, bottles: COUNT_USUAL, drawn: [], drawnKey: "", entryForm: null };
+/** @type {{who: any, mark: string, card: any, kind: any, isUs: boolean, every: typeof DUE, sizeL: number|null, labelPct: number|null, bottles: number, drawn: any[], drawnKey: string, entryForm: EntryForm|null}} */
+const page = { who: null, mark: "", card: null, kind: null, isUs: false, every: DUE, sizeL: null, labelPct: null, bottles: COUNT_USUAL, drawn: [], drawnKey: "", entryForm: null };
 
 export async function start() {
   page.who = await handOrAsk();
   if (!page.who) return;
   page.mark = markAsked();
   page.kind = await getKind("bottle_check");
-  page.isUs = (await site())?.units === "us";
+  const house = await site();
+  page.isUs = house.units === "us";
+  page.every = { ...DUE, ...house.due };
+  prepare();
   render(html`<div data-part="state" class="stack"></div><div data-part="charts" class="stack"></div>`, part("body"));
   onChange(() => void show());
   onCards(() => void show());
@@ -68,10 +73,14 @@ const points = (name) => page.card?.curves?.[name] ?? [];
 function showState() {
   if (!page.card?.holds) return;
   const { sizeL, labelPct } = page;
+  const bottles = bottlesLeft(page.card.holds.volume_l, sizeL);
+  const [counts, now] = [points("filled_so_far"), Date.now()];
+  const speed = speedOf(counts);
   render(state({
     fill: spreadAbout(points("fill_found"), 100), strength: spreadAbout(points("strength_found"), labelPct ?? 0),
-    due: nextDue(points("fill_found"), Date.now()), fillLimits: fillLimits(sizeL, page.isUs), strengthLimits: strengthLimits(labelPct, page.card),
-    bottles: bottlesLeft(page.card.holds.volume_l, sizeL), sizeL, labelPct,
+    due: nextDue(points("fill_found"), counts, page.every, speed, now), speed, end: endOf(speed, bottles), filled: counts.at(-1)?.[1] ?? null,
+    expected: expectedNow(speed, now, bottles), everyMin: page.every.check_min, fillLimits: fillLimits(sizeL, page.isUs), strengthLimits: strengthLimits(labelPct, page.card),
+    bottles, sizeL, labelPct,
   }), part("state"));
 }
 
@@ -115,7 +124,7 @@ function openPanel(bottles = COUNT_USUAL) {
     },
   });
   showLogButton(form);
-  (box("empty")?.value ? box("gross_1") : box("empty"))?.focus({ preventScroll: true });
+  box("filled_so_far")?.focus({ preventScroll: true });
 }
 
 function drawPanel() {

@@ -1,5 +1,5 @@
 // @ts-check
-/** How the bottling line looks on the phone: the last checks, average and spread, the next check, and the panel of a check. */
+/** How the bottling line looks on the phone: the next check and the line's speed large, then the last checks, and the panel of a check. */
 import { badge } from "../../ui/badge.js";
 import { formatMinute, formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
@@ -12,7 +12,12 @@ import { COUNT_USUAL } from "./checks.js";
  * @typedef {object} Line what the page shows
  * @property {import("./checks.js").Spread|null} fill
  * @property {import("./checks.js").Spread|null} strength
- * @property {{dueAt: number, isLate: boolean, inMin: number}|null} due
+ * @property {import("./checks.js").Due|null} due
+ * @property {import("./checks.js").Speed|null} speed
+ * @property {{at: number, soonest: number, latest: number, left: number}|null} end
+ * @property {number|null} filled bottles as last counted
+ * @property {number|null} expected bottles by now
+ * @property {number} everyMin
  * @property {{low: number, high: number|null, words: string}|null} fillLimits
  * @property {{low: number, high: number}|null} strengthLimits
  * @property {number|null} bottles
@@ -22,23 +27,47 @@ import { COUNT_USUAL } from "./checks.js";
 
 /** @param {Line} line */
 export function state(line) {
-  const { fill, strength, due } = line;
-  return html`${dueLine(due)}
-    ${fill ? html`<p class="figure"><span class="figure__value" data-figure="fill">${formatNumber(fill.mean, 1)}</span>
-      <span class="figure__about">% full on average<br>${fill.count} ${fill.count === 1 ? "check" : "checks"}${fill.spread === null ? nothing : `, spread ${formatNumber(fill.spread, 2)}`}<br>${fill.over} over, ${fill.under} under the label</span></p>` : nothing}
+  const { fill, strength } = line;
+  return html`<section class="line" aria-label="The line">${nextCheck(line)}${speedPart(line)}${bar(line)}</section>
     <dl class="readings">
-      ${fill ? html`<div><dt>Last fill</dt><dd>${formatNumber(fill.last, 1)}</dd><dd class="quiet">%</dd></div>` : nothing}
+      ${fill ? html`<div><dt>Fill, average</dt><dd data-figure="fill">${formatNumber(fill.mean, 1)}</dd><dd class="quiet">% of the label, last ${formatNumber(fill.last, 1)}</dd></div>` : nothing}
       ${strength ? html`<div><dt>Last strength</dt><dd data-figure="strength">${strengthShown(strength.last).figure}</dd><dd class="quiet">average ${strengthShown(strength.mean).figure} ${strengthShown(strength.mean).sign}</dd></div>` : nothing}
       ${line.bottles === null ? nothing : html`<div><dt>Tank fills</dt><dd data-figure="bottles">${formatNumber(line.bottles)}</dd><dd class="quiet">of ${shownInUnits(line.sizeL ?? 0, "L", 2)}, at most</dd></div>`}</dl>
+    ${fill ? html`<p class="quiet">${fill.count} ${fill.count === 1 ? "check" : "checks"}${fill.spread === null ? nothing : `, spread ${formatNumber(fill.spread, 2)}`}; ${fill.over} over, ${fill.under} under the label.</p>` : nothing}
     ${limits(line)}`;
 }
 
-/** @param {{dueAt: number, isLate: boolean, inMin: number}|null} due */
-function dueLine(due) {
-  if (!due) return html`<p class="band band--note">No check yet. Take ${COUNT_USUAL} bottles off the line, weigh them, read their strength.</p>`;
-  return due.isLate
-    ? html`<p class="band band--ask" data-due>${badge("ask", "due")} The next check was due ${formatTime(due.dueAt)}.</p>`
-    : html`<p class="band band--note" data-due>Next check ${formatTime(due.dueAt)}, in ${due.inMin} min.</p>`;
+/** Large enough for a glance from the line. @param {Line} line */
+function nextCheck({ due, everyMin }) {
+  if (!due) return html`<div class="line__next"><p class="line__label">Next check</p><p class="line__figure" data-figure="due">now</p>
+    <p class="line__sub">The first. Take ${COUNT_USUAL} bottles off the line, weigh them, read their strength.</p></div>`;
+  const atBottle = due.atBottle === null ? "" : `at bottle ${formatNumber(due.atBottle)}`;
+  if (due.dueAt === null) return html`<div class="line__next" data-due><p class="line__label">Next check</p><p class="line__figure" data-figure="due">${due.atBottle === null ? "–" : formatNumber(due.atBottle)}</p>
+    <p class="line__sub">${due.atBottle === null ? "as the house wants it" : "bottles filled"}</p></div>`;
+  const minutes = Math.abs(due.inMin ?? 0);
+  const figure = minutes < 100 ? html`${minutes}<span class="line__unit"> min</span>` : html`${Math.floor(minutes / 60)}<span class="line__unit"> h</span>`;
+  return html`<div class="line__next ${due.isLate ? "line__next--late" : ""}" data-due><p class="line__label">${due.isLate ? badge("ask", "late") : "Next check in"}</p>
+    <p class="line__figure" data-figure="due">${figure}</p>
+    <p class="line__sub">${due.isLate ? `The next check was due ${formatTime(due.dueAt)}` : `Next check ${formatTime(due.dueAt)}`}${atBottle ? `, ${due.isByCount ? "about" : "or"} ${atBottle}` : everyMin ? `, every ${formatNumber(everyMin)} min` : ""}.</p></div>`;
+}
+
+/** @param {Line} line */
+function speedPart({ speed, end, filled }) {
+  if (!speed) return html`<div class="line__speed"><p class="line__label">Line</p><p class="line__figure line__figure--second">–</p><p class="line__sub">${filled === null ? "Type the bottles filled at two checks, and its speed stands here." : `${formatNumber(filled)} filled. The next count gives the speed.`}</p></div>`;
+  const isApart = end && end.latest - end.soonest > 120_000;
+  return html`<div class="line__speed"><p class="line__label">Line</p><p class="line__figure line__figure--second"><span data-figure="speed">${formatNumber(speed.perHour)}</span><span class="line__unit"> an hour</span></p>
+    <p class="line__sub">${end ? html`Ends about <strong data-figure="end">${formatTime(end.at)}</strong>${isApart ? `, ${formatTime(end.soonest)} to ${formatTime(end.latest)}` : ""}` : "The tank is through, by the count."}</p></div>`;
+}
+
+/** The tank in bottles, to scale: counted is solid, expected since then is hatched. @param {Line} line */
+function bar({ bottles, filled, expected }) {
+  if (!bottles || filled === null) return nothing;
+  const at = (/** @type {number} */ count) => `${Math.min(count / bottles, 1) * 100}%`;
+  const words = `${formatNumber(filled)} of ${formatNumber(bottles)} counted${expected !== null && expected > filled ? `, about ${formatNumber(expected)} by now` : ""}`;
+  return html`<figure class="line__bar"><svg role="img" aria-label=${words}>
+      <defs><pattern id="line-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect class="line__counted" width="2" height="6"></rect></pattern></defs>
+      <rect class="line__all" width="100%" height="100%"></rect><rect class="line__expected" width=${at(expected ?? 0)} height="100%"></rect><rect class="line__counted" width=${at(filled)} height="100%"></rect></svg>
+    <figcaption class="quiet">${words}</figcaption></figure>`;
 }
 
 /** @param {Line} line */
@@ -58,6 +87,7 @@ export function panel({ kind, card, bottles, sizeRaw, labelRaw, lineRaw, emptyRa
     <header class="panel__head"><h2>Check bottles <span class="quiet">${formatTime(new Date())}</span></h2><button type="button" class="button button--plain" @click=${onLeave}>Leave it</button></header>
     <input type="hidden" name="line" value=${lineRaw}><input type="hidden" name="fill_least"><input type="hidden" name="fill_most">
     ${labelRaw ? html`<input type="hidden" name="label_strength" value=${labelRaw}>` : nothing}
+    ${figureBox(kind, "filled_so_far", card)}
     ${weightBox("empty", "Empty bottle with closure, g", emptyRaw)}
     <div class="pair">${count.map((n) => weightBox(`gross_${n}`, `Bottle ${n}, full, g`, ""))}</div>
     <button type="button" class="button" @click=${onMore}>One more bottle</button>

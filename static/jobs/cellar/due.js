@@ -10,8 +10,8 @@ import { endWords } from "./says.js";
 
 const DAY_MS = 86_400_000;
 const MONTH_DAYS = 30.44;
-/** Hours, months or days after which something is due; 0 for never. Common practice, no source. */
-export const DUE = { ferment_h: 20, regauge_months: 12, sample_months: 0, taste_months: 0, instrument_days: 14 };
+/** Hours, months, days, minutes or bottles after which something is due; 0 for never. Common practice, no source. */
+export const DUE = { ferment_h: 20, regauge_months: 12, sample_months: 0, taste_months: 0, instrument_days: 14, check_min: 30, check_bottles: 0 };
 
 /**
  * @typedef {{mark: string, name: string, why: string, end: string, path: string, weight?: "ask"|"stop"}} Line

@@ -32,6 +32,8 @@ DUE = (
     ("ferment_h", "Read a ferment every", "h", 20), ("regauge_months", "Regauge a cask every", "months", 12),
     ("sample_months", "Sample a cask every", "months", 0), ("taste_months", "Taste a cask every", "months", 0),
     ("instrument_days", "Tell of an instrument's check before", "days", 14),
+    ("check_min", "Check bottles on the line every", "min", 30),
+    ("check_bottles", "or after so many of them", "bottles", 0),
 )
 WORDS_MOST, SCORES_MOST, RULES_MOST = 40, 8, 40
 
@@ -63,6 +65,8 @@ class HouseForm(FlaskForm):
     sample_months = StringField("", [at_least_nothing])
     taste_months = StringField("", [at_least_nothing])
     instrument_days = StringField("", [at_least_nothing])
+    check_min = StringField("", [at_least_nothing])
+    check_bottles = StringField("", [at_least_nothing])
     words = TextAreaField("Words for nose and mouth, one a line", [Optional(), Length(max=2000)])
     scores = TextAreaField("Scores beside nose, mouth, wood and fault, one a line", [Optional(), Length(max=400)])
 
