@@ -107,11 +107,12 @@ def test_the_floor_hand_sets_no_rule_and_nonsense_is_said(house):
 def test_what_is_due_and_the_words_of_tasting_go_to_the_phones(house):
     client = house.client("IM")
     data = {"csrf_token": token(client, "/desk/cellar/house"), "ferment_h": "12", "regauge_months": "6",
-            "sample_months": "0", "taste_months": "", "instrument_days": "14",
+            "sample_months": "0", "taste_months": "", "instrument_days": "14", "check_bottles": "500",
             "words": "plum stone\n\nvanilla\nvanilla", "scores": "fruit\ndepth"}
     assert client.post("/desk/cellar/house", data=data).status_code == 302
     site = registry.site(house.book)
-    assert site["due"] == {"ferment_h": 12.0, "regauge_months": 6.0, "sample_months": 0.0, "instrument_days": 14.0}
+    assert site["due"] == {"ferment_h": 12.0, "regauge_months": 6.0, "sample_months": 0.0, "instrument_days": 14.0,
+                           "check_min": 30.0, "check_bottles": 500.0}
     assert site["tasting"] == {"words": ["plum stone", "vanilla"], "scores": ["fruit", "depth"]}
     assert "plum stone" in client.get("/desk/cellar/house").text
 
