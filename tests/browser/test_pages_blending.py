@@ -94,10 +94,21 @@ def test_water_for_the_planned_strength_is_there_at_once(tanks):
     # At 17.4 degC a glass in spirit of 45.0 % shows 44.0, for 0.36 a degree near 45 % (OIML R 22, table VIII).
     assert abs(float(shown(page, "glass")) - 44.0) <= 0.1
     assert "by the can at 12" in page.locator("[data-part=worked]").inner_text()
+    # The picture's sentence: what stands on each other, and what the mix is less than its parts.
+    stack, warms = page.get_by_role("img").evaluate_all("all => all.map(one => one.getAttribute('aria-label'))")
+    litres = [float(found) for found in re.findall(r"([\d.]+)\sL", stack)]
+    assert litres[:2] == [362.9, 484.1] and "124.9\xa0kg of water" in stack
+    assert litres[0] + 124.9 / 0.9982 - litres[1] == pytest.approx(litres[2], abs=0.15)  # water at 20 degC: 0.9982 kg/L
+    assert warms.startswith("Water at 12, spirit at 17, mixed about")
+    # Most of it first: no way leads back from too much.
+    assert "Pour 110 kg first." in page.locator("[data-part=worked]").inner_text()
+    page.get_by_role("button", name="A tenth more").click()
+    assert page.locator("input[name=target]").input_value() == "45.1"
 
 
 def test_steps_share_the_water(tanks):
     page = tanks.open(f"/job/reduce?mark={T1}")
+    page.locator("summary", has_text="In goes").click()
     page.locator(".chip", has_text=re.compile("^2$")).click()
     steps = page.locator("[aria-label='Step by step'] li")
     assert steps.count() == 2
@@ -112,9 +123,9 @@ def test_a_target_above_the_tank_says_what_to_do(tanks):
 
 def test_forgotten_contraction_is_found_on_the_spot_and_trimmed(tanks):
     page = tanks.open(f"/job/reduce?mark={T1}")
-    page.get_by_role("button", name="Water in").click()
+    page.get_by_role("button", name="110 kg are in").click()
     water = page.locator("form.panel input[name=water]")
-    assert water.input_value() == "124.9"
+    assert water.input_value() == "110.0"
     water.fill("121.0")  # as volumes alone would have it
     page.get_by_role("button", name="Log it").click()
     page.locator(".thumb .cuts, .thumb [data-part=doing] button", has_text="Measured").wait_for()
@@ -126,10 +137,12 @@ def test_forgotten_contraction_is_found_on_the_spot_and_trimmed(tanks):
     page.locator("form.panel input[name=volume]").fill("479.3")  # 480.2 L at 20 degC
     trim = page.locator("[data-part=trim]").inner_text()
     assert "0.4 points too strong" in trim
+    told = page.locator("[data-part=trim] [role=img]").get_attribute("aria-label")
+    assert re.fullmatch(r"Target 45\.0, by the sum 45\.\d, read 45\.4 % vol\.", told), told
     assert re.search(r"[34]\.\d.kg of water more", trim)
     assert "The dip agrees with the sum" in trim
     page.get_by_role("button", name="Log it").click()
-    wait_for(page, "document.querySelector('.thumb').textContent.includes('Water in')")
+    wait_for(page, "/ kg are in/.test(document.querySelector('.thumb').textContent)")
     entries = [entry for entry in tanks.entries() if entry["kind"] == "reduce"]
     assert [entry["values"]["water"]["raw"] for entry in entries] == ["121.0", "0"]
     assert entries[1]["values"]["glass"]["raw"] == "44.4"
@@ -197,7 +210,7 @@ def test_the_tanks_card_leads_to_both(tanks):
 def test_axe_finds_nothing_on_either_job(tanks, theme):
     wrong = []
     for path, button in (
-        (f"/job/reduce?mark={T1}", "Water in"),
+        (f"/job/reduce?mark={T1}", "kg are in"),
         (f"/job/reduce?mark={T1}", "Measured"),
         (f"/job/bottling?mark={T3}", "Check bottles"),
         ("/job/reduce", ""),

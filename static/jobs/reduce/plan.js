@@ -9,6 +9,11 @@ import { dipWithWaterL, glassWithWater, mixedTempC, shrinkageL, waterVolumeL } f
 export const BIG_DROP_PCT = 15; // common practice, no source: more than this at once clouds and warms the more
 export const HAZE_BELOW_PCT = 46; // common practice, no source: below it long esters come out, the more the colder
 const USUAL_C = 20;
+const STRENGTH_OFF_PCT = 0.1; // a gauged strength is seldom nearer than this; common practice, no source
+/** Of the water, this share goes in before the tank is read: no way leads back from too much. Common practice, no source. */
+const MOST = 0.94;
+/** Down to which round amount that is taken, from how much on. */
+const ROUND = [[100, 10], [40, 5], [10, 1], [4, 0.5]];
 
 /**
  * @typedef {object} Wanted
@@ -25,7 +30,10 @@ const USUAL_C = 20;
  * @property {number} dip20L
  * @property {number|null} glassPct what a glass made for 20 °C should show; null off its scale
  * @property {number} shrinksL
- * @property {number} warmsC
+ * @property {number} warmsC against the spirit as it is
+ * @property {number} mixingC of that by the mixing alone
+ * @property {number} doubtKg of the water, both ways
+ * @property {number} perKgPct what one kilo more takes off the strength
  * @property {boolean} mayCloud
  * @property {boolean} isBigDrop
  * @property {Step[]} steps
@@ -50,6 +58,9 @@ export function planOf(tank, { targetPct, tempC, waterTempC, steps }) {
       ...whole, waterKg, canL: waterVolumeL(waterKg, waterTemp), dip20L: dipWithWaterL(tank.massKg, tank.strengthPct, waterKg, 20),
       shrinksL: shrinkageL(tank.massKg, tank.strengthPct, waterKg), tempC: temp, waterTempC: waterTemp,
       warmsC: mixedTempC(tank.massKg, tank.strengthPct, temp, waterKg, waterTemp) - temp,
+      mixingC: mixedTempC(tank.massKg, tank.strengthPct, Math.max(0, temp), waterKg, Math.max(0, temp)) - Math.max(0, temp),
+      doubtKg: waterToTargetKg(tank.massKg, Math.min(100, tank.strengthPct + STRENGTH_OFF_PCT), targetPct) - waterKg,
+      perKgPct: strengthWithWater(tank.massKg, tank.strengthPct, waterKg) - strengthWithWater(tank.massKg, tank.strengthPct, waterKg + 1),
       mayCloud: targetPct < HAZE_BELOW_PCT, isBigDrop: tank.strengthPct - targetPct > BIG_DROP_PCT && steps === 1,
       steps: Array.from({ length: steps }, (_, n) => ({ ...at(each * (n + 1)), waterKg: each, canL: waterVolumeL(each, waterTemp) })),
     };
@@ -57,6 +68,15 @@ export function planOf(tank, { targetPct, tempC, waterTempC, steps }) {
     if (error instanceof OutOfDomain) return sentence(reasonOf(error));
     throw error;
   }
+}
+
+/**
+ * How much goes in before the tank is read again: most of it, down to a round amount; a little is poured at once.
+ * @param {number} water in the unit it is weighed in @returns {number}
+ */
+export function mostOf(water) {
+  const step = ROUND.find(([from]) => water >= from)?.[1];
+  return step ? Math.floor((water * MOST) / step + 1e-9) * step : water;
 }
 
 /** @param {import("./tank.js").Tank} tank @param {number} waterKg @param {number} tempC */

@@ -10,6 +10,7 @@ import { EntryForm } from "../../form/entryform.js";
 import { showFull } from "../../form/full.js";
 import { collect, unitOf } from "../../form/values.js";
 import { setHead } from "../../shell/frame.js";
+import { inUnits } from "../../shell/inunits.js";
 import { handOrAsk } from "../../shell/hand.js";
 import { logPath, vesselPath } from "../../shell/here.js";
 import { getKind, readCard, readCards } from "../../shell/phone.js";
@@ -18,20 +19,24 @@ import { fromCanonical, toCanonical } from "../../trade/units.js";
 import { aboutTap, clearPanel, logButton, markAsked, part, showLogButton } from "../panel.js";
 import { planOf, trimOf } from "./plan.js";
 import { cardWith, tankNow } from "./tank.js";
-import { boxes, panel, pickTank, trimmed, worked } from "./view.js";
+import { wear } from "../sheet.js";
+import { aimOf } from "./aim.js";
+import { boxes, firstPour, panel, pickTank, pourShown, trimmed, worked } from "./view.js";
 
-const WATER_TEMP = { name: "water_temp", label: "Water temperature", units: ["degC", "degF"], ghost: false, instrument: null, typed_in: "" };
+/** Short, for the boxes stand side by side. */
+const LABELS = /** @type {Record<string, string>} */ ({ target: "Target", temp: "Spirit is at" });
+const WATER_TEMP = { name: "water_temp", label: "Water is at", units: ["degC", "degF"], ghost: false, instrument: null, typed_in: "" };
 
-/** @type {{who: any, mark: string, card: any, kind: any, asks: any, tank: import("./tank.js").Tank|null, plan: any, entryForm: EntryForm|null}} */
-const page = { who: null, mark: "", card: null, kind: null, asks: null, tank: null, plan: "", entryForm: null };
+/** @type {{who: any, mark: string, card: any, kind: any, asks: any, tank: import("./tank.js").Tank|null, plan: any, aimedBy: string, entryForm: EntryForm|null}} */
+const page = { who: null, mark: "", card: null, kind: null, asks: null, tank: null, plan: "", aimedBy: "", entryForm: null };
 
 export async function start() {
   page.who = await handOrAsk();
   if (!page.who) return;
   page.mark = markAsked();
-  page.kind = await getKind("reduce");
-  page.asks = { name: "reduce_plan", fields: [...page.kind.fields.filter((/** @type {any} */ one) => one.name === "target" || one.name === "temp"), WATER_TEMP] };
-  render(html`<div data-part="boxes" class="stack"></div><div data-part="worked" class="stack" aria-live="polite"></div>`, part("body"));
+  [page.kind] = await Promise.all([getKind("reduce"), wear("draw/draw.css"), wear("reduce/reduce.css")]);
+  page.asks = { name: "reduce_plan", fields: [...page.kind.fields.filter((/** @type {any} */ one) => one.name in LABELS).map((/** @type {any} */ one) => ({ ...one, label: LABELS[one.name] })), WATER_TEMP] };
+  render(html`<div data-part="boxes" class="plan-form"></div><div data-part="worked" class="stack" aria-live="polite"></div>`, part("body"));
   onChange(() => void show());
   onCards(() => void show());
   await show();
@@ -45,13 +50,12 @@ async function show() {
   const [what] = holdsOf(card);
   setHead({ mark: card.name || card.mark, first: what, second: `${holdsOf({ ...card, holds: { ...card.holds, volume_l: tank.volumeL, strength_pct: tank.strengthPct } })[1]}${tank.waiting ? ", with what waits here" : ""}`, back: vesselPath(card.mark) });
   if (!part("boxes").childElementCount) {
-    render(boxes(page.asks, card, 1), part("boxes"));
-    beginWith(card);
+    render(boxes(page.asks, card, 1, nudge, logPath(card.mark, "reduce")), part("boxes"));
+    beginWith(card, await readCards());
     part("boxes").addEventListener("input", () => showWorked());
     part("boxes").addEventListener("change", () => showWorked());
   }
   showWorked();
-  if (!part("panel").childElementCount) showDoing();
 }
 
 async function showPick() {
@@ -62,11 +66,22 @@ async function showPick() {
   render(nothing, part("doing"));
 }
 
-/** The target as planned or as aimed at last; typed in the unit of this phone. @param {any} card */
-function beginWith(card) {
-  const aimed = card.planned?.target_pct ?? card.last.reduce?.target?.value ?? card.holds?.label_strength_pct;
-  const field = page.asks.fields[0];
-  if (aimed) boxNamed("target").value = fromCanonical(aimed, unitOf(field)).toFixed(1);
+/** The target as the book or the cards know it; typed in the unit of this phone. @param {any} card @param {any[]} cards */
+function beginWith(card, cards) {
+  const aim = aimOf(card, cards);
+  page.aimedBy = aim?.words ?? "";
+  if (aim) boxNamed("target").value = fromCanonical(aim.pct, unitOf(page.asks.fields[0])).toFixed(1);
+  part("boxes").addEventListener("input", (event) => {
+    if (/** @type {HTMLInputElement} */ (event.target).name === "target") page.aimedBy = "";
+  });
+}
+
+/** @param {number} tenths of the unit it is typed in */
+function nudge(tenths) {
+  const box = boxNamed("target");
+  const now = parseNumber(box.value);
+  box.value = (Number.isFinite(now) ? Math.max(0, now + tenths / 10) : 0).toFixed(1);
+  box.dispatchEvent(new Event("input", { bubbles: true }));
 }
 
 /** @param {string} name @returns {HTMLInputElement} */
@@ -84,14 +99,23 @@ function showWorked() {
   const wanted = { targetPct: typed("target"), tempC: typed("temp"), waterTempC: typed("water_temp"), steps };
   if (!page.tank) return;
   page.plan = planOf(page.tank, wanted);
-  render(worked(page.plan, page.tank, page.card.planned), part("worked"));
+  render(worked(page.plan, page.tank, page.card, page.aimedBy, wanted.tempC !== null || wanted.waterTempC !== null), part("worked"));
+  if (!page.entryForm) showDoing();
+}
+
+/** Water that went in and has not been read since: then reading comes first. */
+function isUnread() {
+  const last = page.card?.last.reduce ?? {};
+  return last.water?.value > 0 && !(Date.parse(last.glass?.at ?? "") > Date.parse(last.water.at)) && Date.parse(last.water.at) >= Date.parse(page.card.holds?.since ?? "");
 }
 
 function showDoing() {
+  const [mayRead, pours] = [isUnread(), typeof page.plan !== "string" && page.plan.waterKg >= 0.05];
+  const main = "button button--main button--action";
+  const other = "button button--action";
   render(html`<div class="thumb--pair pair">
-    <button type="button" class="button button--action" @click=${() => openPanel("measured")}>Measured</button>
-    <button type="button" class="button button--main button--action" @click=${() => openPanel("water")}>Water in</button></div>
-    <a class="button button--plain" href=${logPath(page.mark, "reduce")}>The plain form</a>`, part("doing"));
+    <button type="button" class=${mayRead ? main : other} @click=${() => openPanel("measured")}>Measured</button>
+    <button type="button" class=${mayRead ? other : main} @click=${() => openPanel("water")}>${pours ? `${pourShown(page.plan)} are in` : "Water in"}</button></div>`, part("doing"));
 }
 
 /** @param {"water"|"measured"} what */
@@ -104,7 +128,7 @@ function openPanel(what) {
   render(panel({ kind, card, what, target: { raw: target.raw, unit: target.unit ?? "pct_vol" }, waterRaw: "0", waterUnit: unit, onLeave: closePanel }), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
   if (what === "water" && typeof page.plan !== "string") {
-    /** @type {HTMLInputElement} */ (form.querySelector("input[name=water]")).value = fromCanonical(page.plan.steps[0].waterKg, unit).toFixed(1);
+    /** @type {HTMLInputElement} */ (form.querySelector("input[name=water]")).value = fromCanonical(toCanonical(firstPour(page.plan), inUnits(1, "kg").unit), unit).toFixed(1);
   }
   page.entryForm = new EntryForm({
     form, kind, card, who: page.who, look: part("panel-look"),

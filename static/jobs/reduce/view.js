@@ -9,18 +9,27 @@ import { heldLimit } from "../../kinds/limits.js";
 import { chip } from "../../shell/choices.js";
 import { inUnits, shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
 import { symbol } from "../../trade/units.js";
+import { readAgainstSum, stacked, warming } from "./picture.js";
+import { mostOf } from "./plan.js";
 
 const STEPS = [1, 2, 3, 4];
 
-/** @param {any} kind of the boxes @param {any} card @param {number} steps */
-export const boxes = (kind, card, steps) => html`<form class="form" data-plan novalidate aria-label="What it should be">
-  ${figureBox(kind, "target", card)}
+/**
+ * @param {any} kind of the boxes @param {any} card @param {number} steps @param {(by: number) => void} nudge the target, by tenths
+ * @param {string} plainForm address of it
+ */
+export const boxes = (kind, card, steps, nudge, plainForm) => html`<form class="plan-form" data-plan novalidate aria-label="What it should be">
+  <div class="aim">${figureBox(kind, "target", card)}
+    <button type="button" class="button" aria-label="A tenth less" @click=${() => nudge(-1)}>−</button><button type="button" class="button" aria-label="A tenth more" @click=${() => nudge(1)}>+</button></div>
   <div class="pair">${figureBox(kind, "temp", card)}${figureBox(kind, "water_temp", card)}</div>
-  <fieldset class="chips" data-field="steps"><legend><span>In how many goes</span></legend><div class="chips__row">
-    ${STEPS.map((count) => chip("steps", String(count), String(count), count === steps))}</div></fieldset></form>`;
+  <details class="more"><summary><strong>In goes</strong> <span class="quiet">or the plain form</span></summary><div class="form">
+    <fieldset class="chips" data-field="steps"><legend><span>In how many goes</span></legend><div class="chips__row">
+      ${STEPS.map((count) => chip("steps", String(count), String(count), count === steps))}</div></fieldset>
+    <a class="button" href=${plainForm}>The plain form</a></div></details></form>`;
 
-/** @param {import("./plan.js").Plan|string} plan @param {import("./tank.js").Tank} tank @param {any} planned of the desk, or undefined */
-export function worked(plan, tank, planned) {
+/** @param {import("./plan.js").Plan|string} plan @param {import("./tank.js").Tank} tank @param {any} card @param {string} aimedBy where the target comes from @param {boolean} hasTemps typed */
+export function worked(plan, tank, card, aimedBy, hasTemps) {
+  const { planned } = card;
   if (typeof plan === "string") {
     return html`${plannedLine(planned)}${plan ? html`<p class="band band--ask">${badge("ask")} ${plan}</p>` : html`<p class="quiet">Type the strength it should have.</p>`}`;
   }
@@ -30,15 +39,33 @@ export function worked(plan, tank, planned) {
   const glass = unitsChoice() === "us" || plan.glassPct === null ? nothing
     : html`<div><dt>Glass</dt><dd data-figure="glass">${formatNumber(plan.glassPct, 1)}</dd><dd class="quiet">${at}</dd></div>`;
   return html`
-    <p class="figure"><span class="figure__value" data-figure="water">${formatNumber(water.value, 1)}</span>
-      <span class="figure__about">${symbol(water.unit)} of water<br>${shownInUnits(plan.canL, "L", 1)} by the can at ${shownInUnits(plan.waterTempC, "degC", 0)}</span></p>
+    ${aimedBy ? html`<p class="quiet">${aimedBy}</p>` : nothing}
+    <p class="figure figure--water"><span class="figure__value" data-figure="water">${formatNumber(water.value, 1)}</span>
+      <span class="figure__about">${symbol(water.unit)} of water<br>± ${formatNumber(inUnits(plan.doubtKg, "kg").value, 1)} for ± ${shownInUnits(0.1, "pct_vol", 1)}</span></p>
+    ${stacked(plan, tank, card)}
+    ${hasTemps ? warming(plan) : nothing}
+    ${pourWords(plan)}
     <h2>What the tank should read then</h2>
     <dl class="readings">${glass}
       <div><dt>True strength</dt><dd data-figure="strength">${true20.figure}</dd><dd class="quiet">${true20.sign}</dd></div>
       <div><dt>Dip, ${symbol(dip.unit)}</dt><dd data-figure="dip">${formatNumber(dip.value, 1)}</dd><dd class="quiet">${at}</dd></div></dl>
     ${plan.steps.length > 1 ? stepList(plan) : nothing}
-    <p class="quiet">${shownInUnits(tank.volumeL, "L", 1)} and ${shownInUnits(plan.canL, "L", 1)} of water make ${shownInUnits(plan.dip20L, "L", 1)}: the mix shrinks by ${shownInUnits(plan.shrinksL, "L", 1)}. No loss.</p>
     ${plannedLine(planned)}${cautions(plan)}`;
+}
+
+/** @param {import("./plan.js").Plan} plan @returns {number} what goes in first, in the unit of this phone */
+export const firstPour = (plan) => (plan.steps.length > 1 ? inUnits(plan.steps[0].waterKg, "kg").value : mostOf(inUnits(plan.waterKg, "kg").value));
+
+/** @param {import("./plan.js").Plan} plan */
+export const pourShown = (plan) => `${formatNumber(firstPour(plan), Number.isInteger(firstPour(plan)) ? 0 : 1)} ${symbol(inUnits(1, "kg").unit)}`;
+
+/** @param {import("./plan.js").Plan} plan */
+function pourWords(plan) {
+  const unit = symbol(inUnits(1, "kg").unit);
+  const one = strengthShown(1).sign;
+  const per = (plan.perKgPct * inUnits(1, "pct_vol").value) / inUnits(1, "kg").value;
+  if (plan.waterKg < 0.05) return html`<p class="band band--note">As wanted: no water is needed.</p>`;
+  return html`<p class="band band--note"><strong>Pour ${pourShown(plan)} first.</strong> Stir, let it stand until it stops warming, read, then the rest. One ${unit} is ${formatNumber(per, 2)} ${one}.</p>`;
 }
 
 /** @param {any} planned */
@@ -88,7 +115,8 @@ export function trimmed(trim, measuredPct, tank, card) {
   const { shortL } = trim;
   const dip = shortL === null ? nothing : Math.abs(shortL) <= (tank.volumeL * heldLimit("dip_pct", card)) / 100 ? html`<br>The dip agrees with the sum.`
     : html`<br>The dip is ${shownInUnits(Math.abs(shortL), "L", 1)} ${shortL > 0 ? "under" : "over"} the sum: look at it again.`;
-  return html`<p class="band ${isRight ? "band--note" : "band--ask"}"><strong>${shownInUnits(measuredPct, "pct_vol", 1)} true.</strong> ${words}${dip}</p>`;
+  return html`${readAgainstSum(measuredPct - trim.offPct, heldLimit("reduce_pct", card), tank.strengthPct, measuredPct)}
+    <p class="band ${isRight ? "band--note" : "band--ask"}"><strong>${shownInUnits(measuredPct, "pct_vol", 1)} true.</strong> ${words}${dip}</p>`;
 }
 
 /** @param {any[]} cards tanks with spirit in them */
