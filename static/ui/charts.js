@@ -3,6 +3,7 @@ import { decimalsOf, ticksOf, writeX, xRange, yRange } from "./chartaxes.js";
 import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels, takeLines } from "./chartink.js";
 import { dataTable, ghostsOf } from "./charttable.js";
 import { formatNumber } from "./format.js";
+import { wear } from "./sheet.js";
 
 /**
  * @typedef {[x: number, y: number|null]} Point x in the axis's unit, or [s since 1970, UTC] where xIsTime
@@ -35,7 +36,7 @@ let library;
 
 /** The drawing library, fetched for the first curve: a page never waits for it, nor falls with it. */
 function loadLibrary() {
-  library ??= import("../vendor/uplot/uplot.min.js").then((module) => module.default);
+  library ??= Promise.all([import("../vendor/uplot/uplot.min.js"), wear("vendor/uplot/uPlot.min.css")]).then(([module]) => module.default);
   return library;
 }
 

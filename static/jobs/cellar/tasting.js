@@ -7,7 +7,7 @@ import { boxOf, controlOf } from "../../form/values.js";
 import { pickWords } from "../wordchips.js";
 import { site } from "../../slate/cards.js";
 import { formatNumber, parseNumber } from "../../ui/format.js";
-import { wear } from "../sheet.js";
+import { wear } from "../../ui/sheet.js";
 import { makeDial } from "./dial.js";
 
 const DIALS = ["nose_score", "mouth_score", "wood_score", "fault_score"];
@@ -19,7 +19,7 @@ const WORDS = ["fruit", "stone", "almond", "blossom", "spice", "green", "sharp",
  * @returns {Promise<() => void>} shows the boxes anew: after each change, whoever made it
  */
 export async function dressTasting(form, kind, card, button) {
-  const [{ tasting }] = await Promise.all([site(), wear("cellar/dial.css")]);
+  const [{ tasting }] = await Promise.all([site(), wear("jobs/cellar/dial.css")]);
   const shows = [...DIALS.map((name) => dressScore(form, kind, card, name)), ...houseScores(form, tasting?.scores ?? [])];
   gatherDials(form);
   const words = boxOf(form, "words");

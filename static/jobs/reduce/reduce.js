@@ -19,7 +19,7 @@ import { fromCanonical, toCanonical } from "../../trade/units.js";
 import { aboutTap, clearPanel, logButton, markAsked, part, showLogButton } from "../panel.js";
 import { planOf, trimOf } from "./plan.js";
 import { cardWith, tankNow } from "./tank.js";
-import { wear } from "../sheet.js";
+import { wear } from "../../ui/sheet.js";
 import { aimOf } from "./aim.js";
 import { boxes, firstPour, panel, pickTank, pourShown, trimmed, worked } from "./view.js";
 
@@ -34,7 +34,7 @@ export async function start() {
   page.who = await handOrAsk();
   if (!page.who) return;
   page.mark = markAsked();
-  [page.kind] = await Promise.all([getKind("reduce"), wear("draw/draw.css"), wear("reduce/reduce.css")]);
+  [page.kind] = await Promise.all([getKind("reduce"), wear("jobs/draw/draw.css"), wear("jobs/reduce/reduce.css")]);
   page.asks = { name: "reduce_plan", fields: [...page.kind.fields.filter((/** @type {any} */ one) => one.name in LABELS).map((/** @type {any} */ one) => ({ ...one, label: LABELS[one.name] })), WATER_TEMP] };
   render(html`<div data-part="boxes" class="plan-form"></div><div data-part="worked" class="stack" aria-live="polite"></div>`, part("body"));
   onChange(() => void show());

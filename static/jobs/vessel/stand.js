@@ -11,7 +11,7 @@ import { cellarWords } from "../cellar/card.js";
 import { endOf, gaugesOf, usualFor } from "../cellar/like.js";
 import { hasLevel, levelPicture } from "../draw/level.js";
 import { tankNow } from "../reduce/tank.js";
-import { wear } from "../sheet.js";
+import { wear } from "../../ui/sheet.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * 86_400_000;
@@ -30,7 +30,7 @@ const MASH_KG_L = [1, 1.1];
  * @returns {Promise<Drawn>}
  */
 export async function drawVessel(card, cards, readings, kind) {
-  await wear("draw/draw.css");
+  await wear("jobs/draw/draw.css");
   const tank = card.sort === "tank" ? await tankNow(card) : null;
   const usual = card.cask && card.holds ? usualFor(card, cards) : null;
   const held = heldIn(card, tank, usual);
