@@ -1,8 +1,8 @@
 // @ts-check
 /** What stands behind a form's "more": when it was read, with which instruments, a remark. */
 import { localStamp } from "../slate/entry.js";
-import { formatTime, parseMinute } from "../ui/format.js";
-import { keptInstrument } from "./values.js";
+import { formatTime, inOwnMark, parseMinute } from "../ui/format.js";
+import { boxOf, keptInstrument, rawOf } from "./values.js";
 
 /** @param {HTMLFormElement} form @returns {string} the time of the reading for the entry; "" means at the log */
 export function readAt(form) {
@@ -36,12 +36,24 @@ function instrumentSelect(input, fitting, kept) {
   return select;
 }
 
-/** One line that says what the fold holds: "Read now · TH-2, SM-1". @param {HTMLFormElement} form @param {any} kind */
+const NAMED = 3;
+
+/** "Refractometer, same juice" is the refractometer: the first with a capital, the others as in a sentence. @param {any} field @param {number} at */
+const nameOf = (field, at = 0) => {
+  const name = field.label.split(",")[0];
+  return at > 0 && /^[A-Z][a-z]/.test(name) ? name[0].toLowerCase() + name.slice(1) : name;
+};
+
+/** One line that says what the fold holds: "Refractometer, pH, cap, remark · Read now · TH-2". @param {HTMLFormElement} form @param {any} kind */
 export function extrasWords(form, kind) {
   const typed = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
   const when = typed ? `Read at ${formatTime(parseMinute(typed))}` : "Read now";
   const used = new Set(kind.fields.filter((/** @type {any} */ one) => one.instrument)
     .map((/** @type {any} */ one) => /** @type {HTMLInputElement|null} */ (form.querySelector(`[name="${one.name}_instrument"]`))?.value).filter(Boolean));
   const remark = /** @type {HTMLTextAreaElement|null} */ (form.querySelector("[name=remark]"))?.value.trim();
-  return { lead: typed ? when : "Read earlier?", rest: [typed ? "" : when, [...used].join(", "), remark ? "with a remark" : ""].filter(Boolean).join(" · ") };
+  const aside = kind.fields.filter((/** @type {any} */ field) => boxOf(form, field.name)?.closest("details"));
+  const names = aside.map(nameOf);
+  const filled = aside.filter((/** @type {any} */ field) => rawOf(form, field.name)).map((/** @type {any} */ field) => `${nameOf(field)} ${inOwnMark(rawOf(form, field.name))}`);
+  const lead = names.length ? [...names.slice(0, NAMED), names.length > NAMED ? "…" : "remark"].join(", ") : typed ? when : "Read earlier?";
+  return { lead, rest: [...filled, names.length || !typed ? when : "", [...used].join(", "), remark ? "with a remark" : ""].filter(Boolean).join(" · ") };
 }

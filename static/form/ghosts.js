@@ -14,6 +14,7 @@ export function dressFields(form, kind, card) {
     box.querySelector("input.field__value")?.setAttribute("placeholder", " "); // so that a style sheet can tell an empty box
     if (field.required) showNeed(box);
     const last = lastOf(card, kind, field);
+    dressKeys(box, field, last, card?.last?.[kind.name]?.[field.name]);
     box.classList.toggle("field--known", Boolean(last));
     if (last) showLast(box, field, last);
   }
@@ -25,6 +26,19 @@ function told(kind) {
   const words = new URLSearchParams(location.search);
   const fields = kind.fields.filter((/** @type {any} */ field) => (field.sort === "mark" || field.sort === "choice") && words.has(field.name));
   return Object.fromEntries(fields.map((/** @type {any} */ field) => [field.name, { raw: words.get(field.name) ?? "" }]));
+}
+
+/** A gravity that has come near water may fall below it: then no "1." leads it. */
+const LEADS_ABOVE_SG = 1.005;
+
+/** What the keys may know: when a figure is complete, by the last one; what leads a gravity. @param {HTMLElement} box @param {any} field @param {{raw: string, unit: string}|null} last @param {any} known the last value, of whatever fill */
+function dressKeys(box, field, last, known) {
+  const input = box.querySelector("input[data-keypad]");
+  if (!(input instanceof HTMLInputElement) || !field.required) return;
+  const unit = unitOf(field);
+  const decimals = last && last.unit === unit ? (last.raw.split(/[.,]/)[1]?.length ?? 0) : unit === field.units[0] ? field.decimals : 0;
+  if (decimals) Object.assign(input.dataset, { whole: String(decimals), wholeUnit: field.units.length > 1 ? unit : "" });
+  if (field.units[0] === "SG" && !(last && known?.value < LEADS_ABOVE_SG)) input.dataset.leadUnit = "SG";
 }
 
 /** @param {HTMLSelectElement} select @param {string} unit */

@@ -2,6 +2,7 @@
 /** Between the boxes of a form and the values of an entry. Boxes are found by name, wherever they were drawn. */
 import { unitsChoice } from "../shell/inunits.js";
 import { symbol } from "../trade/units.js";
+import { isLead } from "../ui/keylead.js";
 
 /**
  * @typedef {{raw: string, unit?: string, instrument?: string}} Value
@@ -53,12 +54,13 @@ export function unitNow(form, field) {
   return select?.value || (select ? field.units[0] : unitOf({ ...field, units: field.units.slice(0, 1) }));
 }
 
-/** @param {HTMLFormElement} form @param {string} name */
-function rawOf(form, name) {
+/** What stands in a box; a leading "1." that the keys have put there is nothing yet. @param {HTMLFormElement} form @param {string} name */
+export function rawOf(form, name) {
   const control = controlOf(form, name);
   if (!control) return "";
   if ((control.type === "radio" || control.type === "checkbox") && !control.checked) return "";
-  return control.value.trim();
+  const text = control.value.trim();
+  return isLead(text, control) ? "" : text;
 }
 
 /** Put values back into the boxes. @param {HTMLFormElement} form @param {Record<string, Value>} values */

@@ -1,15 +1,18 @@
 // @ts-check
 /** Scan a label, or type its mark; either way leads to the vessel's card. */
-import { allCards } from "../slate/cards.js";
 import { startScan } from "../scan/scanner.js";
-import { keepMarkBy, vesselPath } from "../shell/here.js";
+import { keepMarkBy, scannedPath, vesselPath } from "../shell/here.js";
+import { readCards } from "../shell/phone.js";
 import { startTyping } from "../shell/typemark.js";
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
 
+/** @type {any[]} */
+let cards = [];
+
 export async function start() {
-  const cards = await allCards();
+  cards = await readCards();
   startTyping(cards, open);
   const typed = new URLSearchParams(location.search).get("mark");
   if (typed) return; // the box shows it, and what is wrong with it
@@ -20,7 +23,8 @@ export async function start() {
 function open(mark, how) {
   keepMarkBy(mark, how);
   navigator.vibrate?.(30);
-  location.assign(vesselPath(mark));
+  const card = how === "scanned" ? cards.find((one) => one.mark === mark) : null;
+  location.assign(card ? scannedPath(card) : vesselPath(mark));
 }
 
 async function look() {

@@ -12,7 +12,7 @@ import { icon } from "../icons/icons.js";
 import { shortSymbol } from "../form/values.js";
 import { cautionLine } from "../shell/cautions.js";
 import { setHead } from "../shell/frame.js";
-import { logPath, markHere, runPath, vesselPath } from "../shell/here.js";
+import { isScannedHere, logPath, markHere, runPath, scannedPath, vesselPath } from "../shell/here.js";
 import { penOf } from "../shell/linesheet.js";
 import { kindsByName, readCard } from "../shell/phone.js";
 import { figureNow } from "../jobs/run/paper.js";
@@ -51,6 +51,7 @@ async function show() {
   const [mark, wrong] = read(markHere());
   const card = wrong ? null : await readCard(mark);
   if (!card) return render(await strange(mark, wrong), body);
+  if (isScannedHere() && scannedPath(card) !== vesselPath(mark)) return location.replace(scannedPath(card));
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
   const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second, back: "/" });

@@ -34,7 +34,17 @@ export function markBy(mark) {
   return "picked";
 }
 
-/** A label link carries /M/: note it as scanned before anything else moves the address. */
+/** Whether a label led here: its link carries /M/. */
+export const isScannedHere = () => location.pathname.startsWith("/M/");
+
+/** Note a label's link as scanned before anything else moves the address. */
 export function noteLabelLink() {
-  if (location.pathname.startsWith("/M/")) keepMarkBy(markHere(), "scanned");
+  if (isScannedHere()) keepMarkBy(markHere(), "scanned");
+}
+
+/** Where a label leads that was scanned: a ferment that goes on is read, a still that runs has its sheet; the way back is the vessel. @param {any} card */
+export function scannedPath(card) {
+  const { mark, sort, holds, run } = card;
+  if (sort === "fermenter" && holds && !holds.closed && !holds.charged) return logPath(mark, "ferment_reading");
+  return run ? runPath(mark) : vesselPath(mark);
 }

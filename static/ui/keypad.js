@@ -3,6 +3,7 @@ import { iconElement } from "../icons/icons.js";
 import { decimalMark } from "./format.js";
 import { editFigure, nextControl } from "./keyedit.js";
 import { getKeypadChoice } from "./keypadchoice.js";
+import { dropLead, isLead, isLeadAgain, isWhole, mendLead, nextNeeded, showLead } from "./keylead.js";
 
 /**
  * Our own keypad: `<slate-keypad hidden></slate-keypad>` once in a page edits whichever `<input data-keypad>` has the
@@ -40,7 +41,11 @@ export class SlateKeypad extends HTMLElement {
     const { signal } = this.#listening;
     document.addEventListener("focusin", (event) => this.#follow(event.target), { signal });
     document.addEventListener("change", () => this.#showUnit(), { signal });
-    document.addEventListener("input", () => this.#showEcho(), { signal });
+    document.addEventListener("input", ({ target }) => {
+      if (target instanceof HTMLInputElement) mendLead(target);
+      this.#showEcho();
+    }, { signal, capture: true });
+    document.addEventListener("focusout", ({ target }) => target instanceof HTMLInputElement && dropLead(target), { signal });
     // A field drawn after us must be told before it takes the focus, or the system keyboard flashes up.
     document.addEventListener("pointerdown", ({ target }) => {
       if (target instanceof HTMLInputElement && "keypad" in target.dataset) this.#prepare(target);
@@ -76,17 +81,29 @@ export class SlateKeypad extends HTMLElement {
   #follow(target) {
     if (!(target instanceof HTMLElement) || this.contains(target)) return;
     if (target instanceof HTMLInputElement && "keypad" in target.dataset) {
+      this.#enlarge(target);
       this.#field = target;
       this.#prepare(target);
       this.hidden = this.#choice === "system";
       this.toggleAttribute("data-digits", isCode(target));
       this.toggleAttribute("data-no-remark", !remarkFor(target));
       this.#showUnit();
+      if (!this.hidden) showLead(target, this.#units()?.value);
       this.#showEcho();
       if (!this.hidden) (target.closest(".field") ?? target).scrollIntoView({ block: "nearest" });
     } else if (target.matches("input:not([type=radio], [type=checkbox]), textarea")) {
       this.hidden = true; // The system keyboard is coming up.
     }
+  }
+
+  /**
+   * The field being typed is drawn large, until another is: were it to shrink when the focus leaves it, all below would move away
+   * from under the thumb that is just coming down.
+   * @param {HTMLInputElement} input
+   */
+  #enlarge(input) {
+    this.#field?.closest(".field")?.removeAttribute("data-typed");
+    input.closest(".field")?.setAttribute("data-typed", "");
   }
 
   /** The field said again above the keys, where the screen is too low for both. Seen only: the field itself is spoken. */
@@ -152,6 +169,8 @@ export class SlateKeypad extends HTMLElement {
   /** @param {HTMLInputElement} field @param {string} key */
   #edit(field, key) {
     const { value } = field;
+    if (key === "mark" && isLeadAgain(field)) return this.#putIn(field, "", value.length - 1, value.length);
+    if (key === "erase" && isLead(value, field)) return this.#putIn(field, "", 0, value.length);
     // A figure that was taken up again gives way to the first key.
     const [from, to] = "begun" in field.dataset ? [0, value.length] : [field.selectionStart ?? value.length, field.selectionEnd ?? value.length];
     const edit = editFigure(value, from, to, key, decimalMark());
@@ -159,6 +178,12 @@ export class SlateKeypad extends HTMLElement {
     const { text, start, end, keepsCaret } = edit;
     const grown = value.length - (end - start) + text.length;
     if (field.maxLength > 0 && grown > field.maxLength) return;
+    this.#putIn(field, text, start, end, keepsCaret);
+    if (text && isWhole(field, this.#units()?.value ?? "")) nextNeeded(field)?.focus();
+  }
+
+  /** @param {HTMLInputElement} field @param {string} text @param {number} start @param {number} end what it replaces @param {boolean} [keepsCaret] */
+  #putIn(field, text, start, end, keepsCaret = false) {
     field.setRangeText(text, start, end, keepsCaret ? "preserve" : "end");
     field.dispatchEvent(new InputEvent("input", { bubbles: true, inputType: text ? "insertText" : "deleteContentBackward", data: text || null }));
   }
@@ -168,6 +193,8 @@ export class SlateKeypad extends HTMLElement {
     const units = this.#units();
     if (!units) return;
     units.selectedIndex = (units.selectedIndex + 1) % units.options.length;
+    dropLead(field);
+    showLead(field, units.value);
     units.dispatchEvent(new Event("change", { bubbles: true }));
     field.dispatchEvent(new CustomEvent("keypad:unit", { bubbles: true, detail: { unit: units.value } }));
   }

@@ -81,6 +81,7 @@ def test_field_question_and_button_are_in_sight(at_rest: Floor, width: int, heig
 def test_a_refusal_is_scrolled_to(at_rest: Floor, width: int, height: int) -> None:
     page = at_rest.form(FORM)
     page.set_viewport_size({"width": width, "height": height})
+    page.locator("[data-part=more] summary").click()
     page.locator("[name=ph]").focus()
     page.wait_for_timeout(200)
     page.locator("[data-part=log]").click()

@@ -48,13 +48,46 @@ def test_from_the_label_to_the_slate_in_two_taps_and_two_figures(floor: Floor) -
     page.wait_for_selector("form[data-ready]")
     assert page.locator("slate-keypad").is_visible(), "the keys stand ready without a tap"
     floor.press("14.6")
-    page.locator("slate-keypad [data-key=next]").click()
-    floor.press("1.031")
+    floor.press("031")  # the field has advanced by itself, and "1." stands there
     _log(page)
     _wait_for_vessel(page)
     (entry,) = floor.entries()
     assert entry["mark_by"] == "scanned"
     assert {name: value["raw"] for name, value in entry["values"].items()} == {"temp": "14.6", "gravity": "1.031"}
+
+
+def test_the_keys_know_what_leads_a_gravity_and_when_a_figure_is_complete(floor: Floor) -> None:
+    page = floor.form(FORM)
+    box, focused = page.locator("[name=gravity]"), "() => document.activeElement.name"
+    box.focus()
+    assert box.input_value() == "1."
+    page.locator("[name=temp]").focus()
+    assert box.input_value() == "", "a lead alone is no figure"
+    floor.press("14")
+    assert page.evaluate(focused) == "temp"
+    floor.press(".6")
+    assert page.evaluate(focused) == "gravity"
+    floor.press("1.031")  # somebody who types it whole
+    assert (box.input_value(), page.evaluate(focused)) == ("1.031", "gravity")
+    for _ in range(3):
+        page.locator("slate-keypad [data-key=erase]").click()
+    page.locator("slate-keypad [data-key=erase]").click()
+    assert box.input_value() == "", "the lead goes at once"
+    floor.press("0.998")
+    page.locator("slate-keypad [data-key=unit]").click()
+    box.fill("")
+    page.locator("[name=temp]").focus()
+    box.focus()
+    assert box.input_value() == "", "no degrees Brix begin with 1."
+    page.locator("slate-keypad [data-key=unit]").click()
+    assert box.input_value() == "1."
+    page.keyboard.type("1.042")  # a keyboard that types it whole
+    assert box.input_value() == "1.042"
+    _log(page)
+    _wait_for_vessel(page)
+    (entry,) = floor.entries()
+    assert {name: value["raw"] for name, value in entry["values"].items()} == {"temp": "14.6", "gravity": "1.042"}
+
 
 
 def test_a_second_look_offers_the_likely_figure_and_a_tap_takes_it(floor: Floor) -> None:
@@ -171,7 +204,7 @@ def test_typing_on_is_starting_clean(floor: Floor) -> None:
     floor.press("15.8")
     assert page.locator("[data-begun-band]").count() == 0
     assert page.locator("[name=temp]").input_value() == "15.8"
-    assert page.locator("[name=gravity]").input_value() == ""
+    assert page.locator("[name=gravity]").input_value() == "1.", "the lead, and nothing of what was begun"
 
 
 def test_what_one_began_is_not_offered_to_another_nor_the_next_day(floor: Floor) -> None:
@@ -209,7 +242,7 @@ def test_a_reading_made_earlier_has_its_own_minute(floor: Floor) -> None:
     page = floor.form(FORM)
     page.locator("[name=temp]").fill("14")
     page.locator("[name=gravity]").fill("1.030")
-    page.locator("summary", has_text="Read earlier?").click()
+    page.locator("summary", has_text="Refractometer, pH, cap, …").click()
     page.locator("[name=read_at]").fill("2026-03-01T07:45")
     _log(page)
     _wait_for_vessel(page)
@@ -220,7 +253,7 @@ def test_a_minute_is_typed_by_the_houses_clock_wherever_the_phone_thinks_it_is(f
     """06:45 in St John's in summer is 09:15 UTC (IANA database, by Python's zoneinfo)."""
     page = floor.form(FORM)
     page.evaluate("""() => { document.documentElement.dataset.zone = "America/St_Johns"; }""")
-    page.locator("summary", has_text="Read earlier?").click()
+    page.locator("summary", has_text="Refractometer, pH, cap, …").click()
     page.locator("[name=read_at]").fill("2026-07-01T06:45")
     page.locator("[name=temp]").fill("14.6")
     page.locator("[name=gravity]").fill("1.031")

@@ -71,6 +71,7 @@ def test_receivers_are_offered_before_cans_and_each_charge_offers_the_last_one(f
 
 def test_a_danger_is_said_and_nothing_smaller_is_offered(floor: Floor) -> None:
     page = floor.form(f"/m/{FERMENTER}/log/ferment_reading")
+    page.locator("[data-part=more] summary").click()
     page.locator("[name=room_co2]").fill("6000")
     page.locator("[name=gravity]").focus()
     band = page.locator(".look")

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import time
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from tests.browser.offline_world import FERMENTER, Phone, World, wait_until_started, wait_until_waiting
+from tests.browser.offline_world import FERMENTER, Phone, World, wait_for, wait_until_started, wait_until_waiting
 from tests.labels.camera_feed import camera_flags, make_camera_feed
+from webapp.book.intake import hand_in
+from webapp.book.opening import open_book
 
 pytestmark = pytest.mark.browser
+HOLDS_FRUIT = f"""(await (await import("/static/slate/cards.js")).getCard("{FERMENTER}"))?.holds"""
 
 
 def test_scan_log_die_and_hand_in(
@@ -26,19 +30,37 @@ def test_scan_log_die_and_hand_in(
         phone.close()
 
 
+def set_fruit(world: World) -> None:
+    """Let the fermenter hold plums since yesterday."""
+    at = (datetime.now(UTC) - timedelta(days=1)).isoformat()
+    values = {"gross": ("1652", "kg"), "tare": ("32", "kg"), "temp": ("15", "degC"), "rot": ("2", "pct"),
+              "material": ("plum", ""), "grower_lot": ("D-2507", "")}
+    entry = {
+        "id": "01930001-0000-7000-8000-000000000001", "kind": "fruit_intake", "kind_version": 1, "mark": FERMENTER,
+        "mark_by": "typed", "read_at": at, "typed_at": at, "person": "NS", "role": "", "seen_by": "", "device": "",
+        "seq": 1, "values": {name: {"raw": raw, "unit": unit} for name, (raw, unit) in values.items()},
+        "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
+    }
+    with open_book(world.book_path) as book:
+        now = datetime.now(UTC)
+        answer = hand_in(book, {"now": now.isoformat(), "device": "", "entries": [entry]}, via="phone", now=now)
+    assert answer["results"][0]["settled"] == "entered"
+
+
 def scene(world: World, phone: Phone) -> None:
     phone.get_ready(world.token())
     phone.close()  # Chromium writes a new cookie down only after a while; a day lies between here and the cellar
     page = phone.open("/today")
     page.goto(phone.url + "/scan")  # once with signal, so that the reader of labels is on the phone
     page.wait_for_url(f"**/m/{FERMENTER}")
+    set_fruit(world)
+    phone.open("/slate")
+    wait_for(page, HOLDS_FRUIT)
     world.server.stop()
 
     began = time.monotonic()
     page.goto(phone.url + "/scan")
-    page.wait_for_url(f"**/m/{FERMENTER}")
-    page.get_by_role("link", name="Reading").click()
-    page.wait_for_url(f"**/m/{FERMENTER}/log/ferment_reading**")
+    page.wait_for_url(f"**/m/{FERMENTER}/log/ferment_reading")  # a ferment that goes on: its label is its form
     wait_until_started(page)
     page.locator("input[name=temp]").fill("14,6")
     page.locator("input[name=gravity]").fill("1,031")
@@ -55,6 +77,6 @@ def scene(world: World, phone: Phone) -> None:
     world.server.start()
     phone.open("/slate")
     phone.wait_until_settled()
-    (entered,) = world.entries(mark=FERMENTER)
+    (entered,) = world.entries(kind="ferment_reading")
     assert entered["id"] == kept["id"]
     print(f"scan to logged, driven by the test: {took_s:.1f} s")

@@ -13,6 +13,7 @@ from webapp.kinds.read import Read
 from webapp.kinds.spec import Kind
 
 _CODE = ("keys", "effect")  # not data
+_FIELD_ASIDE = ("source", "aside")
 _ASIDE = ("feeds", "account")  # no phone asks for them, and every byte is part of the first install
 # What a spreadsheet may take for a formula: at the start of a cell, of a line in it, and after a semicolon, at which
 # office programs set to a decimal comma cut the line; in the wide letters of East Asian keyboards too.
@@ -27,7 +28,8 @@ def kind_data(kind: Kind) -> dict[str, object]:
     """Return the kind as JSON-able data for a phone, without its functions."""
     data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in (*_CODE, *_ASIDE)}
     data["fields"] = [
-        {name: value for name, value in dataclasses.asdict(spec).items() if name != "source"} for spec in kind.fields
+        {name: value for name, value in dataclasses.asdict(spec).items() if name not in _FIELD_ASIDE}
+        for spec in kind.fields
     ]
     data["rules"] = [dataclasses.asdict(rule) for rule in kind.rules]
     data["figures"] = [dataclasses.asdict(figure) for figure in kind.figures]

@@ -26,7 +26,7 @@ KIND = Kind(
     fields=(
         Field("from_vessel", "From vessel", "mark", required=True, vessels=("tank", "receiver", "can", "cask")),
         Field("lot", "Lot", "text", required=True),
-        Field("what", "Kind of spirit", "text"),
+        Field("what", "Kind of spirit", "text", aside=True),
         Field("tare", "Empty weight", units=("kg", "lb"), usual=(5, 120), possible=(0, None), required=True,
               decimals=1, instrument="scale", help="On the scale today, not from the cooper's list."),
         Field("gross", "Gross weight", units=("kg", "lb"), usual=(20, 900), possible=(0, None), required=True,
@@ -36,12 +36,12 @@ KIND = Kind(
         strength(),
         Field("use", "Wood", "choice", required=True, choices=(
             ("new", "new"), ("used_once", "used once"), ("used", "used more than once"))),
-        Field("cooperage", "Cooperage", "choice", choices=(
+        Field("cooperage", "Cooperage", "choice", aside=True, choices=(
             ("C", "charred"), ("REC", "recharred"), ("P", "plain"), ("PAR", "paraffined"), ("G", "glued"),
             ("R", "reused"), ("PS", "steel")), source="27 CFR 19.618"),
         Field("soaked", "Soaked or steamed first", "yes_no", required=True),
         Field("place", "Place", "text", required=True, help="Bay, tier, position."),
-        Field("tight", "Tight after an hour", "yes_no"),
+        Field("tight", "Tight after an hour", "yes_no", aside=True),
     ),
     rules=(
         Rule("tare_below_gross", "lt", "tare", "gross", "stop",

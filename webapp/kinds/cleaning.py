@@ -12,7 +12,7 @@ KIND = Kind(
     vessels=("fermenter", "still", "receiver", "tank", "cask", "can"),
     fields=(
         Field("agent", "Agent, strength, time", "text", required=True),
-        Field("temp", "Temperature", units=("degC", "degF"), usual=(5, 90), possible=(0, 130), decimals=0,
+        Field("temp", "Temperature", aside=True, units=("degC", "degF"), usual=(5, 90), possible=(0, 130), decimals=0,
               instrument="thermometer"),
         Field("rinse_ph", "Rinse check, pH", units=("pH",), usual=(6, 8.5), possible=(0, 14), required=True, decimals=1,
               ghost=False, instrument="pH meter"),

@@ -33,6 +33,7 @@ KIND = Kind(
         strength(),
         Field("to_vessel", "To tank", "mark", required=True, vessels=("tank",)),
         Field("tank_dip", "Tank dip after", units=("L", "gal"), usual=(0, 20000), possible=(0, None), decimals=1,
+              aside=True,
               instrument="dip", ghost=False),
     ),
     rules=(

@@ -19,7 +19,7 @@ KIND = Kind(
               decimals=0, ghost=False, instrument="dip"),
         Field("wash_strength", "Strength of wash", units=("pct_vol", "proof"), usual=(3, 10), possible=(0, 18),
               required=True, decimals=1, ghost=False, help="By lab distillation, else by attenuation."),
-        Field("method", "Strength by", "choice", choices=(
+        Field("method", "Strength by", "choice", aside=True, choices=(
             ("lab", "lab distillation"), ("attenuation", "attenuation"))),
     ),
     figures=(

@@ -24,7 +24,7 @@ KIND = Kind(
     vessels=("receiver", "tank", "can", "cask"),
     role="gauger",
     fields=(
-        Field("what", "What it holds", "text", help="Spirit and lot, as the house names it."),
+        Field("what", "What it holds", "text", aside=True, help="Spirit and lot, as the house names it."),
         Field("volume", "Volume", units=("L", "gal"), usual=(0, 20000), possible=(0, None), decimals=1, ghost=True,
               instrument="dip"),
         Field("net_weight", "or net weight", units=("kg", "lb"), usual=(0, 20000), possible=(0, None), decimals=1,
@@ -32,7 +32,7 @@ KIND = Kind(
         glass(required=False),
         spirit_temp(required=False, usual=(5.0, 25.0)),
         strength(),
-        Field("purpose", "Why", "choice", choices=(
+        Field("purpose", "Why", "choice", aside=True, choices=(
             ("stock", "stock"), ("move", "before a move"), ("opening", "opening stock"), ("other", "other"))),
     ),
     rules=(

@@ -31,7 +31,7 @@ KIND = Kind(
         glass(required=False),
         spirit_temp(required=False, usual=(2.0, 25.0)),
         strength(),
-        Field("reckoned", "Measured or reckoned", "choice", choices=(
+        Field("reckoned", "Measured or reckoned", "choice", aside=True, choices=(
             ("measured", "measured"), ("reckoned", "reckoned"))),
         Field("found", "Found by, told whom", "text", required=True, ghost=False),
         Field("done", "Done", "choice", required=True, ghost=False, choices=(

@@ -31,7 +31,7 @@ KIND = Kind(
               ghost=False, instrument="scale", help="Reckon water by weight: volumes do not add."),
         Field("water_volume", "or by volume", units=("L", "gal"), usual=(0.1, 5000), possible=(0, None), decimals=1,
               ghost=False),
-        Field("rest_until", "Rest until", "text", ghost=False),
+        Field("rest_until", "Rest until", "text", aside=True, ghost=False),
         glass(required=False, usual=(36.0, 70.0)),
         spirit_temp(required=False, usual=(5.0, 25.0)),
         strength(),

@@ -22,7 +22,7 @@ KIND = Kind(
             ("destroyed", "destroyed"), ("returned", "poured back"), ("library", "library"),
             ("outside_lab", "outside laboratory"))),
         Field("lab", "Laboratory", "text", help="Name and address."),
-        Field("account", "Account", "choice", choices=(
+        Field("account", "Account", "choice", aside=True, choices=(
             ("production", "production"), ("storage", "storage"), ("processing", "processing")),
             help="Leave empty: the book knows it by the vessel."),
     ),

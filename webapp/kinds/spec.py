@@ -42,6 +42,7 @@ class Field:
     falls: float | None = None  # the value can only fall; by how much it may rise before we ask [canonical unit]
     help: str = ""
     source: str = "common practice, no source"  # of the ranges
+    aside: bool = False  # seldom read: asked behind one line, after what is always read
     typed_in: str = ""  # the unit that the form offers first, where it is not the canonical one
 
 
