@@ -1,5 +1,6 @@
 // @ts-check
 /** A message becomes a sentence of the phone's language. Twin of webapp/words/say.py; tests hold both equal. */
+import { textIn, unitIn } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
 import { catalogue } from "./catalogue.js";
 import { declaredWords, ruleWords } from "./declared.js";
@@ -18,7 +19,7 @@ export function sentence({ id, params }) {
   const pattern = bundle.getMessage(id)?.value;
   if (pattern) return bundle.formatPattern(pattern, valuesOf(params));
   const words = ruleWords(id);
-  if (words !== undefined) return words.replace(/\{(\w+)\}/g, (whole, name) => (name in params ? shown(params[name]) : whole));
+  if (words !== undefined) return words.replace(/\{(\w+)\}/g, (whole, name) => (name in params ? shown(params[name], true) : whole));
   return id === "no_such_message" ? id : sentence({ id: "no_such_message", params: { id } });
 }
 
@@ -34,17 +35,18 @@ export function say({ message, words = "" }) {
 /** @param {string} id */
 const knows = (id) => catalogue().bundle.hasMessage(id) || ruleWords(id) !== undefined;
 
-/** Return a parameter as it stands in a sentence. @param {Param} param @returns {string} */
-export function shown(param) {
+/** Return a parameter as it stands in a sentence. @param {Param} param @param {boolean} [isTyped] its figures keep the units they have @returns {string} */
+export function shown(param, isTyped = false) {
   if (param === null || typeof param !== "object") return String(param);
-  if ("figure" in param) return withUnit(figureText(param.figure, catalogue().locale), spokenUnit(param.unit));
-  if ("from" in param) return rangeText(param);
+  const [unit, text] = isTyped || !param.unit ? [param.unit, same] : [unitIn(param.unit), (/** @type {string} */ figure) => textIn(figure, param.unit)];
+  if ("figure" in param) return withUnit(figureText(text(param.figure), catalogue().locale), spokenUnit(unit));
+  if ("from" in param) return rangeText(param.from && text(param.from), param.to && text(param.to));
   if ("time" in param) return timeText(param);
   if ("day" in param) return dated(param.day, { day: "numeric", month: "long", year: "numeric" });
   if ("month" in param) return dated(`${param.month}-01`, { month: "long", year: "numeric" });
   if ("span" in param) return param.span.map((/** @type {[number, string]} */ [many, unit]) => sentence({ id: `span-${unit}`, params: { many } })).join(" ");
   if ("declared" in param) return declaredText(param.declared);
-  if ("list" in param) return param.list.map(shown).join(", ");
+  if ("list" in param) return param.list.map((/** @type {Param} */ one) => shown(one, isTyped)).join(", ");
   if ("unit" in param) return symbol(param.unit);
   return sentence(/** @type {Message} */ (param));
 }
@@ -55,8 +57,10 @@ function valuesOf(params) {
   return Object.fromEntries(Object.entries(params).map(([name, value]) => [name, typeof value === "string" ? value : new Shown(value, locale, shown)]));
 }
 
-/** @param {any} range */
-function rangeText({ from, to }) {
+const same = (/** @type {string} */ text) => text;
+
+/** @param {string | null} from @param {string | null} to */
+function rangeText(from, to) {
   const [low, high] = [{ figure: from }, { figure: to }];
   if (from === null) return sentence({ id: "range-up_to", params: { high } });
   if (to === null) return sentence({ id: "range-or_more", params: { low } });

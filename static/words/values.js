@@ -2,19 +2,21 @@
 /** Parameters as values of Fluent, and the functions that a message may call on them. Twin of webapp/words/values.py. */
 import { FluentType } from "../vendor/fluent/fluent.min.js";
 import { strip } from "../kinds/strip.js";
+import { textIn, unitIn, unitsChoice } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
 
-/** A parameter on its way into a sentence. */
+/** A parameter on its way into a sentence; `isTyped` where its figures keep the units they have. */
 export class Shown extends FluentType {
-  /** @param {any} param @param {string} locale @param {(param: any) => string} say */
-  constructor(param, locale, say) {
+  /** @param {any} param @param {string} locale @param {(param: any, isTyped: boolean) => string} say */
+  constructor(param, locale, say, isTyped = false) {
     super(param);
     this.locale = locale;
     this.say = say;
+    this.isTyped = isTyped;
   }
 
   toString() {
-    return this.say(this.value);
+    return this.say(this.value, this.isTyped);
   }
 }
 
@@ -43,13 +45,37 @@ const SHOWN = (/** @type {any} */ shown) => (shown instanceof Shown ? shown : nu
 const FIGURE = (/** @type {any} */ shown) => SHOWN(shown)?.value?.figure;
 
 /** @param {any} shown */
-const bare = (shown) => (FIGURE(shown) === undefined ? String(shown) : figureText(FIGURE(shown), shown.locale));
+const bare = (shown, isApart = false) => (FIGURE(shown) === undefined ? String(shown)
+  : figureText(shown.isTyped ? FIGURE(shown) : textIn(FIGURE(shown), shown.value.unit, isApart), shown.locale));
+
+/** @param {any} shown */
+const apart = (shown) => bare(shown, true);
 
 /** @param {any} shown */
 function unit(shown) {
   const param = SHOWN(shown)?.value;
   const hasUnit = param?.figure !== undefined || param?.from !== undefined;
-  return hasUnit ? withUnit(bare(shown), param.unit) : String(shown);
+  return hasUnit ? withUnit(bare(shown), shown.isTyped ? param.unit : unitIn(param.unit)) : String(shown);
+}
+
+/** @param {any} shown @param {any} [param] */
+const asTyped = (shown, param = shown.value) => new Shown(param, shown.locale, shown.say, true);
+
+/** What was typed; a strength that was worked out stands beside the figures of a gauge in bare percent. @param {any} shown */
+function typed(shown) {
+  const list = SHOWN(shown)?.value?.list;
+  if (!list || unitsChoice() !== "us") return SHOWN(shown) ? asTyped(shown) : shown;
+  return asTyped(shown, { list: list.map((/** @type {any} */ one) => (one.unit === "pct" ? { figure: textIn(one.figure, "pct_vol"), unit: "proof" } : one)) });
+}
+
+/** @param {any} shown a range @param {any} figure */
+function like(shown, figure) {
+  const [span, read] = [SHOWN(shown)?.value, SHOWN(figure)?.value];
+  if (unitsChoice() !== "us" || !read) return shown;
+  if (span.unit === read.unit) return asTyped(shown);
+  if (read.unit !== "proof_glass") return shown;
+  const end = (/** @type {string|null} */ text) => text && textIn(text, "pct_vol", true);
+  return asTyped(shown, { from: end(span.from), to: end(span.to), unit: read.unit });
 }
 
 /** @param {any} shown */
@@ -71,6 +97,7 @@ const capital = (shown) => String(shown).replace(/^./u, (first) => first.toUpper
 
 /** @type {Record<string, (args: any[]) => any>} */
 export const FUNCTIONS = Object.fromEntries(
-  Object.entries({ BARE: bare, UNIT: unit, PLURAL: plural, ISO_DAY: isoDay, CLOCK: clock, LOWER: lower, CAPITAL: capital })
-    .map(([name, made]) => [name, (/** @type {any[]} */ [shown]) => made(shown)]),
+  Object.entries({ BARE: (/** @type {any} */ shown) => bare(shown), UNIT: unit, PLURAL: plural, ISO_DAY: isoDay, CLOCK: clock, LOWER: lower, CAPITAL: capital,
+    APART: apart, TYPED: typed, LIKE: like, UNITS: unitsChoice })
+    .map(([name, made]) => [name, (/** @type {any[]} */ args) => /** @type {any} */ (made)(...args)]),
 );

@@ -22,6 +22,7 @@ from webapp.words import catalogue, say, sentence
 from webapp.words.catalogue import ENGLISH, LOCALES, catalogue_text, phone_parts
 
 VECTORS = json.loads(Path("tests/vectors/messages.json").read_text("utf-8"))["messages"]
+IN_US = json.loads(Path("tests/vectors/messages_us.json").read_text("utf-8"))["messages"]
 OTHERS = ("de", "fr", "es", "it", "cs", "pl")  # the languages planned, and one with plurals richer than theirs
 # For the test alone: each plural category by its name, so that two choices can be told apart.
 CATEGORIES = "\ncategory = { PLURAL($figure) } { $figure } { BARE($figure) }\n"
@@ -71,7 +72,10 @@ def book_in(monkeypatch: pytest.MonkeyPatch) -> Iterator[Any]:
 def test_the_browser_makes_every_sentence_of_the_vectors(browser: Any) -> None:
     with phone(browser, LOCALES[ENGLISH]) as page:
         made = page.evaluate(SAY_ALL, [vector["message"] for vector in VECTORS])
-    wrong = [(one["words"], other) for one, other in zip(VECTORS, made, strict=True) if one["words"] != other]
+        page.evaluate("localStorage.setItem('units', 'us')")
+        made += page.evaluate(SAY_ALL, [vector["message"] for vector in IN_US])
+    pairs = zip([*VECTORS, *IN_US], made, strict=True)
+    wrong = [(one["words"], other) for one, other in pairs if one["words"] != other]
     assert wrong == []
 
 

@@ -22,17 +22,27 @@ from tests.words.catalogues import (
 )
 from webapp.kinds.message import Message, Several, from_json, message_from_json, to_json
 from webapp.trade.datafiles import load_data
-from webapp.words import sentence
+from webapp.words import catalogue, sentence
 from webapp.words.catalogue import ENGLISH, phone_parts
 from webapp.words.declared import rule_words
-from webapp.words.values import FUNCTIONS
+from webapp.words.houseunits import US
+from webapp.words.values import functions_of
 
 KNOWN = messages(ENGLISH)
 VECTORS = json.loads(Path("tests/vectors/messages.json").read_text("utf-8"))["messages"]
+IN_US = json.loads(Path("tests/vectors/messages_us.json").read_text("utf-8"))["messages"]
 # Asked for by an id that is put together of a table's keys or another check's code.
 PUT_TOGETHER = re.compile(r"(sort|span|law|fault)-.+|(run|strip)_balance-gain")
 # Of the codes that the sums refuse a figure with.
 OF_SUMS = re.compile(r"(reason|measured|measure|advice|number)-.+")
+METRIC_WORDS = re.compile(r"% vol|°C|\bL\b|\bkg\b")
+OF_LAW = re.compile(r"proof(?: or \w+)?, [\d.]+ % vol")  # a limit of the law, in both worlds
+# Of these a part is what somebody typed, in the unit it was typed in.
+TYPED_METRIC = {
+    "soakage", "soakage-light", "two_people", "unusual", "impossible", "danger", "too_neat", "wash_strength",
+    "slip-meant", "slip-unit", "slip-glass", "ferment_heat", "ferment_temp_sense", "ferment_temp_sense-cold",
+    "distillate_warm", "cask_grew-gross", "glass_scale", "vapour_strength", "tare_off",
+}
 # These stand elsewhere in the sums, and come to the check of the range as a parameter.
 HANDED_ON = {"measured-brix", "measured-plato", "measured-proof", "measured-hydrometer_correction",
              "measured-thermometer_correction", "measure-degP"}
@@ -73,9 +83,10 @@ def test_each_message_gets_the_parameters_it_uses_and_no_other() -> None:
 
 def test_a_message_calls_only_functions_that_both_sides_have() -> None:
     called = {one.id.name for message in KNOWN.values() for one in nodes(message, ftl.FunctionReference)}
-    assert called <= FUNCTIONS.keys()
+    known = functions_of(US)
+    assert called <= known.keys()
     values = Path("static/words/values.js").read_text("utf-8")
-    assert [name for name in FUNCTIONS if f"{name}:" not in values] == []
+    assert [name for name in known if f"{name}:" not in values] == []
 
 
 def test_no_form_waits_for_the_part_that_comes_after_the_first_install() -> None:
@@ -105,6 +116,19 @@ def test_a_message_makes_the_sentence_it_made_before(vector: dict[str, Any]) -> 
     said = message_from_json(vector["message"])
     assert sentence(said) == vector["words"]
     assert to_json(said) == vector["message"]
+
+
+def test_a_us_house_reads_what_was_worked_out_in_its_own_units_and_what_was_typed_as_it_was() -> None:
+    made = [sentence(message_from_json(one["message"]), house=US) for one in IN_US]
+    assert made == [one["words"] for one in IN_US]
+    metric = {one["message"]["id"] for one in IN_US if METRIC_WORDS.search(OF_LAW.sub("", one["words"]))}
+    assert metric <= TYPED_METRIC
+
+
+def test_no_message_says_a_metric_unit_to_a_us_house_by_itself() -> None:
+    house = catalogue.settled(catalogue.catalogue_text(ENGLISH), US).partition("# In what")
+    lines = [line for part in house for line in part.splitlines() if METRIC_WORDS.search(line)]
+    assert [line for line in lines if not line.startswith(("law-note-", "measure-")) and "[us] " not in line] == []
 
 
 def test_the_vectors_hold_every_message_and_every_sort_of_parameter() -> None:

@@ -20,6 +20,7 @@ from webapp.book.house.people import Person
 from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
+from webapp.words.houseunits import House, house_of
 
 COOKIE = "cellarslate_device"
 COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
@@ -44,6 +45,11 @@ class _Current:
             g.site = registry.site(self.book)
         site: SiteSettings = g.site
         return site
+
+    @property
+    def house(self) -> House:
+        """The units that the house reads in."""
+        return house_of(self.site.get("units"))
 
     @property
     def zone(self) -> ZoneInfo:

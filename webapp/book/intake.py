@@ -25,10 +25,12 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.rows import AsideRow, LogRow, row_of
 from webapp.book.record.soundness import check_entry
 from webapp.book.record.store import Book
+from webapp.book.record.units import house_units
 from webapp.book.take_back import TakeBacks
 from webapp.kinds.entry import Entry
 from webapp.kinds.message import message
 from webapp.kinds.read import Problem
+from webapp.words.catalogue import ENGLISH
 from webapp.words.travel import KeptQuestion, keep_problem, with_words
 
 BATCH_MOST = 200
@@ -144,7 +146,7 @@ class _Desk:
     """One batch on its way into the book. Inside a write only."""
 
     def __init__(self, book: Book, carrier: str, skew_s: float, via: str, received_at: str) -> None:
-        self.book = book
+        self.book, self._house = book, house_units(book)
         self.phone = ""
         self.named: set[str] = set()
         self.may_answer, self.is_desk = False, False
@@ -233,7 +235,7 @@ class _Desk:
             "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
             "problems": json.dumps(kept), "received_at": self._received_at, "via": self._via,
         })
-        told = [with_words(one) for one in kept]
+        told = [with_words(one, ENGLISH, self._house) for one in kept]
         self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": told})
 
     def _note_counter(self, entry: object) -> None:
@@ -267,7 +269,10 @@ class _Desk:
             return result
         outcome = outcomes.get(entry_id)
         if result["settled"] == "entered" and outcome:
-            queries = [as_sent(entry_id, name, query) for name, query, answer in outcome.questions if not answer]
+            queries = [
+                as_sent(entry_id, name, query, self._house)
+                for name, query, answer in outcome.questions if not answer
+            ]
             if queries:
                 result["settled"], result["queries"] = "queried", queries
         return result

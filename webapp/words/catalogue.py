@@ -6,10 +6,13 @@ English beside what they name; a catalogue translates them under the id `declare
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from webapp.words.houseunits import METRIC, US, House
 
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
@@ -18,6 +21,9 @@ FOLDER = Path(__file__).parent
 ENGLISH = "en"
 # The line of a catalogue below which the phone needs nothing for its forms: it stands with the questions of the book.
 _AFTER = "### A phone fetches what follows after its first install."
+# Words that turn with the units of the house, and messages that are nothing else.
+_TURNS = re.compile(r"\{ UNITS\(\) ->\n +\[us\] (.+)\n +\*\[metric\] (.+)\n +\}")
+_TURNING = re.compile(rf"^([\w-]+) = {_TURNS.pattern}$", re.MULTILINE)
 # What a catalogue is called, and whose numbers and dates go with it.
 LOCALES = {ENGLISH: "en-GB"}
 
@@ -35,15 +41,23 @@ def phone_parts(language: str) -> tuple[str, str]:
 
 
 @cache
-def bundle_of(language: str) -> FluentBundle:
+def bundle_of(language: str, house: House = METRIC) -> FluentBundle:
     """Return the messages of a language, ready to be filled in. Numbers and dates are not isolated by marks."""
     from fluent.runtime import FluentBundle, FluentResource
 
-    from webapp.words.values import FUNCTIONS
+    from webapp.words.values import functions_of
 
-    bundle = FluentBundle([LOCALES[language]], functions=FUNCTIONS, use_isolating=False)
-    bundle.add_resource(FluentResource(catalogue_text(language)))
+    bundle = FluentBundle([LOCALES[language]], functions=functions_of(house), use_isolating=False)
+    bundle.add_resource(FluentResource(settled(catalogue_text(language), house)))
     return bundle
+
+
+def settled(text: str, house: House) -> str:
+    """Return a catalogue for the units of one house: what turns with them is chosen once, not in every sentence."""
+    side = 1 if house == US else 2
+    for word in _TURNING.finditer(text):
+        text = text.replace(f"{{ {word[1]} }}", word[side + 1])
+    return _TURNS.sub(lambda turns: turns[side], text)
 
 
 def declared_id(path: Sequence[str]) -> str:

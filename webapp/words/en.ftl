@@ -1,6 +1,8 @@
 ### The sentences of Cellarslate, in English. Read by the book (webapp/words) and by the phone (static/words).
-### A parameter is said whole, with its unit, by { $name }; without its unit by { BARE($name) }. Of what need not be
-### there, `none` stands in its place.
+### A parameter is said whole, with its unit, by { $name }; without its unit by { BARE($name) }, how far two are apart
+### by { APART($name) }. Of what need not be there, `none` stands in its place. Figures that were worked out are said in
+### the units of the house: the word beside a bare one turns with them, as { pct } does. What was typed is said as
+### { TYPED($name) }.
 
 ## Parts of sentences. The phone needs them from the start.
 
@@ -25,6 +27,14 @@ span-years = { PLURAL($many) ->
 time-same_day = { $clock }
 time-day_before = { $clock } the day before
 time-day = { $day } { $clock }
+pct = { UNITS() ->
+    [us] proof
+   *[metric] %
+  }
+points = { UNITS() ->
+    [us] proof points
+   *[metric] points
+  }
 as_said = { $words }
 no_such_message = This program has no words for “{ $id }”. Update it, or ask at the desk.
 
@@ -50,10 +60,10 @@ number-too_long = That is too long for a figure. Type at most 15 characters.
 number-two_signs = Type one point or comma, once, before the decimals: 1234.5 or 1234,5.
 number-not_plain = That is no plain number. Type digits with one point or comma: 14.6 or 14,6.
 outside_tables = { $label }: { $reason }
-impossible = { $label } { UNIT($figure) } cannot be: { UNIT($possible) } is possible. Look again, or keep it as read.
+impossible = { $label } { UNIT(TYPED($figure)) } cannot be: { UNIT(LIKE($possible, $figure)) } is possible. Look again, or keep it as read.
 impossible-outside = { $label }: { $reason }
-unusual = { $label } { UNIT($figure) } is unusual: { UNIT($usual) } is usual here. Look again.
-danger = { $label } { UNIT($figure) }. { $act }
+unusual = { $label } { UNIT(TYPED($figure)) } is unusual: { UNIT(LIKE($usual, $figure)) } is usual here. Look again.
+danger = { $label } { UNIT(TYPED($figure)) }. { $act }
 slip-swapped = two digits swapped
 slip-point = the point slipped
 slip-unit = { $meant }, not { $typed }
@@ -62,17 +72,21 @@ slip-unit = { $meant }, not { $typed }
 
 ferment_fast = Gravity fell { $fell } since { $since }, that is { $a_day } a day; { $much } is much for fruit. Look again, and cool the mash.
 ferment_fast-soon = Gravity fell { $fell } since { $since }: fruit does not ferment so fast. Look again.
-strength_fell = True strength { BARE($now) } % is { BARE($off) } points below { BARE($last) } % of { $apart } before: a run falls slower. Look again.
-held_strength = True strength { BARE($now) } % is { BARE($off) } points { $side ->
+strength_fell = True strength { BARE($now) } { pct } is { APART($off) } { points } below { BARE($last) } { pct } of { $apart } before: a run falls slower. Look again.
+held_strength = True strength { BARE($now) } { pct } is { APART($off) } { points } { $side ->
     [above] above
    *[below] below
-  } the { BARE($held) } % that the book has in this vessel. Look again, and for a move or water that was not logged.
+  } the { BARE($held) } { pct } that the book has in this vessel. Look again, and for a move or water that was not logged.
 
 ## Why the sums refuse a figure. In words stands a unit that is read on no instrument; some figures have none.
 
 reason-outside = { $what } { UNIT($figure) } is outside { UNIT($possible) }. { $advice }
 reason-outside_in_words = { $what } { $figure } { $unit } is outside { $possible } { $unit }. { $advice }
-reason-off_glass = At { $temp } spirit of { $strength } stands off the glass's scale. Bring it nearer to 20 °C, or use a density meter.
+reason-off_glass = At { $temp } spirit of { $strength } stands off the glass's scale. Bring it nearer to { glass-temp }, or use a density meter.
+glass-temp = { UNITS() ->
+    [us] 60 °F
+   *[metric] 20 °C
+  }
 reason-glass_too_weak = A reading of { $reading } at { $temp } would mean no alcohol at all. At that temperature a glass can show { $low } to { $high }: read glass and thermometer again.
 reason-glass_too_strong = A reading of { $reading } at { $temp } would mean more than pure alcohol. At that temperature a glass can show { $low } to { $high }: read glass and thermometer again.
 reason-part_ice = At { $temp } this may be part ice. Warm it above { $above } and read again.
@@ -84,7 +98,10 @@ reason-target_too_strong = Water can only make it weaker. Check target and stren
 reason-empty_bottle_heavy = An empty bottle is lighter than a full one. Weigh both again.
 reason-few_checks = It takes { $least } at least. Check more bottles.
 reason-no_gauges = Gauge the cask first.
-reason-no_distillate = Give the litres that are to run off, above nought.
+reason-no_distillate = Give the { UNITS() ->
+    [us] gallons
+   *[metric] litres
+  } that are to run off, above nought.
 reason-uneven_readings = Give one gravity for each time.
 
 # What is measured
@@ -186,6 +203,19 @@ advice-weigh_again = Weigh it again.
 
 ### A phone fetches what follows after its first install.
 
+pure = { UNITS() ->
+    [us] proof gallons
+   *[metric] L pure alcohol
+  }
+of-pure = { UNITS() ->
+    [us] proof gallons
+   *[metric] L of pure alcohol
+  }
+pure-sign = { UNITS() ->
+    [us] proof gal
+   *[metric] L
+  }
+
 ## What the book takes for no entry, and puts aside
 
 no_entry = This is no entry. Update the app on the phone and send it again.
@@ -234,8 +264,8 @@ sort-tank = tank
 sort-cask = cask
 sort-can = can
 sort-place = place
-stock_short = { BARE($taken) } L of pure alcohol taken out of { $vessel }, { BARE($booked) } L in it by the book. Look at both figures again.
-from_nothing = { BARE($came) } L of pure alcohol came from where the book has nothing. Is it the right vessel and time? If so, log what was there before.
+stock_short = { BARE($taken) } { of-pure } taken out of { $vessel }, { BARE($booked) } { pure-sign } in it by the book. Look at both figures again.
+from_nothing = { BARE($came) } { of-pure } came from where the book has nothing. Is it the right vessel and time? If so, log what was there before.
 
 ## Time
 
@@ -254,9 +284,9 @@ twice = The same figures stand at { $at } ({ $before ->
     [none] { "" }
    *[other] , by { $by }
   }). Is it one reading, entered twice?
-two_people = { $other } gauged this vessel too, { $at }: { $theirs }. { $me } has { $mine }. Both are kept; which one counts?
-too_neat = { $label } { $figure }, { $times } times running. Is it read each time?
-neat_round = { $label } { $figure } on { $vessels } vessels running. Is it read on each?
+two_people = { $other } gauged this vessel too, { $at }: { TYPED($theirs) }. { $me } has { TYPED($mine) }. Both are kept; which one counts?
+too_neat = { $label } { TYPED($figure) }, { $times } times running. Is it read each time?
+neat_round = { $label } { TYPED($figure) } on { $vessels } vessels running. Is it read on each?
 
 ## Instruments
 
@@ -277,10 +307,10 @@ instrument-where = { $against ->
     [boiling] { " " }in boiling water
    *[other] { "" }
   }
-glass_scale = { $instrument } shows { BARE($low) }{ $high ->
+glass_scale = { $instrument } shows { BARE(TYPED($low)) }{ $high ->
     [none] { "" }
-   *[other] { " " }to { BARE($high) }
-  }; { $figure } cannot be read on it. Which instrument was it?
+   *[other] { " " }to { BARE(TYPED($high)) }
+  }; { TYPED($figure) } cannot be read on it. Which instrument was it?
 
 ## Ferments
 
@@ -293,32 +323,35 @@ ferment_stuck = Gravity { $gravity } { $moved ->
    *[other] { $what }
   } usually ends: not moving and not finished.{ $mash ->
     [none] { "" }
-   *[other] { " " }Mash { $mash }.
+   *[other] { " " }Mash { TYPED($mash) }.
   } Look at temperature, acid and yeast food.
 ferment_ended = Three equal gravities at { $gravity } in { $within }: the ferment has ended. Book the still.
-ferment_heat = Mash { $temp } is above { $most }: too hot for { $what ->
+ferment_heat = Mash { TYPED($temp) } is above { TYPED($most) }: too hot for { $what ->
     [grain] grain
    *[fruit] fruit
   }. Cool it now.
-ferment_temp_sense = Mash { $temp } would kill the yeast. Read as Fahrenheit it is { $meant } ({ $other }){ temp-fits }. Did you mean that?
-ferment_temp_sense-cold = Mash { $temp } is at or below freezing ({ $cold }). Read as Celsius it is { $meant }{ temp-fits }. Did you mean that?
+ferment_temp_sense = Mash { TYPED($temp) } would kill the yeast. Read as Fahrenheit it is { TYPED($meant) } ({ $other }){ temp-fits }. Did you mean that?
+ferment_temp_sense-cold = Mash { TYPED($temp) } is at or below freezing ({ TYPED($cold) }). Read as Celsius it is { TYPED($meant) }{ temp-fits }. Did you mean that?
 temp-fits = { $near ->
     [none] { "" }
-   *[other] , which fits { $near } of { $at }
+   *[other] , which fits { TYPED($near) } of { $at }
   }
-slip-meant = { $meant }
-ferment_yield = { BARE($made) } L pure alcohol in the wash, { $load }: about { BARE($wanted) } L could be expected{ $what ->
+slip-meant = { TYPED($meant) }
+ferment_yield = { BARE($made) } { pure } in the wash, { $load }: about { BARE($wanted) } { pure-sign } could be expected{ $what ->
     [none] { "" }
    *[other] { " " }by your last { $years } of { $what }
   }. That is { $side ->
     [much] much
    *[little] little
   }: { $share }, where { BARE($low) } to { $high } is usual. Look at strength, dip and weights.
-ferment_yield-most = { BARE($made) } L pure alcohol in the wash, { $load }: all of its sugar could not give more than { BARE($most) } L. Look at the strength, the dip and the weights; was sugar added?
+ferment_yield-most = { BARE($made) } { pure } in the wash, { $load }: all of its sugar could not give more than { BARE($most) } { pure-sign }. Look at the strength, the dip and the weights; was sugar added?
 load-grain = from { $weight } of grain
 load-fruit = from { $weight } of fruit at { $sugar }
-wash_strength = { $strength } out of { $vessel } is much for a ferment: 3 to { BARE($most) } % is usual. Look again.
-wash_strength-impossible = { $strength } out of { $vessel } cannot be: no ferment gives that. Look again.
+wash_strength = { TYPED($strength) } out of { $vessel } is much for a ferment: { UNITS() ->
+    [us] 6
+   *[metric] 3
+  } to { BARE($most) } { pct } is usual. Look again.
+wash_strength-impossible = { TYPED($strength) } out of { $vessel } cannot be: no ferment gives that. Look again.
 
 ## Vessels
 
@@ -336,7 +369,7 @@ vessel_empty = The book has nothing in { $vessel } at this time. Is it the right
 source_empty = The book has nothing in { $vessel } to charge from. Is it the right vessel? If so, log its fill.
 vessel_not_empty = { $vessel } is not empty by the book: { $held ->
     [none] { "" }
-   *[other] { BARE($held) } L of pure alcohol,{ " " }
+   *[other] { BARE($held) } { of-pure },{ " " }
   }{ $what }. Right cask? Was it dumped?
 target_capacity = { $then } then stands in { $vessel } ({ target-holds }). Right vessel and figures?
 target_working_level = { $then } then stands in { $vessel } ({ target-holds }). Right vessel and figures?
@@ -359,30 +392,30 @@ emptied_vessel = { $vessel } was { $how ->
     [fraction_gauge] drained
    *[other] emptied
   } at { $at } by { $by } and is empty by the book. Was this read before that? Then amend its time. Or was it another vessel?
-move_gain = In { $vessel } { BARE($had) } by the book, { BARE($moved) } moved: { BARE($more) } L pure alcohol ({ $share }) more than was there. A move gains nothing: up to { $most } is reading. Look at dip, temperature and strength of both.
-account_other = By the book { $vessel } holds { BARE($held) } L of pure alcohol in { $account }. Moved as { $other }, all of it stands in { $other } now, not only the { BARE($moved) } that move. Was that declared?
-account_joined = { BARE($held) } L of pure alcohol in { $vessel } stand in { $account } by the book. Joined by { BARE($moved) } as { $other }, all of it stands in { $other } now. Was that declared?
+move_gain = In { $vessel } { BARE($had) } by the book, { BARE($moved) } moved: { BARE($more) } { pure } ({ $share }) more than was there. A move gains nothing: up to { $most } is reading. Look at dip, temperature and strength of both.
+account_other = By the book { $vessel } holds { BARE($held) } { of-pure } in { $account }. Moved as { $other }, all of it stands in { $other } now, not only the { BARE($moved) } that move. Was that declared?
+account_joined = { BARE($held) } { of-pure } in { $vessel } stand in { $account } by the book. Joined by { BARE($moved) } as { $other }, all of it stands in { $other } now. Was that declared?
 opening_nothing = The book has nothing in { $vessel }, and nothing is weighed or dipped here. Type its gross weight, net weight or volume.
 opening_seen = { $vessel } holds what this book has seen begin ({ $at }): that is no opening stock. Right vessel?
-opening_again = By the book { BARE($booked) } L of pure alcohol are in { $vessel } already; here it is { BARE($said) }. Its past is added, its stock stays. Gauge it, if it holds another amount now.
+opening_again = By the book { BARE($booked) } { of-pure } are in { $vessel } already; here it is { BARE($said) }. Its past is added, its stock stays. Gauge it, if it holds another amount now.
 opening_before_fruit = In wood since { $day }, of the harvest of { $harvest }: nothing lies in wood before its fruit. Look at both again.
 opening_grew = { $now } now, { $then } at its fill: wood gives no alcohol. Look at both again.
-opening_overfilled = { $filled } at its fill does not fit into { $vessel }, which holds { $holds }. Look at the papers again.
-opening_no_tare = { $gross } with the cask, and nobody has said what it weighs empty. Type its empty weight, or list it with the cask.
+opening_overfilled = { TYPED($filled) } at its fill does not fit into { $vessel }, which holds { TYPED($holds) }. Look at the papers again.
+opening_no_tare = { TYPED($gross) } with the cask, and nobody has said what it weighs empty. Type its empty weight, or list it with the cask.
 opening_to_come = { $day } is after { $read }, when it was read. Look at the year.
 opening_long_ago = { $day } is { PLURAL($years) ->
     [one] { $years } year
    *[other] { $years } years
   } before it was read. Right year?
 opening_goods_again = The book has { $there } bottles of { $batch } already, since { $at }; these { $bottles } are put beside them. Are they others?
-move_balance = In { $vessel } { BARE($had) } by the book, into { $to } { BARE($moved) }: { BARE($left) } L pure alcohol ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
-move_balance-off = In { $vessel } { BARE($had) } by the book, off the premises { BARE($moved) }: { BARE($left) } L pure alcohol ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
+move_balance = In { $vessel } { BARE($had) } by the book, into { $to } { BARE($moved) }: { BARE($left) } { pure } ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
+move_balance-off = In { $vessel } { BARE($had) } by the book, off the premises { BARE($moved) }: { BARE($left) } { pure } ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
 dip_sum = { $dipped } in { $vessel }, { $booked } by the book: { $off } { $side ->
     [above] above
    *[below] short of
   } the sum ({ $share }). Look at the dip, then for a move that is not logged.
 dip_sum-dump = { $dipped } dipped in { $vessel }, { $sum } by the sum of what went in: { $off } apart. Look at the dip and at both weights.
-blend_sum = In { BARE($went_in) }, measured { BARE($measured) }: { BARE($off) } L pure alcohol ({ $share }) { $side ->
+blend_sum = In { BARE($went_in) }, measured { BARE($measured) }: { BARE($off) } { pure } ({ $share }) { $side ->
     [more] more
    *[less] less
   } than went into the blend. { $usual } is usual. Is it mixed? Read it again.
@@ -400,37 +433,43 @@ run_order-opened = The still is opened but its run is not ended. End the run wit
 run_order-again = { CAPITAL($event) } was logged at { $at } already. Which one counts?
 run_order-late = { CAPITAL($event) } comes after { $other } of { $at }. Look at the times.
 run_order-no_heads_cut = Hearts are cut but the heads cut is not logged. Log it with its time and receiver.
-strength_slope = True strength { BARE($now) } % is above { BARE($last) } % of { $at }; after the heads cut it can only fall, unless plates or cooling were changed.
-strength_impossible = True strength { BARE($now) } % cannot be: none is above { $most }. Look again.
-strength_class = True strength { BARE($now) } % off { $what ->
+strength_slope = True strength { BARE($now) } { pct } is above { BARE($last) } { pct } of { $at }; after the heads cut it can only fall, unless plates or cooling were changed.
+strength_impossible = True strength { BARE($now) } { pct } cannot be: none is above { $most }. Look again.
+strength_class = True strength { BARE($now) } { pct } off { $what ->
     [none] fruit
    *[other] { $what }
   }: { $limit ->
-    [brandy_us_pct] above { BARE($most) } % (190 proof) it is no brandy in the US (27 CFR 5.145)
-    [grain_us_pct] above { BARE($most) } % (160 proof) it is no rye whisky in the US (27 CFR 5.143)
-   *[fruit_class_pct] at { BARE($most) } % or more it is no fruit spirit in the EU (Regulation 2019/787)
+    [brandy_us_pct] above { UNITS() ->
+        [us] { APART($most) } proof
+       *[metric] { BARE($most) } % (190 proof)
+      } it is no brandy in the US (27 CFR 5.145)
+    [grain_us_pct] above { UNITS() ->
+        [us] { APART($most) } proof
+       *[metric] { BARE($most) } % (160 proof)
+      } it is no rye whisky in the US (27 CFR 5.143)
+   *[fruit_class_pct] at { BARE($most) } { pct } or more it is no fruit spirit in the EU (Regulation 2019/787)
   }. Look at it again.
-distillate_warm = Spirit runs at { $temp }, above { $warm }. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.
-vapour_strength = Vapour { $vapour } and spirit of { BARE($strength) } % do not go together: about { $usual } is usual at that strength. Look at both again.
+distillate_warm = Spirit runs at { TYPED($temp) }, above { TYPED($warm) }. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.
+vapour_strength = Vapour { TYPED($vapour) } and spirit of { BARE($strength) } { pct } do not go together: about { TYPED($usual) } is usual at that strength. Look at both again.
 run_balance = { run-sums } not accounted for.{ run-stillage } Usual here: { BARE($low) } to { $high }.
 run_balance-gain = { run-sums } more than went in.{ run-stillage } Look at the wash strength, the dips and the remnants.
 strip_balance = { run-sums } not accounted for.{ run-stillage } Low wines carry { $carried } of the wash; { BARE($low) } to { $high } is usual.
 strip_balance-gain = { run-sums } more than went in.{ run-stillage } Look at the wash strength, the dips and the remnants.
-run-sums = Out { BARE($out) }, in { BARE($in) }: { BARE($off) } L pure alcohol ({ $share })
+run-sums = Out { BARE($out) }, in { BARE($in) }: { BARE($off) } { pure } ({ $share })
 run-stillage = { $stillage ->
     [read] { "" }
-   *[other] { " " }Stillage taken as { BARE($stillage) } %.
+   *[other] { " " }Stillage taken as { BARE($stillage) } { pct }.
   }
 run_drift = { $now } of the charge not accounted for, and { $middle } in the middle of the { $runs } runs before: above { $high } run after run. Look at the condenser, the joints and the wash strength.
 fraction_again = The { $fraction } of { $run ->
     [none] this run
    *[other] { $run }
-  } were gauged in this vessel at { $at } already: { BARE($pure) } L pure alcohol. Is it the same gauge, or another run?
+  } were gauged in this vessel at { $at } already: { BARE($pure) } { pure }. Is it the same gauge, or another run?
 fraction_twice = The feints of { $vessel } went into { $run ->
     [none] the run of { $at }
    *[other] { $run }
   } already. Which run had them?
-fraction_twice-short = { BARE($feints) } L pure alcohol of feints from { $vessel }, { BARE($booked) } L in it by the book. Did another run have them, or is its gauge still to be logged?
+fraction_twice-short = { BARE($feints) } { pure } of feints from { $vessel }, { BARE($booked) } { pure-sign } in it by the book. Did another run have them, or is its gauge still to be logged?
 flow_sum = Flow times minutes gives { $flowed } of { $fraction }, the receiver { $got }: { $off } { more-or-less }, where { $most } may be. Was a cut logged late, or a receiver changed late?
 dip_flow = Flow times minutes gives { $flowed } since this receiver was opened, the dip { $dipped }: { $off } { more-or-less } in it, where { $most } may be. Is another receiver open, or was the cut logged at another minute?
 more-or-less = { $side ->
@@ -444,27 +483,30 @@ hearts_share = Hearts are { $now } of the charge; { BARE($low) } to { $high } in
 
 ## Casks
 
-cask_grew = Pure alcohol { BARE($now) } L ({ BARE($strength) } %) is above { BARE($last) } L ({ BARE($last_strength) } %) of { $at }{ moved-since }; a cask cannot gain.
-cask_grew-gross = Gross { $gross } is above { $last } of { $at }; it can only fall, unless the cask was topped up.
-cask_grew-emptied = { BARE($now) } L pure alcohol in the cask before it was emptied, { BARE($booked) } L by the book since { $since }; a cask cannot gain. Look at weight and strength.
+cask_grew = Pure alcohol { BARE($now) } { pure-sign } ({ BARE($strength) } { pct }) is above { BARE($last) } { pure-sign } ({ BARE($last_strength) } { pct }) of { $at }{ moved-since }; a cask cannot gain.
+cask_grew-gross = Gross { TYPED($gross) } is above { TYPED($last) } of { $at }; it can only fall, unless the cask was topped up.
+cask_grew-emptied = { BARE($now) } { pure } in the cask before it was emptied, { BARE($booked) } { pure-sign } by the book since { $since }; a cask cannot gain. Look at weight and strength.
 moved-since = { $way ->
-    [added] { " " }with { BARE($moved) } L added since
-    [drawn] { " " }with { BARE($moved) } L drawn since
+    [added] { " " }with { BARE($moved) } { pure-sign } added since
+    [drawn] { " " }with { BARE($moved) } { pure-sign } drawn since
    *[none] { "" }
   }
-cask_strength_slip = Strength { BARE($now) } % is { BARE($off) } points { $side ->
+cask_strength_slip = Strength { BARE($now) } { pct } is { APART($off) } { points } { $side ->
     [below] below
    *[above] above
-  } { BARE($last) } % of { $at }; less than a point a year is usual.{ $hint ->
+  } { BARE($last) } { pct } of { $at }; less than { UNITS() ->
+    [us] 2 proof points
+   *[metric] a point
+  } a year is usual.{ $hint ->
     [none] { "" }
    *[other] { " " }{ $hint }
   }
-slip-glass = As a glass reading at { $temp } it is { BARE($true) } % true.
+slip-glass = As a glass reading at { TYPED($temp) } it is { BARE($true) } { pct } true.
 cask_loss = { $rate } a year lost since { $since }{ $whole ->
     [none] { "" }
    *[other] { " " }({ $whole } a year since its fill)
-  }: { BARE($then) } L of pure alcohol then{ moved-since }, { BARE($now) } L now. { $others } { $end }
-lost-leak = Its strength is usual ({ BARE($drift) } points a year): a leak? Look at hoops, heads, bung and the floor.
+  }: { BARE($then) } { of-pure } then{ moved-since }, { BARE($now) } { pure-sign } now. { $others } { $end }
+lost-leak = Its strength is usual ({ APART($drift) } { points } a year): a leak? Look at hoops, heads, bung and the floor.
 lost-odd_too = Its strength is odd too: is it the right cask? Weigh and read it again.
 lost-by_size = Casks of this size lose { $size ->
     [small] 5 to 8
@@ -472,14 +514,14 @@ lost-by_size = Casks of this size lose { $size ->
   } %.
 lost-by_others = Of the { $casks } casks most like it, most lost { BARE($low) } to { $high }.
 lost-by_all = Of the { $casks } casks most like it, most lost about { $lost }.
-cask_life = By the book { BARE($booked) } since { $since }, in the cask { BARE($now) }: { BARE($gone) } L pure alcohol ({ $share }) gone. A leak? Look at the floor and the staves; log it as a loss.
-cask_drift = Strength went from { BARE($last) } to { BARE($now) } % ({ BARE($drift) } points a year); in a { $place ->
+cask_life = By the book { BARE($booked) } since { $since }, in the cask { BARE($now) }: { BARE($gone) } { pure } ({ $share }) gone. A leak? Look at the floor and the staves; log it as a loss.
+cask_drift = Strength went from { BARE($last) } to { BARE($now) } { pct } ({ APART($drift) } { points } a year); in a { $place ->
     [damp] damp place ({ $humidity } humidity) spirit grows weaker
    *[dry] dry place ({ $humidity } humidity) spirit grows stronger
   }. Right cask, right place?
-tare_off = { $cask } weighs { $tare } empty; { $listed } is listed. Look at the scale, and whether it is this cask.
-soakage = Empty { $empty }, old tare { $tare }: { $kept } kept, where a cask of this size keeps { BARE($low) } to { $high }. Is it drained? Look at the tare.
-soakage-light = Empty { $empty } is below the old tare { $tare }; wood that held spirit weighs { BARE($low) } to { $high } more. Scale or tare is wrong.
+tare_off = { $cask } weighs { TYPED($tare) } empty; { TYPED($listed) } is listed. Look at the scale, and whether it is this cask.
+soakage = Empty { TYPED($empty) }, old tare { TYPED($tare) }: { $kept } kept, where a cask of this size keeps { BARE($low) } to { $high }. Is it drained? Look at the tare.
+soakage-light = Empty { TYPED($empty) } is below the old tare { TYPED($tare) }; wood that held spirit weighs { BARE($low) } to { $high } more. Scale or tare is wrong.
 
 ## Places and counts
 
@@ -490,7 +532,7 @@ place_differs = { $vessel } was found at { $place }; { $booked ->
   }. If it is there, say that it stands. Count what stands there too.
 cask_missing = { $vessel } was not found{ $booked ->
     [none] { "" }
-   *[other] , { BARE($booked) } L of pure alcohol by the book
+   *[other] , { BARE($booked) } { of-pure } by the book
   }. Look for it now. If it is gone, log the loss and report it.
 not_in_book = Not in the book: "{ $label }"{ $place ->
     [none] { "" }
@@ -499,7 +541,7 @@ not_in_book = Not in the book: "{ $label }"{ $place ->
 
 ## Water, filter and bottling
 
-reduce_target = { BARE($now) } % measured, { BARE($target) } % wanted: { BARE($off) } points { $side ->
+reduce_target = { BARE($now) } { pct } measured, { BARE($target) } { pct } wanted: { APART($off) } { points } { $side ->
     [strong] too strong.{ reduce-water }
    *[weak] too weak. Spirit has to go in; water cannot come out.
   }{ $balance ->
@@ -513,21 +555,21 @@ reduce-water = { $water ->
 reduced-dip = { reduced-has }: look at the dip.
 reduced-no_loss = { reduced-has }: no loss.
 reduced-shrinks = { $before } and { $water } of water make { $dip }, not { BARE($sum) }: the mix shrinks. { reduced-has }: no loss.
-reduced-has = Pure alcohol { BARE($pure) } L, { BARE($booked) } L by the book
-contraction_forgotten = { $water } of water is what volumes alone would ask for. Volumes do not add: { $volume } will stand there, not { BARE($sum) }, at { BARE($strength) } %. For { BARE($target) } % it takes { $needed }: { $more } more. Pure alcohol stays what it was.
+reduced-has = Pure alcohol { BARE($pure) } { pure-sign }, { BARE($booked) } { pure-sign } by the book
+contraction_forgotten = { $water } of water is what volumes alone would ask for. Volumes do not add: { $volume } will stand there, not { BARE($sum) }, at { BARE($strength) } { pct }. For { BARE($target) } { pct } it takes { $needed }: { $more } more. Pure alcohol stays what it was.
 filter_loss = { filter-sums } kept by filter and line. Usual: 0.3 to 1 %. Look at the sheets, the heel and both dips.
 filter_gain = { filter-sums } more than went in. A filter makes no spirit: look at both dips and strengths.
-filter-sums = Before { BARE($before) }, after { BARE($after) }: { BARE($off) } L pure alcohol ({ $share })
-filter_before = { BARE($before) } L pure alcohol in { $vessel } before the filter, { BARE($booked) } L by the book. Look at the dip before, then for a move that is not logged.
+filter-sums = Before { BARE($before) }, after { BARE($after) }: { BARE($off) } { pure } ({ $share })
+filter_before = { BARE($before) } { pure } in { $vessel } before the filter, { BARE($booked) } { pure-sign } by the book. Look at the dip before, then for a move that is not logged.
 bottling_balance = { bottling-sums } not accounted for. Usual: 0.3 to 1 %. Count the bottles and cases again.
 bottling_gain = { bottling-sums } more than the tank held. Look at the count, the bottle size and the tank gauge.
-bottling-sums = Tank { BARE($tank) }, bottles { BARE($bottles) }, heel and line { BARE($line) }: { BARE($off) } L pure alcohol ({ $share })
-label_strength = The tank stands at { BARE($tank) } %, the label says { BARE($label) } %: { BARE($off) } points { $side ->
+bottling-sums = Tank { BARE($tank) }, bottles { BARE($bottles) }, heel and line { BARE($line) }: { BARE($off) } { pure } ({ $share })
+label_strength = The tank stands at { BARE($tank) } { pct }, the label says { BARE($label) } { pct }: { APART($off) } { points } { $side ->
     [above] above
    *[below] below
-  }. At the label's strength the bottles would hold { BARE($by_label) } L pure alcohol, by the tank gauge { BARE($by_tank) } L.
-label_strength-before = { BARE($tank) } % in the tank, { BARE($label) } % on the label: { BARE($off) } points apart, where { BARE($most) } may be. Put the strength or the label right before you bottle.
-label_strength-bottles = { BARE($found) } % in the bottles, { BARE($label) } % on the label. Stop the line, mix the tank and read it again.
+  }. At the label's strength the bottles would hold { BARE($by_label) } { pure }, by the tank gauge { BARE($by_tank) } { pure-sign }.
+label_strength-before = { BARE($tank) } { pct } in the tank, { BARE($label) } { pct } on the label: { APART($off) } { points } apart, where { APART($most) } may be. Put the strength or the label right before you bottle.
+label_strength-bottles = { BARE($found) } { pct } in the bottles, { BARE($label) } { pct } on the label. Stop the line, mix the tank and read it again.
 fill_off-least = { $found } in the least full; at this size { $least } is the least ({ fill-law }). { fill-set }
 fill_off-most = { $found } in the fullest; at this size { $most } is the most ({ fill-law }). { fill-set }
 fill_mean = { $mean } on average: a batch may not be under its label on average (Directive 76/211/EEC, from memory). { fill-set }
@@ -543,15 +585,19 @@ case_count = { $cases } cases of { $per_case } are { $in_cases }, with { $librar
 
 ## Law
 
-bottled_low = { BARE($label) } % on the label. { $law } { law-caution }
-barrelled_high = { BARE($strength) } % into the cask. { $law } { law-caution }
+bottled_low = { BARE($label) } { pct } on the label. { $law } { law-caution }
+barrelled_high = { BARE($strength) } { pct } into the cask. { $law } { law-caution }
 law-caution = A note, not legal advice: look at the text in force, and ask who knows it.
-law-bottled-at_least = { law-subject } is bottled at { $value } or more{ law-source }
-law-distilled-below = { law-subject } is distilled below { $value }{ law-source }
-law-distilled-at_most = { law-subject } is distilled at { $value } or less{ law-source }
-law-distilled-at_least = { law-subject } is distilled at { $value } or more{ law-source }
-law-barrelled-at_most = { law-subject } goes into the cask at { $value } or less{ law-source }
+law-bottled-at_least = { law-subject } is bottled at { law-strength } or more{ law-source }
+law-distilled-below = { law-subject } is distilled below { law-strength }{ law-source }
+law-distilled-at_most = { law-subject } is distilled at { law-strength } or less{ law-source }
+law-distilled-at_least = { law-subject } is distilled at { law-strength } or more{ law-source }
+law-barrelled-at_most = { law-subject } goes into the cask at { law-strength } or less{ law-source }
 law-aged = { law-subject } is in wood for { $value } or more{ law-source }
+law-strength = { UNITS() ->
+    [us] { APART($value) } proof
+   *[metric] { $value }
+  }
 law-subject = { CAPITAL($called) } in the { $place }
 law-source = { $note ->
     [none] { "" }
@@ -578,10 +624,22 @@ law-spirit-spirit_of_macerated_fruit = spirit of macerated fruit
 law-spirit-straight_whisky = straight whisky
 law-spirit-whisky = whisky
 law-spirit-wine_spirit = wine spirit
-law-note-charred_oak = 125 proof; in charred new oak
-law-note-160_proof = 160 proof
-law-note-190_proof = 190 proof
-law-note-80_proof = 80 proof
+law-note-charred_oak = { UNITS() ->
+    [us] 62.5 % vol
+   *[metric] 125 proof
+  }; in charred new oak
+law-note-160_proof = { UNITS() ->
+    [us] 80 % vol
+   *[metric] 160 proof
+  }
+law-note-190_proof = { UNITS() ->
+    [us] 95 % vol
+   *[metric] 190 proof
+  }
+law-note-80_proof = { UNITS() ->
+    [us] 40 % vol
+   *[metric] 80 proof
+  }
 law-note-before_caramel = before caramel may adjust its colour
 law-note-casks_700 = in casks of at most 700 L
 law-note-small_oak = in oak casks under 1000 L
@@ -610,7 +668,7 @@ bottles_short = { $on_hand } bottles on hand by the book, { $counted } counted: 
 bottles_over = { $on_hand } bottles on hand by the book, { $counted } counted: { $off } more. Count again, then look for a removal that is not logged.
 transit_loss = { transit-sums } lost in transit. Above { $most } is to be reported (27 CFR 19.462). Look at the seals and gauge it again, then report it.
 transit_gain = { transit-sums } more than the papers say. Look at strength, temperature and what stood in the vessel before.
-transit-sums = Sent { BARE($sent) }, received { BARE($received) }: { BARE($off) } L pure alcohol ({ $share })
+transit-sums = Sent { BARE($sent) }, received { BARE($received) }: { BARE($off) } { pure } ({ $share })
 goods_short = { $short } of { $bottles } bottles were missing or broken. Count them again, note it on the papers, and tell the consignor: duty may be due on what is missing.
 seals_broken = The seals were not whole. Keep the load apart, gauge it, and tell the consignor and the authority now.
 

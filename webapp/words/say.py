@@ -28,6 +28,7 @@ from webapp.kinds.message import (
 from webapp.trade import units
 from webapp.words.catalogue import ENGLISH, LOCALES, bundle_of, declared_id
 from webapp.words.declared import declared_words, fill_rule, rule_words
+from webapp.words.houseunits import METRIC, House, text_in, unit_in
 from webapp.words.values import Shown, figure_text, spoken_unit, with_unit
 
 _log = logging.getLogger("cellarslate.words")
@@ -36,28 +37,31 @@ _NEAR_DAYS = 60  # a day this long ago is said without its year
 
 
 @lru_cache(maxsize=_KEPT)
-def make_sentence(said: Message, language: str = ENGLISH) -> str:
-    """Return the sentence that a message makes in a language; in English where that language has no such message."""
+def make_sentence(said: Message, language: str = ENGLISH, house: House = METRIC) -> str:
+    """Return the sentence that a message makes in a language; in English where that language has no such message.
+
+    Figures that were worked out are said in the units of the house that reads it.
+    """
     for each in dict.fromkeys((language, ENGLISH)):
-        bundle = bundle_of(each)
+        bundle = bundle_of(each, house)
         pattern = bundle.get_message(said.id).value if bundle.has_message(said.id) else None
         if pattern is not None:
-            params = {name: _value(value, each) for name, value in said.params}
+            params = {name: _value(value, each, house) for name, value in said.params}
             text, errors = bundle.format_pattern(pattern, params)
             for error in errors:
                 _log.error("message %s: %s", said.id, error)
             return str(text)
     words = rule_words(said.id)
     if words is not None:
-        return fill_rule(words, {name: param_text(value, language) for name, value in said.params})
+        return fill_rule(words, {name: param_text(value, language) for name, value in said.params})  # as typed
     _log.error("no message %s in the catalogue", said.id)
     return make_sentence(message("no_such_message", id=said.id), language)
 
 
-def param_text(param: Param, language: str) -> str:
+def param_text(param: Param, language: str, house: House = METRIC) -> str:
     """Return a parameter as it stands in a sentence of that language."""
-    make: Callable[[object, str], str] | None = _SHOWN.get(type(param))
-    return make(param, language) if make else str(param)
+    make: Callable[[object, str, House], str] | None = _SHOWN.get(type(param))
+    return make(param, language, house) if make else str(param)
 
 
 @cache
@@ -66,18 +70,21 @@ def locale_of(language: str) -> Locale:
     return Locale.parse(LOCALES[language], sep="-")
 
 
-def _value(param: Param, language: str) -> object:
+def _value(param: Param, language: str, house: House) -> object:
     if isinstance(param, str):
         return param
-    return Shown(param, locale_of(language), lambda each: param_text(each, language))
+    return Shown(param, locale_of(language), lambda each, units_of: param_text(each, language, units_of), house)
 
 
-def _figure(figure: Figure, language: str) -> str:
-    return with_unit(figure_text(figure.text, locale_of(language)), spoken_unit(figure.unit))
+def _figure(figure: Figure, language: str, house: House) -> str:
+    if house == METRIC:
+        return with_unit(figure_text(figure.text, locale_of(language)), spoken_unit(figure.unit))
+    text = figure_text(text_in(figure.text, figure.unit, house), locale_of(language))
+    return with_unit(text, spoken_unit(unit_in(figure.unit, house)))
 
 
-def _range(span: Range, language: str) -> str:
-    low, high = (None if end is None else Figure(end) for end in (span.low, span.high))
+def _range(span: Range, language: str, house: House) -> str:
+    low, high = (None if end is None else Figure(text_in(end, span.unit, house)) for end in (span.low, span.high))
     if low is None:
         return make_sentence(message("range-up_to", high=high or ""), language)
     if high is None:
@@ -85,7 +92,7 @@ def _range(span: Range, language: str) -> str:
     return make_sentence(message("range-between", low=low, high=high), language)
 
 
-def _time(time: Time, language: str) -> str:
+def _time(time: Time, language: str, _house: House) -> str:
     at, clock = date.fromisoformat(time.at[:10]), time.at[11:16]
     days = (date.fromisoformat(time.seen) - at).days
     if days == 0:
@@ -97,32 +104,32 @@ def _time(time: Time, language: str) -> str:
     return _skeleton("yMMMMd", at, language)
 
 
-def _day(day: Day, language: str) -> str:
+def _day(day: Day, language: str, _house: House) -> str:
     return _skeleton("yMMMMd", date.fromisoformat(day.day), language)
 
 
-def _month(month: Month, language: str) -> str:
+def _month(month: Month, language: str, _house: House) -> str:
     return _skeleton("yMMMM", date.fromisoformat(f"{month.month}-01"), language)
 
 
-def _span(span: Span, language: str) -> str:
+def _span(span: Span, language: str, _house: House) -> str:
     return " ".join(make_sentence(message(f"span-{unit}", many=many), language) for many, unit in span.parts)
 
 
-def _declared(declared: Declared, language: str) -> str:
+def _declared(declared: Declared, language: str, _house: House) -> str:
     bundle, id_ = bundle_of(language), declared_id(declared.path)
     return make_sentence(message(id_), language) if bundle.has_message(id_) else declared_words(declared.path)
 
 
-def _several(several: Several, language: str) -> str:
-    return ", ".join(param_text(item, language) for item in several.items)
+def _several(several: Several, language: str, house: House) -> str:
+    return ", ".join(param_text(item, language, house) for item in several.items)
 
 
 def _skeleton(skeleton: str, day: date, language: str) -> str:
     return str(format_skeleton(skeleton, day, locale=LOCALES[language].replace("-", "_")))
 
 
-_SHOWN: dict[type, Callable[[Any, str], str]] = {
+_SHOWN: dict[type, Callable[[Any, str, House], str]] = {
     Figure: _figure, Range: _range, Time: _time, Day: _day, Month: _month, Span: _span, Declared: _declared,
-    Several: _several, Unit: lambda unit, _: units.symbol(unit.code), Message: make_sentence,
+    Several: _several, Unit: lambda unit, *_: units.symbol(unit.code), Message: make_sentence,
 }

@@ -14,6 +14,7 @@ from webapp.kinds.plain import Json
 from webapp.kinds.read import Problem, Suggestion
 from webapp.words import sentence
 from webapp.words.catalogue import ENGLISH
+from webapp.words.houseunits import METRIC, House
 
 
 class Words(TypedDict, total=False):
@@ -60,19 +61,20 @@ def keep_problem(problem: Problem) -> KeptQuestion:
     }
 
 
-def with_words(kept: KeptQuestion, language: str = ENGLISH) -> KeptQuestion:
+def with_words(kept: KeptQuestion, language: str = ENGLISH, house: House = METRIC) -> KeptQuestion:
     """Return a kept question or problem with its words, and those of its suggestions, in a language.
 
-    What an older program kept has its words instead of a message, and says them.
+    The words have the units of the house; what is kept has none of its reader's. What an older program kept has its
+    words instead of a message, and says them.
     """
-    made: KeptQuestion = {**kept, **_said(kept, language)}
+    made: KeptQuestion = {**kept, **_said(kept, language, house)}
     if "suggestions" in kept:
-        made["suggestions"] = [{**one, **_said(one, language)} for one in kept["suggestions"]]
+        made["suggestions"] = [{**one, **_said(one, language, house)} for one in kept["suggestions"]]
     return made
 
 
-def _said(kept: Words, language: str) -> Words:
+def _said(kept: Words, language: str, house: House) -> Words:
     if "message" in kept:
-        return {"words": sentence(message_from_json(kept["message"]), language)}
+        return {"words": sentence(message_from_json(kept["message"]), language, house)}
     words = str(kept.get("words") or "")
     return {"words": words, "message": to_json(as_said(words))} if words else {"words": words}

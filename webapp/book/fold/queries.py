@@ -8,8 +8,11 @@ from typing import TypedDict
 
 from webapp.book.before.view import Query
 from webapp.book.record.store import Book
+from webapp.book.record.units import house_units
 from webapp.kinds.message import to_json
 from webapp.kinds.plain import Json
+from webapp.words.catalogue import ENGLISH
+from webapp.words.houseunits import METRIC, House
 from webapp.words.travel import KeptQuestion, KeptSuggestion, keep_suggestions, with_words
 
 LIST_MOST = 1000
@@ -67,12 +70,12 @@ class _Row(_Place):
     suggestions: str
 
 
-def as_sent(entry_id: str, name: str, query: Query) -> SentQuestion:
-    """Return a query as it travels to a phone."""
+def as_sent(entry_id: str, name: str, query: Query, house: House = METRIC) -> SentQuestion:
+    """Return a query as it travels to a phone, its words in the units of the house."""
     said = with_words({
         "code": query.code, "weight": query.weight, "field": query.field, "message": to_json(query.message),
         "suggestions": keep_suggestions(query.suggestions),
-    })
+    }, ENGLISH, house)
     return {**said, "id": f"{entry_id}:{name}"}
 
 
@@ -88,7 +91,7 @@ def open_queries(
         f"ORDER BY {_HEAVIEST}, at DESC, entry, name LIMIT :limit",
         {"weight": weight, "mark": mark, "person": person, "limit": max(1, min(limit, LIST_MOST))},
     )
-    return [_dressed(row) for row in rows]
+    return _dressed_all(book, rows)
 
 
 def for_entry(book: Book, entry_id: str) -> list[Question]:
@@ -98,7 +101,7 @@ def for_entry(book: Book, entry_id: str) -> list[Question]:
         f"SELECT {_COLUMNS} FROM queries WHERE entry = ? ORDER BY {_HEAVIEST}, name",  # noqa: S608
         (entry_id,),
     )
-    return [_dressed(row) for row in rows]
+    return _dressed_all(book, rows)
 
 
 def still_open(book: Book, ids: list[str]) -> dict[str, list[SentQuestion]]:
@@ -106,7 +109,7 @@ def still_open(book: Book, ids: list[str]) -> dict[str, list[SentQuestion]]:
     marks = ", ".join("?" * len(ids))
     found: dict[str, list[SentQuestion]] = {}
     sql = f"SELECT {_COLUMNS} FROM queries WHERE answer = '' AND entry IN ({marks}) ORDER BY entry, {_HEAVIEST}, name"  # noqa: S608
-    for row in map(_dressed, book.rows(_Row, sql, ids)):
+    for row in _dressed_all(book, book.rows(_Row, sql, ids)):
         sent: SentQuestion = {
             "id": row["id"], "code": row["code"], "weight": row["weight"], "field": row["field"],
             "words": row["words"], "message": row["message"], "suggestions": row["suggestions"],
@@ -151,7 +154,7 @@ def for_card(book: Book, mark: str, limit: int = 20) -> list[CardQuestion]:
             "weight": row["weight"], "words": row["words"], "message": row["message"], "at": row["at"],
             "suggestions": row["suggestions"],
         }
-        for row in map(_dressed, rows)
+        for row in _dressed_all(book, rows)
     ]
 
 
@@ -166,11 +169,16 @@ def count_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str,
     return dict.fromkeys(wanted, 0) | {row["mark"]: min(row["many"], most) for row in rows}
 
 
-def _dressed(row: _Row) -> Question:
+def _dressed_all(book: Book, rows: Iterable[_Row]) -> list[Question]:
+    house = house_units(book)
+    return [_dressed(row, house) for row in rows]
+
+
+def _dressed(row: _Row, house: House) -> Question:
     said = with_words({
         "code": row["code"], "weight": row["weight"], "field": row["field"], "message": json.loads(row["message"]),
         "suggestions": json.loads(row["suggestions"]),
-    })
+    }, ENGLISH, house)
     return {
         "id": f"{row['entry']}:{row['name']}", "entry": row["entry"], "name": row["name"], "mark": row["mark"],
         "kind": row["kind"], "person": row["person"], "at": row["at"], "answer": row["answer"], **said,

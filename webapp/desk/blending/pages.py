@@ -88,7 +88,8 @@ def _notes(form: VatForm, vat: Vat | None) -> list[str]:
     if not what:
         return []
     wanted = ("bottled", "aged", "aged_small", "coloured")
-    return [sentence(limit_sentence(row)) for row in limits_of(what, current.site) if row["limit"] in wanted]
+    found = [row for row in limits_of(what, current.site) if row["limit"] in wanted]
+    return [sentence(limit_sentence(row), house=current.house) for row in found]
 
 
 @bp.post("/blending/plan")

@@ -71,7 +71,8 @@ def _label(batch: Batch, gauge: LineEntry) -> dict[str, object] | None:
     return {
         "gauge": gauge, "strength": strength, "proof": proof_from_strength(strength), "volume": volume,
         "low": label_low_pct(strength), "high": label_high_pct(strength), "bottles": bottles,
-        "least": sentence(limit_sentence(least)) if least else "", "said": gauge["values"].get("label_strength"),
+        "least": sentence(limit_sentence(least), house=current.house) if least else "",
+        "said": gauge["values"].get("label_strength"),
     }
 
 
