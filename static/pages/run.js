@@ -48,7 +48,7 @@ export async function start() {
   await show();
   more = await import("../jobs/run/sheet.js").catch(() => null);
   if (!more) return;
-  more.prepare(() => void show());
+  await more.prepare(() => void show());
   await show();
 }
 
@@ -60,14 +60,23 @@ async function show() {
   const ended = card?.past_runs.find((/** @type {any} */ run) => run.ended_at && Date.now() - Date.parse(run.ended_at) < ENDED_SHOWN_MS);
   const run = card?.run ?? ended ?? null;
   if (run && !run.what) run.what = cards.find((one) => one.mark === run.from)?.holds?.what ?? "";
-  const full = more && run ? await more.dress({ card, cards, run, kept, site: house, refresh: () => void show(), onPlan: () => void openPlan() }).catch(sayFault) : null;
+  const full = more && run ? await more.dress({ card, cards, run, kept, site: house, refresh: () => void show(), onPlan: () => void openPlan(), onCut: openCut, onReading }).catch(sayFault) : null;
   if (own !== turn) return; // a newer one is under way
   Object.assign(sheet, { card, run, others: cards, house });
   showElapsed();
   render(sheet.run ? [figureNow(sheet.run), sheet.run.ended_at ? nothing : glance(sheet.run, full?.glance), full?.now] : noRun(), part("body"));
+  showFar(full?.far ?? null);
   showCurve(full?.curve);
   render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), full?.below, runLines(sheet.run, sheet.kinds.cut, sheet.card?.recent), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
   if (!part("panel").childElementCount) showDoing();
+}
+
+/** The same run for a reader at two metres, in the place of the sheet; a panel opens over it. @param {unknown} far or null */
+function showFar(far) {
+  const [isIn, was] = [Boolean(far), "far" in document.documentElement.dataset];
+  document.documentElement.toggleAttribute("data-far", isIn);
+  render(far ?? nothing, part("far"));
+  if (isIn !== was && !part("panel").childElementCount) /** @type {HTMLElement|null} */ (document.querySelector(isIn ? "[data-far-out]" : "[data-far-in]"))?.focus({ preventScroll: true });
 }
 
 /** @param {unknown} error */
@@ -83,7 +92,7 @@ function showElapsed() {
 }
 
 /** What is looked at between two readings, each a tap from being done. @param {any} run @param {unknown} also */
-const glance = (run, also) => html`<div class="glance">${flowChip(run, () => openPanel("run_reading", "Reading", undefined, undefined, "flow"))}${also}</div>`;
+const glance = (run, also) => html`<div class="glance">${flowChip(run, () => onReading("flow"))}${also}</div>`;
 
 const noRun = () => html`<section class="band band--note"><p>No run is known on this phone for ${sheet.card?.name || sheet.mark}. Charge the still first; or read now, and the book joins it to its run.</p>
   <div class="band__offers"><a class="button" href=${logPath(sheet.mark, "charge")}>Charge</a></div></section>`;
@@ -127,10 +136,19 @@ function showDoing() {
   }
   const step = sheet.run ? nextStep(sheet.run) : null;
   render(html`<div class="cuts">
-    <button type="button" class="cut" @click=${() => openPanel("run_reading", "Reading")}>Reading</button>
-    ${step ? html`<button type="button" class="cut cut--due" @click=${() => (step.to ? openPanel("cut", step.words, step.event) : openPanel("run_end", step.words))}>${step.words}
+    <button type="button" class="cut" @click=${() => onReading()}>Reading</button>
+    ${step ? html`<button type="button" class="cut cut--due" @click=${openCut}>${step.words}
       <span class="cut__sub">${step.to ? "switch the receiver first" : "nose first"}</span></button>`
       : html`<button type="button" class="cut" @click=${() => openPanel("cut", "Event", "")}>Event</button>`}</div>`, part("doing"));
+}
+
+/** @param {string} [first] the box that is typed first */
+const onReading = (first) => openPanel("run_reading", "Reading", undefined, undefined, first);
+
+function openCut() {
+  const step = nextStep(sheet.run);
+  if (step.to) openPanel("cut", step.words, step.event);
+  else openPanel("run_end", step.words);
 }
 
 async function openPlan() {

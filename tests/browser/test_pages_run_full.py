@@ -94,10 +94,82 @@ def test_the_flow_is_in_sight_said_to_be_missing_and_logged_with_a_reading(floor
     page.locator("[name=glass]").fill("78")
     page.locator("[name=temp]").fill("20")
     page.get_by_role("button", name="Log it").click()
-    expect(chip).to_contain_text(re.compile(r"Flow 12[.,]0.L/h\s+\d\d:\d\d$"))
+    expect(chip).to_contain_text(re.compile(r"Flow 12[.,]0\s+L/h, \d\d:\d\d$"))
     expect(page.get_by_label("Logged in this run")).to_contain_text(re.compile(r"12[.,]0.L/h"))
     log(floor, "run_reading", -0.2, strength=76)
     expect(chip).to_contain_text("not since")
+
+
+_FAR = """async (minutes) => {
+  const { farSheet, standOf } = await import("/static/jobs/run/far.js");
+  const { streamOf, openReceiver } = await import("/static/jobs/run/collect.js");
+  const { nextStep } = await import("/static/jobs/run/state.js");
+  const { readCard } = await import("/static/shell/phone.js");
+  const { render } = await import("/static/vendor/lit-html/lit-html.js");
+  const { run } = await readCard(location.pathname.split("/")[2]);
+  const [stream, now] = [streamOf(run), Date.now()];
+  const from = (now - stream.zero) / 60e3;
+  const [low, at, high] = minutes.map((each) => from + each);
+  const due = { state: "due", curve: [[from - 20, 70], [high, 60]], minutes: { low, at, high },
+    collected_l: { low: 25, at: 26, high: 28 } };
+  const seen = { run, name: "S1", stream, due, target: { pct: 62, step: nextStep(run) },
+    open: openReceiver(run, stream), nameOf: (mark) => mark.split("-")[0], now };
+  render(farSheet(seen, {}), document.querySelector("[data-part=far]"));
+  const boxOf = (what) => document.querySelector(what).getBoundingClientRect();
+  const size = (what) => parseFloat(getComputedStyle(document.querySelector(what)).fontSize);
+  const [page, cut, out] = [document.documentElement, boxOf(".far__cut"), boxOf("[data-far-out]")];
+  const hit = document.elementFromPoint(out.left + out.width / 2, out.bottom - 4);
+  return { state: standOf(due, stream, now).state, isOpen: Boolean(document.querySelector(".far--open")),
+    text: document.querySelector(".far").textContent.replace(/\\s+/g, " "),
+    isWhole: page.scrollWidth <= innerWidth && page.scrollHeight <= innerHeight && cut.bottom <= innerHeight,
+    isClear: boxOf(".far__words").bottom <= cut.top && Boolean(hit?.matches("[data-far-out]")),
+    cut: cut.height, least: Math.min(out.width, out.height),
+    sizes: [size("[data-far-figure]"), size("[data-far-count]")] };
+}"""
+
+
+def test_the_run_at_arms_length_fits_outlives_a_reload_and_leads_to_its_cut(floor: Floor) -> None:
+    in_hearts(floor)
+    page = open_sheet(floor)
+    page.locator("[data-far-in]").click()
+    expect(page.locator("[data-far-figure]")).to_have_text(re.compile(r"^70[.,]0$"))
+    expect(page.locator(".far")).to_contain_text("No plan and no run before: the nose says when.")
+    expect(page.locator(".head")).to_be_hidden()
+    page = floor.open(SHEET)  # the phone on the pillar was restarted
+    expect(page.locator(".far")).to_be_visible()
+
+    fits = {}
+    for width, height, pct in ((390, 844, 100), (844, 390, 100), (320, 568, 100), (1024, 768, 100), (390, 844, 200),
+                               (844, 390, 200), (320, 568, 200)):
+        page.set_viewport_size({"width": width, "height": height})
+        page.evaluate("pct => document.documentElement.style.setProperty('font-size', `${pct}%`)", pct)
+        found = fits[(width, height, pct)] = page.evaluate(_FAR, [30, 42, 63])
+        assert found["isWhole"] and found["isClear"], (width, height, pct)
+        assert found["cut"] >= 128 and found["least"] >= 48, (width, height, pct)
+    page.evaluate("() => document.documentElement.style.removeProperty('font-size')")
+    page.set_viewport_size({"width": 390, "height": 844})
+    assert fits[390, 844, 100]["sizes"] == pytest.approx([172, 93], abs=2)
+    assert fits[844, 390, 100]["sizes"] == pytest.approx([195, 105], abs=2)
+    later = fits[390, 844, 100]
+    assert (later["state"], later["isOpen"]) == ("later", False)
+    assert re.search(r"tails in 42 min between \d\d:\d\d and \d\d:\d\d", later["text"])
+    assert re.search(r"hearts 16[.,]0 of about 22.L", later["text"])  # 16 L, and 20 of 26 in all
+    now = page.evaluate(_FAR, [-2, 4, 15])
+    assert (now["state"], now["isOpen"]) == ("open", True)
+    assert re.search(r"tails any minute open, .*Cut to tails turn to R3", now["text"])
+    gone = page.evaluate(_FAR, [-20, -9, -1])
+    assert (gone["state"], gone["isOpen"]) == ("over", True)
+    assert "was expected" in gone["text"]
+
+    page = floor.open(SHEET)
+    page.locator(".far__cut").click()
+    page.locator(".panel .chip", has_text=re.compile("^nose$")).click()
+    page.get_by_role("button", name="Log the cut").click()
+    expect(page.locator(".far")).to_contain_text("End the run")  # back at arm's length, in its tails
+    page.locator("[data-far-out]").click()
+    expect(page.locator(".plan")).to_be_visible()
+    page = open_sheet(floor)
+    expect(page.locator(".far")).to_have_count(0)
 
 
 def test_a_dip_is_held_against_the_flow(floor: Floor) -> None:

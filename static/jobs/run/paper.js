@@ -4,7 +4,8 @@ import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
 import { badge } from "../../ui/badge.js";
 import { formatNumber, formatTime } from "../../ui/format.js";
-import { shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { symbol } from "../../trade/units.js";
 import { penOf } from "../../shell/linesheet.js";
 import { cutsTogether, flowNow, lastReading, receiversOf } from "./state.js";
 
@@ -30,8 +31,9 @@ export function figureNow(run) {
 export function flowChip(run, onTap) {
   const now = flowNow(run);
   const isAsked = !now || now.isOld;
-  return html`<button type="button" class="glance__one ${isAsked ? "glance__one--ask" : ""}" data-flow @click=${onTap}><span>${isAsked ? icon("ask") : nothing}Flow <strong>${now ? shownInUnits(now.flow, "L_h", 1) : "not read"}</strong></span>
-    <span class="glance__sub">${now ? `${formatTime(now.at)}${now.isOld ? ", not since" : ""}` : "the sum needs it"}</span></button>`;
+  const { value, unit } = inUnits(now?.flow ?? 0, "L_h");
+  return html`<button type="button" class="glance__one ${isAsked ? "glance__one--ask" : ""}" data-flow @click=${onTap}><span>${isAsked ? icon("ask") : nothing}Flow <strong>${now ? formatNumber(value, 1) : "not read"}</strong></span>
+    <span class="glance__sub">${now ? `${symbol(unit)}, ${formatTime(now.at)}${now.isOld ? ", not since" : ""}` : "the sum needs it"}</span></button>`;
 }
 
 /** @param {any} run @param {(mark: string) => string} nameOf */

@@ -12,27 +12,34 @@ import { isAwake, isOn, ringFor, setOn, wakeByAnyTap } from "./bell.js";
 import { collectedLines, dueBand, dueOf, nearness, targetOf } from "./due.js";
 import { compared, openReceiver, streamOf } from "./collect.js";
 import { curveBy } from "./curve.js";
+import { farChip, farSheet, isFar, setFar } from "./far.js";
 import { aboutCard, timerChip, timersNow } from "../timers/show.js";
 import { fruitOf, ghostsFor, wishesFor } from "./wishes.js";
 
 /**
  * @typedef {import("./curve.js").Way} Way
- * @typedef {{card: any, cards: any[], run: any, kept: any[], site: any, refresh: () => void, onPlan: () => void}} Asked
- * @typedef {{curve: any, now: unknown, glance: unknown, below: unknown}} Dressed
+ * @typedef {{card: any, cards: any[], run: any, kept: any[], site: any, refresh: () => void, onPlan: () => void, onCut: () => void, onReading: () => void}} Asked
+ * @typedef {{curve: any, now: unknown, glance: unknown, below: unknown, far: unknown}} Dressed
  */
 
 const KEPT_WAY = "run-way";
 /** @type {[Way, string][]} */
 const WAYS = [["alcohol", "By alcohol"], ["time", "By time"], ["vapour", "Vapour"]];
 
-/** Once for a page. @param {() => void} [refresh] called when a reminder was set, moved or dropped */
-export function prepare(refresh) {
+/** Once for a page. @param {() => void} [refresh] called when a reminder was set, moved or dropped, and when the phone is turned @returns {Promise<void>} once its style is there */
+export async function prepare(refresh) {
+  wakeByAnyTap();
+  if (refresh) {
+    onTimers(refresh);
+    matchMedia("(orientation: landscape)").addEventListener("change", refresh);
+  }
   const link = document.createElement("link");
   link.rel = "stylesheet";
   link.href = new URL("run.css", import.meta.url).href;
-  document.head.append(link);
-  wakeByAnyTap();
-  if (refresh) onTimers(refresh);
+  await new Promise((done) => {
+    link.onload = link.onerror = done;
+    document.head.append(link);
+  });
 }
 
 /** @param {Asked} asked @returns {Promise<Dressed>} */
@@ -54,10 +61,16 @@ export async function dress(asked) {
   const now = Date.now();
   const isNear = ["near", "past"].includes(nearness(due, stream, now));
   if (isNear && !run.ended_at) ringFor(`${run.id}:${target?.step.event}:${target?.pct ?? target?.litres}`);
+  const far = (/** @type {boolean} */ on) => () => {
+    setFar(run.still, on);
+    asked.refresh();
+  };
+  const nameOf = (/** @type {string} */ mark) => cards.find((one) => one.mark === mark)?.name || mark;
   const timer = (await timersNow()).find((one) => one.mark === run.still);
   return {
     curve,
-    glance: timerChip(timer, aboutCard({ ...card, run })),
+    glance: [timerChip(timer, aboutCard({ ...card, run })), farChip(far(true))],
+    far: run.ended_at || !isFar(run.still) ? null : farSheet({ run, name: card.name || card.mark, stream, due, target, open, timer, nameOf, now }, { onCut: asked.onCut, onReading: () => asked.onReading(), onClose: far(false) }),
     now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream, card)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
     below: run.ended_at ? nothing : planPart(plan, asked),
   };
