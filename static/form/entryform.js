@@ -34,6 +34,7 @@ const isStop = (problem) => problem.code === "danger" || problem.weight === "sto
  * @property {{code: string, role: string}} who
  * @property {() => Record<string, any>} about what else the entry carries: mark, mark_by, read_at, remark
  * @property {(kept: any) => void} onLogged
+ * @property {(draft: any) => Promise<any>} [keep] where the draft goes instead of onto the slate: a count is signed first
  * @property {(error: unknown, draft: any) => void} onFull
  * @property {(read: any) => import("./look.js").Problem[]} [also] what else asks for a second look
  * @property {() => HTMLElement|null} [action] the button that logs: while a question stands, it says what it would log
@@ -67,6 +68,8 @@ export class EntryForm {
     form.addEventListener("mousedown", (event) => {
       if (/** @type {Element} */ (event.target).closest("button:not(.button--action), .chip, summary")) event.preventDefault();
     }, { signal });
+    // A press on a fold must not take the focus first: the field would shrink, and the fold slip away under the finger.
+    form.addEventListener("mousedown", (event) => { if (/** @type {Element} */ (event.target).closest("summary")) event.preventDefault(); }, { signal });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       void this.logIt();
@@ -127,7 +130,7 @@ export class EntryForm {
     this.#isLogging = true;
     const draft = this.draft();
     try {
-      this.#parts.onLogged(await chalk(draft));
+      this.#parts.onLogged(await (this.#parts.keep ?? chalk)(draft));
     } catch (error) {
       this.#isLogging = false;
       this.#parts.onFull(error, draft);

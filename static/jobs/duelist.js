@@ -9,6 +9,7 @@ const SHOWN = 4;
 const ROUNDS = [
   { path: "/job/ferments", words: "Readings round", wants: (card) => card.sort === "fermenter" && Boolean(card.holds) },
   { path: "/job/casks", words: "Regauge round", wants: (card) => card.sort === "cask" && Boolean(card.holds) },
+  { path: "/job/count", words: "Stock count", wants: (card) => (card.sort === "tank" || card.sort === "cask") && Boolean(card.holds) },
 ];
 
 /** @param {any[]} cards @param {any} house @param {any[]} instruments @param {number} [now] ms */

@@ -10,6 +10,7 @@ const JOBS = {
   bottling: () => import("../jobs/bottling/line.js"),
   ferments: () => import("../jobs/ferments.js"),
   casks: () => import("../jobs/casks.js"),
+  count: () => import("../jobs/goods/round.js"),
 };
 
 export async function start() {

@@ -158,6 +158,12 @@ def test_a_counted_tank_is_measured_and_a_missing_cask_is_asked_about(told: Told
     counted = told.say("stock_count", T1, found="here", volume="99.5 L", temp="20 degC", strength="60 pct_vol",
                        signed="NS")
     assert told.flows(counted) == [about(f"v:{T1}", "out:gauge_difference", 0.3, 0.455)]
+    empty = {"found": "here", "net_weight": "0 kg", "strength": "0 pct_vol", "signed": "NS"}  # as a round says it
+    emptied = told.say("stock_count", T1, **empty)
+    assert told.flows(emptied) == [about(f"v:{T1}", "out:gauge_difference", 59.7, 90.5)]
+    assert fold.load_state(told.book, f"v:{T1}")["holds"] is None
+    again = told.say("stock_count", T1, **empty)
+    assert (told.flows(again), for_entry(told.book, again)) == ([], [])
     told.say(gauge, C1, "200", "60", purpose="opening")
     missing = told.say("stock_count", C1, place="CELL-A1", found="nothing", signed="NS")
     assert [query["code"] for query in for_entry(told.book, missing)] == ["cask_missing"]

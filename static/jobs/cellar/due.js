@@ -94,7 +94,7 @@ function legal(house, now) {
   const name = (/** @type {number} */ m) => new Intl.DateTimeFormat("en-GB", { month: "long", timeZone: "UTC" }).format(Date.UTC(year, m - 1, 15));
   const days = new Date(Date.UTC(year, month, 0)).getUTCDate();
   if (day <= 15) lines.push({ mark: "", name: `15 ${name(month)}`, why: `The three reports for ${name(month - 1)} are due by the 15th.`, end: "27 CFR 19.632", path: "/desk/periods" });
-  if (month % 3 === 0 && day > days - 7) lines.push({ mark: "", name: `${days} ${name(month)}`, why: "The quarter ends: count the storage tanks.", end: "27 CFR 19.333", path: "/log/stock_count" });
-  if (month % 6 === 0 && day > days - 14) lines.push({ mark: "", name: `${days} ${name(month)}`, why: "Count of bottled stock; the bureau has notice five business days before.", end: "27 CFR 19.372", path: "/log/stock_count" });
+  if (month % 3 === 0 && day > days - 7) lines.push({ mark: "", name: `${days} ${name(month)}`, why: "The quarter ends: count the storage tanks.", end: "27 CFR 19.333", path: "/job/count" });
+  if (month % 6 === 0 && day > days - 14) lines.push({ mark: "", name: `${days} ${name(month)}`, why: "Count of bottled stock; the bureau has notice five business days before.", end: "27 CFR 19.372", path: "/job/count" });
   return { key: "legal", title: "By law", lines };
 }
