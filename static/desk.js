@@ -3,32 +3,10 @@
 import { drawCurve } from "./ui/charts.js";
 import { formatTime } from "./ui/format.js";
 
-/** @type {Record<string, [title: string, unit: string, decimals: number]>} */
-const CURVES = {
-  gravity: ["Gravity", "SG", 3],
-  temp: ["Temperature", "°C", 1],
-  true_strength: ["True strength", "% vol", 1],
-  lpa: ["Pure alcohol", "L", 1],
-  fill_found: ["Fill", "% of the label", 1],
-  strength_found: ["Strength in the bottles", "% vol", 1],
-};
 const CUT_WORDS = { heads_cut: "hearts", hearts_cut: "tails", first_drop: "first drop" };
 
 /** @param {string} at */
 const seconds = (at) => Date.parse(at) / 1000;
-
-/** @param {HTMLElement} place */
-function drawVessel(place) {
-  const curves = JSON.parse(place.dataset.curves ?? "{}");
-  for (const [name, points] of Object.entries(curves)) {
-    if (points.length < 2) continue;
-    const [title, unit, decimals] = CURVES[name] ?? [name, "", 1];
-    const el = document.createElement("div");
-    el.className = "chart";
-    place.append(el);
-    drawCurve(el, { title, yLabel: unit, yDecimals: decimals, xIsTime: true, height: 220, series: [{ label: title, points }] });
-  }
-}
 
 /** @param {HTMLElement} place */
 function drawRun(place) {
@@ -49,32 +27,33 @@ function drawRun(place) {
   el.className = "chart";
   place.append(el);
   drawCurve(el, {
-    title: "True strength through the run", yLabel: "% vol", xIsTime: true, height: 320, bands, marks: late,
+    title: "True strength through the run", yLabel: run.unit, xIsTime: true, height: 320, bands, marks: late,
     series: [{ label: "true strength", points }],
   });
 }
 
 /** Runs over the share of pure alcohol that has come, so that a small charge lies beside a large one. @param {HTMLElement} place */
 function drawBeside(place) {
-  const runs = JSON.parse(place.dataset.beside ?? "[]").map((/** @type {any} */ run) => ({ label: run.name, points: overAlcohol(run) }));
+  const given = JSON.parse(place.dataset.beside ?? "[]");
+  const runs = given.map((/** @type {any} */ run) => ({ label: run.name, points: overAlcohol(run) }));
   const series = runs.filter((/** @type {any} */ run) => run.points.length > 1);
   if (series.length < 2) return;
   const el = document.createElement("div");
   el.className = "chart";
   place.append(el);
-  drawCurve(el, { title: "True strength over pure alcohol collected", yLabel: "% vol", xLabel: "L pure alcohol", height: 320, series });
+  drawCurve(el, { title: "True strength over pure alcohol collected", yLabel: given[0].unit, xLabel: given[0].pureUnit, height: 320, series });
 }
 
-/** @param {{points: [string, number, number|null][]}} run @returns {[number, number][]} by flow times minutes, trapezoids */
-function overAlcohol({ points }) {
+/** @param {{points: [string, number, number|null, number][], pure: number}} run @returns {[number, number][]} by flow times minutes, trapezoids */
+function overAlcohol({ points, pure }) {
   const read = points.filter((point) => point[2] !== null);
   let lpa = 0;
-  return read.map(([at, pct, flow], n) => {
+  return read.map(([at, shown, flow, pct], n) => {
     if (n) {
-      const [then, pctThen, flowThen] = read[n - 1];
+      const [then, , flowThen, pctThen] = read[n - 1];
       lpa += ((Number(flow) + Number(flowThen)) / 2) * ((seconds(at) - seconds(then)) / 3600) * ((pct + pctThen) / 200);
     }
-    return [lpa, pct];
+    return [lpa * pure, shown];
   });
 }
 
@@ -99,7 +78,6 @@ function drawCharts(place) {
 }
 
 document.querySelectorAll("[data-charts]").forEach((place) => drawCharts(/** @type {HTMLElement} */ (place)));
-document.querySelectorAll("[data-curves]").forEach((place) => drawVessel(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-beside]").forEach((place) => drawBeside(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-chart]").forEach((place) => drawGiven(/** @type {HTMLElement} */ (place)));

@@ -1,5 +1,6 @@
 // @ts-check
 /** Checks between the fields of one entry, and sentences that name what was read. With read.js the twin of webapp/kinds/read.py. */
+import { textIn, unitIn } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
 import { declared, figure as figureParam, message } from "./message.js";
 import { fixedEven } from "./slips.js";
@@ -76,5 +77,5 @@ export function shown(name, read) {
   }
   const figure = read.kind.figures.find((one) => one.name === name);
   if (!figure || !(name in read.figures)) return "–";
-  return `${fixedEven(read.figures[name], figure.decimals)} ${symbol(figure.unit)}`;
+  return `${textIn(fixedEven(read.figures[name], figure.decimals), figure.unit)} ${symbol(unitIn(figure.unit))}`;
 }

@@ -14,6 +14,12 @@ export function ruleWords(id) {
   return sort === "rule" ? kindNamed(kindName)?.rules.find((rule) => rule.code === code.join("-"))?.words : undefined;
 }
 
+/** Whether a rule names a figure by that name, and no field that somebody types. @param {string} id @param {string} name */
+export function isWorkedOut(id, name) {
+  const kind = kindNamed(id.split("-")[1]);
+  return !!kind?.figures.some((figure) => figure.name === name) && !kind.fields.some((field) => field.name === name);
+}
+
 /** @param {string} sort @param {import("../kinds/kinds.js").Kind} kind @param {string[]} rest @returns {string | undefined} */
 function wordsOf(sort, kind, [name, value]) {
   if (sort === "title") return kind.title;

@@ -3,7 +3,7 @@
 import { textIn, unitIn } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
 import { catalogue } from "./catalogue.js";
-import { declaredWords, ruleWords } from "./declared.js";
+import { declaredWords, isWorkedOut, ruleWords } from "./declared.js";
 import { isolate } from "./isolate.js";
 import { Shown, figureText, spokenUnit, withUnit } from "./values.js";
 
@@ -19,7 +19,7 @@ export function sentence({ id, params }) {
   const pattern = bundle.getMessage(id)?.value;
   if (pattern) return bundle.formatPattern(pattern, valuesOf(params));
   const words = ruleWords(id);
-  if (words !== undefined) return words.replace(/\{(\w+)\}/g, (whole, name) => (name in params ? shown(params[name], true) : whole));
+  if (words !== undefined) return words.replace(/\{(\w+)\}/g, (whole, name) => (name in params ? shown(params[name], !isWorkedOut(id, name)) : whole));
   return id === "no_such_message" ? id : sentence({ id: "no_such_message", params: { id } });
 }
 

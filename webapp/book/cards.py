@@ -20,9 +20,9 @@ from webapp.book.house import people, registry
 from webapp.book.house.devices import DESK
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
+from webapp.book.record.units import house_units
 from webapp.book.still import runs
 from webapp.book.still.card import PastRun, Taught, still_part
-from webapp.kinds.as_data import summary
 from webapp.kinds.entry import Correction, Entry, Ranges
 from webapp.kinds.key import instrument_key, vessel_key
 from webapp.kinds.read import Read
@@ -30,6 +30,8 @@ from webapp.kinds.rows import InstrumentRow, SiteSettings, VesselRow
 from webapp.kinds.spec import Kind
 from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Body, Line, PlannedVat, Value, Vessel
 from webapp.trade.stillprior import Learnt
+from webapp.words.houseunits import House
+from webapp.words.lines import summary_in
 
 ROUND_MOST = 300
 RECENT_MOST = 12
@@ -187,7 +189,7 @@ def card(book: Book, mark: str) -> Card | None:
         "holds": _holds(state), "context": {name: first.get(name) for name in CONTEXT},
         "last": {kind.name: last for kind in kinds if (last := _last(kind, state, bodies))},
         "limits": {name: context["limits"] for name, context in contexts.items() if context["limits"]},
-        "recent": _recent(state, bodies, phones), "curves": _curves(kinds, state),
+        "recent": _recent(state, bodies, phones, house_units(book)), "curves": _curves(kinds, state),
         "queries": queries.for_card(book, mark), "run": current, "past_runs": [],
         "forms": [kind.name for kind in kinds if kind.name != "opening" or may_open(state)],
     }
@@ -283,19 +285,21 @@ def _newest_lines(state: Vessel) -> list[tuple[Line, str]]:
     return sorted(lines, key=lambda pair: (pair[0]["at"], pair[0]["entry"]), reverse=True)[:RECENT_MOST]
 
 
-def _recent(state: Vessel, bodies: Mapping[str, Entry], phones: Mapping[str, str]) -> list[CardLine]:
+def _recent(
+    state: Vessel, bodies: Mapping[str, Entry], phones: Mapping[str, str], house: House
+) -> list[CardLine]:
     return [
         {
             "entry": line["entry"], "kind": name, "at": line["at"], "person": line["person"],
-            "phone": phones[line["entry"]], "summary": _summary(name, line, bodies[line["entry"]]),
+            "phone": phones[line["entry"]], "summary": _summary(name, line, bodies[line["entry"]], house),
         }
         for line, name in _newest_lines(state)
     ]
 
 
-def _summary(kind_name: str, line: Line, body: Entry) -> str:
+def _summary(kind_name: str, line: Line, body: Entry, house: House) -> str:
     kind = webapp.kinds.get(kind_name)
-    return summary(Read(body, kind, line["values"], line["figures"], ())) if kind else kind_name
+    return summary_in(Read(body, kind, line["values"], line["figures"], ()), house) if kind else kind_name
 
 
 def _curves(kinds: list[Kind], state: Vessel) -> dict[str, list[list[float]]]:

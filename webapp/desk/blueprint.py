@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from flask import Blueprint, current_app, g
 
 from webapp.access import current
+from webapp.desk import figures
 from webapp.trade import units
 
 if TYPE_CHECKING:
@@ -67,6 +68,10 @@ def _backup_trouble() -> str:
     return schedule.describe_trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
 
 
+for filter_name, make in figures.FILTERS.items():
+    bp.add_app_template_filter(make, filter_name)
+
+
 @bp.app_template_filter("unit_symbol")
 def unit_symbol(unit: str) -> str:
     """Return the sign of a unit code, or the code itself where it has none."""
@@ -110,9 +115,13 @@ def pair_with(one: object, other: object) -> tuple[object, object]:
 @bp.app_template_filter("rule_words")
 def rule_words(rule: dict[str, object]) -> str:
     """Return a rule of readiness in words."""
-    words = {"age_years": "{:g} years in wood", "strength_low": "from {:g} % vol", "strength_high": "to {:g} % vol",
+    words = {"age_years": "{:g} years in wood", "strength_low": "from {}", "strength_high": "to {}",
              "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}
-    return ", ".join(text.format(rule[name]) for name, text in words.items() if rule.get(name) is not None)
+    said = ((text, rule.get(name), name.startswith("strength")) for name, text in words.items())
+    return ", ".join(
+        text.format(figures.amount(float(str(value)), "pct_vol", None) if is_strength else value)
+        for text, value, is_strength in said if value is not None
+    )
 
 
 def _at_house(stamp: str) -> datetime:

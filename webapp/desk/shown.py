@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from webapp.access import current
 from webapp.book.fold import row_reader
 from webapp.book.record.store import Book
 from webapp.desk.blueprint import local_time
-from webapp.kinds import as_data
 from webapp.kinds.read import Read
 from webapp.trade import units
+from webapp.words.lines import label_in, shown_in, summary_in
 
 
 class LineRow(row_reader.PlacedRow):
@@ -36,7 +37,7 @@ def line_of(row: LineRow, read: Read | None) -> dict[str, object]:
         **row,
         "title": kind.title if kind else row["kind"],
         "icon": kind.icon if kind else "note",
-        "summary": as_data.summary(read) if read else "",
+        "summary": summary_in(read, current.house) if read else "",
         "read_local": local_time(row["read_at"]),
     }
 
@@ -68,5 +69,6 @@ def figures_of(read: Read) -> list[dict[str, str]]:
     seen: dict[str, dict[str, str]] = {}
     for figure in read.kind.figures:
         if figure.name in read.figures:
-            seen.setdefault(figure.name, {"label": figure.label, "shown": read.shown(figure.name)})
+            label = label_in(figure.label, figure.unit, current.house)
+            seen.setdefault(figure.name, {"label": label, "shown": shown_in(read, figure.name, current.house)})
     return list(seen.values())

@@ -16,6 +16,7 @@ from webapp.book.periods.periods import litres
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import local_time, unit_symbol
+from webapp.desk.figures import FILTERS
 from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, sections, standing_spirit
 from webapp.desk.trace.pages import PAGE_STEPS_MOST
 from webapp.desk.trace.picture import draw, percent
@@ -36,6 +37,8 @@ ROOMS = [
 bp.add_app_template_filter(percent, "percent")
 bp.add_app_template_filter(local_time, "local_time")
 bp.add_app_template_filter(unit_symbol, "unit_symbol")
+for name, make in FILTERS.items():
+    bp.add_app_template_filter(make, name)
 
 
 @bp.context_processor

@@ -27,6 +27,12 @@ def rule_words(message_id: str) -> str | None:
     return next((rule.words for rule in kind.rules if rule.code == code), None) if kind else None
 
 
+def is_worked_out(message_id: str, name: str) -> bool:
+    """Return whether a rule names a figure by that name, and no field that somebody types."""
+    kind = webapp.kinds.get(message_id.split("-")[1])
+    return kind is not None and kind.field(name) is None and any(one.name == name for one in kind.figures)
+
+
 def fill_rule(words: str, params: dict[str, str]) -> str:
     """Return a rule's sentence with `{name}` replaced by its parameter."""
     return _FILLED.sub(lambda found: params.get(found[1], found[0]), words)

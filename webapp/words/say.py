@@ -27,7 +27,7 @@ from webapp.kinds.message import (
 )
 from webapp.trade import units
 from webapp.words.catalogue import ENGLISH, LOCALES, bundle_of, declared_id
-from webapp.words.declared import declared_words, fill_rule, rule_words
+from webapp.words.declared import declared_words, fill_rule, is_worked_out, rule_words
 from webapp.words.houseunits import METRIC, House, text_in, unit_in
 from webapp.words.values import Shown, figure_text, spoken_unit, with_unit
 
@@ -53,7 +53,8 @@ def make_sentence(said: Message, language: str = ENGLISH, house: House = METRIC)
             return str(text)
     words = rule_words(said.id)
     if words is not None:
-        return fill_rule(words, {name: param_text(value, language) for name, value in said.params})  # as typed
+        read_in = {name: house if is_worked_out(said.id, name) else METRIC for name, _ in said.params}  # else as typed
+        return fill_rule(words, {name: param_text(value, language, read_in[name]) for name, value in said.params})
     _log.error("no message %s in the catalogue", said.id)
     return make_sentence(message("no_such_message", id=said.id), language)
 

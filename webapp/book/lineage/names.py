@@ -10,9 +10,12 @@ from typing import TypedDict
 from webapp.book.fold.states import load_newest_of
 from webapp.book.lineage.trace import REST, Step
 from webapp.book.record.store import Book
+from webapp.book.record.units import house_units
 from webapp.book.still.runs import runs_by_id
 from webapp.kinds.key import bottling_key
 from webapp.kinds.state import Body
+from webapp.trade import units
+from webapp.words.houseunits import House, text_in, unit_in
 
 RUN_NAMES_MOST = 2_000  # of one trace; those above it go by their day
 GONE = {
@@ -103,17 +106,19 @@ def _entries(book: Book, ids: Sequence[str], steps: Mapping[str, Step]) -> dict[
         (json.dumps([node[2:] for node in ids]),),
     )
     found = {row["id"]: row for row in rows}
-    return {node: _entry_node(node, found.get(node[2:]), steps.get(node)) for node in ids}
+    house = house_units(book)
+    return {node: _entry_node(node, found.get(node[2:]), steps.get(node), house) for node in ids}
 
 
-def _entry_node(node: str, row: _EntryRow | None, step: Step | None) -> Node:
+def _entry_node(node: str, row: _EntryRow | None, step: Step | None, house: House) -> Node:
     body = json.loads(row["body"]) if row else {}
     said = {name: str((value or {}).get("raw") or "") for name, value in body.get("values", {}).items()}
     made = Node(node, "found", "", entry=node[2:], mark=row["mark"] if row else "", at=step.at if step else "")
     parts = []
     if node[:2] == "i:":
         made.sort, made.key, made.name = "fruit", f"{LOAD}{node[2:]}", said.get("grower_lot") or "fruit"
-        mass = f"{step.mass_g / 1000:.0f} kg" if step else ""
+        net = text_in(f"{step.mass_g / 1000:.0f}", "kg", house) if step else ""
+        mass = f"{net} {units.symbol(unit_in('kg', house))}" if step else ""
         parts = [mass, said.get("variety") or said.get("material", ""), said.get("batch", "")]
     elif node[:2] == "o:":
         made.sort, made.name = "opening", "before this book began"

@@ -17,10 +17,12 @@ from webapp.book.before.limits import Limit, declare
 from webapp.book.checks import site_limit
 from webapp.book.checks.words import figure_text, rounded_text
 from webapp.book.fold.registry_rows import load_site
+from webapp.book.periods.words import pure_words
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
+from webapp.words.houseunits import METRIC, US, House, house_of
 
 LIMITS = declare(
     Limit("season_close_pct", 1.0, "%", "A season's alcohol may miss its sum by, of the wash"),
@@ -52,6 +54,7 @@ class Season:
     runs: int
     lost_most_pct: float
     close_most_pct: float
+    house: House = METRIC
 
     @property
     def closes_by(self) -> int:
@@ -83,19 +86,24 @@ class Season:
         """Return the sum in words."""
         parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
                  ("stillage", self.stillage), ("not accounted for", self.lost)]
-        said = " + ".join(f"{name} {_litres(ul)}" for name, ul in parts)
+        said = " + ".join(f"{name} {self._pure(ul)}" for name, ul in parts)
         more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other),
                 ("on a still now", self.on_stills)]
         rest = "".join(
-            f", {'and' if ul > 0 else 'less'} {_litres(abs(ul))} {name}" for name, ul in more if round(ul, -4)
+            f", {'and' if ul > 0 else 'less'} {self._pure(abs(ul))} {name}" for name, ul in more if round(ul, -4)
         )
-        later = f" Gauges after collection found {_litres(abs(self.gauged))} {'more' if self.gauged > 0 else 'less'}."
-        return f"Wash {_litres(self.wash)} L of pure alcohol = {said}{rest}.{later if round(self.gauged, -4) else ''}"
+        way = "more" if self.gauged > 0 else "less"
+        later = f" Gauges after collection found {self._pure(abs(self.gauged))} {way}."
+        return f"Wash {pure_words(self.wash, self.house)} = {said}{rest}.{later if round(self.gauged, -4) else ''}"
+
+    def _pure(self, ul: int) -> str:
+        return pure_words(ul, self.house).split()[0]
 
     @property
     def verdict(self) -> str:
         """Return a judgement of the sum, and the advice that follows from it."""
-        out = f"Out by {_litres(abs(self.closes_by))} L ({rounded_text(self.closes_by_pct)} % of the wash)"
+        sign = "proof gal" if self.house == US else "L"
+        out = f"Out by {self._pure(abs(self.closes_by))} {sign} ({rounded_text(self.closes_by_pct)} % of the wash)"
         if self.closes_by_pct > self.close_most_pct:
             return (
                 f"{out}: more than {figure_text(self.close_most_pct, 1)} %. Look through dips of low wines and gauges "
@@ -134,7 +142,8 @@ def seasons(book: Book, now: datetime, most: int = 100, site: SiteSettings | Non
     begun = season_of(months.month_at(begun_at, zone), first)
     limits = {name: site_limit(name, site) for name in ("run_loss_pct", "season_close_pct")}
     wanted = [n for n, span in enumerate(spans) if begun <= span.name <= max(last, begun)]
-    found = [_season(spans[n], moved.get(n, []), limits) for n in wanted[:most]]
+    house = house_of(site.get("units"))
+    found = [_season(spans[n], moved.get(n, []), limits, house) for n in wanted[:most]]
     return [one for one in found if one.wash or one.fruit_g or one.fermented]
 
 
@@ -184,7 +193,7 @@ def _first_month(said: object) -> int:
     return said if isinstance(said, int) and 1 <= said <= 12 else FIRST_MONTH
 
 
-def _season(span: _Span, rows: Sequence[_MovedRow], limits: Mapping[str, float]) -> Season:
+def _season(span: _Span, rows: Sequence[_MovedRow], limits: Mapping[str, float], house: House) -> Season:
     into: Counter[str] = Counter()
     fruit_g = fermented = gauged = 0
     for row in rows:
@@ -202,8 +211,5 @@ def _season(span: _Span, rows: Sequence[_MovedRow], limits: Mapping[str, float])
         *span, fruit_g, fermented, into["wash"], -into["hearts"], -into["heads"],
         -(into["tails"] + into["feints"]), -into["stillage"], -into["run_balance"], into["low_wines"], gauged,
         other, standing, rows[0]["runs"] if rows else 0, limits["run_loss_pct"], limits["season_close_pct"],
+        house,
     )
-
-
-def _litres(ul: float) -> str:
-    return f"{ul / 1e6:.2f}"

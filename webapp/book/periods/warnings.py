@@ -6,10 +6,13 @@ import json
 from dataclasses import dataclass
 
 from webapp.book.fold.states import load_before_each
-from webapp.book.periods.periods import Period, litres
+from webapp.book.periods.periods import Period
+from webapp.book.periods.words import pure_words
 from webapp.book.record import months
 from webapp.book.record.store import Book
+from webapp.book.record.units import house_units
 from webapp.kinds.key import vessel_key
+from webapp.words.houseunits import House
 
 SOURCES = {"tank_loss": "27 CFR 19.462"}
 TANK_LOSS_PCT = 1.5  # 27 CFR 19.462: of what was in the tanks in a calendar quarter; casks do not count
@@ -28,7 +31,8 @@ class Notice:
 
 def warnings(book: Book, period: Period) -> list[Notice]:
     """Return the points to look at before a period is closed."""
-    return [*_negatives(period), *_open_questions(book, period), *_not_accounted(period), *tank_loss(book, period)]
+    lost = _not_accounted(period, house_units(book))
+    return [*_negatives(period), *_open_questions(book, period), *lost, *tank_loss(book, period)]
 
 
 def _negatives(period: Period) -> list[Notice]:
@@ -58,17 +62,17 @@ def _open_questions(book: Book, period: Period) -> list[Notice]:
     return [Notice("questions", "ask", words, "/desk/")]
 
 
-def _not_accounted(period: Period) -> list[Notice]:
+def _not_accounted(period: Period, house: House) -> list[Notice]:
     """Pure alcohol that came from where the book has nothing, or went where nothing accounts for it."""
     found = []
     for account in period.known:
         lost = sum(line.ul for line in account.outs if line.party == "out:not_accounted")
         came = sum(line.ul for line in account.ins if line.party == "out:not_accounted")
         if came:
-            words = f"{litres(came)} L of pure alcohol came into {account.name} from where the book has nothing."
+            words = f"{pure_words(came, house)} came into {account.name} from where the book has nothing."
             found.append(Notice("from_nothing", "ask", f"{words} Look for an entry that is missing."))
         if lost:
-            words = f"{litres(lost)} L of pure alcohol went out of {account.name} that nothing accounts for."
+            words = f"{pure_words(lost, house)} went out of {account.name} that nothing accounts for."
             found.append(Notice("not_accounted", "note", words))
     return found
 
@@ -93,8 +97,9 @@ def tank_loss(book: Book, period: Period) -> list[Notice]:
     contained, lost = opening + (sums["came"] or 0), sums["lost"] or 0
     if not contained or lost * 100 <= TANK_LOSS_PCT * contained:
         return []
+    house = house_units(book)
     words = (
-        f"Tanks lost {litres(lost)} of {litres(contained)} L of pure alcohol in them this quarter: "
+        f"Tanks lost {pure_words(lost, house).split()[0]} of {pure_words(contained, house)} in them this quarter: "
         f"{lost * 100 / contained:.1f} %. Above {TANK_LOSS_PCT} % counts as excessive in the US (27 CFR 19.462)."
     )
     return [Notice("tank_loss", "ask", words)]

@@ -5,11 +5,20 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from webapp.book.periods.lines import ACCOUNTS, WAREHOUSE
+from webapp.book.periods.periods import litres, proof_gallons
+from webapp.words.houseunits import US, House
 
 CAUTION = (
     "Figures here are worked out by the OIML R 22 formula from the readings in the book. Figures for excise must "
     "follow the tables and instruments that your authority prescribes, and its own forms. This is not legal advice."
 )
+
+
+
+def pure_words(ul: float, house: House) -> str:
+    """Return microlitres of pure alcohol in words: `12.34 L of pure alcohol`, or `6.5 proof gallons`."""
+    return f"{proof_gallons(round(ul))} proof gallons" if house == US else f"{litres(round(ul))} L of pure alcohol"
+
 
 # (side, outside) -> words. What comes in from where one would not expect it is a gain, and says so.
 PARTIES = {

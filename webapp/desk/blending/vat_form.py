@@ -13,6 +13,8 @@ from wtforms.validators import Length, Optional, ValidationError
 from webapp.book.checks import site_limit
 from webapp.book.vats.solve import AIMS, Wish
 from webapp.book.vats.sum import Source
+from webapp.desk.figures import amount, name_units, or_us, typed
+from webapp.desk.figures import figure as shown
 from webapp.desk.forms import figure
 from webapp.kinds.as_form import pairs
 from webapp.kinds.reasons import reason_of
@@ -24,6 +26,7 @@ from webapp.words import sentence
 AIM_WORDS = {
     "fewest": "as few vessels as can be", "oldest_stays": "the oldest stays", "oldest_first": "the oldest goes first",
 }
+_UNITS = {"volume": "L", "soak": "kg"}
 STRENGTH_UNITS = [("pct_vol", "% vol"), ("proof", "proof")]
 
 
@@ -65,13 +68,17 @@ class VatForm(FlaskForm):
         usual = {
             "strength_unit": "proof" if site.get("units") == "us" else "pct_vol", "within": "2",
             "youngest": f"{site_limit('vat_youngest_years', site):g}",
-            "soak": f"{(site_limit('soak_low_kg', site) + site_limit('soak_high_kg', site)) / 2:g}",
+            "soak": shown((site_limit("soak_low_kg", site) + site_limit("soak_high_kg", site)) / 2, "kg", None),
             "aim": "fewest",
         }
         given = request.args  # where a vat is kept, too: the page posts to its own address
         if "solve" in given:
-            return cls(formdata=given, meta={"csrf": False})
-        return cls(formdata=None, data=usual | given.to_dict(), meta={"csrf": False})
+            made = cls(formdata=given, meta={"csrf": False})
+        else:
+            made = cls(formdata=None, data=usual | given.to_dict(), meta={"csrf": False})
+        name_units(made, **_UNITS)
+        made.soak.label.text = made.soak.label.text.replace("200 L", or_us("200 L", "53 gal"))
+        return made
 
     def number(self, name: str) -> float | None:
         """Return the figure in a box, strength in % vol at 20 degC; None where it is empty or wrong."""
@@ -82,7 +89,7 @@ class VatForm(FlaskForm):
             return None
         if value is not None and name == "strength":
             return float(units.to_canonical(value, self.strength_unit.data))
-        return value
+        return typed(value, _UNITS[name]) if name in _UNITS else value
 
     def wish(self) -> Wish:
         """Return the wish for the vat, from the form."""
@@ -119,13 +126,14 @@ def wish_words(form: VatForm) -> str:
     """Return in a line what was asked for, for the record."""
     strength, volume = form.number("strength"), form.number("volume")
     parts = [
-        f"{strength:.1f} % vol" if strength else "strength as it comes",
-        f"{volume:g} L within {form.number('within') or 0:g} %" if volume else "all they give",
+        amount(strength, "pct_vol") if strength else "strength as it comes",
+        f"{amount(volume, 'L', None)} within {form.number('within') or 0:g} %" if volume else "all they give",
     ]
     for name, words in (("share", "of one vessel"), ("lot_share", "of one lot")):
         if form.number(name):
             parts.append(f"at most {form.number(name):g} % {words}")
     if form.number("youngest"):
         parts.append(f"youngest {form.number('youngest'):g} years in wood")
-    parts += [AIM_WORDS.get(form.aim.data, ""), f"wood keeps {form.number('soak') or 0:g} kg of 200 L"]
+    kept = amount(form.number("soak") or 0, "kg", None)
+    parts += [AIM_WORDS.get(form.aim.data, ""), f"wood keeps {kept} of {or_us('200 L', '53 gal')}"]
     return "; ".join(part for part in parts if part)

@@ -18,6 +18,7 @@ from webapp.book.fold import queries
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.warehouse import areas_of
 from webapp.desk.chart import Chart
+from webapp.desk.figures import in_house
 from webapp.kinds.state import NO_FILL
 from webapp.trade.marks import BadMark, parse_mark
 
@@ -62,7 +63,7 @@ def ferment_page(fill: str) -> ResponseReturnValue:
         gravity["expected"] = {"label": "expected", "points": curve}
     warmth: Chart = {"title": "Mash temperature", "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
                               "height": 180, "series": [{"label": "mash", "points": temps}]}
-    charts = [one for one in (gravity, warmth) if len(one["series"][0]["points"]) > 1]
+    charts = [one for one in (gravity, in_house(warmth, "degC")) if len(one["series"][0]["points"]) > 1]
     asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
     counts = ferments.count_alcohol(current.book, found)
     return render_template("desk/cellar/ferment.html", ferment=found, counts=counts, words=COUNTS, asked=asked,
@@ -115,13 +116,13 @@ def _charts(cask: Cask) -> list[Chart]:
         points = [[one["at_s"], one[key]] for one in cask.gauges]
         if not points:
             continue
-        chart: Chart = {"title": title, "yLabel": unit, "yDecimals": 1, "xIsTime": True, "height": 200,
+        chart: Chart = {"title": title, "yLabel": "", "yDecimals": 1, "xIsTime": True, "height": 200,
                                  "series": [{"label": name, "points": points}]}
         ahead = [(years, cask.at(datetime.fromtimestamp(points[-1][0] + years * YEAR_S, UTC))) for years in (1, 2)]
         expected = [[points[-1][0] + years * YEAR_S, told[key]["at"]] for years, told in ahead if told]
         if expected:
             chart["expected"] = {"label": "expected", "points": [points[-1], *expected]}
-        made.append(chart)
+        made.append(in_house(chart, unit))
     scores = [[_seconds(one["at"]), one["score"]] for one in cask.tastings]
     if len(scores) > 1:
         made.append({"title": "Scores", "yLabel": "of 10", "yDecimals": 1, "xIsTime": True, "height": 160,
@@ -130,7 +131,7 @@ def _charts(cask: Cask) -> list[Chart]:
 
 
 _COURSES: Final = ("lpa", "strength_pct")
-_COURSE_WORDS = {"lpa": ("pure alcohol", "Pure alcohol", "L"), "strength_pct": ("strength", "Strength", "% vol")}
+_COURSE_WORDS = {"lpa": ("pure alcohol", "Pure alcohol", "LPA"), "strength_pct": ("strength", "Strength", "pct_vol")}
 
 
 @bp.get("/cellar/map")

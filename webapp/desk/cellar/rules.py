@@ -17,6 +17,7 @@ from webapp.book.cellar.casks import Cask
 from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.pages import PAGES, VERDICTS
+from webapp.desk.figures import name_units, typed
 from webapp.desk.forms import figure, is_figure
 from webapp.kinds.rows import ReadyRule, SiteSettings
 from webapp.kinds.state import NO_FILL
@@ -92,6 +93,7 @@ def set_ready_rule() -> ResponseReturnValue:
 
 def _ready(form: RuleForm) -> str:
     rules = _rules(current.site)
+    name_units(form, strength_low="pct_vol", strength_high="pct_vol")
     now = datetime.now(UTC)
     judged = [(cask, _lacks(cask, rules, now)) for cask in casks.casks(current.book) if cask.holds]
     ready = [cask for cask, lacks in judged if lacks == []]
@@ -128,7 +130,7 @@ def _keep_rule(rules: list[ReadyRule], form: RuleForm) -> None:
     made: ReadyRule = {"what": what}
     for name in FIGURES:
         if (value := figure(form[name])) is not None:
-            made[name] = value
+            made[name] = typed(value, "pct_vol") if name.startswith("strength") else value
     if len(made) > 1:
         kept.append(made)
     registry.set_site(current.book, {"ready_rules": kept[-RULES_MOST:]}, by=current.person["code"])

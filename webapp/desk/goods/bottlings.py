@@ -13,6 +13,7 @@ from webapp.book.checks.product_limits import CAUTION, bottled_at_least, limit_s
 from webapp.book.goods import bottlings
 from webapp.book.goods.bottlings import Batch, LineEntry
 from webapp.desk.blueprint import bp
+from webapp.desk.figures import sign, value_of
 from webapp.kinds.state import Value
 from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain
@@ -85,14 +86,15 @@ def _charts(batch: Batch) -> list[LineChart]:
         levels += [(100.0 - fill, "least")] + ([(100.0 + fill, "most")] if limits["is_us"] else [])
     found.append(_chart(batch, "fill_found", "Fill, on average", "% of the label", levels))
     levels = [(label, "label"), (label - off, "least"), (label + off, "most")] if label else []
-    found.append(_chart(batch, "strength_found", "Strength in the bottles", "% vol", levels))
+    found.append(_chart(batch, "strength_found", "Strength in the bottles", sign("pct_vol"), levels, "pct_vol"))
     return [chart for chart in found if len(chart["points"]) > 1]
 
 
-def _chart(batch: Batch, name: str, title: str, unit: str, levels: Levels) -> LineChart:
-    points = [[check["at"], check["values"][name]] for check in batch["checks"] if name in check["values"]]
-    shown: list[Level] = [{"y": y, "label": words} for y, words in levels]
-    return {"title": title, "unit": unit, "decimals": 1, "points": points, "levels": shown}
+def _chart(batch: Batch, name: str, title: str, sign_of: str, levels: Levels, unit: str = "pct") -> LineChart:
+    read = [check for check in batch["checks"] if name in check["values"]]
+    points: list[list[str | Value]] = [[check["at"], value_of(float(check["values"][name]), unit)] for check in read]
+    shown: list[Level] = [{"y": value_of(y, unit), "label": words} for y, words in levels]
+    return {"title": title, "unit": sign_of, "decimals": 1, "points": points, "levels": shown}
 
 
 def _balance(batch: Batch) -> dict[str, float] | None:

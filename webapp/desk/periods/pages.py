@@ -17,7 +17,7 @@ from webapp.book.periods.warnings import warnings
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp, local_time
-from webapp.desk.periods.rows import as_json, csv_rows, rounding, rows_of, title_of
+from webapp.desk.periods.rows import as_json, csv_rows, held, rounding, rows_of, title_of
 
 
 def _ledger() -> Ledger:
@@ -36,7 +36,7 @@ def _period(ledger: Ledger, name: str) -> periods.Period:
 def periods_page() -> ResponseReturnValue:
     """List every quarter and month with what was on hand at its end, newest first."""
     found = periods.periods_in(_ledger(), periods.accounts_of(current.site))
-    return render_template("desk/periods/periods.html", found=found, litres=periods.litres, title_of=title_of)
+    return render_template("desk/periods/periods.html", found=found, held=held, title_of=title_of)
 
 
 @bp.get("/periods/<name>")
@@ -93,7 +93,7 @@ def period_close(name: str) -> ResponseReturnValue:
                 return redirect(url_for("desk.period_page", name=name))
     draft, why_not = _draft(ledger, name)
     return render_template(
-        "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, litres=periods.litres,
+        "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, held=held,
         title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
     ), 422 if request.method == "POST" else 200
 

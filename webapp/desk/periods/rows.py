@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 
+from webapp.access import current
 from webapp.book.periods.ledger import Closed
 from webapp.book.periods.lines import WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
 from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION, party_words, reason_words, rules, rules_words
 from webapp.kinds.rows import SiteSettings
+from webapp.words.houseunits import US
 
 CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",
@@ -20,6 +23,11 @@ TITLES = {
     "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
     WAREHOUSE: "Excise warehouse",
 }
+
+
+def held(ul: int) -> Decimal:
+    """Return pure alcohol as the house counts it: litres to 0.01, or proof gallons to 0.1."""
+    return proof_gallons(ul) if current.house == US else litres(ul)
 
 
 @dataclass(frozen=True, slots=True)

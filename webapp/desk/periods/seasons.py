@@ -14,6 +14,7 @@ from webapp.book.periods.periods import litres, proof_gallons
 from webapp.book.record import months
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
+from webapp.desk.periods.rows import held
 
 
 @bp.get("/casks-by-year")
@@ -39,4 +40,4 @@ def casks_by_year_page() -> ResponseReturnValue:
 def seasons_page() -> ResponseReturnValue:
     """Show each season in one sum: does its alcohol close?"""
     found = season.seasons(current.book, datetime.now(UTC), site=current.site)
-    return render_template("desk/periods/seasons.html", found=found, litres=litres)
+    return render_template("desk/periods/seasons.html", found=found, held=held)

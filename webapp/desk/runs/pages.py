@@ -13,6 +13,7 @@ from webapp.book import intake
 from webapp.book.still import feints, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
 from webapp.desk.blueprint import bp
+from webapp.desk.figures import or_us, sign, value_of
 from webapp.desk.runs.picture import WIDE, bars
 from webapp.kinds.state import Run
 
@@ -90,7 +91,8 @@ def runs_beside() -> ResponseReturnValue:
          "cuts": {cut["event"]: cut for cut in run["cuts"]}}
         for run in found
     ]
-    curves = json.dumps([curve_of(run) | {"name": run["name"] or run["started_at"][:10]} for run in found])
+    pure = {"pure": value_of(1.0, "LPA"), "pureUnit": or_us("L pure alcohol", "proof gal")}
+    curves = json.dumps([pure | curve_of(run) | {"name": run["name"] or run["started_at"][:10]} for run in found])
     return render_template("desk/runs/beside.html", lines=lines, curves=curves, most=BESIDE_MOST)
 
 
@@ -123,6 +125,8 @@ def curve_of(run: Run) -> dict[str, object]:
     """Return the data of a run that the desk's script draws."""
     lines = {line["entry"]: line for line in [*run["cuts"], *run["readings"]]}
     read = sorted((one for one in lines.values() if one.get("true_strength") is not None), key=lambda one: one["at"])
-    points = [[line["at"], line["true_strength"], line.get("flow")] for line in read]
+    strengths = [(line, line["true_strength"] or 0.0) for line in read]
+    points = [[line["at"], value_of(pct, "pct_vol"), line.get("flow"), pct] for line, pct in strengths]
     cuts = [{"at": c["at"], "event": c["event"], "typed_at": c.get("typed_at")} for c in run["cuts"]]
-    return {"points": points, "cuts": cuts, "started_at": run["started_at"], "ended_at": run["ended_at"]}
+    return {"points": points, "cuts": cuts, "unit": sign("pct_vol"), "started_at": run["started_at"],
+            "ended_at": run["ended_at"]}

@@ -13,12 +13,15 @@ from webapp.book.fold import states
 from webapp.book.house import registry
 from webapp.book.record import log
 from webapp.desk.blueprint import bp
+from webapp.desk.figures import curve_charts, name_units, typed
+from webapp.desk.figures import figure as shown
 from webapp.desk.forms import VesselForm, figure
 from webapp.desk.shown import entry_lines
 from webapp.kinds.rows import VesselRow
 from webapp.trade.marks import BadMark, make_mark, parse_mark
 
 HISTORY = 60
+_UNITS = {"capacity_l": "L", "working_l": "L", "tare_kg": "kg"}
 PAGE = 200
 START_MOST = 10_000_000
 
@@ -52,7 +55,7 @@ def vessel_page(mark: str) -> ResponseReturnValue:
     card = cards.load_standing(current.book, row)
     history = entry_lines(current.book, log.find_entries(current.book, mark=row["mark"], limit=HISTORY))
     return render_template(
-        "desk/vessels/vessel.html", row=row, card=card, history=history, curves=json.dumps(card["curves"])
+        "desk/vessels/vessel.html", row=row, card=card, history=history, charts=json.dumps(curve_charts(card["curves"]))
     )
 
 
@@ -85,6 +88,7 @@ def vessel_edit(mark: str | None = None) -> ResponseReturnValue:
             flash(f"{made} is in the book.", "entered")
             return redirect(url_for("desk.vessel_page", mark=made))
     status = 422 if request.method == "POST" else 200
+    name_units(form, **_UNITS)
     return render_template("desk/vessels/edit.html", form=form, row=row), status
 
 
@@ -101,7 +105,7 @@ def _new_mark(base: str) -> tuple[str, str]:
 
 def _boxes(row: VesselRow) -> dict[str, object]:
     sizes = {"capacity_l": row["capacity_l"], "working_l": row["working_l"], "tare_kg": row["tare_kg"]}
-    return {**row, **{name: "" if size is None else f"{size:g}" for name, size in sizes.items()}}
+    return {**row, **{name: shown(size, _UNITS[name], None) for name, size in sizes.items()}}
 
 
 def _row(mark: str, form: VesselForm) -> dict[str, object]:
@@ -111,9 +115,9 @@ def _row(mark: str, form: VesselForm) -> dict[str, object]:
         "title": form.title.data or "",
         "sort": form.sort.data,
         "place": form.place.data or "",
-        "capacity_l": figure(form.capacity_l),
-        "working_l": figure(form.working_l),
-        "tare_kg": figure(form.tare_kg),
+        "capacity_l": typed(figure(form.capacity_l), "L"),
+        "working_l": typed(figure(form.working_l), "L"),
+        "tare_kg": typed(figure(form.tare_kg), "kg"),
         "wood": form.wood.data or "",
         "toast": form.toast.data or "",
         "in_zone": bool(form.in_zone.data),
