@@ -1,7 +1,7 @@
 // @ts-check
 /** The floor's entry: the modules of every page, then the page's own module. */
 import { noteLabelLink } from "./shell/here.js";
-import { startFrame } from "./shell/frame.js";
+import { isWide, startFrame } from "./shell/frame.js";
 import { startHouse } from "./shell/house.js";
 import { start as startHandIn } from "./slate/handin.js";
 import { onBlocked } from "./slate/db.js";
@@ -35,6 +35,7 @@ async function begin() {
 /** What no page waits for: the counts in the head, the hand-in, reminders, a newer version. */
 function goOn() {
   startFrame();
+  if (isWide() && document.querySelector(".foot, form.entry")) void import("./jobs/shared/pane.js").then((job) => job.start(), () => {});
   void startHandIn();
   void import("./jobs/timers/ring.js").then((ring) => ring.start(), () => {}); // not on the phone yet: it comes after the first install
   void registerWorker({ onNewer: showUpdateNotice, onReady: sayReady });

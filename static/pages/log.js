@@ -12,11 +12,12 @@ import { beginWith, doneWith } from "../form/fix.js";
 import { EntryForm } from "../form/entryform.js";
 import { dressInstruments, extrasWords, readAt } from "../form/extras.js";
 import { showFull } from "../form/full.js";
+import { onWho } from "../slate/who.js";
 import { dressFields } from "../form/ghosts.js";
 import { dressMarks } from "../form/marks.js";
 import { chooseUsual } from "../form/usual.js";
 import { controlOf, fillIn } from "../form/values.js";
-import { sayThere, setHead } from "../shell/frame.js";
+import { isWide, sayThere, setHead } from "../shell/frame.js";
 import { handOrAsk } from "../shell/hand.js";
 import { markBy, markHere, runPath, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
@@ -40,8 +41,14 @@ export async function start() {
   const mark = markHere();
   const draftName = `${form.dataset.kind}:${mark}`;
   const [kind, card, house] = await Promise.all([getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null, instruments()]);
-  const who = await asked;
-  if (!who) return;
+  const chosen = await asked;
+  if (!chosen) return;
+  const who = { ...chosen }; // the form and its draft follow whoever takes the phone
+  onWho((next) => {
+    if (!next || next.code === who.code) return;
+    Object.assign(who, next);
+    form.querySelector("[data-begun-band]")?.parentElement?.remove(); // the one before had begun it
+  });
   showHead(kind, card, mark);
   dressFields(form, kind, card);
   chooseUsual(form, kind);
@@ -77,6 +84,7 @@ export async function start() {
   dressed = (await DRESS[kind.name]?.(form, kind, card).catch(() => null)) ?? dressed;
   const isPicked = await dressGoods(form, kind, card, who);
   form.dataset.ready = "";
+  if (!isWide()) void import("../jobs/shared/hands.js").then((job) => job.showHands(part("hands"), () => {}), () => {});
   if (!isPicked) firstBox(form, kind)?.focus({ preventScroll: true });
 }
 

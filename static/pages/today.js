@@ -7,7 +7,7 @@ import { badge } from "../ui/badge.js";
 import { formatAgo, formatDuration } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
-import { setHead } from "../shell/frame.js";
+import { isWide, setHead } from "../shell/frame.js";
 import { strengthShown } from "../shell/inunits.js";
 import { runPath, vesselPath } from "../shell/here.js";
 import { readCards } from "../shell/phone.js";
@@ -20,6 +20,8 @@ const QUERIES_SHOWN = 4;
 let wanted = "";
 /** @type {any} the list of what is due, from the part of the app that comes after the first install */
 let due = null;
+/** @type {HTMLElement} where those who share this phone are drawn */
+const people = document.createElement("div");
 /** @type {any} reminders, from the same part */
 let timers = null;
 
@@ -34,6 +36,7 @@ export async function start() {
   timers = await import("../jobs/timers/show.js").catch(() => null);
   onTimers(() => void show());
   await show();
+  if (!isWide()) await import("../jobs/shared/hands.js").then((job) => job.showHands(people, () => {}), () => {});
 }
 
 async function show() {
@@ -42,7 +45,7 @@ async function show() {
   setHead({ first: house.name });
   if (!cards.length) return render(noCards(fresh), body);
   const reminders = timers ? timers.timerList(await timers.timersNow()) : nothing;
-  render([runs(cards), reminders, queries(cards), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
+  render([people, runs(cards), reminders, queries(cards), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
 }
 
 /** @param {string|null} fresh */

@@ -8,6 +8,9 @@ import { offerTakeBack } from "./takebackbar.js";
 
 const SAID = "said";
 
+/** Whether the screen has room for two panes: people and vessels beside the work. */
+export const isWide = () => matchMedia("(min-width: 1080px)").matches;
+
 /** @param {{mark?: string, first?: string, second?: string, back?: string}} head what is left out stays as it is */
 export function setHead({ mark, first, second, back }) {
   const title = document.querySelector(".head__mark");

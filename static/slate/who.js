@@ -6,6 +6,8 @@ import { listen, tell } from "./news.js";
 
 /** @typedef {{code: string, name: string, role: string, roles: string[]}} Who */
 
+const HANDS_MOST = 5;
+
 /** Says what to do. */
 export class WrongPin extends Error {}
 
@@ -33,12 +35,20 @@ export async function leave() {
   tell("who");
 }
 
+/** Who has logged on this phone lately, by code; at most five. @returns {Promise<any[]>} people as the cards brought them */
+export async function hands() {
+  const [codes, all] = await Promise.all([getMeta("hands"), people()]);
+  return all.filter((person) => codes?.includes(person.code)).sort((a, b) => (a.code < b.code ? -1 : 1));
+}
+
 /** @param {(who: Who | null) => void} callback @returns {() => void} stops it */
 export const onWho = (callback) => listen("who", () => current().then(callback));
 
 /** @param {Who} who */
 async function remember(who) {
   await setMeta("who", who);
+  const before = /** @type {string[]} */ ((await getMeta("hands")) ?? []);
+  await setMeta("hands", [who.code, ...before.filter((code) => code !== who.code)].slice(0, HANDS_MOST));
   tell("who");
   return who;
 }
