@@ -1,4 +1,4 @@
-"""Several people, one phone: a tap and the next of them logs, the PIN where the tap was; a wide screen has two panes."""
+"""Several people, one phone: a tap and the next one logs, the PIN where the tap was; a wide screen has two panes."""
 
 from __future__ import annotations
 
@@ -8,12 +8,12 @@ from typing import Any
 
 from playwright.sync_api import expect
 
-from tests.browser.floor_house import FERMENTER, Floor, far_floor, floor
+from tests.browser.floor_house import FERMENTER, Floor, far_floor, floor, near_floor
 from tests.browser.offline_world import wait_for
 from webapp.book.house import people
 from webapp.book.opening import open_book
 
-__all__ = ["far_floor", "floor"]
+__all__ = ["far_floor", "floor", "near_floor"]
 AXE = (Path(__file__).parent.parent / "vendor" / "axe.min.js").read_text(encoding="utf-8")
 NOW = """async () => (await (await import("/static/slate/who.js")).current()).code"""
 HAND_IN = """async () => { await (await import("/static/slate/handin.js")).handInNow(); }"""
@@ -33,14 +33,15 @@ def test_one_tap_changes_hands_and_keeps_what_is_typed(floor: Floor) -> None:
     assert (entry["person"], entry["values"]["gravity"]["raw"]) == ("BT", "1.031")
 
 
-def test_a_pin_is_typed_where_the_tap_was(floor: Floor) -> None:
-    with open_book(floor.world.book_path) as book:
+def test_a_pin_is_typed_where_the_tap_was(near_floor: Floor) -> None:
+    near_floor.choose("BT")
+    near_floor.choose("NS")
+    with open_book(near_floor.world.book_path) as book:
         people.set_pin(book, "BT", "2468", by="MD")
-    floor.choose("NS")
-    page = floor.open("/slate")
+    page = near_floor.open("/slate")
     page.evaluate(HAND_IN)
     wait_for(page, HAS_PIN)
-    page = floor.open("/today")
+    page = near_floor.open("/today")
     tap = page.get_by_role("button", name="BT, Bram T.")
     tap.click()
     page.locator("#hands-pin").fill("1111")
