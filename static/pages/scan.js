@@ -1,6 +1,5 @@
 // @ts-check
 /** Scan a label, or type its mark; either way leads to the vessel's card. */
-import { startScan } from "../scan/scanner.js";
 import { keepMarkBy, scannedPath, vesselPath } from "../shell/here.js";
 import { readCards } from "../shell/phone.js";
 import { startTyping } from "../shell/typemark.js";
@@ -8,6 +7,7 @@ import { startTyping } from "../shell/typemark.js";
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
 
+const NOT_YET = "The reader of labels is not on this phone yet: it comes with the next signal. Type the mark.";
 /** @type {any[]} */
 let cards = [];
 
@@ -31,6 +31,7 @@ async function look() {
   const says = (/** @type {string} */ words) => { part("says").textContent = words; };
   part("finder").hidden = false;
   try {
+    const { startScan } = await import("../scan/scanner.js").catch(() => { throw new Error(NOT_YET); });
     const scan = await startScan(/** @type {HTMLVideoElement} */ (part("video")), {
       onMark: (mark) => { scan?.stop(); open(mark, "scanned"); }, onForeign: says, onStatus: says,
     });

@@ -32,10 +32,11 @@ _LATER_DATA = {"table1.json": "jobs", "questions.json": "jobs"}
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
-# curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form.
+# curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form, with
+# what looks through the camera.
 # [name of the part: how the names below static begin that travel in it], fetched in this order
 _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/maturing.js", "trade/reducing.js")
-LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
+LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
 # What the run sheet opens with comes at the start.
 _AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
 # What puts the parts together: phones that hold what another hand packed fetch it anew.
