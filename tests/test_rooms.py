@@ -12,7 +12,8 @@ import webapp
 ROOMS = Path(webapp.__file__).parent
 TESTS = Path(__file__).parent
 # Only the command line knows the group: a site needs neither it nor its database.
-SITE_ROOMS = ("trade", "kinds", "words", "labels", "book", "floor", "desk", "access", "keeping", "serving", "demo")
+SITE_ROOMS = ("trade", "kinds", "words", "labels", "book", "floor", "desk", "access", "keeping", "serving", "demo",
+              "sheets")
 # Beside the rooms: the factory, the commands and what they share.
 ROOT = "webapp"
 # Below all rooms, and free to all: the version and the places of shipped files. They import nothing of the program.
@@ -41,11 +42,12 @@ MAY = {
     "book.periods": {"book.house", *_HOUSE},
     "book": _BOOK - {"book"},
     "keeping": {ROOT, *_BOOK},
+    "sheets": {ROOT, *_BOOK},
     "serving": {ROOT, "keeping", *_BOOK},
     "access": {ROOT, "serving", *_BOOK},
     "shipping": {ROOT, "access", *_RECORD},
     "floor": {ROOT, "access", "shipping", *_BOOK},
-    "desk": {ROOT, "access", "keeping", "labels", *_BOOK},
+    "desk": {ROOT, "access", "keeping", "labels", "sheets", *_BOOK},
     "demo": {ROOT, *_BOOK},
     "group": {ROOT, "access", "desk", "floor", "serving", *_BOOK},
 }
@@ -56,6 +58,7 @@ WITHOUT = {
     "words": ("flask", "sqlite3", "sqlite_utils"),
     "labels": ("flask", "sqlite3"),
     "book": ("flask", "wtforms"),
+    "sheets": ("flask", "wtforms", "sqlite3"),
 }
 
 

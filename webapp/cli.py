@@ -14,6 +14,7 @@ from webapp.cli_parts import PATH, Sentence, data_option, open_at
 from webapp.group.commands import group_join, group_send, group_serve, group_verify, send_beside
 from webapp.keeping import commands as keeping_commands
 from webapp.places import get_user_data_dir
+from webapp.sheets.commands import take_sheet
 
 if TYPE_CHECKING:
     from flask import Flask
@@ -182,7 +183,7 @@ def phones(data_dir: Path) -> None:
         click.echo("  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip())
 
 
-for _command in (*keeping_commands.ALL, group_serve, group_verify, group_join, group_send):
+for _command in (*keeping_commands.ALL, take_sheet, group_serve, group_verify, group_join, group_send):
     main.add_command(_command)
 
 

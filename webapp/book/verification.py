@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from webapp.book.fold import month_sums, unjudged
 from webapp.book.periods import accounts, closes
-from webapp.book.record import log
+from webapp.book.record import evidence, log
 from webapp.book.record.store import Book
 
 
@@ -14,4 +14,4 @@ def verify(book: Book) -> list[str]:
     What a change of limits has left to be judged again is judged first: until then stock is half one, half the other.
     """
     unjudged.judge_all(book)
-    return [wrong for part in (log, accounts, closes, month_sums) for wrong in part.verify(book)]
+    return [wrong for part in (log, evidence, accounts, closes, month_sums) for wrong in part.verify(book)]

@@ -20,6 +20,7 @@ import webapp.desk.periods.pages
 import webapp.desk.periods.records
 import webapp.desk.periods.seasons
 import webapp.desk.runs.pages
+import webapp.desk.sheets.pages
 import webapp.desk.trace.pages
 import webapp.desk.vessels.labels
 import webapp.desk.vessels.vessels  # noqa: F401

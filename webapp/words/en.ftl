@@ -399,6 +399,7 @@ opening_nothing = The book has nothing in { $vessel }, and nothing is weighed or
 opening_seen = { $vessel } holds what this book has seen begin ({ $at }): that is no opening stock. Right vessel?
 opening_again = By the book { BARE($booked) } { of-pure } are in { $vessel } already; here it is { BARE($said) }. Its past is added, its stock stays. Gauge it, if it holds another amount now.
 opening_before_fruit = In wood since { $day }, of the harvest of { $harvest }: nothing lies in wood before its fruit. Look at both again.
+opening_drift = { $now } now, { $then } at its fill on { $at }: that is much for the years between. Look at both again.
 opening_grew = { $now } now, { $then } at its fill: wood gives no alcohol. Look at both again.
 opening_overfilled = { TYPED($filled) } at its fill does not fit into { $vessel }, which holds { TYPED($holds) }. Look at the papers again.
 opening_no_tare = { TYPED($gross) } with the cask, and nobody has said what it weighs empty. Type its empty weight, or list it with the cask.
@@ -407,6 +408,37 @@ opening_long_ago = { $day } is { PLURAL($years) ->
     [one] { $years } year
    *[other] { $years } years
   } before it was read. Right year?
+sheet-empty = There is nothing in this file. Take the sheet with the rows.
+sheet-too_large = This file is larger than { $most } MB. Save the sheet alone, as CSV, and take that.
+sheet-pdf = This is a PDF, whatever its name says. Save the sheet as XLSX, ODS or CSV and take that.
+sheet-old = This is a workbook of an older make. Save it as XLSX, ODS or CSV and take that.
+sheet-unreadable = This is no spreadsheet that can be read. Save the sheet as XLSX, ODS or CSV and take that.
+sheet-swollen = This workbook unpacks to more than { $most } MB. Save the one sheet as CSV and take that.
+sheet-rows = { $rows } rows are too many at once: at most { $most }. Take them in parts.
+sheet-columns = { $columns } columns are too many: at most { $most }. Take out those that nobody needs here.
+sheet-no_heads = No row of this table looks like heads. Put one head over each column, as in the template.
+sheet-no_rows = There are heads, and no row below them.
+sheet-merged = Heads in row { $row } are merged. Split them, with one head over each column.
+sheet-two_columns = Two columns mean the same, { $label }: "{ $one }" and "{ $other }". Say which it is, and what the other is.
+sheet-no_column = { PLURAL($many) ->
+    [one] A column is missing: { $labels }.
+   *[other] Columns are missing: { $labels }.
+  } Say which it is, or add it to the sheet.
+sheet-order = Days such as { $example }: is the day first or the month? Say which.
+sheet-missing = { $label } is missing.
+sheet-formula_cell = { $typed } is a formula without a value. Put the value there.
+sheet-no_number = { $typed } is no figure.
+sheet-bad_number = { $typed }: { $reason }
+sheet-no_unit = { $typed }: this column is in { $units }.
+sheet-no_choice = { $typed } is none of these: { $choices }.
+sheet-no_date = { $typed } is no day. Write it as 2022-11-21 or 21 Nov 2022.
+sheet-no_such_day = { $month } has { $last } days.
+sheet-which_order = { $typed }: which is the day, and which the month?
+sheet-to_come = { $day } is still to come.
+sheet-twice = { $name } stands in row { $row } already.
+sheet-no_vessel = No vessel is called { $name }. Put it in with a sheet of vessels, or give its capacity here.
+sheet-opened = The opening stock of { $name } is in the book already, and says otherwise. Put it right on its page.
+sheet-other = { $name } is in the book already: { $there } there, { $here } here. Change it on its own page, or leave this row out.
 opening_goods_again = The book has { $there } bottles of { $batch } already, since { $at }; these { $bottles } are put beside them. Are they others?
 move_balance = In { $vessel } { BARE($had) } by the book, into { $to } { BARE($moved) }: { BARE($left) } { pure } ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.
 move_balance-off = In { $vessel } { BARE($had) } by the book, off the premises { BARE($moved) }: { BARE($left) } { pure } ({ $share }) left behind. Up to { $most } is usual. Is it in the line or still in the vessel? Gauge it.

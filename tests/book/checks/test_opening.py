@@ -65,6 +65,13 @@ def test_more_than_at_the_fill():
     assert opened(Ledger(), filled_lpa="107") == []  # within the 1 % that a gauge may pretend
 
 
+def test_a_strength_far_from_that_at_the_fill_offers_the_digits_swapped():
+    """1.5 % vol and 1.2 for each of 3.4 years between: common practice, no source."""
+    query = only(opened(Ledger(), strength="16.9", filled_strength="62.5"), "opening_drift")
+    assert (query.weight, query.field, query.suggestions[0].raw) == ("ask", "strength", "61.9")
+    assert opened(Ledger(), strength="57.0", filled_strength="62.5") == []
+
+
 def test_what_a_plain_gauge_opened_gets_its_past_and_keeps_its_stock():
     book = Ledger()
     gauge = {"net_weight": "163.6", "strength": "60", "temp": "20", "purpose": "opening"}

@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.moves import vessel_name
-from webapp.book.checks.words import figure, like_typed, local_text, rounded, typed, when
+from webapp.book.checks.run import strength_slips
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, local_text, rounded, typed, when
 from webapp.kinds.effects.goods import bottles_in
 from webapp.kinds.key import bottling_key, name_key
 from webapp.kinds.message import Day, message
@@ -64,6 +65,7 @@ def opening_past(read: Read, view: View) -> Iterable[Query]:
         at = "filled_on" if first == filled else "aged_since"
         said = message("opening_before_fruit", day=Day(first), harvest=figure(harvest, 0))
         yield Query("opening_before_fruit", "stop", at, said)
+    yield from _drift(read, view, filled)
     now, then = read.figures.get("lpa"), read.figures.get("fill_lpa")
     if now is not None and then is not None and now > then * (1 + limit("cask_grew_pct", view) / 100):
         said = message("opening_grew", now=rounded(now, 1, "LPA"), then=rounded(then, 1, "LPA"))
@@ -78,6 +80,21 @@ def opening_past(read: Read, view: View) -> Iterable[Query]:
             said = message("opening_overfilled", filled=typed(read, "filled_volume"), vessel=row["name"],
                            holds=like_typed(read, "filled_volume", brim))
             yield Query("opening_overfilled", "ask", "filled_volume", said)
+
+
+def _drift(read: Read, view: View, filled: str | None) -> Iterable[Query]:
+    """A strength far from that at the fill, for the years between: digits swapped, or the papers of another cask."""
+    now, then = read.figures.get("true_strength"), read.number("filled_strength")
+    if now is None or then is None or not filled:
+        return
+    years = max(seconds_between(f"{filled}T12:00:00Z", view.at) / DAY_S / YEAR_DAYS, 0.0)
+    odd = limit("drift_pct", view) + limit("drift_pct_year", view) * years
+    if abs(now - then) > odd:
+        at = "strength" if "strength" in read.values else "glass"
+        said = message("opening_drift", now=figure(now, 1, "pct_vol"), then=typed(read, "filled_strength"),
+                       at=Day(filled))
+        low = max(then - odd, 0.0)
+        yield Query("opening_drift", "ask", at, said, strength_slips(read, at, low, then + odd, then))
 
 
 def _days(read: Read, view: View) -> Iterable[Query]:

@@ -228,10 +228,34 @@ CREATE TABLE differences (
 ) STRICT, WITHOUT ROWID;
 """
 
+# Part of the record: sheets as they came, which of their rows went into the book, and which were taken back. The names
+# and addresses of customers and growers are of the registry.
+SHEETS = """
+CREATE TABLE sheets (
+    sha256 TEXT PRIMARY KEY, name TEXT NOT NULL, size INTEGER NOT NULL, content TEXT NOT NULL, kept_at TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE TRIGGER sheets_stay BEFORE UPDATE ON sheets BEGIN SELECT RAISE(ABORT, 'a sheet stays as it came'); END;
+CREATE TRIGGER sheets_remain BEFORE DELETE ON sheets BEGIN SELECT RAISE(ABORT, 'a sheet stays as it came'); END;
+CREATE TABLE takings (
+    no INTEGER PRIMARY KEY, sha256 TEXT NOT NULL, at TEXT NOT NULL, person TEXT NOT NULL, told TEXT NOT NULL,
+    rows TEXT NOT NULL
+) STRICT;
+CREATE TRIGGER takings_stay BEFORE UPDATE ON takings BEGIN SELECT RAISE(ABORT, 'what was put in stays on record'); END;
+CREATE TRIGGER takings_remain BEFORE DELETE ON takings
+BEGIN SELECT RAISE(ABORT, 'what was put in stays on record'); END;
+CREATE TABLE taken_back (
+    taking INTEGER PRIMARY KEY, at TEXT NOT NULL, person TEXT NOT NULL, reason TEXT NOT NULL
+) STRICT;
+CREATE TABLE parties (
+    name TEXT NOT NULL, role TEXT NOT NULL CHECK (role IN ('customer', 'supplier')), address TEXT NOT NULL,
+    number TEXT NOT NULL, note TEXT NOT NULL, retired INTEGER NOT NULL, PRIMARY KEY (name, role)
+) STRICT, WITHOUT ROWID;
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
-    ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES),
+    ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS),
 ]
 
 

@@ -1,0 +1,1 @@
+"""Sheets at the desk: taken, looked over, put in, taken back."""
