@@ -7,13 +7,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from datetime import UTC, datetime
 from typing import Any
 
 import pytest
 
 from tests.desk.large_world import MANY, R1, S1, LargeWorld
 from webapp import kinds
+from webapp.book.house import registry
 from webapp.book.periods import ledger, notices
+from webapp.sheets.judge import Stamp
+from webapp.sheets.lookover import Told
+from webapp.sheets.putting import put_in
 
 STATEMENTS_MOST = 15
 
@@ -74,7 +79,12 @@ PAGES: dict[str, Addresses] = {
     ],
     "runs_page": at("/runs"),
     "seasons_page": at("/seasons"),
+    "parties_page": at("/parties"),
     "settings_page": at("/settings"),
+    "sheet_file": at("/sheets/1/file"),
+    "sheet_page": at("/sheets/1"),
+    "sheet_template": at("/sheets/template/all.xlsx", "/sheets/template/opening.csv"),
+    "sheets_page": at("/sheets"),
     "trace_csv": lambda w: [f"/desk/trace/{key}.csv" for key in traced(w)],
     "trace_json": lambda w: [f"/desk/trace/{key}.json" for key in traced(w)],
     "trace_page": lambda w: [f"/desk/trace/{key}" for key in traced(w)],
@@ -99,6 +109,9 @@ def traced(world: LargeWorld) -> list[str]:
 @pytest.fixture(scope="module")
 def world(tmp_path_factory: pytest.TempPathFactory) -> Iterator[LargeWorld]:
     made = LargeWorld(tmp_path_factory.mktemp("large"))
+    growers = "".join(f"Grower {n},grower\n" for n in range(120))
+    stamp = Stamp("OL", "office", datetime(2026, 11, 29, tzinfo=UTC))
+    put_in(made.book, "growers.csv", f"Name,Role\n{growers}".encode(), Told(), stamp, registry.site(made.book))
     yield made
     made.book.close()
 

@@ -157,7 +157,7 @@ def test_what_stands_twice_what_is_none_of_these_and_what_is_still_to_come(hand:
         "bucket is none of these: fermenter, still, receiver, tank, cask, can, place.",
         "2,410.5: Type one point or comma, once, before the decimals: 1234.5 or 1234,5."]
     look = hand.look("Cask no,Kind,Weight,ABV,Size,Gauged on\nC1,plum,209,60,225,2027-01-05\n")
-    assert [(at, said) for _, at, _, said in faults(look)][0] == ("read_on", "5 January 2027 is still to come.")
+    assert next((at, said) for _, at, _, said in faults(look)) == ("read_on", "5 January 2027 is still to come.")
     look = hand.look("Number,Type,Unit\nTH-1,thermometer,cubits\n")
     assert [at for _, at, _, _ in faults(look)] == ["unit"]
 
