@@ -7,11 +7,14 @@ import { missingParts, workerVersion } from "../slate/worker.js";
 import { getKeypadChoice, setKeypadChoice } from "../ui/keypad.js";
 import { getTheme, setTheme } from "../ui/theme.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
 import { choiceRow } from "../shell/choices.js";
 import { setUnitsChoice, unitsChoice } from "../shell/inunits.js";
 import { decimalChoice, setDecimalChoice } from "../shell/house.js";
 
-const NO_VESSEL = [["dispatch", "Cases", "out or back"], ["goods_receipt", "Cases", "in from another site"], ["bottled_count", "Bottles", "count them"], ["instrument_check", "Instrument", "check it"]];
+/** What is logged about no vessel: address, picture, words. */
+const NO_VESSEL = [["/log/shift_note", "pen", "Note", "to the next shift"], ["/log/instrument_check", "thermometer", "Instrument", "check it"], ["/log/bottled_count", "bottle", "Bottles", "count them"],
+  ["/log/dispatch", "case", "Cases", "out or back"], ["/log/goods_receipt", "case-in", "Cases", "in from another site"]];
 /** @type {Record<string, string>} what is fetched after the rest */
 const PARTS = { curve: "the curves", jobs: "the jobs", scan: "the reader of labels" };
 /** @type {any} the browser's offer to install, where it makes one */
@@ -33,14 +36,12 @@ async function show() {
   const awaited = missing.flatMap((name) => PARTS[name] ?? []).join(", ");
   const isInstalled = matchMedia("(display-mode: standalone)").matches;
   render([
-    html`<ul class="list list--links"><li><a href="/who?then=/more"><span class="list__mark">Who logs</span><span class="list__what">${who ? who.name : "nobody chosen"}</span><span class="list__end">${who?.role ?? ""}</span></a></li>
-      <li><a href="/start"><span class="list__mark">This phone</span><span class="list__what">${own?.name || own?.id || "no name yet"}</span><span class="list__end">${own?.enrolled ? "let in" : "not let in"}</span></a></li>
-      <li><a href="/log/shift_note"><span class="list__mark">Note</span><span class="list__what">to the next shift</span></a></li>
-      ${NO_VESSEL.map(([kind, mark, what]) => html`<li><a href="/log/${kind}"><span class="list__mark">${mark}</span><span class="list__what">${what}</span></a></li>`)}
-      <li><a href="/desk/"><span class="list__mark">Desk</span><span class="list__what">needs signal</span></a></li></ul>`,
+    group("pen", "Log without a vessel", NO_VESSEL),
+    group("phone", "This phone", [["/who?then=/more", "person", who ? who.name : "Nobody chosen", who?.role ?? "who logs"], ["/start", "phone", own?.name || own?.id || "No name yet", own?.enrolled ? "let in" : "not let in"], ["/desk/", "desk", "Desk", "needs signal"]]),
     who ? html`<button type="button" class="button" @click=${leave}>Put the phone down</button>` : nothing,
     installHint(isInstalled),
     awaited ? html`<p class="band band--note"><span>Not on this phone yet: ${awaited}. Keep the app open with signal for a minute.</span></p>` : nothing,
+    html`<h2>${icon("sun")} As you like it</h2>`,
     choiceRow("Units", "units", [["metric", "metric"], ["us", "US"]], unitsChoice(), setUnitsChoice),
     choiceRow("Decimal mark", "decimal", [["", "as the house"], [".", "1.5"], [",", "1,5"]], decimalChoice(), setDecimalChoice),
     choiceRow("Keys", "keys", [["own", "large keys"], ["system", "phone keyboard"]], getKeypadChoice(), setKeypadChoice),
@@ -48,6 +49,9 @@ async function show() {
     html`<p class="quiet">${house.name ? `${house.name}. ` : ""}${version ? `Cellarslate ${version}. ` : ""}${storage.words}</p>`,
   ], /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]')));
 }
+
+/** @param {string} sign @param {string} title @param {string[][]} tiles */
+const group = (sign, title, tiles) => html`<section class="stack"><h2>${icon(sign)} ${title}</h2><div class="tiles">${tiles.map(([path, picture, mark, what]) => html`<a class="tile" href=${path}>${icon(picture, "large")}<span><strong>${mark}</strong><span class="quiet">${what}</span></span></a>`)}</div></section>`;
 
 /** @param {boolean} isInstalled */
 function installHint(isInstalled) {

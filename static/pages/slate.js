@@ -7,12 +7,15 @@ import { isStrike, struckBy } from "../slate/strikes.js";
 import { all, markSeen, onChange, tryAgain } from "../slate/queue.js";
 import { toast } from "../ui/toast.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
+import { icon } from "../icons/icons.js";
 import { setHead } from "../shell/frame.js";
 import { kindsByName } from "../shell/phone.js";
 import { lineOf } from "../shell/slatelines.js";
 import { agoWords, some } from "../shell/words.js";
 
 const SETTLED_SHOWN = 12;
+/** How many waited when the round of handing in began that goes on, or has just ended. */
+let asked = 0;
 const SIGNAL = { sending: "handing in", no_signal: "no signal", foreign: "not the book", signed_out: "not let in", busy: "book busy" };
 
 /** @param {string} name @returns {HTMLElement} */
@@ -41,7 +44,7 @@ async function show() {
   const isShown = (/** @type {any} */ one) => !(isStrike(one.entry) && byId.has(one.entry.values.entry?.raw)) || one.state === "refused"; // it shows on the line that it strikes
   const line = (/** @type {any} */ one) => lineOf(one, byName, { onSeen: () => markSeen(one.id), onAgain: () => tryAgain(one.id), isStruck: struck.has(one.id) });
   render([
-    headline(waiting.length, status, own),
+    headline(waiting.length, asks.length, status, own),
     clock ? html`<p class="band band--ask"><span>${clock}</span></p>` : nothing,
     section("Wants a look", asks, line), section("Waiting", waiting.filter(isShown), line), section("In the book", settled.filter(isShown).slice(0, SETTLED_SHOWN), line),
     keeping(storage, kept.length),
@@ -54,12 +57,19 @@ async function show() {
 /** @param {any} kept */
 const openQueries = (kept) => (kept.receipt?.queries ?? []).filter((/** @type {any} */ query) => query.weight !== "note");
 
-/** @param {number} count @param {any} status @param {any} own */
-function headline(count, status, own) {
-  const lead = count ? `${some(count, "entry waits", "entries wait")} on this phone.` : "Nothing waits.";
-  const rest = !own?.enrolled && status.standing === "signed_out" ? "The book does not know this phone yet. Let it in; they then hand themselves in."
-    : status.words || (count ? "They are safe here and hand themselves in when the book answers." : "All that was logged here is with the book.");
-  return html`<section class="band" aria-live="polite"><p><strong class="band__lead">${lead}</strong> ${rest}</p>
+/** From this phone to the book: how many wait, how far a round has come, and one end. @param {number} count @param {number} looks @param {any} status @param {any} own */
+function headline(count, looks, status, own) {
+  const isSending = status.standing === "sending" && count > 0;
+  if (count) asked = isSending ? Math.max(asked, count) : 0;
+  const done = asked - count;
+  const lead = count ? `${some(count, "entry waits", "entries wait")} on this phone.` : looks || !own?.enrolled ? "Nothing waits." : "All in the book.";
+  const rest = isSending ? `Handing in${done ? `: ${done} of ${asked} are in` : ""}.`
+    : !own?.enrolled && status.standing === "signed_out" ? "The book does not know this phone yet. Let it in; they then hand themselves in."
+    : status.words || (count ? "They are safe here and hand themselves in when the book answers."
+      : looks ? `${some(looks, "line wants", "lines want")} a look.` : asked ? `${some(asked, "entry was", "entries were")} handed in just now.` : "");
+  return html`<section class="way" aria-live="polite" data-way=${count ? "waits" : "in"}>
+    <div class="way__line" aria-hidden="true">${icon("phone", "large")}<svg class=${isSending ? "way__track way__track--sends" : "way__track"} viewBox="0 0 100 10" preserveAspectRatio="none"><path d="M0 5H100"></path><path class="way__done" d="M0 5H${count ? (isSending ? (100 * done) / asked : 0) : 100}"></path></svg>${icon(lead.startsWith("All") ? "entered" : "book", "large")}</div>
+    <p class="way__lead">${lead}</p>${rest ? html`<p>${rest}</p>` : nothing}
     ${status.standing === "signed_out" ? html`<div class="band__offers"><a class="button" href="/start">Let this phone in</a></div>` : nothing}</section>`;
 }
 
@@ -76,8 +86,7 @@ function keeping(storage, count) {
 }
 
 async function handIn() {
-  const status = await handInNow();
-  if (status.standing === "idle") toast("Handed in.");
+  await handInNow();
 }
 
 async function save() {

@@ -23,7 +23,7 @@ def test_the_slate_says_what_waits_and_that_it_is_safe(floor: Floor) -> None:
     for _ in range(3):
         floor.phone.log(reading())
     page = floor.open("/slate")
-    band = page.locator(".band").first
+    band = page.locator(".way")
     expect(band).to_contain_text("3 entries wait on this phone.")
     page.get_by_role("button", name="Hand in now").click()
     expect(band).to_contain_text("The book cannot be reached from here. The slate keeps everything")

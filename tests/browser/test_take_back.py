@@ -31,7 +31,7 @@ def _raw(entry: dict[str, Any]) -> dict[str, str]:
 
 def test_what_was_just_logged_is_taken_back_in_one_tap(floor: Floor) -> None:
     page = _log_reading(floor, "16.4", "1.031")
-    assert page.locator(".readings").inner_text().startswith("Mash temperature")
+    assert page.locator(".readings").inner_text().startswith("Gravity")
     page.locator(".undo").get_by_role("button", name="Take it back").click()
     expect(page.locator(".undo")).to_have_count(0)
     expect(page.locator(".toast")).to_contain_text("Taken back")
@@ -106,7 +106,7 @@ def test_what_was_taken_back_without_signal_is_struck_in_the_book(near_floor: Fl
     reading = floor.entries()[0]["id"]
     floor.world.server.start()
     page = floor.open("/slate")
-    expect(page.locator("[data-part=body]")).to_contain_text("Nothing waits.", timeout=20_000)
+    expect(page.locator("[data-part=body]")).to_contain_text("All in the book.", timeout=20_000)
     found = {entry["id"]: entry["standing"] for entry in floor.world.entries()}
     assert found[reading] == "struck"
 

@@ -13,8 +13,8 @@ from webapp.kinds.read import Read
 from webapp.kinds.spec import Kind
 
 _CODE = ("keys", "effect")  # not data
-_FIELD_ASIDE = ("source", "aside")
-_ASIDE = ("feeds", "account")  # no phone asks for them, and every byte is part of the first install
+_ASIDE = ("feeds", "account", "about")  # no phone asks for them, and every byte is part of the first install
+_FIELD_ASIDE = ("source", "aside", "help")  # the form's own page has the help
 # What a spreadsheet may take for a formula: at the start of a cell, of a line in it, and after a semicolon, at which
 # office programs set to a decimal comma cut the line; in the wide letters of East Asian keyboards too.
 _FORMULA = re.compile(r"(^[\t\r\n\v\f \xa0\u3000\"']*|[;\t\r\n][ \xa0\"']*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])")

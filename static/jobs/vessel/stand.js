@@ -64,7 +64,7 @@ const yearsSinceGauge = (card) => Date.now() / YEAR_MS - (gaugesOf(card).at(-1)?
 function standOf(card, held, readings, kind, tank) {
   const [main, ...rest] = figuresOf(card, held, readings, tank);
   return html`<section class="stand" aria-label="As it stands">${picture(card, held)}<div>
-    <dl class="readings">${main ? one(main, "stand__main") : nothing}${rest.map((figure) => one(figure, ""))}</dl>
+    ${main ? html`<dl class="readings">${one(main, "stand__main")}${rest.map((figure) => one(figure, ""))}</dl>` : nothing}
     <p class="stand__says">${saysOf(card, held, kind, tank)}</p></div></section>`;
 }
 
