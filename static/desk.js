@@ -20,7 +20,7 @@ function drawRun(place) {
   const from = (/** @type {string} */ event) => cuts.find((/** @type {any} */ cut) => cut.event === event)?.at;
   const [heads, tails] = [from("heads_cut"), from("hearts_cut")].map((at) => (at ? seconds(at) : undefined));
   /** @type {import("./ui/charts.js").Band[]} */
-  const bands = [{ from: points[0][0], to: heads ?? end, weight: "heads", label: "heads" }];
+  const bands = [{ from: points[0][0], to: heads ?? end, weight: run.first === "heads" ? "heads" : "hearts", label: run.first }];
   if (heads) bands.push({ from: heads, to: tails ?? end, weight: "hearts", label: "hearts" });
   if (tails) bands.push({ from: tails, to: end, weight: "tails", label: "tails" });
   const el = document.createElement("div");

@@ -5,6 +5,7 @@ import re
 import pytest
 
 from tests.desk.conftest import F1, R1, R2, R3, S1, token
+from webapp.desk.runs.pages import curve_of
 
 
 @pytest.fixture
@@ -38,6 +39,17 @@ def test_a_run_shows_its_balance_yield_and_plan(told):
     assert "Flat rate for plum, other: 3.9 in Germany, 5.5 in Austria" in text
     assert "hearts to 57.5 %" in text
     assert "Mark as the best run" not in text, "the floor names no best run at the desk"
+
+
+@pytest.mark.parametrize(("receivers", "cuts", "first"), [
+    ({"heads": None, "hearts": R2, "tails": None}, ["first_drop"], "low wines"),
+    ({"heads": None, "hearts": R2, "tails": None}, ["first_drop", "heads_cut"], "heads"),
+    ({"heads": R1, "hearts": R2, "tails": R3}, ["first_drop"], "heads"),
+])
+def test_a_curve_begins_with_heads_but_for_a_stripping_run(receivers, cuts, first):
+    lines = [{"entry": str(n), "at": f"2026-03-01T0{n}:00:00Z", "event": event} for n, event in enumerate(cuts)]
+    run = {"receivers": receivers, "cuts": lines, "readings": [], "started_at": "", "ended_at": None}
+    assert curve_of(run)["first"] == first
 
 
 def test_the_distiller_marks_the_best_run_and_plans_show_who_and_why(told):

@@ -13,6 +13,9 @@ import { between, collectedAt, streamOf } from "./collect.js";
 const GHOSTS = 2;
 const CUTS = ["hearts_cut", "heads_cut"];
 
+/** On a phone laid on its side it stands over the cuts. */
+const heightNow = () => (matchMedia("(orientation: landscape) and (max-height: 30rem)").matches ? 190 : 230);
+
 /** @param {Way} way @param {Shown} shown @returns {any} as drawCurve takes it, or null while there is nothing to draw */
 export function curveBy(way, shown) {
   if (way === "vapour") return againstVapour(shown);
@@ -22,7 +25,7 @@ export function curveBy(way, shown) {
   if (!points.length || (way === "alcohol" && stream.points.length < 2)) return null;
   return {
     title: way === "time" ? "True strength over time" : "True strength over pure alcohol collected",
-    yLabel: "% vol", xIsTime: way === "time", xLabel: way === "time" ? "time" : "L pure alcohol", yDecimals: 1, height: 230,
+    yLabel: "% vol", xIsTime: way === "time", xLabel: way === "time" ? "time" : "L pure alcohol", yDecimals: 1, height: heightNow(),
     series: [{ label: "", points: rising(points) }],
     ghosts: shown.ghosts.slice(0, GHOSTS).reverse().map((ghost) => ghostOf(ghost, run, way, toX)).filter((line) => line.points.length > 1),
     ...(ahead(way, shown) ? { expected: ahead(way, shown) } : {}),
@@ -77,7 +80,7 @@ function againstVapour({ run, stream, offsetC, heightM }) {
   const inside = usual.filter(([x]) => x > low && x < high);
   const ends = [low, high].filter((x) => x >= usual[0][0] && x <= usual[usual.length - 1][0]).map((x) => [x, between(/** @type {any} */ (usual), x)]);
   return {
-    title: `Vapour temperature against strength${run.name ? `, ${run.name}` : ""}`, yLabel: "% vol", xLabel: "vapour °C", yDecimals: 1, height: 230,
+    title: `Vapour temperature against strength${run.name ? `, ${run.name}` : ""}`, yLabel: "% vol", xLabel: "vapour °C", yDecimals: 1, height: heightNow(),
     series: [{ label: "read", points: rising(read.sort((a, b) => a[0] - b[0])) }],
     expected: { label: offsetC ? "usual for this still" : "usual", points: rising([...inside, ...ends].sort((a, b) => a[0] - b[0])) },
   };

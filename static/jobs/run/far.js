@@ -55,8 +55,8 @@ export function farSheet(seen, { onCut, onReading, onClose }) {
   const figure = strength ? strength.figure : "–";
   const to = step.to && run.receivers?.[step.to];
   return html`<section class="far ${isOpen ? "far--open" : ""}" aria-label="The run at arm's length" @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === "Escape" && onClose()}>
-    <header class="far__head"><h2>${name} <span class="quiet">${run.what || runTitle(run)}</span></h2>
-      <button type="button" class="button" @click=${onReading}>Reading</button><button type="button" class="button" data-far-out @click=${onClose}>Close</button></header>
+    <header class="far__head"><h1>${name} <span class="quiet">${run.what || runTitle(run)}</span></h1>
+      <button type="button" class="button ${timer && isDue(timer, now) ? "button--main" : ""}" @click=${onReading}>Reading</button><button type="button" class="button" data-far-out @click=${onClose}>Close</button></header>
     <div class="far__side"><div class="far__read"><p class="far__figure ${figure.length > 4 ? "far__figure--long" : ""}" data-far-figure>${figure}</p>
       <p class="far__row"><span>${strength ? strength.words.replace(/ at .*/, "") : "no strength yet"}</span> <span class="quiet">${last ? `${formatTime(last.at)}${now - Date.parse(last.at) > OLD_MS ? `, ${formatDuration((now - Date.parse(last.at)) / 1000)} ago` : ""}` : ""}</span></p></div>
       ${picture(seen, stand)}</div>
