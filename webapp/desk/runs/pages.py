@@ -129,10 +129,14 @@ def curve_of(run: Run) -> dict[str, object]:
     strengths = [(line, line["true_strength"] or 0.0) for line in read]
     points = [[line["at"], value_of(pct, "pct_vol"), line.get("flow"), pct] for line, pct in strengths]
     cuts = [{"at": c["at"], "event": c["event"], "typed_at": c.get("typed_at")} for c in run["cuts"]]
-    # As on the phone: of a stripping run the charge names the receiver of the hearts alone.
-    to = run["receivers"]
-    is_whole = is_stripping(run) and bool(to.get("hearts")) and not (to.get("heads") or to.get("tails"))
     return {
         "points": points, "cuts": cuts, "unit": sign("pct_vol"), "started_at": run["started_at"],
-        "ended_at": run["ended_at"], "first": "low wines" if is_whole else "heads",
+        "ended_at": run["ended_at"], "first": first_part(run),
     }
+
+
+def first_part(run: Run) -> str:
+    """Return what runs before any cut: heads, or low wines where the charge names a receiver of the hearts alone."""
+    to = run["receivers"]
+    is_whole = is_stripping(run) and bool(to.get("hearts")) and not (to.get("heads") or to.get("tails"))
+    return "low wines" if is_whole else "heads"
