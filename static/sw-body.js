@@ -37,6 +37,9 @@ self.addEventListener("notificationclick", (event) => {
   if (path) event.waitUntil(lead(path));
 });
 
+/* The desk needs the book: where that does not answer, a page of ours says so, and not the browser's own. */
+const AWAY = "/shell/away";
+
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
@@ -44,6 +47,7 @@ self.addEventListener("fetch", (event) => {
   if (request.mode === "navigate") {
     const shell = shellFor(url.pathname);
     if (shell) event.respondWith(serve(shell));
+    else if (/^\/(desk|sign-in)(\/|$)/.test(url.pathname)) event.respondWith(fetch(request).catch(() => serve(AWAY)));
     return;
   }
   if (PART_OF.has(url.pathname)) event.respondWith(serve(url.pathname));

@@ -51,7 +51,7 @@ function isNear(rule, read) {
 const valueOf = (name, read) => read.figures[name] ?? read.values[name] ?? null;
 
 /** The sentence with `{field}` replaced by what was read, or by the figure. @param {string} words @param {Read} read */
-export const fill = (words, read) => words.replace(/\{(\w+)\}/g, (_, name) => shown(name, read)).replace(/(, | at )\u2013$/, "");
+export const fill = (words, read) => words.replace(/\{(\w+)\}/g, (_, name) => shown(name, read)).replace(/(, |: | at | to | from )\u2013(?=$|,| at | to | from )/g, "");
 
 /** A field as typed with its unit, or a figure rounded with its unit, as a parameter of a message. @param {string} name @param {Read} read */
 function paramOf(name, read) {

@@ -74,7 +74,7 @@ function queries(cards) {
   const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })))
     .sort((a, b) => Number(b.query.weight === "stop") - Number(a.query.weight === "stop")); // what moves no stock comes first, the rest by vessel
   if (!asked.length) return nothing;
-  const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, html`<span class="clip">${say(query)}</span>`, badge(query.weight));
+  const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, say(query), badge(query.weight));
   const rest = asked.slice(QUERIES_SHOWN);
   return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.slice(0, QUERIES_SHOWN).map(line)}</ul>
     ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;

@@ -30,6 +30,7 @@ def _visible_form(page: Any) -> None:
         ("/more", "[data-page=more] main"),
         ("/who", "[data-page=who] main"),
         ("/start", "[data-page=enrol] main"),
+        ("/desk/entries?q=F3", "[data-page=away] main"),  # not the browser's own error page
     ],
 )
 def test_every_floor_page_opens_with_the_server_stopped(path: str, seen: str, settled_phone: Phone) -> None:

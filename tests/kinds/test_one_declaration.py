@@ -151,3 +151,6 @@ def test_a_cell_that_a_spreadsheet_would_run_is_made_text():
 def test_a_summary_leaves_out_what_was_not_read():
     kind = webapp.kinds.get("cut")
     assert as_data.summary(read_entry(kind, entry(kind, event={"raw": "heat_on"}))) == "heat on"
+    kind = webapp.kinds.get("loss")
+    gone = entry(kind, cause={"raw": kind.field("cause").choices[0][0]}, whole={"raw": "yes"})
+    assert as_data.summary(read_entry(kind, gone)) == kind.field("cause").choices[0][1]

@@ -372,7 +372,8 @@ def _near(rule: Rule, read: Read) -> bool:
 def fill_sentence(words: str, read: Read) -> str:
     """Return the sentence with `{field}` replaced by what was read, or by the figure."""
     filled = re.sub(r"\{(\w+)\}", lambda match: read.shown(match[1]), words)
-    return re.sub("(, | at )\u2013$", "", filled)  # "heat on", not "heat on, –"
+    # What was not read is left out with what led to it: "heat on", not "heat on, –"; "spill", not "spill: –".
+    return re.sub("(, |: | at | to | from )\u2013(?=$|,| at | to | from )", "", filled)
 
 
 def _is_date(raw: str) -> bool:

@@ -9,7 +9,7 @@ from webapp.kinds.as_form import form_class
 from webapp.kinds.spec import Kind
 from webapp.shipping.modules import with_preloads
 
-PAGES = ("today", "scan", "vessel", "run", "job", "slate", "more", "who", "enrol")
+PAGES = ("today", "scan", "vessel", "run", "job", "slate", "more", "who", "enrol", "away")
 # Which shell answers which address: (pattern of the path, shell). `$1` is the first group. Read by the worker.
 PATTERNS = (
     (r"^/(?:today/?)?$", "/shell/today"),
