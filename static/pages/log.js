@@ -30,7 +30,7 @@ const DRESS = /** @type {Record<string, (form: HTMLFormElement, kind: any, card:
   tasting_note: async (form, kind, card) => (await import("../jobs/cellar/tasting.js")).dressTasting(form, kind, card, part("log")),
 });
 /** What a form asks for that the book can offer, or that is counted by hand. */
-const OF_GOODS = /^(batch|lot|cases|filled|number|signed)$/;
+const OF_GOODS = /^(batch|lot|cases|filled|number|signed|what|spirit)$/;
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));

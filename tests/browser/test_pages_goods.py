@@ -146,11 +146,17 @@ def test_spirit_that_a_run_gave_stays_where_it_is_without_a_tap(store: Floor) ->
 
 _LINE = """async (at) => {
   const { speedOf, endOf, expectedNow, nextDue } = await import("/static/jobs/bottling/checks.js");
+  const { begunTally, counted, speedByCases } = await import("/static/jobs/bottling/tally.js");
   const min = (n) => at + n * 60;
   const counts = [[min(-600), 900], [min(-90), 60], [min(-60), 140], [min(-30), 200]];
   const speed = speedOf(counts), fills = counts.slice(1).map(([when]) => [when, 100]);
   const now = at * 1000, due = (every) => nextDue(fills, counts, every, speed, now);
-  return { speed, end: endOf(speed, 340), over: endOf(speed, 200), now: expectedNow(speed, now, 340),
+  const tapped = (...seconds) => seconds.reduce(
+    (tally, s) => counted(tally, 1, (at + s) * 1000), begunTally("f", 6, 110));
+  const slow = tapped(0, 150, 300, 450);
+  return { cases: [speedByCases(slow, now + 460_000), slow.cases, counted(slow, -1, now).taps.length],
+    hasty: speedByCases(tapped(0, 1, 2, 3), now), pause: speedByCases(slow, now + 3_600_000), speed,
+    end: endOf(speed, 340), over: endOf(speed, 200), now: expectedNow(speed, now, 340),
     most: expectedNow(speed, now, 210), one: speedOf(counts.slice(0, 2)),
     byTime: due({ check_min: 45, check_bottles: 0 }), byCount: due({ check_min: 45, check_bottles: 84 }),
     late: due({ check_min: 20, check_bottles: 0 }), never: due({ check_min: 0, check_bottles: 0 }),
@@ -171,6 +177,10 @@ def test_the_lines_speed_its_end_and_the_next_check_by_time_or_by_count(store: F
     )
     ends = {name: told["end"][name] / 1000 - half_hour_ago for name in ("at", "soonest", "latest")}
     assert ends == pytest.approx({"at": 3600, "soonest": 3150, "latest": 4200}, abs=0.01)
+    # 18 cases of 6 are in 110 bottles; a case each 150 s is 144 bottles an hour.
+    by_cases, cases, taps = told["cases"]
+    assert (by_cases["perHour"], by_cases["last"], cases, taps) == (pytest.approx(144), 132, 22, 3)
+    assert (told["hasty"], told["pause"]) == (None, None)
     assert (told["over"], told["now"], told["most"], told["one"]) == (None, 270, 210, None)
     assert (told["byTime"]["inMin"], told["byTime"]["atBottle"], told["byTime"]["isByCount"]) == (15, None, False)
     assert (told["byCount"]["inMin"], told["byCount"]["atBottle"], told["byCount"]["isByCount"]) == (6, 284, True)
@@ -181,19 +191,25 @@ def test_the_lines_speed_its_end_and_the_next_check_by_time_or_by_count(store: F
 def test_the_count_of_a_check_brings_the_speed(store: Floor) -> None:
     page = store.open(f"/job/bottling?mark={T2}")
     assert page.locator("[data-figure=due]").inner_text() == "now"
+    now = datetime.now(UTC)
     for minutes_ago, count in ((40, "40"), (10, "110")):
         page.get_by_role("button", name="Check bottles").click()
         page.locator("form.panel [name=filled_so_far]").fill(count)
         for name, figure in (("fill_found", "100"), ("tested", "5"), ("bottle_size", "0.5"), ("strength_found", "45")):
             page.locator(f"form.panel [name={name}]").evaluate("(box, figure) => { box.value = figure; }", figure)
         page.locator("form.panel [data-field=labels_right] .chip", has_text="yes").click()
-        read_at = (datetime.now(UTC) - timedelta(minutes=minutes_ago)).strftime("%Y-%m-%dT%H:%M")
+        read_at = (now - timedelta(minutes=minutes_ago)).strftime("%Y-%m-%dT%H:%M")
         page.locator("form.panel [name=read_at]").evaluate("(box, at) => { box.value = at; }", read_at)
         page.get_by_role("button", name="Log it").click()
         page.get_by_role("button", name="Check bottles").wait_for()
     page.locator("[data-figure=speed]", has_text="140").wait_for()
     assert "110 of 240 counted" in page.locator(".line__bar").inner_text()
     assert "every 30 min" in page.locator("[data-due]").inner_text()
+    page.locator("[name=line_per_case][value='6']").click()
+    page.get_by_role("button", name="One more than 18 cases 108 bottles").click()
+    page.get_by_role("button", name="One more than 19 cases 114 bottles").click()
+    page.get_by_role("button", name="One less").click()
+    assert page.locator("[data-figure=cases]").inner_text() == "19"
     _no_axe(page)
 
 

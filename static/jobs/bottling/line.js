@@ -21,14 +21,16 @@ import { aboutTap, box as boxIn, clearPanel, logButton, markAsked, part, showLog
 import { fillFromWeightPct } from "../../trade/bottling.js";
 import { DUE } from "../cellar/due.js";
 import { prepare } from "../goods/counter.js";
+import { readGoods } from "../goods/known.js";
 import { bottlesLeft, COUNT_USUAL, endOf, expectedNow, fillLimits, inEntry, nextDue, speedOf, spreadAbout, strengthLimits } from "./checks.js";
-import { panel, pickTank, state, weighedLine } from "./view.js";
+import { begunTally, counted, keepTally, readTally, speedByCases } from "./tally.js";
+import { countCases, panel, pickTank, state, weighedLine } from "./view.js";
 
 const EMPTY = "bottle-empty-g"; // the weight of an empty bottle, kept on this phone
 const BOTTLES_MOST = 20;
 
-/** @type {{who: any, mark: string, card: any, kind: any, isUs: boolean, every: typeof DUE, sizeL: number|null, labelPct: number|null, bottles: number, drawn: any[], drawnKey: string, entryForm: EntryForm|null}} */
-const page = { who: null, mark: "", card: null, kind: null, isUs: false, every: DUE, sizeL: null, labelPct: null, bottles: COUNT_USUAL, drawn: [], drawnKey: "", entryForm: null };
+/** @type {{who: any, mark: string, card: any, kind: any, isUs: boolean, every: typeof DUE, perCase: number, sizeL: number|null, labelPct: number|null, bottles: number, drawn: any[], drawnKey: string, entryForm: EntryForm|null}} */
+const page = { who: null, mark: "", card: null, kind: null, isUs: false, every: DUE, perCase: 0, sizeL: null, labelPct: null, bottles: COUNT_USUAL, drawn: [], drawnKey: "", entryForm: null };
 
 export async function start() {
   page.who = await handOrAsk();
@@ -53,6 +55,7 @@ async function show() {
   const last = card.last.bottle_check ?? {};
   page.sizeL = last.bottle_size?.value ?? null;
   page.labelPct = card.holds.label_strength_pct ?? last.label_strength?.value ?? null;
+  page.perCase = card.last.bottling_close?.per_case?.value ?? (await readGoods()).find((one) => one.tank === page.mark && one.per_case)?.per_case ?? 0;
   const [what, amount] = holdsOf(card);
   setHead({ mark: card.name || card.mark, first: what, second: amount, back: vesselPath(card.mark) });
   showState();
@@ -75,10 +78,13 @@ function showState() {
   const { sizeL, labelPct } = page;
   const bottles = bottlesLeft(page.card.holds.volume_l, sizeL);
   const [counts, now] = [points("filled_so_far"), Date.now()];
-  const speed = speedOf(counts);
+  const [tally, last] = [tallyNow(), counts.at(-1)];
+  const speed = speedByCases(tally, now) ?? speedOf(counts); // cases come oftener than checks
+  const byCases = tally.cases * tally.perCase;
+  const isNewer = byCases > 0 && (tally.taps.at(-1) ?? 0) > (last?.[0] ?? 0) * 1000;
   render(state({
     fill: spreadAbout(points("fill_found"), 100), strength: spreadAbout(points("strength_found"), labelPct ?? 0),
-    due: nextDue(points("fill_found"), counts, page.every, speed, now), speed, end: endOf(speed, bottles), filled: counts.at(-1)?.[1] ?? null,
+    due: nextDue(points("fill_found"), counts, page.every, speed, now), speed, end: endOf(speed, bottles), filled: isNewer ? byCases : last?.[1] ?? null,
     expected: expectedNow(speed, now, bottles), everyMin: page.every.check_min, fillLimits: fillLimits(sizeL, page.isUs), strengthLimits: strengthLimits(labelPct, page.card),
     bottles, sizeL, labelPct,
   }), part("state"));
@@ -100,9 +106,23 @@ function showCharts() {
   page.drawn = curves.map((curve, n) => drawCurve(/** @type {HTMLElement} */ (places[n]), { title: curve.title, yLabel: curve.unit, yDecimals: 1, xIsTime: true, height: 150, levels: curve.levels, series: [{ label: "", points: curve.points }] }));
 }
 
+/** The cases of this fill, as packed before where nobody has said how. */
+const tallyNow = () => readTally(page.mark, fillNow(), page.perCase, filledNow());
+
+const fillNow = () => page.card.holds.fill ?? page.card.holds.since ?? "";
+
+const filledNow = () => points("filled_so_far").at(-1)?.[1] ?? 0;
+
 function showDoing() {
-  render(html`<button type="button" class="button button--main button--action" @click=${() => openPanel()}>Check bottles</button>
-    <a class="button button--plain" href=${logPath(page.mark, "bottling_close")}>Close the bottling</a>`, part("doing"));
+  const keep = (/** @type {import("./tally.js").Tally} */ tally) => {
+    keepTally(page.mark, tally);
+    showState();
+    showDoing();
+  };
+  const tally = tallyNow();
+  render(html`${countCases(tally, { onStep: (step) => keep(counted(tallyNow(), step, Date.now())), onPerCase: (perCase) => keep(begunTally(fillNow(), perCase, filledNow())) })}
+    <div class="line__doing"><a class="button button--plain" href=${logPath(page.mark, "bottling_close")}>Close the bottling</a>
+    <button type="button" class="button button--main button--action" @click=${() => openPanel()}>Check bottles</button></div>`, part("doing"));
 }
 
 /** @param {number} [bottles] */
@@ -131,13 +151,21 @@ function drawPanel() {
   const { kind, card, bottles } = page;
   const last = card.last.bottle_check ?? {};
   render(panel({
-    kind, card, bottles, sizeRaw: last.bottle_size ? String(last.bottle_size.value) : "", labelRaw: page.labelPct ? page.labelPct.toFixed(1) : "",
+    kind, card, bottles, soFar: tallyNow().cases * tallyNow().perCase, onSoFar: takeSoFar, sizeRaw: last.bottle_size ? String(last.bottle_size.value) : "", labelRaw: page.labelPct ? page.labelPct.toFixed(1) : "",
     lineRaw: last.line?.raw || "1", emptyRaw: localStorage.getItem(EMPTY) ?? "", onLeave: closePanel,
     onMore: () => {
       page.bottles = Math.min(page.bottles + 1, BOTTLES_MOST);
       drawPanel();
     },
   }), part("panel"));
+}
+
+/** What the cases come to, taken by a tap: nobody's figure before that. @param {number} bottles */
+function takeSoFar(bottles) {
+  const found = box("filled_so_far");
+  if (!found) return;
+  found.value = String(bottles);
+  found.dispatchEvent(new Event("input", { bubbles: true }));
 }
 
 /** @param {string} name */

@@ -4,9 +4,12 @@ import { badge } from "../../ui/badge.js";
 import { formatMinute, formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { figureBox, minuteBox, remarkBox } from "../../form/quickfields.js";
-import { chip } from "../../shell/choices.js";
+import { chip, choiceRow } from "../../shell/choices.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { COUNT_USUAL } from "./checks.js";
+
+/** Common practice, no source. */
+const IN_CASE = /** @type {[string, string][]} */ (["6", "12", "24"].map((count) => [count, count]));
 
 /**
  * @typedef {object} Line what the page shows
@@ -70,6 +73,16 @@ function bar({ bottles, filled, expected }) {
     <figcaption class="quiet">${words}</figcaption></figure>`;
 }
 
+/**
+ * A plus for each case that comes off the line; without a case's size the plus would say nothing of bottles.
+ * @param {import("./tally.js").Tally} tally @param {{onStep: (step: number) => void, onPerCase: (perCase: number) => void}} acts
+ */
+export const countCases = ({ cases, perCase }, { onStep, onPerCase }) => (perCase
+  ? html`<div class="tally" role="group" aria-label="Cases packed"><button type="button" class="counter__key tally__minus" aria-label="One less" ?disabled=${!cases} @click=${() => onStep(-1)}>−</button>
+      <button type="button" class="counter__key tally__plus" @click=${() => onStep(1)}><span class="hidden-text">One more than </span><span aria-hidden="true" class="tally__sign">+</span>
+        <span class="tally__figure" data-figure="cases">${formatNumber(cases)}</span><span class="tally__words">${cases === 1 ? "case" : "cases"} <br>${formatNumber(cases * perCase)} bottles</span></button></div>`
+  : choiceRow("Bottles in a case, to count cases by taps", "line_per_case", IN_CASE, "", (value) => onPerCase(Number(value))));
+
 /** @param {Line} line */
 function limits({ fillLimits, strengthLimits, labelPct }) {
   const fill = fillLimits ? `Each bottle ${formatNumber(fillLimits.low, 1)} % full${fillLimits.high === null ? " or more" : ` to ${formatNumber(fillLimits.high, 1)}`}, ${fillLimits.words}. ` : "";
@@ -79,15 +92,16 @@ function limits({ fillLimits, strengthLimits, labelPct }) {
 
 /**
  * The panel of a check. Bottles are weighed one by one; what the entry keeps is worked out from them.
- * @param {{kind: any, card: any, bottles: number, sizeRaw: string, labelRaw: string, lineRaw: string, emptyRaw: string, onMore: () => void, onLeave: () => void}} panel
+ * @param {{kind: any, card: any, bottles: number, soFar: number, onSoFar: (bottles: number) => void, sizeRaw: string, labelRaw: string, lineRaw: string, emptyRaw: string, onMore: () => void, onLeave: () => void}} panel
  */
-export function panel({ kind, card, bottles, sizeRaw, labelRaw, lineRaw, emptyRaw, onMore, onLeave }) {
+export function panel({ kind, card, bottles, soFar, onSoFar, sizeRaw, labelRaw, lineRaw, emptyRaw, onMore, onLeave }) {
   const count = Array.from({ length: bottles }, (_, n) => n + 1);
   return html`<form class="form panel" data-kind="bottle_check" novalidate aria-label="Check bottles">
     <header class="panel__head"><h2>Check bottles <span class="quiet">${formatTime(new Date())}</span></h2><button type="button" class="button button--plain" @click=${onLeave}>Leave it</button></header>
     <input type="hidden" name="line" value=${lineRaw}><input type="hidden" name="fill_least"><input type="hidden" name="fill_most">
     ${labelRaw ? html`<input type="hidden" name="label_strength" value=${labelRaw}>` : nothing}
     ${figureBox(kind, "filled_so_far", card)}
+    ${soFar ? html`<div class="picks"><button type="button" class="button" @click=${() => onSoFar(soFar)}>${formatNumber(soFar)} by the cases</button></div>` : nothing}
     ${weightBox("empty", "Empty bottle with closure, g", emptyRaw)}
     <div class="pair">${count.map((n) => weightBox(`gross_${n}`, `Bottle ${n}, full, g`, ""))}</div>
     <button type="button" class="button" @click=${onMore}>One more bottle</button>

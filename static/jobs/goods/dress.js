@@ -18,7 +18,7 @@ const SAID_MOST = 4;
 /** Texts that come again: kept on this phone, the last one first. */
 const SAID = ["to_whom", "consignor", "signed"];
 /** Figures of the bottles that are as they were on the line or in the case before. */
-const AS_BEFORE = ["per_case", "bottle_size"];
+const AS_BEFORE = ["per_case", "bottle_size", "filled"];
 
 /**
  * @typedef {{values: Record<string, string>, words: string, sub?: string, end?: string, isChosen?: boolean}} Offer values by field, the box's own first
@@ -29,7 +29,7 @@ const AS_BEFORE = ["per_case", "bottle_size"];
 const isCount = (field) => field.units[0] === "count";
 
 /** @param {any} field */
-const isPicked = (field) => field.sort === "text" && ["batch", "lot", "lot_mark", "case_from", "case_to", "odd_case"].includes(field.name);
+const isPicked = (field) => field.sort === "text" && ["batch", "lot", "lot_mark", "case_from", "case_to", "odd_case", "what", "spirit"].includes(field.name);
 
 /**
  * @param {{form: HTMLFormElement, kind: any, card: any, who: any}} parts
@@ -109,6 +109,7 @@ function offersFor(dressed, name) {
   const { kind } = dressed;
   if (SAID.includes(name)) return saidOffers(dressed, name);
   if (AS_BEFORE.includes(name)) return beforeOffers(dressed, name);
+  if (name === "what" || name === "spirit") return heldOffers(dressed, name);
   if (kind.name === "bottling_close") return closeOffers(dressed, name);
   if (kind.name === "bottling_gauge" || name === "lot") return vatOffers(dressed, name, false);
   if (kind.name === "fruit_intake") return vatOffers(dressed, name, true);
@@ -190,6 +191,11 @@ function closeOffers(dressed, name) {
 /** @param {Dressed} dressed @param {string} name @returns {Offer[]} */
 function beforeOffers({ form, goods, card, kind }, name) {
   if (kind.name !== "bottling_close" && kind.name !== "goods_receipt") return [];
+  if (name === "filled") {
+    const { cases = 0, perCase = 0, fill = "" } = JSON.parse(localStorage.getItem(`line:${card?.mark}`) ?? "{}"); // as jobs/bottling/tally.js keeps it
+    const bottles = fill === (card?.holds?.fill ?? card?.holds?.since) ? String(cases * perCase) : "0";
+    return bottles === "0" || bottles === controlOf(form, name)?.value ? [] : [{ values: { filled: bottles }, words: bottles, sub: "by the cases of the line" }];
+  }
   const onLine = name === "bottle_size" ? card?.last?.bottle_check?.bottle_size?.value : null;
   const figures = [onLine, ...goods.filter((one) => !card || one.batch === card.holds?.name || one.tank === card.mark).map((one) => (name === "per_case" ? one.per_case : one.size_l))];
   const isLitres = name === "per_case" || (/** @type {HTMLSelectElement|null} */ (form.querySelector(`[name="${name}_unit"]`))?.value ?? "L") === "L";
@@ -201,15 +207,27 @@ function beforeOffers({ form, goods, card, kind }, name) {
 function vatOffers(dressed, name, mash) {
   const { cards, card } = dressed;
   const typed = rawOf(dressed, name).toLowerCase();
-  const own = (name === "lot" && card?.holds?.lot) || card?.holds?.name;
+  const from = cards.find((one) => one.mark === rawOf(dressed, "from_vessel")) ?? card;
+  const own = (name === "lot" && from?.holds?.lot) || from?.holds?.name;
   const found = batchesIn(cards, { mash, byLot: name === "lot" });
   const chosen = found.filter((one) => one.name.toLowerCase() === typed);
-  const shown = chosen.length ? chosen : found.filter((one) => !typed || one.name.toLowerCase().includes(typed));
+  const fitting = found.filter((one) => (typed ? one.name.toLowerCase().includes(typed) : name !== "lot" || one.name === own));
+  const shown = chosen.length ? chosen : fitting.length ? fitting : typed ? [] : found; // spirit has the lot of the vessel that it comes from
   return shown.sort((a, b) => Number(b.name === own) - Number(a.name === own)).slice(0, SHOWN_MOST).map((one) => ({
     values: { [name]: one.name }, words: one.name, isChosen: chosen.length > 0,
     sub: [one.what, one.marks.length > 2 ? `${one.marks.length} vessels` : one.marks.join(", ")].filter(Boolean).join(" · "),
     end: one.litres ? shownInUnits(one.litres, "L", 0) : one.kg ? shownInUnits(one.kg, "kg", 0) : "",
   }));
+}
+
+/** What this vessel holds, as the book calls it; of goods from elsewhere, what the house has in bottles. @param {Dressed} dressed @param {string} name @returns {Offer[]} */
+function heldOffers(dressed, name) {
+  const { card, goods, kind } = dressed;
+  const { what = "", name: batch = "", lot = "" } = card?.holds ?? {};
+  const own = kind.name === "destruction" ? [what, lot || batch].filter(Boolean).join(", ") : what;
+  const all = card ? [own] : [...new Set(goods.map((one) => one.what))];
+  const typed = rawOf(dressed, name).toLowerCase();
+  return all.filter((text) => text && text.toLowerCase() !== typed && text.toLowerCase().includes(typed)).slice(0, SAID_MOST).map((text) => ({ values: { [name]: text }, words: text, sub: card ? "as the book has it" : "" }));
 }
 
 /** @param {string} name @returns {string[]} */
