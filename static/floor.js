@@ -38,6 +38,7 @@ function goOn() {
   if (isWide() && document.querySelector(".foot, form.entry")) void import("./jobs/shared/pane.js").then((job) => job.start(), () => {});
   void startHandIn();
   void import("./jobs/timers/ring.js").then((ring) => ring.start(), () => {}); // not on the phone yet: it comes after the first install
+  void import("./jobs/helps/start.js").then((helps) => helps.start(), () => {}); // not on the phone yet
   void registerWorker({ onNewer: showUpdateNotice, onReady: sayReady });
 }
 

@@ -182,7 +182,10 @@ export class EntryForm {
     const problem = this.#unanswered();
     const shown = problem && problem.field !== this.#typing ? problem : undefined;
     const key = shown ? this.#key(shown) : "";
-    if (key !== this.#asked.key) this.#asked = { key, since: performance.now() };
+    if (key !== this.#asked.key) {
+      this.#asked = { key, since: performance.now() };
+      if (shown) this.#parts.form.dispatchEvent(new CustomEvent("asked", { bubbles: true, detail: isStop(shown) ? "stop" : "ask" }));
+    }
     for (const field of this.#parts.kind.fields) {
       boxOf(this.#parts.form, field.name)?.classList.toggle("field--odd", field.name === shown?.field);
     }

@@ -14,6 +14,7 @@ export function showRefusals(form, kind, problems) {
   const first = refusals[0] && controlOf(form, refusals[0].field);
   const fold = /** @type {HTMLDetailsElement|null|undefined} */ (first?.closest("details"));
   if (fold) fold.open = true;
+  first?.closest("[data-later]")?.removeAttribute("data-later");
   first?.focus({ preventScroll: true });
   const box = first?.closest(".field, .chips");
   box?.scrollIntoView({ block: "center" });

@@ -11,6 +11,7 @@ const JOBS = {
   ferments: () => import("../jobs/ferments.js"),
   casks: () => import("../jobs/casks.js"),
   count: () => import("../jobs/goods/round.js"),
+  helps: () => import("../jobs/helps/settings.js"),
 };
 
 export async function start() {

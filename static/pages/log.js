@@ -83,6 +83,7 @@ export async function start() {
   showExtras(form, kind);
   dressed = (await DRESS[kind.name]?.(form, kind, card).catch(() => null)) ?? dressed;
   const isPicked = await dressGoods(form, kind, card, who);
+  if ("gloves" in document.documentElement.dataset) await import("../jobs/helps/gloves.js").then((gloves) => gloves.setAside(form, kind), () => {});
   form.dataset.ready = "";
   if (!isWide()) void import("../jobs/shared/hands.js").then((job) => job.showHands(part("hands"), () => {}), () => {});
   if (!isPicked) firstBox(form, kind)?.focus({ preventScroll: true });

@@ -37,7 +37,7 @@ async function show() {
   const isInstalled = matchMedia("(display-mode: standalone)").matches;
   render([
     group("pen", "Log without a vessel", NO_VESSEL),
-    group("phone", "This phone", [["/who?then=/more", "person", who ? who.name : "Nobody chosen", who?.role ?? "who logs"], ["/start", "phone", own?.name || own?.id || "No name yet", own?.enrolled ? "let in" : "not let in"], ["/desk/", "desk", "Desk", "needs signal"]]),
+    group("phone", "This phone", [["/who?then=/more", "person", who ? who.name : "Nobody chosen", who?.role ?? "who logs"], ["/start", "phone", own?.name || own?.id || "No name yet", own?.enrolled ? "let in" : "not let in"], ["/job/helps", "plus", "Helps", "gloves, buzz, voice"], ["/desk/", "desk", "Desk", "needs signal"]]),
     who ? html`<button type="button" class="button" @click=${leave}>Put the phone down</button>` : nothing,
     installHint(isInstalled),
     awaited ? html`<p class="band band--note"><span>Not on this phone yet: ${awaited}. Keep the app open with signal for a minute.</span></p>` : nothing,

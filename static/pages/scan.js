@@ -22,7 +22,7 @@ export async function start() {
 /** @param {string} mark @param {"scanned"|"typed"} how */
 function open(mark, how) {
   keepMarkBy(mark, how);
-  navigator.vibrate?.(30);
+  if (localStorage.getItem("help:buzz") !== "off") navigator.vibrate?.(30);
   const card = how === "scanned" ? cards.find((one) => one.mark === mark) : null;
   location.assign(card ? scannedPath(card) : vesselPath(mark));
 }

@@ -4,7 +4,7 @@ import { icon } from "../icons/icons.js";
 
 /**
  * A row of chips that answers at the tap.
- * @param {string} legend @param {string} name @param {[value: string, words: string][]} choices @param {string} chosen
+ * @param {unknown} legend words @param {string} name @param {[value: string, words: string][]} choices @param {string} chosen
  * @param {(value: any) => void} onChoose
  */
 export const choiceRow = (legend, name, choices, chosen, onChoose) => html`<fieldset class="chips" data-field=${name}

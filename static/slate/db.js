@@ -102,6 +102,12 @@ export async function read(stores, work) {
   return run(stores, "readonly", work, {});
 }
 
+/** Whether the slate has the layout of this version: a worker, which may be newer than the pages, opens no other. */
+export async function isOwnLayout() {
+  const all = (await indexedDB.databases?.()) ?? [];
+  return all.some(({ name, version }) => name === NAME && version === VERSION);
+}
+
 /** @param {string} name @returns {Promise<any>} undefined where there is none */
 export const getMeta = (name) => read([META], (tx) => tx.objectStore(META).get(name));
 

@@ -29,7 +29,7 @@ export function editFigure(value, start, end, key, mark) {
  */
 export function nextControl(field) {
   const all = [...(field.form?.elements ?? document.querySelectorAll("input[data-keypad]"))];
-  const after = all.slice(all.indexOf(field) + 1).filter((element) => !element.closest("slate-keypad"));
+  const after = all.slice(all.indexOf(field) + 1).filter((element) => !element.closest("slate-keypad, [data-later]"));
   const fields = "input:not([type=hidden]):enabled, select:not([data-unit-for]):enabled, textarea:enabled";
   return after.find((element) => element.matches(fields)) ?? after.find((element) => element.matches("button:not([type=button]):enabled")) ?? null;
 }

@@ -137,7 +137,7 @@ def test_every_answer_carries_the_headers_that_fence_it_in(app, sign_in):
             assert head["X-Content-Type-Options"] == "nosniff"
             assert head["Referrer-Policy"] == "same-origin"
             allowed = {p.split("=")[0] for p in head["Permissions-Policy"].split(", ") if not p.endswith("=()")}
-            assert allowed == {"camera", "screen-wake-lock"}, path
+            assert allowed == {"camera", "microphone", "screen-wake-lock"}, path
 
 
 def _token(app, client):

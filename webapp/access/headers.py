@@ -17,7 +17,7 @@ POLICY = "; ".join(
         "frame-ancestors 'none'",
     ]
 )
-PERMISSIONS = "camera=(self), microphone=(), geolocation=(), payment=(), usb=(), screen-wake-lock=(self)"
+PERMISSIONS = "camera=(self), microphone=(self), geolocation=(), payment=(), usb=(), screen-wake-lock=(self)"
 
 
 def fixed_headers() -> dict[str, str]:

@@ -1,0 +1,81 @@
+// @ts-check
+/**
+ * Figures spoken into the box that is being typed in, where a recogniser works on the phone itself: no other is ever
+ * asked, for what is said on the floor stays there. What was heard stands in the box; a person's tap logs it, or not.
+ */
+import { iconElement } from "../../icons/icons.js";
+import { inOwnMark } from "../../ui/format.js";
+import { symbol } from "../../trade/units.js";
+import { toast } from "../../ui/toast.js";
+import { parseSpoken } from "./spoken.js";
+
+const LANGUAGES = ["en-GB", "en-US"];
+const ALTERNATIVES = 5;
+
+/** @returns {any} the browser's recogniser, where it can be told to stay on the phone */
+const recogniser = () => {
+  const found = /** @type {any} */ (globalThis).SpeechRecognition;
+  return found && "available" in found ? found : null;
+};
+
+/** @returns {Promise<{lang: string, state: "available"|"downloadable"}|null>} null where nothing listens without sending it away */
+export async function localListener() {
+  const found = recogniser();
+  if (!found) return null;
+  const all = await Promise.all(LANGUAGES.map(async (lang) => ({ lang, state: await found.available({ langs: [lang], processLocally: true }).catch(() => "unavailable") })));
+  return all.find((one) => one.state === "available") ?? all.find((one) => one.state === "downloadable") ?? null;
+}
+
+/** Fetch a language for the recogniser; needs signal. @param {string} lang @returns {Promise<boolean>} */
+export const fetchLanguage = (lang) => recogniser().install({ langs: [lang], processLocally: true });
+
+export async function startListening() {
+  const listener = await localListener();
+  if (listener?.state !== "available") return;
+  const button = document.createElement("button");
+  button.type = "button";
+  button.className = "button button--plain field__tool";
+  button.dataset.part = "speak";
+  button.setAttribute("aria-label", "Speak the figure");
+  button.append(iconElement("speak"));
+  /** @type {HTMLInputElement|null} */
+  let field = null;
+  document.addEventListener("focusin", ({ target }) => {
+    if (!(target instanceof HTMLInputElement) || target.dataset.keypad === undefined || target.dataset.keypad === "digits") return;
+    field = target;
+    target.after(button);
+    target.closest(".field")?.classList.add("field--speak");
+  });
+  button.addEventListener("pointerdown", (event) => event.preventDefault()); // the field keeps the focus
+  button.addEventListener("click", () => field && hear(field, button, listener.lang));
+}
+
+/** @param {HTMLInputElement} field @param {HTMLElement} button @param {string} lang */
+function hear(field, button, lang) {
+  const listening = new (recogniser())();
+  Object.assign(listening, { lang, processLocally: true, interimResults: false, continuous: false, maxAlternatives: ALTERNATIVES });
+  button.setAttribute("aria-pressed", "true");
+  listening.addEventListener("end", () => button.removeAttribute("aria-pressed"));
+  listening.addEventListener("error", (/** @type {any} */ event) => {
+    if (event.error !== "aborted") toast(event.error === "not-allowed" ? "The microphone is not allowed here. Allow it in the browser's settings for this site, or type." : "No figure was heard. Say it again, or type it.");
+  });
+  listening.addEventListener("result", (/** @type {any} */ event) => take(field, [...event.results[0]].map((one) => one.transcript)));
+  listening.start();
+}
+
+/** @param {HTMLInputElement} field @param {string[]} heard the likeliest first */
+function take(field, heard) {
+  const spoken = heard.map(parseSpoken).find(Boolean);
+  if (!spoken) return toast(`Heard “${heard[0] ?? ""}”: no figure. Say it again, or type it.`);
+  const select = /** @type {HTMLSelectElement|null} */ (document.querySelector(`select[data-unit-for="${CSS.escape(field.id)}"]`));
+  const units = select ? [...select.options].map((option) => option.value) : [];
+  if (select && spoken.units.length && !spoken.units.includes(select.value)) {
+    const fitting = spoken.units.find((unit) => units.includes(unit));
+    if (!fitting) return toast(`Heard “${heard[0]}”, but this box takes ${units.map(symbol).join(" or ")}.`);
+    select.value = fitting;
+    select.dispatchEvent(new Event("change", { bubbles: true }));
+  }
+  field.value = inOwnMark(spoken.raw);
+  field.dispatchEvent(new InputEvent("input", { bubbles: true, inputType: "insertReplacementText" }));
+  field.focus();
+}
