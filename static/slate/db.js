@@ -40,7 +40,15 @@ const blockedCallbacks = new Set();
 const underWay = new Set();
 // A page that is left but kept for the way back stands still in the midst of a transaction, and WebKit lets no other
 // page at the same store until it ends: to the next page the slate would hang. What was under way is done again later.
-addEventListener("pagehide", (event) => event.persisted && underWay.forEach(abort));
+addEventListener("pagehide", (event) => {
+  if (!event.persisted) return;
+  away = new Promise((resolve) => addEventListener("pageshow", resolve, { once: true })).then(() => {
+    away = null;
+  });
+  underWay.forEach(abort);
+});
+/** What a page that was left would begin now waits until somebody comes back to it. @type {Promise<void> | null} */
+let away = null;
 
 /** @param {(words: string) => void} callback called when another tab's version stands in the way */
 export function onBlocked(callback) {
@@ -122,7 +130,8 @@ async function run(stores, mode, work, options) {
   underWay.add(tx);
   try {
     const result = await work(tx);
-    underWay.delete(tx); // nothing more is asked of it: it ends by itself, whatever becomes of the page
+    tx.commit?.(); // nothing more is asked of it: it ends at once, whatever becomes of the page
+    underWay.delete(tx);
     await done;
     return result;
   } catch (error) {
@@ -135,12 +144,17 @@ async function run(stores, mode, work, options) {
 
 /** @param {string[]} stores @param {"readonly" | "readwrite"} mode @param {object} options */
 async function begin(stores, mode, options) {
+  const fresh = async () => {
+    const db = await open();
+    while (away) await away;
+    return db.transaction(stores, mode, options);
+  };
   try {
-    return (await open()).transaction(stores, mode, options);
+    return await fresh();
   } catch (error) {
     if (/** @type {any} */ (error)?.name !== "InvalidStateError") throw error;
     opening = null; // some phones drop the connection in the background: open it again, once
-    return (await open()).transaction(stores, mode, options);
+    return fresh();
   }
 }
 

@@ -3,7 +3,12 @@
 try {
   const theme = localStorage.getItem("theme");
   if (theme === "dark" || theme === "light") document.documentElement.dataset.theme = theme;
-  document.documentElement.toggleAttribute("data-gloves", localStorage.getItem("help:gloves") === "on");
+  if (localStorage.getItem("help:gloves") === "on") {
+    document.documentElement.dataset.gloves = "";
+    const sizes = Object.assign(document.createElement("link"), { rel: "stylesheet", href: "/static/jobs/helps/gloves.css" });
+    sizes.setAttribute("blocking", "render");
+    document.head.append(sizes);
+  }
 } catch {
   // Storage barred: the system's theme serves.
 }

@@ -19,14 +19,14 @@ class FaultyProxy:
 
     `mode` may be changed at any time: `lose_answer` lets the server work and drops its reply to a hand-in; `portal`
     answers all with a sign-in page and 200, `redirect` with a redirect to one; `swallow` never answers;
-    `unreachable` cuts the line. `worker_suffix` is the name of a newer version of
+    `unreachable` cuts the line, and `barred` does so for what lies below a path. `worker_suffix` is the name of a newer version of
     the product, in which every page and the jobs have changed.
     """
 
     def __init__(self, server_port: int) -> None:
         self.server_port = server_port
         self.mode: Mode = "pass"
-        self.worker_suffix = ""
+        self.worker_suffix = self.barred = ""
         self.hand_ins = 0
         self.lost = 0
         proxy = self
@@ -66,7 +66,8 @@ class _Handler(http.server.BaseHTTPRequestHandler):
         body = self.rfile.read(int(self.headers.get("Content-Length") or 0))
         is_hand_in = self.path.startswith("/api/hand-in")
         mode = self.owner.mode
-        if mode == "unreachable":
+        is_barred = bool(self.owner.barred) and self.path.startswith(self.owner.barred)
+        if mode == "unreachable" or is_barred:
             self._cut()
         elif mode == "swallow":
             self.owner._closed.wait(60)

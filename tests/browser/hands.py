@@ -152,7 +152,7 @@ def wait_for(hand: Hand, expression: str, *arguments: Any) -> None:
 
 def wait_at(hand: Hand, path: str) -> None:
     """Wait until the page at a path has done its work."""
-    wait_for(hand, """location.pathname === args[0] && "started" in document.documentElement.dataset""", path)
+    wait_for(hand, """location.pathname === args[0] && "started" in (document.documentElement?.dataset ?? {})""", path)
 
 
 def tap_words(hand: Hand, words: str, among: str = "button, a") -> None:

@@ -116,7 +116,7 @@ def test_a_newer_version_waits_for_consent_and_touches_no_entry(world: World, pr
     page = phone.get_ready(world.token())
     first = page.evaluate("""async () => (await import("/static/slate/worker.js")).workerVersion()""")
     # The book stays out of reach, so that the entries still wait while the version changes.
-    page.route("**/api/**", lambda route: route.abort())
+    proxy.barred = "/api/"
     kept = [phone.log(reading(remark=f"no {i}"))["id"] for i in range(3)]
     proxy.worker_suffix = "newer-version"
     page.evaluate("""async () => { await (await navigator.serviceWorker.ready).update(); }""")
@@ -135,7 +135,7 @@ def test_a_newer_version_waits_for_consent_and_touches_no_entry(world: World, pr
         "cellarslate-jobs-newer-version",
     ]
     assert {one["id"] for one in phone.slate() if one["state"] == "waiting"} == set(kept)
-    page.unroute("**/api/**")
+    proxy.barred = ""
     assert phone.hand_in()["standing"] == "idle"
     assert {entry["id"] for entry in world.entries()} == set(kept)
 

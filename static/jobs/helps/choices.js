@@ -16,5 +16,4 @@ export function isHelpOn(help) {
 /** @param {Help} help @param {boolean} isOn */
 export function setHelp(help, isOn) {
   localStorage.setItem(KEPT + help, isOn ? "on" : "off");
-  if (help === "gloves") document.documentElement.toggleAttribute("data-gloves", isOn); // theme-first.js does it for the next page
 }

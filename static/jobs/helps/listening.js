@@ -3,14 +3,15 @@
  * Figures spoken into the box that is being typed in, where a recogniser works on the phone itself: no other is ever
  * asked, for what is said on the floor stays there. What was heard stands in the box; a person's tap logs it, or not.
  */
-import { iconElement } from "../../icons/icons.js";
 import { inOwnMark } from "../../ui/format.js";
 import { symbol } from "../../trade/units.js";
 import { toast } from "../../ui/toast.js";
+import { html, render } from "../../vendor/lit-html/lit-html.js";
 import { parseSpoken } from "./spoken.js";
 
 const LANGUAGES = ["en-GB", "en-US"];
 const ALTERNATIVES = 5;
+const MICROPHONE = html`<svg class="icon" viewBox="0 0 24 24" aria-hidden="true" focusable="false"><path d="M12 3q2.8 0 2.8 2.8v5.4Q14.8 14 12 14t-2.8-2.8V5.8Q9.2 3 12 3zM5.5 11.2q0 6.3 6.5 6.3t6.5-6.3M12 17.5V21M8.5 21h7"/></svg>`;
 
 /** @returns {any} the browser's recogniser, where it can be told to stay on the phone */
 const recogniser = () => {
@@ -37,7 +38,9 @@ export async function startListening() {
   button.className = "button button--plain field__tool";
   button.dataset.part = "speak";
   button.setAttribute("aria-label", "Speak the figure");
-  button.append(iconElement("speak"));
+  render(MICROPHONE, button);
+  const sheet = Object.assign(document.createElement("link"), { rel: "stylesheet", href: new URL("listening.css", import.meta.url).href });
+  document.head.append(sheet);
   /** @type {HTMLInputElement|null} */
   let field = null;
   document.addEventListener("focusin", ({ target }) => {

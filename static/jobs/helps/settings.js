@@ -25,7 +25,7 @@ async function show() {
     hasBackground() && "What waits is handed in after the app was closed too, when a network comes.",
   ].filter(Boolean);
   render([
-    row("gloves", "Gloves", "larger keys, fewer boxes", () => {}),
+    row("gloves", "Gloves", "larger keys, fewer boxes", () => location.reload()), // theme-first.js shows them
     hasBuzz() ? row("buzz", "Buzz", "when it is logged, and for a question", (isOn) => isOn && buzz("ask")) : nothing,
     voice ? row("aloud", "Read aloud", "figures just typed, and questions", (isOn) => isOn && sayAloud("Gravity: 1.031", voice)) : nothing,
     listener ? row("spoken", "Speak figures", "into the box; your tap logs them", () => {}) : nothing,
