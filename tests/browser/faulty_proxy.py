@@ -19,8 +19,8 @@ class FaultyProxy:
 
     `mode` may be changed at any time: `lose_answer` lets the server work and drops its reply to a hand-in; `portal`
     answers all with a sign-in page and 200, `redirect` with a redirect to one; `swallow` never answers;
-    `unreachable` cuts the line, and `barred` does so for what lies below a path. `worker_suffix` is the name of a newer version of
-    the product, in which every page and the jobs have changed.
+    `unreachable` cuts the line, and `barred` does so for what lies below a path. `worker_suffix` is the name of a
+    newer version of the product, in which every page and the jobs have changed.
     """
 
     def __init__(self, server_port: int) -> None:
