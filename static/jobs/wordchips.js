@@ -6,16 +6,17 @@ import { boxOf, controlOf } from "../form/values.js";
 
 /**
  * @param {HTMLFormElement} form @param {string} field a box of text @param {string[]} words @param {string} title
- * @param {string} [between] what parts them in the text
+ * @param {string} [between] what parts them in the text @param {HTMLElement} [into] where they stand; else before the box
  * @returns {() => void} shows which of them stand in the box
  */
-export function pickWords(form, field, words, title, between = ", ") {
+export function pickWords(form, field, words, title, between = ", ", into) {
   const control = controlOf(form, field);
   const box = boxOf(form, field);
   if (!control || !box) return () => {};
   const place = document.createElement("div");
   place.className = "words";
-  box.before(place);
+  if (into) into.append(place);
+  else box.before(place);
   const parts = () => control.value.split(between.trim() || between).map((part) => part.trim()).filter(Boolean);
   const toggle = (/** @type {string} */ word) => {
     const said = parts();

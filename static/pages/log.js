@@ -28,6 +28,7 @@ const ABOUT_MOST = 48;
 /** Forms with a hand of their own: fetched with the jobs; until those are there the plain boxes serve. */
 const DRESS = /** @type {Record<string, (form: HTMLFormElement, kind: any, card: any) => Promise<() => void>>} */ ({
   tasting_note: async (form, kind, card) => (await import("../jobs/cellar/tasting.js")).dressTasting(form, kind, card, part("log")),
+  shift_note: async (form, kind, card) => (await import("../jobs/note/note.js")).dressNote(form, card, part("log")),
 });
 /** What a form asks for that the book can offer, or that is counted by hand. */
 const OF_GOODS = /^(batch|lot|cases|filled|number|signed|what|spirit)$/;

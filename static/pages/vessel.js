@@ -59,7 +59,7 @@ async function show() {
   const readings = kind ? lastRead(card, kind) : [];
   const drawn = await drawer?.drawVessel(card, card.cask ? await allCards() : [], readings, kind);
   const timer = card.run || card.sort === "fermenter" ? html`<div data-part="timer"></div>` : nothing;
-  render([questions(card), drawn?.stand ?? state(card, readings), card.run ? timer : nothing, html`<div class="chart" data-part="curve" hidden></div>`, drawn?.below ?? nothing, card.run ? nothing : timer, lines(card, byName, fresh), doing(card, byName)], body);
+  render([questions(card), drawn?.pinned ?? nothing, drawn?.stand ?? state(card, readings), card.run ? timer : nothing, html`<div class="chart" data-part="curve" hidden></div>`, drawn?.below ?? nothing, card.run ? nothing : timer, lines(card, byName, fresh), doing(card, byName)], body);
   showCurve(card, byName, drawn?.curve);
   if (card.run || card.sort === "fermenter") void showTimer(card);
 }

@@ -111,9 +111,24 @@ def test_a_right_mark_that_nobody_knows_can_be_noted(floor: Floor) -> None:
     page.get_by_role("link", name="Note it").click()
     page.wait_for_selector("form[data-ready]")
     assert page.locator("[name=text]").input_value() == f"At {NOBODYS}: "
-    page.get_by_role("button", name="Log it").click()
+    page.get_by_role("button", name="Leave it for the next shift").click()
     page.wait_for_url(re.compile(r"//[^/]+/$"))
     assert [entry["kind"] for entry in floor.entries()] == ["shift_note"]
+
+
+def test_a_note_is_pinned_with_ready_words(floor: Floor) -> None:
+    page = floor.form(f"/m/{FERMENTER}/log/shift_note")
+    expect(page.get_by_label("Pinned to")).to_contain_text("Pinned to F3")
+    text = page.locator("[name=text]")
+    for word in ("Cap pushed down.", "Not finished.", "Cap pushed down."):  # the third takes the first out again
+        page.locator(".words .chip", has_text=word).click()
+    assert text.input_value() == "Not finished."
+    text.press_sequentially(" Stir at six.")
+    page.locator(".words .chip", has_text="Read it first.").click()
+    page.get_by_role("button", name="Pin it to F3").click()
+    page.wait_for_url(re.compile(rf"/m/{FERMENTER}$"))
+    (note,) = floor.entries()
+    assert (note["mark"], note["values"]["text"]["raw"]) == (FERMENTER, "Not finished. Stir at six.\nRead it first.")
 
 
 def test_today_has_the_open_run_and_what_is_to_be_read(near_floor: Floor) -> None:

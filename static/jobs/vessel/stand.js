@@ -11,10 +11,13 @@ import { cellarWords } from "../cellar/card.js";
 import { endOf, gaugesOf, usualFor } from "../cellar/like.js";
 import { hasLevel, levelPicture } from "../draw/level.js";
 import { tankNow } from "../reduce/tank.js";
+import { notes } from "../../slate/cards.js";
+import { icon } from "../../icons/icons.js";
 import { wear } from "../../ui/sheet.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * 86_400_000;
+const [NOTE_MS, NOTES_SHOWN] = [3 * DAY_MS, 2]; // a note hangs there over a weekend
 const SOON_YEARS = 0.08; // a month: before that a cask's loss is no wider than its gauge
 /** Mash in kg a litre: its juice weighs what its gravity says, its flesh about as much as water. Common practice, no source. */
 const MASH_KG_L = [1, 1.1];
@@ -22,7 +25,7 @@ const MASH_KG_L = [1, 1.1];
 /**
  * @typedef {{label: string, raw: string, unit: string, at: string, name: string}} Reading
  * @typedef {{litres: number, low: number, high: number, isGuess: boolean}} Held
- * @typedef {{stand: unknown, below: unknown, curve: import("../../ui/charts.js").Curve|null}} Drawn
+ * @typedef {{pinned: unknown, stand: unknown, below: unknown, curve: import("../../ui/charts.js").Curve|null}} Drawn
  */
 
 /**
@@ -34,7 +37,9 @@ export async function drawVessel(card, cards, readings, kind) {
   const tank = card.sort === "tank" ? await tankNow(card) : null;
   const usual = card.cask && card.holds ? usualFor(card, cards) : null;
   const held = heldIn(card, tank, usual);
+  const pinned = (await notes()).filter((/** @type {any} */ one) => one.mark === card.mark && Date.now() - Date.parse(one.at) < NOTE_MS).slice(0, NOTES_SHOWN);
   return {
+    pinned: pinned.map((/** @type {any} */ one) => html`<p class="band band--note">${icon("pen")} ${one.text} <span class="quiet">${one.person}, ${formatAgo(one.at)}</span></p>`),
     stand: hasLevel(card.sort) && !card.run ? standOf(card, held, readings, kind, tank) : null,
     below: cellarWords(card, cards),
     curve: card.ferment && !card.holds?.charged ? fermentCurve(card) : usual ? caskCurve(card, usual) : null,
@@ -56,6 +61,9 @@ function heldIn(card, tank, usual) {
   if (years < SOON_YEARS) return { litres: held.volume_l, low: held.volume_l, high: held.volume_l, isGuess: false };
   return { litres: held.volume_l, low: left(usual.high), high: left(usual.low), isGuess: false };
 }
+
+/** The level alone, as the book has it. @param {any} card */
+export const levelOf = (card) => picture(card, heldIn(card, null, null));
 
 /** @param {any} card */
 const yearsSinceGauge = (card) => Date.now() / YEAR_MS - (gaugesOf(card).at(-1)?.years ?? Date.now() / YEAR_MS);
