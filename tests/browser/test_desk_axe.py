@@ -29,7 +29,7 @@ PAGES = [
     "/desk/blending/plan?solve=1&what=plum&strength=43&volume=400&within=3&youngest=2&soak=5.5&aim=fewest"
     f"&use={make_mark('C020')}&use={make_mark('C022')}&use={make_mark('C034')}",
     "/desk/cellar", "/desk/cellar/casks", "/desk/cellar/map", "/desk/cellar/ready",
-    "/desk/cellar/house",
+    "/desk/cellar/house", "/desk/sheets", "/desk/parties",
 ]
 # Found by following the first link of that form on a page.
 FOLLOWED = [

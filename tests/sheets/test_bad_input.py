@@ -64,6 +64,17 @@ def test_a_bomb_is_not_unpacked_beyond_its_bound() -> None:
     assert sentence(error.value.said).startswith("This workbook unpacks to more than 60 MB.")
 
 
+def test_one_cell_at_the_far_end_does_not_fill_the_memory() -> None:
+    def write(book: Workbook) -> None:
+        sheet = book.add_worksheet("Far")
+        sheet.write(0, 0, "Code")
+        sheet.write(1_048_575, 16_383, "far")
+
+    with pytest.raises(NoSheet) as error:
+        read_workbook("far.xlsx", xlsx(write))
+    assert sentence(error.value.said).startswith("1048576 rows are too many at once: at most 2000.")
+
+
 def test_a_bomb_that_lies_about_its_size_is_no_sheet() -> None:
     bomb = packed(("xl/worksheets/sheet1.xml", bytes(1_000_000)))
     size = (1_000_000).to_bytes(4, "little")
@@ -146,6 +157,13 @@ def test_a_fault_is_said_at_its_row_and_column_and_nothing_is_written(
     assert said.startswith(words)
     no, _ = hand.put(HEADS + row + "\n")
     assert (no, hand.count()) == (None, before)
+
+
+def test_a_day_that_no_month_has_offers_the_days_that_it_may_be(hand: Hand) -> None:
+    look = hand.look(HEADS + "C1,plum,31 Feb 2024,46.3,209.9,60,225\n")
+    assert [offer.text for offer in look.rows[0].faults[0].offers] == ["31 Jan 2024", "29 Feb 2024"]
+    assert hand.look(HEADS + "C1,plum,31 Feb 2024,46.3,209.9,60,225\n",
+                     edits={(0, 2, "filled_on"): "29 Feb 2024"}).rows[0].raw("filled_on") == "2024-02-29"
 
 
 def test_what_stands_twice_what_is_none_of_these_and_what_is_still_to_come(hand: Hand) -> None:

@@ -30,11 +30,12 @@ _ERROR = re.compile(r"#[A-Z/0!?]+[!?A]?\Z")
 
 
 class BadCell(Exception):
-    """What stands in a cell is not what its column holds; `said` is the sentence for a person."""
+    """What stands in a cell is not what its column holds; `said` is the sentence, `offers` are texts that it may be."""
 
-    def __init__(self, said: Message) -> None:
+    def __init__(self, said: Message, offers: tuple[str, ...] = ()) -> None:
         super().__init__(said.id)
         self.said = said
+        self.offers = offers
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,8 +154,16 @@ def _made(year: int, month_: int, day: int, text: str) -> str:
         raise BadCell(message("sheet-no_date", typed=text[:40]))
     last = monthrange(year, month_)[1]
     if not 1 <= day <= last:
-        raise BadCell(message("sheet-no_such_day", month=Month(f"{year:04}-{month_:02}"), last=last))
+        offers = [_day_words(year, month_, last)] if day > last else []
+        before = (year, month_ - 1) if month_ > 1 else (year - 1, 12)
+        if last < day <= monthrange(*before)[1]:
+            offers.insert(0, _day_words(*before, day))
+        raise BadCell(message("sheet-no_such_day", month=Month(f"{year:04}-{month_:02}"), last=last), tuple(offers))
     return f"{year:04}-{month_:02}-{day:02}"
+
+
+def _day_words(year: int, month_: int, day: int) -> str:
+    return f"{day} {MONTHS[month_ - 1].capitalize()} {year}"
 
 
 def day_order(cells: Iterable[Cell]) -> str:

@@ -191,7 +191,7 @@ def _read_row(
             said = read_cell(column, cell, unit=head.unit, is_us=is_us, order=order)
         except BadCell as error:
             row.said[column.name] = Said(str(cell)[:60])
-            row.stop(column.name, error.said)
+            row.stop(column.name, error.said, [Offer(text, text) for text in error.offers])
             continue
         if said is not None:
             row.said[column.name] = said

@@ -26,6 +26,13 @@ MOST_TABLES = 12
 MOST_TEXT = 2_000
 PIECE = 1 << 16
 _FORMULA = re.compile(rb"<f[ >/]|table:formula=")
+# A row or a cell of the open format may stand for many; an empty one has no type of value.
+_REPEATED = re.compile(
+    rb"<table:table-row(?P<row>[^>]*)>|<table:(?:covered-)?table-cell(?P<cell>[^>]*office:value-type[^>]*)>"
+)
+_PLACED = re.compile(rb'<c\b[^>]*\br="([A-Z]{1,3})(\d{1,7})"[^>/]*>')
+_TIMES = re.compile(rb'number-(?:rows|columns)-repeated="(\d{1,9})"')
+MOST_CELLS = 2_000_000
 _DELIMITERS = "\t;,|"
 
 
@@ -157,11 +164,42 @@ def _packed_anew(content: bytes) -> tuple[bytes, int]:
                     continue  # pictures and the like: nobody reads them
                 text = _unpacked(given, part, left)
                 left -= len(text)
+                if part.filename == "content.xml":
+                    _refuse_repeats(text)
+                elif "worksheets/" in part.filename:
+                    _refuse_distance(text)
                 formulas += len(_FORMULA.findall(text)) if "sheet" in part.filename or "content" in part.filename else 0
                 plain.writestr(part.filename, text)
     except (zipfile.BadZipFile, NotImplementedError, RuntimeError, EOFError, OSError, ValueError) as error:
         raise NoSheet(message("sheet-unreadable")) from error
     return made.getvalue(), formulas
+
+
+def _refuse_repeats(text: bytes) -> None:
+    """Raise NoSheet where few rows and cells stand for more than anybody could read."""
+    rows = cells = 0
+    for found in _REPEATED.finditer(text):
+        times = _TIMES.search(found["row"] if found["row"] is not None else found["cell"])
+        many = int(times[1]) if times else 1
+        if found["row"] is not None:
+            rows = many
+            continue
+        cells += rows * many
+        if cells > MOST_CELLS:
+            raise NoSheet(message("sheet-swollen", most=MOST_UNPACKED // 1_000_000))
+
+
+def _refuse_distance(text: bytes) -> None:
+    """Raise NoSheet where one cell lies so far from the first that all between would fill the memory."""
+    width = height = 0
+    for letters, digits in _PLACED.findall(text):
+        at = 0
+        for letter in letters:
+            at = at * 26 + letter - 64
+        width, height = max(width, at), max(height, int(digits))
+    if width * height > MOST_CELLS:
+        raise NoSheet(message("sheet-rows", rows=height, most=MOST_ROWS) if height > MOST_ROWS else message(
+            "sheet-columns", columns=width, most=MOST_COLUMNS))
 
 
 def _unpacked(given: zipfile.ZipFile, part: zipfile.ZipInfo, most: int) -> bytes:

@@ -18,6 +18,8 @@ from webapp.book import intake
 from webapp.book.fold import queries, row_reader
 from webapp.book.house import devices, registry
 from webapp.book.lineage import lineage
+from webapp.book.periods.periods import litres, proof_gallons
+from webapp.book.periods.postings import Postings, load_postings
 from webapp.book.record import log
 from webapp.book.record.rows import Family, Logged, Wanted
 from webapp.desk.blueprint import bp, local_time
@@ -83,8 +85,12 @@ def entry_page(entry_id: str) -> ResponseReturnValue:
     story = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
     reads = row_reader.read_all_as_folded(current.book, story)
     read = next(read for one, read in zip(story, reads, strict=True) if one["id"] == entry_id)
+    is_effective = family["effective"] == entry_id
+    moved = load_postings(current.book, entry_id, row["order_key"]) if is_effective else Postings([], [])
     return render_template(
         "desk/entries/entry.html",
+        postings=moved, still=_still_words(row["standing"], is_effective=is_effective), litres=litres,
+        proof_gallons=proof_gallons, is_us=current.site.get("units") == "us",
         row=line_of(row, read),
         body=row["entry"],
         read=read,
@@ -96,6 +102,15 @@ def entry_page(entry_id: str) -> ResponseReturnValue:
         form=AnswerForm(),
         traces=[subject.key for subject in _subjects(family)][:1],
     )
+
+
+def _still_words(standing: str | None, *, is_effective: bool) -> str:
+    """Return why an entry moves no stock, in words."""
+    if standing == "stopped":
+        return "Nothing moves until the question is answered."
+    if standing == "struck":
+        return "It is struck: it moves nothing."
+    return "It moves no spirit." if is_effective else "Another entry stands in its place."
 
 
 def _subjects(family: Family) -> list[lineage.Subject]:
