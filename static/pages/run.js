@@ -168,6 +168,7 @@ function openPanel(kindName, title, event, body, first = "glass") {
   if (isCut) Object.assign(panel, { earlier: more.earlierPart(tappedAt, Math.max(0, ...sheet.run.cuts.map((/** @type {any} */ cut) => Date.parse(cut.at) || 0))), other: more.otherReceiver((/** @type {string} */ mark) => addReceiver(panel, mark)) });
   render(panelForm(panel), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
+  more?.mountJug(form);
   const minute = /** @type {HTMLInputElement|null} */ (form.querySelector("[name=read_at]"))?.value;
   sheet.entryForm = new EntryForm({
     form, kind, card: sheet.card, who: sheet.who, look: part("panel-look"), figures: part("panel-figures"),

@@ -26,7 +26,7 @@ _WIPE = """async () => {
     await tx.objectStore(ENTRIES).clear();
     await tx.objectStore(DRAFTS).clear();
   });
-  const own = /^(unit|instrument|cellarslate-draft|decimal|keypad|theme|run-far|help)/;
+  const own = /^(unit|instrument|cellarslate-draft|decimal|keypad|theme|run-far|help|jug)/;
   for (const name of Object.keys(localStorage)) if (own.test(name)) localStorage.removeItem(name);
   sessionStorage.clear();
 }"""

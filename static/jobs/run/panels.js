@@ -37,7 +37,7 @@ export function panelForm(panel) {
 
 /** @param {Panel} panel */
 const reading = ({ kind, card, tappedAt }) => html`<div class="pair">${figureBox(kind, "glass", card)}${figureBox(kind, "temp", card)}</div>
-  ${has(kind, "flow") ? figureBox(kind, "flow", card, "not read yet") : nothing}
+  ${has(kind, "flow") ? html`${figureBox(kind, "flow", card, "not read yet")}<div data-part="jug"></div>` : nothing}
   ${more(tappedAt, MORE.filter((name) => has(kind, name)).map((name) => figureBox(kind, name, card)), figureBox(kind, "strength", card))}`;
 
 /** @param {Panel} panel */

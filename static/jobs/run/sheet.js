@@ -120,4 +120,5 @@ export const planBoxes = (kind, run) => html`<div class="chips" data-field="what
   <div class="pair">${figureBox(kind, "heads", null)}${figureBox(kind, "hearts_to", null)}</div>${figureBox(kind, "tails_to", null)}${wordsBox(kind, "why")}`;
 
 export { earlierPart, otherReceiver } from "./cutparts.js";
+export { mountJug } from "./jug.js";
 export { secondLook } from "./second.js";
