@@ -181,14 +181,16 @@ def test_the_card_of_a_cask_tells_its_loss_beside_casks_like_it(cellar: Floor) -
     assert "a year" in said and "compared" in said and "Gauges of this fill" in said
     # One picture: its sentence, the curve with what is expected, and the doubt of both.
     told = page.get_by_role("img").first.get_attribute("aria-label")
-    assert re.fullmatch(r"C\S+: \d+ of 225 L, \d+ % full, between \d+\sL and \d+\sL\.", told), told
+    assert re.fullmatch(r"C\S+: \d+\sL of 225\sL, \d+ % full, between \d+\sL and \d+\sL\.", told), told
+    beside = page.get_by_role("img").nth(1).get_attribute("aria-label")
+    assert re.fullmatch(r"C\S+ lost \d\.\d % of its pure alcohol a year; 5 casks like it lose .*", beside), beside
     assert "as casks like it" in page.locator("[data-part=curve] caption").inner_text()
     _no_axe(page)
     cellar.open(f"/m/{make_mark('F12')}")
     page.locator(".band", has_text="Ends about").wait_for()
     # 1700 - 60 kg of mash at 1.041, and 1.1 to 1.0 kg a litre.
     label = page.get_by_role("img").first.get_attribute("aria-label").replace("\u202f", "").replace("\xa0", " ")
-    assert label.endswith("about 1575 of 2000 L, 79 % full, between 1491 L and 1640 L."), label
+    assert label.endswith("about 1575 L of 2000 L, 79 % full, between 1491 L and 1640 L."), label
     assert page.locator(".stand dl div").first.inner_text().split()[:2] == ["Gravity", "1.041"]
     assert "end: " in page.locator("[data-part=curve] caption").inner_text()
     # A lying cask: the share of its circle below a height, against numpy's trapezoids over the chords.

@@ -106,6 +106,30 @@ def test_water_for_the_planned_strength_is_there_at_once(tanks):
     assert page.locator("input[name=target]").input_value() == "45.1"
 
 
+def test_the_target_says_where_it_comes_from_and_most_goes_in_first(tanks):
+    told = tanks.open(f"/job/reduce?mark={T1}").evaluate("""async () => {
+      const { aimOf } = await import("/static/jobs/reduce/aim.js");
+      const { mostOf } = await import("/static/jobs/reduce/plan.js");
+      const since = "2026-03-01T08:00:00Z";
+      const tank = (more, last = {}) => ({ sort: "tank", mark: "T9", name: "T9", holds: { since, ...more }, last });
+      const aimed = (at, value = 43) => ({ reduce: { target: { value, at } } });
+      const label_strength = { value: 41.5, at: "2026-02-01T08:00:00Z" };
+      const other = { ...tank({}, { bottling_gauge: { label_strength } }), name: "T8" };
+      const aims = [
+        aimOf({ ...tank({}), planned: { target_pct: 45 } }, []), aimOf(tank({ label_strength_pct: 42 }), []),
+        ...["2026-03-02T08:00:00Z", "2026-01-02T08:00:00Z"].map((at) => aimOf(tank({}, aimed(at)), [other])),
+        aimOf(tank({}), []),
+      ];
+      const said = aims.map((aim) => aim && [aim.pct, aim.words.split(",")[0]]);
+      return [said, [191.5, 124.9, 55, 12.5, 4.2, 3.9].map(mostOf)];
+    }""")
+    assert told[0] == [
+        [45, ""], [42, "Target: as its label says."], [43, "Target: as aimed at here"], [41.5, "Target: as last in T8"],
+        None,
+    ]
+    assert told[1] == [180, 110, 50, 11, 3.5, 3.9]  # 94 %, down to a round amount; a little at once
+
+
 def test_steps_share_the_water(tanks):
     page = tanks.open(f"/job/reduce?mark={T1}")
     page.locator("summary", has_text="In goes").click()

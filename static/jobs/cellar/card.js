@@ -4,6 +4,7 @@ import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { badge } from "../../ui/badge.js";
 import { formatDate, formatNumber } from "../../ui/format.js";
 import { shownInUnits } from "../../shell/inunits.js";
+import { doubtSpan } from "../draw/doubt.js";
 import { endOf, gaugesOf, judged, usualFor } from "./like.js";
 import { endWords, lossWords } from "./says.js";
 
@@ -21,8 +22,21 @@ export function cellarWords(card, cards) {
 function cask(card, cards) {
   const gauges = gaugesOf(card);
   const usual = usualFor(card, cards);
-  const told = lossWords(judged(card, gauges, usual), usual);
+  const found = judged(card, gauges, usual);
+  const told = lossWords(found, usual);
   const score = card.cask.score != null ? html`<p class="quiet">Tasted ${formatDate(card.cask.tasted_at)}: ${formatNumber(card.cask.score, 1)} of 10.</p>` : nothing;
   return html`<div class="band band--${told.weight === "ask" ? "ask" : "quiet"}" data-loss><p>${told.weight === "ask" ? badge("ask") : nothing} ${told.figure ? html`<strong class="round__figure">${told.figure}</strong>` : nothing} ${told.words}</p></div>
+    ${found ? besideOthers(card, found, usual, told.weight === "ask") : nothing}
     ${gauges.length > 1 ? html`<details class="more"><summary><strong>Gauges of this fill</strong> <span class="quiet">${gauges.length}</span></summary><ul class="list">${gauges.slice(-SHOWN).reverse().map((gauge) => html`<li class="list__item--short"><span class="list__mark">${formatDate(gauge.years * YEAR_MS)}</span><span class="list__what">${shownInUnits(gauge.lpa, "LPA", 1)}</span><span class="list__end">${shownInUnits(gauge.strength_pct, "pct_vol", 1)}</span></li>`)}</ul></details>` : nothing}${score}`;
+}
+
+/** What it lost on one line with what casks like it lose. @param {any} card @param {{rate: number}} found @param {{low: number, high: number, middle: number, count: number}} usual @param {boolean} isOdd */
+function besideOthers(card, found, usual, isOdd) {
+  const [name, low] = [card.name || card.mark, Math.max(usual.low, 0)];
+  const like = usual.count ? `${usual.count} casks like it` : "such a size";
+  return doubtSpan({
+    id: "loss", unit: "% a year", doubt: { low, high: usual.high, at: usual.middle, words: like },
+    known: [{ at: found.rate, words: name, sign: "diamond", weight: isOdd ? "stop" : "chalk" }],
+    words: `${name} lost ${formatNumber(found.rate, 1)} % of its pure alcohol a year; ${like} lose ${formatNumber(low, 1)} to ${formatNumber(usual.high, 1)}.`,
+  });
 }

@@ -5,7 +5,7 @@ import { formatNumber } from "../../ui/format.js";
 import { html, svg } from "../../vendor/lit-html/lit-html.js";
 
 /**
- * @typedef {{at: number, words: string, sign: "dot"|"ring"|"diamond", weight?: "note"|"copper"|"chalk", isBelow?: boolean}} Known
+ * @typedef {{at: number, words: string, sign: "dot"|"ring"|"diamond", weight?: "note"|"copper"|"chalk"|"stop", isBelow?: boolean}} Known
  * @typedef {{low: number, high: number, at: number, words: string, weight?: "copper"|"well"}} Doubt
  * @typedef {object} Span
  * @property {string} id of this picture on its page

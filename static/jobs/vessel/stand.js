@@ -116,10 +116,10 @@ function picture(card, held) {
 function pictureWords(card, held) {
   const name = card.name || card.mark;
   if (!held) return `${name}: ${card.holds ? "how full is not known" : "empty, by the book"}.`;
-  const of = card.capacity_l ? ` of ${formatNumber(card.capacity_l)}` : "";
-  const percent = card.capacity_l ? `, ${formatNumber((held.litres / card.capacity_l) * 100)} % full` : "";
-  const span = held.high > held.low ? `, between ${shownInUnits(held.low, "L", 0)} and ${shownInUnits(held.high, "L", 0)}` : "";
-  return `${name}: ${held.isGuess ? "about " : ""}${formatNumber(held.litres)}${of} L${percent}${span}.`;
+  const litres = (/** @type {number} */ value) => shownInUnits(value, "L", 0);
+  const of = card.capacity_l ? ` of ${litres(card.capacity_l)}, ${formatNumber((held.litres / card.capacity_l) * 100)} % full` : "";
+  const span = held.high > held.low ? `, between ${litres(held.low)} and ${litres(held.high)}` : "";
+  return `${name}: ${held.isGuess ? "about " : ""}${litres(held.litres)}${of}${span}.`;
 }
 
 /** What the picture cannot say by itself, line by line. @param {any} card @param {Held|null} held @param {any} kind @param {any} tank */
