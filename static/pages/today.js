@@ -21,7 +21,7 @@ let wanted = "";
 /** @type {any} the list of what is due, from the part of the app that comes after the first install */
 let due = null;
 /** @type {HTMLElement} where those who share this phone are drawn */
-const people = document.createElement("div");
+const people = Object.assign(document.createElement("div"), { hidden: true });
 /** @type {any} reminders, from the same part */
 let timers = null;
 
@@ -74,7 +74,8 @@ function queries(cards) {
   const asked = cards.flatMap((card) => card.queries.filter((/** @type {any} */ query) => query.weight !== "note").map((/** @type {any} */ query) => ({ card, query })))
     .sort((a, b) => Number(b.query.weight === "stop") - Number(a.query.weight === "stop")); // what moves no stock comes first, the rest by vessel
   if (!asked.length) return nothing;
-  const line = (/** @type {any} */ { card, query }) => row(card, `${vesselPath(card.mark)}#queries`, say(query), badge(query.weight));
+  const line = (/** @type {any} */ { card, query }) => html`<li><a class="asked" href="${vesselPath(card.mark)}#queries"><span class="list__mark">${card.name || card.mark}</span>
+    ${badge(query.weight)}<span class="asked__words">${say(query)}</span></a></li>`;
   const rest = asked.slice(QUERIES_SHOWN);
   return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.slice(0, QUERIES_SHOWN).map(line)}</ul>
     ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;

@@ -14,6 +14,7 @@ export async function showHands(place, onChosen) {
   const state = { asked: null, words: "" };
   const show = async () => {
     const [list, now] = await Promise.all([hands(), current()]);
+    place.hidden = list.length < 2;
     render(list.length > 1 ? strip(list, now, state.asked, state.words, tap, type) : nothing, place);
   };
   const tap = (/** @type {any} */ person) => {
