@@ -93,7 +93,10 @@ export class EntryForm {
     // Table 1 is large and wanted by a proof glass only; the figure follows when it has come.
     if (!hasTable1() && Object.values(values).some((value) => value.unit === "proof_glass")) void loadTable1().then(() => this.update(), () => {});
     this.read = readEntry(kind, { kind: kind.name, mark: card?.mark ?? "", values }, context);
-    this.#jumps = [...(this.#parts.also?.(this.read) ?? []), ...jumps(kind, this.read, context, card, Date.parse(this.#parts.about().read_at) || Date.now())];
+    const { amends, read_at: readAt } = this.#parts.about();
+    // What is put right would be held against itself: the card has it as the last.
+    const jumped = amends ? [] : jumps(kind, this.read, context, card, Date.parse(readAt) || Date.now());
+    this.#jumps = [...(this.#parts.also?.(this.read) ?? []), ...jumped];
     render(sumLines(kind, this.read), figures);
     figures.hidden = !figures.childElementCount;
     this.#showLook();
