@@ -1,5 +1,6 @@
 // @ts-check
 /** The last value beside each label, never in the box; which boxes must be filled; the unit each begins with. */
+import { wordsIn } from "../shell/inunits.js";
 import { inOwnMark } from "../ui/format.js";
 import { lastOf } from "./context.js";
 import { boxOf, fillIn, shortSymbol, unitOf } from "./values.js";
@@ -18,6 +19,7 @@ export function dressFields(form, kind, card) {
     box.classList.toggle("field--known", Boolean(last));
     if (last) showLast(box, field, last);
   }
+  for (const help of form.querySelectorAll(".field__help")) help.textContent = wordsIn(help.textContent ?? "");
   fillIn(form, told(kind));
 }
 

@@ -6,8 +6,9 @@
 import { heldLimit } from "../kinds/limits.js";
 import { figure, message } from "../kinds/message.js";
 import { fixedEven, likelySlips } from "../kinds/slips.js";
-import { formatAgo, formatNumber } from "../ui/format.js";
-import { parseNumber, symbol } from "../trade/units.js";
+import { shownInUnits } from "../shell/inunits.js";
+import { formatAgo } from "../ui/format.js";
+import { parseNumber } from "../trade/units.js";
 import { strengthField, strengthSlips } from "./strengths.js";
 
 const DAY_MS = 86_400_000;
@@ -33,7 +34,7 @@ function risen(kind, read, context, card) {
     const usual = context.limits?.[field.name]?.usual ?? field.usual;
     found.push({
       code: "rose", weight: "ask", field: field.name,
-      words: `${field.label} can only fall: it was ${formatNumber(last, field.decimals ?? 1)} ${symbol(field.units[0])} ${at ? formatAgo(at) : "before"}.`,
+      words: `${field.label} can only fall: it was ${shownInUnits(last, field.units[0], field.decimals ?? 1)} ${at ? formatAgo(at) : "before"}.`,
       suggestions: slipsOf(read, field, usual, last),
     });
   }

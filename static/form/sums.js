@@ -2,7 +2,7 @@
 /** The computed figures of a form. The figure that the work is for is shown large. */
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { capital } from "../shell/words.js";
-import { shownInUnits } from "../shell/inunits.js";
+import { shownInUnits, wordsIn } from "../shell/inunits.js";
 
 /** @param {any} kind @param {any} read as readEntry gives it */
 export function sumLines(kind, read) {
@@ -11,7 +11,7 @@ export function sumLines(kind, read) {
   const known = own.filter((/** @type {any} */ figure) => figure.name in read.figures && !isGivenAway(figure, read) && !isTwin(figure, kind, read));
   if (!known.length) return nothing;
   return known.map((/** @type {any} */ figure) => html`<p class="sum ${figure.big ? "sum--big" : ""}">
-    <span class="sum__label">${capital(figure.label)}</span>
+    <span class="sum__label">${capital(wordsIn(figure.label, figure.unit))}</span>
     <output class="sum__value" data-figure=${figure.name}>${shownInUnits(read.figures[figure.name], figure.unit, figure.decimals)}</output></p>`);
 }
 

@@ -6,6 +6,8 @@ import { onTimers } from "../slate/timers.js";
 import { BadMark, parseMark, suggest } from "../trade/marks.js";
 import { drawCurve } from "../ui/charts.js";
 import { badge } from "../ui/badge.js";
+import { curveInUnits } from "../shell/inunits.js";
+import { symbol } from "../trade/units.js";
 import { formatAgo, formatDate, formatDuration, formatTime, inOwnMark } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
@@ -178,8 +180,8 @@ function showCurve(card, byName, drawn) {
   if (!name || drawn) return;
   const kind = [...byName.values()].find((one) => one.curve.includes(name));
   const spec = kind?.fields.find((/** @type {any} */ one) => one.name === name) ?? kind?.figures.find((/** @type {any} */ one) => one.name === name);
-  const label = labelOf(spec ?? { label: name });
-  curve = drawCurve(place, { series: [{ label, points }], title: label, yLabel: "", xIsTime: true, height: 132, yDecimals: spec?.decimals ?? 1 });
+  const [label, unit] = [labelOf(spec ?? { label: name }), spec?.units?.[0] ?? spec?.unit ?? "plain"];
+  curve = drawCurve(place, curveInUnits({ series: [{ label, points }], title: label, yLabel: symbol(unit), xIsTime: true, height: 132, yDecimals: spec?.decimals ?? 1 }, unit));
 }
 
 /** A still's own curve is its run's. @param {any} card @param {HTMLElement} place */

@@ -164,6 +164,21 @@ export function drawLineLabels(u, lines, ink) {
   }
 }
 
+/** What an axis is read in: over the figures at the side, under those along the foot. @param {any} u @param {string} y @param {string} x @param {Ink} ink */
+export function drawUnits(u, y, x, ink) {
+  const { ctx, bbox } = u;
+  const ratio = devicePixelRatio;
+  ctx.save();
+  ctx.font = ink.font.replace(/^[\d.]+px/, `${13 * ratio}px`);
+  ctx.fillStyle = ink.colour("--dust");
+  ctx.textBaseline = "alphabetic";
+  ctx.textAlign = "left";
+  ctx.fillText(y, 2 * ratio, bbox.top - 5 * ratio);
+  ctx.textAlign = "right";
+  ctx.fillText(x, bbox.left + bbox.width, ctx.canvas.height - 4 * ratio);
+  ctx.restore();
+}
+
 /** @param {any} u @param {string} colour @param {number} width @param {number[]} dash @param {[number, number]} from @param {[number, number]} to */
 function line(u, colour, width, dash, from, to) {
   const { ctx } = u;

@@ -1,6 +1,6 @@
 // @ts-check
 import { decimalsOf, ticksOf, writeX, xRange, yRange } from "./chartaxes.js";
-import { drawBands, drawLevels, drawLineLabels, drawMarks, Labels, takeLines } from "./chartink.js";
+import { drawBands, drawLevels, drawLineLabels, drawMarks, drawUnits, Labels, takeLines } from "./chartink.js";
 import { dataTable, ghostsOf } from "./charttable.js";
 import { formatNumber } from "./format.js";
 import { wear } from "./sheet.js";
@@ -113,10 +113,10 @@ function build(uPlot, el, picture, curve) {
       height: curve.height ?? 210,
       legend: { show: false },
       cursor: { show: false },
-      padding: [4, 22, 0, 0],
+      padding: [curve.yLabel ? 18 : 4, 22, 0, 0],
       scales: { x: { time: Boolean(curve.xIsTime), range: xRange(curve) }, y: { range: yRange(curve) } },
       axes: [
-        { ...axis, size: 26, gap: 4, splits: splitsOf("width", X_TICK_PX, Boolean(curve.xIsTime)), values: (/** @type {any} */ _, /** @type {number[]} */ values) => writeX(values, curve) },
+        { ...axis, size: 26 + (namesX(curve) ? 16 : 0), gap: 4, splits: splitsOf("width", X_TICK_PX, Boolean(curve.xIsTime)), values: (/** @type {any} */ _, /** @type {number[]} */ values) => writeX(values, curve) },
         {
           ...axis, gap: 6, splits: splitsOf("height", Y_TICK_PX, false),
           size: (/** @type {any} */ _, /** @type {string[]|null} */ values) => 14 + 7.5 * Math.max(1, ...(values ?? []).map((text) => text.length)),
@@ -129,13 +129,16 @@ function build(uPlot, el, picture, curve) {
       }))],
       hooks: {
         drawClear: [(/** @type {any} */ u) => { ink.labels.clear(); takeLines(u, lines, curve.marks ?? [], ink); drawBands(u, curve.bands ?? [], ink); drawLevels(u, curve.levels ?? [], ink); }],
-        draw: [(/** @type {any} */ u) => { drawMarks(u, curve.marks ?? [], ink); drawLineLabels(u, lines, ink); }],
+        draw: [(/** @type {any} */ u) => { drawMarks(u, curve.marks ?? [], ink); drawLineLabels(u, lines, ink); drawUnits(u, curve.yLabel, namesX(curve), ink); }],
       },
     },
     lines.length ? uPlot.join(lines.map(toColumns)) : [[], []],
     picture,
   );
 }
+
+/** What stands under an axis; time needs no name. @param {Curve} curve */
+const namesX = (curve) => (curve.xIsTime ? "" : curve.xLabel ?? "");
 
 /** @param {"width"|"height"} side @param {number} each [px] that one tick wants @param {boolean} isTime */
 const splitsOf = (side, each, isTime) => (/** @type {any} */ u, /** @type {number} */ _, /** @type {number} */ low, /** @type {number} */ high) =>

@@ -3,6 +3,9 @@
 import { onCards, site } from "../../slate/cards.js";
 import { counts, onChange } from "../../slate/queue.js";
 import { drawCurve } from "../../ui/charts.js";
+import { curveInUnits } from "../../shell/inunits.js";
+import { unitIn } from "../../trade/houseunits.js";
+import { symbol } from "../../trade/units.js";
 import { parseNumber } from "../../ui/format.js";
 import "../../ui/keypad.js";
 import { offerTakeBack } from "../../shell/takebackbar.js";
@@ -94,8 +97,8 @@ function showCharts() {
   const [fill, strength] = [fillLimits(page.sizeL, page.isUs), strengthLimits(page.labelPct, page.card)];
   const level = (/** @type {number|null|undefined} */ y, /** @type {string} */ label) => (y == null ? [] : [{ y, label }]);
   const curves = [
-    { title: "Fill, % of the label", unit: "%", points: points("fill_found"), levels: [...level(100, "label"), ...level(fill?.low, "least"), ...level(fill?.high, "most")] },
-    { title: "Strength, % vol", unit: "% vol", points: points("strength_found"), levels: [...level(page.labelPct, "label"), ...level(strength?.low, "least"), ...level(strength?.high, "most")] },
+    { title: "Fill, % of the label", unit: "pct", points: points("fill_found"), levels: [...level(100, "label"), ...level(fill?.low, "least"), ...level(fill?.high, "most")] },
+    { title: `Strength, ${symbol(unitIn("pct_vol"))}`, unit: "pct_vol", points: points("strength_found"), levels: [...level(page.labelPct, "label"), ...level(strength?.low, "least"), ...level(strength?.high, "most")] },
   ].filter((curve) => curve.points.length > 1);
   const key = JSON.stringify(curves);
   if (key === page.drawnKey) return;
@@ -103,7 +106,7 @@ function showCharts() {
   page.drawn.forEach((one) => one.destroy());
   render(curves.map((curve) => html`<figure class="stack"><figcaption class="quiet">${curve.title}</figcaption><div data-curve></div></figure>`), part("charts"));
   const places = [...part("charts").querySelectorAll("[data-curve]")];
-  page.drawn = curves.map((curve, n) => drawCurve(/** @type {HTMLElement} */ (places[n]), { title: curve.title, yLabel: curve.unit, yDecimals: 1, xIsTime: true, height: 150, levels: curve.levels, series: [{ label: "", points: curve.points }] }));
+  page.drawn = curves.map((curve, n) => drawCurve(/** @type {HTMLElement} */ (places[n]), curveInUnits({ title: curve.title, yLabel: symbol(curve.unit), yDecimals: 1, xIsTime: true, height: 150, levels: curve.levels, series: [{ label: "", points: curve.points }] }, curve.unit)));
 }
 
 /** The cases of this fill, as packed before where nobody has said how. */

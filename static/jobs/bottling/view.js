@@ -1,7 +1,7 @@
 // @ts-check
 /** How the bottling line looks on the phone: the next check and the line's speed large, then the last checks, and the panel of a check. */
 import { badge } from "../../ui/badge.js";
-import { formatMinute, formatNumber, formatTime } from "../../ui/format.js";
+import { formatMinute, formatNumber, formatQuantity, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { figureBox, minuteBox, remarkBox } from "../../form/quickfields.js";
 import { chip, choiceRow } from "../../shell/choices.js";
@@ -35,7 +35,7 @@ export function state(line) {
     <dl class="readings">
       ${fill ? html`<div><dt>Fill, average</dt><dd data-figure="fill">${formatNumber(fill.mean, 1)}</dd><dd class="quiet">% of the label, last ${formatNumber(fill.last, 1)}</dd></div>` : nothing}
       ${strength ? html`<div><dt>Last strength</dt><dd data-figure="strength">${strengthShown(strength.last).figure}</dd><dd class="quiet">average ${strengthShown(strength.mean).figure} ${strengthShown(strength.mean).sign}</dd></div>` : nothing}
-      ${line.bottles === null ? nothing : html`<div><dt>Tank fills</dt><dd data-figure="bottles">${formatNumber(line.bottles)}</dd><dd class="quiet">of ${shownInUnits(line.sizeL ?? 0, "L", 2)}, at most</dd></div>`}</dl>
+      ${line.bottles === null ? nothing : html`<div><dt>Tank fills</dt><dd data-figure="bottles">${formatNumber(line.bottles)}</dd><dd class="quiet">of ${formatQuantity(line.sizeL ?? 0, 2, "L")}, at most</dd></div>`}</dl>
     ${fill ? html`<p class="quiet">${fill.count} ${fill.count === 1 ? "check" : "checks"}${fill.spread === null ? nothing : `, spread ${formatNumber(fill.spread, 2)}`}; ${fill.over} over, ${fill.under} under the label.</p>` : nothing}
     ${limits(line)}`;
 }
@@ -86,7 +86,7 @@ export const countCases = ({ cases, perCase }, { onStep, onPerCase }) => (perCas
 /** @param {Line} line */
 function limits({ fillLimits, strengthLimits, labelPct }) {
   const fill = fillLimits ? `Each bottle ${formatNumber(fillLimits.low, 1)} % full${fillLimits.high === null ? " or more" : ` to ${formatNumber(fillLimits.high, 1)}`}, ${fillLimits.words}. ` : "";
-  const strength = strengthLimits ? `Strength ${formatNumber(strengthLimits.low, 1)} to ${formatNumber(strengthLimits.high, 1)} % vol for a label of ${formatNumber(labelPct, 1)}.` : "";
+  const strength = strengthLimits ? `Strength ${strengthShown(strengthLimits.low).figure} to ${shownInUnits(strengthLimits.high, "pct_vol", 1)} for a label of ${strengthShown(labelPct ?? 0).figure}.` : "";
   return fill || strength ? html`<p class="quiet">${fill}${strength}</p>` : nothing;
 }
 

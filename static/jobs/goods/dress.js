@@ -4,9 +4,9 @@
  * counts have a large plus, and what a choice does not want is not shown. Typing stays possible for what the phone does not know.
  */
 import { boxOf, controlOf } from "../../form/values.js";
-import { shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
 import { allCards, onCards } from "../../slate/cards.js";
-import { parseNumber } from "../../ui/format.js";
+import { formatQuantity, parseNumber } from "../../ui/format.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { dressCounts } from "./counter.js";
 import { batchesIn, readGoods } from "./known.js";
@@ -135,8 +135,8 @@ const matches = (one, typed) => !typed || [one.batch, one.lot_mark, one.what].so
 /** @param {Dressed} dressed @param {import("./stock.js").Goods} one @param {boolean} isBlind @param {boolean} isChosen @returns {Offer} */
 function offerOf({ goods }, one, isBlind, isChosen) {
   const isShared = goodsNamed(goods, nameOf(one)).length > 1; // two fills of a tank share their batch: a case says which
-  const size = one.size_l ? shownInUnits(one.size_l, "L", 2) : "";
-  const label = one.label_strength_pct ? `${strengthShown(one.label_strength_pct).figure} %` : "";
+  const size = one.size_l ? formatQuantity(one.size_l, 2, "L") : "";
+  const label = one.label_strength_pct ? `${strengthShown(one.label_strength_pct).figure} ${unitsChoice() === "us" ? "proof" : "%"}` : "";
   const left = isBlind ? "" : leftWords(one.on_hand, one.per_case);
   const cases = isShared ? `cases ${one.case_from} to ${one.case_to}` : "";
   /** @type {Record<string, string>} */

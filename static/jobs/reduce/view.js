@@ -8,6 +8,7 @@ import { figureBox, minuteBox, remarkBox, wordsBox } from "../../form/quickfield
 import { heldLimit } from "../../kinds/limits.js";
 import { chip } from "../../shell/choices.js";
 import { inUnits, shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
+import { unitIn, valueIn } from "../../trade/houseunits.js";
 import { symbol } from "../../trade/units.js";
 import { readAgainstSum, stacked, warming } from "./picture.js";
 import { mostOf } from "./plan.js";
@@ -81,7 +82,7 @@ const stepList = (plan) => html`<ul class="list" aria-label="Step by step">${pla
 /** @param {import("./plan.js").Plan} plan */
 function cautions(plan) {
   const lines = [
-    plan.warmsC > 1 ? `Mixing warms it by about ${formatNumber(Math.round(plan.warmsC))} °C. Let it cool and rest, a day at least, before glass and dip.` : "",
+    plan.warmsC > 1 ? `Mixing warms it by about ${formatNumber(Math.round(valueIn(plan.warmsC, "degC", true)))} ${symbol(unitIn("degC"))}. Let it cool and rest, a day at least, before glass and dip.` : "",
     plan.mayCloud ? "It may cloud at this strength, the more the colder. Go slowly, rest, and filter cold if it does." : "",
     plan.isBigDrop ? "A long way down in one go. Two or three goes with a rest between cloud less." : "",
   ].filter(Boolean);

@@ -6,7 +6,8 @@ import { cautionLine } from "../../shell/cautions.js";
 import { setHead } from "../../shell/frame.js";
 import { handOrAsk } from "../../shell/hand.js";
 import { markBy, runPath } from "../../shell/here.js";
-import { inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { inUnits, shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
+import { unitIn, valueIn } from "../../trade/houseunits.js";
 import { symbol } from "../../trade/units.js";
 import { getKind, readCard } from "../../shell/phone.js";
 import { eventOf, runTitle } from "./state.js";
@@ -54,6 +55,10 @@ function balance(run) {
   return html`<section class="stack" aria-label="Balance"><h2>Balance</h2><p>${balanceWords(found)}</p>${balancePicture(found)}${balanceList(found)}</section>`;
 }
 
+/** Pure alcohol from 100 kg as it is from 100 of the unit read here. @param {number|null|undefined} value @param {"kg"|"L"} unit */
+const of100 = (value, unit) => value && value / valueIn(1, unit);
+const yieldFrom = (/** @type {number} */ value, /** @type {"kg"|"L"} */ unit) => `${shownInUnits(of100(value, unit) ?? 0, "LPA", 1)} from 100 ${symbol(unitIn(unit))}`;
+
 /** @param {any} run as the book worked it out */
 function yieldOf(run) {
   const found = run.yield;
@@ -61,8 +66,8 @@ function yieldOf(run) {
   const rate = found.rate;
   const side = { low: "Less than 60 % of the flat rate: look at fruit, ferment and balance.", high: "More than one and a half times the flat rate: look at the weights and the gauges." }[/** @type {"low"|"high"} */ (found.side)];
   return html`<section class="stack" aria-label="Yield"><h2>Yield</h2>
-    <p><strong>${shownInUnits(found.per_100_kg, "LPA", 1)} from 100 kg</strong>, ${shownInUnits(found.per_100_l, "LPA", 1)} from 100 L of wash; ${shownInUnits(found.kg, "kg", 0)} of fruit by its share of the ferment.</p>
-    ${rate ? html`<p class="quiet">Official flat rate for ${rate.name}, from 100 L of mash: ${formatNumber(rate.de_l, 1)} in Germany${rate.at_l ? `, ${formatNumber(rate.at_l, 1)} in Austria` : ""}. Flat rates are safe averages, no targets.</p>` : nothing}
+    <p><strong>${yieldFrom(found.per_100_kg, "kg")}</strong>, ${yieldFrom(found.per_100_l, "L")} of wash; ${shownInUnits(found.kg, "kg", 0)} of fruit by its share of the ferment.</p>
+    ${rate ? html`<p class="quiet">Official flat rate for ${rate.name}, from 100 L of mash: ${formatNumber(rate.de_l, 1)} L in Germany${rate.at_l ? `, ${formatNumber(rate.at_l, 1)} in Austria` : ""}. Flat rates are safe averages, no targets.</p>` : nothing}
     ${side ? html`<p class="collected--apart">${side}</p>` : nothing}</section>`;
 }
 
@@ -78,9 +83,9 @@ function beside(run, others) {
   /** @type {[string, (one: any) => string][]} */
   const rows = [
     [`Charged, ${sign}`, (one) => lpa(one.run.charge?.lpa_l)], [`Hearts, ${sign}`, (one) => lpa(one.hearts?.lpa_l)],
-    ["Hearts' share", share], ["Hearts cut at, %", (one) => pct(eventOf(one.run, "hearts_cut")?.true_strength)],
+    ["Hearts' share", share], [`Hearts cut at, ${unitsChoice() === "us" ? "proof" : "%"}`, (one) => pct(eventOf(one.run, "hearts_cut")?.true_strength)],
     ["Took", (one) => (one.run.ended_at ? formatDuration((Date.parse(one.run.ended_at) - Date.parse(one.run.started_at)) / 1000) : "–")],
-    [`From 100 kg, ${sign}`, (one) => lpa(one.run.yield?.per_100_kg)],
+    [`From 100 ${symbol(unitIn("kg"))}, ${sign}`, (one) => lpa(of100(one.run.yield?.per_100_kg, "kg"))],
   ];
   return html`<section class="stack" aria-label="Beside the runs before"><h2>Beside the runs before</h2><div class="table-wrap" tabindex="0" role="region" aria-label="Runs side by side"><table class="table table--beside">
     <thead><tr><td></td>${all.map((one) => html`<th scope="col" class="number">${one.run.name || "run"}${one.isBest ? html`<br><span class="quiet">best</span>` : nothing}</th>`)}</tr></thead>

@@ -1,7 +1,7 @@
 // @ts-check
 /** The balance of a run in pure alcohol: what went in, what came out, what is not accounted for; in words and as two bars. */
 import { heldLimit } from "../../kinds/limits.js";
-import { shownInUnits } from "../../shell/inunits.js";
+import { shownInUnits, unitsChoice } from "../../shell/inunits.js";
 import { html, nothing, svg } from "../../vendor/lit-html/lit-html.js";
 
 const WIDE = 340;
@@ -42,7 +42,7 @@ export function balanceWords(balance) {
   const { charged, open, sharePct, isStillageRead, stillagePct } = balance;
   const share = `${Math.abs(sharePct).toFixed(1)} %`;
   const rest = open >= 0 ? `${litres(open)} (${share}) not accounted for` : `${litres(-open)} (${share}) more than went in`;
-  return `In ${litres(charged)}, out ${litres(charged - open)}: ${rest}.${isStillageRead ? "" : ` Stillage was not read: taken as ${stillagePct} %.`} Usual is 0.5 to 2 %.`;
+  return `In ${litres(charged)}, out ${litres(charged - open)}: ${rest}.${isStillageRead ? "" : ` Stillage was not read: taken as ${unitsChoice() === "us" ? shownInUnits(stillagePct, "pct_vol", 1) : `${stillagePct} %`}.`} Usual is 0.5 to 2 %.`;
 }
 
 /** @param {Balance} balance */

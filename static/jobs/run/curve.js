@@ -1,6 +1,7 @@
 // @ts-check
 /** The run drawn in three ways: against pure alcohol collected, against time, and vapour temperature against strength. */
 import { cutMarks, eventOf, firstPart, isStripping, partNow } from "./state.js";
+import { curveInUnits } from "../../shell/inunits.js";
 import { vapourTempC } from "../../trade/still.js";
 import { between, collectedAt, streamOf } from "./collect.js";
 
@@ -23,7 +24,7 @@ export function curveBy(way, shown) {
   const toX = way === "time" ? (/** @type {number} */ at) => at / 1000 : (/** @type {number} */ at) => collectedAt(stream, at).lpa;
   const points = strengths(stream).map(([at, pct]) => [toX(at), pct]);
   if (!points.length || (way === "alcohol" && stream.points.length < 2)) return null;
-  return {
+  return curveInUnits({
     title: way === "time" ? "True strength over time" : "True strength over pure alcohol collected",
     yLabel: "% vol", xIsTime: way === "time", xLabel: way === "time" ? "time" : "L pure alcohol", yDecimals: 1, height: heightNow(),
     series: [{ label: "", points: rising(points) }],
@@ -31,7 +32,7 @@ export function curveBy(way, shown) {
     ...(ahead(way, shown) ? { expected: ahead(way, shown) } : {}),
     bands: bandsOf(run, stream, toX), marks: cutMarks(run, toX),
     levels: shown.target?.pct ? [{ y: shown.target.pct, label: shown.target.words }] : [],
-  };
+  }, "pct_vol", way === "time" ? undefined : "LPA");
 }
 
 /** @param {Stream} stream @returns {[number, number][]} */
@@ -79,9 +80,9 @@ function againstVapour({ run, stream, offsetC, heightM }) {
   const usual = rising(line);
   const inside = usual.filter(([x]) => x > low && x < high);
   const ends = [low, high].filter((x) => x >= usual[0][0] && x <= usual[usual.length - 1][0]).map((x) => [x, between(/** @type {any} */ (usual), x)]);
-  return {
+  return curveInUnits({
     title: `Vapour temperature against strength${run.name ? `, ${run.name}` : ""}`, yLabel: "% vol", xLabel: "vapour °C", yDecimals: 1, height: heightNow(),
     series: [{ label: "read", points: rising(read.sort((a, b) => a[0] - b[0])) }],
     expected: { label: offsetC ? "usual for this still" : "usual", points: rising([...inside, ...ends].sort((a, b) => a[0] - b[0])) },
-  };
+  }, "pct_vol", "degC");
 }

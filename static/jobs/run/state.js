@@ -1,5 +1,6 @@
 // @ts-check
 /** What a run sheet shows, worked out from the card alone, so that any phone and any reload shows the same. */
+import { curveInUnits } from "../../shell/inunits.js";
 import { formatTime } from "../../ui/format.js";
 import { capital } from "../../shell/words.js";
 
@@ -68,13 +69,13 @@ export function curveOf(run, before) {
   const moved = before ? seconds(run.started_at) - seconds(before.started_at) : 0;
   const ghost = before ? strengths(before).map(([x, y]) => [x + moved, y]) : [];
   const lastCut = before && eventOf(before, nextStep(run).event);
-  return {
+  return curveInUnits({
     title: "True strength over time", yLabel: "% vol", xIsTime: true, yDecimals: 1, height: 210,
     series: [{ label: "", points }],
     ...(ghost.length > 1 ? { ghost: { label: before.name || "run before", points: ghost } } : {}),
     bands: bandsOf(run, points), marks: cutMarks(run, (at) => at / 1000, true),
     levels: lastCut?.true_strength ? [{ y: lastCut.true_strength, label: `${nextStep(run).words.toLowerCase()} last time` }] : [],
-  };
+  }, "pct_vol");
 }
 
 /** @param {any} run @param {[number, number][]} points */

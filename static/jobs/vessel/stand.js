@@ -3,7 +3,7 @@
 import { contextOf } from "../../form/context.js";
 import { shortSymbol } from "../../form/values.js";
 import { readEntry } from "../../kinds/read.js";
-import { inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
+import { curveInUnits, inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { formatAgo, formatDate, formatDay, formatNumber, inOwnMark } from "../../ui/format.js";
 import { symbol } from "../../trade/units.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
@@ -149,7 +149,7 @@ function fermentCurve(card) {
   if (points.length < 2) return null;
   const told = endOf(card);
   const last = points[points.length - 1];
-  const base = { title: "Gravity", yLabel: "", xIsTime: true, yDecimals: 3, height: 150, series: [{ label: "", points }] };
+  const base = { title: "Gravity", yLabel: "SG", xIsTime: true, yDecimals: 3, height: 150, series: [{ label: "", points }] };
   if (told.state !== "running") return { ...base, series: [{ label: "gravity", points }] };
   const ahead = told.points.filter((/** @type {number[]} */ [at]) => at > last[0]);
   return {
@@ -166,11 +166,11 @@ function caskCurve(card, usual) {
   const years = yearsSinceGauge(card);
   /** @type {import("../../ui/charts.js").Curve} */
   const base = { title: "Pure alcohol, gauge by gauge", yLabel: "L", xIsTime: true, yDecimals: 1, height: 150, series: [{ label: "", points }] };
-  if (years < SOON_YEARS) return points.length > 1 ? base : null;
+  if (years < SOON_YEARS) return points.length > 1 ? curveInUnits(base, "LPA") : null;
   const now = Date.now() / 1000;
   const left = (/** @type {number} */ rate) => lpa * (1 - (Math.max(rate, 0) / 100) * years);
-  return {
+  return curveInUnits({
     ...base, expected: { label: "as casks like it", points: [[at, lpa], [now, left(usual.middle)]] },
     bands: [{ from: at, to: now, weight: "doubt", label: "as casks like it", area: [[at, lpa], [now, left(usual.low)], [now, left(usual.high)]] }],
-  };
+  }, "LPA");
 }
