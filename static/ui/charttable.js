@@ -45,7 +45,7 @@ function partAt(x, curve) {
 function notes(curve, writeX) {
   const read = (curve.series[0]?.points ?? []).filter((point) => point[1] !== null);
   const ends = [...new Set([read[0], read[read.length - 1]])].filter(Boolean);
-  const figure = (/** @type {number|null} */ y) => formatNumber(y, curve.yDecimals ?? 1);
+  const figure = (/** @type {number|null} */ y) => `${formatNumber(y, curve.yDecimals ?? 1)} ${curve.yLabel}`.trim();
   const unit = curve.xIsTime || !curve.xLabel ? "" : ` ${curve.xLabel}`;
   return [
     ends.map(([x, y]) => `${figure(y)} at ${writeX(x)}${unit}`).join(", to ").replace(/$/, ends.length ? "." : ""),

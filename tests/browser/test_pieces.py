@@ -172,7 +172,7 @@ def test_chart_follows_width_and_theme_and_speaks_its_figures(open_page: Callabl
     wait_until(page, "document.querySelector('.chart canvas').getBoundingClientRect().right <= 340")
     table = page.get_by_role("table")
     told = table.locator("caption").text_content()
-    assert ", 6 Oct 2025. 80.5 at 08:30, to " in told
+    assert ", 6 Oct 2025. 80.5 % vol at 08:30, to " in told
     assert "heads: 08:30 to 09:21. hearts: 09:21 to " in told
     rows = [table.get_by_role("row").nth(n).locator("td").all_text_contents() for n in (1, 10)]
     assert (rows[0][:2], rows[1][0]) == (["heads", "80.5"], "hearts")  # the part stands beside each reading
