@@ -81,7 +81,7 @@ function keeping(storage, count) {
   return html`<details class="more"><summary><strong>Keeping it safe</strong> <span class="quiet">${storage.persisted ? "storage is kept" : "storage may be cleared"}</span></summary>
     <div class="form"><p>${storage.words}</p>
       <button type="button" class="button" ?disabled=${!count} @click=${save}>Save the slate to a file</button>
-      <label class="button">Load a saved slate<input class="hidden-text" type="file" accept="application/json,.json" @change=${load}></label>
+      <label class="button">Load a saved slate<input class="hidden-text" type="file" accept="application/json,text/plain,.json,.txt" @change=${load}></label>
       <p class="quiet">A saved slate can be loaded on any phone, at any later time. The book takes each entry once.</p></div></details>`;
 }
 

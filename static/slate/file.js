@@ -25,9 +25,10 @@ export async function saveSlate() {
 
 /** @param {File} file handed to the phone's share sheet where there is one, else to its downloads */
 export async function giveFile(file) {
-  if (navigator.canShare?.({ files: [file] }) && matchMedia("(pointer: coarse)").matches) {
-    await navigator.share({ files: [file], title: file.name });
-    return;
+  const shared = new File([file], file.name.replace(/json$/, "txt"), { type: "text/plain" }); // text is shared by systems that refuse JSON
+  if (navigator.canShare?.({ files: [shared] }) && matchMedia("(pointer: coarse)").matches) {
+    const refusal = await navigator.share({ files: [shared], title: shared.name }).then(() => null, (error) => error);
+    if (!refusal || refusal.name === "AbortError") return; // given, or a person changed their mind
   }
   const link = document.createElement("a");
   link.href = URL.createObjectURL(file);

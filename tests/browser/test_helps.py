@@ -128,6 +128,31 @@ def test_badge_buzz_voice_and_microphone_do_their_part(floor: Floor) -> None:
     page.close()
 
 
+_SHARE = """navigator.canShare = ({ files }) => files.every((file) => file.type === "text/plain");
+  navigator.share = async ({ files }) => {
+    if (globalThis.refuses) throw new DOMException("", "NotAllowedError");
+    globalThis.shared = { name: files[0].name, text: await files[0].text() };
+  };"""
+
+
+def test_the_slates_file_is_shared_or_else_saved(floor: Floor) -> None:
+    kept = floor.phone.log(reading())
+    page = _open_with(floor, _SYSTEM + _SHARE, "/slate")
+    page.locator("summary", has_text="Keeping it safe").click()
+    page.get_by_role("button", name="Save the slate to a file").click()
+    wait_for(page, "globalThis.shared")
+    shared = page.evaluate("shared")
+    assert shared["name"].startswith("cellarslate-slate-") and shared["name"].endswith(".txt")
+    assert [line["entry"]["id"] for line in json.loads(shared["text"])["entries"]] == [kept["id"]]
+    load = "async text => (await import('/static/slate/file.js')).loadSlate(new Blob([text]))"
+    assert page.evaluate(load, shared["text"]) == {"added": 0, "known": 1}
+    page.evaluate("globalThis.refuses = true")
+    with page.expect_download() as saved:
+        page.get_by_role("button", name="Save the slate to a file").click()
+    assert saved.value.suggested_filename == shared["name"].replace(".txt", ".json")
+    page.close()
+
+
 _GLOVED = [(390, 844, 100), (320, 568, 100), (320, 568, 200), (844, 390, 100)]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import time
+from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
@@ -17,6 +18,7 @@ from webapp.shipping import built, joined
 from webapp.shipping.built import NOTHING, Texts
 from webapp.shipping.shells import PATTERNS, shell, shell_urls
 from webapp.trade.datafiles import DATA_FOLDER
+from webapp.trade.marks import make_mark
 from webapp.words.catalogue import ENGLISH, LOCALES, phone_parts
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
@@ -43,7 +45,7 @@ _AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
 _MAKERS = ("pack.py", "joined.py", "modules.py")
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
 # The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
-_LEFT_OUT = ("desk", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
+_LEFT_OUT = ("desk", "screens/", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
 
 
 def data_files() -> dict[str, bytes]:
@@ -136,6 +138,35 @@ def worker_body() -> str:
     return (STATIC_DIR / WORKER_BODY).read_text(encoding="utf-8")
 
 
+@dataclass(frozen=True)
+class Screenshot:
+    """A picture of the floor that stores and install prompts show: made from the demo by tests/screens.py."""
+
+    name: str  # of its file in static/screens
+    path: str  # of the page
+    label: str
+    width: int
+    height: int  # [px]
+
+    def describe(self) -> dict[str, str]:
+        """Return it as the manifest has it."""
+        form = "narrow" if self.width < self.height else "wide"
+        size = f"{self.width}x{self.height}"
+        return {"src": f"/static/screens/{self.name}", "sizes": size, "type": "image/png", "form_factor": form,
+                "label": self.label}
+
+
+SCREENSHOTS = (
+    Screenshot("today.png", "/today", "What is due today", 390, 844),
+    Screenshot("run.png", f"/m/{make_mark('S1')}/run", "A still run, and when to cut", 390, 844),
+    Screenshot("wide.png", f"/m/{make_mark('S1')}/run", "The run sheet on a tablet", 1280, 800),
+)
+# [address, words] held under a long press of the app's icon; each opens without signal
+_SHORTCUTS = (
+    ("/scan", "Scan a label"), ("/today", "What is due"), ("/job/ferments", "Readings round"), ("/slate", "The slate"),
+)
+
+
 def manifest() -> bytes:
     """Return the web app manifest."""
     icons = [
@@ -143,12 +174,12 @@ def manifest() -> bytes:
         for px in (192, 512)
         for kind, purpose in (("", "any"), ("maskable-", "maskable"))
     ]
-    shortcuts = [{"name": "Scan a label", "url": "/scan"}, {"name": "The slate", "url": "/slate"}]
     content = {
         "id": "/", "name": "Cellarslate", "short_name": "Cellarslate", "lang": "en-GB",
         "description": "The distillery's floor log, with or without signal.", "start_url": "/today", "scope": "/",
         "display": "standalone", "background_color": "#12181b", "theme_color": "#12181b", "icons": icons,
-        "shortcuts": shortcuts,
+        "screenshots": [shot.describe() for shot in SCREENSHOTS],
+        "shortcuts": [{"name": words, "url": url, "icons": icons[:1]} for url, words in _SHORTCUTS],
     }
     return json.dumps(content, ensure_ascii=False, indent=1).encode()
 
