@@ -109,7 +109,7 @@ function picture(seen, stand) {
   const isWide = matchMedia("(orientation: landscape)").matches;
   const end = hasBand ? Math.max(stand.high, now + MINUTE_MS) : now + 5 * MINUTE_MS;
   const strengths = stream.lines.filter((line) => line.strength !== null);
-  const back = isWide || !hasBand ? Math.min(now - Math.max((end - now) * 0.8, PAST_LEAST_MS), (strengths.at(-1)?.at ?? now) - 2 * MINUTE_MS) : now;
+  const back = !hasBand ? stream.zero : isWide ? Math.min(now - Math.max((end - now) * 0.8, PAST_LEAST_MS), (strengths.at(-1)?.at ?? now) - 2 * MINUTE_MS) : now;
   const isInBand = stand.state === "open" || stand.state === "over"; // then the stroke of now moves through it
   const begin = isInBand && !isWide ? stand.low : Math.max(back, Math.min(stream.zero, now - MINUTE_MS));
   const share = (/** @type {number} */ at) => Math.min(1, Math.max(0, (at - begin) / (end - begin)));

@@ -13,11 +13,11 @@ import { isDue, leftWords, nextAt, offersFor, timerPath, timersNow, titleOf, whe
  * @typedef {{mark: string, name: string, sort: string, run: string}} About the vessel that a reminder is for; `run`: id, or ""
  */
 
-/** @param {Timer|undefined} timer of this vessel @param {About} about */
-export function timerChip(timer, about) {
+/** @param {Timer|undefined} timer of this vessel @param {About} about @param {boolean} [isAlone] with room for all its words */
+export function timerChip(timer, about, isAlone = false) {
   const due = timer && isDue(timer);
   return html`<button type="button" class="glance__one ${due ? "glance__one--ask" : ""}" data-timer @click=${() => openTimer(timer, about)}>
-    <span>${due ? icon("ask") : nothing}${timer ? html`Read at <strong>${whenWords(timer)}</strong>` : html`<strong>Remind me</strong>`}</span>
+    <span>${due ? icon("ask") : nothing}${timer ? html`Next<span class=${isAlone ? "" : "hidden-text"}> reading</span> <strong>${whenWords(timer)}</strong>` : html`<strong>Remind me</strong>`}</span>
     <span class="glance__sub">${timer ? leftWords(timer) : "next reading"}</span></button>`;
 }
 
@@ -26,7 +26,7 @@ export async function showOnVessel(place, card) {
   const timer = (await timersNow()).find((one) => one.mark === card.mark);
   const isFermenting = card.holds ? !card.holds.charged && !card.holds.closed : card.recent.length > 0; // what waits on this phone may have filled it
   const isFor = Boolean(card.run) || (card.sort === "fermenter" && isFermenting);
-  render(isFor || timer ? html`<div class="glance">${timerChip(timer, aboutCard(card))}</div>` : nothing, place);
+  render(isFor || timer ? html`<div class="glance">${timerChip(timer, aboutCard(card), true)}</div>` : nothing, place);
 }
 
 /** @param {any} card @returns {About} */
