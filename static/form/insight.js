@@ -17,7 +17,7 @@ export function watchThumb(thumb) {
     root.style.scrollPaddingBlockEnd = isAtFoot ? `${Math.min(height, innerHeight * 0.75) + 8}px` : "";
     root.toggleAttribute("data-tight", isTight(thumb, isAtFoot, top, root.hasAttribute("data-tight")));
     const typed = document.activeElement;
-    if (typed instanceof HTMLInputElement && "keypad" in typed.dataset) showBox(typed.closest(".field"));
+    if (typed instanceof HTMLInputElement && ("keypad" in typed.dataset || "count" in typed.dataset)) showBox(typed.closest(".field"));
   };
   new ResizeObserver(tell).observe(thumb);
   addEventListener("resize", tell);

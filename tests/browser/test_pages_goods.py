@@ -279,3 +279,36 @@ def test_a_round_of_bottles_and_one_of_casks(store: Floor) -> None:
     page.wait_for_url("**/")
     found = store.entries()[-1]
     assert (found["mark"], found["values"]["found"]["raw"]) == (C031, "nothing")
+
+
+_PAD = """() => {
+  const plus = document.querySelector(".counter__plus"), log = document.querySelector(".thumb .button--action");
+  const inSight = (element) => {
+    const { left, top, width, height } = element.getBoundingClientRect();
+    const hit = document.elementFromPoint(left + width / 2, top + height * 0.8);
+    return top >= 0 && Boolean(hit && element.contains(hit));
+  };
+  const { width, height } = plus.getBoundingClientRect();
+  return { plus: inSight(plus), log: inSight(log), figure: inSight(document.querySelector(".counter__said strong")),
+    least: Math.min(width, height), across: document.documentElement.scrollWidth - innerWidth };
+}"""
+
+
+def test_plus_figure_and_button_are_in_sight_at_any_size(store: Floor) -> None:
+    """WCAG 2.2, 1.4.4 and 1.4.10: text at 200 %, and a window of 320 x 256."""
+    page = store.form("/log/bottled_count")
+    page.locator("[data-field=batch] .pick").first.click()
+    try:
+        for width, height, text_pct in ((390, 844, 100), (390, 844, 200), (844, 390, 100), (844, 390, 200),
+                                        (320, 568, 100), (320, 568, 200), (1024, 768, 100), (320, 256, 100)):
+            page.set_viewport_size({"width": width, "height": height})
+            page.evaluate("pct => document.documentElement.style.setProperty('font-size', `${pct}%`)", text_pct)
+            page.locator("[name=cases]").focus()
+            page.wait_for_timeout(300)
+            found = page.evaluate(_PAD)
+            least = 56 if height < 300 else 64
+            assert found["least"] >= least, (width, height, text_pct, found)
+            assert (found["plus"], found["log"], found["figure"]) == (True, True, True), (width, height, text_pct)
+            assert found["across"] <= 0, (width, height, text_pct)
+    finally:
+        page.set_viewport_size({"width": 390, "height": 844})
