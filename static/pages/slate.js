@@ -39,14 +39,17 @@ async function show() {
   signal.textContent = /** @type {Record<string, string>} */ (SIGNAL)[status.standing] ?? "";
   const asks = kept.filter((one) => !one.seen && (one.state === "refused" || one.state === "clash" || (one.state === "queried" && openQueries(one).length)));
   const byId = new Set(kept.map((one) => one.id));
+  const isAside = (/** @type {any} */ one) => one.state === "refused" || one.state === "clash";
   const settled = kept.filter((one) => one.state !== "waiting" && !asks.includes(one));
+  const aside = settled.filter(isAside);
   const struck = struckBy(kept.map((one) => one.entry));
   const isShown = (/** @type {any} */ one) => !(isStrike(one.entry) && byId.has(one.entry.values.entry?.raw)) || one.state === "refused"; // it shows on the line that it strikes
   const line = (/** @type {any} */ one) => lineOf(one, byName, { onSeen: () => markSeen(one.id), onAgain: () => tryAgain(one.id), isStruck: struck.has(one.id) });
   render([
-    headline(waiting.length, asks.length, status, own),
+    headline(waiting.length, asks.length, aside.length, status, own),
     clock ? html`<p class="band band--ask"><span>${clock}</span></p>` : nothing,
-    section("Wants a look", asks, line), section("Waiting", waiting.filter(isShown), line), section("In the book", settled.filter(isShown).slice(0, SETTLED_SHOWN), line),
+    section("Wants a look", asks, line), section("Waiting", waiting.filter(isShown), line), section("Put aside, not in the book", aside, line),
+    section("In the book", settled.filter((one) => isShown(one) && !isAside(one)).slice(0, SETTLED_SHOWN), line),
     keeping(storage, kept.length),
   ], part("body"));
   part("thumb").hidden = !waiting.length && status.standing === "idle";
@@ -57,16 +60,16 @@ async function show() {
 /** @param {any} kept */
 const openQueries = (kept) => (kept.receipt?.queries ?? []).filter((/** @type {any} */ query) => query.weight !== "note");
 
-/** From this phone to the book: how many wait, how far a round has come, and one end. @param {number} count @param {number} looks @param {any} status @param {any} own */
-function headline(count, looks, status, own) {
+/** From this phone to the book: how many wait, how far a round has come, and one end. @param {number} count @param {number} looks @param {number} aside @param {any} status @param {any} own */
+function headline(count, looks, aside, status, own) {
   const isSending = status.standing === "sending" && count > 0;
   if (count) asked = isSending ? Math.max(asked, count) : 0;
   const done = asked - count;
-  const lead = count ? `${some(count, "entry waits", "entries wait")} on this phone.` : looks || !own?.enrolled ? "Nothing waits." : "All in the book.";
+  const lead = count ? `${some(count, "entry waits", "entries wait")} on this phone.` : looks || aside || !own?.enrolled ? "Nothing waits." : "All in the book.";
   const rest = isSending ? `Handing in${done ? `: ${done} of ${asked} are in` : ""}.`
     : !own?.enrolled && status.standing === "signed_out" ? "The book does not know this phone yet. Let it in; they then hand themselves in."
     : status.words || (count ? "They are safe here and hand themselves in when the book answers."
-      : looks ? `${some(looks, "line wants", "lines want")} a look.` : asked ? `${some(asked, "entry was", "entries were")} handed in just now.` : "");
+      : looks ? `${some(looks, "line wants", "lines want")} a look.` : aside ? `${some(aside, "entry was", "entries were")} put aside.` : asked ? `${some(asked, "entry was", "entries were")} handed in just now.` : "");
   return html`<section class="way" aria-live="polite" data-way=${count ? "waits" : "in"}>
     <div class="way__line" aria-hidden="true">${icon("phone", "large")}<svg class=${isSending ? "way__track way__track--sends" : "way__track"} viewBox="0 0 100 10" preserveAspectRatio="none"><path d="M0 5H100"></path><path class="way__done" d="M0 5H${count ? (isSending ? (100 * done) / asked : 0) : 100}"></path></svg>${icon(lead.startsWith("All") ? "entered" : "book", "large")}</div>
     <p class="way__lead">${lead}</p>${rest ? html`<p>${rest}</p>` : nothing}

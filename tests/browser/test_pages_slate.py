@@ -37,11 +37,23 @@ def test_a_refused_entry_says_why_and_can_be_read_and_put_aside(near_floor: Floo
     page = near_floor.open("/slate")
     line = page.locator("[data-state=refused]")
     expect(line).to_contain_text("refused")
+    expect(page.locator(".way")).to_contain_text("1 line wants a look.")
     expect(line.locator(".list__why")).to_contain_text("no plain number")
     expect(line.get_by_role("link", name="Put it right")).to_be_visible()
     line.get_by_role("button", name="I have read it").click()
     expect(line.get_by_role("button")).to_have_count(0)
     assert [kept["state"] for kept in near_floor.phone.slate()] == ["refused"], "it stays on the phone"
+    expect(page.locator(".way")).not_to_contain_text("All in the book")
+    expect(page.get_by_role("heading", name="Put aside, not in the book")).to_be_visible()
+    # While a round goes on, the way is dotted and says so; the answer is held until it was looked at.
+    held: list[Any] = []
+    page.route("**/api/hand-in", lambda route: held.append(route))
+    near_floor.phone.log(reading())
+    expect(page.locator(".way")).to_contain_text("Handing in.")
+    expect(page.locator(".way__track--sends")).to_be_visible()
+    held[0].continue_()
+    page.unroute("**/api/hand-in")
+    expect(page.locator(".way")).to_have_attribute("data-way", "in")
 
 
 def test_a_queried_entry_is_put_right_by_a_new_one_that_names_it(near_floor: Floor) -> None:

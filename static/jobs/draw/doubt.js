@@ -25,17 +25,19 @@ export function doubtSpan({ id, doubt, known, unit, words }) {
   const [from, to] = [Math.min(...all) - room, Math.max(...all) + room];
   const x = (/** @type {number} */ value) => EDGE + ((value - from) / (to - from)) * (WIDTH - 2 * EDGE);
   const ticks = ticksOf(from, to, 5);
+  const figures = ticks.map((value, n) => `${formatNumber(value, decimalsOf(ticks))}${n === ticks.length - 1 ? ` ${unit}` : ""}`);
+  const inside = (/** @type {number} */ at, /** @type {string} */ text) => Math.min(WIDTH - (text.length * LETTER) / 2, Math.max((text.length * LETTER) / 2, at)).toFixed(1);
   const weight = doubt.weight ?? "copper";
   const above = placed([{ at: x(doubt.at), words: doubt.words, weight }, ...known.filter((one) => !one.isBelow).map((one) => ({ at: x(one.at), words: one.words, weight: one.weight ?? "chalk" }))]);
   return html`<svg class="span" viewBox="0 0 ${WIDTH} 74" role="img" aria-label=${words}>${svg`
     <defs><pattern id="${id}-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="span__hatch span--${weight}" d="M0 0V6" /></pattern></defs>
     <path class="span__line" d="M${EDGE} ${LINE_Y}H${WIDTH - EDGE}" />
-    ${ticks.map((value, n) => svg`<path class="span__line" d="M${x(value).toFixed(1)} ${LINE_Y}v5" /><text class="span__figure" x=${x(value).toFixed(1)} y="58">${formatNumber(value, decimalsOf(ticks))}${n === ticks.length - 1 ? ` ${unit}` : ""}</text>`)}
+    ${ticks.map((value, n) => svg`<path class="span__line" d="M${x(value).toFixed(1)} ${LINE_Y}v5" /><text class="span__figure" x=${inside(x(value), figures[n])} y="58">${figures[n]}</text>`)}
     <rect class="span__doubt span--${weight}" x=${x(doubt.low).toFixed(1)} y=${LINE_Y - 10} width=${Math.max(2, x(doubt.high) - x(doubt.low)).toFixed(1)} height="20" fill="url(#${id}-hatch)" />
     <path class="span__best span--${weight}" d="M${x(doubt.at).toFixed(1)} ${LINE_Y - 13}v26" />
     ${known.map((one) => sign(one, x(one.at)))}
     ${above.map((one) => svg`<text class="span__words span--${one.weight}" x=${one.x.toFixed(1)} y=${one.isHigh ? 9 : 22}>${one.words}</text>`)}
-    ${known.filter((one) => one.isBelow).map((one) => svg`<text class="span__words span--${one.weight ?? "chalk"}" x=${Math.min(WIDTH - 40, Math.max(40, x(one.at))).toFixed(1)} y="72">${one.words}</text>`)}`}</svg>`;
+    ${known.filter((one) => one.isBelow).map((one) => svg`<text class="span__words span--${one.weight ?? "chalk"}" x=${inside(x(one.at), one.words)} y="72">${one.words}</text>`)}`}</svg>`;
 }
 
 /** @param {Known} known @param {number} x */

@@ -66,7 +66,8 @@ function pourWords(plan) {
   const one = strengthShown(1).sign;
   const per = (plan.perKgPct * inUnits(1, "pct_vol").value) / inUnits(1, "kg").value;
   if (plan.waterKg < 0.05) return html`<p class="band band--note">As wanted: no water is needed.</p>`;
-  return html`<p class="band band--note"><strong>Pour ${pourShown(plan)} first.</strong> Stir, let it stand until it stops warming, read, then the rest. One ${unit} is ${formatNumber(per, 2)} ${one}.</p>`;
+  const isAll = firstPour(plan) >= inUnits(plan.waterKg, "kg").value - 1e-9;
+  return html`<p class="band band--note"><strong>Pour ${pourShown(plan)}${isAll ? "." : " first."}</strong> Stir, let it stand until it stops warming, read${isAll ? " once more" : ", then the rest"}. One ${unit} is ${formatNumber(per, 2)} ${one}.</p>`;
 }
 
 /** @param {any} planned */
