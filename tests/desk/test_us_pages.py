@@ -13,7 +13,7 @@ METRIC = re.compile(r"% vol|°C|\bL/h\b|(?<=[0-9] )(?:L|kg)\b|\bLPA\b|\bL pure|,
 # are kept; texts of the law.
 BOTH = {"desk.period_page", "desk.period_print", "desk.casks_by_year_page", "desk.bottled_page", "desk.records_page",
         "desk.settings_page", "desk.limits_page", "desk.instrument_edit"}
-PER_PAGE = 2
+PER_PAGE = 3
 
 
 def a_us_year(house):
@@ -66,6 +66,7 @@ def crawl(house):
 def metric_in(page):
     """Return what stands around each metric figure of a page: its text, spoken labels, and the axes of its charts."""
     page = re.sub(r"<(script|style|select|fieldset).*?</\1>", "", page, flags=re.DOTALL)  # choices name every unit
+    page = re.sub(r"L pure alcohol</th></tr></thead>.*?</table>", "", page, flags=re.DOTALL)  # what it does to accounts
     data = html.unescape(" ".join(re.findall(r'data-(?:charts?|run|beside)="([^"]*)"', page)))
     axes = re.findall(r'"(?:yLabel|unit|xLabel|pureUnit)": "[^"]*"', data)
     spoken = re.findall(r'(?:aria-label|title|placeholder)="([^"]*)"', page)

@@ -20,12 +20,12 @@ from tests.words.catalogues import (
     refused_by_sums,
     texts_in_program,
 )
-from webapp.kinds.message import Message, Several, from_json, message_from_json, to_json
+from webapp.kinds.message import Figure, Message, Several, from_json, message_from_json, to_json
 from webapp.trade.datafiles import load_data
 from webapp.words import catalogue, sentence
 from webapp.words.catalogue import ENGLISH, phone_parts
 from webapp.words.declared import rule_words
-from webapp.words.houseunits import US
+from webapp.words.houseunits import US, text_in
 from webapp.words.values import functions_of
 
 KNOWN = messages(ENGLISH)
@@ -123,6 +123,18 @@ def test_a_us_house_reads_what_was_worked_out_in_its_own_units_and_what_was_type
     assert made == [one["words"] for one in IN_US]
     metric = {one["message"]["id"] for one in IN_US if METRIC_WORDS.search(OF_LAW.sub("", one["words"]))}
     assert metric <= TYPED_METRIC
+
+
+def test_no_figure_that_was_turned_stands_beside_a_metric_word() -> None:
+    wrong = []
+    for vector in VECTORS:
+        words = sentence(message_from_json(vector["message"]), house=US)
+        figures = [one for one in _inside(message_from_json(vector["message"])) if isinstance(one, Figure)]
+        for one in figures:
+            texts = {text_in(one.text, one.unit, US, is_apart=is_apart) for is_apart in (True, False)} - {one.text}
+            wrong += [(vector["message"]["id"], words) for text in texts
+                      if re.search(rf"(?<![\d.]){re.escape(text)} (%|L\b|points)", words)]
+    assert wrong == []
 
 
 def test_no_message_says_a_metric_unit_to_a_us_house_by_itself() -> None:
