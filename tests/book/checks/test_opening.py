@@ -38,11 +38,50 @@ def test_an_empty_vessel_wants_a_quantity_and_a_quantity_its_empty_weight():
     assert Ledger().enter("opening", "C1", DAY, **(tank | {"gross": "209.9"})) == []  # as the cask is listed
 
 
+def held_in(book: Ledger, vessel: str):
+    return next(state for key, state in book.states.items() if key.startswith(f"v:{vessel}-"))["holds"]
+
+
+def test_an_empty_weight_that_is_typed_needs_none_that_is_listed():
+    assert Ledger().enter("opening", "T1", DAY, spirit="plum", gross="500", tare="100", strength="60") == []
+
+
+def test_what_the_registry_says_of_the_wood_and_the_place_that_is_typed_go_along():
+    book = Ledger()
+    assert opened(book, place="LOFT-J1") == []
+    assert held_in(book, "C1")["use"] == "used"
+    assert next(state for key, state in book.states.items() if key.startswith("v:C1"))["place"] == "LOFT-J1"
+
+
+def test_a_tank_is_in_no_wood_and_a_day_of_today_is_no_later_than_its_reading():
+    book = Ledger()
+    tank = {"spirit": "plum", "volume": "145", "strength": "60", "filled_on": "2026-01-10"}
+    assert book.enter("opening", "T1", DAY, **tank) == []
+    assert held_in(book, "T1")["since"] == "2026-01-10T12:00:00Z"
+    assert held_in(book, "T1").get("aged_since") is None
+    book = Ledger()
+    assert opened(book, filled_on=DAY[:10]) == []
+    assert held_in(book, "C1")["since"] == held_in(book, "C1")["aged_since"] == "2026-05-02T07:00:00Z"
+
+
+def test_a_mash_is_no_opening_stock():
+    book = Ledger()
+    load = {"gross": "900", "tare": "60", "material": "plum", "grower_lot": "G4", "temp": "14", "rot": "1",
+            "batch": "B-1"}
+    assert book.enter("fruit_intake", "F1", "2026-05-01 09:00", **load) == []
+    past = {"spirit": "plum", "volume": "800", "strength": "60"}
+    assert codes(book.enter("opening", "F1", DAY, **past)) == ["opening_seen"]
+
+
 def test_fuller_than_a_vessel_can_be_stops_and_offers_the_point():
     query = only(opened(Ledger(), gross="2099"), "over_capacity")
     assert (query.weight, query.field, query.suggestions[0].raw) == ("stop", "gross", "209.9")
     assert codes(opened(Ledger(), filled_volume="240", filled_strength="60")) == ["opening_overfilled"]
     assert opened(Ledger(), filled_volume="229", filled_strength="60") == []
+    # A cask holds a little more than its rated size, a tank does not.
+    tank = {"spirit": "plum", "volume": "290", "strength": "60", "filled_strength": "60", "filled_on": "2026-01-01"}
+    assert codes(Ledger().enter("opening", "T3", DAY, **tank, filled_volume="303")) == [
+        "over_working_level", "opening_overfilled"]
 
 
 def test_days_that_cannot_be():
@@ -79,6 +118,11 @@ def test_what_a_plain_gauge_opened_gets_its_past_and_keeps_its_stock():
     before = dict(next(iter(book.states[key] for key in book.states if key.startswith("v:C1")))["holds"])
     past = {"spirit": "plum", "filled_on": "2022-11-21", "filled_lpa": "128.1", "papers": "folio 7"}
     assert book.enter("opening", "C1", DAY, **past) == []
+    assert book.flows == []
+    assert book.enter("opening", "C1", "2026-05-02 09:30", **past, to_account="processing") == []
+    assert held_in(book, "C1")["account"] == "processing"  # as it says
+    assert book.enter("opening", "C1", "2026-05-02 09:40", **past, to_account="storage") == []
+    book.flows = []
     held = next(book.states[key] for key in book.states if key.startswith("v:C1"))["holds"]
     assert book.flows == []
     assert (held["lpa_ul"], held["fill"]) == (before["lpa_ul"], before["fill"])
@@ -158,7 +202,9 @@ def test_a_move_never_pulls_what_it_joins_into_its_account_without_a_question():
     book = Ledger()
     assert book.enter("opening", "T3", DAY, spirit="plum", volume="100", strength="60", to_account="storage") == []
     assert book.enter("account_move", "T3", "2026-05-03 09:00", **move) == []  # nothing stands there
-    same = {**MOVE, "from_account": "storage", "to_account": "processing", "volume": "71"}
+    gone = {**MOVE, "from_account": "storage", "to_account": "removed", "to_whom": "Another Still", "volume": "5"}
+    assert book.enter("account_move", "T3", "2026-05-03 09:30", **gone, to_vessel="T1") == []  # it joins nothing
+    same = {**MOVE, "from_account": "storage", "to_account": "processing", "volume": "66"}
     assert book.enter("account_move", "T3", "2026-05-03 10:00", **same) == []  # that is what the entry declares
     got = {"consignor": "Another Still", "document": "7", "purpose": "in_bond", "spirit": "plum", "seals": "yes",
            "declared_volume": "20", "declared_strength": "60", "volume": "20", "strength": "60", "temp": "20"}

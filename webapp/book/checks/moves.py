@@ -81,12 +81,14 @@ def account_changes(read: Read, view: View) -> Iterable[Query]:
     """What would change its account beside the quantity that is declared: the rest of a vessel, or what it joins."""
     source, target = read.text("from_account"), read.text("to_account") or ""
     held = view.state(read.mark)["holds"] if source else None
-    if held and source and held["lpa_ul"] and held["account"] != source:
+    if held and source and held["account"] != source:
         said = message("account_other", other=source, **_told_account(read, read.mark, held, view))
         yield Query("account_other", "ask", "from_account", said)
-    mark = read.text("to_vessel") or ("" if source else read.mark)
-    there = view.state(mark)["holds"] if mark and (mark != read.mark or not source) else None
-    if there and there["lpa_ul"] and target not in ("removed", there["account"]):
+    mark = read.text("to_vessel") or read.mark
+    if source and mark == read.mark:  # it changes account where it stands: that is what the entry declares
+        return
+    there = view.state(mark)["holds"]
+    if there and target not in ("removed", there["account"]):
         said = message("account_joined", other=target, **_told_account(read, mark, there, view))
         yield Query("account_joined", "ask", "to_account", said)
 

@@ -118,7 +118,7 @@ def opening_goods(read: Read, view: View) -> Iterable[Query]:
     named = view.get(name_key(batch))
     for root in named["bottlings"] if named else ():
         one = view.get(bottling_key(root))
-        if one and root != view.root and one["case_from"] == read.text("case_from"):
+        if one and one["case_from"] == read.text("case_from"):
             said = message("opening_goods_again", batch=batch, bottles=bottles_in(read), there=one["on_hand"],
                            at=when(one["at"], read, view))
             yield Query("opening_goods_again", "ask", "batch", said)
