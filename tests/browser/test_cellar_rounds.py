@@ -130,7 +130,8 @@ def test_a_tank_out_of_turn_and_a_second_look(cellar: Floor) -> None:
     form.locator("[name=temp]").fill("16.5")
     form.locator("[name=gravity]").fill("1.050")  # above the 1.041 that waits on the slate
     before = len(cellar.entries())
-    page.get_by_role("button", name="Log it, next").click()
+    # On a slow day the question is there first, and the button names the figure.
+    page.get_by_role("button", name=re.compile("^Log (it, next|1.050 )")).click()
     page.get_by_text("can only fall").wait_for()
     assert len(cellar.entries()) == before
     page.get_by_role("button", name="Keep as read").click()
