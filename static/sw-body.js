@@ -65,10 +65,12 @@ async function route(event) {
 }
 
 async function lead(path) {
-  const [tab] = await self.clients.matchAll({ type: "window" });
+  const tabs = await self.clients.matchAll({ type: "window" });
+  const here = tabs.find((one) => new URL(one.url).pathname === path);
+  const tab = here ?? tabs[0];
   if (!tab) return self.clients.openWindow(path);
-  await tab.focus();
-  return new URL(tab.url).pathname === path ? null : tab.navigate(path);
+  await tab.focus().catch(() => {}); // some phones bring no tab to the front; it stands there all the same
+  return here ? null : tab.navigate(path);
 }
 
 function shellFor(path) {

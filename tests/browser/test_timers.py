@@ -89,6 +89,8 @@ def test_it_rings_once_on_whatever_page_is_open_and_its_bar_stands_until_it_is_a
     bar.get_by_role("button", name="Drop the reminder").click()
     expect(bar).to_have_count(0)
     assert _kept(floor) == []
+    floor.phone.context.service_workers[0].evaluate("async path => { await lead(path); }", SHEET)
+    page.wait_for_url(f"**{SHEET}")  # as a tap on the notice does, in the tab that is open
 
 
 def test_offers_of_a_ferment_go_by_the_sites_clock_and_a_reading_near_its_time_ends_one(floor: Floor) -> None:
