@@ -22,6 +22,10 @@ from tests.browser.hands import STAND_STILL, PageGone
 _WAIT_S = 60
 _LISTENING = re.compile(r"WebDriver BiDi listening on (ws://\S+)")
 _NOWHERE = {"proxy": "127.0.0.1", "port": 9}  # the discard port: nobody answers
+# Without a screen no window is in front, and Firefox tells no page of the focus: the keypad is told here.
+_FOCUS = """const one = document.querySelector(args[0]);
+  one.focus();
+  if (!document.hasFocus()) one.dispatchEvent(new FocusEvent("focusin", { bubbles: true }));"""
 # A fresh profile asks nobody anything, and reaches nothing but this computer.
 _PREFERENCES = {
     "app.normandy.enabled": False,
@@ -132,7 +136,7 @@ class Firefox:
 
     def write(self, css: str, text: str) -> None:
         """Type into a field, key by key."""
-        self.run("document.querySelector(args[0]).focus()", css)
+        self.run(_FOCUS, css)
         keys = [{"type": f"key{way}", "value": key} for key in text for way in ("Down", "Up")]
         self._act(type="key", actions=keys)
 
