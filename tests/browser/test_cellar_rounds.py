@@ -262,7 +262,8 @@ def test_a_tasting_by_dials_untouched_is_not_said(cellar: Floor) -> None:
     page.get_by_role("slider", name="fruit").fill("7")
     page.get_by_role("slider", name="depth").fill("5")
     assert page.locator("[name=house_scores]").input_value() == "fruit 7; depth 5"
-    page.get_by_role("button", name="Take depth off again").click()
+    page.get_by_role("button", name="take off depth").click()
+    _no_axe(page)
     page.locator("[name=reduced_to]").fill("22")
     page.locator("[data-part=log]").click()
     page.wait_for_url("**/m/*")

@@ -81,7 +81,7 @@ function houseScores(form, names) {
     box.before(place);
     return () => {
       dial.show(scoreIn(name));
-      render(html`<span class="field__label" aria-hidden="true">${name}</span>${scoreIn(name) ? html`<button type="button" class="button button--plain dial__unsay" aria-label="Take ${name} off again" @click=${() => say("")}>take off</button>`
+      render(html`<span class="field__label" aria-hidden="true">${name}</span>${scoreIn(name) ? html`<button type="button" class="button button--plain dial__unsay" aria-label="take off ${name}" @click=${() => say("")}>take off</button>`
         : html`<span class="field__last">may stay empty</span>`}`, head);
     };
   });
