@@ -43,12 +43,14 @@ export async function startListening() {
   document.head.append(sheet);
   /** @type {HTMLInputElement|null} */
   let field = null;
-  document.addEventListener("focusin", ({ target }) => {
+  const follow = (/** @type {EventTarget|null} */ target) => {
     if (!(target instanceof HTMLInputElement) || target.dataset.keypad === undefined || target.dataset.keypad === "digits") return;
     field = target;
     target.after(button);
     target.closest(".field")?.classList.add("field--speak");
-  });
+  };
+  document.addEventListener("focusin", ({ target }) => follow(target));
+  follow(document.activeElement); // it had the focus before we came
   button.addEventListener("pointerdown", (event) => event.preventDefault()); // the field keeps the focus
   button.addEventListener("click", () => field && hear(field, button, listener.lang));
 }
