@@ -14,7 +14,7 @@ import { decimalChoice, setDecimalChoice } from "../shell/house.js";
 
 /** What is logged about no vessel: address, picture, words. */
 const NO_VESSEL = [["/log/shift_note", "pen", "Note", "to the next shift"], ["/log/instrument_check", "thermometer", "Instrument", "check it"], ["/log/bottled_count", "bottle", "Bottles", "count them"],
-  ["/log/dispatch", "case", "Cases", "out or back"], ["/log/goods_receipt", "case-in", "Cases", "in from another site"]];
+  ["/log/dispatch", "case", "Cases", "out or back"], ["/log/goods_receipt", "case-in", "Cases", "in from another site"], ["/job/count", "cask", "Stock", "count it in a round"]];
 /** @type {Record<string, string>} what is fetched after the rest */
 const PARTS = { curve: "the curves", jobs: "the jobs", scan: "the reader of labels" };
 /** @type {any} the browser's offer to install, where it makes one */
@@ -37,7 +37,7 @@ async function show() {
   const isInstalled = matchMedia("(display-mode: standalone)").matches;
   render([
     group("pen", "Log without a vessel", NO_VESSEL),
-    group("phone", "This phone", [["/who?then=/more", "person", who ? who.name : "Nobody chosen", who?.role ?? "who logs"], ["/start", "phone", own?.name || own?.id || "No name yet", own?.enrolled ? "let in" : "not let in"], ["/job/helps", "plus", "Helps", "gloves, buzz, voice"], ["/desk/", "desk", "Desk", "needs signal"]]),
+    group("phone", "This phone", [["/who?then=/more", "person", who ? who.name : "Nobody chosen", who?.role ?? "who logs"], ["/start", "phone", own?.name || own?.id || "No name yet", own?.enrolled ? "let in" : "not let in"], ["/job/helps", "hand", "Helps", "gloves, buzz, voice"], ["/desk/", "desk", "Desk", "needs signal"]]),
     who ? html`<button type="button" class="button" @click=${leave}>Put the phone down</button>` : nothing,
     installHint(isInstalled),
     awaited ? html`<p class="band band--note"><span>Not on this phone yet: ${awaited}. Keep the app open with signal for a minute.</span></p>` : nothing,
