@@ -53,7 +53,8 @@ def limit(name: str) -> float:
 
 # Limits that the phone looks at before an entry is logged.
 LOOKED_AT = (
-    "slope_pct", "warm_c", "vapour_off_c", "flow_pct", "flow_least_l", "stillage_pct", "reduce_pct", "dip_pct",
+    "slope_pct", "fall_pct", "fall_min", "fast_per_day", "held_off_pct", "warm_c",
+    "vapour_off_c", "flow_pct", "flow_least_l", "stillage_pct", "reduce_pct", "dip_pct",
     "small_l", "loss_noise_pct", "drift_pct", "drift_pct_year", "label_pct",
 )
 

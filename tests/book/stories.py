@@ -261,6 +261,18 @@ def _receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
                  strength="62 pct_vol", seals=chance.choice(("yes", "no")), **declared, **more)
 
 
+def _opening(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    papers = chance.choice(({}, {"filled_on": "2024-03-01", "filled_volume": "100 L", "filled_strength": "63 pct_vol"}))
+    return entry("opening", chance.choice((T2, R2, C1, C2)), spirit="plum", net_weight=f"{chance.choice((18, 40))} kg",
+                 strength="62 pct_vol", to_account=chance.choice(("storage", "processing")), papers="page 7",
+                 **papers, **more)
+
+
+def _opening_goods(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    return entry("opening_goods", batch=chance.choice(LOTS), spirit="plum", strength="45 pct_vol", bottle_size="0.5 L",
+                 per_case="6 count", cases=f"{chance.choice((20, 60))} count", **more)
+
+
 def _goods_receipt(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     short = chance.choice(({}, {"short": f"{chance.choice((1, 700))} count"}))
     return entry("goods_receipt", consignor="Hollow Hill", document="T-8", batch=chance.choice(("K-26-03", *LOTS)),
@@ -340,6 +352,8 @@ MAKERS: dict[str, Any] = {
     "bottle_check": _bottle_check,
     "bottling_close": _bottling_close,
     "receipt": _receipt,
+    "opening": _opening,
+    "opening_goods": _opening_goods,
     "goods_receipt": _goods_receipt,
     "dispatch": _dispatch,
     "dispatch again": _dispatch,

@@ -182,7 +182,7 @@ def test_without_a_mark_the_page_asks_which_tank(tanks):
 
 def test_the_line_shows_average_spread_limits_and_what_is_due(tanks):
     page = tanks.open(f"/job/bottling?mark={T3}")
-    text = page.locator("[data-part=state]").inner_text()
+    text = page.locator("[data-part=state]").inner_text().replace("\xa0", " ")
     assert shown(page, "fill") == "100.0"
     assert "2 checks, spread 0.28" in text  # of 100.2 and 99.8: their difference over the root of 2
     assert "The next check was due" in text

@@ -10,8 +10,10 @@ from webapp.book.fold.queries import for_entry
 from webapp.book.periods import accounts, closes, periods
 from webapp.book.record import log
 from webapp.book.record.store import Book
+from webapp.words.travel import with_words
 
 LATER = datetime(2026, 9, 1, tzinfo=UTC)  # as of when periods are told
+
 _ASKED = ("name", "code", "weight", "field", "words", "suggestions", "answer", "mark", "kind", "person", "at")
 _SUGGESTED = ("field", "raw", "unit", "words")
 
@@ -29,7 +31,8 @@ def questions(book: Book) -> dict[str, list[dict[str, Any]]]:
     """Return the questions to each entry, with their words as people read them, suggestions and answers."""
     asked = {}
     for row in book.query("SELECT DISTINCT entry FROM queries ORDER BY entry"):
-        lines = sorted(for_entry(book, row["entry"]), key=lambda line: str(line["name"]))
+        # In metric units, whatever the house has: 0.1.0 said no others.
+        lines = [with_words(line) for line in sorted(for_entry(book, row["entry"]), key=lambda one: str(one["name"]))]
         asked[row["entry"]] = [{name: line[name] for name in _ASKED} for line in lines]
         for line in asked[row["entry"]]:
             line["suggestions"] = [{name: one[name] for name in _SUGGESTED} for one in line["suggestions"]]
