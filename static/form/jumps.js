@@ -7,14 +7,13 @@ import { heldLimit } from "../kinds/limits.js";
 import { figure, message } from "../kinds/message.js";
 import { fixedEven, likelySlips } from "../kinds/slips.js";
 import { shownInUnits } from "../shell/inunits.js";
-import { formatAgo } from "../ui/format.js";
+import { formatAgo, formatMinute } from "../ui/format.js";
 import { parseNumber } from "../trade/units.js";
 import { strengthField, strengthSlips } from "./strengths.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * DAY_MS;
 const SHORTEST_DAYS = 0.4;
-const AGED_A_YEAR_PCT = 1.2;
 
 /** @typedef {import("./look.js").Problem} Problem */
 
@@ -50,8 +49,7 @@ function fellFast(read, card, now) {
   const most = aDay * Math.max(days, SHORTEST_DAYS);
   const fell = last.value - gravity;
   if (days < 0 || fell <= most + 1e-9) return [];
-  const local = (/** @type {number} */ ms) => new Date(ms - new Date(ms).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-  const shown = { fell: figure(fixedEven(fell, 3), "SG"), since: { time: local(Date.parse(last.at)), seen: local(now).slice(0, 10) } };
+  const shown = { fell: figure(fixedEven(fell, 3), "SG"), since: { time: formatMinute(last.at), seen: formatMinute(now).slice(0, 10) } };
   const said = days < SHORTEST_DAYS ? message("ferment_fast-soon", shown)
     : message("ferment_fast", { ...shown, a_day: figure(fixedEven(fell / days, 3), "SG"), much: figure(fixedEven(aDay, 3), "SG") });
   const field = read.kind.fields.find((/** @type {any} */ one) => one.name === "gravity");
@@ -64,7 +62,7 @@ function offHeld(read, card, now) {
   const isEmpty = read.values.volume === 0 || read.values.net_weight === 0; // then a strength says nothing
   if (strength == null || held == null || isEmpty || card.recent?.some((/** @type {any} */ line) => line.waiting)) return [];
   const years = card.sort === "cask" && card.holds ? Math.max(now - Date.parse(card.holds.since), 0) / YEAR_MS : 0;
-  const most = heldLimit("held_off_pct", card) + AGED_A_YEAR_PCT * years;
+  const most = heldLimit("held_off_pct", card) + heldLimit("drift_pct_year", card) * years;
   if (Math.abs(strength - held) <= most + 1e-9) return [];
   const pct = (/** @type {number} */ value) => figure(fixedEven(value, 1), "pct_vol");
   return [{

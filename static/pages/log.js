@@ -55,7 +55,6 @@ export async function start() {
   chooseUsual(form, kind);
   dressMarks(form, kind);
   dressInstruments(form, kind, house);
-  if (kind.name === "charge") void import("../jobs/run/lasttime.js").then((job) => job.offerLastReceivers(form, card), () => {});
   render(cautionBands(kind, card), part("cautions"));
   part("more-says").replaceChildren();
   const fix = await beginWith(form, card);
@@ -85,6 +84,8 @@ export async function start() {
   dressed = (await DRESS[kind.name]?.(form, kind, card).catch(() => null)) ?? dressed;
   const isPicked = await dressGoods(form, kind, card, who);
   if ("gloves" in document.documentElement.dataset) await import("../jobs/helps/gloves.js").then((gloves) => gloves.setAside(form, kind), () => {});
+  // Before it is ready: what comes later would move the receivers away from under a thumb.
+  if (kind.name === "charge") await import("../jobs/run/lasttime.js").then((job) => job.offerLastReceivers(form, card), () => {});
   form.dataset.ready = "";
   if (!isWide()) void import("../jobs/shared/hands.js").then((job) => job.showHands(part("hands"), () => {}), () => {});
   if (!isPicked) firstBox(form, kind)?.focus({ preventScroll: true });

@@ -71,7 +71,7 @@ class Scene:
         wait_for(self.hand, """"started" in (document.documentElement?.dataset ?? {})""")
 
     def slate(self) -> list[dict[str, Any]]:
-        """Return what this phone has, oldest first."""
+        """Return the entries on this phone's slate, oldest first."""
         found: list[dict[str, Any]] = self.hand.run(_ALL)
         return found[::-1]
 
@@ -135,7 +135,7 @@ def test_a_run_is_kept_through_its_cuts(scene: Scene) -> None:
     hand.write("[name=wash_strength]", "5,2")
     for part, code in (("heads", "R1"), ("hearts", "R2"), ("tails", "R3")):
         tap_words(hand, code, f"[data-field={part}_to] .pick")
-        # The receivers of last time may be drawn just then: whoever sees nothing picked taps again.
+        # A question that comes in between may scroll the page: whoever sees nothing picked taps again.
         if not hand.run(f"""return document.querySelector("[name={part}_to]").value"""):
             tap_words(hand, code, f"[data-field={part}_to] .pick")
         wait_for(hand, f"""document.querySelector("[name={part}_to]").value.startsWith("{code}")""")

@@ -64,7 +64,7 @@ def crawl(house):
 
 
 def metric_in(page):
-    """Return what stands around each metric figure of a page: its text, spoken labels, and the axes of its charts."""
+    """Return each metric figure of a page with the words around it: in its text, spoken labels and charts' axes."""
     page = re.sub(r"<(script|style|select|fieldset).*?</\1>", "", page, flags=re.DOTALL)  # choices name every unit
     page = re.sub(r"L pure alcohol</th></tr></thead>.*?</table>", "", page, flags=re.DOTALL)  # what it does to accounts
     data = html.unescape(" ".join(re.findall(r'data-(?:charts?|run|beside)="([^"]*)"', page)))

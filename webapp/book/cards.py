@@ -209,7 +209,7 @@ def card(book: Book, mark: str) -> Card | None:
 
 
 def may_open(state: Vessel) -> bool:
-    """Return whether nothing is on record of a vessel but gauges of what stood there before this book."""
+    """Whether the book knows a vessel by gauges alone: what stood there before the book began can still be told."""
     gauges = state["recent"].get("gauge", [])
     return state["recent"].keys() <= {"gauge"} and all(
         line["values"].get("purpose") == "opening" for line in gauges

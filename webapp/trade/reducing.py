@@ -245,7 +245,7 @@ def mixed_temp_c(net_kg: float, strength_pct: float, temp_c: float, water_kg: fl
     Source
     ------
     J. A. Larkin, J. Chem. Thermodynamics 7 (1975) 137, doi 10.1016/0021-9614(75)90261-X: enthalpy of mixing, and from
-    its change with temperature the heat capacity of mixing (coefficients read in two transcriptions, not in the
+    its change with temperature the heat capacity of mixing (coefficients read in two copies, not in the
     article); heat capacities of water and ethanol by CoolProp 8.0.0, whose own mixture gives two thirds of the rise.
     """
     check_range("temperature", float(temp_c), -20, 40, "degC", "read_spirit_again")

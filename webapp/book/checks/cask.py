@@ -117,7 +117,11 @@ def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Sugges
 
 def usual_drift(last: Past, view: View) -> float:
     """Return the largest usual difference between a strength and that of the last gauge. [% vol]"""
-    years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
+    return drift_in(seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS, view)
+
+
+def drift_in(years: float, view: View) -> float:
+    """Return by how much the strength of a cask usually differs after so many years at most. [% vol]"""
     return limit("drift_pct", view) + limit("drift_pct_year", view) * years
 
 

@@ -9,6 +9,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.cask import drift_in
 from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.run import strength_slips
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, local_text, rounded, typed, when
@@ -52,7 +53,7 @@ def opening_stock(read: Read, view: View) -> Iterable[Query]:
 
 
 def _is_seen(held: Fill) -> bool:
-    """Return whether this book has seen the fill begin in wood, or ferment."""
+    """Whether the present fill has a past in this book: its cask fill, or the ferment it came from."""
     return held["mash"] or (bool(held.get("aged_since")) and held.get("by_papers") is None)
 
 
@@ -88,7 +89,7 @@ def _drift(read: Read, view: View, filled: str | None) -> Iterable[Query]:
     if now is None or then is None or not filled:
         return
     years = max(seconds_between(f"{filled}T12:00:00Z", view.at) / DAY_S / YEAR_DAYS, 0.0)
-    odd = limit("drift_pct", view) + limit("drift_pct_year", view) * years
+    odd = drift_in(years, view)
     if abs(now - then) > odd:
         at = "strength" if "strength" in read.values else "glass"
         said = message("opening_drift", now=figure(now, 1, "pct_vol"), then=typed(read, "filled_strength"),

@@ -33,7 +33,6 @@ LIMITS = declare(
     Limit("held_off_pct", 2.0, "% vol", "Strength may differ from what the book has in the vessel by"),
 )
 
-AGED_A_YEAR_PCT = 1.2  # wood changes a strength by no more than this a year [% vol]; common practice, no source
 OFF_THE_STILL = ("run_reading", "cut", "run_end", "fraction_gauge")
 
 
@@ -84,7 +83,7 @@ def held_strength(read: Read, view: View) -> Iterable[Query]:
         return
     row = view.vessel(read.mark)
     years = seconds_between(held["since"], view.at) / DAY_S / YEAR_DAYS if row and row["sort"] == "cask" else 0.0
-    booked, most = held["strength_pct"], limit("held_off_pct", view) + AGED_A_YEAR_PCT * years
+    booked, most = held["strength_pct"], limit("held_off_pct", view) + limit("drift_pct_year", view) * years
     if abs(now - booked) <= most + 1e-9:
         return
     at = "strength" if "strength" in read.values else "glass"

@@ -85,7 +85,7 @@ def note_taken_back(book: Book, no: int, *, person: str, reason: str, at: str) -
 
 
 def load_takings(book: Book) -> list[Taking]:
-    """Return what was put in from sheets, the newest first. At most LISTED_MOST."""
+    """Return the sheets that were put in, the newest first; at most LISTED_MOST of them."""
     rows = book.rows(_Row, f"{_TAKINGS} ORDER BY t.no DESC LIMIT ?", (LISTED_MOST,))
     return [_taking(row) for row in rows]
 
