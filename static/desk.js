@@ -1,5 +1,10 @@
 // @ts-check
-/** The desk's only script: it draws the curves of a vessel, a run or a bottling. Everything else works without script. */
+/**
+ * The desk's only script: it draws the curves of a vessel, a run or a bottling, walks a map of places by arrow keys, and
+ * helps with the search box. All but the curves works without script.
+ */
+import { setUpFindBox } from "./desk/findbox.js";
+import { walkByKeys } from "./desk/map.js";
 import { drawCurve } from "./ui/charts.js";
 import { formatTime } from "./ui/format.js";
 
@@ -77,7 +82,11 @@ function drawCharts(place) {
   }
 }
 
+// The rooms are one line, and on a small screen longer than it: the present one is brought into sight.
+document.querySelector(".top__rooms [aria-current]")?.scrollIntoView({ block: "nearest", inline: "center" });
 document.querySelectorAll("[data-charts]").forEach((place) => drawCharts(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-beside]").forEach((place) => drawBeside(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-chart]").forEach((place) => drawGiven(/** @type {HTMLElement} */ (place)));
+document.querySelectorAll("[data-places]").forEach((map) => walkByKeys(/** @type {HTMLElement} */ (map)));
+document.querySelectorAll("[data-find]").forEach((form) => setUpFindBox(/** @type {HTMLFormElement} */ (form)));

@@ -9,7 +9,7 @@ import { registerWorker } from "./slate/worker.js";
 import { showNotice, showUpdateNotice } from "./ui/notice.js";
 import { toast } from "./ui/toast.js";
 
-/** @type {Record<string, () => Promise<{start: () => Promise<void>|void}>>} spelt out, so that each is a file of ours */
+/** @type {Record<string, () => Promise<{start: (slate?: any) => Promise<void>|void, read?: () => Promise<any>}>>} spelt out, so that each is a file of ours */
 const PAGES = {
   today: () => import("./pages/today.js"),
   scan: () => import("./pages/scan.js"),
@@ -27,9 +27,13 @@ const READY_SAID = "offline-ready-said";
 async function begin() {
   noteLabelLink();
   onBlocked((words) => toast(words, 20_000));
-  await startHouse();
-  const page = PAGES[document.documentElement.dataset.page ?? ""];
-  if (page) await (await page()).start();
+  const house = startHouse();
+  const page = await PAGES[document.documentElement.dataset.page ?? ""]?.();
+  // What a page reads of the slate is asked for beside the house: each wait of its own is felt on a slow phone.
+  const slate = page?.read?.();
+  slate?.catch(() => {}); // its failure is told once, by the page
+  await house;
+  await page?.start(slate);
 }
 
 /** What no page waits for: the counts in the head, the hand-in, reminders, a newer version. */

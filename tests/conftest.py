@@ -1,7 +1,9 @@
 """What all tests share: the header, the browsers, and a real server process."""
 
+import os
 import platform
 import sqlite3
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
@@ -9,9 +11,17 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, settings
 
-from tests.find_browsers import WebKit, find_chromium, find_firefox, find_webkit, read_version
-from tests.server_process import ServerProcess
+from tests.find_browsers import WebKit, chromium_options, find_chromium, find_firefox, find_webkit, read_version
+from tests.server_process import ROOT_DIR, WITHOUT_DIR, ServerProcess
 from webapp import __version__
+
+# For all programs that tests start, however they do.
+_SEEN = os.environ.get("PYTHONPATH", "").split(os.pathsep)
+os.environ["PYTHONPATH"] = os.pathsep.join([str(WITHOUT_DIR), *(seen for seen in _SEEN if seen != str(WITHOUT_DIR))])
+sys.path[:] = [folder for folder in sys.path if folder != str(WITHOUT_DIR)]  # the tests themselves see everything
+if os.environ.pop("PYTHONDONTWRITEBYTECODE", ""):
+    # They start some thousand times: compiling the whole program anew each time would be most of what the tests cost.
+    os.environ["PYTHONPYCACHEPREFIX"] = str(ROOT_DIR / ".pytest_cache" / "bytecode")
 
 # Test machines are busy with other things; how long an example takes says nothing.
 settings.register_profile("patient", deadline=None, suppress_health_check=[HealthCheck.too_slow])
@@ -19,17 +29,6 @@ settings.load_profile("patient")
 
 _BY_FLAG = ("soak", "bench")
 _NO_CHROMIUM = "No Chromium was found. Run the tests with `python -m tests`, which finds or fetches one."
-
-# No page may reach beyond this computer, and the browser itself must keep quiet.
-CHROMIUM_FLAGS = [
-    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-domain-reliability",
-    "--disable-sync",
-    "--no-first-run",
-    "--no-pings",
-]
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -95,9 +94,7 @@ def playwright() -> Iterator[Any]:
 @pytest.fixture(scope="session")
 def browser_options(chromium_path: Path) -> dict[str, Any]:
     """How to launch Chromium; for tests that need a browser, profile or flags of their own."""
-    # Inside containers and as root Chromium's own sandbox cannot start.
-    options = {"executable_path": chromium_path, "headless": True, "chromium_sandbox": False}
-    return {**options, "args": list(CHROMIUM_FLAGS)}
+    return chromium_options(chromium_path)
 
 
 @pytest.fixture(scope="session")

@@ -6,11 +6,23 @@ import shutil
 import subprocess
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 CHROMIUM_VARIABLE = "CELLARSLATE_CHROMIUM"
 FIREFOX_VARIABLE = "CELLARSLATE_FIREFOX"
 _FIREFOX_NAMES = ("firefox-esr", "firefox")
 _CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
+
+# No page may reach beyond this computer, and the browser itself must keep quiet.
+CHROMIUM_FLAGS = [
+    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-domain-reliability",
+    "--disable-sync",
+    "--no-first-run",
+    "--no-pings",
+]
 
 
 @dataclass(frozen=True)
@@ -32,6 +44,12 @@ def find_chromium() -> Path | None:
         if found:
             return Path(found)
     return find_playwright_chromium()
+
+
+def chromium_options(path: Path) -> dict[str, Any]:
+    """Return how Playwright starts that Chromium."""
+    # Inside containers and as root Chromium's own sandbox cannot start.
+    return {"executable_path": path, "headless": True, "chromium_sandbox": False, "args": list(CHROMIUM_FLAGS)}
 
 
 @functools.cache  # Asked again inside a running Playwright it could not start a second one.

@@ -13,8 +13,7 @@ from PIL import Image
 from playwright.sync_api import sync_playwright
 
 from tests.browser.offline_world import READY, wait_until_all_is_there
-from tests.conftest import CHROMIUM_FLAGS
-from tests.find_browsers import find_chromium
+from tests.find_browsers import CHROMIUM_FLAGS, find_chromium
 from tests.server_process import ServerProcess
 from webapp import demo
 from webapp.book.house import devices

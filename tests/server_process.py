@@ -11,6 +11,9 @@ import time
 from pathlib import Path
 
 ROOT_DIR = Path(__file__).resolve().parent.parent
+# Stands before the libraries that only tests bring, so that programs under test start as those of a house do.
+WITHOUT_DIR = ROOT_DIR / "tests" / "without"
+PROGRAM_PATH = os.pathsep.join(map(str, (WITHOUT_DIR, ROOT_DIR)))
 # Long: test machines are often busy with more than one thing.
 _START_WAIT_S = 60.0
 
@@ -25,7 +28,8 @@ def find_free_port() -> int:
 class ServerProcess:
     """`python -m webapp serve` on a data folder; keeps its port over a stop and a new start.
 
-    `arguments` go to the command, `serve` or another server's; `environment` is added to the process's own.
+    `arguments` go to the command, `serve` or another server's; `environment` is added to the process's own; `under`:
+    a program, with its arguments, that starts it.
     """
 
     def __init__(
@@ -37,6 +41,7 @@ class ServerProcess:
         arguments: tuple[str, ...] = (),
         environment: dict[str, str] | None = None,
         command: str = "serve",
+        under: tuple[str, ...] = (),
     ) -> None:
         self.data_dir = data_dir
         self.host = host
@@ -44,6 +49,7 @@ class ServerProcess:
         self.command = command
         self.arguments = arguments
         self.environment = environment or {}
+        self.under = under
         self.log_path = data_dir.parent / f"{data_dir.name}-server.log"
         self.process: subprocess.Popen[bytes] | None = None
 
@@ -62,9 +68,9 @@ class ServerProcess:
         """Start the server and wait until it answers."""
         assert self.process is None, "It runs already."
         self.data_dir.mkdir(parents=True, exist_ok=True)
-        command = [sys.executable, "-m", "webapp", self.command, "--data", str(self.data_dir)]
+        command = [*self.under, sys.executable, "-m", "webapp", self.command, "--data", str(self.data_dir)]
         command += ["--host", self.host, "--port", str(self.port), *self.arguments]
-        environment = {**os.environ, "PYTHONUNBUFFERED": "1", "PYTHONPATH": str(ROOT_DIR), **self.environment}
+        environment = {**os.environ, "PYTHONUNBUFFERED": "1", "PYTHONPATH": PROGRAM_PATH, **self.environment}
         with self.log_path.open("ab") as log:
             # A session of its own: one signal then reaches the server and its worker together.
             self.process = subprocess.Popen(

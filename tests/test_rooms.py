@@ -13,12 +13,12 @@ ROOMS = Path(webapp.__file__).parent
 TESTS = Path(__file__).parent
 # Only the command line knows the group: a site needs neither it nor its database.
 SITE_ROOMS = ("trade", "kinds", "words", "labels", "book", "floor", "desk", "access", "keeping", "serving", "demo",
-              "sheets")
+              "sheets", "doors", "doctor")
 # Beside the rooms: the factory, the commands and what they share.
 ROOT = "webapp"
 # Below all rooms, and free to all: the version and the places of shipped files. They import nothing of the program.
 GROUND = {"webapp.version", "webapp.places"}
-_WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods")
+_WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods", "search", "today")
 _RECORD = {"kinds", "words", "trade"}
 _FOLD = {"book.record", "book.before", "book.checks", *_RECORD}
 _HOUSE = {"book.fold", *_FOLD}
@@ -39,16 +39,20 @@ MAY = {
     "book.lineage": {"book.house", "book.still", *_HOUSE},
     "book.goods": {"book.house", *_HOUSE},
     "book.vats": {"book.house", *_HOUSE},
+    "book.search": {"book.house", *_HOUSE},
     "book.periods": {"book.house", *_HOUSE},
+    "book.today": {"book.house", "book.cellar", "book.goods", "book.periods", "book.still", *_HOUSE},
     "book": _BOOK - {"book"},
     "keeping": {ROOT, *_BOOK},
     "sheets": {ROOT, *_BOOK},
     "serving": {ROOT, "keeping", *_BOOK},
-    "access": {ROOT, "serving", *_BOOK},
+    "doctor": {ROOT, "keeping", "serving", *_BOOK},
+    "access": {ROOT, "keeping", "serving", *_BOOK},
     "shipping": {ROOT, "access", *_RECORD},
     "floor": {ROOT, "access", "shipping", *_BOOK},
-    "desk": {ROOT, "access", "keeping", "labels", "sheets", *_BOOK},
+    "desk": {ROOT, "access", "keeping", "labels", "serving", "sheets", *_BOOK},
     "demo": {ROOT, *_BOOK},
+    "doors": {ROOT, "access", "demo", "labels", "sheets", *_BOOK},
     "group": {ROOT, "access", "desk", "floor", "serving", *_BOOK},
 }
 # What a room may not import besides, from outside the program.
@@ -137,7 +141,7 @@ def test_no_rooms_lead_to_each_other_in_a_circle():
 
 def test_no_files_import_each_other_in_a_circle():
     # The face of a room with pages is left out: it makes the blueprint, then names the modules that hang routes on it.
-    faces = {"webapp.floor", "webapp.desk", "webapp.shipping"}
+    faces = {"webapp.floor", "webapp.desk", "webapp.doors", "webapp.shipping"}
     graph = {name: targets - faces for name, targets in arrows().items() if name not in faces}
     try:
         list(TopologicalSorter(graph).static_order())
@@ -185,4 +189,4 @@ def test_only_the_session_starts_playwright():
         )
     }
     # The phone that is frozen and the pictures of the manifest come of commands of their own, outside of any session.
-    assert starters == {"conftest.py", "find_browsers.py", "frozen/phone.py", "screens.py"}
+    assert starters == {"conftest.py", "find_browsers.py", "frozen/phone.py", "screens.py", "tour.py"}

@@ -23,7 +23,7 @@ from webapp.desk.cellar.rules import DUE
 from webapp.floor import body
 from webapp.kinds import read
 from webapp.kinds.effects import plan, run
-from webapp.trade import bottling, maturing
+from webapp.trade import bottling, caskloss
 
 STATIC = Path(__file__).parents[1] / "static"
 
@@ -109,9 +109,9 @@ def test_a_fruit_has_one_name() -> None:
 
 def test_what_trade_takes_where_nobody_says_is_the_limit_of_the_check() -> None:
     """Trade lies below the book and cannot ask it; its own defaults and the limits are one figure."""
-    defaults = maturing.judge_loss.__kwdefaults__
+    defaults = caskloss.judge_loss.__kwdefaults__
     assert defaults == {name: limit(f"loss_{name}" if name == "noise_pct" else name) for name in defaults}
-    assert limit("small_l") == maturing.SMALL_L
+    assert limit("small_l") == caskloss.SMALL_L
     assert limit("label_pct") == bottling.STRENGTH_ALLOWED_PCT
 
 

@@ -17,6 +17,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
     """Return the Flask app over the book in `data_dir`, which is made if it is not there.
 
     `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels),
+    DEMO (bool: open doors for everybody; only for a book that the demo laid itself, webapp/doors),
     BEHIND_PROXY (bool: a web server on this computer passes requests on; webapp/serving/behind.py),
     PLAIN_MODULES (bool: phones get the scripts as they are written, not packed; webapp/shipping/built.py).
     Raises BookError with a sentence if the book cannot be opened.
@@ -35,21 +36,38 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
         TESTING=testing,
         DATA_DIR=data_dir,
         TLS=False,
+        DEMO=False,
         PUBLIC_HOST=None,
         MAX_CONTENT_LENGTH=512 * 1024,
         MAX_FORM_MEMORY_SIZE=256 * 1024,
+        # A house moves in with a workbook; what a phone hands in is never as long.
+        LARGE_BODIES={"/desk/sheets": 5_000_000},
         SEND_FILE_MAX_AGE_DEFAULT=0,
     )
     app.config.update(config)
     isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.extensions["book"] = open_book(data_dir / "book.sqlite")
+    app.before_request(_make_room)  # before anything reads the form
     access.init_app(app)
     app.register_blueprint(shipping.bp)
     app.register_blueprint(floor.bp)
     app.register_blueprint(desk.bp)
+    if app.config["DEMO"]:
+        from webapp import doors
+
+        doors.init_app(app)
     if app.config.get("BEHIND_PROXY"):
         from webapp.serving.behind import Behind
 
         app.wsgi_app = Behind(app.wsgi_app)  # type: ignore[method-assign]
     return app
+
+
+def _make_room() -> None:
+    """Let a longer body in where one is expected."""
+    from flask import current_app, request
+
+    most = current_app.config["LARGE_BODIES"].get(request.path)
+    if most:
+        request.max_content_length = request.max_form_memory_size = most

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from datetime import UTC, datetime, timedelta
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -11,6 +12,7 @@ import click
 
 from webapp import __version__
 from webapp.cli_parts import PATH, Sentence, data_option, open_at
+from webapp.doctor.commands import doctor
 from webapp.group.commands import group_join, group_send, group_serve, group_verify, send_beside
 from webapp.keeping import commands as keeping_commands
 from webapp.places import get_user_data_dir
@@ -41,20 +43,33 @@ class Commands(click.Group):
     """Commands whose foreseen errors end in one sentence and exit code 2."""
 
     def invoke(self, ctx: click.Context) -> object:
-        from webapp.book.record.errors import BookError
-        from webapp.keeping.folder_lock import AlreadyServed
-        from webapp.serving.server import CannotServe
-
         try:
             return super().invoke(ctx)
-        except (AlreadyServed, BookError, CannotServe) as error:
-            raise Sentence(str(error)) from error
+        except (click.exceptions.Exit, click.ClickException):  # click's own: said already
+            raise
         except PermissionError as error:
             raise Sentence(f"No permission for {error.filename}. Choose another place.") from error
         except OSError as error:
             if error.filename is None:  # no file: a pipe that nobody reads any more is click's own affair
                 raise
             raise Sentence(f"{error.filename}: {error.strerror}. Choose another place.") from error
+        except Exception as error:
+            if sentence := _foreseen(error):
+                raise Sentence(sentence) from error
+            raise
+
+
+def _foreseen(error: Exception) -> str:
+    """Return the sentence of an error that a room foresees, "" of any other. The rooms are loaded only here."""
+    from webapp.book.record.damage import BookDamaged, is_damage
+    from webapp.book.record.errors import BookError
+    from webapp.keeping.folder_lock import AlreadyServed
+    from webapp.serving.named_certificate import BadCertificate
+    from webapp.serving.server import CannotServe
+
+    if is_damage(error):
+        return str(BookDamaged(error))
+    return str(error) if isinstance(error, AlreadyServed | BadCertificate | BookError | CannotServe) else ""
 
 
 @click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
@@ -74,20 +89,30 @@ def main() -> None:
     "--behind-proxy", "public_url", default="", metavar="URL",
     help="Another web server on this computer speaks TLS and passes on: the public https address.",
 )
+@click.option("--certificate", "certificate_path", type=PATH, metavar="FILE", help="Certificate of your own name: PEM.")
+@click.option("--key", "key_path", type=PATH, metavar="FILE", help="Its private key: PEM, without a password.")
 @click.option("--backup-to", type=PATH, metavar="FOLDER", help="Back up by itself, into this folder on another disk.")
 @click.option("--backup-every", type=click.IntRange(1, 720), default=24, show_default=True, help="Hours between two.")
 @click.option("--backup-keep", type=click.IntRange(1, 1000), default=14, show_default=True, help="How many are kept.")
 def serve(
     data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int,
-    public_url: str, backup_to: Path | None, backup_every: int, backup_keep: int,
+    public_url: str, certificate_path: Path | None, key_path: Path | None,
+    backup_to: Path | None, backup_every: int, backup_keep: int,
 ) -> None:
     """Serve the book to phones and desks on this network."""
     from webapp.keeping.schedule import Plan
-    from webapp.serving.site import choose_site, prepare_names, run_site
+    from webapp.serving.site import choose_named_site, choose_site, prepare_names, run_site
 
-    site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port, public_url=public_url)
+    if bool(certificate_path) != bool(key_path):
+        raise Sentence("A certificate and its key go together: give --certificate and --key.")
+    if certificate_path and key_path:
+        if public_url or is_tls is False:
+            raise Sentence("With --certificate this server speaks TLS itself: leave --behind-proxy and --plain out.")
+        site = choose_named_site(data_dir, host, port, certificate_path.absolute(), key_path.absolute(), names)
+    else:
+        site = choose_site(data_dir, host, port, is_tls=is_tls, trust_port=trust_port, public_url=public_url)
     _make_folder(data_dir)
-    if site.is_tls:
+    if site.is_tls and not site.named:
         prepare_names(site, names)
     plan = Plan(backup_to.absolute(), timedelta(hours=backup_every), backup_keep) if backup_to else None
     run_site(site, _greet, BACKUPS=plan)
@@ -104,11 +129,13 @@ def serve(
 )
 @_port_option
 @click.option("--lan", "is_lan", is_flag=True, help="Let phones on this network in, over TLS.")
+@click.option("--fresh", "is_fresh", is_flag=True, help="Lay the demo anew, for today; what was typed in it goes.")
 @_trust_port_option
-def demo(data_dir: Path, port: int | None, is_lan: bool, trust_port: int) -> None:
+def demo(data_dir: Path, port: int | None, is_lan: bool, is_fresh: bool, trust_port: int) -> None:
     """Open an invented distillery, a year and a half of it, to look around and try."""
-    from webapp.serving.server import check_folder, check_port
-    from webapp.serving.site import choose_site, run_site
+    from webapp.demo import own
+    from webapp.serving.server import check_folder, check_port, find_free_port
+    from webapp.serving.site import Front, choose_site, run_site
 
     host = "0.0.0.0" if is_lan else "127.0.0.1"  # noqa: S104
     site = choose_site(data_dir, host, port, is_tls=None, trust_port=trust_port)
@@ -116,10 +143,17 @@ def demo(data_dir: Path, port: int | None, is_lan: bool, trust_port: int) -> Non
     # Said before the minute of loading, not after it.
     check_port(site.host, site.port)
     check_folder(data_dir)
+    if is_fresh:
+        own.clear(data_dir)
     click.echo(_load_demo(data_dir))
-    if not is_lan:
+    here = 0
+    if is_lan:
+        here = find_free_port()
+        click.echo("Whoever is on this network can come in by its doors: no figure of a real house belongs into it.")
+        click.echo("A phone that has tried it: take the certificate off again. It is the demo's own.")
+    else:
         click.echo("With --lan at the end, phones on this network can try it too.")
-    run_site(site, None, DEMO=True)
+    run_site(site, partial(_open_here, port=here) if here else None, front=Front("demo", "demo/join", here), DEMO=True)
 
 
 @main.command(name="set-up")
@@ -153,8 +187,8 @@ def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
 @click.option("--url", help="The server's address; left out: where it last ran.")
 @click.argument("phone_name")
 def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
-    """Make a one-time code that lets a phone in; scan it with that phone."""
-    from webapp.book.house import devices
+    """Make a one-time code that lets a phone in: scan it with that phone, or type the short one."""
+    from webapp.book.house import codes, devices
     from webapp.serving.site import read_last_url
     from webapp.serving.terminal import print_qr
 
@@ -162,11 +196,14 @@ def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
     if url is None:
         raise Sentence("This book was not served yet. Start `cellarslate serve` first, or give --url.")
     with open_at(data_dir) as book:
-        token = devices.new_token(book, by=BY_COMMAND_LINE, name=phone_name)
-    address = f"{url.rstrip('/')}/enrol/{token}"
+        grant = devices.new_grant(book, by=BY_COMMAND_LINE, name=phone_name)
+    root = url.rstrip("/")
+    address = f"{root}/enrol/{grant.token}"
     click.echo("Scan this once, with the phone itself:")
     print_qr(address)
     click.echo(address)
+    click.echo(f"A phone whose camera does not scan: open {root}/start on it, and type {codes.show_code(grant.code)}")
+    click.echo(f"(within {codes.MINUTES} minutes; either way it is good for one phone).")
 
 
 @main.command()
@@ -183,7 +220,7 @@ def phones(data_dir: Path) -> None:
         click.echo("  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip())
 
 
-for _command in (*keeping_commands.ALL, take_sheet, group_serve, group_verify, group_join, group_send):
+for _command in (*keeping_commands.ALL, doctor, take_sheet, group_serve, group_verify, group_join, group_send):
     main.add_command(_command)
 
 
@@ -199,7 +236,9 @@ def write_docs(is_check: bool) -> None:
     folder = Path(__file__).resolve().parent.parent / "docs"
     if not folder.is_dir():
         raise Sentence("There is no docs folder here: this is for a checkout of the source.")
-    for name, page in (("kinds.md", kinds_page()), ("checks.md", checks_page())):
+    checks = folder / "checks.md"
+    before = checks.read_text("utf-8") if checks.exists() else ""
+    for name, page in (("kinds.md", kinds_page()), ("checks.md", checks_page(before))):
         path = folder / name
         if is_check and (not path.exists() or path.read_text("utf-8") != page):
             raise Sentence(f"docs/{name} is not what the declarations say. Run `cellarslate write-docs`.")
@@ -238,6 +277,16 @@ def _greet(app: Flask) -> None:
     if code:
         click.echo(f"Nobody is in this book yet. Open {app.config['SITE_URL']}set-up?code={code}")
     send_beside(app)
+
+
+def _open_here(app: Flask, *, port: int) -> None:
+    """In the server's worker: answer this computer itself in plain http too, where no certificate is wanted."""
+    import threading
+
+    from werkzeug.serving import make_server
+
+    server = make_server("127.0.0.1", port, app, threaded=True)
+    threading.Thread(target=server.serve_forever, name="this computer", daemon=True).start()
 
 
 def _load_demo(data_dir: Path) -> str:

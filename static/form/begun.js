@@ -3,7 +3,7 @@
  * A form that was begun and left. It stands empty until its person says to go on: figures that nobody has looked at again
  * never get into the book. A figure taken up again gives way to the first key, as if it were selected.
  */
-import { dropDraft, getDraft, keepDraft } from "../slate/drafts.js";
+import { dropDraft, keepDraft } from "../slate/drafts.js";
 import { formatAgo } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { collect, controlOf, fillIn, shortSymbol } from "./values.js";
@@ -13,12 +13,11 @@ const FIGURES_SHOWN = 3;
 
 /**
  * Keep a form while it is typed, and offer what its person began before.
- * @param {{form: HTMLFormElement, kind: any, name: string, who: {code: string, name?: string}, remarkOf: () => string, onTaken: () => void, isFresh: boolean}} parts
- *   `name` of the draft; `onTaken` after figures were put back; `isFresh`: something else fills the form, nothing is offered
- * @returns {Promise<() => Promise<void>>} lets the draft go, once it is logged
+ * @param {{form: HTMLFormElement, kind: any, name: string, who: {code: string, name?: string}, remarkOf: () => string, onTaken: () => void, begun: import("../slate/drafts.js").Begun|null}} parts
+ *   `name` of the draft; `onTaken` after figures were put back; `begun` before, null where nothing is to be offered
+ * @returns {() => Promise<void>} lets the draft go, once it is logged
  */
-export async function beginDraft({ form, kind, name, who, remarkOf, onTaken, isFresh }) {
-  const begun = isFresh ? null : await getDraft(name, who.code).catch(() => null);
+export function keepBegun({ form, kind, name, who, remarkOf, onTaken, begun }) {
   let begunAt = /** @type {string|undefined} */ (undefined);
   const place = document.createElement("div");
   place.className = "stack";

@@ -14,12 +14,16 @@ import { lookable, lookBand } from "./look.js";
 import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
 import { inOwnMark } from "../ui/format.js";
-import { boxOf, collect, controlOf, keepInstrument, shortSymbol } from "./values.js";
+import { boxOf, collect, controlOf, keepInstrument, keepScale, shortSymbol } from "./values.js";
 
 /** After the last key the second look waits this long, so that it does not speak into a half-typed figure. */
 const PAUSE_MS = 900;
 /** A button whose words have just changed under the thumb is not answered by the tap that was on its way. */
 const SEEN_MS = 600;
+
+/** What finds what may have been meant: not on the phone before the first install is done. @type {typeof import("../kinds/meant.js") | null} */
+let meant = null;
+const meantComes = import("../kinds/meant.js").then((module) => { meant = module; }, () => {});
 
 /** @param {{code: string, weight: string}} problem */
 const isStop = (problem) => problem.code === "danger" || problem.weight === "stop";
@@ -51,8 +55,10 @@ export class EntryForm {
   #listening = new AbortController();
   #typing = "";
   read = /** @type {any} */ (null);
-  /** What the card alone can tell. @type {import("./look.js").Problem[]} */
-  #jumps = [];
+  /** What is odd about an entry as it is read. @type {(read: any) => import("./look.js").Problem[]} */
+  #oddIn = () => [];
+  /** What is odd about this one. @type {import("./look.js").Problem[]} */
+  #odd = [];
 
   /** @param {Parts} parts */
   constructor(parts) {
@@ -95,9 +101,10 @@ export class EntryForm {
     this.read = readEntry(kind, { kind: kind.name, mark: card?.mark ?? "", values }, context);
     const { amends, read_at: readAt } = this.#parts.about();
     // What is put right would be held against itself: the card has it as the last.
-    const jumped = amends ? [] : jumps(kind, this.read, context, card, Date.parse(readAt) || Date.now());
-    this.#jumps = [...(this.#parts.also?.(this.read) ?? []), ...jumped];
-    render(sumLines(kind, this.read), figures);
+    const jumped = (/** @type {any} */ read) => (amends ? [] : jumps(kind, read, context, card, Date.parse(readAt) || Date.now()));
+    this.#oddIn = (read) => [...(this.#parts.also?.(read) ?? []), ...jumped(read), ...lookable(read.problems)];
+    this.#odd = this.#oddIn(this.read);
+    render(sumLines(kind, this.read, card?.capacity_l ?? null, () => this.#listening.signal.aborted || this.update()), figures);
     figures.hidden = !figures.childElementCount;
     this.#showLook();
     onChange?.();
@@ -106,7 +113,7 @@ export class EntryForm {
   /** @returns {any} the draft of the entry as the boxes stand */
   draft() {
     const { form, kind, about, who } = this.#parts;
-    const odd = this.#odd().filter((problem) => this.read.entry.values[problem.field]);
+    const odd = this.#odd.filter((problem) => this.read.entry.values[problem.field]);
     const named = (/** @type {(problem: any) => boolean} */ wanted) => [...new Set(odd.filter(wanted).map((problem) => problem.field))];
     return {
       kind: kind.name, kind_version: kind.version, person: who.code, role: who.role || kind.role,
@@ -151,18 +158,16 @@ export class EntryForm {
   /** @param {Event} event */
   #changed(event) {
     const { name, value } = /** @type {HTMLSelectElement} */ (event.target);
-    const field = this.#parts.kind.fields.find((/** @type {any} */ one) => name === `${one.name}_instrument`);
-    if (field) keepInstrument(field.instrument, value);
+    for (const field of this.#parts.kind.fields) {
+      if (name === `${field.name}_instrument`) keepInstrument(field.instrument, value);
+      if (name === `${field.name}_unit`) keepScale(field, value);
+    }
     this.update();
   }
 
   #pauseOver() {
     this.#typing = "";
     this.#showLook();
-  }
-
-  #odd() {
-    return [...this.#jumps, ...lookable(this.read.problems)];
   }
 
   /** @param {any} problem */
@@ -177,7 +182,7 @@ export class EntryForm {
   }
 
   #unanswered() {
-    const odd = this.#odd().filter((problem) => !this.#lookedAt.has(this.#figure(problem)));
+    const odd = this.#odd.filter((problem) => !this.#lookedAt.has(this.#figure(problem)));
     return odd.find((problem) => problem.code === "danger") ?? odd.find((problem) => problem.weight === "stop") ?? odd[0];
   }
 
@@ -192,9 +197,16 @@ export class EntryForm {
     for (const field of this.#parts.kind.fields) {
       boxOf(this.#parts.form, field.name)?.classList.toggle("field--odd", field.name === shown?.field);
     }
-    render(lookBand(shown, { onTake: (one) => this.#take(one), onKeep: () => this.#keep(shown) }), this.#parts.look);
+    render(lookBand(shown, shown ? this.#offersTo(shown) : [], { onTake: (one) => this.#take(one), onKeep: () => this.#keep(shown) }), this.#parts.look);
     this.#nameAction(shown);
     if (shown) keepInSight(boxOf(this.#parts.form, shown.field), this.#parts.look);
+  }
+
+  /** What may have been meant, judged as the entry itself is. @param {import("./look.js").Problem} problem */
+  #offersTo(problem) {
+    const { kind, context } = this.read;
+    if (!meant) void meantComes.then(() => meant && !this.#listening.signal.aborted && this.#showLook());
+    return meant?.offers(this.read, this.#odd, (entry) => this.#oddIn(readEntry(kind, entry, context)))[this.#odd.indexOf(problem)] ?? [];
   }
 
   /** The button that logs says which figure it would keep, and steps back behind the offered one. @param {any} problem */
@@ -212,12 +224,14 @@ export class EntryForm {
   }
 
   /** @param {any} suggestion */
-  #take({ field, raw, unit }) {
-    const control = controlOf(this.#parts.form, field);
-    const select = /** @type {HTMLSelectElement|null} */ (this.#parts.form.querySelector(`select[name="${field}_unit"]`));
-    control?.focus({ preventScroll: true }); // first, for the button that has the focus goes away
-    if (select && unit) select.value = unit;
-    if (control) control.value = raw;
+  #take(suggestion) {
+    controlOf(this.#parts.form, suggestion.field)?.focus({ preventScroll: true }); // first, for the button that has the focus goes away
+    for (const { field, raw, unit } of [suggestion, ...(suggestion.also ?? [])]) {
+      const control = controlOf(this.#parts.form, field);
+      const select = /** @type {HTMLSelectElement|null} */ (this.#parts.form.querySelector(`select[name="${field}_unit"]`));
+      if (select && unit) select.value = unit;
+      if (control) control.value = raw;
+    }
     this.#typing = "";
     this.update();
   }

@@ -10,6 +10,7 @@ export function dressFields(form, kind, card) {
   for (const field of kind.fields) {
     const box = boxOf(form, field.name);
     if (!box) continue;
+    if (field.name === "dip" && card && !(card.context.dips || card.context.cask_dips)) box.hidden = true;
     const select = /** @type {HTMLSelectElement|null} */ (form.querySelector(`select[name="${field.name}_unit"]`));
     if (select) dressUnits(select, unitOf(field));
     box.querySelector("input.field__value")?.setAttribute("placeholder", " "); // so that a style sheet can tell an empty box

@@ -12,19 +12,21 @@ const TEXT_LARGE = 22;
 export function watchThumb(thumb) {
   const root = document.documentElement;
   const tell = () => {
+    // Measured as it stands where there is room: what the tight layout leaves out would make room, and ask for the other again.
+    const wasTight = root.hasAttribute("data-tight");
+    root.removeAttribute("data-tight");
     const { top, bottom, height } = thumb.getBoundingClientRect();
     const isAtFoot = height > 0 && bottom > innerHeight - 4 && thumb.offsetWidth > innerWidth * 0.6;
     root.style.scrollPaddingBlockEnd = isAtFoot ? `${Math.min(height, innerHeight * 0.75) + 8}px` : "";
-    root.toggleAttribute("data-tight", isTight(thumb, isAtFoot, top, root.hasAttribute("data-tight")));
+    root.toggleAttribute("data-tight", isTight(thumb, isAtFoot, top, wasTight));
     const typed = document.activeElement;
     if (typed instanceof HTMLInputElement && ("keypad" in typed.dataset || "count" in typed.dataset)) showBox(typed.closest(".field"));
   };
-  new ResizeObserver(tell).observe(thumb);
+  new ResizeObserver(tell).observe(thumb); // it tells at once, when the page is next laid out
   addEventListener("resize", tell);
-  tell();
 }
 
-/** @param {HTMLElement} thumb @param {boolean} isAtFoot @param {number} top @param {boolean} wasTight once tight, it stays so until there is room for the head too, or it would flicker between the two */
+/** @param {HTMLElement} thumb @param {boolean} isAtFoot @param {number} top @param {boolean} wasTight once tight, it stays so until there is room for more than a field, or it would turn with each key */
 function isTight(thumb, isAtFoot, top, wasTight) {
   if (thumb.querySelector(".panel")) return innerHeight < PANEL_LEAST && innerWidth < innerHeight * 1.5;
   if (!isAtFoot) return innerHeight < 540 && parseFloat(getComputedStyle(document.documentElement).fontSize) > TEXT_LARGE;

@@ -5,11 +5,10 @@
  */
 import { heldLimit } from "../kinds/limits.js";
 import { figure, message } from "../kinds/message.js";
-import { fixedEven, likelySlips } from "../kinds/slips.js";
+import { fixedEven } from "../kinds/digits.js";
 import { shownInUnits } from "../shell/inunits.js";
 import { formatAgo, formatMinute } from "../ui/format.js";
-import { parseNumber } from "../trade/units.js";
-import { strengthField, strengthSlips } from "./strengths.js";
+import { strengthField } from "./strengths.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * DAY_MS;
@@ -30,11 +29,11 @@ function risen(kind, read, context, card) {
     const [value, last] = [read.values[field.name], context.last?.[field.name]];
     if (field.falls == null || typeof value !== "number" || last == null || !(value > last + field.falls + 1e-9)) continue;
     const at = card?.last?.[kind.name]?.[field.name]?.at;
-    const usual = context.limits?.[field.name]?.usual ?? field.usual;
+    const [low] = context.limits?.[field.name]?.usual ?? field.usual;
     found.push({
       code: "rose", weight: "ask", field: field.name,
       words: `${field.label} can only fall: it was ${shownInUnits(last, field.units[0], field.decimals ?? 1)} ${at ? formatAgo(at) : "before"}.`,
-      suggestions: slipsOf(read, field, usual, last),
+      expects: [{ of: field.name, low: low ?? -Infinity, high: last + field.falls, near: last }],
     });
   }
   return found;
@@ -52,8 +51,7 @@ function fellFast(read, card, now) {
   const shown = { fell: figure(fixedEven(fell, 3), "SG"), since: { time: formatMinute(last.at), seen: formatMinute(now).slice(0, 10) } };
   const said = days < SHORTEST_DAYS ? message("ferment_fast-soon", shown)
     : message("ferment_fast", { ...shown, a_day: figure(fixedEven(fell / days, 3), "SG"), much: figure(fixedEven(aDay, 3), "SG") });
-  const field = read.kind.fields.find((/** @type {any} */ one) => one.name === "gravity");
-  return [{ code: "ferment_fast", weight: "ask", field: "gravity", message: said, suggestions: slipsOf(read, field, [last.value - most, last.value], last.value) }];
+  return [{ code: "ferment_fast", weight: "ask", field: "gravity", message: said, expects: [{ of: "gravity", low: last.value - most, high: last.value, near: last.value }] }];
 }
 
 /** Where something waits to be handed in, the card's strength may be an old one: then the book asks. @param {any} read @param {any} card @param {number} now @returns {Problem[]} */
@@ -68,12 +66,6 @@ function offHeld(read, card, now) {
   return [{
     code: "held_strength", weight: "ask", field: strengthField(read),
     message: message("held_strength", { now: pct(strength), held: pct(held), off: pct(Math.abs(strength - held)), side: strength < held ? "below" : "above" }),
-    suggestions: strengthSlips(read, held, (value) => Math.abs(value - held) <= most),
+    expects: [{ of: "true_strength", low: held - most, high: held + most, near: held }],
   }];
-}
-
-/** @param {any} read @param {any} field @param {any} usual @param {number} last */
-function slipsOf(read, field, usual, last) {
-  const { raw, unit } = read.entry.values[field.name];
-  return likelySlips(field, parseNumber(raw), unit, usual, last).map((slip) => ({ ...slip, field: field.name }));
 }

@@ -5,23 +5,23 @@ import { icon } from "../icons/icons.js";
 import { symbol } from "../trade/units.js";
 import { say } from "../words/say.js";
 
-/** @typedef {{code: string, weight: string, field: string, message?: any, words?: string, suggestions: any[]}} Problem */
+/** @typedef {{code: string, weight: string, field: string, message?: any, words?: string, expects?: import("../kinds/read.js").Expected[]}} Problem */
 
 /** The sentence without its closing "Look again", which the lead says already. @param {string} words */
 const withoutLead = (words) => words.replace(/ Look again(, or keep it as read)?\.$/, "");
 
 /**
- * @param {Problem|undefined} problem
+ * @param {Problem|undefined} problem @param {import("../kinds/meant.js").Suggestion[]} offers
  * @param {{onTake: (suggestion: any) => void, onKeep: () => void}} answers
  */
-export function lookBand(problem, { onTake, onKeep }) {
+export function lookBand(problem, offers, { onTake, onKeep }) {
   if (!problem) return nothing;
   const isDanger = problem.code === "danger";
   const isStop = isDanger || problem.weight === "stop";
   return html`<section class="band band--${isStop ? "stop" : "ask"} look" aria-label="Look again">
     <p><span class="band__lead">${icon(isStop ? "stop" : "ask")} ${isDanger ? "Danger." : "Look again?"}</span> ${withoutLead(say(problem))}</p>
     <div class="band__offers">
-      ${problem.suggestions.map((one) => html`<button type="button" class="button" @click=${() => onTake(one)}>
+      ${offers.map((one) => html`<button type="button" class="button" @click=${() => onTake(one)}>
         <span>${one.raw} ${symbol(one.unit)}${say(one) ? html`<span class="button__sub">${say(one)}</span>` : nothing}</span></button>`)}
       <button type="button" class="button" @click=${onKeep}>Keep as read</button>
     </div>

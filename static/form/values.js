@@ -15,9 +15,15 @@ export const shortSymbol = (unit) => symbol(unit).replace(/ \(.*\)$/, "");
 
 const US = ["degF", "lb", "gal", "gal_h", "proof", "proof_glass", "in", "oz", "fl_oz"];
 
-/** The unit a field begins with: the house's, or this phone's own. One swapped for one figure does not stick. @param {Field} field */
+/** The scale of an instrument that has several: as last used on this phone, for such an instrument shows no other. @param {Field} field */
+const keptScale = (field) => (field.instrument && field.units.length > 2 ? field.units.find((/** @type {string} */ unit) => unit === stored(`scale:${field.instrument}`)) : "");
+
+/** @param {Field} field @param {string} unit */
+export const keepScale = (field, unit) => field.instrument && field.units.length > 2 && localStorage.setItem(`scale:${field.instrument}`, unit);
+
+/** The unit a field begins with: its instrument's, the house's, or this phone's own. One of two swapped for one figure does not stick. @param {Field} field */
 export function unitOf(field) {
-  return (unitsChoice() === "us" && field.units.find((/** @type {string} */ unit) => US.includes(unit))) || field.typed_in || field.units[0] || "";
+  return keptScale(field) || (unitsChoice() === "us" && field.units.find((/** @type {string} */ unit) => US.includes(unit))) || field.typed_in || field.units[0] || "";
 }
 
 /** @param {string} sort of instrument @returns {string} its id as last used on this phone */

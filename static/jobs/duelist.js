@@ -4,6 +4,8 @@ import { badge } from "../ui/badge.js";
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { duesOf } from "./cellar/due.js";
 
+export { roomOf } from "../trade/placenames.js";
+
 const SHOWN = 4;
 /** @type {{path: string, words: string, wants: (card: any) => boolean}[]} to be begun at any time */
 const ROUNDS = [

@@ -16,7 +16,7 @@ import { initTrade } from "../trade/datafiles.js";
  * }} Rule
  * @typedef {{
  *   name: string, label: string, unit: string, sum: string, inputs: Record<string, string[]>, decimals: number,
- *   given: string | null, big: boolean, only_shown: boolean,
+ *   given: string | null, big: boolean, only_shown: boolean, typed?: [string, string],
  * }} Figure
  * @typedef {{
  *   name: string, version: number, title: string, short: string, icon: string, about: string, fields: Field[],

@@ -11,7 +11,7 @@ import { correctionOf, putRight } from "./corrections.js";
 import { declared, figure as figureParam, message } from "./message.js";
 import { reasonOf } from "./reasons.js";
 import { checkRule, fill } from "./rules.js";
-import { likelySlips, showNumber } from "./slips.js";
+import { showNumber } from "./digits.js";
 import { strip } from "./strip.js";
 
 /**
@@ -19,8 +19,8 @@ import { strip } from "./strip.js";
  * @typedef {import("./kinds.js").Field} Field
  * @typedef {import("./kinds.js").Range} Range
  * @typedef {import("./message.js").Message} Message
- * @typedef {{field: string, raw: string, unit: string, message: Message | null}} Suggestion
- * @typedef {{code: string, weight: "refuse" | "stop" | "ask" | "note", field: string, message: Message, suggestions: Suggestion[]}} Problem
+ * @typedef {{of: string, low: number, high: number, near?: number | null}} Expected the field or figure that would do from low to high [canonical unit]
+ * @typedef {{code: string, weight: "refuse" | "stop" | "ask" | "note", field: string, message: Message, expects?: Expected[]}} Problem what was meant follows from `expects` (meant.js)
  * @typedef {{
  *   og?: number | null, tare_kg?: number | null, last?: Record<string, number>,
  *   limits?: Record<string, {usual?: Range | null, possible?: Range | null}>,
@@ -72,7 +72,7 @@ const labelOf = (kind, spec) => declared("label", kind.name, spec.name);
 function readField(kind, spec, given, context, problems) {
   const label = labelOf(kind, spec);
   const refuse = (/** @type {string} */ code, more = {}, id = code) => {
-    problems.push({ code, weight: "refuse", field: spec.name, message: message(id, { label, ...more }), suggestions: [] });
+    problems.push({ code, weight: "refuse", field: spec.name, message: message(id, { label, ...more }) });
     return null;
   };
   const raw = strip(String(given.raw || ""));
@@ -96,7 +96,7 @@ function readNumber(kind, spec, raw, given, context, problems) {
   const unit = given.unit || "";
   const correction = correctionOf(context.corrections, given);
   const found = (/** @type {string} */ code, /** @type {any} */ weight, /** @type {any} */ more, id = code) => {
-    problems.push({ code, weight, field: spec.name, message: message(id, { label: labelOf(kind, spec), ...more }), suggestions: [] });
+    problems.push({ code, weight, field: spec.name, message: message(id, { label: labelOf(kind, spec), ...more }) });
     return null;
   };
   if (!spec.units.includes(unit)) {
@@ -118,27 +118,33 @@ function readNumber(kind, spec, raw, given, context, problems) {
 /** @param {Kind} kind @param {Field} spec @param {number} value @param {number} typed @param {string} unit @param {Context} context @returns {Problem | null} */
 function checkRange(kind, spec, value, typed, unit, context) {
   const [usual, possible] = limitsOf(spec, context);
-  // A proof reading is about twice the percentage: good enough to ask, never used as a strength.
-  const measured = unit === "proof_glass" ? value / 2 : value;
-  const isImpossible = isOutside(measured, possible);
+  const shownAs = measured(value, unit);
+  const isImpossible = isOutside(shownAs, possible);
   const act = spec.danger.filter(([least]) => value >= least).length - 1;
   const [label, given] = [labelOf(kind, spec), figureParam(showNumber(typed, spec.decimals), unit)];
   if (act >= 0 && !isImpossible) {
     // A figure that may mean danger is never talked down: nothing smaller is offered beside it.
     const said = message("danger", { label, figure: given, act: declared("danger", kind.name, spec.name, String(act)) });
-    return { code: "danger", weight: "ask", field: spec.name, message: said, suggestions: [] };
+    return { code: "danger", weight: "ask", field: spec.name, message: said };
   }
-  if (!isImpossible && !isOutside(measured, usual)) return null;
-  const suggestions = likelySlips(spec, typed, unit, usual, context.last?.[spec.name]).map((slip) => ({
-    field: spec.name, raw: slip.raw, unit: slip.unit, message: slip.message,
-  }));
+  if (!isImpossible && !isOutside(shownAs, usual)) return null;
+  const expects = [usualOf(spec, usual, context.last?.[spec.name])];
   if (isImpossible) {
     const said = message("impossible", { label, figure: given, possible: span(possible, spec) });
-    return { code: "impossible", weight: "stop", field: spec.name, message: said, suggestions };
+    return { code: "impossible", weight: "stop", field: spec.name, message: said, expects };
   }
   const said = message("unusual", { label, figure: given, usual: span(usual, spec) });
-  return { code: "unusual", weight: "ask", field: spec.name, message: said, suggestions };
+  return { code: "unusual", weight: "ask", field: spec.name, message: said, expects };
 }
+
+/** What is usual in a field: near its last value, and not above it where it can only fall. @param {Field} spec @param {Range} usual @param {number | null | undefined} last @returns {Expected} */
+function usualOf(spec, [low, high], last) {
+  const most = last != null && spec.falls != null ? last + spec.falls : Infinity;
+  return { of: spec.name, low: low ?? -Infinity, high: Math.min(high ?? Infinity, most), near: last };
+}
+
+/** A canonical value as ranges look at it: a proof reading is about twice the percentage; good enough to ask, never used as a strength. @param {number} value @param {string} unit */
+export const measured = (value, unit) => (unit === "proof_glass" ? value / 2 : value);
 
 /** @param {number} value @param {Range} range */
 const isOutside = (value, [low, high]) => (low !== null && value < low) || (high !== null && value > high);
@@ -149,12 +155,12 @@ function span([low, high], spec) {
   return { from: shown(low), to: shown(high), unit: spec.units[0] };
 }
 
-/** @param {Kind} kind @param {any} entry @param {Record<string, any>} values @param {Context} context @param {Problem[]} problems */
-function readFigures(kind, entry, values, context, problems) {
+/** @param {Kind} kind @param {any} entry @param {Record<string, any>} values @param {Context} context @param {Problem[]} problems @param {Set<string>} [only] */
+function readFigures(kind, entry, values, context, problems, only) {
   /** @type {Record<string, number>} */
   const figures = {};
   for (const figure of kind.figures) {
-    if (figure.name in figures) continue;
+    if (figure.name in figures || only?.has(figure.name) === false || !isTypedSo(figure, entry, values)) continue;
     if (figure.given && figure.given in values) {
       figures[figure.name] = values[figure.given];
       continue;
@@ -171,10 +177,24 @@ function readFigures(kind, entry, values, context, problems) {
       if (!(error instanceof OutOfDomain)) throw error;
       if (figure.only_shown) continue;
       const said = message("outside_tables", { label: declared("figure", kind.name, figure.name), reason: reasonOf(error) });
-      problems.push({ code: "outside_tables", weight: "stop", field: firstField(kind, figure), message: said, suggestions: [] });
+      problems.push({ code: "outside_tables", weight: "stop", field: firstField(kind, figure), message: said });
     }
   }
   return figures;
+}
+
+/**
+ * The figures of an entry as they would be with these canonical values.
+ * @param {Kind} kind @param {any} entry @param {Record<string, any>} values @param {Context} context
+ * @param {Set<string>} [only] the names of those that are wanted, and of those that they are worked out from
+ */
+export const figuresOf = (kind, entry, values, context, only) => readFigures(kind, entry, values, context, [], only);
+
+/** @param {import("./kinds.js").Figure} figure @param {any} entry @param {Record<string, any>} values */
+function isTypedSo({ typed }, entry, values) {
+  if (!typed) return true;
+  const first = typed[0].split("|").find((name) => name in values);
+  return first !== undefined && entry.values[first].unit === typed[1];
 }
 
 /** @param {string[]} sources @param {any} entry @param {Record<string, any>} values @param {Record<string, number>} figures @param {any} context */
@@ -182,7 +202,7 @@ function inputOf(sources, entry, values, figures, context) {
   for (const source of sources) {
     if (source.startsWith("=")) return Number(source.slice(1));
     if (source.startsWith("@")) {
-      if (typeof context[source.slice(1)] === "number") return context[source.slice(1)];
+      if (["number", "string"].includes(typeof context[source.slice(1)])) return context[source.slice(1)];
     } else if (source in figures) {
       return figures[source];
     } else if (typeof values[source] === "number") {

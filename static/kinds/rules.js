@@ -3,7 +3,7 @@
 import { textIn, unitIn } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
 import { declared, figure as figureParam, message } from "./message.js";
-import { fixedEven } from "./slips.js";
+import { fixedEven } from "./digits.js";
 import { strip } from "./strip.js";
 
 /**
@@ -18,7 +18,7 @@ export function checkRule(rule, read) {
   const weight = /** @type {any} */ (rule.weight);
   const params = Object.fromEntries([...rule.words.matchAll(/\{(\w+)\}/g)].map(([, name]) => [name, paramOf(name, read)]));
   const said = message(`rule-${read.kind.name}-${rule.code}`, params);
-  return { code: rule.code, weight, field: rule.right.split("|")[0], message: said, suggestions: [] };
+  return { code: rule.code, weight, field: rule.right.split("|")[0], message: said };
 }
 
 /** @param {Rule} rule @param {any} left @param {any} right @param {Read} read */

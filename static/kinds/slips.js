@@ -1,113 +1,68 @@
 // @ts-check
-/** Likely slips of the thumb: swapped digits, a slipped point, °F typed as °C. Twin of webapp/kinds/slips.py. */
-import { message } from "./message.js";
-import { OutOfDomain, NotANumber } from "../trade/errors.js";
-import { formatNumber, parseNumber, toCanonical } from "../trade/units.js";
+/** How a box may have been typed otherwise than it was meant: digits, point, sign, key, unit. Twin of webapp/kinds/slips.py. */
+import { OutOfDomain } from "../trade/errors.js";
+import { toCanonical } from "../trade/units.js";
+import { showNumber } from "./digits.js";
+import { figure, message } from "./message.js";
 
 /**
  * @typedef {import("./kinds.js").Field} Field
- * @typedef {import("./kinds.js").Range} Range
  * @typedef {import("./message.js").Message} Message
- * @typedef {{raw: string, unit: string, message: Message | null, value: number}} Slip as typed; `value` is canonical
+ * @typedef {[raw: string, unit: string, message: Message, weight: number]} Slip as typed
  */
 
-const MOST = 2;
-const SHOWN_MOST = 1e9;
 const FACTORS = [0.1, 10, 0.01, 100, 0.001, 1000]; // 1040 is often typed for 1.040
-const TEMPERATURES = ["degC", "degF"];
+/** By digit, the keys beside it: on the keypad, on a number block, in a row. */
+const BESIDE = ["89", "24", "135", "246", "1357", "2468", "3579", "468", "5790", "680"];
+/** How often it is this, against two digits swapped. */
+const [SWAPPED, POINT, UNIT, KEY, SIGN, TWICE] = [1, 0.9, 0.9, 0.25, 0.25, 0.25];
 
-/**
- * At most two likely figures, the likeliest first: usual, nearer to the last, not above a falling last.
- * @param {Field} spec @param {number} typed in `unit` @param {string} unit @param {Range} usual [canonical unit of the field]
- * @param {number | null | undefined} last [canonical unit]; without it the middle of the usual range stands in
- * @returns {Slip[]}
- */
-export function likelySlips(spec, typed, unit, usual, last) {
+/** All that a box may have been meant to hold, each figure once. @param {Field} spec @param {string} asTyped @param {number} typed in `unit` @param {string} unit @returns {Slip[]} */
+export function slipsOf(spec, asTyped, typed, unit) {
   const text = showNumber(Math.abs(typed), spec.decimals);
   const sign = typed < 0 ? "-" : "";
-  /** @type {Map<string, Slip>} */
-  const found = new Map();
-  const asTyped = asSlip(sign + text, unit, null);
-  // A falling figure that rose is wrong however near it is.
-  const off = asTyped && last != null && !rose(spec, asTyped.value, last) ? Math.abs(asTyped.value - last) : Infinity;
-  for (const [raw, asUnit, why] of [...swaps(text, unit), ...points(typed, unit, spec.decimals), ...senses(spec, text, unit)]) {
-    const slip = asSlip(sign + raw, asUnit, why);
-    const isOther = slip && (slip.raw !== sign + text || slip.unit !== unit);
-    const isNearer = isOther && Math.abs(slip.value - (last ?? 0)) < off;
-    if (isNearer && fits(spec, slip.value, usual, last) && !found.has(slip.raw + slip.unit)) found.set(slip.raw + slip.unit, slip);
-  }
-  const centre = last ?? middle(usual);
-  const far = (/** @type {Slip} */ slip) => (centre === null ? 0 : Math.abs(slip.value - centre));
-  return [...found.values()].sort((a, b) => far(a) - far(b)).slice(0, MOST);
+  const with_ = (/** @type {string[]} */ raws, /** @type {string} */ id, /** @type {number} */ weight) =>
+    raws.map((raw) => /** @type {Slip} */ ([sign + raw, unit, message(id), weight]));
+  /** @type {Slip[]} */
+  const all = [
+    ...with_(swaps(text), "slip-swapped", SWAPPED),
+    ...with_(FACTORS.map((factor) => showNumber(Math.abs(typed) * factor, spec.decimals)), "slip-point", POINT),
+    ...spec.units.filter((other) => other !== unit).map((other) => /** @type {Slip} */ ([asTyped, other, inUnit(spec, typed, other, unit), UNIT])),
+    ...with_(keys(text), "slip-key", KEY),
+    ...with_(twice(text), "slip-twice", TWICE),
+    [sign ? text : `-${text}`, unit, message("slip-sign"), SIGN],
+  ];
+  const seen = new Set([sign + text + unit]);
+  return all.filter(([raw, as]) => !seen.has(raw + as) && seen.add(raw + as));
 }
 
-/**
- * A figure as it would be typed; without decimals given, at most three and no trailing zeros.
- * @param {number} value @param {number | null | undefined} decimals
- */
-export function showNumber(value, decimals) {
-  if (!(Math.abs(value) <= SHOWN_MOST)) return fixedEven(value, 0);
-  if (decimals != null) return formatNumber(value, decimals);
-  const text = formatNumber(value, 3);
-  return text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
-}
-
-/**
- * Like toFixed, but a figure exactly between two goes to the even one, as in the book's sentences.
- * @param {number} value @param {number} decimals 0 to 20
- */
-export function fixedEven(value, decimals) {
-  const nearest = value.toFixed(decimals);
-  const [whole, part] = Math.abs(value).toFixed(decimals + 60).split(".");
-  if (!part || !/^50*$/.test(part.slice(decimals))) return nearest;
-  const down = whole + (decimals ? `.${part.slice(0, decimals)}` : "");
-  const isEven = Number(down.at(-1)) % 2 === 0;
-  return isEven ? (value < 0 ? "-" : "") + down : nearest;
-}
-
-/** Swap each pair of neighbouring digits, over the point too; nobody types a leading zero. @param {string} text @param {string} unit */
-function swaps(text, unit) {
-  /** @type {[string, string, Message][]} */
-  const swapped = [];
-  const places = [...text].flatMap((char, at) => (/[0-9]/.test(char) ? [at] : []));
-  for (let i = 0; i + 1 < places.length; i += 1) {
-    const chars = [...text];
-    const [a, b] = [places[i], places[i + 1]];
-    [chars[a], chars[b]] = [chars[b], chars[a]];
-    const raw = chars.join("");
-    if (raw !== text && !/^0[0-9]/.test(raw)) swapped.push([raw, unit, message("slip-swapped")]);
-  }
-  return swapped;
-}
-
-/** @param {number} typed @param {string} unit @param {number | null} decimals @returns {[string, string, Message][]} */
-const points = (typed, unit, decimals) =>
-  FACTORS.map((factor) => [showNumber(Math.abs(typed) * factor, decimals), unit, message("slip-point")]);
-
-/** @param {Field} spec @param {string} text @param {string} unit @returns {[string, string, Message][]} */
-const senses = (spec, text, unit) =>
-  spec.units
-    .filter((other) => other !== unit && TEMPERATURES.includes(other) && TEMPERATURES.includes(unit))
-    .map((other) => [text, other, message("slip-unit", { meant: { unit: other }, typed: { unit } })]);
-
-/** @param {string} raw @param {string} unit @param {Message | null} why @returns {Slip | null} */
-function asSlip(raw, unit, why) {
+/** Which unit was meant, or, of one that the field is not thought in, the figure in the field's own. @param {Field} spec @param {number} typed @param {string} other @param {string} unit */
+function inUnit(spec, typed, other, unit) {
+  const isOwn = other === spec.units[0];
   try {
-    return { raw, unit, message: why, value: toCanonical(parseNumber(raw), unit) };
+    if (!isOwn) return message("slip-meant", { meant: figure(showNumber(toCanonical(typed, other), spec.decimals), spec.units[0]) });
   } catch (error) {
-    if (error instanceof OutOfDomain || error instanceof NotANumber) return null;
-    throw error;
+    if (!(error instanceof OutOfDomain)) throw error;
   }
+  return message("slip-unit", { meant: { unit: other }, typed: { unit } });
 }
 
-/** @param {Field} spec @param {number} value @param {Range} usual @param {number | null | undefined} last */
-function fits(spec, value, [low, high], last) {
-  if ((low !== null && value < low) || (high !== null && value > high)) return false;
-  return last == null || !rose(spec, value, last);
+/** Nobody types a leading zero. @param {string} raw */
+const isTyped = (raw) => !/^0[0-9]/.test(raw);
+
+/** Each pair of neighbouring digits swapped, over the point too. @param {string} text */
+function swaps(text) {
+  const places = [...text].flatMap((char, at) => (/[0-9]/.test(char) ? [at] : []));
+  return places.slice(1).map((b, n) => {
+    const chars = [...text];
+    [chars[places[n]], chars[b]] = [chars[b], chars[places[n]]];
+    return chars.join("");
+  }).filter(isTyped);
 }
 
-/** @param {Field} spec @param {number} value @param {number} last */
-const rose = (spec, value, last) => spec.falls !== null && value > last + spec.falls;
+/** In the place of each digit, one at a time, those whose keys lie beside its own. @param {string} text */
+const keys = (text) => [...text].flatMap((char, at) =>
+  [...(BESIDE[Number.parseInt(char, 10)] ?? "")].map((other) => text.slice(0, at) + other + text.slice(at + 1))).filter(isTyped);
 
-/** @param {Range} range */
-const middle = ([low, high]) => (low !== null && high !== null ? (low + high) / 2 : null);
+/** One of two equal digits beside each other taken away. @param {string} text */
+const twice = (text) => [...text].flatMap((char, at) => (char === text[at - 1] && /[0-9]/.test(char) ? [text.slice(0, at) + text.slice(at + 1)] : []));

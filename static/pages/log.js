@@ -2,12 +2,13 @@
 /** The form of any kind, for any vessel: the server's own form with keys, figures and a second look. */
 import { instruments } from "../slate/cards.js";
 import { askToPersist } from "../slate/device.js";
+import { getDraft } from "../slate/drafts.js";
 import { counts } from "../slate/queue.js";
 import { readEntry, summary } from "../kinds/read.js";
 import { inOwnMark } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import "../ui/keypad.js";
-import { beginDraft } from "../form/begun.js";
+import { keepBegun } from "../form/begun.js";
 import { beginWith, doneWith } from "../form/fix.js";
 import { EntryForm } from "../form/entryform.js";
 import { dressInstruments, extrasWords, readAt } from "../form/extras.js";
@@ -31,18 +32,28 @@ const DRESS = /** @type {Record<string, (form: HTMLFormElement, kind: any, card:
   shift_note: async (form, kind, card) => (await import("../jobs/note/note.js")).dressNote(form, card, part("log")),
 });
 /** What a form asks for that the book can offer, or that is counted by hand. */
-const OF_GOODS = /^(batch|lot|cases|filled|number|signed|what|spirit)$/;
+const OF_GOODS = /^(batch|lot|cases|filled|number|signed|what|spirit|to_place)$/;
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
 
-export async function start() {
-  const asked = handOrAsk();
-  const form = /** @type {HTMLFormElement} */ (document.querySelector("form.entry"));
+const theForm = () => /** @type {HTMLFormElement} */ (document.querySelector("form.entry"));
+
+/** @param {string} mark */
+const draftNameOf = (mark) => `${theForm().dataset.kind}:${mark}`;
+
+/** All that the form wants of the slate, asked for at once. */
+export function read() {
   const mark = markHere();
-  const draftName = `${form.dataset.kind}:${mark}`;
-  const [kind, card, house] = await Promise.all([getKind(form.dataset.kind ?? ""), mark ? readCard(mark) : null, instruments()]);
-  const chosen = await asked;
+  const asked = handOrAsk();
+  const begun = asked.then((who) => who && getDraft(draftNameOf(mark), who.code)).catch(() => null);
+  return Promise.all([getKind(theForm().dataset.kind ?? ""), mark ? readCard(mark) : null, instruments(), asked, begun]);
+}
+
+export async function start(slate = read()) {
+  const form = theForm();
+  const mark = markHere();
+  const [kind, card, house, chosen, begun] = await slate;
   if (!chosen) return;
   const who = { ...chosen }; // the form and its draft follow whoever takes the phone
   onWho((next) => {
@@ -77,8 +88,9 @@ export async function start() {
       location.assign(placeAfter(kind, mark));
     },
   });
-  const dropDraft = await beginDraft({
-    form, kind, name: draftName, who, remarkOf: () => remarkOf(form), onTaken: () => void form.dispatchEvent(new Event("change")), isFresh: Boolean(fix) || isTold,
+  const dropDraft = keepBegun({
+    form, kind, name: draftNameOf(mark), who, remarkOf: () => remarkOf(form), onTaken: () => void form.dispatchEvent(new Event("change")),
+    begun: fix || isTold ? null : begun,
   });
   showExtras(form, kind);
   dressed = (await DRESS[kind.name]?.(form, kind, card).catch(() => null)) ?? dressed;

@@ -60,14 +60,14 @@ async function show() {
   const ended = card?.past_runs.find((/** @type {any} */ run) => run.ended_at && Date.now() - Date.parse(run.ended_at) < ENDED_SHOWN_MS);
   const run = card?.run ?? ended ?? null;
   if (run && !run.what) run.what = cards.find((one) => one.mark === run.from)?.holds?.what ?? "";
-  const full = more && run ? await more.dress({ card, cards, run, kept, site: house, refresh: () => void show(), onPlan: () => void openPlan(), onCut: openCut, onReading }).catch(sayFault) : null;
+  const full = more && run ? await more.dress({ card, cards, run, kept, site: house, cutKind: sheet.kinds.cut, who: sheet.who, refresh: () => void show(), onPlan: () => void openPlan(), onCut: openCut, onReading }).catch(sayFault) : null;
   if (own !== turn) return; // a newer one is under way
   Object.assign(sheet, { card, run, others: cards, house });
   showElapsed();
   render(sheet.run ? [figureNow(sheet.run), sheet.run.ended_at ? nothing : glance(sheet.run, full?.glance), full?.now] : noRun(), part("body"));
   showFar(full?.far ?? null);
   showCurve(full?.curve);
-  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(), full?.below, runLines(sheet.run, sheet.kinds.cut, sheet.card?.recent), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
+  render(sheet.run ? [receiverStrip(sheet.run, nameOf), sheet.run.ended_at ? afterEnd() : events(full?.changes), full?.below, runLines(sheet.run, sheet.kinds.cut, sheet.card?.recent), cautionLine("fire_zone")] : cautionLine("fire_zone"), part("below"));
   if (!part("panel").childElementCount) showDoing();
 }
 
@@ -111,14 +111,14 @@ function showCurve(full) {
   else sheet.drawn = drawCurve(part("chart"), curve);
 }
 
-/** The small events of a run that is under way. */
-function events() {
+/** The small events of a run that is under way. @param {unknown} [changes] of heat, water or plates, a tap each */
+function events(changes) {
   const begun = ["heat_on", "first_drop"].filter((event) => !eventOf(sheet.run, event) && !sheet.run.cuts.some((/** @type {any} */ cut) => cut.event === "heads_cut"));
   /** @type {Record<string, string>} */
   const words = { heat_on: "Heat on", first_drop: "First drop" };
   return html`<div class="buttons">${begun.map((event) => html`<button type="button" class="button" @click=${() => openPanel("cut", words[event], event)}>${words[event]}</button>`)}
     ${isStripping(sheet.run) ? html`<button type="button" class="button" @click=${() => openPanel("cut", "Cut to hearts", "heads_cut")}>Cut to hearts</button>` : nothing}
-    <button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;
+    ${changes}<button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;
 }
 
 /** What follows a run: its fractions are gauged where they stand. */
@@ -165,7 +165,7 @@ function openPanel(kindName, title, event, body, first = "glass") {
   const isCut = Boolean(more && step?.to && event === step.event);
   /** @type {any} */
   const panel = { kind, card: sheet.card, tappedAt, title, event, body, receiver, receivers: likelyReceivers(receiver), onLeave: closePanel };
-  if (isCut) Object.assign(panel, { earlier: more.earlierPart(tappedAt, Math.max(0, ...sheet.run.cuts.map((/** @type {any} */ cut) => Date.parse(cut.at) || 0))), other: more.otherReceiver((/** @type {string} */ mark) => addReceiver(panel, mark)) });
+  if (isCut) Object.assign(panel, { earlier: more.earlierPart(tappedAt, Math.max(0, ...sheet.run.cuts.filter((/** @type {any} */ cut) => cut.event?.endsWith("_cut")).map((/** @type {any} */ cut) => Date.parse(cut.at) || 0))), other: more.otherReceiver((/** @type {string} */ mark) => addReceiver(panel, mark)) });
   render(panelForm(panel), part("panel"));
   const form = /** @type {HTMLFormElement} */ (part("panel").querySelector("form"));
   more?.mountJug(form);

@@ -8,7 +8,7 @@ import { all, markSeen, onChange, tryAgain } from "../slate/queue.js";
 import { toast } from "../ui/toast.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
-import { setHead } from "../shell/frame.js";
+import { AWAY, setHead } from "../shell/frame.js";
 import { kindsByName } from "../shell/phone.js";
 import { lineOf } from "../shell/slatelines.js";
 import { agoWords, some } from "../shell/words.js";
@@ -16,7 +16,6 @@ import { agoWords, some } from "../shell/words.js";
 const SETTLED_SHOWN = 12;
 /** How many waited when the round of handing in began that goes on, or has just ended. */
 let asked = 0;
-const SIGNAL = { sending: "handing in", no_signal: "no signal", foreign: "not the book", signed_out: "not let in", busy: "book busy" };
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -36,7 +35,7 @@ async function show() {
   setHead({ first: own?.name || (own?.enrolled ? own.id : "not let in yet"), second: stand.handed_in_at ? `handed in ${agoWords(stand.handed_in_at)}` : "nothing handed in yet" });
   const signal = part("signal");
   signal.hidden = status.standing === "idle";
-  signal.textContent = /** @type {Record<string, string>} */ (SIGNAL)[status.standing] ?? "";
+  signal.textContent = AWAY[status.standing] ?? (status.standing === "sending" ? "handing in" : "book busy");
   const asks = kept.filter((one) => !one.seen && (one.state === "refused" || one.state === "clash" || (one.state === "queried" && openQueries(one).length)));
   const byId = new Set(kept.map((one) => one.id));
   const isAside = (/** @type {any} */ one) => one.state === "refused" || one.state === "clash";

@@ -1,6 +1,7 @@
 // @ts-check
 /** What wants doing on this shift, from the cards on this phone. */
 import { freshAt, instruments, notes, onCards, site } from "../slate/cards.js";
+import { handinStatus, onHandin } from "../slate/handin.js";
 import { onChange } from "../slate/queue.js";
 import { onTimers } from "../slate/timers.js";
 import { badge } from "../ui/badge.js";
@@ -24,15 +25,20 @@ let due = null;
 const people = Object.assign(document.createElement("div"), { hidden: true });
 /** @type {any} reminders, from the same part */
 let timers = null;
+/** "CELL" of "CELL-A1": all of one room stand together. It comes with that part, too. @param {string} place */
+let roomOf = (place) => place;
 
 export async function start() {
   document.querySelector('[data-part="body"]')?.replaceChildren(); // what the server drew for a browser without script
   onChange(() => void show());
   onCards(() => void show());
+  onHandin(() => void show());
   void loadQuestions();
   setInterval(() => void show(), 60_000);
   await show();
-  due = (await import("../jobs/duelist.js").catch(() => null))?.dueList ?? null;
+  const job = await import("../jobs/duelist.js").catch(() => null);
+  due = job?.dueList;
+  roomOf = job?.roomOf ?? roomOf;
   timers = await import("../jobs/timers/show.js").catch(() => null);
   onTimers(() => void show());
   await show();
@@ -51,7 +57,7 @@ async function show() {
 /** @param {string|null} fresh */
 const noCards = (fresh) => html`<section class="empty">${icon("slate", "large")}
   ${fresh ? html`<p>The book has no vessels yet. The office puts them in; they then come here by themselves.</p>`
-    : html`<p>No cards on this phone yet. They come with the first hand-in.</p><p>You can scan and log already; it all waits here.</p>
+    : html`<p>${handinStatus().standing === "signed_out" ? "The book does not know this phone yet." : "No cards on this phone yet. They come with the first hand-in."}</p><p>You can scan and log already; it all waits here.</p>
       <a class="button button--main" href="/start">Let this phone in</a>`}</section>`;
 
 /** @param {any[]} cards */
@@ -93,7 +99,7 @@ function places(cards, house) {
   const words = wanted.toLowerCase().split(/\s+/).filter(Boolean);
   const found = cards.filter((card) => words.every((word) => JSON.stringify([card.mark, card.name, card.title, card.place, card.holds?.what, card.holds?.name]).toLowerCase().includes(word)));
   const named = new Map(house.areas.map((/** @type {any} */ area) => [area.id, area.name]));
-  const byPlace = group(found, (card) => areaOf(card.place ?? "", named));
+  const byPlace = group(found, (card) => roomOf(card.place ?? ""));
   return html`<section class="stack"><h2>All vessels</h2>
     <div class="field field--words"><label class="field__label" for="search">Find by mark, name or what it holds</label>
       <input class="field__value" id="search" type="search" autocomplete="off" .value=${wanted} @input=${seek}></div>
@@ -101,9 +107,6 @@ function places(cards, house) {
     ${[...byPlace].map(([place, some]) => html`<details class="more" ?open=${words.length > 0 || byPlace.size < 3}><summary><strong>${named.get(place) || place || "Elsewhere"}</strong> <span class="quiet">${some.length}</span></summary>
       <ul class="list list--links">${some.map((/** @type {any} */ card) => row(card, vesselPath(card.mark), card.holds ? holdsOf(card)[0] : card.title, card.holds ? holdsOf(card)[1] : "empty"))}</ul></details>`)}</section>`;
 }
-
-/** A cask's place names its bay too, "CELL-A1": all of one area stand together. @param {string} place @param {Map<any, any>} named */
-const areaOf = (place, named) => (named.has(place) ? place : [...named.keys()].find((area) => place.startsWith(`${area}-`)) ?? place);
 
 /** @param {any[]} cards @param {(card: any) => string} keyOf */
 function group(cards, keyOf) {

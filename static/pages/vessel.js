@@ -56,7 +56,7 @@ async function show() {
   if (isScannedHere() && scannedPath(card) !== vesselPath(mark)) return location.replace(scannedPath(card));
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
   const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
-  setHead({ mark: card.name || card.mark, first, second, back: "/" });
+  setHead({ mark: card.name || card.mark, first, second: [card.place, second].filter(Boolean).join(" · "), back: "/" });
   const kind = readHere(card, byName);
   const readings = kind ? lastRead(card, kind) : [];
   const drawn = await drawer?.drawVessel(card, card.cask ? await allCards() : [], readings, kind);

@@ -7,6 +7,8 @@ import { toast } from "../ui/toast.js";
 import { offerTakeBack } from "./takebackbar.js";
 
 const SAID = "said";
+/** Why nothing goes to the book. @type {Record<string, string>} */
+export const AWAY = { no_signal: "no signal", foreign: "not the book", signed_out: "not let in" };
 
 /** Whether the screen has room for two panes: people and vessels beside the work. */
 export const isWide = () => matchMedia("(min-width: 1080px)").matches;
@@ -55,8 +57,7 @@ async function showCounts() {
   const attention = count.refused + count.clash;
   for (const place of document.querySelectorAll("[data-slate-count]")) place.textContent = count.waiting ? formatNumber(count.waiting) : "";
   for (const pill of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".head .pill[href='/slate']"))) {
-    const isAway = ["no_signal", "foreign", "signed_out"].includes(handinStatus().standing);
-    const words = attention ? `${attention} to look at` : count.waiting ? `${formatNumber(count.waiting)} on slate` : isAway ? "no signal" : "";
+    const words = attention ? `${attention} to look at` : count.waiting ? `${formatNumber(count.waiting)} on slate` : AWAY[handinStatus().standing] ?? "";
     pill.textContent = words;
     pill.hidden = !words;
     pill.classList.toggle("pill--quiet", !attention && !count.waiting);

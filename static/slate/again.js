@@ -1,7 +1,8 @@
 // @ts-check
 /** A book restored from an older backup has lost entries; the phones still have them, and offer them again. */
-import { ENTRIES, write } from "./db.js";
+import { ENTRIES, META, write } from "./db.js";
 import { tell } from "./news.js";
+import { put } from "./queue.js";
 
 const TIMES_MAX = 3; // for what is in a gap: a book that never fills it would be asked for ever
 
@@ -13,15 +14,14 @@ const TIMES_MAX = 3; // for what is in a gap: a book that never fills it would b
  * @returns {Promise<number>} how many wait again
  */
 export async function offerAgain({ devices, book_id: bookId, has_head: hasHead }) {
-  const count = await write([ENTRIES], async (tx) => {
+  const count = await write([ENTRIES, META], async (tx) => {
     const store = tx.objectStore(ENTRIES);
-    let again = 0;
+    const again = new Map(); // by id: gaps may overlap
     /** @param {any} found @param {IDBKeyRange} [range] */
     const offer = async (found, range) => {
       for (const kept of await found.getAll(range)) {
         if (!isTaken(kept) || kept.receipt?.book_id !== bookId || (range && kept.offered >= TIMES_MAX)) continue;
-        await store.put({ ...kept, state: "waiting", offered: kept.offered + (range ? 1 : 0) });
-        again += 1;
+        again.set(kept.id, { before: kept, kept: { ...kept, state: "waiting", offered: kept.offered + (range ? 1 : 0) } });
       }
     };
     if (hasHead === false) await offer(store);
@@ -32,7 +32,8 @@ export async function offerAgain({ devices, book_id: bookId, has_head: hasHead }
         }
       }
     }
-    return again;
+    await put(tx, [...again.values()]);
+    return again.size;
   });
   if (count) tell("slate");
   return count;

@@ -5,7 +5,6 @@ import { CARDS, META, getMeta, read, write } from "./db.js";
 import { useCorrections } from "../kinds/corrections.js";
 import { useSiteLimits } from "../kinds/limits.js";
 import { listen, tell } from "./news.js";
-import { all } from "./queue.js";
 
 /**
  * @typedef {{
@@ -87,14 +86,14 @@ async function useHouse() {
 
 /** @param {string} mark in stored form @returns {Promise<Card | undefined>} */
 export async function getCard(mark) {
-  await useHouse();
-  return read([CARDS], (tx) => tx.objectStore(CARDS).get(mark));
+  const [card] = await Promise.all([read([CARDS], (tx) => tx.objectStore(CARDS).get(mark)), useHouse()]);
+  return card;
 }
 
 /** @returns {Promise<Card[]>} by mark */
 export async function allCards() {
-  await useHouse();
-  return read([CARDS], (tx) => tx.objectStore(CARDS).getAll());
+  const [cards] = await Promise.all([read([CARDS], (tx) => tx.objectStore(CARDS).getAll()), useHouse()]);
+  return cards;
 }
 
 /** @returns {Promise<Person[]>} */
@@ -115,19 +114,8 @@ export const notes = async () => (await getMeta("notes")) ?? [];
 /** @returns {Promise<string | null>} when the cards were last brought up to date, UTC */
 export const freshAt = async () => (await getMeta("cards_fresh_at")) ?? null;
 
-/**
- * What the cards on this phone cannot show yet: entries that wait, and those settled after the cards came.
- * @returns {Promise<import("./queue.js").Kept[]>}
- */
-export async function unknownToCards() {
-  const fresh = await freshAt();
-  const isTaken = (/** @type {string} */ state) => state !== "refused" && state !== "clash";
-  return (await all()).filter(
-    (kept) => kept.state === "waiting" || (isTaken(kept.state) && fresh !== null && (kept.settled_at ?? "") > fresh),
-  );
-}
-
 /** @param {() => void} callback called when cards have come @returns {() => void} stops it */
 export const onCards = (callback) => listen("cards", callback);
 
 export { withWaiting } from "./overlay.js";
+export { unknownToCards } from "./unknown.js";

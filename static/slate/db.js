@@ -4,14 +4,15 @@
  * index is added under a new version number, none is taken away, so that an older entry stays readable.
  */
 import { openDB } from "../vendor/idb/idb.js";
+import { recount } from "./tally.js";
 
-export const ENTRIES = "entries"; // by id; index `state`, index `device_seq`
+export const ENTRIES = "entries"; // by id; indexes `state`, `device_seq`, `line`, `settled`
 export const CARDS = "cards"; // by mark
 export const META = "meta"; // by name, any plain value
 export const DRAFTS = "drafts"; // by name: a form that was begun
 
 const NAME = "cellarslate";
-const VERSION = 1;
+const VERSION = 2;
 const FULL = "This phone's storage is full, so nothing was kept. Free some space, or save the slate to a file and hand it in.";
 const NEWER = "A newer Cellarslate has the slate open. Close the other tabs, then open this page again.";
 
@@ -75,8 +76,8 @@ function open() {
   return opening;
 }
 
-/** @param {any} db @param {number} from */
-function grow(db, from) {
+/** @param {any} db @param {number} from @param {number | null} _to @param {any} tx */
+async function grow(db, from, _to, tx) {
   if (from < 1) {
     const entries = db.createObjectStore(ENTRIES, { keyPath: "id" });
     entries.createIndex("state", "state");
@@ -84,6 +85,12 @@ function grow(db, from) {
     db.createObjectStore(CARDS, { keyPath: "mark" });
     db.createObjectStore(META);
     db.createObjectStore(DRAFTS);
+  }
+  if (from < 2) {
+    const entries = tx.objectStore(ENTRIES);
+    entries.createIndex("line", ["state", "logged_at", "seq"]);
+    entries.createIndex("settled", "settled_at"); // what was never settled is not in it
+    if (from) await tx.objectStore(META).put(await recount(entries), "tally"); // an older slate has none
   }
 }
 
@@ -116,8 +123,25 @@ export async function isOwnLayout() {
   return all.some(({ name, version }) => name === NAME && version === VERSION);
 }
 
-/** @param {string} name @returns {Promise<any>} undefined where there is none */
-export const getMeta = (name) => read([META], (tx) => tx.objectStore(META).get(name));
+/** The names asked for in this turn, and what will be found under them. @type {{names: string[], found: Promise<any[]>} | null} */
+let asked = null;
+
+/**
+ * Read one small value. All that are asked for in one turn are read in one transaction: a page that starts asks for many.
+ * @param {string} name @returns {Promise<any>} undefined where there is none
+ */
+export function getMeta(name) {
+  const turn = (asked ??= { names: [], found: Promise.resolve().then(readAsked) });
+  const at = turn.names.push(name) - 1;
+  return turn.found.then((found) => found[at]);
+}
+
+/** @returns {Promise<any[]>} */
+function readAsked() {
+  const names = asked?.names ?? [];
+  asked = null;
+  return read([META], (tx) => Promise.all(names.map((name) => tx.objectStore(META).get(name))));
+}
 
 /** @param {string} name @param {any} value */
 export const setMeta = (name, value) => write([META], (tx) => tx.objectStore(META).put(value, name));
@@ -132,7 +156,7 @@ async function run(stores, mode, work, options) {
     const result = await work(tx);
     tx.commit?.(); // nothing more is asked of it: it ends at once, whatever becomes of the page
     underWay.delete(tx);
-    await done;
+    if (mode === "readwrite") await done; // what was read is read
     return result;
   } catch (error) {
     abort(tx);

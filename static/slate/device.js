@@ -1,7 +1,7 @@
 // @ts-check
 /** This phone: its name in the book, its counter, its clock against the book's, and whether its storage is safe. */
 import { ask } from "./ask.js";
-import { META, getMeta, read, setMeta, write } from "./db.js";
+import { META, getMeta, read, setMeta } from "./db.js";
 import { tell } from "./news.js";
 
 /** @typedef {{id: string, name: string, enrolled: boolean}} Device */
@@ -45,18 +45,15 @@ export async function become(known) {
 
 /**
  * Keep an answer's figures about this phone: the skew of its clock, and the last counter that the book has seen.
- * @param {{skew_s: number, devices: Record<string, {seen: number}>}} answer
+ * @param {any} meta the store, in a transaction @param {{skew_s: number, devices: Record<string, {seen: number}>}} answer
  */
-export async function noteAnswer(answer) {
-  await write([META], async (tx) => {
-    const meta = tx.objectStore(META);
-    if (Number.isFinite(answer.skew_s)) await meta.put(answer.skew_s, "skew_s");
-    for (const [id, { seen }] of Object.entries(answer.devices ?? {})) {
-      // A phone restored from an older copy would count the same numbers twice: go on above what the book has seen.
-      const counted = await meta.get(`seq:${id}`);
-      if (Number.isInteger(seen) && seen > (counted ?? 0)) await meta.put(seen, `seq:${id}`);
-    }
-  });
+export async function noteAnswer(meta, answer) {
+  if (Number.isFinite(answer.skew_s)) await meta.put(answer.skew_s, "skew_s");
+  for (const [id, { seen }] of Object.entries(answer.devices ?? {})) {
+    // A phone restored from an older copy would count the same numbers twice: go on above what the book has seen.
+    const counted = await meta.get(`seq:${id}`);
+    if (Number.isInteger(seen) && seen > (counted ?? 0)) await meta.put(seen, `seq:${id}`);
+  }
 }
 
 /** Ask the browser, once a day at most, to keep the slate when storage runs short. Call it after the first log. */

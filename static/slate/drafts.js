@@ -32,7 +32,8 @@ export async function getDraft(name, person) {
   const spare = localStorage.getItem(PREFIX + nameOf(name, person));
   const draft = spare ? JSON.parse(spare) : await read([DRAFTS], async (tx) => {
     const store = tx.objectStore(DRAFTS);
-    return (await store.get(nameOf(name, person))) ?? store.get(name);
+    const [own, nobodys] = await Promise.all([store.get(nameOf(name, person)), store.get(name)]);
+    return own ?? nobodys;
   });
   if (!draft || Date.parse(draft.kept_at) < Date.now() - KEPT_H * 3_600_000) return null;
   return { ...draft, begun_at: draft.begun_at ?? draft.kept_at };

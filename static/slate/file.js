@@ -1,10 +1,10 @@
 // @ts-check
 /** The slate as a file: a second way to the book, from any phone and at any later time. */
-import { ENTRIES, write } from "./db.js";
+import { ENTRIES, META, write } from "./db.js";
 import { device } from "./device.js";
 import { localStamp } from "./entry.js";
 import { tell } from "./news.js";
-import { all, asKept } from "./queue.js";
+import { all, asKept, put } from "./queue.js";
 
 const MARKER = "cellarslate-slate";
 const BYTES_MAX = 50 * 1024 * 1024;
@@ -48,19 +48,15 @@ export async function loadSlate(file) {
   if (file.size > BYTES_MAX) throw new Error("This file is too large for a slate. Pick the file that Cellarslate has saved.");
   const content = parse(await file.text());
   if ((await digest(content.entries)) !== content.sha256) throw new Error(`This file is damaged: its checksum does not fit. ${AGAIN}`);
-  const counted = await write([ENTRIES], async (tx) => {
-    const store = tx.objectStore(ENTRIES);
-    let [added, known] = [0, 0];
+  const counted = await write([ENTRIES, META], async (tx) => {
+    const fresh = new Map(); // by id: a file may name one twice
     for (const { entry, ...about } of content.entries) {
-      if (await store.get(entry.id)) {
-        known += 1;
-        continue;
-      }
+      if (fresh.has(entry.id) || (await tx.objectStore(ENTRIES).getKey(entry.id))) continue;
       const state = STATES.includes(about.state) ? about.state : "waiting";
-      await store.add({ ...asKept(entry), ...about, state });
-      added += 1;
+      fresh.set(entry.id, { kept: { ...asKept(entry), ...about, state } });
     }
-    return { added, known };
+    await put(tx, [...fresh.values()]);
+    return { added: fresh.size, known: content.entries.length - fresh.size };
   });
   if (counted.added) tell("slate", { id: "from a file" });
   return counted;

@@ -6,7 +6,7 @@
 import { NoAnswer, ask } from "./ask.js";
 import { takeBatch } from "./batch.js";
 import { refresh } from "./cards.js";
-import { getMeta, setMeta } from "./db.js";
+import { META, getMeta } from "./db.js";
 import { become, device, noteAnswer, session } from "./device.js";
 import { localStamp } from "./entry.js";
 import { listen, tell } from "./news.js";
@@ -119,28 +119,40 @@ async function handInAll(isLooking) {
   const leftOut = new Set();
   const known = await knownDevice();
   if (!known?.enrolled) isLooking = false; // the book has seen nothing of this phone yet
-  let found = await next(leftOut);
+  let batch = takeBatch(await next(leftOut), entriesMax);
+  let head = await getMeta("head");
   // Offered again at most once a round, or a book that never fills its gap would keep us here.
   let mayOfferAgain = true;
-  while (found.length || isLooking) {
-    isLooking = false;
-    say({ standing: "sending", words: "", next_at: null });
-    const batch = takeBatch(found, entriesMax);
-    const answer = await handInBatch(batch, known?.id ?? batch[0]?.device, leftOut);
-    if (answer) {
+  /** What the answer before said is being written down meanwhile. @type {Promise<void>} */
+  let settling = Promise.resolve();
+  try {
+    while (batch.length || isLooking) {
+      isLooking = false;
+      say({ standing: "sending", words: "", next_at: null });
+      const answer = await handInBatch(batch, known?.id ?? batch[0]?.device, head, leftOut);
+      await settling;
+      if (!answer) {
+        batch = takeBatch(await next(leftOut), entriesMax);
+        continue;
+      }
       entriesMax = ENTRIES_MAX;
+      head = answer.head;
       // Before this answer's own head is kept: it covers what the phone knew until now.
       if (mayOfferAgain) await offerAgain(answer);
       mayOfferAgain = false;
-      await takeAnswer(answer, known);
+      // Read before the answer is written down: the store lets nobody read while it is written to.
+      batch = takeBatch(await next(new Set([...leftOut, ...batch.map((kept) => kept.id)])), entriesMax);
+      settling = takeAnswer(answer, known);
+      settling.catch(() => {}); // thrown where it is waited for
     }
-    found = await next(leftOut);
+  } finally {
+    await settling; // an answer that has come is written down, whatever becomes of the next
   }
   await refresh();
 }
 
-/** @param {Set<string>} leftOut ids set aside for this round */
-const next = async (leftOut) => (await waiting()).filter((kept) => !leftOut.has(kept.id));
+/** @param {Set<string>} leftOut ids set aside: for this round, or because their answer is being written down */
+const next = async (leftOut) => (await waiting(entriesMax + leftOut.size)).filter((kept) => !leftOut.has(kept.id));
 
 /** @returns {Promise<import("./device.js").Device | null>} this phone as the book knows it, even if the slate was lost here */
 async function knownDevice() {
@@ -151,11 +163,11 @@ async function knownDevice() {
 }
 
 /**
- * @param {import("./queue.js").Kept[]} batch @param {string | undefined} deviceId @param {Set<string>} leftOut
+ * @param {import("./queue.js").Kept[]} batch @param {string | undefined} deviceId @param {any} head of the book, as last known @param {Set<string>} leftOut
  * @returns {Promise<any>} the answer, or null where the batch must be cut smaller
  */
-async function handInBatch(batch, deviceId, leftOut) {
-  const body = { now: localStamp(), device: deviceId ?? "", head: await getMeta("head"), entries: batch.map((kept) => kept.entry) };
+async function handInBatch(batch, deviceId, head, leftOut) {
+  const body = { now: localStamp(), device: deviceId ?? "", head, entries: batch.map((kept) => kept.entry) };
   try {
     const answer = await ask("/api/hand-in", { body });
     if (!isReceipt(answer, batch)) throw new NoAnswer("foreign", "The answer was not one of the book's receipts.");
@@ -183,16 +195,18 @@ function isReceipt(answer, batch) {
   return Array.isArray(results) && results.length === batch.length && batch.every((kept, at) => results[at]?.id === kept.id);
 }
 
-/** @param {any} answer @param {import("./device.js").Device | null} known */
+/** All of it in one transaction: the book's word is on the phone whole or not at all. @param {any} answer @param {import("./device.js").Device | null} known */
 async function takeAnswer(answer, known) {
-  await settle(answer.results, answer.book_id);
-  await noteAnswer(answer);
+  await settle(answer.results, answer.book_id, async (tx) => {
+    const meta = tx.objectStore(META);
+    await noteAnswer(meta, answer);
+    await meta.put(answer.head, "head");
+    await meta.put(new Date().toISOString(), "handed_in_at");
+    await meta.put(answer.book_id, "book_id");
+  });
   const own = await device();
   // Only now, with the counter set by the answer: this phone may have lost its slate, and must not count from 1 again.
   if (known?.enrolled && own?.id !== known.id) await become(known);
-  await setMeta("head", answer.head);
-  await setMeta("handed_in_at", new Date().toISOString());
-  await setMeta("book_id", answer.book_id);
 }
 
 /** @param {unknown} error */

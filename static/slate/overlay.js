@@ -66,6 +66,7 @@ function withLine(card, read) {
     last[name] = { value, raw: entry.values[name].raw, unit: entry.values[name].unit ?? "", at: at(entry) };
   }
   card.last = { ...card.last, [kind.name]: last };
+  card.place = values.to_place ?? (kind.name === "cask_fill" ? values.place : card.place);
   const line = { entry: entry.id, kind: kind.name, at: at(entry), person: entry.person, summary: summary(read), waiting: true };
   card.recent = [line, ...card.recent].slice(0, RECENT_MAX);
   for (const name of kind.curve ?? []) {

@@ -7,6 +7,7 @@ import { ENTRIES, META, SlateFull, read, write } from "./db.js";
 import { keepDraft } from "./drafts.js";
 import { makeEntry } from "./entry.js";
 import { listen, tell } from "./news.js";
+import { count, tallyFrom } from "./tally.js";
 
 /**
  * @typedef {import("./entry.js").Entry} Entry
@@ -20,6 +21,8 @@ import { listen, tell } from "./news.js";
 
 export const KEPT_DAYS = 30;
 const SETTLED = ["entered", "known", "queried", "clash", "refused"];
+/** What waits, in the order logged: a range of the index `line`. */
+export const WAITING = IDBKeyRange.bound(["waiting"], ["waiting", []]);
 const MAKE_ID = "abcdefghjkmnpqrstuvwxyz23456789";
 
 /**
@@ -31,7 +34,7 @@ const MAKE_ID = "abcdefghjkmnpqrstuvwxyz23456789";
 export async function log(draft) {
   try {
     const kept = await write([ENTRIES, META], (tx) => add(tx, draft));
-    tell("slate", { id: kept.id });
+    tell("slate", { id: kept.id, ids: [kept.id] });
     return kept;
   } catch (error) {
     if (error instanceof SlateFull) await keepDraft(`full:${draft.kind}:${draft.mark ?? ""}`, draft).catch(() => {});
@@ -52,8 +55,24 @@ async function add(tx, draft) {
   const kept = asKept(makeEntry(draft, { device: device.id, seq }));
   // In one transaction: a counter without its entry would be a gap that nobody can fill.
   await meta.put(seq, `seq:${device.id}`);
-  await tx.objectStore(ENTRIES).add(kept);
+  await put(tx, [{ kept }]);
   return kept;
+}
+
+/**
+ * Put entries into the store, each in the place of what it was, and count the difference in the same transaction: what
+ * it costs to log does not grow with what waits. Nobody puts an entry there otherwise.
+ * @param {any} tx of entries and meta @param {{kept?: Kept, before?: Kept}[]} changes without `kept` one is let go
+ */
+export async function put(tx, changes) {
+  const [store, meta] = [tx.objectStore(ENTRIES), tx.objectStore(META)];
+  const tally = tallyFrom(await meta.get("tally"));
+  for (const { kept, before } of changes) {
+    if (before) count(tally, before, -1);
+    if (kept) count(tally, kept, 1);
+  }
+  const asked = changes.map(({ kept, before }) => (!kept ? store.delete(before?.id) : before ? store.put(kept) : store.add(kept)));
+  await Promise.all([...asked, meta.put(tally, "tally")]);
 }
 
 /** @param {Entry} entry @returns {Kept} */
@@ -64,11 +83,8 @@ export function asKept(entry) {
   };
 }
 
-/** @returns {Promise<Kept[]>} the entries that the book has not answered for, in the order logged */
-export async function waiting() {
-  const found = await read([ENTRIES], (tx) => tx.objectStore(ENTRIES).index("state").getAll("waiting"));
-  return found.sort(byLogged);
-}
+/** @param {number} [most] @returns {Promise<Kept[]>} the entries that the book has not answered for, in the order logged */
+export const waiting = (most) => read([ENTRIES], (tx) => tx.objectStore(ENTRIES).index("line").getAll(WAITING, most));
 
 /** @returns {Promise<Kept[]>} everything on the slate, newest first */
 export async function all() {
@@ -81,38 +97,39 @@ export const get = (id) => read([ENTRIES], (tx) => tx.objectStore(ENTRIES).get(i
 
 /** @returns {Promise<{waiting: number, refused: number, queried: number, clash: number, oldest_at: string | null}>} how many entries of each state want attention */
 export async function counts() {
-  const found = await all();
-  const unseen = (/** @type {State} */ state) => found.filter((kept) => kept.state === state && !kept.seen).length;
-  const still = found.filter((kept) => kept.state === "waiting");
-  return {
-    waiting: still.length, refused: unseen("refused"), queried: unseen("queried"), clash: unseen("clash"),
-    oldest_at: still.at(-1)?.logged_at ?? null,
-  };
+  return read([ENTRIES, META], async (tx) => {
+    const [tally, oldest] = await Promise.all([tx.objectStore(META).get("tally"), tx.objectStore(ENTRIES).index("line").get(WAITING)]);
+    return { ...tallyFrom(tally), oldest_at: oldest?.logged_at ?? null };
+  });
 }
 
 /**
  * Write down the book's results. Only this lets an entry go, and only by its id.
  * @param {any[]} results of one answer @param {string} bookId
+ * @param {(tx: any) => Promise<void>} [also] what is kept of the answer in the same transaction
  * @returns {Promise<number>} how many were settled
  */
-export async function settle(results, bookId) {
+export async function settle(results, bookId, also) {
   const now = new Date().toISOString();
-  const count = await write([ENTRIES], async (tx) => {
-    const store = tx.objectStore(ENTRIES);
-    let settled = 0;
-    for (const result of results) {
-      const kept = SETTLED.includes(result?.settled) ? await store.get(result.id) : undefined;
-      if (!kept) continue;
+  const known = results.filter((result) => SETTLED.includes(result?.settled));
+  const ids = await write([ENTRIES, META], async (tx) => {
+    const found = await Promise.all(known.map(({ id }) => tx.objectStore(ENTRIES).get(id)));
+    /** @type {Map<string, {kept: Kept, before: Kept}>} */
+    const changes = new Map(); // by id: an answer that names an entry twice counts it once
+    known.forEach((result, at) => {
+      const before = found[at];
+      if (!before) return;
       // "known" repeats the first receipt: an entry with open queries stays queried.
       const state = result.settled === "known" && result.queries?.length ? "queried" : result.settled;
       const words = (result.problems ?? []).map((/** @type {any} */ problem) => problem.words).join(" ");
-      await store.put({ ...kept, state, settled_at: now, receipt: { ...result, book_id: bookId }, words });
-      settled += 1;
-    }
-    return settled;
+      changes.set(before.id, { before, kept: { ...before, state, settled_at: now, receipt: { ...result, book_id: bookId }, words } });
+    });
+    await put(tx, [...changes.values()]);
+    await also?.(tx);
+    return [...changes.keys()];
   });
-  if (count) tell("slate");
-  return count;
+  if (ids.length) tell("slate", { ids });
+  return ids.length;
 }
 
 /**
@@ -120,11 +137,11 @@ export async function settle(results, bookId) {
  * @param {string} id @param {Partial<Kept>} note
  */
 export async function note(id, note) {
-  await write([ENTRIES], async (tx) => {
-    const kept = await tx.objectStore(ENTRIES).get(id);
-    if (kept) await tx.objectStore(ENTRIES).put({ ...kept, ...note });
+  await write([ENTRIES, META], async (tx) => {
+    const before = await tx.objectStore(ENTRIES).get(id);
+    if (before) await put(tx, [{ before, kept: { ...before, ...note } }]);
   });
-  tell("slate");
+  tell("slate", { ids: [id] });
 }
 
 /** @param {string} id a refusal, clash or query that a person has dealt with; it stays, but no longer asks for attention */
@@ -142,8 +159,10 @@ export async function prune(nowMs = Date.now()) {
   const gone = (/** @type {Kept} */ kept) =>
     kept.state !== "waiting" && kept.settled_at !== null && kept.settled_at < before &&
     (kept.seen || kept.state === "entered" || kept.state === "known" || kept.state === "queried");
-  await write([ENTRIES], async (tx) => {
-    for (const kept of await tx.objectStore(ENTRIES).getAll()) if (gone(kept)) await tx.objectStore(ENTRIES).delete(kept.id);
+  await write([ENTRIES, META], async (tx) => {
+    const store = tx.objectStore(ENTRIES);
+    const old = (await store.index("settled").getAll(IDBKeyRange.upperBound(before, true))).filter(gone);
+    await put(tx, old.map((/** @type {Kept} */ before) => ({ before })));
   });
 }
 
@@ -156,4 +175,4 @@ export function makeDeviceId() {
 }
 
 /** @param {Kept} a @param {Kept} b */
-const byLogged = (a, b) => (a.logged_at < b.logged_at ? -1 : a.logged_at > b.logged_at ? 1 : a.seq - b.seq);
+export const byLogged = (a, b) => (a.logged_at < b.logged_at ? -1 : a.logged_at > b.logged_at ? 1 : a.seq - b.seq);

@@ -105,7 +105,7 @@ export function litresPureAlcohol(volume20L, strengthPct) {
 }
 
 /** @param {number} density */
-function scaleShare(density) {
+export function scaleShare(density) {
   const { air_kg_m3: air, weights_kg_m3: weights } = data("spirit");
   return (1 - air / density) / (1 - air / weights);
 }

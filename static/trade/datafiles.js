@@ -8,8 +8,8 @@ const NAMES = ["spirit", "gauging", "sugar", "still", "units"];
 const files = {};
 /** @type {((name: string) => Promise<any>) | null} */
 let load = null;
-/** @type {Promise<void> | null} */
-let table1Loading = null;
+/** @type {Record<string, Promise<void>>} */
+const later = {};
 
 /**
  * Reads the tables; every sum needs this first. Calling it again is harmless.
@@ -23,18 +23,16 @@ export async function initTrade(loadJson) {
 }
 
 /** Reads Table 1, for readings of a proof glass. Calling it again is harmless; after a failure it tries again. */
-export function loadTable1() {
+export const loadTable1 = () => loadLater("table1");
+
+/** The same, for any table that is not wanted at the start. @param {string} name of the file, without its ending @returns {Promise<void>} */
+export function loadLater(name) {
   if (!load) throw new Error("initTrade comes first");
-  const loadJson = load;
-  table1Loading ??= (async () => {
-    try {
-      files.table1 = await loadJson("table1.json");
-    } catch (reason) {
-      table1Loading = null;
-      throw reason;
-    }
-  })();
-  return table1Loading;
+  later[name] ??= load(`${name}.json`).then((file) => { files[name] = file; }).catch((reason) => {
+    delete later[name];
+    throw reason;
+  });
+  return later[name];
 }
 
 /** @returns {boolean} whether readings of a proof glass can be corrected now */

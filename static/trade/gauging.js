@@ -75,10 +75,12 @@ export function proofGallonsFromWineGallons(wineGallons, proof) {
 
 /**
  * @param {number} solidsG100mL 0 to 0.6
+ * @param {number} proof as the hydrometer has it, 80 to 100
  * @returns {number} proof hidden by the solids
  */
-export function obscurationProof(solidsG100mL) {
+export function obscurationProof(solidsG100mL, proof) {
   checkRange("solids", solidsG100mL, 0, 0.6, "g_100mL", "distil_sample");
+  checkRange("proof", roundHalfUp(proof, 1), 80, 100, "proof", "distil_sample");
   return solidsG100mL * 4;
 }
 

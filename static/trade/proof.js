@@ -8,7 +8,8 @@ import {
   PROOF_TEMP_C, coefficientsAt, densityFromStrength, massFractionAt, massFractionFromStrength,
   strengthFromMassFraction, volumeShareAt,
 } from "./density.js";
-import { checkRange, polynomial } from "./numeric.js";
+import { proofGallonsPerPound, wineGallonsPerPound } from "./gauging.js";
+import { checkRange, polynomial, roundHalfUp } from "./numeric.js";
 
 /**
  * @param {number} proof at 60 °F, 0 to 200
@@ -69,4 +70,33 @@ export function volume60fFrom20c(volume20L, strengthPct) {
 export function volume20cFrom60f(volume60fL, strengthPct) {
   checkRange("volume", volume60fL, 0, 1e9, "L", "check_figure");
   return volume60fL * (densityFromStrength(strengthPct, PROOF_TEMP_C) / densityFromStrength(strengthPct, 20));
+}
+
+/**
+ * @param {number} netLb as the scale in air shows it
+ * @param {number} strengthPct % vol at 20 °C, 0 to 100
+ * @returns {number} L at 20 °C
+ */
+export function litresFromPounds(netLb, strengthPct) {
+  checkPounds(netLb);
+  const gallons = netLb * wineGallonsPerPound(gaugedProof(strengthPct));
+  return volume20cFrom60f(gallons * data("gauging").us_gallon_l, strengthPct);
+}
+
+/**
+ * @param {number} netLb as the scale in air shows it
+ * @param {number} strengthPct % vol at 20 °C, 0 to 100
+ * @returns {number} L of pure alcohol at 20 °C
+ */
+export function lpaFromPounds(netLb, strengthPct) {
+  checkPounds(netLb);
+  return lpaFromProofGallons(netLb * proofGallonsPerPound(gaugedProof(strengthPct)));
+}
+
+/** Proof as it is gauged, to the nearest tenth: Table 4 runs in tenths. @param {number} strengthPct */
+const gaugedProof = (strengthPct) => roundHalfUp(proofFromStrength(strengthPct), 1);
+
+/** @param {number} netLb */
+function checkPounds(netLb) {
+  checkRange("net_weight", netLb, 0, 1e8, "lb", "check_weights");
 }

@@ -1,57 +1,14 @@
 // @ts-check
 /**
- * Gravity, sugar scales and the alcohol that sugar has made or may make.
+ * The alcohol that sugar has made or may make.
  * Twin of webapp/trade/sugar.py, which has units, ranges and sources.
  */
 import { data } from "./datafiles.js";
 import { OutOfDomain } from "./errors.js";
-import { checkRange, invert, polynomial } from "./numeric.js";
+import { checkRange, polynomial } from "./numeric.js";
+import { checkGravity } from "./scales.js";
 
 const WATER_20C_KG_L = 0.99820123;
-
-/**
- * @param {number} gravity SG 20/20
- * @returns {number} °Bx by hydrometer
- */
-export function brixFromGravity(gravity) {
-  checkGravity(gravity);
-  return polynomial(data("sugar").brix, gravity);
-}
-
-/**
- * @param {number} brix °Bx by hydrometer
- * @returns {number} SG 20/20
- */
-export function gravityFromBrix(brix) {
-  return invertScale(brix, data("sugar").brix, data("sugar").gravity, "brix", "Bx");
-}
-
-/**
- * @param {number} gravity SG 20/20
- * @returns {number} °P
- */
-export function platoFromGravity(gravity) {
-  const [low, high] = data("sugar").plato_gravity;
-  checkRange("gravity", gravity, low, high, "SG", "check_scale");
-  return polynomial(data("sugar").plato, gravity);
-}
-
-/**
- * @param {number} plato °P
- * @returns {number} SG 20/20
- */
-export function gravityFromPlato(plato) {
-  return invertScale(plato, data("sugar").plato, data("sugar").plato_gravity, "plato", "degP");
-}
-
-/**
- * @param {number} gravity SG 20/20
- * @returns {number} °Oe
- */
-export function oechsleFromGravity(gravity) {
-  checkGravity(gravity);
-  return (gravity - 1) * 1000;
-}
 
 /**
  * @param {number} brix by refractometer, before the ferment, 10 to 30
@@ -122,25 +79,7 @@ export function strengthByTwoInstruments(refractometerBrix, hydrometerGravity) {
   return Math.max(strength, 0);
 }
 
-/** @param {number} gravity */
-function checkGravity(gravity) {
-  const [low, high] = data("sugar").gravity;
-  checkRange("gravity", gravity, low, high, "SG", "check_scale");
-}
-
 /** @param {number} juiceShare */
 function checkShare(juiceShare) {
   checkRange("juice_share", juiceShare, 1e-6, 1, "of_one", "usual_juice_share");
-}
-
-/**
- * @param {number} value
- * @param {number[]} coefficients
- * @param {[number, number]} limits
- * @param {string} what
- * @param {string} unit
- */
-function invertScale(value, coefficients, [low, high], what, unit) {
-  checkRange(what, value, polynomial(coefficients, low), polynomial(coefficients, high), unit, "check_scale");
-  return invert(coefficients, value, low, high);
 }

@@ -3,12 +3,16 @@
  * The live sums by name: what a form shows at once and the book computes again.
  * Twin of webapp/trade/sums.py. Sums on a proof glass need loadTable1() first.
  */
-import { litresFromMass, litresPureAlcohol, massFromLitres, trueStrengthFromGlass, volumeAt20 } from "./alcoholometry.js";
+import { litresFromMass, litresPureAlcohol, massFromLitres, strengthFromDensityMeter, trueStrengthFromGlass, volumeAt20 } from "./alcoholometry.js";
+import { volumeOfDip } from "./dipping.js";
 import { massFractionFromStrength, strengthFromMassFraction } from "./density.js";
 import { OutOfDomain } from "./errors.js";
 import { obscurationProof, proofGallonsFromPounds, wineGallonsFromPounds } from "./gauging.js";
 import { checkRange } from "./numeric.js";
-import { proofFromStrength, proofGallonsFromLpa, strengthFromProof, volume60fFrom20c } from "./proof.js";
+import { obscuration, obscurationLeast, obscurationMost, strengthByDistillation, volumeOfDense } from "./obscured.js";
+import {
+  litresFromPounds, lpaFromPounds, proofFromStrength, proofGallonsFromLpa, strengthFromProof, volume60fFrom20c,
+} from "./proof.js";
 import {
   alcoholFromGravityFall, potentialAlcoholFromBrix, potentialAlcoholFromGravity, presumptiveLpa,
   strengthByTwoInstruments,
@@ -33,12 +37,13 @@ export const INPUT_UNITS = {
   a: "LPA", b: "LPA",
   original_gravity: "SG", gravity: "SG", juice_share: "pct", sugar: null, target: "pct_vol", water: "kg",
   water_volume: "L", size: "L", number: "count", solids: "g_100mL",
-  refractometer: "Bx",
+  refractometer: "Bx", density: "kg_m3", sample_volume: "L", sample_temp: "degC", distillate_volume: "L", distillate_temp: "degC",
+  dip: "cm", dips: null, seen: "pct_vol", extract: "g_L",
 };
 
 /**
  * @param {string} name
- * @param {Record<string, Quantity | number | null | undefined>} values
+ * @param {Record<string, Quantity | number | string | null | undefined>} values
  * @returns {number | null} null while an input is missing
  */
 export function compute(name, values) {
@@ -46,15 +51,16 @@ export function compute(name, values) {
   const { inputs, run } = SUMS[name];
   const given = inputs.map((input) => values[input] ?? null);
   if (given.some((value) => value === null)) return null;
-  return run(...inputs.map((input, i) => inInputUnit(input, /** @type {Quantity | number} */ (given[i]))));
+  return run(...inputs.map((input, i) => inInputUnit(input, /** @type {Quantity | number | string} */ (given[i]))));
 }
 
 /**
  * @param {string} input
- * @param {Quantity | number} given
+ * @param {Quantity | number | string} given
  */
 function inInputUnit(input, given) {
   const unit = INPUT_UNITS[input];
+  if (typeof given === "string") return given;
   if (typeof given === "number") {
     if (unit === null) throw new TypeError(`${input} needs its unit`);
     return given;
@@ -121,6 +127,12 @@ function total(a, b) {
   return a + b;
 }
 
+/** @param {string} dips @param {number} dip @param {Quantity | number} temp */
+function dipped(dips, dip, temp) {
+  if (!dips) throw new OutOfDomain("dip", dip, null, null, "no_dip_table");
+  return volumeOfDip(dips, dip, tempIn(temp, "degC"));
+}
+
 /** @param {Quantity} reading */
 function potentialAlcohol(reading) {
   if (reading.unit === "Bx") return potentialAlcoholFromBrix(reading.value);
@@ -165,8 +177,9 @@ const OBSCURATION_FROM = 0.4; // g/100 mL; below it the hydrometer's proof may s
 
 /** @param {number} strength @param {number} solids */
 function unhiddenStrength(strength, solids) {
-  const hidden = solids >= OBSCURATION_FROM ? obscurationProof(solids) : 0;
-  return hidden ? strengthFromProof(proofFromStrength(strength) + hidden) : strength;
+  if (solids < OBSCURATION_FROM) return strength;
+  const seen = proofFromStrength(strength);
+  return strengthFromProof(seen + obscurationProof(solids, seen));
 }
 
 /** @param {number} kg */
@@ -182,6 +195,9 @@ const LIST = [
   ["net_fruit", ["gross", "tare"], "kg", 0, net],
   ["volume_from_mass", ["net", "strength"], "L", 1, (m, s) => litresFromMass(m, s)],
   ["lpa_mass", ["net", "strength"], "LPA", 2, (m, s) => litresPureAlcohol(litresFromMass(m, s), s)],
+  ["volume_weighed", ["net", "strength"], "L", 1, (m, s) => litresFromMass(m, s, true)],
+  ["volume_weighed_us", ["net", "strength"], "L", 1, (m, s) => litresFromPounds(pounds(m), s)],
+  ["lpa_weighed_us", ["net", "strength"], "LPA", 2, (m, s) => lpaFromPounds(pounds(m), s)],
   ["total", ["a", "b"], "LPA", 2, total],
   ["proof_gallons", ["lpa"], "proof_gal", 1, proofGallonsFromLpa],
   ["wine_gallons", ["volume", "strength"], "gal", 1, (v, s) => fromCanonical(volume60fFrom20c(v, s), "gal")],
@@ -203,6 +219,13 @@ const LIST = [
     (m, s, water) => litresFromMass(m + water, strengthWithWater(m, s, water))],
   ["volume_of_count", ["size", "number"], "L", 2, volumeOfCount],
   ["unhidden_strength", ["strength", "solids"], "pct_vol", 1, unhiddenStrength],
+  ["strength_by_distillation", ["sample_volume", "sample_temp", "distillate_volume", "distillate_temp", "strength"], "pct_vol", 1, strengthByDistillation],
+  ["volume_of_dip", ["dips", "dip", "temp"], "L", 1, dipped],
+  ["obscuration", ["strength", "seen"], "pct_vol", 1, obscuration],
+  ["obscuration_least", ["strength", "extract"], "pct_vol", 1, obscurationLeast],
+  ["obscuration_most", ["strength", "extract"], "pct_vol", 1, obscurationMost],
+  ["volume_of_dense", ["net", "density", "temp", "strength"], "L", 1, (m, rho, t, s) => volumeOfDense(m, rho, tempIn(t, "degC"), s)],
+  ["strength_by_density", ["density", "temp"], "pct_vol", 1, (rho, t) => strengthFromDensityMeter(rho, tempIn(t, "degC"))],
 ];
 
 /** @type {Record<string, Sum>} */

@@ -7,7 +7,10 @@ import { data } from "./datafiles.js";
 import { NotANumber } from "./errors.js";
 import { fixed } from "./numeric.js";
 import { lpaFromProofGallons, proofFromStrength, proofGallonsFromLpa, strengthFromProof } from "./proof.js";
-import { brixFromGravity, gravityFromBrix } from "./sugar.js";
+import {
+  brixFromGravity, brixFromKmw, brixFromOechsle, gravityFromBrix, gravityFromKmw, gravityFromPlato, kmwFromBrix, kmwFromGravity, oechsleFromBrix,
+  platoFromGravity,
+} from "./scales.js";
 
 /**
  * @typedef {object} UnitFacts
@@ -31,6 +34,10 @@ const TYPED = /^[+-]?(?:(?:[0-9]+|[0-9]{1,3}(?: [0-9]{3})+)(?:[.,][0-9]*)?|[.,][
  * @type {Record<string, [(value: number) => number, (value: number) => number]>} */
 const CURVES = {
   brix: [gravityFromBrix, brixFromGravity],
+  plato: [gravityFromPlato, platoFromGravity],
+  kmw: [gravityFromKmw, kmwFromGravity],
+  oechsle_refractometer: [brixFromOechsle, oechsleFromBrix],
+  kmw_refractometer: [brixFromKmw, kmwFromBrix],
   proof: [strengthFromProof, proofFromStrength],
   proof_gallon: [lpaFromProofGallons, proofGallonsFromLpa],
 };

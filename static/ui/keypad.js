@@ -13,7 +13,8 @@ import { dropLead, isLead, isLeadAgain, isWhole, mendLead, nextNeeded, showLead 
  * Events on the input, all bubbling: `input` after each edit; `keypad:unit` {unit} after a unit swap; `keypad:remark` and `keypad:next`
  * (both cancelable: what the keypad does of itself is to go to the form's remark, or to its next field or button). A form without a remark
  * shows no key for one; `data-keypad="digits"` shows the digits and "erase" alone.
- * Units: the field's `<select data-unit-for="ID">`, as drawn by `_fields.html`. A swap never converts what was typed.
+ * Units: the field's `<select data-unit-for="ID">`, as drawn by `_fields.html`. The key takes the other of two, and shows a list of more
+ * (unitlist.js; it takes the next where that cannot be had). A swap never converts what was typed.
  */
 
 /** @type {[key: string, name: string][]} */
@@ -90,10 +91,20 @@ export class SlateKeypad extends HTMLElement {
       this.#showUnit();
       if (!this.hidden) showLead(target, this.#units()?.value);
       this.#showEcho();
-      if (!this.hidden) (target.closest(".field") ?? target).scrollIntoView({ block: "nearest" });
+      if (!this.hidden) this.#bringIntoSight(target);
     } else if (target.matches("input:not([type=radio], [type=checkbox]), textarea")) {
       this.hidden = true; // The system keyboard is coming up.
     }
+  }
+
+  /**
+   * With the next picture, which lays the page out anyway: the keys have only now taken their room.
+   * @param {HTMLInputElement} input
+   */
+  #bringIntoSight(input) {
+    requestAnimationFrame(() => {
+      if (this.#field === input && !this.hidden) (input.closest(".field") ?? input).scrollIntoView({ block: "nearest" });
+    });
   }
 
   /**
@@ -150,7 +161,7 @@ export class SlateKeypad extends HTMLElement {
     const units = this.#units();
     const other = units && units.options[(units.selectedIndex + 1) % units.options.length];
     button.disabled = !units || units.options.length < 2;
-    button.textContent = button.disabled ? this.#field?.dataset.unit || "–" : `swap ${other?.text}`;
+    button.textContent = button.disabled ? this.#field?.dataset.unit || "–" : (units?.options.length ?? 0) > 2 ? "units" : `swap ${other?.text}`;
     if (button.disabled) button.setAttribute("aria-label", "No other unit");
     else button.removeAttribute("aria-label");
   }
@@ -192,7 +203,14 @@ export class SlateKeypad extends HTMLElement {
   #swapUnit(field) {
     const units = this.#units();
     if (!units) return;
-    units.selectedIndex = (units.selectedIndex + 1) % units.options.length;
+    const turn = () => this.#takeUnit(field, units, (units.selectedIndex + 1) % units.options.length);
+    if (units.options.length < 3) turn();
+    else void import("./unitlist.js").then(({ askUnit }) => askUnit(this, units, (at) => this.#takeUnit(field, units, at)), turn);
+  }
+
+  /** @param {HTMLInputElement} field @param {HTMLSelectElement} units @param {number} at */
+  #takeUnit(field, units, at) {
+    units.selectedIndex = at;
     dropLead(field);
     showLead(field, units.value);
     units.dispatchEvent(new Event("change", { bubbles: true }));

@@ -1,7 +1,8 @@
 """The forecast of the cut, measured: `python -m tests --bench -s tests/bench/test_still_speed.py`.
 
 How long one reading's forecast takes on a slowed computer (Chromium's throttling, four times), and how far forecasts
-fell from the cut: on the invented year's runs, the last third hidden, and on generated runs whose truth is known.
+fell from the cut: on the invented year's runs, the last third hidden, on generated runs whose truth is known, and on
+stills simulated plate by plate, beside two cheap competitors.
 """
 
 from __future__ import annotations
@@ -15,6 +16,8 @@ from rich.console import Console
 from rich.table import Table
 
 from tests.trade.still_runs import Tried, demo_runs, forecast_again, generated_run, seen_until
+from tests.trade.still_table import ASKED, SHARES, line_of, questions, runs_of
+from tests.trade.still_truths import CLASSES, STRUCTURES
 from tests.trade.test_browser_agreement import page  # noqa: F401
 from webapp.trade.stilllearn import learn_prior
 
@@ -105,3 +108,29 @@ def test_generated_runs_forecast() -> None:
             tried = [one for one in forecast_again(given, share) if one.runs_before >= least]
             _row(table, f"{name}, {share:.0%}", tried)
     Console(width=110).print(table)
+
+
+# Stills that nothing was tuned on: the model was made on the first fourteen of the first structure.
+OPENED = {"weirs": [*range(100, 106), *range(200, 206)], "leaks": [*range(6), *range(20, 26)]}
+
+
+@pytest.mark.timeout(3600)
+@pytest.mark.parametrize("structure", STRUCTURES)
+def test_simulated_stills_by_the_books_path(structure: str) -> None:
+    """Some twenty minutes a structure."""
+    table = Table(title=f"Stills simulated plate by plate ({structure}), minutes; twelve stills a class")
+    for head in ("class, readings until", "by", "runs", "median off", "9 in 10 within", "held", "silent", "widest"):
+        table.add_column(head, justify="left" if head[0] in "cb" else "right")
+    for with_past in (True, False):
+        for sort in CLASSES:
+            asked = list(questions(sort, runs_of(structure, sort, OPENED[structure]), with_past))
+            for name, answer in ASKED.items():
+                told = [(one.share, answer(one)) for one in asked]
+                for share in SHARES:
+                    line = line_of([one for of, one in told if of == share])
+                    table.add_row(
+                        f"{sort}, {share}, {'with' if with_past else 'without'} past runs", name, str(line.count),
+                        f"{line.median_min:.1f}", f"{line.p90_min:.0f}", f"{line.held:.0%}", f"{line.silent:.0%}",
+                        f"{line.widest_min:.0f}",
+                    )
+    Console(width=140).print(table)

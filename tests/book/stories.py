@@ -199,6 +199,13 @@ def _sample(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
                  went=chance.choice(("destroyed", "returned")), **more)
 
 
+def _certificate(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    none_found = {"ethyl_carbamate_below": "50 ug_L"}
+    results = chance.choice(({"methanol": "1150 g_hL_pa"}, {"methanol": "5.4 mg_L"}, none_found))
+    return entry("lab_certificate", chance.choice((C1, T1, R2)), laboratory="Laboratory One", document="26-0415",
+                 taken_on="2026-05-11", spirit=chance.choice(("plum", "cherry", "rye")), **results, **more)
+
+
 def _taste(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     scores = {f"{part}_score": "6 count" for part in ("nose", "mouth", "wood", "fault")}
     return entry("tasting_note", chance.choice((C1, T1)), reduced_to="22 pct_vol", decision="hold", **scores, **more)
@@ -239,6 +246,13 @@ def _bottling_gauge(chance: random.Random, more: dict[str, Any]) -> dict[str, An
     solids = chance.choice(({}, {"obscuration": "0.5 g_100mL"}))
     return entry("bottling_gauge", T1, batch="K-26-03", volume=f"{chance.choice((200, 285))} L", temp="17 degC",
                  strength="45.0 pct_vol", label_strength="45 pct_vol", **solids, **more)
+
+
+def _distilled_gauge(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    much = chance.choice(({"volume": "200 L", "temp": "17 degC"}, {"net_weight": "40 kg", "temp": "17 degC"}))
+    return entry("distilled_gauge", chance.choice((T1, R2, C1)), glass="33.0 pct_glass", sample_volume="200 mL",
+                 sample_temp="20 degC", distillate_volume="200 mL", distillate_temp="20 degC",
+                 distillate_glass="35.0 pct_glass", dry_extract=f"{chance.choice((11, 90))} g_L", **much, **more)
 
 
 def _bottle_check(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
@@ -349,6 +363,7 @@ MAKERS: dict[str, Any] = {
     "reduce": _reduce,
     "chill_filter": _filter,
     "bottling_gauge": _bottling_gauge,
+    "distilled_gauge": _distilled_gauge,
     "bottle_check": _bottle_check,
     "bottling_close": _bottling_close,
     "receipt": _receipt,
@@ -367,4 +382,5 @@ MAKERS: dict[str, Any] = {
                                            hearts_to=f"{chance.choice((56, 58))} pct_vol", **more),
     "best_run": lambda chance, more: entry("best_run", S1, run="R-9", **more),
     "stranger": _stranger,
+    "lab_certificate": _certificate,
 }

@@ -14,6 +14,8 @@ from webapp.book.record.store import Book
 
 def _short_dip(book: Book) -> str:
     """A tank gauged at 200 L, and hours later dipped 1.5 % short of that; return the second entry."""
+    # Small enough that its dip tells less than the limits in question.
+    registry.put_vessel(book, {"mark": T1, "capacity_l": 450.0, "working_l": 440.0}, by="JK")
     first = entry("gauge", T1, what="plum", volume="200 L", strength="60 pct_vol", temp="20 degC", seq=1,
                   read_at=NOW - timedelta(hours=9))
     second = entry("gauge", T1, what="plum", volume="197 L", strength="60 pct_vol", temp="20 degC", seq=2,

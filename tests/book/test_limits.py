@@ -58,6 +58,13 @@ def test_every_limit_has_words_and_a_source():
 def test_no_default_has_moved_since_version_0_1_0():
     """A moved default asks other questions of every book; whoever moves or adds one says so here."""
     added = {"opening_off_pct": 1.0, "opening_years": 60, "fall_min": 20, "fall_pct": 12.0, "held_off_pct": 2.0}
+    added |= {"stands_days": 30, "bottling_days": 3, "run_open_h": 24, "near_end_days": 1.5, "phone_silent_h": 36,
+              "disk_free_gb": 2}
+    # A figure against what stands beside it.
+    added |= {"jump_mash_c": 6.0, "jump_mash_h": 36, "sugar_over": 0.006, "sugar_under": 0.014, "sugar_h": 48,
+              "close_gravity": 0.004, "close_volume_pct": 20, "source_off_pct": 1.0, "source_wash_pct": 0.5,
+              "fraction_off_pct": 3.0, "remnant_pct": 3.0, "remnant_least_l": 1.0, "remnant_off_pct": 2.0,
+              "ungauged_pct": 3.0, "water_off_pct": 0.5, "moved_twice_h": 24, "late_ask_h": 36}
     assert {name: one.default for name, one in ALL.items()} == OF_VERSION_0_1_0 | added
 
 

@@ -132,7 +132,8 @@ def test_the_dump_of_the_fold_holds_each_table_by_its_name(book: Book) -> None:
     dumped = json.loads(fold.dump(book))
     assert set(dumped) == {
         "states", "flows", "queries", "standing", "runs", "fills", "dispatches", "month_sums", "bottlings",
+        "placings",
     }
-    for table in ("flows", "queries", "runs", "fills", "dispatches", "month_sums", "bottlings"):
+    for table in ("flows", "queries", "runs", "fills", "dispatches", "month_sums", "bottlings", "placings"):
         assert len(dumped[table]) == book.one(f"SELECT count(*) AS n FROM {table}")["n"], table
     assert dumped["queries"] and len(dumped["standing"]) == 1

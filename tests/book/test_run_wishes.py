@@ -7,7 +7,6 @@ section 122 (plum), Austrian order BGBl. 1995/39.
 from __future__ import annotations
 
 import random
-import threading
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -20,7 +19,7 @@ from webapp.book.fold import fold
 from webapp.book.house import registry
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
-from webapp.book.still import feints, forecast, runs, wishes, yields
+from webapp.book.still import feints, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
 
 DAY = NOW - timedelta(hours=12)
@@ -224,25 +223,6 @@ def test_two_stills_run_at_once_without_meddling(house: Book) -> None:
     assert 60.0 not in [line["true_strength"] for line in one["readings"]]
     assert cards.card(house, other)["run"]["name"] == "R-9"
     assert cards.card(house, S1)["run"] is None
-
-
-def test_a_card_does_not_wait_for_what_its_still_teaches(house: Book, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Learning takes its time on a busy computer; the card comes without it, and with it once it is known."""
-    may_end = threading.Event()
-
-    def slow(past: list[dict[str, Any]]) -> dict[str, Any]:
-        assert may_end.wait(60)
-        return {"runs": len(past)}
-
-    monkeypatch.setattr(forecast, "learn_prior", slow)
-    monkeypatch.setattr(forecast, "LONGEST_S", 0.05)
-    forecast._begun.cache_clear()
-    tell(house, *whole_run())
-    assert cards.card(house, S1)["still_prior"] is None
-    may_end.set()
-    monkeypatch.setattr(forecast, "LONGEST_S", 60.0)
-    assert cards.card(house, S1)["still_prior"] == {"runs": 1}
-    forecast._begun.cache_clear()
 
 
 def test_the_curve_of_a_still_is_of_its_last_run_alone() -> None:

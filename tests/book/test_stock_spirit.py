@@ -6,6 +6,8 @@ are invented and stand here as arithmetic examples whose balances close.
 
 from __future__ import annotations
 
+import json
+
 import pytest
 
 from tests.book.conftest import C1, C2, F1, R1, R2, R3, S1, T1, T2, fruit, gauge
@@ -136,8 +138,7 @@ def test_a_move_between_accounts_names_both(told: Told) -> None:
     ]
     assert rows[0]["source"] == rows[0]["target"] == f"v:{T1}"
     proof_gallons = rows[1]["lpa_ul"] / 1e6 / 1.9018  # litres at 20 degC in a proof gallon, worked by OIML R 22
-    # The tables count pounds in air, the book takes a net weight for mass: 0.12 % (docs/numbers.md).
-    assert proof_gallons == pytest.approx(22650.8 / 2 / 1.0012, rel=3e-4)
+    assert proof_gallons == pytest.approx(22650.84 / 2, rel=2e-5)
     assert told.holds(T2)["distilled_pct"] == pytest.approx(told.holds(T1)["strength_pct"], abs=0.1)
     gone = told.say("account_move", T2, serial="8", from_account="storage", to_account="removed", purpose="tax_paid",
                     spirit="plum", distilling_strength="190 proof", net_weight="40500 lb",
@@ -146,11 +147,43 @@ def test_a_move_between_accounts_names_both(told: Told) -> None:
     assert told.holds(T2) is None
 
 
+def test_pounds_go_by_the_gauging_rule_and_kilograms_by_mass(told: Told) -> None:
+    """500 lb at 120 proof are 78.88 proof gallons (27 CFR 30.64); the record keeps the pounds. 226.796 kg of the same
+    are 78.88 by OIML R 22 in air too, and 78.79 if the air is left out.
+    """
+    by_pounds = told.say("gauge", T1, net_weight="500 lb", strength="120 proof", purpose="opening")
+    assert told.flows(by_pounds)[0][2] == pytest.approx(78.88 * 1.9018, abs=0.003)
+    kept = told.book.query("SELECT body FROM entries WHERE id = ?", (by_pounds,))[0]["body"]
+    assert json.loads(kept)["values"]["net_weight"] == {"raw": "500", "unit": "lb"}
+    by_kilograms = told.say("gauge", T2, net_weight="226.796185 kg", strength="120 proof", purpose="opening")
+    assert told.flows(by_kilograms)[0][2] == pytest.approx(78.8794 * 1.9018, abs=0.003)
+    cask = fill(told, C1, "46.3", "206.4", "59.7")
+    grown = told.say("cask_regauge", C1, gross="455 lb", strength="59.7 pct_vol", temp="12 degC", condition="tight")
+    assert told.flows(cask)[0][2] - told.flows(grown)[0][2] == pytest.approx(  # 455 lb are 206.3845 kg
+        (455 * 0.45359237 - 46.3) * 0.6570, abs=0.03)
+    poured = told.say("top_up", C1, work="top_up", from_vessel=T2, net_weight="10 lb")
+    assert told.flows(poured)[0][2] == pytest.approx(10 * 0.15776 * 1.9018, abs=0.001)
+
+
+def test_a_part_by_weight_is_weighed_in_air(told: Told) -> None:
+    """10 kg on the scale are 10.0118 kg of spirit of 60 %: 1.2 kg/m3 of air (OIML R 111), 909.11 and 8000 kg/m3."""
+    told.say(gauge, T1, "500", "60", purpose="opening")
+    lost = told.say("loss", T1, cause="spill", net_weight="10 kg", found="JK", done="nothing")
+    assert told.flows(lost) == [about(f"v:{T1}", "out:spill", 6.607, 10.012)]
+
+
+def test_a_weight_without_a_strength_is_no_volume(told: Told) -> None:
+    """Nobody knows what stood there, nor how strong it was: what is left is what the scale showed."""
+    lost = told.say("loss", T1, cause="spill", net_weight="10 kg", found="JK", done="nothing")
+    (_, _, pure, mass), *more = told.flows(lost)
+    assert (pure, mass, more) == (0, 10.0, [])
+
+
 def test_a_cask_fill_keeps_what_it_was_filled_with(told: Told) -> None:
-    """160.1 kg at 59.7 %: 909.79 kg/m3, 175.97 L, 105.06 L of pure alcohol."""
+    """160.1 kg at 59.7 %, in air: 909.79 kg/m3, 176.18 L, 105.18 L of pure alcohol, 160.29 kg of mass."""
     told.say(gauge, T1, "300", "59.7")
     filled = fill(told, C1, "46.3", "206.4", "59.7")
-    assert told.flows(filled) == [about(f"v:{T1}", f"v:{C1}", 105.06, 160.1)]
+    assert told.flows(filled) == [about(f"v:{T1}", f"v:{C1}", 105.18, 160.29)]
     held = told.holds(C1)
     assert held["fill"] == filled
     assert {name: held[name] for name in ("lot", "what", "use", "tare_kg", "account")} == {
@@ -172,7 +205,7 @@ def test_a_cask_is_topped_up_and_is_as_young_as_its_youngest_part(told: Told) ->
     one = fill(told, C1, "46.3", "150", "60")
     two = fill(told, C2, "49.8", "160", "60")
     topped = told.say("top_up", C1, work="top_up", from_vessel=C2, net_weight="10 kg")
-    assert told.flows(topped) == [about(f"v:{C2}", f"v:{C1}", 6.6, 10.0)]  # 10 kg / 0.90911 kg/L x 60 %
+    assert told.flows(topped) == [about(f"v:{C2}", f"v:{C1}", 6.608, 10.012)]  # 10 kg x 1.00117 / 0.90911 kg/L x 60 %
     assert told.holds(C1)["fill"] == one
     ages = [fold.load_state(told.book, f"v:{mark}")["holds"]["aged_since"] for mark in (C1, C2)]
     assert ages[0] == ages[1]

@@ -9,12 +9,18 @@ official rate of the former order): flat rates are safe averages, and no check m
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
+from functools import partial
 
 import pytest
 
 from tests.book.conftest import C1, F1, F2, F3, R1, R2, R3, S1, answer, entry, send
+from webapp.book import cards
+from webapp.book.cellar.endings import past_weights
 from webapp.book.fold import fold, queries
+from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
+from webapp.kinds.key import fall_key
+from webapp.trade.ferment import tell_shape, weigh_past
 
 BEGAN = datetime(2025, 9, 1, 8, tzinfo=UTC)
 NIGHTS_F = ("58.5", "58.0", "57.5", "58.0", "58.5", "58.0", "57.0", "57.5", "57.0", "57.5", "57.0")
@@ -149,3 +155,21 @@ def test_two_years_in_oak_ask_nothing(book: Book) -> None:
     assert [query["code"] for query in queries.open_queries(book)] == []
 
 
+
+
+def test_how_past_ferments_fell_weighs_the_forecast_of_the_next(book: Book) -> None:
+    """The card brings the weights: after a season each they lean to how those fell, and another fruit has none."""
+    season(book, F1, "8.8")
+    season(book, F2, "8.7", after=400, seq=101)
+    kept = load_newest(book, fall_key("plum"))
+    assert kept is not None
+    assert [one["gravities"] for one in kept["ended"]] == [[float(gravity) for gravity in FALL]] * 2
+    assert kept["ended"][0]["days"] == pytest.approx(range(11))
+    begin = BEGAN + timedelta(days=800)
+    send(book, entry("fruit_intake", F3, begin, seq=201, gross="577 kg", tare="60 kg", material="plum",
+                     grower_lot="G4", temp="14 degC", rot="1 pct", batch="B-3", sugar="20 Bx"))
+    part = (cards.card(book, F3) or {})["ferment"]
+    told = tell_shape(list(range(11)), [float(gravity) for gravity in FALL])
+    assert told is not None
+    assert part["past"] == pytest.approx(weigh_past([told, told]), abs=1e-6)
+    assert past_weights(partial(load_newest, book), "pear") is None

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import contextlib
 import re
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from tests.browser.offline_world import Phone, World
+from tests.browser.offline_world import Phone, World, lay
 from tests.server_process import ServerProcess
 from webapp.book.house import people, registry
 from webapp.book.opening import open_book
@@ -21,9 +22,10 @@ FERMENTER, STILL = make_mark("F3"), make_mark("S1")
 HEADS, HEARTS, TAILS = make_mark("R1"), make_mark("R2"), make_mark("R3")
 TIMEOUT_MS = 45_000
 _WIPE = """async () => {
-  const { write, ENTRIES, DRAFTS } = await import("/static/slate/db.js");
-  await write([ENTRIES, DRAFTS], async (tx) => {
+  const { write, ENTRIES, DRAFTS, META } = await import("/static/slate/db.js");
+  await write([ENTRIES, DRAFTS, META], async (tx) => {
     await tx.objectStore(ENTRIES).clear();
+    await tx.objectStore(META).delete("tally");
     await tx.objectStore(DRAFTS).clear();
   });
   const own = /^(unit|instrument|cellarslate-draft|decimal|keypad|theme|run-far|help|jug)/;
@@ -105,24 +107,28 @@ def furnish(world: World) -> None:
 @contextlib.contextmanager
 def open_floor(folder: Path, playwright: Any, options: dict[str, Any]) -> Iterator[Floor]:
     """Serve this house, and give a phone that is let in, works without signal and knows who logs."""
-    servers: list[ServerProcess] = []
+    laid, port = lay(playwright, options["executable_path"], _prepare)
+    shutil.copytree(laid, folder, dirs_exist_ok=True)
+    with contextlib.ExitStack() as stack:
 
-    def start(data_dir: Path, **more: Any) -> ServerProcess:
-        servers.append(ServerProcess(data_dir, **more))
-        return servers[-1].start()
+        def start(data_dir: Path, **more: Any) -> ServerProcess:
+            server = ServerProcess(data_dir, **more)
+            stack.callback(server.close)
+            return server.start()
 
-    world = World(folder, start)
-    furnish(world)
-    phone = Phone(playwright, options, folder / "profile", world.server.url)
-    try:
-        phone.get_ready(world.token())
+        world = World(folder, start, port)
+        phone = Phone(playwright, options, folder / "profile", world.server.url)
+        stack.callback(phone.close)
+        phone.open("/today")
         floor = Floor(world, phone)
-        floor.choose()
+        floor.open("/today")
         yield floor
-    finally:
-        phone.close()
-        for server in servers:
-            server.close()
+
+
+def _prepare(world: World, phone: Phone) -> None:
+    furnish(world)
+    phone.get_ready(world.token())
+    Floor(world, phone).choose()
 
 
 @pytest.fixture(scope="module")

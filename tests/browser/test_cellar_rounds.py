@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 
 from tests.browser.floor_house import Floor, open_floor
-from tests.browser.offline_world import wait_for
+from tests.browser.offline_world import bring_cards, wait_for
 from webapp.book.house import registry
 from webapp.book.intake import hand_in
 from webapp.book.opening import open_book
@@ -76,7 +76,7 @@ def cellar(
     with open_floor(tmp_path_factory.mktemp("cellar"), playwright, browser_options) as floor:
         with open_book(floor.world.book_path) as book:
             fill(book)
-        floor.page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+        bring_cards(floor.page)
         floor.world.server.stop()
         yield floor
         assert floor.faults == []
@@ -271,3 +271,28 @@ def test_a_tasting_by_dials_untouched_is_not_said(cellar: Floor) -> None:
     assert {name: values[name]["raw"] for name in values} == {
         "nose_score": "7", "mouth_score": "6", "wood_score": "4", "fault_score": "0", "words": "vanilla, plum stone",
         "house_scores": "fruit 7", "reduced_to": "22", "decision": "hold"}
+
+
+def test_a_cask_is_moved_to_a_place_that_is_tapped_and_stands_there_at_once(cellar: Floor) -> None:
+    """The list is made of what the phone has already; the server is stopped."""
+    first, second = make_mark(CASKS[0]), make_mark(CASKS[1])
+    page = cellar.form(f"/m/{first}/log/cask_move")
+    _no_axe(page)
+    picks = page.locator("[data-field=from_place] .pick")
+    assert picks.all_inner_texts() == ["CELL-A1\nstands here"]
+    picks.first.click()
+    assert page.input_value("[name=from_place]") == "CELL-A1"
+    page.fill("[name=to_place]", "a")
+    offered = page.locator("[data-field=to_place] .pick").all_inner_texts()
+    assert offered[:2] == [f"CELL-A2\n{CASKS[1]}", f"CELL-A3\n{CASKS[2]}"], "in order, with what stands there"
+    page.fill("[name=to_place]", "LOFT-K10")
+    page.locator("[data-part=log]").click()
+    page.wait_for_url(re.compile(f"/m/{first}$"))
+    about = page.locator(".head__about")
+    about.get_by_text("LOFT-K10").wait_for()
+    page = cellar.form(f"/m/{second}/log/cask_move")
+    first_offer = page.locator("[data-field=to_place] .pick").first
+    assert first_offer.inner_text() == "CELL-A1\nfree", "what was left is offered first"
+    first_offer.click()
+    assert page.input_value("[name=to_place]") == "CELL-A1"
+    cellar.open(f"/m/{first}")

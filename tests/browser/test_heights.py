@@ -11,9 +11,11 @@ from typing import Any
 import pytest
 
 from tests.browser.floor_house import FERMENTER, STILL, Floor, far_floor, floor
+from webapp.trade.marks import make_mark
 
 __all__ = ["far_floor", "floor"]
 
+CASK = make_mark("C031")
 FORM = f"/m/{FERMENTER}/log/ferment_reading"
 SIZES = [(390, 844), (844, 390), (667, 375), (375, 667), (320, 568), (320, 256), (1024, 768)]
 _IN_SIGHT = """() => {
@@ -106,3 +108,32 @@ def test_the_run_sheets_panel_fits_with_its_question(at_rest: Floor, width: int,
     found = _in_sight(page, width, height)
     assert found["across"] <= 0
     assert (found["field"], found["lead"], found["log"]) == (True, True, True)
+
+
+_TURNS = """() => {
+  window.turns = 0;
+  let before = null;
+  const look = () => {
+    const now = document.documentElement.hasAttribute("data-tight");
+    if (before !== null && now !== before) window.turns += 1;
+    before = now;
+    requestAnimationFrame(look);
+  };
+  look();
+}"""
+
+
+@pytest.mark.parametrize(("width", "height"), [(320, 568), (375, 667), (320, 480)])
+def test_what_follows_from_a_figure_chooses_the_layout_once(at_rest: Floor, width: int, height: int) -> None:
+    """The sums of a form that is full leave its field no room; without them there is room again, and so on for ever."""
+    page = at_rest.form(f"/m/{CASK}/log/cask_regauge")
+    page.set_viewport_size({"width": width, "height": height})
+    page.evaluate(_TURNS)
+    turns = []
+    for name, raw in (("gross", "235.4"), ("glass", "61.2"), ("temp", "12.0"), ("gross", "")):
+        page.locator(f"[name={name}]").focus()
+        page.evaluate("() => { window.turns = 0; }")
+        page.keyboard.type(raw)
+        page.wait_for_timeout(600)
+        turns.append((name, page.evaluate("() => window.turns")))
+    assert all(count <= 2 for _, count in turns), turns

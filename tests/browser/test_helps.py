@@ -45,8 +45,11 @@ _SYSTEM = """window.done = { badge: [], buzz: [], said: [], heard: [] };
     }
   };"""
 _EMPTY = """async () => {
-  const { write, ENTRIES } = await import("/static/slate/db.js");
-  await write([ENTRIES], (tx) => tx.objectStore(ENTRIES).clear());
+  const { write, ENTRIES, META } = await import("/static/slate/db.js");
+  await write([ENTRIES, META], async (tx) => {
+    await tx.objectStore(ENTRIES).clear();
+    await tx.objectStore(META).delete("tally");
+  });
   (await import("/static/slate/news.js")).tell("slate");
 }"""
 _BARE = """for (const name of ["setAppBadge", "clearAppBadge", "vibrate"]) delete Navigator.prototype[name];

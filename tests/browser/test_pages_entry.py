@@ -56,6 +56,11 @@ def test_from_the_label_to_the_slate_in_two_taps_and_two_figures(floor: Floor) -
     assert {name: value["raw"] for name, value in entry["values"].items()} == {"temp": "14.6", "gravity": "1.031"}
 
 
+def _choose_scale(page: Any, name: str) -> None:
+    page.locator("slate-keypad [data-key=unit]").click()
+    page.locator(".keypad__units .key", has_text=name).click()
+
+
 def test_the_keys_know_what_leads_a_gravity_and_when_a_figure_is_complete(floor: Floor) -> None:
     page = floor.form(FORM)
     box, focused = page.locator("[name=gravity]"), "() => document.activeElement.name"
@@ -74,12 +79,12 @@ def test_the_keys_know_what_leads_a_gravity_and_when_a_figure_is_complete(floor:
     page.locator("slate-keypad [data-key=erase]").click()
     assert box.input_value() == "", "the lead goes at once"
     floor.press("0.998")
-    page.locator("slate-keypad [data-key=unit]").click()
+    _choose_scale(page, "°Bx")
     box.fill("")
     page.locator("[name=temp]").focus()
     box.focus()
     assert box.input_value() == "", "no degrees Brix begin with 1."
-    page.locator("slate-keypad [data-key=unit]").click()
+    _choose_scale(page, "SG")
     assert box.input_value() == "1."
     page.keyboard.type("1.042")  # a keyboard that types it whole
     assert box.input_value() == "1.042"
@@ -236,6 +241,42 @@ def test_a_swapped_unit_travels_with_the_figure_and_does_not_stick(floor: Floor)
     page = floor.form(FORM)
     assert page.locator("[name=temp_unit]").input_value() == "degC", "the house's"
     assert page.locator("[data-field=temp] .field__last").inner_text().startswith("last 57 °F, ")
+
+
+def test_a_scale_of_many_is_chosen_by_one_tap_and_stays_with_its_instrument(floor: Floor) -> None:
+    page = floor.form(FORM)
+    page.locator("[name=gravity]").focus()
+    page.locator("slate-keypad [data-key=unit]").click()
+    scales = page.locator(".keypad__units .key")
+    scales.nth(4).wait_for()
+    assert scales.all_inner_texts() == ["SG", "°Bx", "°P", "°Oe", "°KMW"]
+    assert [scale.get_attribute("aria-pressed") for scale in scales.all()].index("true") == 0
+    scales.nth(3).click()
+    assert page.locator(".keypad__units").count() == 0
+    floor.press("44")
+    assert page.locator("[name=gravity]").input_value() == "44", "no 1. leads degrees Oechsle"
+    page.locator("[name=temp]").fill("14")
+    _log(page)
+    _wait_for_vessel(page)
+    assert floor.entries()[0]["values"]["gravity"]["unit"] == "degOe"
+    page = floor.form(FORM)
+    assert page.locator("[name=gravity_unit]").input_value() == "degOe", "the hydrometer has no other scale"
+    assert page.locator("[name=temp_unit]").input_value() == "degC"
+
+
+def test_the_list_of_scales_goes_with_the_field_and_fits_a_small_phone(floor: Floor) -> None:
+    page = floor.form(FORM)
+    page.set_viewport_size({"width": 320, "height": 568})
+    page.locator("[name=gravity]").focus()
+    page.locator("slate-keypad [data-key=unit]").click()
+    page.locator(".keypad__units .key").nth(4).wait_for()
+    inside = """() => [...document.querySelectorAll(".keypad__units .key")].every((key) => {
+      const box = key.getBoundingClientRect();
+      return box.height >= 44 && box.top >= 0 && box.bottom <= innerHeight && box.right <= innerWidth;
+    })"""
+    assert page.evaluate(inside)
+    page.locator("[name=temp]").focus()
+    assert page.locator(".keypad__units").count() == 0
 
 
 def test_a_reading_made_earlier_has_its_own_minute(floor: Floor) -> None:

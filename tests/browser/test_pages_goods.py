@@ -12,6 +12,7 @@ from typing import Any
 import pytest
 
 from tests.browser.floor_house import HEARTS, STILL, Floor, open_floor
+from tests.browser.offline_world import bring_cards
 from tests.browser.test_cellar_rounds import _entry, _no_axe, _tell
 from webapp.book.house import registry
 from webapp.book.opening import open_book
@@ -56,7 +57,7 @@ def store(
     with open_floor(tmp_path_factory.mktemp("store"), playwright, browser_options) as floor:
         with open_book(floor.world.book_path) as book:
             fill(book)
-        floor.page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+        bring_cards(floor.page)
         floor.world.server.stop()
         yield floor
         assert floor.faults == []

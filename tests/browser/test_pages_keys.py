@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from tests.browser.floor_house import FERMENTER, STILL, Floor, far_floor, floor, near_floor
+from tests.browser.offline_world import bring_cards
 from webapp.book.house import people
 from webapp.book.opening import open_book
 
@@ -22,7 +23,7 @@ def test_a_pin_is_typed_with_digits_alone(near_floor: Floor) -> None:
     with open_book(near_floor.world.book_path) as book:
         people.set_pin(book, "BT", "2468", by="MD")
     page = near_floor.open("/today")
-    page.evaluate("""async () => (await import("/static/slate/cards.js")).refresh()""")
+    bring_cards(page)
     page = near_floor.open("/who?then=/more")
     page.locator(".person", has_text="BT").click()
     assert sorted(_shown(page)) == sorted([*"0123456789", "erase"])

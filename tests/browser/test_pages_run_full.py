@@ -19,7 +19,7 @@ from tests.browser.floor_house import FERMENTER, HEADS, HEARTS, STILL, TAILS, Fl
 from tests.browser.offline_world import wait_for
 from webapp.book.house.check_limits import set_check_limit
 from webapp.book.opening import open_book
-from webapp.book.still import runs
+from webapp.book.still import forecast, runs
 
 __all__ = ["far_floor", "floor", "near_floor"]
 
@@ -35,7 +35,7 @@ def log(
     """Log as a form does, but read some minutes ago: a whole run in a moment."""
     at = datetime.now(UTC) - timedelta(minutes=minutes_ago)
     made = {name: {"raw": str(raw), **({"unit": UNITS[name]} if name in UNITS else {})} for name, raw in values.items()}
-    version = 2 if kind == "run_reading" else 1
+    version = 2 if kind in ("run_reading", "cut") else 1
     floor.phone.log({"kind": kind, "kind_version": version, "mark": mark, "mark_by": "typed", "person": person,
                      "role": "still hand", "values": made, "read_at": at.isoformat(timespec="seconds")})
 
@@ -109,8 +109,8 @@ def test_the_flow_is_in_sight_said_to_be_missing_and_logged_with_a_reading(floor
     expect(chip).to_contain_text("not since")
 
 
-_FAR = """async (minutes) => {
-  const { farSheet, standOf } = await import("/static/jobs/run/far.js");
+# The run of the page in front, and now in its minutes.
+_RUN = """
   const { streamOf, openReceiver } = await import("/static/jobs/run/collect.js");
   const { nextStep } = await import("/static/jobs/run/state.js");
   const { readCard } = await import("/static/shell/phone.js");
@@ -118,9 +118,12 @@ _FAR = """async (minutes) => {
   const { run } = await readCard(location.pathname.split("/")[2]);
   const [stream, now] = [streamOf(run), Date.now()];
   const from = (now - stream.zero) / 60e3;
+"""
+_FAR = """async (minutes) => {""" + _RUN + """
+  const { farSheet, standOf } = await import("/static/jobs/run/far.js");
   const [low, at, high] = minutes.map((each) => from + each);
   const due = { state: "due", curve: [[from - 20, 70], [high, 60]], minutes: { low, at, high },
-    collected_l: { low: 25, at: 26, high: 28 } };
+    collected_l: { low: 25, at: 26, high: 28 }, runs: minutes[3] };
   const seen = { run, name: "S1", stream, due, target: { pct: 62, step: nextStep(run) },
     open: openReceiver(run, stream), nameOf: (mark) => mark.split("-")[0], now };
   render(farSheet(seen, {}), document.querySelector("[data-part=far]"));
@@ -135,6 +138,29 @@ _FAR = """async (minutes) => {
     cut: cut.height, least: Math.min(out.width, out.height),
     sizes: [size("[data-far-figure]"), size("[data-far-count]")] };
 }"""
+
+
+_DUE = """async (known) => {""" + _RUN + """
+  const { dueBand } = await import("/static/jobs/run/due.js");
+  const due = { state: "due", curve: [], minutes: { low: from + 30, at: from + 42, high: from + 63 },
+    collected_l: { low: 25, at: 26, high: 28 }, ...known };
+  const box = document.createElement("div");
+  document.querySelector("main").prepend(box);
+  render(dueBand(run, due, { pct: 62, words: "hearts to 62 %", by: "plan", step: nextStep(run) }, stream, now), box);
+  return [box.textContent.replace(/\\s+/g, " "), document.documentElement.scrollWidth <= innerWidth];
+}"""
+
+
+def test_the_sheet_says_what_its_forecasts_held_so_far_and_when_it_has_no_earlier_runs(floor: Floor) -> None:
+    in_hearts(floor)
+    page = open_sheet(floor)
+    page.set_viewport_size({"width": 320, "height": 568})
+    alone, fits = page.evaluate(_DUE, {"runs": 0, "tried": 0, "kept": 0})
+    assert "hearts to 62 %, by the plan, without earlier runs" in alone and "held the cut" not in alone
+    known, also_fits = page.evaluate(_DUE, {"runs": 5, "tried": 8, "kept": 7})
+    assert "without earlier runs" not in known
+    assert "On earlier runs of this still 7 of 8 such forecasts held the cut." in known
+    assert fits and also_fits
 
 
 def test_the_run_at_arms_length_fits_outlives_a_reload_and_leads_to_its_cut(floor: Floor) -> None:
@@ -152,7 +178,10 @@ def test_the_run_at_arms_length_fits_outlives_a_reload_and_leads_to_its_cut(floo
                                (844, 390, 200), (320, 568, 200)):
         page.set_viewport_size({"width": width, "height": height})
         page.evaluate("pct => document.documentElement.style.setProperty('font-size', `${pct}%`)", pct)
-        found = fits[(width, height, pct)] = page.evaluate(_FAR, [30, 42, 63])
+        first = page.evaluate(_FAR, [30, 42, 63, 0])  # of a still without earlier runs, which says so
+        assert "without earlier runs" in first["text"] and first["isWhole"] and first["isClear"], (width, height, pct)
+        found = fits[(width, height, pct)] = page.evaluate(_FAR, [30, 42, 63, 3])
+        assert "without earlier runs" not in found["text"]
         assert found["isWhole"] and found["isClear"], (width, height, pct)
         assert found["cut"] >= 128 and found["least"] >= 48, (width, height, pct)
     page.evaluate("() => document.documentElement.style.removeProperty('font-size')")
@@ -179,6 +208,45 @@ def test_the_run_at_arms_length_fits_outlives_a_reload_and_leads_to_its_cut(floo
     expect(page.locator(".plan")).to_be_visible()
     page = open_sheet(floor)
     expect(page.locator(".far")).to_have_count(0)
+
+
+_ASKED = """async () => {""" + _RUN + """
+  const { askedOf } = await import("/static/jobs/run/due.js");
+  return askedOf(run, stream, 0);
+}"""
+
+
+def test_a_change_of_the_still_is_one_tap_offline_and_reaches_the_forecast_on_phone_and_book(near_floor: Floor) -> None:
+    in_hearts(near_floor)
+    log(near_floor, "run_reading", 15, strength=69, flow=12, plates=2)
+    near_floor.phone.wait_until_settled()
+    near_floor.world.server.stop()
+    page = open_sheet(near_floor)
+    page.set_viewport_size({"width": 320, "height": 568})
+    logged = page.get_by_label("Logged in this run").locator("li")
+    for words in ("Heat changed", "Water changed", "Plate in", "Plate out"):
+        page.get_by_role("button", name=words, exact=True).click()
+        expect(logged.first).to_contain_text(words.lower())
+        expect(page.locator(".undo")).to_contain_text(re.compile(rf"{words} \d\d:\d\d"))
+    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
+    least = page.locator("[data-change]").evaluate_all("all => Math.min(...all.map((one) => one.offsetHeight))")
+    assert least >= 48
+    page.locator(".undo").get_by_role("button").click()  # the plate was left in
+    expect(logged.filter(has_text="plate out")).to_have_count(0)
+    asked = page.evaluate(_ASKED)
+    assert asked["still"]["plates"] == 2
+    assert [change["plates"] for change in asked["changes"]] == [None, None, 3]
+    assert all(119.5 < change["minutes"] < 122 for change in asked["changes"])  # the first drop was 120 min ago
+
+    near_floor.world.server.start()
+    near_floor.phone.hand_in()
+    near_floor.phone.wait_until_settled()
+    with open_book(near_floor.world.book_path) as book:
+        (run,) = runs.runs(book)
+        told = forecast.forecast_input(run, 0.0)
+    assert [cut["event"] for cut in run["cuts"][2:]] == ["heat_changed", "water_changed", "plate_in"]
+    assert (told["changes"], told["still"]) == (asked["changes"], asked["still"])
+    assert near_floor.faults == []
 
 
 def test_a_dip_is_held_against_the_flow(floor: Floor) -> None:

@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import expect
 
 from tests.browser.floor_house import FERMENTER, STILL, Floor, far_floor, floor, near_floor
-from tests.browser.offline_world import reading
+from tests.browser.offline_world import bring_cards, reading
 from webapp.book.house import people
 from webapp.book.opening import open_book
 from webapp.trade.marks import make_mark
@@ -80,12 +80,7 @@ def test_a_queried_entry_is_put_right_by_a_new_one_that_names_it(near_floor: Flo
 def test_a_pin_is_asked_without_signal(near_floor: Floor) -> None:
     with open_book(near_floor.world.book_path) as book:
         people.set_pin(book, "BT", "2468")
-    # Twice: the first may join a round that began before the PIN was set.
-    near_floor.page.evaluate("""async () => {
-      const { refresh } = await import("/static/slate/cards.js");
-      await refresh();
-      await refresh();
-    }""")
+    bring_cards(near_floor.page)
     near_floor.world.server.stop()
     page = near_floor.open("/who?then=/more")
     page.locator(".person", has_text="BT").click()

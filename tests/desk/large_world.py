@@ -102,7 +102,7 @@ class LargeWorld:
     def _close_a_quarter(self) -> None:
         """Close the first quarter; then stock of that time comes to light, so that it differs from what was stated."""
         made = closes.draft_close(self.book, "2016-Q1", NOW)
-        closes.close_period(self.book, "2016-Q1", "OL", made.digest, NOW)
+        closes.close_period(self.book, "2016-Q1", "OL", made.digest, NOW, made.question_keys)
         self._at = EARLY
         for _ in range(MANY):
             self.say("gauge", T1, volume=("50", "L"), strength=("45", "pct_vol"), purpose="opening", what="plum",

@@ -11,7 +11,7 @@ from .conftest import F1, token
 
 
 def test_a_rising_gravity_is_asked_about_and_the_likely_slip_offered(house, rising):
-    page = house.client("IM").get("/desk/").text
+    page = house.client("IM").get("/desk/queries").text
     assert rising["settled"] == "queried"
     assert "it can only fall" in page
     assert "1.045" in page, "swapped digits are offered"
@@ -87,8 +87,8 @@ def test_what_cannot_be_read_comes_back_with_the_form_filled(house, rising):
 
 def test_a_floor_hand_sees_queries_but_cannot_answer(house, rising):
     client = house.client("NS")
-    assert "it can only fall" in client.get("/desk/").text
-    assert "It stands" not in client.get("/desk/").text
+    assert "it can only fall" in client.get("/desk/queries").text
+    assert "It stands" not in client.get("/desk/queries").text
     data = {"verdict": "stands", "reason": "x", "csrf_token": token(client, "/desk/")}
     assert client.post(f"/desk/entries/{rising['id']}/answer", data=data).status_code == 403
 
@@ -112,3 +112,9 @@ def test_amending_speaks_of_the_minute_by_the_houses_clock(house, rising):
 
     assert amend(f"{shown:%Y-%m-%dT%H:%M}") == logged
     assert amend("2025-09-25T18:30") == "2025-09-25T18:30:00+12:00"
+
+
+def test_the_offered_figure_stands_beside_the_typed_one(house, rising):
+    page = house.client("IM").get(f"/desk/entries/{rising['id']}").text
+    assert "with 1.045 SG" in page and "It moves no spirit either way." in page
+    assert page.index("It was 1.045 SG") < page.index("As read"), "the question above everything"

@@ -24,7 +24,7 @@ def test_a_limit_for_one_vessel_settles_its_question(house, rising):
     assert [q["code"] for q in rising["queries"]] == ["ferment_gravity_rose"]
     client = house.client("IM")
     assert _post(client).status_code == 302
-    assert "1.054 is above" not in client.get("/desk/").text
+    assert "1.054 is above" not in client.get("/desk/queries").text
     assert [(row["scope"], row["key"], row["value"]) for row in check_limits(house.book)] == [("vessel", F1, 0.01)]
     page = client.get(LIMITS).text
     assert "A gravity may seem to rise by" in page and "0.01 SG" in page and "0.001 SG" in page

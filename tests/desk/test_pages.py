@@ -3,12 +3,14 @@
 import csv
 import io
 import json
+import re
 
 import pypdfium2
 import pytest
 import zxingcpp
 
 from webapp.book.house import devices, people, registry
+from webapp.trade.marks import make_mark
 
 from .conftest import C1, F1, R1, R2, S1, token
 
@@ -95,7 +97,8 @@ def test_hostile_text_is_shown_as_text_wherever_it_stands(house):
     house.client("IM")
     for path in (
         "/desk/",
-        "/desk/?weight=note",
+        "/desk/queries",
+        "/desk/queries?weight=note",
         "/desk/entries",
         f"/desk/entries/{noted['id']}",
         "/desk/vessels",
@@ -177,7 +180,7 @@ def test_a_range_set_for_one_vessel_changes_what_is_asked(house):
         "csrf_token": token(client, "/desk/limits"),
     }
     assert client.post("/desk/limits", data=data).status_code == 302
-    page = client.get("/desk/").text
+    page = client.get("/desk/queries").text
     assert "23 °C is unusual" not in page
     wrong = client.post("/desk/limits", data={**data, "usual_low": "30"})
     assert wrong.status_code == 422 and "no range" in wrong.text
@@ -204,6 +207,35 @@ def test_ticked_labels_come_as_a_pdf_that_scans(house):
     page = pypdfium2.PdfDocument(answer.data)[0].render(scale=200 / 72).to_pil()
     assert {found.text for found in zxingcpp.read_barcodes(page)} == {F1, C1}
     assert client.post("/desk/labels.pdf", data={**data, "mark": []}).status_code == 400
+
+
+def test_labels_are_picked_by_place_by_sort_and_by_what_is_missing(house):
+    registry.put_vessel(house.book, {"mark": C1, "sort": "cask", "place": "CELL-A10"}, by="OL")
+    registry.put_vessel(house.book, {"mark": make_mark("C002"), "sort": "cask", "place": "CELL-A9"}, by="OL")
+    house.log("shift_note", F1, 0, text="stir at six")  # its label was scanned, whoever printed it
+    client = house.client("NS")
+
+    def listed(query=""):
+        return re.findall(r'name="mark" value="([^"]+)"', client.get(f"/desk/labels?{query}").text)
+
+    everything = listed()
+    assert everything[-2:] == [make_mark("C002"), C1], "as people count"
+    assert listed("room=CELL") == [make_mark("C002"), C1] and F1 in listed("room=-")
+    assert listed("sort=fermenter") == [F1] and listed("q=a10") == [C1]
+    assert set(listed("which=missing")) == set(everything) - {F1}
+    assert listed("which=changed") == []
+    page = client.get("/desk/labels?room=CELL&which=missing").text
+    data = {
+        "every": "1", "room": "CELL", "which": "missing", "layout": next(iter(_layouts())), "start_at": "1",
+        "csrf_token": page.split('name="csrf_token"')[-1].split('value="')[1].split('"')[0],
+    }
+    answer = client.post("/desk/labels.pdf", data=data)
+    sheet = pypdfium2.PdfDocument(answer.data)[0].render(scale=200 / 72).to_pil()
+    assert {found.text for found in zxingcpp.read_barcodes(sheet)} == {make_mark("C002"), C1}
+    assert set(listed("which=missing")) == set(everything) - {F1, C1, make_mark("C002")}
+    house.log("cask_move", C1, 10, from_place="CELL-A10", to_place="LOFT-K1")
+    assert listed("which=changed") == [C1], "the label says where it stood"
+    assert "says something else by now" in client.get("/desk/labels").text
 
 
 def _layouts():

@@ -3,13 +3,16 @@
 import csv
 import io
 import json
+import re
 from datetime import UTC, datetime, timedelta
+from decimal import Decimal
 
 import pypdfium2
 import pytest
 
 from webapp.book.house import registry
 from webapp.book.periods import closes
+from webapp.book.periods.periods import litres
 
 from .conftest import C1, F1, R2, START, token
 
@@ -70,6 +73,32 @@ def test_csv_json_and_paper_say_the_same(season):
         assert client.get(path).status_code == 404
 
 
+def test_lines_add_up_as_shown_everywhere_and_the_page_says_which_were_moved(season):
+    """A leak, heads poured out and a sample of 0.2345 L each of 28: 0.23 thrice come to 0.69, where 0.70 are gone."""
+    small = {"temp": ("20", "degC"), "strength": ("70", "pct_vol")}
+    season.log("loss", R2, OCTOBER + 31 * 1440, cause="leak", volume=("0.335", "L"), found="drops", done="pumped")
+    season.log("destruction", R2, OCTOBER + 32 * 1440, what="heads", volume=("0.335", "L"), **small, place="yard",
+               manner="poured out", withdrawn="no", watched_by="IM")
+    season.log("sample", R2, OCTOBER + 33 * 1440, size=("335", "mL"), number=("1", "count"), purpose="analysis",
+               went="destroyed")
+    client = season.client("NS")
+    page = client.get("/desk/periods/2025-11").text
+    rows = [one for one in rows_of(client, "2025-11") if (one["basis"], one["account"]) == ("stated", "production")]
+    of = {name: [Decimal(one["lpa_l"]) for one in rows if one["row"] == name] for name in {one["row"] for one in rows}}
+    assert sum(of["out"]) == of["total_out"][0] and of["opening"][0] - of["total_out"][0] == of["closing"][0]
+    shown = json.loads(client.get("/desk/periods/2025-11.json").text)
+    assert [one["lpa_l"] for one in shown["stated"][0]["rows"]] == [one["lpa_l"] for one in rows]
+    assert "largest remainder" in shown["rounding"] and shown["rounding"] in page
+    pdf = pypdfium2.PdfDocument(client.get("/desk/periods/2025-11.pdf").data)
+    text = " ".join("".join(one.get_textpage().get_text_range() for one in pdf).split())
+    assert "largest remainder" in text
+    for one in rows:
+        assert f'<td class="number">{one["lpa_l"]}</td><td class="number">{one["proof_gal"]}</td>' in page
+        assert f'{one["lpa_l"]} {one["proof_gal"]}' in text
+    assert [one["line"] for one in rows if Decimal(one["lpa_l"]) != litres(int(one["lpa_ul"]))], of
+    assert "shown off their nearest" in page and "shown off their nearest" in text
+
+
 def test_closing_asks_once_more_and_signs_what_was_shown(season):
     client = season.client("IM")
     page = client.get("/desk/periods/2025-10/close").text
@@ -82,7 +111,8 @@ def test_closing_asks_once_more_and_signs_what_was_shown(season):
                purpose="stock")
     answer = client.post("/desk/periods/2025-10/close", data=data | {"sure": "yes"})
     assert answer.status_code == 422 and "changed while you looked" in answer.text
-    data["digest"] = digest_in(client.get("/desk/periods/2025-10/close").text)
+    page = client.get("/desk/periods/2025-10/close").text
+    data |= {"digest": digest_in(page), "read": re.findall(r'name="read" value="([^"]+)"', page)}
     page = client.post("/desk/periods/2025-10/close", data=data | {"sure": "yes"}, follow_redirects=True).text
     assert "2025-10 is closed" in page and "was closed by IM" in page and "Close it" not in page
     (row,) = closes.closes(season.book)
@@ -93,6 +123,24 @@ def test_closing_asks_once_more_and_signs_what_was_shown(season):
 
 def digest_in(page):
     return page.split('name="digest" value="')[1].split('"')[0]
+
+
+def test_a_close_wants_each_open_question_read_and_carries_them(season):
+    season.log("gauge", R2, OCTOBER + 1440, volume=("55", "L"), temp=("20", "degC"), strength=("70", "pct_vol"))
+    client = season.client("IM")
+    address = "/desk/periods/2025-10/close"
+    page = client.get(address).text
+    keys = re.findall(r'name="read" value="([^"]+)"', page)
+    assert keys and "for good" in page and "The entry" in page
+    data = {"csrf_token": token(client, address), "digest": digest_in(page), "sure": "yes"}
+    refused = client.post(address, data=data | {"read": keys[1:]})
+    assert refused.status_code == 422 and "not ticked as read" in refused.text and not closes.closes(season.book)
+    done = client.post(address, data=data | {"read": keys}, follow_redirects=True).text
+    assert "open, each read by IM" in done and R2 in done
+    whole = json.loads(client.get("/desk/periods/2025-10.json").text)
+    assert [len(one["open_questions"]) for one in whole["closes"]] == [len(keys)]
+    text = pypdfium2.PdfDocument(client.get("/desk/periods/2025-10.pdf").data)[0].get_textpage().get_text_range()
+    assert "Open when it was closed" in text
 
 
 def test_what_comes_late_is_an_adjustment_in_plain_sight(season):

@@ -104,7 +104,7 @@ def test_questions_to_one_entry_stand_together(house):
     odd = house.log("run_reading", S1, 120, glass=("85.2", "pct_glass"), temp=("26", "degC"),
                     vapour_temp=("93", "degC"))
     assert len(odd["queries"]) >= 3
-    text = house.client("IM").get("/desk/").text
+    text = house.client("IM").get("/desk/queries").text
     rows = [row for row in text.split('<li class="list__item"') if "True strength" in row]
     assert len(rows) == 1
     assert rows[0].count("list__why") == len([q for q in odd["queries"] if q["weight"] != "note"])

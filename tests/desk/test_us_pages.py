@@ -12,7 +12,7 @@ METRIC = re.compile(r"% vol|°C|\bL/h\b|(?<=[0-9] )(?:L|kg)\b|\bLPA\b|\bL pure|,
 # Both on purpose: accounts in litres beside proof gallons, flat rates as published, units to pick from, limits as they
 # are kept; texts of the law.
 BOTH = {"desk.period_page", "desk.period_print", "desk.casks_by_year_page", "desk.bottled_page", "desk.records_page",
-        "desk.settings_page", "desk.limits_page", "desk.instrument_edit"}
+        "desk.settings_page", "desk.limits_page", "desk.instrument_edit", "desk.vessel_dips"}
 PER_PAGE = 3
 
 

@@ -17,7 +17,7 @@ import time
 from pathlib import Path
 from typing import IO
 
-from tests.server_process import ROOT_DIR, find_free_port
+from tests.server_process import PROGRAM_PATH, ROOT_DIR, find_free_port
 
 _START_WAIT_S = 60.0
 
@@ -30,7 +30,7 @@ class QuickServer:
         self.url = f"http://127.0.0.1:{self.port}"
         self._child: int | None = None
         command = [sys.executable, "-m", "tests.faults.quick_server", str(data_dir), str(self.port), database]
-        environment = {**os.environ, "PYTHONPATH": str(ROOT_DIR)}
+        environment = {**os.environ, "PYTHONPATH": PROGRAM_PATH}
         self._log = (data_dir.parent / f"{data_dir.name}-quick-server.log").open("ab")
         self._parent = subprocess.Popen(
             command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=self._log, env=environment, cwd=ROOT_DIR

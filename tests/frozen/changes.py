@@ -9,6 +9,17 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
     "0.1.0": {
         "held_strength": "A strength far from what stands in the vessel by the book is asked about since 0.2.0.",
         "ferment_fast": "A gravity that fell in a few hours by more than fruit does in ten is asked about since 0.2.0.",
+        "filter_gain": "No alarm finer than the instruments since 0.2.0: two dips of a tank leave more open than this.",
+        "move_balance": "No alarm finer than the instruments since 0.2.0.",
+        "blend_sum": "No alarm finer than the instruments since 0.2.0.",
+        "move_gain": "No alarm finer than the instruments since 0.2.0.",
+        "over_capacity": "What is offered leaves room for the fruit that lies in the vessel already, since 0.2.0.",
+        "strength_impossible": "Another scale, a key and two digits are likelier than 9.8 for 98.1, since 0.2.0.",
+        "named_twice": "A run name that stood on this still before is asked about since 0.2.0, with the next one.",
+        "moved_twice": "The same figures of what moves stock, again within a day, are asked about since 0.2.0.",
+        "late": "Typed on a phone more than 36 hours late asks since 0.2.0; it was a note.",
+        "source_strength": "What is taken is held against the strength of its vessel since 0.2.0.",
+        "close_volume": "Wash is held against the fruit that went in since 0.2.0.",
         "account_other": "A move out of another account than the vessel stands in changes that of all it holds; "
         "that went without a question.",
         "account_joined": "A move into a vessel of another account changes that of what stands there; that went "
@@ -16,5 +27,17 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
     },
 }
 
-# version -> {part of said.py's sums: why it came out otherwise}
-CHANGED_SUMS: dict[str, dict[str, str]] = {}
+# version -> why questions offer other figures than they did; those that they offered then are offered still.
+CHANGED_OFFERS: dict[str, str] = {
+    "0.1.0": "One sum finds what may have been meant, for all questions about a figure, since 0.2.0.",
+}
+
+# version -> why amounts of its sums, and figures in its questions, came out otherwise. Each posting lies at most
+# AMOUNT_OFF of what went through its vessel from what it was, and each sum no further than all postings together;
+# lines, names, states and questions are what they were.
+CHANGED_AMOUNTS: dict[str, str] = {
+    "0.1.0": "Weights allow for the buoyancy of air since 0.2.0: 0.12 % more by weight. Pounds go by 27 CFR 30.64.",
+}
+AMOUNT_OFF = 0.0013
+LEAST_OFF = 10  # uL, mL or g: roundings of a sample
+FIGURE_OFF = 0.02  # of a figure in words, which is rounded or a difference of two amounts

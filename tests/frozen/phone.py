@@ -7,8 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.browser.offline_world import RECEIVER, STILL, Phone, World, reading
-from tests.conftest import CHROMIUM_FLAGS
-from tests.find_browsers import find_chromium
+from tests.find_browsers import CHROMIUM_FLAGS, find_chromium
 from tests.server_process import ServerProcess
 from webapp.book.house import people, registry
 from webapp.book.opening import open_book

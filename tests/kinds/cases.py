@@ -8,6 +8,10 @@ from typing import Any
 from webapp.kinds.spec import Field, Kind
 
 SEED = 20250924
+FILLED = 40
+TABLE = '{"points":[[0,0],[10.5,100],[400,3000]],"of":"dip","shell_c":15,"per_c":48e-6,"tilt_cm":-0.4}'
+CASK = '{"bung_cm":300,"head_cm":256,"length_cm":389,"lies":true,"of":"ullage"}'
+DIPPED: tuple[dict[str, Any], ...] = ({"dips": TABLE}, {"dips": None, "cask_dips": CASK}, {"dips": ""}, {})
 ODD_TEXTS = (
     "", " ", "abc", "1,2,3", "1.234,5", "1e9", "1e999", "NaN", "Infinity", "--3", "-0", "0", "0,0", "+4.5", ".5", "5.",
     "14,6", "1 234,5", "\u22123.5", "999999999999999", "1234567890.5", "12345678901234567", "９", "½", "<b>1</b>",
@@ -18,9 +22,31 @@ MARKS = ("F3-8", "R2-F", "S1-Z")
 
 
 def entries(kind: Kind, count: int) -> list[tuple[dict[str, Any], dict[str, Any]]]:
-    """Return `count` pairs of entry and context."""
+    """Return `count` pairs of entry and context, one more of an entry that holds what is required, and no more, and
+    some of entries with every box filled in as is usual.
+    """
     rng = random.Random(f"{SEED}:{kind.name}")
-    return [(_entry(rng, kind), _context(rng, kind)) for _ in range(count)]
+    made = [(_entry(rng, kind), _context(rng, kind)) for _ in range(count)]
+    filled = random.Random(f"{SEED}:{kind.name}:filled")
+    return [*made, (_barren(rng, kind), {}), *((_filled(filled, kind), DIPPED[n % 4]) for n in range(FILLED))]
+
+
+def _filled(rng: random.Random, kind: Kind) -> dict[str, Any]:
+    values = {}
+    for spec in kind.fields:
+        low, high = spec.usual
+        is_usual = spec.sort == "number" and low is not None and high is not None
+        raw = f"{rng.uniform(low or 0.0, high or 0.0):.3f}" if is_usual else _raw(rng, spec, 0.0)
+        values[spec.name] = {"raw": raw, **({"unit": spec.units[0]} if spec.units else {})}
+    return {"kind": kind.name, "mark": rng.choice(MARKS) if kind.needs_mark else "", "values": values}
+
+
+def _barren(rng: random.Random, kind: Kind) -> dict[str, Any]:
+    values = {}
+    for spec in kind.fields:
+        if spec.required:
+            values[spec.name] = {"raw": _raw(rng, spec, 0.0), **({"unit": spec.units[0]} if spec.units else {})}
+    return {"kind": kind.name, "mark": rng.choice(MARKS) if kind.needs_mark else "", "values": values}
 
 
 def _entry(rng: random.Random, kind: Kind) -> dict[str, Any]:

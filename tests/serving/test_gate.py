@@ -114,6 +114,24 @@ def test_a_body_too_long_is_told_by_its_length_and_not_kept() -> None:
     assert (proto.status, proto.body, seen["CONTENT_LENGTH"]) == (413, b"", "1001")
 
 
+def test_a_longer_body_goes_to_its_own_path_alone_and_few_at_once() -> None:
+    made = Gate(echo, threads=2, body_most=1000, large={"/sheets": 4000})
+    pieces = (b"x" * 500,) * 6
+    assert answered(made, scope("POST", "/sheets", content_length="3000"), Pieces(pieces)).body.count(b"x") == 3000
+    assert answered(made, scope("POST", "/other", content_length="3000"), Pieces(pieces)).body.count(b"x") == 0
+    assert answered(made, scope("POST", "/sheets", content_length="4500"), Pieces(pieces[:1] * 9)).body.count(b"x") == 0
+
+    async def many() -> list[int]:
+        under_way = [Pieces(pieces, pause_s=0.05) for _ in range(gate.LARGE_MOST + 3)]
+        await asyncio.gather(*(
+            made.__rsgi__(scope("POST", "/sheets", content_length="3000"), one) for one in under_way
+        ))
+        return sorted(one.status for one in under_way)
+
+    assert run(many()) == [200] * gate.LARGE_MOST + [503] * 3
+    assert answered(made, scope("POST", "/sheets", content_length="3000"), Pieces(pieces)).status == 200, "room again"
+
+
 def test_a_header_with_an_underscore_cannot_pass_for_another() -> None:
     asked = scope()
     asked.headers["x_forwarded_for"] = "1.2.3.4"

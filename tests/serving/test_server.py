@@ -175,18 +175,17 @@ def test_name_unknown_to_the_authority_is_refused_with_what_to_do(tmp_path: Path
     assert str(tmp_path / "tls") in done.stderr
 
 
-def test_a_look_at_the_certificate_that_fails_is_not_the_last(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+def test_a_look_at_the_certificate_that_fails_is_not_the_last(monkeypatch: pytest.MonkeyPatch) -> None:
     looks = [OSError(5, "Input/output error"), False, True]
     interrupted, is_renewal = threading.Event(), threading.Event()
 
-    def look(*_about: object) -> bool:
+    def look() -> bool:
         found = looks.pop(0)
         if isinstance(found, OSError):
             raise found
         return found
 
-    monkeypatch.setattr(serving, "leaf_is_due", look)
     monkeypatch.setattr(serving, "_RENEWAL_LOOK_EVERY_S", 0.01)
     server = SimpleNamespace(signal_handler_interrupt=interrupted.set)
-    serving._watch_certificate(tmp_path, lambda: ["127.0.0.1"], server, is_renewal)
+    serving._watch_certificate(SimpleNamespace(is_due=look), server, is_renewal)
     assert interrupted.wait(30) and is_renewal.is_set() and not looks

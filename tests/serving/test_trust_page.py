@@ -1,6 +1,8 @@
 """The plain-http listener: the trust page, the certificate, a redirect to the page, and nothing else."""
 
+import hashlib
 import http.client
+import re
 import socket
 from pathlib import Path
 from typing import Any
@@ -9,6 +11,7 @@ from wsgiref.validate import validator
 
 import pytest
 from cryptography import x509
+from cryptography.hazmat.primitives.serialization import Encoding
 
 from webapp.serving import phone_trust
 from webapp.serving.certificates import get_authority
@@ -17,13 +20,14 @@ ADDRESS = "https://192.168.1.20:8443/"
 
 
 def ask(
-    data_dir: Path, path: str, method: str = "GET", host: str = "10.0.0.1"
+    data_dir: Path, path: str, method: str = "GET", host: str = "10.0.0.1", agent: str = "", query: str = ""
 ) -> tuple[str, dict[str, str], bytes]:
     environ: dict[str, Any] = {
         "PATH_INFO": path,
         "REQUEST_METHOD": method,
         "HTTP_HOST": host,
-        "QUERY_STRING": "",
+        "QUERY_STRING": query,
+        "HTTP_USER_AGENT": agent,
         "SCRIPT_NAME": "",
     }
     setup_testing_defaults(environ)
@@ -39,19 +43,75 @@ def ask(
     return seen[0], seen[1], body
 
 
-def test_page_shows_fingerprint_both_files_and_the_address(tmp_path: Path) -> None:
+IPHONE = "Mozilla/5.0 (iPhone; CPU iPhone OS 18_1 like Mac OS X) AppleWebKit/605.1.15 Version/18.1 Mobile Safari/604.1"
+ANDROID = "Mozilla/5.0 (Linux; Android 15; K) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/131.0 Mobile Safari/537.36"
+
+
+def test_page_shows_fingerprint_groups_and_the_address(tmp_path: Path) -> None:
     get_authority(tmp_path)
     status, _headers, body = ask(tmp_path, "/trust")
     page = body.decode()
     assert status == "200 OK"
-    for expected in (
-        phone_trust.write_fingerprint(tmp_path),
-        ADDRESS,
-        phone_trust.PEM_PATH,
-        phone_trust.PROFILE_PATH,
-    ):
+    for expected in (phone_trust.write_fingerprint(tmp_path), phone_trust.write_groups(tmp_path), ADDRESS):
         assert expected
         assert expected in page
+
+
+@pytest.mark.parametrize(
+    ("agent", "query", "has", "has_not"),
+    [
+        (IPHONE, "", "Certificate Trust Settings", "CA certificate"),
+        (ANDROID, "", "CA certificate", "Certificate Trust Settings"),
+        (ANDROID, "for=iphone", "Certificate Trust Settings", "CA certificate"),
+        (IPHONE, "for=nonsense", "Certificate Trust Settings", "CA certificate"),
+        ("", "for=windows", "Trusted Root", "CA certificate"),
+        ("x" * 100_000, "for=" + "y" * 5000, "Authorities", "Trusted Root"),
+    ],
+)
+def test_page_has_the_steps_of_the_phone_at_hand_and_a_way_to_another(
+    tmp_path: Path, agent: str, query: str, has: str, has_not: str
+) -> None:
+    get_authority(tmp_path)
+    page = ask(tmp_path, "/trust", agent=agent, query=query)[2].decode()
+    assert has in page
+    assert has_not not in page
+    assert page.count('href="?for=') == 5
+    is_iphone = "Certificate Trust Settings" in page
+    assert (phone_trust.PROFILE_PATH in page, phone_trust.PEM_PATH in page) == (is_iphone, not is_iphone)
+
+
+def test_nothing_of_what_a_phone_sends_is_drawn(tmp_path: Path) -> None:
+    get_authority(tmp_path)
+    page = ask(tmp_path, "/trust", agent="<script>alert(1)</script>", query="for=<img onerror=1>")[2].decode()
+    assert "alert(1)" not in page
+    assert "onerror" not in page
+
+
+def test_page_has_its_script_and_sheets_and_no_other_file_of_ours(tmp_path: Path) -> None:
+    get_authority(tmp_path)
+    page = ask(tmp_path, "/trust")[2].decode()
+    for path in re.findall(r'(?:src|href)="(/trust/[^"]+)"', page):
+        status, headers, body = ask(tmp_path, path)
+        assert status == "200 OK", path
+        assert body
+        assert headers["X-Content-Type-Options"] == "nosniff"
+    for path in ("/static/doors/trust.js", "/trust/../static/desk.js", "/trust/base.css", "/trust/phone.js"):
+        assert ask(tmp_path, path)[0] == "302 Found"
+    policy = ask(tmp_path, "/trust")[1]["Content-Security-Policy"]
+    assert "default-src 'none'" in policy
+    assert policy.endswith("img-src https://192.168.1.20:8443"), "a picture of the house, and of nobody else"
+
+
+def test_groups_are_those_of_the_certificate_and_differ_from_another_ones(tmp_path: Path) -> None:
+    """Worked out apart from the page, from the bytes that a phone installs."""
+    get_authority(tmp_path / "one")
+    get_authority(tmp_path / "two")
+    shown = phone_trust.write_groups(tmp_path / "one")
+    assert shown != phone_trust.write_groups(tmp_path / "two")
+    pem = ask(tmp_path / "one", phone_trust.PEM_PATH)[2]
+    der = x509.load_pem_x509_certificate(pem).public_bytes(Encoding.DER)
+    number, alphabet = int(hashlib.sha256(der).hexdigest(), 16), "23456789ABCDEFGHJKMNPQRSTVWXYZ"
+    assert shown.replace(" ", "") == "".join(alphabet[number // 30**n % 30] for n in range(16))
 
 
 def test_certificate_is_handed_out_but_never_the_key(tmp_path: Path) -> None:

@@ -12,7 +12,8 @@ import pytest
 from webapp.book.house import people, registry
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
-from webapp.sheets.judge import Stamp, look_over
+from webapp.sheets.entering import Stamp
+from webapp.sheets.judge import look_over
 from webapp.sheets.lookover import Look, Told
 from webapp.sheets.putting import put_in
 from webapp.words import sentence

@@ -141,7 +141,7 @@ def test_the_order_of_day_and_month_is_asked_and_not_guessed(hand: Hand) -> None
         ("C1,plum,2030-01-01,46.3,209.9,60,225", "filled_on", "1 January 2030 is after 29 November 2026"),
         ("C1,plum,2022-11-21,46.3,full,60,225", "gross", "full is no figure."),
         ("C1,plum,2022-11-21,46.3,209 miles,60,225", "gross", "209 miles: this column is in kg or lb."),
-        ("C1,plum,2022-11-21,46.3,2099,60,225", "gross", "2257.9 L does not fit into C1, which holds 229.5 L."),
+        ("C1,plum,2022-11-21,46.3,2099,60,225", "gross", "2260.6 L does not fit into C1, which holds 229.5 L."),
         ("C1,,2022-11-21,46.3,209.9,60,225", "spirit", "Kind of spirit is missing."),
         (",plum,2022-11-21,46.3,209.9,60,225", "code", "Vessel is missing."),
         ("C_1,plum,2022-11-21,46.3,209.9,60,225", "code", "A code is made of the letters A to Z"),
@@ -164,6 +164,21 @@ def test_a_day_that_no_month_has_offers_the_days_that_it_may_be(hand: Hand) -> N
     assert [offer.text for offer in look.rows[0].faults[0].offers] == ["31 Jan 2024", "29 Feb 2024"]
     assert hand.look(HEADS + "C1,plum,31 Feb 2024,46.3,209.9,60,225\n",
                      edits={(0, 2, "filled_on"): "29 Feb 2024"}).rows[0].raw("filled_on") == "2024-02-29"
+
+
+@pytest.mark.parametrize(
+    ("codes", "offered"),
+    [
+        ("C-005 C-005 C-007", ["C-006"]), ("C-005 C-005", ["C-006"]), ("C-009 C-009 C-011", ["C-010"]),
+        ("C-005 C-005 C-006", []), ("C-005 C-006 C-005 C-007", []), ("C-006 C-005 C-005", []), ("Oak Oak", []),
+    ],
+)
+def test_a_name_that_stands_twice_is_offered_as_the_one_that_is_left_out(
+    hand: Hand, codes: str, offered: list[str]
+) -> None:
+    look = hand.look(HEADS + "".join(f"{code},plum,2022-11-21,46.3,209.9,60,225\n" for code in codes.split()))
+    twice = [fault for row in look.rows for fault in row.faults if "stands in row" in sentence(fault.said)]
+    assert [offer.text for offer in twice[-1].offers] == offered
 
 
 def test_what_stands_twice_what_is_none_of_these_and_what_is_still_to_come(hand: Hand) -> None:

@@ -80,7 +80,7 @@ def test_every_file_that_a_shell_names_is_kept_too(client: FlaskClient) -> None:
 
 def test_a_figure_of_one_unit_shows_it_beside_the_box(client: FlaskClient) -> None:
     page = client.get("/shell/log/fruit_intake").text
-    for name, sign in (("sugar", "°Bx"), ("rot", "%")):
+    for name, sign in (("ph", "pH"), ("rot", "%")):
         assert f'<span class="field__unit" id="{name}-unit">{sign}</span>' in page
 
 

@@ -1,6 +1,7 @@
 """Calls that the book and the phone have to answer alike: over whole ranges, at the edges, and with nonsense."""
 
 import itertools
+import json
 import random
 from collections.abc import Callable, Iterator
 from typing import Any
@@ -11,10 +12,13 @@ from webapp.trade import (
     alcoholometry,
     bottling,
     density,
+    dipping,
     ferment,
     gauging,
+    obscured,
     proof,
     reducing,
+    scales,
     still,
     sugar,
     sums,
@@ -53,6 +57,8 @@ PAIRS: dict[str, Callable[..., Any]] = {
     "lpaFromProofGallons": proof.lpa_from_proof_gallons,
     "volume60fFrom20c": proof.volume_60f_from_20c,
     "volume20cFrom60f": proof.volume_20c_from_60f,
+    "litresFromPounds": proof.litres_from_pounds,
+    "lpaFromPounds": proof.lpa_from_pounds,
     "gravityOfProof": gauging.gravity_of_proof,
     "poundsPerWineGallon": gauging.pounds_per_wine_gallon,
     "wineGallonsPerPound": gauging.wine_gallons_per_pound,
@@ -61,11 +67,26 @@ PAIRS: dict[str, Callable[..., Any]] = {
     "proofGallonsFromPounds": gauging.proof_gallons_from_pounds,
     "proofGallonsFromWineGallons": gauging.proof_gallons_from_wine_gallons,
     "obscurationProof": gauging.obscuration_proof,
-    "brixFromGravity": sugar.brix_from_gravity,
-    "gravityFromBrix": sugar.gravity_from_brix,
-    "platoFromGravity": sugar.plato_from_gravity,
-    "gravityFromPlato": sugar.gravity_from_plato,
-    "oechsleFromGravity": sugar.oechsle_from_gravity,
+    "brixFromGravity": scales.brix_from_gravity,
+    "gravityFromBrix": scales.gravity_from_brix,
+    "platoFromGravity": scales.plato_from_gravity,
+    "gravityFromPlato": scales.gravity_from_plato,
+    "gravityFromKmw": scales.gravity_from_kmw,
+    "kmwFromGravity": scales.kmw_from_gravity,
+    "volumeOfDip": dipping.volume_of_dip,
+    "volumeOfCask": dipping.volume_of_cask,
+    "dipLimitsCm": dipping.dip_limits_cm,
+    "strengthByDistillation": obscured.strength_by_distillation,
+    "obscuration": obscured.obscuration,
+    "obscurationOfExtract": obscured.obscuration_of_extract,
+    "obscurationLeast": obscured.obscuration_least,
+    "obscurationMost": obscured.obscuration_most,
+    "volumeOfDense": obscured.volume_of_dense,
+    "brixFromOechsle": scales.brix_from_oechsle,
+    "oechsleFromBrix": scales.oechsle_from_brix,
+    "brixFromKmw": scales.brix_from_kmw,
+    "kmwFromBrix": scales.kmw_from_brix,
+    "oechsleFromGravity": scales.oechsle_from_gravity,
     "potentialAlcoholFromBrix": sugar.potential_alcohol_from_brix,
     "potentialAlcoholFromGravity": sugar.potential_alcohol_from_gravity,
     "alcoholFromGravityFall": sugar.alcohol_from_gravity_fall,
@@ -178,22 +199,62 @@ def gauging_cases() -> Iterator[Case]:
         yield "proofFromStrength", strength
         yield "volume60fFrom20c", 1000.0, strength
         yield "volume20cFrom60f", 1000.0, strength
+        for pounds in (0.0, 12.34, 500.0, 1e8, 1.1e8, -1.0, NAN):
+            yield "litresFromPounds", pounds, strength
+            yield "lpaFromPounds", pounds, strength
     for amount in (0.0, 1.0, -5.5, 1e9, 1.1e9, NAN):
         yield "proofGallonsFromLpa", amount
         yield "lpaFromProofGallons", amount
-    yield from (("obscurationProof", solids) for solids in grid(0, 0.6, 30))
+    yield from (("obscurationProof", solids, 90.0) for solids in grid(0, 0.6, 30))
+    yield from (("obscurationProof", 0.5, proof_value) for proof_value in grid(79.9, 100.1, 40))
+
+
+TABLE = json.dumps({"points": [[0, 0], [10.5, 20], [20, 91.25], [30, 190], [40, 290]], "of": "dip", "shell_c": 15.0,
+                    "per_c": 48e-6, "tilt_cm": -0.4})
+CASKS = [json.dumps({"bung_cm": 69.0, "head_cm": head, "length_cm": 89.0, "lies": lies, "of": of})
+         for head in (56.0, 69.0) for lies in (True, False) for of in ("dip", "ullage")]
+
+
+def dipping_cases() -> Iterator[Case]:
+    for dip in (-0.1, 0.0, 0.4, 3.3, 10.9, 17.0, 34.5, 40.4, 41.0, 62.6, 69.0, 77.7, 89.0, 89.1, NAN):
+        for temp in (-20.0, 12.5, 20.0, 40.5):
+            for dips in (TABLE, *CASKS):
+                yield "volumeOfDip", dips, dip, temp
+                yield "dipLimitsCm", dips, dip, temp
+        for bung, head, length in ((69.0, 56.0, 89.0), (300.0, 240.0, 320.0), (4.0, 4.0, 50.0), (60.0, 61.0, 80.0),
+                                   (60.0, 50.0, NAN)):
+            for lies in (True, False):
+                yield "volumeOfCask", bung, head, length, dip, lies
+
+
+def obscured_cases() -> Iterator[Case]:
+    for strength in (0.0, 12.5, 37.5, 60.0, 97.0, 101.0, NAN):
+        for temp in (-21.0, 4.0, 20.0, 33.0):
+            for made_up in (0.009, 0.1, 0.2, 1.0):
+                yield "strengthByDistillation", 0.2, temp, made_up, 20.0, strength
+                yield "strengthByDistillation", 0.1, 18.0, made_up, temp, strength
+            for heavy in (599.0, 905.5, 1082.0, NAN):
+                yield "volumeOfDense", 250.0, heavy, temp, strength
+        for extract in (-1.0, 0.0, 0.4, 6.0, 90.0, 350.0, 601.0):
+            for name in ("obscurationOfExtract", "obscurationLeast", "obscurationMost"):
+                yield name, strength, extract
+        yield "obscuration", strength, 33.3
+        yield "obscuration", 41.0, strength
 
 
 def sugar_and_still_cases() -> Iterator[Case]:
     for gravity in GRAVITIES:
-        for name in ("brixFromGravity", "platoFromGravity", "oechsleFromGravity", "potentialAlcoholFromGravity"):
+        for name in ("brixFromGravity", "platoFromGravity", "oechsleFromGravity", "kmwFromGravity",
+                     "potentialAlcoholFromGravity"):
             yield name, gravity
         for now in (0.979, 0.98, 0.996, 1.02, 1.05, NAN):
             yield "alcoholFromGravityFall", gravity, now, 0.8
             yield "strengthByTwoInstruments", (gravity - 0.9) * 100, now
     for brix in grid(-5.2, 40, 200):
-        for name in ("gravityFromBrix", "gravityFromPlato", "potentialAlcoholFromBrix"):
+        for name in ("gravityFromBrix", "gravityFromPlato", "gravityFromKmw", "potentialAlcoholFromBrix",
+                     "oechsleFromBrix", "kmwFromBrix", "brixFromKmw"):
             yield name, brix
+        yield "brixFromOechsle", brix * 5
         for share in (0.0, 1e-7, 0.85, 1.0, 1.01, NAN):
             yield "presumptiveLpa", 100.0, brix, share
         yield "presumptiveLpa", 100.0, brix, 0.85, 5.0
@@ -269,6 +330,8 @@ FAMILIES = {
     "edges": edge_cases,
     "gauging": gauging_cases,
     "sugar and still": sugar_and_still_cases,
+    "obscured": obscured_cases,
+    "dipping": dipping_cases,
     "units": unit_cases,
     "sums": sum_cases,
     "reducing": reducing_cases,

@@ -8,7 +8,7 @@ from typing import Any
 from tests.trade.agreement_cases import PAIRS
 from webapp.kinds.message import to_json
 from webapp.kinds.reasons import reason_of
-from webapp.trade import batch, cutdue, ferment, maturing, sums, vle
+from webapp.trade import batch, caskloss, cutdue, ferment, sums, vle
 from webapp.trade.errors import NotANumber, OutOfDomain
 
 STILL_PAIRS: dict[str, Callable[..., Any]] = {
@@ -19,10 +19,12 @@ STILL_PAIRS: dict[str, Callable[..., Any]] = {
     "forecastCut": cutdue.forecast_cut,
 }
 CELLAR_PAIRS: dict[str, Callable[..., Any]] = {
-    "forecastEnd": lambda days, gravities, end, o: ferment.forecast_end(days, gravities, end, is_grain=o["isGrain"]),
-    "lossRates": maturing.loss_rates,
-    "usualOf": maturing.usual_of,
-    "judgeLoss": lambda *given: maturing.judge_loss(*given),
+    "forecastEnd": lambda days, gravities, end, o: ferment.forecast_end(
+        days, gravities, end, is_grain=o["isGrain"], past=o.get("past")),
+    "lossRates": caskloss.loss_rates,
+    "usualOf": caskloss.usual_of,
+    "yearShare": caskloss.year_share,
+    "judgeLoss": lambda *given: caskloss.judge_loss(*given),
 }
 
 

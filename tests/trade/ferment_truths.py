@@ -3,6 +3,9 @@
 Three shapes: sugar eaten by growing yeast in a mash that warms and cools (Monod's kinetics, integrated in small steps),
 Gompertz's curve, which falls faster than it tails off, and logistic curves of odd rates. Hydrometer to half a
 thousandth with its scatter; a day is missed now and then; one reading in thirty has a slip.
+
+And ferments that end in one way or another (`ending`): by Monod's law with little or much sugar at half speed, and by a
+power of what is left after a lag, in a mash that warms and cools. Neither is the forecast's own curve.
 """
 
 import json
@@ -37,6 +40,42 @@ def _made(index: int, chance: random.Random) -> Ferment:
     end, og = usual + chance.gauss(0, 0.002), usual + chance.uniform(0.035, 0.075)
     shape = ("monod", "gompertz", "logistic")[index % 3]
     fine = {"monod": _monod, "gompertz": _gompertz, "logistic": _logistic}[shape](og, end, chance)
+    return _read(f"{shape} {index}", fine, end, usual, chance)
+
+
+def ending(how: str, count: int, seed: int) -> list[Ferment]:
+    """Return ferments that end "sharp", "between" or "fading", every other one by a power of what is left."""
+    chance = random.Random(f"{how} {seed}")
+    return [_ending(how, i, chance) for i in range(count)]
+
+
+def _ending(how: str, index: int, chance: random.Random) -> Ferment:
+    usual = chance.choice([1.011, 1.009, 1.006, 1.000])
+    end, og = usual + chance.gauss(0, 0.002), usual + chance.uniform(0.035, 0.075)
+    drift, phase = chance.uniform(-0.25, 0.25), chance.uniform(0, 6.28)
+    if index % 2:
+        low, high = {"sharp": (0.0, 0.2), "between": (0.45, 0.7), "fading": (1.0, 1.2)}[how]
+        order, days, lag = chance.uniform(low, high), chance.uniform(7, 18), chance.uniform(0.5, 2.5)
+        work = -math.log(0.02) if abs(order - 1) < 1e-6 else (1 - 0.02 ** (1 - order)) / (1 - order)
+
+        def pace(day: float, left: float) -> float:
+            return work / days * (1 - math.exp(-day / lag)) * (og - end) * (left / (og - end)) ** order
+    else:
+        low, high = {"sharp": (0.0003, 0.0015), "between": (0.006, 0.02), "fading": (0.05, 0.15)}[how]
+        half, growth = chance.uniform(low, high), chance.uniform(0.5, 1.0) * (3.0 if how == "fading" else 0.9)
+        yeast, most = chance.uniform(0.002, 0.005), 0.012
+
+        def pace(day: float, left: float) -> float:
+            return growth * min(yeast + 0.6 * (og - end - left), most) * left / (left + half)
+    left, fine = og - end, []
+    for step in range(90 * 50):
+        day = step / 50
+        fine.append((day, end + left))
+        left -= min(pace(day, left) * (1 + drift * math.sin(day / 3 + phase)) / 50, left) if left > 0 else 0.0
+    return _read(f"{how} {index}", fine, end, usual, chance)
+
+
+def _read(name: str, fine: list[tuple[float, float]], end: float, usual: float, chance: random.Random) -> Ferment:
     end_day = next(day for day, gravity in fine if gravity <= end + END_WITHIN)
     days, gravities = [], []
     for day in range(int(end_day) + 4):
@@ -49,7 +88,7 @@ def _made(index: int, chance: random.Random) -> Ferment:
             read += chance.choice([-0.009, 0.009, 0.01])
         days.append(at)
         gravities.append(min(max(read, 0.985), 1.15))
-    return Ferment(f"{shape} {index}", days, gravities, end_day, usual)
+    return Ferment(name, days, gravities, end_day, usual)
 
 
 def _fine(fall: Callable[[float], float]) -> list[tuple[float, float]]:

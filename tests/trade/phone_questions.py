@@ -10,10 +10,10 @@ from tests.trade import test_still_agreement as still
 from tests.trade.agreement_cases import FAMILIES
 from tests.trade.book_answers import answer_sum
 from tests.trade.cask_truths import warehouse
-from tests.trade.ferment_truths import made, of_the_demo
+from tests.trade.ferment_truths import ending, made, of_the_demo
 from tests.trade.phone_record import Case
 from tests.trade.refusal_words import said
-from webapp.trade import maturing
+from webapp.trade import caskloss
 
 FIGURES, REFUSALS = 24, 16  # of each function
 
@@ -51,10 +51,13 @@ def cellar_asked() -> list[Case]:
         counts = range(0, len(one.days) + 1, 3)
         found += [["forecastEnd", one.days[:n], one.gravities[:n], one.usual_end, {"isGrain": one.is_grain}]
                   for n in counts]
+    sharp = ending("sharp", 1, seed=5)[0]
+    found += [["forecastEnd", sharp.days[:n], sharp.gravities[:n], sharp.usual_end, {"isGrain": False, "past": past}]
+              for n in (5, 8) for past in ([0.1, 0.1, 0.1, 0.7], [0.7, 0.1, 0.1, 0.1])]
     found += [["forecastEnd", [0, 2, 1], [1.06, 1.05, 1.04], 1.0, {"isGrain": False}],
               ["forecastEnd", [0, 1], [1.06, 0.4], 1.0, {"isGrain": False}]]
     casks = warehouse(5)[:24]
-    rates = [rate["lpa_pct_year"] for cask in casks if (rate := maturing.loss_rates(cask.gauges)["fill"])]
+    rates = [rate["lpa_pct_year"] for cask in casks if (rate := caskloss.loss_rates(cask.gauges)["fill"])]
     for n, cask in enumerate(casks):
         groups = [rates[: n % 9], rates[n % 7 : n % 7 + n % 4]]
         found += [

@@ -6,6 +6,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from tests.trade.properties import steady
+from tests.trade.reference_files import read_json
 from tests.trade.refusal_words import words_of
 from webapp.trade.alcoholometry import (
     glass_indication,
@@ -20,6 +21,7 @@ from webapp.trade.density import density_from_strength, freezing_limit_c, mass_f
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.table1 import true_proof
 
+LAW = read_json("density_law_text.json")
 # Glass reading minus true strength, alpha 25e-6; worked out apart from this code with OIML R 22, printed to a tenth.
 TRUE = (20, 40, 45, 60, 70, 80)
 GLASS_MINUS_TRUE = {
@@ -111,6 +113,25 @@ def test_glass_expansion_counts() -> None:
     assert 0.05 < abs(soda_lime - borosilicate) < 0.15
 
 
+def test_the_glass_grows_as_the_law_prints_it() -> None:
+    # Decree 141/1997 Sb., Annex 1 B: a density by glass is to be multiplied by these at 15 and 25 degC.
+    tests = {name: case for case in LAW["expansion_per_C"]["tests"] for name in case if name.startswith("glass")}
+    for name, alpha in (("glass25_t", 25e-6), ("glass10_t", 10e-6)):
+        case = tests[name]
+        mark = density_from_strength(60.0, 20.0)
+        true = true_strength_from_glass(60.0, case[name], alpha)
+        assert density_from_strength(true, case[name]) == pytest.approx(mark * case["Fb"], abs=2e-4)
+
+
+@pytest.mark.parametrize("case", LAW["weighing_in_air"]["tests"], ids=lambda case: str(case["sigma"]))
+def test_a_kilogram_on_the_scale_as_the_law_prints_it(case: dict[str, float]) -> None:
+    # Decree 141/1997 Sb., Annex 1 D: litres of pure alcohol in a kilogram as weighed; first order in the buoyancy.
+    litres = litres_from_mass(1.0, case["sigma"], in_air=True)
+    assert litres_pure_alcohol(litres, case["sigma"]) == pytest.approx(case["km"], rel=8e-6)
+    by_mass = litres_pure_alcohol(litres_from_mass(1.0, case["sigma"]), case["sigma"])
+    assert by_mass != pytest.approx(case["km"], rel=1e-4)
+
+
 @pytest.mark.parametrize(
     ("indication", "temp_c", "what"),
     [
@@ -176,6 +197,13 @@ def test_mass_to_litres_and_the_air() -> None:
     assert litres_from_mass(100, 60) == pytest.approx(109.998, abs=0.001)
     lift = (1.2 / 909.11 - 1.2 / 8000) / (1 - 1.2 / 909.11)
     assert litres_from_mass(100, 60, in_air=True) / litres_from_mass(100, 60) - 1 == pytest.approx(lift, rel=1e-4)
+
+
+@pytest.mark.parametrize("row", read_json("uncertainty.json")["weighing_in_air"]["tests"])
+def test_weighing_in_air_as_a_law_prints_it(row: dict[str, float]) -> None:
+    """Litres of pure alcohol a kilogram. Czech decree 141/1997, annex 1, part D; its density is cut to 0.01 kg/m3."""
+    lpa = litres_pure_alcohol(litres_from_mass(1.0, row["sigma"], in_air=True), row["sigma"])
+    assert lpa == pytest.approx(row["km"], abs=5e-6)
 
 
 @steady

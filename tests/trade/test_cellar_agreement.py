@@ -15,13 +15,13 @@ import pytest
 
 from tests.trade.book_answers import answer_cellar
 from tests.trade.cask_truths import warehouse
-from tests.trade.ferment_truths import made, of_the_demo
+from tests.trade.ferment_truths import ending, made, of_the_demo
 from tests.trade.test_browser_agreement import ROOT, QuietHandler
-from webapp.trade import maturing
+from webapp.trade import caskloss
 
 pytestmark = pytest.mark.browser
 IN_PAGE = """async (cases) => {
-  const own = {...await import("/static/trade/ferment.js"), ...await import("/static/trade/maturing.js")};
+  const own = {...await import("/static/trade/ferment.js"), ...await import("/static/trade/caskloss.js")};
   const { initTrade } = await import("/static/trade/index.js");
   const { reasonOf } = await import("/static/kinds/reasons.js");
   await initTrade(async (name) => (await fetch(`/data/${name}`)).json());
@@ -69,6 +69,9 @@ def test_ferments_agree(page: Any) -> None:
     for one in [*of_the_demo(), *made(24, seed=3)]:
         cases += [("forecastEnd", one.days[:n], one.gravities[:n], one.usual_end, {"isGrain": one.is_grain})
                   for n in range(0, len(one.days) + 1)]
+    for one in ending("sharp", 2, seed=3):
+        cases += [("forecastEnd", one.days[:n], one.gravities[:n], one.usual_end, {"isGrain": False, "past": past})
+                  for n in range(4, len(one.days) + 1, 2) for past in ([0.1, 0.1, 0.1, 0.7], [0.4, 0.4, 0.2, 0.0])]
     cases += [("forecastEnd", [0, 2, 1], [1.06, 1.05, 1.04], 1.0, {"isGrain": False}),
               ("forecastEnd", [0, 1], [1.06, 0.4], 1.0, {"isGrain": False})]
     phone, book = both(page, cases)
@@ -79,12 +82,17 @@ def test_ferments_agree(page: Any) -> None:
 def test_casks_agree(page: Any) -> None:
     cases: list[tuple[Any, ...]] = []
     casks = warehouse(5)
-    rates = [rate["lpa_pct_year"] for cask in casks if (rate := maturing.loss_rates(cask.gauges)["fill"])]
+    rates = [rate["lpa_pct_year"] for cask in casks if (rate := caskloss.loss_rates(cask.gauges)["fill"])]
     for n, cask in enumerate(casks):
         groups = [rates[: n % 9], rates[n % 7 : n % 7 + n % 4]]
         cases += [
             ("lossRates", cask.gauges), ("usualOf", groups, cask.capacity_l),
             ("judgeLoss", n - 3.0, n / 2 - 2.0, 0.3 + n / 9, 5.0, 60.0, 60.0 - n / 6),
         ]
+    for drawn in (0.4, 0.0, -3.0, -150.0):  # a sample, nothing, a top-up, one above what was there
+        gauges = [{"years": n, "lpa": 120.0 - 3 * n, "strength_pct": 60.0 - n / 2, "drawn_l": n and drawn}
+                  for n in (0, 1, 3)]
+        cases.append(("lossRates", gauges))
+    cases += [("yearShare", rate) for rate in (-3.0, 0.0, 2.5, 40.0, 400.0)]
     cases += [("lossRates", [{"years": 0, "lpa": 0, "strength_pct": 60}]), ("usualOf", [[1.0]], 0)]
     near(*both(page, cases), 1e-9)

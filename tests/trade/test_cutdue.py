@@ -12,9 +12,9 @@ from scipy.optimize import minimize
 
 from tests.trade.still_runs import Run, demo_runs, falls, forecast_again, generated_run, seen_until
 from webapp.trade import runfit
-from webapp.trade.batch import charge_pot
-from webapp.trade.cutdue import WORDS, forecast_cut
-from webapp.trade.runtrack import tidy, track
+from webapp.trade.cutdue import WORDS, forecast_cut, make_ready
+from webapp.trade.matrices import inverse
+from webapp.trade.runtrack import middle, tidy, track
 from webapp.trade.stilllearn import learn_prior
 from webapp.trade.stillprior import prior_of
 
@@ -159,8 +159,11 @@ def test_a_stream_that_rises_for_good_begins_anew(known: dict[str, Any]) -> None
     raised = with_readings(seen, strength_pct=lambda i, r: min(r["strength_pct"] + (14 if i > 2 else 0), 93.0))
     found = forecast_cut(raised, known, TARGET)
     assert found["state"] != "due" or found["changed_at"] == seen["readings"][3]["minutes"]
-    few = raised | {"readings": raised["readings"][:5]}
-    assert forecast_cut(few, known, TARGET)["why"] == "few_readings"
+    # Two readings since then tell little: what came before still counts, and the interval says so.
+    few, plain = (forecast_cut(one | {"readings": one["readings"][:5]}, known, TARGET) for one in (raised, seen))
+    assert few["state"] == plain["state"] == "due"
+    assert few["changed_at"] == seen["readings"][3]["minutes"]
+    assert few["minutes"]["high"] - few["minutes"]["low"] > plain["minutes"]["high"] - plain["minutes"]["low"]
 
 
 def test_dips_correct_a_flow_that_is_read_wrong(known: dict[str, Any]) -> None:
@@ -200,6 +203,8 @@ def test_without_a_flow_the_stills_usual_is_taken(known: dict[str, Any]) -> None
 
 
 def test_too_little_to_say_and_why() -> None:
+    run, minute, _ = generated_run(0, 2)
+    far = seen_until(run, 0.5 * minute)
     run, minute, _ = a_run()
     seen = seen_until(run, 0.6 * minute)
     for given, target, why in (
@@ -213,7 +218,7 @@ def test_too_little_to_say_and_why() -> None:
         (seen, float("nan"), "out_of_range"),
         (with_readings(seen, strength_pct=lambda i, r: float("nan")), TARGET, "odd_readings"),
         (with_readings(seen, minutes=lambda i, r: -r["minutes"]), TARGET, "odd_readings"),
-        (seen_until(*generated_run(0, 2)[:2]) | {"still": {"plates": None}}, 59.0, "wide"),
+        (far | {"still": {"plates": None}}, 50.0, "wide"),
     ):
         found = forecast_cut(given, None, target)
         assert (found["state"], found["why"]) == ("too_little", why)
@@ -235,40 +240,43 @@ def test_the_words_speak_of_strength_alone() -> None:
 # How it is worked out.
 
 
-def _problem() -> tuple[Any, ...]:
+def _problem() -> runfit.Given:
     run, minute, _ = a_run()
-    seen = track(seen_until(run, 0.8 * minute), None)
-    assert seen is not None
-    pot, lpa = charge_pot(run["charge"]["volume_l"], run["charge"]["lpa_l"]), run["charge"]["lpa_l"]
-    return pot, lpa, seen, prior_of(None, run["still"]["plates"]).still
+    ready = make_ready(seen_until(run, 0.8 * minute), None)
+    assert not isinstance(ready, str)
+    seen, charged = ready
+    prior = prior_of(None, run["still"]["plates"], middle(seen.root_flows)).still
+    return runfit.Given(charged, seen, prior, inverse(prior.spread), [runfit.READ_PCT**2] * len(seen.minutes))
 
 
 def test_the_fit_is_the_least_that_a_library_finds() -> None:
-    pot, lpa, seen, prior = _problem()
-    wanted = runfit.inverse(prior.spread)
-    noise = [runfit.READ_PCT**2] * len(seen.minutes)
+    given = _problem()
 
     def cost(logs: Any) -> float:
-        given = [float(value) for value in logs]
-        return runfit._cost(runfit._look(pot, lpa, seen, prior, noise, given), prior, wanted, given)
+        there = [float(value) for value in logs]
+        misses = runfit._misses(given, there)
+        # Slopes do not enter the cost.
+        seen = runfit._filtered(given, misses, [misses] * runfit.LOGS)
+        return runfit._cost(seen, given.prior, given.wanted, there)
 
-    fit = runfit.fit_run(pot, lpa, seen, prior)
-    best = minimize(cost, prior.mean, method="Nelder-Mead", options={"xatol": 1e-4, "fatol": 1e-7, "maxiter": 600})
+    fit = runfit.fit_run(given.charged, given.seen, given.prior)
+    best = minimize(cost, fit.logs, method="Nelder-Mead", options={"xatol": 1e-4, "fatol": 1e-7, "maxiter": 4000})
     assert fit.slips == []
     assert cost(fit.logs) == pytest.approx(best.fun, abs=0.02)
     sizes = np.sqrt(np.diag(fit.covariance))
     assert np.all(np.abs(np.array(fit.logs) - best.x) < 0.25 * sizes)
 
 
-def test_the_filter_is_the_least_squares_of_the_whole_covariance() -> None:
-    # Dense linear algebra: cost = r' S^-1 r, S of a fading drift and of scatter; the drift now = its regression on r.
-    dice = np.random.default_rng(5)
-    litres, misses = np.sort(dice.uniform(0, 20, 9)), dice.normal(0, 2, 9)
-    fade_l, drift, noise = 6.0, 4.0, dice.uniform(0.2, 0.9, 9)
-    columns = [list(dice.normal(0, 1, 9)) for _ in range(3)]
-    found = runfit._filter(list(litres), fade_l, drift, list(noise), list(misses), columns)
-    slow = drift * np.exp(-np.abs(litres[:, None] - litres[None, :]) / fade_l)
-    weights = np.linalg.inv(slow + np.diag(noise))
+def test_the_filter_is_the_joint_normal_distribution() -> None:
+    # The same drift written out as one covariance of all readings: exp(-litres apart / fade), plus the scatter.
+    given = _problem()
+    misses = runfit._misses(given, given.prior.mean)
+    columns = runfit._slopes(given, given.prior.mean, misses)
+    found = runfit._filtered(given, misses, columns)
+    litres, drift = np.array(given.seen.litres), given.prior.drift_pct**2
+    apart = np.abs(litres[:, None] - litres[None, :]) / given.charged.fade_l
+    slow = drift * np.exp(-apart)
+    weights = np.linalg.inv(slow + np.diag(given.noise))
     assert np.dot(found.misses, found.misses) == pytest.approx(misses @ weights @ misses)
     assert np.dot(found.slopes[1], found.misses) == pytest.approx(np.array(columns[1]) @ weights @ misses)
     assert found.drift_pct == pytest.approx(slow[-1] @ weights @ misses)
@@ -276,9 +284,21 @@ def test_the_filter_is_the_least_squares_of_the_whole_covariance() -> None:
     assert found.drift_var == pytest.approx(drift - slow[-1] @ weights @ slow[-1])
 
 
-def test_the_inverse_of_three_rows() -> None:
-    m = [[4.0, 1.0, -0.5], [1.0, 3.0, 0.2], [-0.5, 0.2, 2.0]]
-    assert np.array(runfit.inverse(m)) == pytest.approx(np.linalg.inv(np.array(m)))
+def test_where_heat_or_water_were_changed_the_drift_may_leap() -> None:
+    given = _problem()
+    changed = given._replace(seen=given.seen._replace(since=3))
+    misses = [0.0, 0.0, 0.0, *[4.0] * (len(given.noise) - 3)]
+    plain, leapt = (runfit._filtered(one, misses, [misses] * runfit.LOGS) for one in (given, changed))
+    assert abs(leapt.sizes[3]) < 0.7 * abs(plain.sizes[3])
+    assert leapt.drift_pct > plain.drift_pct
+
+
+def test_what_flows_back_goes_with_the_root_of_the_flow() -> None:
+    # Half of what moves a flow is taken for heat: twice the flow, 1 / sqrt(2) of the reflux; within bounds.
+    logs = [0.0, math.log(6.0), 0.0, 0.0, 0.0]
+    assert runfit.reflux_at(logs, 3.0) == pytest.approx(2.0)
+    assert runfit.reflux_at(logs, 3.0 * math.sqrt(2)) == pytest.approx(2.0 / math.sqrt(2))
+    assert (runfit.reflux_at(logs, 1e3), runfit.reflux_at([0.0, 6.0], 0.05)) == (0.02, 50.0)
 
 
 # What past runs teach.
@@ -298,7 +318,7 @@ def test_runs_that_tell_nothing_teach_nothing() -> None:
     short = [run | {"readings": run["readings"][:count]} for count in (0, 3)]
     nothing = [run | {"charge": None}, *short, flowless, spilt]
     empty = learn_prior([])
-    assert empty["runs"] == 0 and empty["flow_l_h"] is None and empty["widen"] == 1
+    assert empty["runs"] == 0 and empty["flow_l_h"] is None and empty["tried"] == 0
     backward, lost = (with_readings(run, **{key: f}) for key, f in (
         ("minutes", lambda i, r: 100.0 - r["minutes"]), ("strength_pct", lambda i, r: float("nan"))))
     assert learn_prior([*nothing, backward, lost])["runs"] == 0
@@ -316,7 +336,8 @@ def test_a_still_that_departs_from_the_model_teaches_its_habit_and_wider_interva
 
     plain = [generated_run(seed, STILL)[0] for seed in range(5)]
     straight, curved = learn_prior(plain), learn_prior([bent(run) for run in plain])
-    assert max(curved["habit_pct"]) > max(straight["habit_pct"]) + 0.5
+    apart = [there - here for here, there in zip(straight["habit_pct"], curved["habit_pct"], strict=True)]
+    assert max(apart) > 1.0
     assert curved["drift_pct"] * curved["widen"] > straight["drift_pct"] * straight["widen"]
 
 

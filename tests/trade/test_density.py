@@ -76,6 +76,9 @@ def test_coefficients_are_those_of_the_reference() -> None:
     from webapp.trade.datafiles import load_data
 
     reference, ours = read_json("oiml_r22.json"), load_data("spirit")
+    # Decree 141/1997 Sb., Annex 1: all 54 as a law in force prints them.
+    printed = read_json("density_law_text.json")["coefficients"]
+    assert (ours["A"], ours["B"], ours["C"]) == (printed["A"], printed["B"], list(printed["C"].values()))
     assert (ours["A"], ours["B"]) == (reference["A"], reference["B"])
     assert ours["C"] == [reference["C"][f"C{i}"] for i in range(1, 6)]
 

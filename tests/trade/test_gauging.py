@@ -2,6 +2,7 @@
 
 import math
 from decimal import ROUND_HALF_UP, Decimal
+from functools import cache
 
 import numpy as np
 import pytest
@@ -22,7 +23,10 @@ from webapp.trade.gauging import (
     wine_gallons_from_pounds,
     wine_gallons_per_pound,
 )
+from webapp.trade.numeric import round_half_up
 from webapp.trade.proof import (
+    litres_from_pounds,
+    lpa_from_pounds,
     lpa_from_proof_gallons,
     lpa_per_proof_gallon,
     proof_from_strength,
@@ -177,6 +181,40 @@ def test_table_1_against_oiml(row: dict[str, object]) -> None:
     assert math.sqrt(np.mean(np.square(deviations))) < row["rms"] + 0.0011  # type: ignore[operator]
 
 
+# As docs/numbers.md has it: readings, temperatures, most apart [proof], share that rounds otherwise [%].
+SHARES = [((75, 190), (40, 100), 0.17, 15), ((75, 190), (1, 39), 0.47, 75), ((191, 200), (40, 100), 0.26, 37),
+          ((1, 74), (40, 100), 0.30, 30), ((1, 74), (1, 39), 0.43, 73), ((1, 206), (1, 100), 0.47, 37)]
+
+
+@pytest.mark.parametrize(("readings", "temps", "most", "share"), SHARES)
+def test_how_near_oiml_is_to_table_1_and_where(
+    readings: tuple[int, int], temps: tuple[int, int], most: float, share: float
+) -> None:
+    cells = [(proof, float(PRINTED[key])) for key, proof in _by_oiml().items()
+             if readings[0] <= key[0] <= readings[1] and temps[0] <= key[1] <= temps[1]]
+    assert max(abs(proof - printed) for proof, printed in cells) == pytest.approx(most, abs=0.005)
+    otherwise = [round_half_up(proof, 1) != printed for proof, printed in cells]
+    assert 100 * np.mean(otherwise) == pytest.approx(share, abs=0.5)
+
+
+@cache
+def _by_oiml() -> dict[tuple[int, int], float]:
+    """Return the true proof of each printed cell by OIML R 22, a glass of 25e-6 made for 60 °F."""
+    from webapp.trade.density import coefficients_at, mass_fraction_at, volume_share_at
+    from webapp.trade.numeric import invert, polynomial
+
+    found = {}
+    for reading, temp_f in PRINTED:
+        temp_c = (temp_f - 32) / 1.8
+        if not 0 < reading <= 200:
+            continue
+        mark = polynomial(coefficients_at(PROOF_TEMP_C), mass_fraction_at(float(reading), PROOF_TEMP_C, "", "", 200.0))
+        fraction = invert(coefficients_at(temp_c), mark * (1 - 25e-6 * (temp_c - PROOF_TEMP_C)), 0.0, 1.0)
+        if not math.isnan(fraction):
+            found[reading, temp_f] = volume_share_at(fraction, PROOF_TEMP_C, 200.0)
+    return found
+
+
 def test_table_6_is_kept_as_printed() -> None:
     for row in TABLE_6:
         proof = float(row["proof"])
@@ -215,6 +253,29 @@ def test_pounds_and_gallons_30_64() -> None:
     assert proof_gallons_from_pounds(81000, 190) == example["expected"]["proof_gal"]
 
 
+@pytest.mark.parametrize(
+    ("pounds", "proof", "wine_gallons", "proof_gallons"),
+    [
+        (81000, 190, 11921.58, 22650.84),  # 27 CFR 30.64, as printed
+        (1000, 200, 1000 * 0.15129, 302.58),  # 27 CFR 30.64, the weight to be reduced
+        (500, 120, 65.735, 78.88),  # Table 4 as the rule computes it: 0.13147 and 0.15776 a pound
+    ],
+)
+def test_what_is_weighed_in_pounds_goes_by_30_64(
+    pounds: float, proof: float, wine_gallons: float, proof_gallons: float
+) -> None:
+    strength = strength_from_proof(proof)
+    at_60f = volume_60f_from_20c(litres_from_pounds(pounds, strength), strength) / 3.785411784
+    assert at_60f == pytest.approx(wine_gallons, abs=1e-6)
+    assert proof_gallons_from_lpa(lpa_from_pounds(pounds, strength)) == pytest.approx(proof_gallons, abs=1e-6)
+
+
+def test_proof_is_gauged_to_a_tenth_before_table_4() -> None:
+    """27 CFR 30.23: to the nearest tenth, hundredths of 5 and over going up."""
+    assert lpa_from_pounds(500, strength_from_proof(119.96)) == lpa_from_pounds(500, strength_from_proof(120.04))
+    assert lpa_from_pounds(500, strength_from_proof(119.94)) < lpa_from_pounds(500, strength_from_proof(119.96))
+
+
 def test_tank_car_30_63() -> None:
     # From memory in the reference file; the parts are the same sum of smaller weights.
     parts = {k: v for k, v in EXAMPLES["30.63"]["expected"].items() if k != "total"}
@@ -230,10 +291,24 @@ def test_wine_to_proof_gallons_30_51() -> None:
 
 def test_obscuration_30_32() -> None:
     example = EXAMPLES["30.32b"]
-    assert obscuration_proof(4 * example["inputs"]["residue_g_from_25_mL"]) == example["expected"]["obscuration_proof"]
+    solids = 4 * example["inputs"]["residue_g_from_25_mL"]
+    assert obscuration_proof(solids, 90.0) == example["expected"]["obscuration_proof"]
     for solids in (-0.01, 0.601, float("nan")):
         with pytest.raises(OutOfDomain):
-            obscuration_proof(solids)
+            obscuration_proof(solids, 90.0)
+
+
+@pytest.mark.parametrize("proof", [80.0, 79.96, 100.0, 100.04])
+def test_obscuration_is_for_80_to_100_proof(proof: float) -> None:
+    # 27 CFR 30.31 and 30.32, as reference/us_gauging.json has them; a proof is taken to a tenth (30.23).
+    assert "80-100 proof" in EXAMPLES["30.32b"]["check"]
+    assert obscuration_proof(0.5, proof) == 2.0
+
+
+@pytest.mark.parametrize("proof", [79.94, 100.06, 40.0, 120.0, float("nan")])
+def test_obscuration_is_not_taken_further(proof: float) -> None:
+    with pytest.raises(OutOfDomain):
+        obscuration_proof(0.5, proof)
 
 
 @pytest.mark.parametrize("row", GAUGING["table_30_44b_weighing_small_containers"]["rows"], ids=str)

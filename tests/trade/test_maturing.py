@@ -11,9 +11,11 @@ import pytest
 from scipy import integrate, stats
 
 from tests.trade.cask_truths import Cask, warehouse
-from webapp.trade import maturing
+from tests.trade.gauge_gaps import Followed, house
+from webapp.trade import caskloss, maturing
+from webapp.trade.caskloss import judge_loss, loss_rates, share_lost, usual_of, year_share
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.maturing import forecast_cask, judge_loss, lacks_of, loss_rates, usual_of
+from webapp.trade.maturing import forecast_cask, lacks_of
 
 DEMO = json.loads((Path(__file__).parents[2] / "demo_data" / "casks.json").read_text(encoding="utf-8"))
 
@@ -23,22 +25,45 @@ def gauge(years: float, lpa: float, strength: float = 60.0, drawn: float = 0.0) 
 
 
 def test_loss_a_year_by_hand() -> None:
-    """120 L, two years, 114 L: 2.5 % a year. A litre drawn as samples is no loss: 2.083 %."""
-    rates = loss_rates([gauge(0, 120), gauge(2, 114)])
-    assert rates["last"]["lpa_pct_year"] == pytest.approx(2.5)
-    assert loss_rates([gauge(0, 120), gauge(2, 114, drawn=1.0)])["last"]["lpa_pct_year"] == pytest.approx(500 / 240)
+    """120 L, two years at 5 % each: 108.3 L. A litre drawn as a sample is no loss; two poured in are none either."""
+    left = 120 * 0.95 * 0.95
+    assert year_share(loss_rates([gauge(0, 120), gauge(2, left)])["last"]["lpa_pct_year"]) == pytest.approx(5.0)
+    drawn = loss_rates([gauge(0, 120), gauge(2, left - 1, drawn=1.0)])["last"]
+    assert year_share(drawn["lpa_pct_year"]) == pytest.approx(5.0)
+    poured = loss_rates([gauge(0, 120), gauge(1, 122 * 0.97, drawn=-2.0)])["last"]
+    assert year_share(poured["lpa_pct_year"]) == pytest.approx(3.0)
     drifted = loss_rates([gauge(0, 120, 60), gauge(1, 117, 59)])["last"]
-    assert drifted["volume_pct_year"] == pytest.approx((200 - 117 / 0.59) / 2)
+    assert year_share(drifted["volume_pct_year"]) == pytest.approx((200 - 117 / 0.59) / 2)
+    sampled = loss_rates([gauge(0, 120, 60), gauge(1, 114, 57, drawn=1.14)])["last"]
+    assert sampled["volume_pct_year"] == pytest.approx(-math.log(202 / 200) * 100), "2 L at 57 % were drawn"
     assert drifted["strength_year"] == pytest.approx(-1.0)
 
 
 def test_since_the_last_gauge_and_since_the_fill() -> None:
     rates = loss_rates([gauge(0, 120), gauge(1, 114), gauge(2, 111.72)])
-    assert rates["last"]["lpa_pct_year"] == pytest.approx(2.0)
-    assert rates["fill"]["lpa_pct_year"] == pytest.approx(3.45)
+    assert year_share(rates["last"]["lpa_pct_year"]) == pytest.approx(2.0)
+    assert rates["fill"]["lpa_pct_year"] == pytest.approx(-math.log(0.931) * 50)
     assert loss_rates([gauge(0, 120), gauge(0.1, 119.9)]) == {"last": None, "fill": None}
     near = loss_rates([gauge(0, 120), gauge(1, 114), gauge(1.05, 114)])  # three weeks make no rate
     assert near["last"]["years"] == pytest.approx(1.05)
+
+
+def test_rates_are_added_over_years_and_say_the_same_whatever_the_gap() -> None:
+    """A cask that loses 6 % each year is found to lose 6 % a year from gauges one, two, three or five years apart."""
+    for gap in (0.5, 1, 2, 3, 5):
+        rate = loss_rates([gauge(0, 120), gauge(gap, 120 * 0.94**gap)])["last"]["lpa_pct_year"]
+        assert year_share(rate) == pytest.approx(6.0)
+        assert share_lost(120, 120 * 0.94**gap, gap) == pytest.approx(6.0)
+        told = forecast_cask([gauge(0, 120), gauge(gap, 120 * 0.94**gap)], {"middle": rate, "spread": 1.0}, 5)
+        assert told["lpa"]["at"] == pytest.approx(120 * 0.94 ** (gap + 5))
+    assert share_lost(120, 0, 2) == 100 and share_lost(100, 103, 1) == pytest.approx(-3)
+
+
+def test_a_top_up_above_what_is_gauged_is_no_end_of_the_sum() -> None:
+    """More poured in than found: a slip of the pen, or a leak. A figure comes out, and a high one."""
+    rate = loss_rates([gauge(0, 20), gauge(1, 60, drawn=-80.0)])["last"]
+    assert year_share(rate["lpa_pct_year"]) == pytest.approx(40.0)
+    assert forecast_cask([gauge(0, 20), gauge(1, 60, drawn=-80.0)], {"middle": 3.0, "spread": 1.0}, 1)["lpa"]["at"] > 0
 
 
 def test_a_group_counts_by_its_size() -> None:
@@ -90,7 +115,8 @@ def test_posterior_is_that_of_the_integral() -> None:
     gauges, usual = [gauge(0, 120), gauge(2, 112.8)], {"middle": 2.5, "spread": 0.8}
     told = forecast_cask(gauges, usual, 1.0)
     own = -math.log(112.8 / 120) * 100 / 2
-    sd = math.sqrt(2 * maturing.GAUGE_SD_PCT**2 / 4 + maturing.YEAR_SD_PCT**2 / 2)
+    a_year = maturing.YEAR_SD_PCT**2 + (maturing.YEAR_SHARE * 2.5) ** 2
+    sd = math.sqrt(2 * maturing.GAUGE_SD_PCT**2 / 4 + a_year / 2)
 
     def density(rate: float) -> float:
         return float(stats.norm.pdf(rate, 2.5, 0.8) * stats.norm.pdf(own, rate, sd))
@@ -98,7 +124,7 @@ def test_posterior_is_that_of_the_integral() -> None:
     whole = integrate.quad(density, -5, 12)[0]
     assert told["loss_pct_year"] == pytest.approx(integrate.quad(lambda r: r * density(r), -5, 12)[0] / whole, rel=1e-6)
     assert told["lpa"]["at"] == pytest.approx(112.8 * math.exp(-told["loss_pct_year"] / 100))
-    assert stats.norm.cdf(maturing.Z_80) == pytest.approx(0.9)
+    assert stats.norm.cdf(caskloss.Z_80) == pytest.approx(0.9)
 
 
 def test_many_years_outweigh_the_neighbours_and_none_leans_on_them() -> None:
@@ -230,6 +256,57 @@ def test_bench_of_the_forecast(capsys: pytest.CaptureFixture[str]) -> None:
                 _print("made", followed, ahead, [one for one in told if one["followed"] == followed])
             assert 0.7 < statistics.mean(one["lpa_held"] for one in told) < 0.93
         _print("demo year", "1 to 4", 1.0, demo_year())
+
+
+def told_by_gap(law: str, seeds: range, gap: float, ahead: float) -> list[tuple[float, bool, float, bool]]:
+    """Return of each cask by how much the forecast is off [%] and whether it held: by its own gauges and those of its
+    house, then as if it had just been filled, by its house alone.
+    """
+    found = []
+    for seed in seeds:
+        casks = house(law, seed, gap, ahead)
+        rates = [loss_rates(one.gauges)["fill"]["lpa_pct_year"] for one in casks]
+        for cask in casks:
+            usual = usual_of(_groups(cask, casks, rates), cask.size_l)
+            line: list[Any] = []
+            for gauges in (cask.gauges, cask.gauges[-1:]):
+                told = forecast_cask(gauges, usual, ahead)["lpa"]
+                line += [(told["at"] / cask.later_lpa - 1) * 100, told["low"] <= cask.later_lpa <= told["high"]]
+            found.append(tuple(line))
+    return found
+
+
+def _groups(cask: Followed, casks: list[Followed], rates: list[float]) -> list[list[float]]:
+    others = [(one, rate) for one, rate in zip(casks, rates, strict=True) if one is not cask and
+              one.size_l == cask.size_l]
+    same = [rate for _, rate in others]
+    area = [rate for one, rate in others if one.place == cask.place]
+    return [same, same, area, area]
+
+
+@pytest.mark.parametrize("gap", [1.0, 2.0, 3.0, 5.0])
+def test_what_casks_like_one_lose_is_foreseen_alike_whatever_the_gap_between_gauges(gap: float) -> None:
+    """Five years ahead a simple share of the years was 4 to 6 % off here, and its interval held in 54 %."""
+    told = told_by_gap("even", range(40, 46), gap, 5.0)
+    assert abs(statistics.mean(one[2] for one in told)) < 1.0
+    assert statistics.mean(one[3] for one in told) > 0.74 and statistics.mean(one[1] for one in told) > 0.74
+
+
+@pytest.mark.bench
+def test_bench_by_gap_between_gauges(capsys: pytest.CaptureFixture[str]) -> None:
+    """Print error and interval kept by the gap between gauges, for three laws of loss; `litres` was not tuned on."""
+    with capsys.disabled():
+        print("\n| law | gap, years | ahead | casks | off, %, mean and median | held | as just filled: off | held |")
+        print("|---|---|---|---|---|---|---|---|")
+        for law in ("even", "seasons", "litres"):
+            for gap in (1.0, 2.0, 3.0, 5.0):
+                for ahead in (1.0, 2.0, 5.0):
+                    told = told_by_gap(law, range(500, 520), gap, ahead)
+                    off, new = ([one[n] for one in told] for n in (0, 2))
+                    held, new_held = (statistics.mean(one[n] for one in told) for n in (1, 3))
+                    print(f"| {law} | {gap:g} | {ahead:g} | {len(told)} | {statistics.mean(off):+.1f}, "
+                          f"{statistics.median(map(abs, off)):.1f} | {held:.0%} | {statistics.mean(new):+.1f} | "
+                          f"{new_held:.0%} |")
 
 
 def _print(name: str, followed: Any, ahead: float, some: list[dict[str, Any]]) -> None:

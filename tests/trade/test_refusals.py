@@ -10,10 +10,9 @@ from typing import Any
 import pytest
 
 from tests.trade.refusal_words import words_of
-from webapp.trade import batch, ferment, maturing, vle
+from webapp.trade import batch, caskloss, ferment, maturing, vle
 from webapp.trade.errors import OutOfDomain
 
-POT, COLUMN = batch.Pot(10.0, 100.0), batch.Column(2.0, 1.0)
 GAUGE = {"years": 0.0, "lpa": 100.0, "strength_pct": 60.0}
 USUAL = {"middle": 3.0, "spread": 1.0}
 SCALE = "Check the figure and which scale the instrument has."
@@ -29,10 +28,6 @@ REFUSED: list[tuple[Callable[[], Any], str, str, tuple[Any, Any, Any]]] = [
      "Pure alcohol charged 101 L is outside 0 to 100 L. Check the strength of the charge.", (101.0, 1e-6, 100.0)),
     (lambda: batch.charge_pot(100.0, 0.0), "pure_alcohol_charged",
      "Pure alcohol charged 0 L is outside 0 to 100 L. Check the strength of the charge.", (0.0, 1e-6, 100.0)),
-    (lambda: batch.run_down(POT, COLUMN, 0.0, 5), "distillate",
-     "Give the litres that are to run off, above nought.", (0.0, 0, None)),
-    (lambda: batch.run_down(POT, COLUMN, 1.0, 0), "distillate",
-     "Give the litres that are to run off, above nought.", (1.0, 0, None)),
     (lambda: batch.moles_in(1.0, 101.0), "strength",
      "Strength 101 % vol is outside 0 to 100 % vol. Check the figure and its unit.", (101.0, 0, 100.0)),
     (lambda: ferment.forecast_end([0.0, 1.0], [1.06], 1.0), "readings", "Give one gravity for each time.", (2, 1, 1)),
@@ -58,21 +53,21 @@ REFUSED: list[tuple[Callable[[], Any], str, str, tuple[Any, Any, Any]]] = [
      f"Original gravity 1.2 SG is outside 0.98 to 1.17874 SG. {SCALE}", (1.2, 0.98, 1.17874)),
     (lambda: ferment.strength_by_attenuation_1880(1.06, 1.07), "gravity",
      "Gravity 1.07 SG is outside 0.98 to 1.06 SG. Gravity cannot have risen. Check both.", (1.07, 0.98, 1.06)),
-    (lambda: maturing.loss_rates([GAUGE, GAUGE | {"years": -1.0}]), "time",
+    (lambda: caskloss.loss_rates([GAUGE, GAUGE | {"years": -1.0}]), "time",
      "Time -1 years is outside 0 to 3000 years. Put the gauges in order of time.", (-1.0, 0.0, 3000.0)),
-    (lambda: maturing.loss_rates([GAUGE | {"years": 3001.0}]), "time",
+    (lambda: caskloss.loss_rates([GAUGE | {"years": 3001.0}]), "time",
      "Time 3001 years is outside -3000 to 3000 years. Put the gauges in order of time.", (3001.0, -3000.0, 3000.0)),
-    (lambda: maturing.loss_rates([GAUGE | {"lpa": 0.0}]), "pure_alcohol",
+    (lambda: caskloss.loss_rates([GAUGE | {"lpa": 0.0}]), "pure_alcohol",
      "Pure alcohol 0 L is outside 0 to 10000000 L. An empty cask loses nothing.", (0.0, 1e-6, 1e7)),
-    (lambda: maturing.loss_rates([GAUGE | {"strength_pct": 0.0}]), "strength",
+    (lambda: caskloss.loss_rates([GAUGE | {"strength_pct": 0.0}]), "strength",
      "Strength 0 % vol is outside 0.1 to 100 % vol. Check the glass.", (0.0, 0.1, 100)),
-    (lambda: maturing.loss_rates([GAUGE | {"strength_pct": 100.5}]), "strength",
+    (lambda: caskloss.loss_rates([GAUGE | {"strength_pct": 100.5}]), "strength",
      "Strength 100.5 % vol is outside 0.1 to 100 % vol. Check the glass.", (100.5, 0.1, 100)),
-    (lambda: maturing.usual_of([], 0.0), "size",
+    (lambda: caskloss.usual_of([], 0.0), "size",
      "Size 0 L is outside 0.001 to 1000000 L. Put the cask's size into the book.", (0.0, 0.001, 1e6)),
-    (lambda: maturing.usual_of([[1e7]], 200.0), "loss",
+    (lambda: caskloss.usual_of([[1e7]], 200.0), "loss",
      "Loss 10000000 % a year is outside -1000000 to 1000000 % a year. Check the gauges.", (1e7, -1e6, 1e6)),
-    (lambda: maturing.judge_loss(1.0, 1.0, 0.0, 5.0, 60.0, 60.0), "time",
+    (lambda: caskloss.judge_loss(1.0, 1.0, 0.0, 5.0, 60.0, 60.0), "time",
      "Time 0 years is outside 0 to 3000 years. Two gauges at one time make no rate.", (0.0, 1e-6, 3000.0)),
     (lambda: maturing.forecast_cask([], USUAL, 1.0), "gauges", "Gauge the cask first.", (0.0, 1, 1000)),
     (lambda: maturing.forecast_cask([GAUGE], USUAL, 51.0), "time_ahead",
@@ -87,20 +82,19 @@ REFUSED: list[tuple[Callable[[], Any], str, str, tuple[Any, Any, Any]]] = [
 ALLOWED: list[Callable[[], Any]] = [
     lambda: batch.charge_pot(0.001, 1e-6),
     lambda: batch.charge_pot(1e6, 1e6),
-    lambda: batch.run_down(POT, COLUMN, 0.01, 1),
     lambda: ferment.forecast_end([-1.0, 400.0], [1.17874, 0.98], 0.98),
     lambda: ferment.forecast_end([0.0, 0.0], [0.98, 0.98], 1.17874),
     lambda: ferment.strength_by_two_instruments(0.0, 1.0),
     lambda: ferment.strength_by_two_instruments(16.0, 1.0),
     lambda: ferment.strength_by_attenuation_1880(1.17874, 0.98),
     lambda: ferment.strength_by_attenuation_1880(0.98, 0.98),
-    lambda: maturing.loss_rates([GAUGE | {"years": -3000.0}, GAUGE | {"years": 3000.0}]),
-    lambda: maturing.loss_rates([GAUGE | {"lpa": 1e-6}, GAUGE | {"lpa": 1e7}]),
-    lambda: maturing.loss_rates([GAUGE | {"strength_pct": 0.1}, GAUGE | {"strength_pct": 100.0}]),
-    lambda: maturing.usual_of([[-1e6, 1e6]], 0.001),
-    lambda: maturing.usual_of([], 1e6),
-    lambda: maturing.judge_loss(1.0, 1.0, 1e-6, 5.0, 60.0, 60.0),
-    lambda: maturing.judge_loss(1.0, 1.0, 3000.0, 5.0, 60.0, 60.0),
+    lambda: caskloss.loss_rates([GAUGE | {"years": -3000.0}, GAUGE | {"years": 3000.0}]),
+    lambda: caskloss.loss_rates([GAUGE | {"lpa": 1e-6}, GAUGE | {"lpa": 1e7}]),
+    lambda: caskloss.loss_rates([GAUGE | {"strength_pct": 0.1}, GAUGE | {"strength_pct": 100.0}]),
+    lambda: caskloss.usual_of([[-1e6, 1e6]], 0.001),
+    lambda: caskloss.usual_of([], 1e6),
+    lambda: caskloss.judge_loss(1.0, 1.0, 1e-6, 5.0, 60.0, 60.0),
+    lambda: caskloss.judge_loss(1.0, 1.0, 3000.0, 5.0, 60.0, 60.0),
     lambda: maturing.forecast_cask([GAUGE], USUAL, 0.0, drift_year=-5.0),
     lambda: maturing.forecast_cask([GAUGE], USUAL, 50.0, drift_year=5.0),
 ]

@@ -152,3 +152,42 @@ def test_a_slip_adds_nothing_to_what_has_run_off() -> None:
     assert (seen.places, seen.left_out) == ([0, 2], [1])
     assert seen.litres == pytest.approx([2.0, 6.0])
     assert seen.lpas[-1] == pytest.approx(2 * 0.80 + 4 * 0.78)
+
+
+def changed(run: dict[str, Any], *changes: tuple[float, float | None]) -> dict[str, Any]:
+    return {**run, "changes": [{"minutes": minutes, "plates": plates} for minutes, plates in changes]}
+
+
+def test_a_told_change_explains_a_rise_and_is_where_the_drift_may_leap() -> None:
+    strengths = [80.0, 79.0, 78.0, 84.0, 76.0, 75.0]
+    run = run_of(*(reading(10 * k, pct, 12) for k, pct in enumerate(strengths)))
+    plain, told = track(run, None), track(changed(run, (25, None)), None)
+    assert plain is not None and told is not None
+    assert plain.left_out == [3] and told.left_out == [], "without a word of it the reading is a slip"
+    assert (plain.leaps, told.leaps) == ([], [3])
+    at_its_minute = track(changed(run, (30, None)), None)
+    assert at_its_minute is not None and at_its_minute.leaps == [3], "the reading of that minute is of the new setting"
+
+
+def test_a_change_after_the_last_reading_leaps_after_it() -> None:
+    run = run_of(reading(10, 80, 12), reading(20, 78, 12), reading(30, 76, 12))
+    told = track(changed(run, (5, None), (31, None), (32, None)), None)
+    assert told is not None
+    assert told.leaps == [3] and told.settings == [1, 1, 1], "one before the first reading is how the still stands"
+
+
+def test_flows_are_smoothed_among_those_of_one_setting() -> None:
+    """The middle one of 9, 9 and 25 is 9; after a change before the third it stands alone: roots 3 and 5."""
+    run = run_of(reading(10, 80, 9), reading(20, 78, 9), reading(30, 76, 25))
+    plain, told = track(run, None), track(changed(run, (25, None)), None)
+    assert plain is not None and told is not None
+    assert plain.root_flows == pytest.approx([3.0, 3.0, 3.0])
+    assert told.root_flows == pytest.approx([3.0, 3.0, 5.0])
+
+
+def test_plates_count_from_the_litres_of_their_minute() -> None:
+    """At 12 L/h ten minutes are 2 L, and so on past the last reading."""
+    run = run_of(reading(10, 80, 12), reading(30, 76, 12))
+    told = track(changed(run, (40, 2), (15, 3), (20, None)), None)
+    assert told is not None
+    assert told.stands == [(pytest.approx(3.0), 3.0), (pytest.approx(8.0), 2.0)]

@@ -40,7 +40,7 @@ def cases() -> list[list[Any]]:
 
 
 def forecasts() -> list[list[Any]]:
-    """Runs with and without what the still's past says, slips, dips, no flow, a change of heat, nothing at all."""
+    """Runs with and without what the still's past says, slips, dips, no flow, changes told or not, nothing at all."""
     found: list[list[Any]] = []
     past: dict[str, list[Any]] = {}
     for _, still, run, cut_pct, cut_min, _ in demo_runs()[:4]:
@@ -58,10 +58,17 @@ def forecasts() -> list[list[Any]]:
             slipped = [dict(reading) for reading in seen["readings"]]
             slipped[k]["strength_pct"] = (45.2, 92.5)[k % 2]
             found.append(["forecastCut", seen | {"readings": slipped}, None, 60.0])
-        raised = [
-            r | {"strength_pct": min(r["strength_pct"] + 14 * (i > 2), 96)} for i, r in enumerate(seen["readings"])
-        ]
-        found.append(["forecastCut", seen | {"readings": raised}, None, 60.0])
+        for by, what in ((14, None), (5, known)):
+            raised = [
+                r | {"strength_pct": min(r["strength_pct"] + by * (i > 2), 96)} for i, r in enumerate(seen["readings"])
+            ]
+            found.append(["forecastCut", seen | {"readings": raised}, what, 60.0])
+        last = seen["readings"][-1]["minutes"]
+        for told in (
+            [(0.4 * last, None)], [(0.3 * last, 4), (0.7 * last, 3)], [(last + 1, 0)], [(last, None), (last + 2, None)]
+        ):
+            changes = [{"minutes": minute, "plates": plates} for minute, plates in told]
+            found += [["forecastCut", seen | {"changes": changes}, what, 60.0] for what in (None, known)]
         flowless = [reading | {"flow_l_h": None} for reading in seen["readings"]]
         dips = [
             {"minutes": 0.4 * cut_min, "volume_l": 0.42 * litres},

@@ -9,8 +9,10 @@ import pytest
 
 from tests.trade.still_runs import Run, generated_run
 from webapp.trade import stilllearn
+from webapp.trade.runfit import sections_of
+from webapp.trade.runtrack import middle
 from webapp.trade.stilllearn import learn_prior
-from webapp.trade.stillprior import flow_now, middle, prior_of
+from webapp.trade.stillprior import flow_now, prior_of
 
 STILL = 5
 
@@ -31,32 +33,37 @@ def learnt(runs: list[Run]) -> dict[str, Any]:
 
 
 def test_a_still_without_runs_is_the_still_as_first_taken_to_be() -> None:
-    first = prior_of(None, None)
+    first = prior_of(None, None, 1.0)
     told = learn_prior([])
     assert told["runs"] == 0 and told["flow_l_h"] is None
     assert told["mean"] == pytest.approx(first.still.mean, abs=1e-5)
-    assert told["spread"] == [pytest.approx(row, abs=1e-6) for row in first.still.spread]
-    # The spread that two runs at the first drift and the first spread of flows would show.
-    assert told["drift_pct"] == 2.0 and told["flow_spread"] == 0.2
+    assert np.array(told["spread"]) == pytest.approx(0.6 * np.array(first.still.spread), abs=1e-6)
+    # The spread that two runs at half the first drift's square and at the first spread of flows would show.
+    assert told["drift_pct"] == pytest.approx(2.0 / math.sqrt(2), abs=6e-4) and told["flow_spread"] == 0.2
     assert told["habit_pct"] == [0.0] * 11 and told["flow_shape"] == [1.0] * 11
-    assert (told["lean"], told["widen"]) == (0.0, 1.0)
+    assert (told["lean"], told["widen"]) == (0.0, pytest.approx(1.0, abs=6e-4))
+    assert (told["tried"], told["kept"]) == (0, 0)
 
 
 def test_how_a_still_is_first_taken_to_be() -> None:
-    """Common practice, no source: a plate works at 70 % of a stage, a helm at a third; two parts flow back for one."""
-    bare, three, unknown = prior_of(None, 0), prior_of(None, 3), prior_of(None, None)
-    assert bare.still.mean == pytest.approx([math.log(0.3), math.log(0.4), 0.0])
-    assert three.still.mean == pytest.approx([math.log(0.3 + 2.1), math.log(2.0), 0.0])
-    assert unknown.still.mean == pytest.approx([math.log(0.3 + 0.7 * 1.5), math.log(2.0), 0.0])
-    assert np.diag(three.still.spread) == pytest.approx([0.25, 0.49, 0.0144])
-    assert np.diag(unknown.still.spread) == pytest.approx([0.81, 0.49, 0.0144])
-    assert np.count_nonzero(np.array(three.still.spread)) == 3
+    """Common practice, no source: a plate works at 64 % of a stage and holds a litre, a helm gives a third of one."""
+    bare, three, unknown = (prior_of(None, plates, 2.0) for plates in (0, 3, None))
+    assert bare.still.mean == pytest.approx([math.log(0.3), math.log(0.4 * 2), 0.0, math.log(0.05), 0.0], abs=1e-12)
+    assert three.still.mean == pytest.approx([math.log(0.64), math.log(1.8 * 2), 0.0, 0.0, 0.0], abs=1e-12)
+    assert unknown.still.mean == three.still.mean
+    assert np.sqrt(np.diag(three.still.spread)) == pytest.approx([0.35, 0.6, 0.1, 0.8, 0.8])
+    assert np.sqrt(np.diag(unknown.still.spread)) == pytest.approx([0.7, 0.6, 0.1, 0.8, 0.8])
+    assert np.count_nonzero(np.array(three.still.spread)) == 5
     assert (three.still.drift_pct, three.still.habit_pct) == (2.0, [0.0] * 11)
     assert three[1:] == (None, [1.0] * 11, 0.2, 0.0, 1.0)
 
 
+def test_above_the_pot_stand_the_plates_and_the_helm() -> None:
+    assert [sections_of(plates) for plates in (0, 1, 3.0, 7, 40, None)] == [1, 2, 4, 8, 8, 3]
+
+
 def test_a_known_still_is_read_as_it_was_learnt(learnt: dict[str, Any]) -> None:
-    usual = prior_of(learnt, 7)
+    usual = prior_of(learnt, 7, 2.0)
     assert list(usual.still) == [learnt[name] for name in ("mean", "spread", "drift_pct", "habit_pct")]
     assert list(usual[1:]) == [learnt[name] for name in ("flow_l_h", "flow_shape", "flow_spread", "lean", "widen")]
 
@@ -65,11 +72,12 @@ def test_mean_and_spread_are_those_of_the_runs_and_two_more(
     learnt: dict[str, Any], runs: list[Run], done: list[Any]
 ) -> None:
     """The still as first taken to be counts as two runs: the mean and covariance of a mixture, by numpy."""
-    first, logs = prior_of(None, runs[-1]["still"]["plates"]).still, np.array([one.fit.logs for one in done])
+    root = float(np.median([np.median(one.seen.root_flows) for one in done]))
+    first, logs = prior_of(None, runs[-1]["still"]["plates"], root).still, np.array([one.fit.logs for one in done])
     n = 2 + len(logs)
     mean = (2 * np.array(first.mean) + logs.sum(axis=0)) / n
     off, apart = logs - mean, np.array(first.mean) - mean
-    spread = (2 * (np.array(first.spread) + np.outer(apart, apart)) + off.T @ off) / n
+    spread = (2 * (0.6 * np.array(first.spread) + np.outer(apart, apart)) + off.T @ off) / n
     assert learnt["mean"] == pytest.approx(mean, abs=1.1e-5)
     assert np.array(learnt["spread"]) == pytest.approx(spread, abs=1.1e-6)
 
@@ -93,7 +101,7 @@ def test_a_mean_is_drawn_to_its_beginning_as_by_one_run_more() -> None:
 def test_habit_and_drift_are_judged_by_the_other_runs(learnt: dict[str, Any], done: list[Any]) -> None:
     habits = np.array([stilllearn._at_tenths(one.fit.misses) for one in done])
     assert learnt["habit_pct"] == pytest.approx(habits.sum(axis=0) / (len(done) + 1), abs=0.0051)
-    squares, count = 2 * 5 * 2.0**2, 2 * 5.0  # two runs of five readings at the first drift of 2 % vol
+    squares, count = 2 * 5 * 2.0**2 / 2, 2 * 5.0  # two runs of five readings at half the square of the first drift
     for i, one in enumerate(done):
         others = np.delete(habits, i, axis=0).sum(axis=0) / len(done)
         for share, miss in one.fit.misses:
@@ -154,13 +162,17 @@ def test_lean_and_width_come_from_trials_that_count_as_one_a_run(
     count = 2 + 2.5
     lean = offs.sum() / 2 / count
     assert told["lean"] == pytest.approx(lean, abs=6e-4)
-    assert told["widen"] == pytest.approx(math.sqrt((2 + ((offs - lean) ** 2).sum() / 2) / count), abs=6e-4)
+    assert told["widen"] == pytest.approx(math.sqrt((2 * 1.0 + ((offs - lean) ** 2).sum() / 2) / count), abs=6e-4)
+    # By the trials before each run an interval reaches 1.28, 1.31 and 1.30 standard errors from 0, 0.17 and 0.25: the
+    # first two 1.5 fell outside, the third and each -0.5 within.
+    assert (told["tried"], told["kept"]) == (5, 3)
     monkeypatch.setattr(stilllearn, "_trial", lambda *_: 40.0)
-    assert stilllearn._lean_and_widen(runs) == {"lean": 1.5, "widen": 3.0}, "no further, whatever the trials say"
+    told = stilllearn._lean_and_widen(runs)
+    assert told == {"lean": 1.5, "widen": 3.0, "tried": 6, "kept": 0}, "no further, whatever the trials say"
     monkeypatch.setattr(stilllearn, "_trial", lambda *_: -40.0)
     assert stilllearn._lean_and_widen(runs)["lean"] == -1.5
     monkeypatch.setattr(stilllearn, "_trial", lambda *_: 0.0)
-    assert stilllearn._lean_and_widen(runs)["widen"] == pytest.approx(math.sqrt(2 / 5), abs=6e-4)
+    assert stilllearn._lean_and_widen(runs)["widen"] == pytest.approx(max(math.sqrt(2 * 1.0 / 5), 0.6), abs=6e-4)
 
 
 def test_a_trial_knows_at_most_the_five_runs_before_it(runs: list[Run], monkeypatch: pytest.MonkeyPatch) -> None:
@@ -194,7 +206,7 @@ def test_a_trial_forecasts_the_run_as_it_stood_and_says_how_late_the_cut_came(ru
                                             one.seen.litres[below - 1 : below + 1]))
     until = max(m for m, off in zip(one.seen.minutes, one.seen.litres, strict=True) if off <= 0.8 * cut_l)
     cut_off = run | {"readings": [r for r in run["readings"] if r["minutes"] <= until]}
-    seen = foresee(cut_off, prior_of(known, None), 62.0)
+    seen = foresee(cut_off, known, 62.0)
     at, soonest, latest = seen.litres
     off = cut_l - (seen.track.litres[-1] + at)
     wanted = off / ((latest - at if off > 0 else at - soonest) / SIDE)
@@ -208,7 +220,7 @@ def test_a_trial_forecasts_the_run_as_it_stood_and_says_how_late_the_cut_came(ru
 
 def test_the_flow_of_now_is_the_middle_of_the_last_three_by_the_shape(done: list[Any]) -> None:
     seen, lpa = done[0].seen, done[0].lpa
-    usual = prior_of(None, 3)
+    usual = prior_of(None, 3, 1.0)
     assert flow_now(seen, lpa, usual) == pytest.approx(float(np.median(seen.flows_l_h[-3:])) * seen.correction)
     half = usual._replace(flow_shape=[0.5] * 11)
     assert flow_now(seen, lpa, half) == pytest.approx(2 * flow_now(seen, lpa, usual))
@@ -219,11 +231,11 @@ def test_the_flow_of_now_is_the_middle_of_the_last_three_by_the_shape(done: list
 def test_without_a_flow_the_usual_one_is_taken_unless_dips_tell(done: list[Any]) -> None:
     seen, lpa = done[0].seen, done[0].lpa
     flowless = seen._replace(flows_l_h=[None] * len(seen.minutes))
-    usual = prior_of(None, 3)._replace(flow_l_h=7.5)
+    usual = prior_of(None, 3, 1.0)._replace(flow_l_h=7.5)
     assert flow_now(flowless, lpa, usual) == 7.5
     by_time = (seen.litres[-1] - seen.litres[0]) / (seen.minutes[-1] - seen.minutes[0]) * 60
     assert flow_now(flowless._replace(correction=1.2), lpa, usual) == pytest.approx(by_time)
-    assert flow_now(flowless, lpa, prior_of(None, 3)) == pytest.approx(by_time)
+    assert flow_now(flowless, lpa, prior_of(None, 3, 1.0)) == pytest.approx(by_time)
     still = flowless._replace(litres=[4.0] * len(seen.minutes), correction=1.2)
     assert flow_now(still, lpa, usual) == 7.5, "a still that stood tells no flow"
     at_once = flowless._replace(minutes=[9.0] * len(seen.minutes), correction=1.2)

@@ -1,5 +1,7 @@
 """The registry of live sums: what kinds rely on."""
 
+import json
+
 import pytest
 
 from tests.trade.refusal_words import words_of
@@ -37,6 +39,9 @@ EXAMPLES = {
     "net_fruit": {"gross": Quantity(1000, "lb"), "tare": Quantity(100, "lb")},
     "volume_from_mass": {"net": 100, "strength": 60},
     "lpa_mass": {"net": 100, "strength": 60},
+    "volume_weighed": {"net": 100, "strength": 60},
+    "volume_weighed_us": {"net": Quantity(500, "lb"), "strength": Quantity(120, "proof")},
+    "lpa_weighed_us": {"net": Quantity(500, "lb"), "strength": Quantity(120, "proof")},
     "total": {"a": 10.25, "b": 1.5},
     "proof_gallons": {"lpa": 1000},
     "wine_gallons": {"volume": 1000, "strength": 62},
@@ -53,6 +58,15 @@ EXAMPLES = {
     "reduced_strength": {"net": 90.911, "strength": 60, "water": 34.36},
     "reduced_volume": {"net": 90.911, "strength": 60, "water": Quantity(34.36, "kg")},
     "volume_of_count": {"size": Quantity(100, "mL"), "number": 3},
+    "strength_by_density": {"density": Quantity(0.90911, "g_mL"), "temp": Quantity(68, "degF")},
+    "strength_by_distillation": {"sample_volume": Quantity(200, "mL"), "sample_temp": 20, "strength": 40,
+                                 "distillate_volume": Quantity(0.2, "L"), "distillate_temp": Quantity(68, "degF")},
+    "volume_of_dip": {"dips": json.dumps({"points": [[0, 0], [10, 100]], "of": "dip", "shell_c": 20, "per_c": 36e-6,
+                                          "tilt_cm": 0}), "dip": Quantity(2.5, "in"), "temp": Quantity(104, "degF")},
+    "obscuration": {"strength": 40, "seen": Quantity(36.5, "pct_vol")},
+    "obscuration_least": {"strength": Quantity(92, "proof"), "extract": Quantity(5, "g_L")},
+    "obscuration_most": {"strength": Quantity(92, "proof"), "extract": Quantity(5, "g_L")},
+    "volume_of_dense": {"net": 99.849, "density": Quantity(1.0, "g_mL"), "temp": 20, "strength": 25},
     "unhidden_strength": {"strength": Quantity(90, "proof"), "solids": Quantity(500, "mg_100mL")},
 }
 ANSWERS = {
@@ -63,6 +77,9 @@ ANSWERS = {
     "net_fruit": (408.233133, 1e-9),
     "volume_from_mass": (109.998, 0.001),
     "lpa_mass": (65.999, 0.001),
+    "volume_weighed": (110.126, 0.001),  # Czech decree 141/1997: 0.660758 L of pure alcohol a kilogram
+    "volume_weighed_us": (249.80, 0.05),  # 65.735 gal at 60 degF (27 CFR 30.64), 248.83 L, and 0.39 % to 20 degC
+    "lpa_weighed_us": (150.01, 0.01),  # 78.88 proof gal (27 CFR 30.64) of 1.9018 L
     "total": (11.75, 0),
     "proof_gallons": (525.82, 0.01),
     "wine_gallons_weighed": (11921.6, 0),  # 27 CFR 30.64
@@ -78,6 +95,13 @@ ANSWERS = {
     "reduced_strength": (45.0, 0.005),
     "reduced_volume": (133.33, 0.01),
     "volume_of_count": (0.3, 1e-12),
+    "strength_by_distillation": (40.0, 1e-9),  # Regulation (EC) 2870/2000, Annex I: one volume, 20 degC
+    "volume_of_dip": (63.54572, 1e-4),  # 6.35 cm of 10 L, and 1.00072 for the shell: Czech decree 141/1997, annex 1
+    "obscuration": (3.5, 1e-12),
+    "obscuration_least": (0.5, 0.15),  # 27 CFR 30.32(b): 0.5 g/100 mL hides 2 proof, 1 % vol; less a fifth and 0.3
+    "obscuration_most": (1.5, 0.15),
+    "volume_of_dense": (99.95, 0.01),  # a kilogram of 1000 kg/m3 shows 0.99895 kg in air of 1.2 kg/m3
+    "strength_by_density": (60.0, 0.005),  # OIML R 22: 909.11 kg/m3 at 60 % vol and 20 degC
     "unhidden_strength": (46.07, 0.02),  # 27 CFR 30.32(b): 0.5 g/100 mL hides 2 proof; 92 proof is 46.07 % vol
 }
 

@@ -88,7 +88,7 @@ def test_conversions_by_definition(value: float, unit: str, canonical: float) ->
 
 
 def test_curves() -> None:
-    # 15.7 Bx is 1.064; 89.87 proof is 45.0 % vol at 20 °C; a proof gallon is 1.9018 LPA (see test_sugar, test_gauging).
+    # 15.7 Bx is 1.064; 89.87 proof is 45.0 % vol at 20 °C; a proof gallon is 1.9018 LPA (test_scales, test_gauging).
     assert to_canonical(15.7, "Bx_hydrometer") == pytest.approx(1.064, abs=0.0002)
     assert to_canonical(89.87, "proof") == pytest.approx(45, abs=0.001)
     assert to_canonical(10, "proof_gal") == pytest.approx(19.018, abs=0.0001)
@@ -98,7 +98,8 @@ def test_curves() -> None:
 
 @pytest.mark.parametrize("unit", load_data("units"))
 def test_every_unit_goes_there_and_back(unit: str) -> None:
-    values = np.array([1.0, 5.0, 12.5, 40.0]) if unit != "SG" else np.array([1.0, 1.05])
+    top = 30.0 if unit in ("degP", "KMW", "KMW_refractometer") else 40.0  # where these scales end
+    values = np.array([1.0, 5.0, 12.5, top]) if unit != "SG" else np.array([1.0, 1.05])
     assert from_canonical(to_canonical(values, unit), unit) == pytest.approx(values, rel=1e-11)
     home = canonical_unit(unit)
     assert canonical_unit(home) == home

@@ -45,7 +45,7 @@ TYPED_METRIC = {
 }
 # These stand elsewhere in the sums, and come to the check of the range as a parameter.
 HANDED_ON = {"measured-brix", "measured-plato", "measured-proof", "measured-hydrometer_correction",
-             "measured-thermometer_correction", "measure-degP"}
+             "measured-thermometer_correction"}
 
 
 def test_every_message_that_the_program_asks_for_is_in_the_catalogue() -> None:

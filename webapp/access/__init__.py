@@ -5,8 +5,8 @@ from __future__ import annotations
 from flask import Flask
 from flask_wtf.csrf import CSRFError, CSRFProtect
 
-from webapp.access import errors, headers, pages, secret
-from webapp.access.guard import current, load_current, needs
+from webapp.access import errors, headers, health, journal, pages, secret
+from webapp.access.guard import cookie_name, current, load_current, needs
 
 __all__ = ["csrf", "current", "init_app", "needs"]
 
@@ -17,8 +17,7 @@ def init_app(app: Flask) -> None:
     """Set up keys, cookies, request guards, headers and the access pages on this app."""
     app.config["SECRET_KEY"] = secret.load_secret(app.config["DATA_DIR"])
     app.config.update(
-        # See guard.device_cookie.
-        SESSION_COOKIE_NAME="__Host-cellarslate" if app.config["TLS"] else "cellarslate",
+        SESSION_COOKIE_NAME=cookie_name("cellarslate", app),
         SESSION_COOKIE_HTTPONLY=True,
         SESSION_COOKIE_SAMESITE="Lax",
         SESSION_COOKIE_SECURE=bool(app.config["TLS"]),
@@ -32,5 +31,7 @@ def init_app(app: Flask) -> None:
     csrf.init_app(app)
     app.before_request(load_current)
     app.after_request(headers.add_headers)
+    journal.init_app(app)
+    health.init_app(app)
     app.register_blueprint(pages.bp)
     errors.init_app(app, CSRFError)

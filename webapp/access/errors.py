@@ -9,6 +9,7 @@ from werkzeug.exceptions import HTTPException
 from werkzeug.wrappers import Response as WerkzeugResponse
 
 from webapp.access.guard import is_api
+from webapp.book.record.damage import BookDamaged, is_damage
 from webapp.book.record.errors import BookError
 
 WORDS = {
@@ -48,13 +49,20 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
     def on_book(error: BookError) -> WerkzeugResponse:
         return show_error(422, str(error), None)
 
+    def on_damage(error: BookDamaged) -> WerkzeugResponse:
+        return show_error(503, str(error), None)
+
     def on_crash(error: Exception) -> WerkzeugResponse:
+        if is_damage(error) and "book" in current_app.extensions:
+            current_app.extensions["book"].note_damage(error)
+            return on_damage(BookDamaged(error))
         current_app.logger.exception("unhandled", exc_info=error)
         return show_error(500, WORDS[500], None)
 
     app.register_error_handler(csrf_error, on_csrf)
     app.register_error_handler(HTTPException, on_http)
     app.register_error_handler(BookError, on_book)
+    app.register_error_handler(BookDamaged, on_damage)
     if not app.config.get("PROPAGATE_EXCEPTIONS"):
         app.register_error_handler(Exception, on_crash)
 

@@ -9,7 +9,7 @@ from functools import wraps
 from typing import ParamSpec
 from zoneinfo import ZoneInfo
 
-from flask import abort, current_app, g, redirect, request, session, url_for
+from flask import Flask, abort, current_app, g, redirect, request, session, url_for
 from flask.typing import ResponseReturnValue
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
@@ -152,12 +152,20 @@ def _person() -> Person | None:
     return person
 
 
-def device_cookie() -> str:
-    """Return the name of a phone's cookie. Under TLS browsers take `__Host-` from this very host only, over TLS only:
+def cookie_name(name: str, app: Flask) -> str:
+    """Return the name that a cookie of ours has at this app.
 
-    whoever answers in our place on a plain port cannot plant a secret of their own on a phone.
+    Under TLS browsers take `__Host-` from this very host only, over TLS only: whoever answers in our place on a plain
+    port cannot plant a secret of their own on a phone. Ports share cookies: the demo's have names of their own, so
+    that a look at it never puts a phone out of the real book on the same computer.
     """
-    return f"__Host-{COOKIE}" if current_app.config["TLS"] else COOKIE
+    own = f"{name}_demo" if app.config.get("DEMO") else name
+    return f"__Host-{own}" if app.config["TLS"] else own
+
+
+def device_cookie() -> str:
+    """Return the name of a phone's cookie."""
+    return cookie_name(COOKIE, current_app)
 
 
 def _device() -> Device | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hmac
+from typing import NoReturn
 from urllib.parse import urlsplit
 
 from flask import (
@@ -23,8 +24,10 @@ from webapp.access.forms import SetUpForm, SignInForm
 from webapp.access.guard import current
 from webapp.access.guard import sign_in as begin_session
 from webapp.access.guard import sign_out as end_session
-from webapp.access.tries import Remembered, Tries
+from webapp.access.journal import note, note_once
+from webapp.access.tries import Remembered, Tries, network_of
 from webapp.book.house import people, registry
+from webapp.book.house.hashing import WAIT_S, TooManyAtOnce
 from webapp.book.house.people import Person
 from webapp.serving import phone_trust
 
@@ -68,33 +71,51 @@ def sign_in_page() -> ResponseReturnValue:
 
 
 def _tried(code: str, password: str) -> Person | None:
-    address = request.remote_addr or "?"
+    address = network_of(request.remote_addr)
     name = code.upper()
     here = f"{name}\n{address}"
     is_used = here in used_here
     wait_s = max(by_name_here.wait_s(here), by_address.wait_s(address), 0 if is_used else by_name.wait_s(name))
     if wait_s:
-        response = make_response(render_template("access/error.html", words=f"Too many tries. Wait {wait_s} s."), 429)
-        response.headers["Retry-After"] = str(wait_s)
-        abort(response)
+        note_once("sent_away", about=_shown(name))
+        _send_away(429, f"Too many tries. Wait {wait_s} s.", wait_s)
     # Counted before it is looked at: guesses side by side would all find the count of before.
     by_name_here.failed(here)
     by_address.failed(address)
     if not is_used:
         by_name.failed(name)
-    person = people.check_password(current.book, code, password)
+    try:
+        person = people.check_password(current.book, code, password)
+    except TooManyAtOnce as error:  # nothing was guessed
+        by_name_here.took_back(here)
+        by_address.took_back(address)
+        if not is_used:
+            by_name.took_back(name)
+        _send_away(503, str(error), WAIT_S)
     if person is not None:
         by_name_here.passed(here)
         by_address.took_back(address)
         if not is_used:
             by_name.took_back(name)
         used_here.add(here)
+    note("signed_in" if person else "not_signed_in", person["code"] if person else "", "" if person else _shown(name))
     return person
+
+
+def _shown(name: str) -> str:
+    """Return a code that exists; of anything else only that it does not: people type their password there."""
+    return name if people.person(current.book, name) else "no such code"
+
+
+def _send_away(status: int, words: str, wait_s: int) -> NoReturn:
+    response = make_response(render_template("access/error.html", words=words), status)
+    response.headers["Retry-After"] = str(wait_s)
+    abort(response)
 
 
 def _home() -> str:
     """Return the endpoint of the first page of a person: the desk, or the page that this server has in its place."""
-    return str(current_app.config.get("HOME", "desk.queries"))
+    return str(current_app.config.get("HOME", "desk.today_page"))
 
 
 def _inside(target: str | None) -> str | None:
@@ -108,6 +129,7 @@ def _inside(target: str | None) -> str | None:
 @bp.post("/sign-out")
 def sign_out() -> ResponseReturnValue:
     """End the session. The slate on this phone stays as it is."""
+    note("signed_out")
     end_session()
     return redirect(url_for("access.sign_in"))
 
@@ -123,7 +145,7 @@ def set_up() -> ResponseReturnValue:
     if request.method == "GET":
         form.setup_code.data = request.args.get("code", "")
     elif form.validate():
-        address = request.remote_addr or "?"
+        address = network_of(request.remote_addr)
         if by_address.wait_s(address):
             abort(429)
         if hmac.compare_digest(str(form.setup_code.data).strip().lower().encode(), wanted.encode()):
@@ -149,11 +171,22 @@ def _first_person(form: SetUpForm) -> ResponseReturnValue:
 def trust() -> ResponseReturnValue:
     """Show the page that explains how a phone comes to trust this server's own certificate authority."""
     folder = current_app.config["DATA_DIR"]
-    has_authority = phone_trust.ca_pem(folder) is not None
-    fingerprint = phone_trust.write_fingerprint(folder) if has_authority else ""
+    words = phone_trust.page_words(folder, request.user_agent.string, request.args.get("for", ""))
+    # In plain http on the computer itself there is nothing to try: all comes, trusted or not.
+    seen = phone_trust.SEEN_PATH if request.is_secure else ""
     return render_template(
-        "access/trust.html", fingerprint=fingerprint, pem=phone_trust.PEM_PATH, profile=phone_trust.PROFILE_PATH
+        "access/trust.html", **words, address="/", seen=seen, onward="To the floor",
+        port=urlsplit(request.host_url).port or 443,
     )
+
+
+@bp.get(phone_trust.SEEN_PATH)
+def trust_seen() -> Response:
+    """Send a picture of nothing: a phone that gets it over https trusts the house (static/doors/trust.js)."""
+    response = Response(phone_trust.SEEN, mimetype="image/svg+xml")
+    # The page that asks lies at the plain port, which is another origin.
+    response.headers["Cross-Origin-Resource-Policy"] = "cross-origin"
+    return response
 
 
 @bp.get(phone_trust.PEM_PATH)

@@ -2,11 +2,25 @@
 
 from __future__ import annotations
 
+import ipaddress
 import threading
 import time
 from collections import OrderedDict, deque
 
 KEYS_MOST = 10_000
+
+
+def network_of(address: str | None) -> str:
+    """Return what tries from an address are counted under: of IPv6 its /64, which one household or phone has whole."""
+    try:
+        known = ipaddress.ip_address(address or "")
+    except ValueError:
+        return "?"
+    if isinstance(known, ipaddress.IPv4Address):
+        return str(known)
+    if known.ipv4_mapped is not None:
+        return str(known.ipv4_mapped)
+    return str(ipaddress.ip_network((int(known), 64), strict=False))
 
 
 class Tries:

@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterator, Sequence
 from types import ModuleType
 
 import webapp.kinds
-import webapp.kinds.read
 from webapp.book import intake
 from webapp.book.asked import Asked, asked_by, asked_in
 from webapp.book.before.limits import COMMON_PRACTICE, Limit
@@ -15,6 +14,7 @@ from webapp.book.fold import evaluate
 from webapp.book.limits import ALL, BY_SUBJECT, SUBJECTS
 from webapp.book.periods import notices, warnings
 from webapp.book.record import soundness
+from webapp.kinds import figures, read
 from webapp.kinds.spec import Rule
 
 HEAD = """# Cross-checks
@@ -58,16 +58,36 @@ the instrument showed; the figures worked out have the correction, and the entry
 late, or is amended, works the readings concerned out anew. Phones have the corrections in force now, so the live figure
 is the book's.
 """
+MEASURED = """## How well they see
+
+Clean seasons of random houses, told with the noise of instruments, and slips of people put into them one at a time
+(`tests/slips/`): what is asked at once, when the entry comes; by the next gauge of a vessel concerned; at all, within
+the entries that follow. Slips no larger than what instruments and hands do by themselves stand apart: nothing can
+see them. Litres are of pure alcohol. Measured by `python -m tests --bench -s tests/slips`, which writes what
+stands between the marks.
+"""
+BEGIN, END = "<!-- measured: begin -->", "<!-- measured: end -->"
 
 
-def checks_page() -> str:
-    """Return the reference page as Markdown text."""
-    parts = [HEAD, *_codes(asked_in(webapp.kinds.read)), "", *_rules(), ""]
+def checks_page(before: str = "") -> str:
+    """Return the reference page as Markdown text.
+
+    before: the page as it stands, whose measured part is kept: it follows from a measurement, not from the checks.
+    """
+    parts = [HEAD, *_codes(asked_in(read, figures)), "", *_rules(), ""]
     for subject, files in SUBJECTS.items():
         parts += [f"## {subject}", "", *_checks(files), *_limits(BY_SUBJECT[subject])]
     parts += [STRANGERS, *_codes(asked_in(evaluate, short)), "", *_limits_named(asked_in(short))]
     parts += [ASIDE, *_codes(asked_in(intake, soundness)), "", WHOLE_TIMES, *_whole_times(), "", INSTRUMENTS]
+    parts += [MEASURED, BEGIN, *measured_part(before), END]
     return "\n".join(parts).rstrip() + "\n"
+
+
+def measured_part(page: str) -> list[str]:
+    """Return what stands between the marks of the measured part, as one text; none where there is none."""
+    _, _, rest = page.partition(BEGIN + "\n")
+    inside, mark, _ = rest.partition("\n" + END)
+    return [inside] if mark else []
 
 
 def _checks(files: Sequence[ModuleType]) -> Iterator[str]:
@@ -137,7 +157,7 @@ def _whole_times() -> Iterator[str]:
             if not callable(function) or isinstance(function, type):
                 continue
             for code, weights in asked_by(function).weights.items() if function.__doc__ else ():
-                if function.__name__ not in ("warnings", "notices"):
+                if function.__name__ not in ("warnings", "notices", "load_whole"):
                     source = warnings.SOURCES.get(code, COMMON_PRACTICE)
                     yield f"| `{code}` | {', '.join(weights)} | {_cell(_said(function))} | {source} |"
 

@@ -45,7 +45,7 @@ class Asked:
 
 
 def asked_by(check: Callable[..., object]) -> Asked:
-    """Return what a function asks, with all that it calls of the checks."""
+    """Return the questions that a function asks, with all that it calls of the checks."""
     module = import_module(check.__module__)
     asked, seen = Asked(), set[tuple[str, str]]()
     _follow(module, check.__name__, asked, seen)
@@ -53,7 +53,7 @@ def asked_by(check: Callable[..., object]) -> Asked:
 
 
 def asked_in(*modules: ModuleType) -> Asked:
-    """Return what whole files ask."""
+    """Return the questions of whole files."""
     asked = Asked()
     for module in modules:
         for name in _functions(module):

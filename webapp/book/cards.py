@@ -5,16 +5,17 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Mapping
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Final, NotRequired, TypedDict
 
 import webapp.kinds
+from webapp.book.before.accuracy import accuracy_of
 from webapp.book.before.corrections import in_force
 from webapp.book.before.reading_context import context_for, last_values
 from webapp.book.cellar import casks, ferments
 from webapp.book.fold import queries
 from webapp.book.fold.registry_rows import load_limits
-from webapp.book.fold.states import load_newest
+from webapp.book.fold.states import load_newest, load_newest_of
 from webapp.book.goods import goods
 from webapp.book.house import people, registry
 from webapp.book.house.devices import DESK
@@ -38,7 +39,7 @@ RECENT_MOST = 12
 CURVE_MOST = 60  # points
 RUN_PAUSE_S = 12 * 3600  # longer than any pause within a run
 NOTES_MOST = 20
-CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l")
+CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l", "dips", "cask_dips")
 
 
 class LastValue(TypedDict):
@@ -72,9 +73,10 @@ class Note(TypedDict):
 
 
 class InstrumentOnCard(InstrumentRow):
-    """An instrument, with what is to be added to what it shows."""
+    """An instrument, with what is to be added to what it shows, and whether its last check is bad or too old."""
 
     correction: Correction | None
+    doubtful: bool
 
 
 class Card(TypedDict):
@@ -102,7 +104,7 @@ class Card(TypedDict):
     past_runs: list[PastRun]
     forms: list[str]
     still: NotRequired[Taught]
-    still_prior: NotRequired[Learnt | None]
+    still_lessons: NotRequired[Learnt | None]
     planned: NotRequired[PlannedVat]
     cask: NotRequired[casks.CaskPart]
     ferment: NotRequired[ferments.FermentPart | None]
@@ -111,6 +113,7 @@ class Card(TypedDict):
 class Standing(TypedDict):
     """What the desk shows of a vessel as it stands."""
 
+    state: Vessel
     holds: dict[str, object] | None
     run: runs.KnownRun | None
     queries: list[queries.CardQuestion]
@@ -165,7 +168,14 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:
 def _instruments(book: Book) -> list[InstrumentOnCard]:
     """Return the house's instruments, each with the correction that is in force now."""
     rows = registry.instruments(book)
-    return [{**row, "correction": in_force(row, load_newest(book, instrument_key(row["id"])))} for row in rows]
+    states = load_newest_of(book, (instrument_key(row["id"]) for row in rows))
+    today, made = datetime.now(UTC).date().isoformat(), []
+    for row in rows:
+        state = states.get(instrument_key(row["id"]))
+        known = accuracy_of(row, state, today)
+        one: InstrumentOnCard = {**row, "correction": in_force(row, state), "doubtful": known["doubtful"]}
+        made.append(one)
+    return made
 
 
 def card(book: Book, mark: str) -> Card | None:
@@ -200,11 +210,11 @@ def card(book: Book, mark: str) -> Card | None:
         case "still":
             part = still_part(book, mark, state, current)
             made["past_runs"], made["still"] = part["past_runs"], part["still"]
-            made["still_prior"] = part["still_prior"]
+            made["still_lessons"] = part["still_lessons"]
         case "cask":
             made["cask"] = casks.card_part(row, state)
         case "fermenter":
-            made["ferment"] = ferments.card_part(state)
+            made["ferment"] = ferments.card_part(book, state)
     return made
 
 
@@ -220,7 +230,7 @@ def load_standing(book: Book, row: VesselRow) -> Standing:
     """Return the part of a vessel's card that the desk shows. No phone needs it."""
     state = load_newest(book, vessel_key(row["mark"])) or EMPTY_VESSEL
     return {
-        "holds": _holds(state), "run": runs.run(book, state["run"]) if state["run"] else None,
+        "state": state, "holds": _holds(state), "run": runs.run(book, state["run"]) if state["run"] else None,
         "queries": queries.for_card(book, row["mark"]), "curves": _curves(_kinds_of(row), state),
     }
 

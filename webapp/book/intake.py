@@ -29,7 +29,7 @@ from webapp.book.record.units import house_units
 from webapp.book.take_back import TakeBacks
 from webapp.kinds.entry import Entry
 from webapp.kinds.message import message
-from webapp.kinds.read import Problem
+from webapp.kinds.problem import Problem
 from webapp.words.catalogue import ENGLISH
 from webapp.words.travel import KeptQuestion, keep_problem, with_words
 

@@ -17,9 +17,12 @@ from webapp.book.checks import (
     cask_loss,
     clock,
     ferment,
+    ferment_jump,
+    fraction,
     goods,
     harvest,
     instrument,
+    laboratory,
     moves,
     neat,
     opening,
@@ -29,26 +32,30 @@ from webapp.book.checks import (
     run_balance,
     run_flow,
     short,
+    source,
     strength,
     twice,
     vat,
     vessel,
 )
 from webapp.book.periods import season
+from webapp.book.today import due
 from webapp.book.vats import solve
 
 # The files of the checks, and of the others that have limits, by what they are about: the order of every page.
 SUBJECTS: dict[str, tuple[ModuleType, ...]] = {
     "Time and people": (clock, twice, neat),
     "Instruments": (instrument,),
-    "Ferments": (ferment, harvest),
+    "Ferments": (ferment, ferment_jump, harvest),
     "The still": (strength, run),
-    "Balance of a run": (run_balance, run_flow),
-    "Vessels, moves and blending": (vessel, opening, moves, short, blend, vat, solve),
+    "Balance of a run": (run_balance, run_flow, fraction),
+    "Vessels, moves and blending": (vessel, opening, moves, source, short, blend, vat, solve),
     "Casks": (cask, cask_loss, cask_fill),
     "Counts and places": (place,),
     "Bottles and goods": (product, bottling, goods),
+    "Laboratory results": (laboratory,),
     "A season": (season,),
+    "What is due today": (due,),
 }
 BY_SUBJECT: dict[str, tuple[Limit, ...]] = {
     subject: tuple(one for file in files for one in getattr(file, "LIMITS", ())) for subject, files in SUBJECTS.items()

@@ -15,8 +15,10 @@ from webapp.book.fold.families import retime_answers
 from webapp.book.fold.fold import rebuild
 from webapp.book.fold.judgings import adopt_rules
 from webapp.book.record import schema
+from webapp.book.record.damage import BookDamaged, damage_said, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
+from webapp.book.search import keeping
 
 
 def open_book(path: Path | str) -> Book:
@@ -32,15 +34,18 @@ def open_book(path: Path | str) -> Book:
             os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
         book = Book(path)
     except (OSError, sqlite3.Error) as error:
+        if is_damage(error):
+            raise BookDamaged(f"{path}: {error}") from error
         raise BookError(f"{path} cannot be opened as a book: {error}. Look at the path and its rights.") from error
     try:
-        with book.write() as database:
+        with damage_said(), book.write() as database:
             schema.bring_up_to_date(database, path)
             if adopt_rules(book):
                 retime_answers(book)
             if book.one("SELECT value FROM settings WHERE name = 'fold_anew'"):
                 rebuild(book)
                 database.conn.execute("DELETE FROM settings WHERE name = 'fold_anew'")
+            keeping.prepare(book)
     except BaseException:
         book.close()
         raise

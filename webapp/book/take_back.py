@@ -62,7 +62,7 @@ def _spoken_of(answer: Mapping[str, object]) -> str:
 
 
 def _raw(values: Mapping[str, object], name: str) -> str:
-    """Return what was typed into a field, "" where nothing was."""
+    """Return the text typed into a field, "" where nothing was."""
     value = values.get(name)
     raw = value.get("raw") if isinstance(value, dict) else None
     return raw.strip() if isinstance(raw, str) else ""

@@ -7,19 +7,17 @@ from datetime import datetime
 from pathlib import Path
 
 from webapp.backups import BOOK_NAME
-from webapp.book.house import registry
 from webapp.book.intake import hand_in
 from webapp.book.opening import open_book
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
-from webapp.demo import blending, cellar, faults, goods, living, lots, notes, season, still, warehouse
+from webapp.demo import blending, cellar, faults, goods, living, lots, notes, own, season, still, warehouse
 from webapp.demo.phones import HandIn, Phone, hand_ins
 from webapp.demo.setting import let_phones_in, put_house
 from webapp.demo.story import Draft, day, zoned
 from webapp.demo.story import load as read_file
 from webapp.places import DEMO_DIR
 
-WHOLE = "whole"
 Progress = Callable[[int, int, str], None]
 
 
@@ -33,9 +31,8 @@ def load(data_dir: Path, progress: Progress | None = None, today: datetime | Non
     if not DEMO_DIR.is_dir():
         raise BookError("The demo's data is not installed. Install the program again, or take the whole repository.")
     with open_book(data_dir / BOOK_NAME) as book:
-        done = book.one("SELECT value FROM settings WHERE name = 'demo'")
-        if not done or done["value"] != WHOLE:
-            if not done and registry.site(book)["name"]:
+        if not own.is_whole(book):
+            if not own.may_lay(book):
                 raise BookError(f"{data_dir} holds a book of your own. Name another folder for the demo with --data.")
             _load(book, progress or (lambda done, total, words: None), today)
     return how_to_sign_in()
@@ -65,7 +62,7 @@ def send(book: Book, sent: HandIn) -> None:
 
 def _load(book: Book, progress: Progress, today: datetime | None) -> None:
     progress(0, 1, "Setting up the house")
-    _mark(book, "begun")
+    own.mark(book, own.BEGUN)
     put_house(book)
     phones = let_phones_in(book, zoned(day(warehouse.BOOK_BEGAN, "08:00")))
     batches = hand_ins(year(), phones)
@@ -77,14 +74,8 @@ def _load(book: Book, progress: Progress, today: datetime | None) -> None:
         progress(done, total, f"{sent.now.day} {sent.now:%B %Y}, {sent.phone.name}")
         send(book, sent)
         done += len(sent.body["entries"])
-    _mark(book, WHOLE)
+    own.mark(book, own.WHOLE, today)
     progress(total, total, "The book is whole")
-
-
-def _mark(book: Book, how_far: str) -> None:
-    """Note the progress of the loading. It is kept apart from the site's settings, which every entry may look at."""
-    with book.write() as database:
-        database.conn.execute("INSERT OR REPLACE INTO settings VALUES ('demo', ?)", (how_far,))
 
 
 def _after(batches: list[HandIn], more: list[HandIn]) -> list[HandIn]:

@@ -47,7 +47,7 @@ class Phone:
     seq: int = 0
 
     def off(self, local: datetime) -> timedelta:
-        """Return how many seconds this phone's clock is ahead of the right time at that moment. [s]"""
+        """Return the seconds by which this phone's clock is ahead of the right time at that moment. [s]"""
         today = f"{local:%Y-%m-%d}"
         off_s = next((span["off_s"] for span in self.clock if span["from"] <= today <= span["to"]), 0)
         return timedelta(seconds=off_s)

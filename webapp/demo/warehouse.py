@@ -24,9 +24,9 @@ def _opening(casks: list[Cask]) -> list[Draft]:
         if not fill or fill["on"] >= SEASON_BEGAN:
             continue
         typed += timedelta(minutes=1)
-        values: Values = {**_weighed(fill), "purpose": "opening"}
-        remark = f"Filled before this book began: cask book 2, folio {int(cask['base'][1:])}."
-        told.append(Draft(day(fill["on"], "11:00"), "gauge", cask["base"], "OL", values, typed=typed, remark=remark,
+        values: Values = {**_weighed(fill), "filled_on": fill["on"], "origin": "own still",
+                          "papers": f"cask book 2, folio {int(cask['base'][1:])}"}
+        told.append(Draft(day(fill["on"], "11:00"), "opening", cask["base"], "OL", values, typed=typed,
                           key=f"opening:{cask['base']}"))
     return told
 
@@ -34,7 +34,7 @@ def _opening(casks: list[Cask]) -> list[Draft]:
 def _weighed(fill: CaskFill) -> dict[str, str | tuple[str, ...]]:
     """Net weight and strength as the cask book had them, worked out at that time."""
     return {
-        "what": fill["what"],
+        "spirit": fill["what"],
         "net_weight": (figure(fill["net_kg"], 1), "kg", "SC-2"),
         "strength": (figure(fill["strength_pct"], 1), "pct_vol"),
     }

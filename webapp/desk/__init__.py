@@ -10,18 +10,26 @@ import webapp.desk.entries.entries
 import webapp.desk.entries.queries
 import webapp.desk.goods.bottlings
 import webapp.desk.goods.goods
+import webapp.desk.house.access
+import webapp.desk.house.address
 import webapp.desk.house.instruments
 import webapp.desk.house.limits
+import webapp.desk.house.parties
 import webapp.desk.house.people
 import webapp.desk.house.phones
 import webapp.desk.house.rules
 import webapp.desk.house.settings
+import webapp.desk.laboratory.pages
+import webapp.desk.paper.pages
 import webapp.desk.periods.pages
 import webapp.desk.periods.records
 import webapp.desk.periods.seasons
 import webapp.desk.runs.pages
+import webapp.desk.search.pages
 import webapp.desk.sheets.pages
+import webapp.desk.today.pages
 import webapp.desk.trace.pages
+import webapp.desk.vessels.dips
 import webapp.desk.vessels.labels
 import webapp.desk.vessels.vessels  # noqa: F401
 from webapp.desk.blueprint import bp

@@ -17,7 +17,8 @@ if TYPE_CHECKING:
 bp = Blueprint("desk", __name__, url_prefix="/desk")
 
 ROOMS = [
-    ("queries", "Queries", "/desk/"),
+    ("today", "Today", "/desk/"),
+    ("queries", "Questions", "/desk/queries"),
     ("entries", "Entries", "/desk/entries"),
     ("vessels", "Vessels", "/desk/vessels"),
     ("cellar", "Cellar", "/desk/cellar"),
@@ -49,11 +50,13 @@ def for_every_page() -> dict[str, object]:
         "unjudged": head.progress,
         "otherwise": head.unread,
         "backup_trouble": _backup_trouble() if current.may("office") else "",
+        "damage": _damage(),
+        "certificate_trouble": _certificate_trouble() if current.may("office") else "",
     }
 
 
 def read_heading() -> Heading:
-    """Return what stands at the head of every page, read once a request."""
+    """Return the head of every page, read once a request."""
     from webapp.book.fold.heading import load_heading
 
     if "heading" not in g:
@@ -62,10 +65,22 @@ def read_heading() -> Heading:
     return head
 
 
+def _damage() -> str:
+    from webapp.keeping import scrub
+
+    return scrub.describe_trouble(current.book, current_app.config["DATA_DIR"])
+
+
 def _backup_trouble() -> str:
     from webapp.keeping import schedule
 
     return schedule.describe_trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
+
+
+def _certificate_trouble() -> str:
+    from webapp.desk.house.trust import certificate_trouble
+
+    return certificate_trouble(datetime.now(UTC))
 
 
 for filter_name, make in figures.FILTERS.items():

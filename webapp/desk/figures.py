@@ -9,6 +9,7 @@ from flask_wtf import FlaskForm
 from webapp.access import current
 from webapp.desk.chart import Chart, Series
 from webapp.trade import units
+from webapp.trade.uncertainty import Uncertain, expanded
 from webapp.words.houseunits import US, decimals_in, text_in, unit_in, value_in
 
 # On the desk's pages pure alcohol is counted in litres, and the word stands beside.
@@ -43,6 +44,13 @@ def figure(value: float | None, unit: str, decimals: int | None = 1, *, plus: bo
 def amount(value: float | None, unit: str, decimals: int | None = 1) -> str:
     """Return a figure with the sign of the house's unit."""
     return f"{figure(value, unit, decimals)} {sign(unit)}" if value is not None else ""
+
+
+def off_by(known: Uncertain, unit: str, decimals: int = 1) -> str:
+    """Return the expanded uncertainty of a figure, k = 2, in the house's unit without its sign: ± 0.41."""
+    digits = decimals_in(decimals, unit, current.house)
+    standard = abs(value_in(known.standard, unit, current.house, is_apart=True))
+    return f"± {expanded(standard, digits):.{digits}f}"
 
 
 def yielded(value: float, of: str, decimals: int = 2) -> str:
@@ -105,5 +113,5 @@ def also_us(value: float | None, symbol: str) -> str:
 
 FILTERS: dict[str, Callable[..., str]] = {
     "figure": figure, "amount": amount, "yielded": yielded, "or_us": or_us, "unit": sign,
-    "also_us": also_us,
+    "also_us": also_us, "off_by": off_by,
 }

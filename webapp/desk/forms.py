@@ -19,6 +19,7 @@ from wtforms import (
 from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
+from webapp.book.house import parties
 from webapp.book.limits import ALL
 from webapp.kinds.as_form import pairs
 from webapp.kinds.reasons import reason_of
@@ -138,6 +139,17 @@ class PersonForm(FlaskForm):
     retired = BooleanField("Has left the house")
 
 
+class PartyForm(FlaskForm):
+    """Somebody that the house buys from or sells to."""
+
+    name = StringField("Name", [InputRequired("Type the name."), Length(max=parties.TEXT_MOST)])
+    role = SelectField("They are a", choices=pairs([("supplier", "grower or supplier"), ("customer", "customer")]))
+    address = StringField("Address", [Optional(), Length(max=parties.TEXT_MOST)])
+    number = StringField("Number by which papers call them", [Optional(), Length(max=parties.TEXT_MOST)])
+    note = StringField("Note", [Optional(), Length(max=parties.TEXT_MOST)])
+    retired = BooleanField("Out of use")
+
+
 class PhoneForm(FlaskForm):
     """A phone to let in."""
 
@@ -171,6 +183,9 @@ class InstrumentForm(FlaskForm):
     low = StringField("Scale from", [is_figure])
     high = StringField("Scale to", [is_figure])
     unit = StringField("Unit", [Optional(), Length(max=20)])
+    accuracy = SelectField("Class", choices=pairs([
+        ("", "as the law prescribes"), ("I", "I"), ("II", "II"), ("III", "III"), ("IIII", "IIII")]))
+    interval = StringField("Interval of the scale", [is_figure])
     corrections = TextAreaField(
         "Corrections of its certificate, what it shows: what to add, such as 0: -0.1; 20: 0; 40: +0.2",
         [Optional(), Length(max=1000)],

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import json
+from collections.abc import Mapping, Sequence
 
+import webapp.kinds
 from webapp.access import current
 from webapp.book.fold import row_reader
 from webapp.book.record.store import Book
 from webapp.desk.blueprint import local_time
-from webapp.kinds.read import Read
+from webapp.desk.figures import off_by
+from webapp.kinds.read import Read, read_entry
 from webapp.trade import units
+from webapp.trade.uncertainty import Uncertain
 from webapp.words.lines import label_in, shown_in, summary_in
 
 
@@ -28,6 +32,18 @@ def entry_lines(book: Book, rows: Sequence[LineRow]) -> list[dict[str, object]]:
     """Return each entry as a line of a list, all of them read together."""
     reads = row_reader.read_all_as_folded(book, rows)
     return [line_of(row, read) for row, read in zip(rows, reads, strict=True)]
+
+
+def typed_lines(rows: Sequence[LineRow]) -> list[dict[str, object]]:
+    """Return each entry as a line by what was typed alone: figures that want the vessel's facts are left out.
+
+    Nothing is asked of the book: for long lists on papers, beside what was worked out from the same entries.
+    """
+    kinds = [webapp.kinds.get(row["kind"]) for row in rows]
+    return [
+        line_of(row, read_entry(kind, json.loads(row["body"]), {}) if kind else None)
+        for row, kind in zip(rows, kinds, strict=True)
+    ]
 
 
 def line_of(row: LineRow, read: Read | None) -> dict[str, object]:
@@ -64,11 +80,14 @@ def _corrected(read: Read, name: str) -> str:
     return f"{units.parse_number(read.raw(name)['raw']) + add:.{decimals}f} {units.symbol(unit)} ({add:+.{decimals}f})"
 
 
-def figures_of(read: Read) -> list[dict[str, str]]:
-    """Return the computed figures of an entry with label and unit."""
+def figures_of(read: Read, uncertain: Mapping[str, Uncertain] | None = None) -> list[dict[str, str]]:
+    """Return the computed figures of an entry with label and unit, and how far each may be off where that is known."""
     seen: dict[str, dict[str, str]] = {}
+    known = uncertain or {}
     for figure in read.kind.figures:
         if figure.name in read.figures:
             label = label_in(figure.label, figure.unit, current.house)
-            seen.setdefault(figure.name, {"label": label, "shown": shown_in(read, figure.name, current.house)})
+            off = off_by(known[figure.name], figure.unit, figure.decimals) if figure.name in known else ""
+            shown = shown_in(read, figure.name, current.house)
+            seen.setdefault(figure.name, {"label": label, "shown": shown, "off": off})
     return list(seen.values())

@@ -12,9 +12,10 @@ from werkzeug.exceptions import TooManyRequests
 from webapp.access import current, needs
 from webapp.access.errors import error_answer as error_answer
 from webapp.access.guard import COOKIE_AGE_S, device_cookie
-from webapp.access.tries import Tries
+from webapp.access.journal import note
+from webapp.access.tries import Tries, network_of
 from webapp.book import cards, intake
-from webapp.book.house import devices
+from webapp.book.house import codes, devices
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.floor import bp
@@ -32,6 +33,9 @@ GOODS_REV_MOST = 64
 TOKEN_MOST = 200
 NAME_MOST = 40
 enrol_tries = Tries(most=10, window_s=60)
+# Typed codes are short: all addresses together may guess a few a minute. What a QR carries needs no such bound.
+typed_tries = Tries(most=30, window_s=60)
+EVERYBODY = "everybody"
 
 
 @bp.errorhandler(BadBody)
@@ -120,15 +124,31 @@ def describe() -> ResponseReturnValue:
 
 def let_in(token: str, name: str) -> tuple[devices.Device, str]:
     """Return the device made of a one-time code, and its secret; aborts with a sentence where the code is no good."""
-    address = request.remote_addr or "?"
-    if wait_s := enrol_tries.wait_s(address):
+    address = network_of(request.remote_addr)
+    is_typed = codes.is_typed(token)
+    if wait_s := max(enrol_tries.wait_s(address), typed_tries.wait_s(EVERYBODY) if is_typed else 0):
         raise TooManyRequests(retry_after=wait_s)
+    # Counted before it is looked at: guesses side by side would all find the count of before.
+    enrol_tries.failed(address)
+    if is_typed:
+        typed_tries.failed(EVERYBODY)
     try:
         device, secret = devices.enrol_device(current.book, token.strip(), name.strip(), datetime.now(UTC))
-    except BookError as error:
-        enrol_tries.failed(address)
+    except codes.BadCode as error:
+        _take_back(address, is_typed=True)  # it was not looked up, so it was no guess
         abort(403, str(error))
+    except BookError as error:
+        note("not_let_in", about=name)
+        abort(403, str(error))
+    _take_back(address, is_typed=is_typed)
+    note("let_in", about=f"{device['name']} {device['id']}")
     return device, secret
+
+
+def _take_back(address: str, *, is_typed: bool) -> None:
+    enrol_tries.took_back(address)
+    if is_typed:
+        typed_tries.took_back(EVERYBODY)
 
 
 def set_device_cookie(response: Response, secret: str) -> None:

@@ -10,7 +10,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current
 from webapp.access.errors import error_answer as error_answer
 from webapp.access.guard import COOKIE_AGE_S, device_cookie
-from webapp.access.tries import Tries
+from webapp.access.tries import Tries, network_of
 from webapp.book.house import devices
 from webapp.book.intake import book_id
 from webapp.book.record.errors import BookError
@@ -95,7 +95,7 @@ def enrol() -> ResponseReturnValue:
     token, name = (body.get("token"), body.get("name", "")) if isinstance(body, dict) else (None, None)
     if not isinstance(token, str) or not isinstance(name, str) or not 0 < len(token) <= 200 or not token.isascii():
         return error_answer(422, "Send the one-time code as `token`, and a `name` of at most 40 characters.")
-    address = request.remote_addr or "?"
+    address = network_of(request.remote_addr)
     if wait_s := enrol_tries.wait_s(address):
         response = error_answer(429, f"Too many tries. Wait {wait_s} s.")
         response.headers["Retry-After"] = str(wait_s)

@@ -114,8 +114,8 @@ def hand_in(
 
 
 def load_place(store: Store, site: str, book_no: int | None = None) -> PlaceAsked:
-    """Return how much of a site's book the group has: cursor and digest; also the digest at another number, if one is
-    asked about.
+    """Return the part of a site's book that the group has: cursor and digest; also the digest at another number, if
+    one is asked about.
     """
     row = store.one("SELECT tip, registry_turn FROM sites WHERE site = %s", (site,))
     if row is None:
@@ -156,7 +156,7 @@ class _Desk:
         return results
 
     def place(self) -> Place:
-        """Return how much of this site's book the group has: the last number and its digest."""
+        """Return the part of this site's book that the group has: the last number and its digest."""
         tip = self._branches[self.tip]
         return {"cursor": tip["cursor"], "digest": tip["digest"], "branch": self.tip}
 

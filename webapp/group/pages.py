@@ -17,6 +17,7 @@ from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import local_time, unit_symbol
 from webapp.desk.figures import FILTERS
+from webapp.desk.periods.rows import ROUNDED, rounding
 from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, sections, standing_spirit
 from webapp.desk.trace.pages import PAGE_STEPS_MOST
 from webapp.desk.trace.picture import draw, percent
@@ -141,7 +142,7 @@ def period_page(name: str) -> ResponseReturnValue:
     """Show one period: the sum, and each site's own."""
     return render_template(
         "group/period.html", total=total(name), rows_of=shown.rows_of, title_of=shown.title_of,
-        names=names(), litres=litres, caution=CAUTION,
+        names=names(), litres=litres, rounding=rounding, rounded=ROUNDED, caution=CAUTION,
     )
 
 

@@ -22,7 +22,7 @@ class Sort(NamedTuple):
 SORTS: dict[str, Sort] = {
     "vessel": Sort("vessels", ("mark",), (
         "mark", "name", "title", "sort", "place", "capacity_l", "working_l", "tare_kg", "wood", "toast", "use",
-        "size_class", "in_zone", "curved", "note", "retired")),
+        "size_class", "in_zone", "curved", "note", "retired", "dips")),
     "instrument": Sort("instruments", ("id",), (
         "id", "sort", "title", "low", "high", "unit", "due_on", "state", "corrections")),
     "limit": Sort("limits", ("scope", "key", "kind", "field"), ("scope", "key", "kind", "field", "usual", "possible")),

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from webapp.book.periods.periods import Account, Shown
-from webapp.book.periods.words import party_words, reason_words
-from webapp.desk.periods.rows import TITLES, Row
+from webapp.book.periods.words import party_words
+from webapp.desk.periods.rows import TITLES, Row, about_line, lay_out
 from webapp.group.periods import ON_THE_WAY
 
 _BETWEEN = {
@@ -16,14 +16,7 @@ _BETWEEN = {
 
 def rows_of(account: Account) -> list[Row]:
     """Return the rows of an account in their order."""
-    return [
-        Row("opening", "On hand at the start", "", account.opening, ()),
-        *(_line(line) for line in account.ins),
-        Row("total_in", "Total in", "", account.total_in, ()),
-        *(_line(line) for line in account.outs),
-        Row("total_out", "Total out", "", account.total_out, ()),
-        Row("closing", "On hand at the end", "", account.closing, ()),
-    ]
+    return lay_out(account, (), _line_words)
 
 
 def title_of(name: str) -> str:
@@ -31,8 +24,6 @@ def title_of(name: str) -> str:
     return "On the way between sites" if name == ON_THE_WAY else TITLES[name]
 
 
-def _line(line: Shown) -> Row:
-    words = _BETWEEN.get((line.side, line.party)) or party_words(line.side, line.party)
-    reason = "" if line.reason in line.party else reason_words(line.reason)
-    about = ", ".join(filter(None, (reason, line.sort)))
-    return Row(line.side, words[0].upper() + words[1:], about, line.ul, (), line)
+def _line_words(side: str, _account: str, line: Shown) -> tuple[str, str, tuple[str, ...]]:
+    words = _BETWEEN.get((side, line.party)) or party_words(side, line.party)
+    return words[0].upper() + words[1:], about_line(line), ()

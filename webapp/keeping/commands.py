@@ -15,13 +15,17 @@ def verify(data_dir: Path) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
     from webapp.book import verification
     from webapp.book.fold import judgings, unjudged
+    from webapp.book.house import journal
     from webapp.book.record import log
+    from webapp.book.record.damage import BookDamaged, examine
 
     with open_at(data_dir) as book:
+        if wrong := examine(book.path, is_quick=False):
+            raise BookDamaged("; ".join(wrong))
         if words := unjudged.describe_progress(book):
             click.echo(f"{words} That comes first.")
             unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
-        troubles = verification.verify(book)
+        troubles = [*verification.verify(book), *journal.verify(data_dir)]
         entry_count, digest = log.load_head(book)
         judged = judgings.say_how_judged(book)
     if troubles:
@@ -36,6 +40,7 @@ def verify(data_dir: Path) -> None:
 def rebuild(data_dir: Path, is_compare: bool) -> None:
     """Fold the whole book anew from its entries; stop the server first."""
     from webapp.book.fold import fold, unjudged
+    from webapp.book.search import keeping as search
     from webapp.keeping.folder_lock import hold_folder
 
     with open_at(data_dir) as book, hold_folder(data_dir):
@@ -44,6 +49,7 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
         before = fold.dump(book) if is_compare else b""
         fold.rebuild(book)
         is_same = is_compare and fold.dump(book) == before
+        search.rebuild(book)
     if is_compare and not is_same:
         raise Sentence("Folded anew, and it came out otherwise than it was kept. Look at queries and stock.")
     click.echo("Folded anew." + (" It came out as it was." if is_same else ""))
@@ -55,8 +61,10 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
 def backup(data_dir: Path, file_path: Path) -> None:
     """Write the book and its keys to one zip FILE, and verify it. The server may go on."""
     from webapp.backups import write_backup
+    from webapp.book.house import journal
 
     entry_count = write_backup(data_dir, file_path)
+    journal.note(data_dir, "backup", origin="command", about=str(file_path))
     click.echo(
         f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept."
     )
@@ -68,8 +76,10 @@ def backup(data_dir: Path, file_path: Path) -> None:
 def restore(data_dir: Path, file_path: Path) -> None:
     """Put a backup FILE into a new data folder, and verify it there."""
     from webapp.backups import restore_backup
+    from webapp.book.house import journal
 
     entry_count = restore_backup(file_path, data_dir)
+    journal.note(data_dir, "restored", origin="command", about=str(file_path))
     click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
 
 
@@ -89,10 +99,12 @@ def rehearse(data_dir: Path, file_path: Path) -> None:
 def export(data_dir: Path, folder: Path) -> None:
     """Write the whole book to a new FOLDER as open files, without secrets. The server may go on."""
     from webapp.backups import BOOK_NAME
+    from webapp.book.house import journal
     from webapp.keeping.export import export_book
 
     open_at(data_dir).close()
     said = export_book(data_dir / BOOK_NAME, folder)
+    journal.note(data_dir, "took_out", origin="command", about=f"export to {folder}")
     click.echo(f"{said['entries']} entries in {folder}. Its README.txt says how to read it.")
     click.echo(f"Last digest: {said['last_digest']}")
 
@@ -102,9 +114,11 @@ def export(data_dir: Path, folder: Path) -> None:
 @click.argument("folder", metavar="FOLDER", type=PATH)
 def take_in(data_dir: Path, folder: Path) -> None:
     """Make a book of an exported FOLDER in a new data folder, and verify it there."""
+    from webapp.book.house import journal
     from webapp.keeping.take_in import take_in as make_book
 
     said = make_book(folder, data_dir)
+    journal.note(data_dir, "restored", origin="command", about=f"export in {folder}")
     same = "Stock and queries came out as they were."
     if not said["is_same_fold"]:
         same = f"Version {said['version']} wrote it; this one works some stock or queries out otherwise. Look at them."

@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TypedDict
 
 from webapp.backups import restore_backup, write_backup
+from webapp.book.house import journal
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 
@@ -142,6 +143,7 @@ def _make(data_dir: Path, path: Path) -> int:
     except BaseException:
         path.unlink(missing_ok=True)
         raise
+    journal.note(data_dir, "backup", origin="clock", about=path.name)
     return entry_count
 
 

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from webapp.book.fold.fold import DERIVED
+from webapp.book.record.search_tables import PREFIX
 from webapp.book.record.store import Book
 
 # Computed from the rest, or of no meaning elsewhere.
 LEFT_BEHIND = frozenset((*DERIVED, "card_turns", "migrations", "ended_sessions", "rules", "differences"))
+# So are the tables of the search, which all begin with PREFIX: FTS5 makes some of them itself.
 # One-time codes are secrets whole; of people and phones only what lets them in is.
 SECRET_TABLES = frozenset(("tokens",))
 SECRET_COLUMNS = {"people": ("password", "pin"), "devices": ("secret_sha256",)}
@@ -17,7 +19,7 @@ ENTRIES = "entries"
 def record_tables(book: Book) -> dict[str, list[str]]:
     """Return the tables that travel, by name, each with the columns that travel: no secret ones."""
     names = [row["name"] for row in book.query("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name")]
-    kept = [n for n in names if n not in LEFT_BEHIND | SECRET_TABLES and not n.startswith("sqlite_")]
+    kept = [n for n in names if n not in LEFT_BEHIND | SECRET_TABLES and not n.startswith(("sqlite_", PREFIX))]
     return {name: [c for c in _columns(book, name) if c not in SECRET_COLUMNS.get(name, ())] for name in kept}
 
 

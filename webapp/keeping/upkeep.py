@@ -1,5 +1,5 @@
 """The server's work on its own book while it runs: it judges the entries that a change of limits or rules has put on
-the list.
+the list, and indexes for the search what an older book has.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ import threading
 from webapp.book.fold import unjudged
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
+from webapp.book.search import keeping
 
 LOOK_EVERY_S = 1.0
 RETRY_S = 60.0
@@ -24,13 +25,14 @@ def start_upkeep(book: Book, stop: threading.Event | None = None) -> threading.T
         wait_s = LOOK_EVERY_S
         while not ended.wait(wait_s):
             try:
-                wait_s = unjudged.PAUSE_S if unjudged.judge_slice(book) else LOOK_EVERY_S
+                is_more = unjudged.judge_slice(book) or keeping.index_slice(book)
+                wait_s = unjudged.PAUSE_S if is_more else LOOK_EVERY_S
             except BookError as error:
-                _log.warning("Entries wait to be judged by changed limits: %s", error)
+                _log.warning("Entries wait to be judged or indexed: %s", error)
                 wait_s = RETRY_S
             except Exception:
                 # Nothing is lost: the list stands in the book. A thread that ended would leave it there for ever.
-                _log.exception("entries could not be judged again")
+                _log.exception("entries could not be judged again or indexed")
                 wait_s = RETRY_S
 
     thread = threading.Thread(target=look, name="upkeep", daemon=True)

@@ -78,6 +78,8 @@ class ContextSchema(Schema):
     strength_pct = _number()
     mass_kg = _number()
     lpa_l = _number()
+    dips = fields.String(allow_none=True, metadata={"description": "Its strapping table, as JSON; empty: none."})
+    cask_dips = fields.String(allow_none=True, metadata={"description": "The dimensions of a cask, as JSON."})
 
 
 class CardSchema(Schema):
@@ -140,6 +142,9 @@ class InstrumentSchema(Schema):
     due_on = fields.String(required=True, allow_none=True)
     state = _text()
     corrections = _text("As they were typed.")
+    accuracy = _text("Its class, I to IIII, or an empty text.")
+    interval = _number()
+    doubtful = fields.Boolean(required=True, metadata={"description": "Overdue, failed or out of use."})
     correction = fields.Dict(required=True, allow_none=True, metadata={"description": "To be added to what it shows."})
 
 

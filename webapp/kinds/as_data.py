@@ -32,7 +32,10 @@ def kind_data(kind: Kind) -> dict[str, object]:
         for spec in kind.fields
     ]
     data["rules"] = [dataclasses.asdict(rule) for rule in kind.rules]
-    data["figures"] = [dataclasses.asdict(figure) for figure in kind.figures]
+    data["figures"] = [
+        {name: value for name, value in dataclasses.asdict(figure).items() if name != "typed" or value}
+        for figure in kind.figures
+    ]
     data["short"] = kind.short or kind.title
     plain: dict[str, object] = json.loads(json.dumps(data, default=list))
     return plain

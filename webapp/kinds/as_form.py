@@ -24,6 +24,7 @@ class Box(Protocol):
 
     data: str | None
     errors: Sequence[str]
+    render_kw: dict[str, object] | None
 
 
 class KindForm(Protocol):

@@ -1,6 +1,7 @@
 """The tank as it will be bottled."""
 
 from webapp.kinds.common import (
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
     GLASS_TRUE,
@@ -9,11 +10,13 @@ from webapp.kinds.common import (
     RAW_IS_NOT_TRUE,
     SOME_QUANTITY,
     VOLUME_NEEDS_TEMP,
+    density,
     glass,
     net_weight,
     spirit_temp,
     strength,
     volume,
+    weighed_volume,
 )
 from webapp.kinds.effects import gauge
 from webapp.kinds.spec import Field, Figure, Kind
@@ -32,24 +35,27 @@ KIND = Kind(
         volume(),
         net_weight(),
         glass(required=False),
+        density(),
         spirit_temp(required=False, usual=(5.0, 25.0)),
         strength(),
         Field("obscuration", "Solids", units=("g_100mL", "mg_100mL"), usual=(0, 0.4), possible=(0, 20), decimals=2,
-              help="Residue after evaporation. Over 0.6 g/100 mL distil a sample.", source="27 CFR 30.31 and 30.32"),
+              help="Residue after evaporation. Over 0.6 g/100 mL, or off 80 to 100 proof: distil a sample, type its "
+              "strength, and no solids.", source="27 CFR 30.31 and 30.32"),
         Field("label_strength", "Label strength", units=("pct_vol", "proof"), usual=(37.5, 65), possible=(1, 97.2),
               required=True, decimals=1),
     ),
-    rules=(SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
+    rules=(SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(
         Figure("seen_strength", "as the glass has it", "pct_vol", "true_strength",
                {"glass": ("glass",), "temp": ("temp",)}, given="strength"),
+        Figure("seen_strength", "as the meter has it", "pct_vol", "strength_by_density",
+               {"density": ("density",), "temp": ("temp",)}),
         Figure("true_strength", "true at 20 °C", "pct_vol", "unhidden_strength",
                {"strength": ("seen_strength",), "solids": ("obscuration", "=0")}, big=True),
         GLASS_TRUE,
         Figure("volume_20", "volume at 20 °C", "L", "volume_20",
                {"volume": ("volume",), "strength": ("seen_strength",), "temp": ("temp",)}),
-        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
-               {"net": ("net_weight",), "strength": ("seen_strength",)}),
+        *weighed_volume("net_weight", ("seen_strength",), "volume|net_weight"),
         PURE_ALCOHOL,
         PROOF_GALLONS,
     ),

@@ -1,15 +1,20 @@
 """Spirit into a cask, by weight."""
 
 from webapp.kinds.common import (
+    BY_DENSITY,
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
     GLASS_TRUE,
     PURE_ALCOHOL,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
+    density,
     glass,
     spirit_temp,
     strength,
+    weighed_lpa,
+    weighed_volume,
 )
 from webapp.kinds.effects import cask
 from webapp.kinds.spec import Field, Figure, Kind, Rule
@@ -32,6 +37,7 @@ KIND = Kind(
         Field("gross", "Gross weight", units=("kg", "lb"), usual=(20, 900), possible=(0, None), required=True,
               decimals=1, instrument="scale", ghost=False),
         glass(required=False, usual=(52.0, 68.0)),
+        density(),
         spirit_temp(required=True, usual=(5.0, 25.0)),
         strength(),
         Field("use", "Wood", "choice", required=True, choices=(
@@ -46,18 +52,18 @@ KIND = Kind(
     rules=(
         Rule("tare_below_gross", "lt", "tare", "gross", "stop",
              "Empty weight {tare} is not below gross {gross}. Look at the scale again."),
-        GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+        GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=(
-        TRUE_STRENGTH,
+        TRUE_STRENGTH, BY_DENSITY,
         GLASS_TRUE,
         Figure("net", "net weight", "kg", "net_mass", {"gross": ("gross",), "tare": ("tare",)}),
-        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
-               {"net": ("net",), "strength": ("true_strength",)}),
+        *weighed_volume("net", ("true_strength",), "gross"),
+        weighed_lpa("net", ("true_strength",), "gross"),
         PURE_ALCOHOL,
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale",
-            "vessel_not_empty", "tare_off", "barrelled_high"),
+            "vessel_not_empty", "tare_off", "barrelled_high", "source_strength"),
     effect=cask.cask_fill,
     summary="{net} at {true_strength}, {lot}",
     cautions=("fire_zone", "lifting"),

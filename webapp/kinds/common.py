@@ -6,6 +6,11 @@ from dataclasses import replace
 
 from webapp.kinds.spec import Field, Figure, Range, Rule
 
+# Scales of one hydrometer: all of them say the gravity of the juice.
+GRAVITY_UNITS = ("SG", "Bx_hydrometer", "degP", "degOe", "KMW")
+# Those of a refractometer, which is made for juice without alcohol.
+REFRACTOMETER_UNITS = ("Bx", "degP_refractometer", "degOe_refractometer", "KMW_refractometer")
+
 
 def glass(required: bool = True, usual: tuple[float, float] = (0.0, 90.0)) -> Field:
     """Return the raw hydrometer indication, as the glass shows it. [pct_glass or proof_glass], 0 to 100."""
@@ -19,6 +24,23 @@ def glass(required: bool = True, usual: tuple[float, float] = (0.0, 90.0)) -> Fi
         instrument="alcoholmeter",
         decimals=1,
         help="As the glass shows it, not corrected.",
+    )
+
+
+def density() -> Field:
+    """Return the reading of a density meter in the spirit, true density at its temperature. [kg/m3 or g/mL]."""
+    return Field(
+        "density",
+        "or density, by meter",
+        units=("kg_m3", "g_mL"),
+        usual=(780.0, 1005.0),
+        possible=(600.0, 1100.0),
+        decimals=2,
+        instrument="density meter",
+        ghost=False,
+        aside=True,
+        help="As the meter shows it at that temperature, not corrected to another.",
+        source="OIML R 22: ethanol at 40 degC 772, water 998 kg/m3; usual range common practice, no source",
     )
 
 
@@ -68,11 +90,13 @@ TRUE_STRENGTH = Figure(
     given="strength",
     big=True,
 )
+# Counts where neither a strength nor a glass reading was typed: of two figures with one name the first that can be had.
+BY_DENSITY = replace(TRUE_STRENGTH, sum="strength_by_density", inputs={"density": ("density",), "temp": ("temp",)})
 
 GLASS_OR_STRENGTH = Rule(
     "some_strength",
     "any_of",
-    "glass",
+    "glass|density",
     "strength",
     "refuse",
     "Type the glass reading and its temperature, or a strength that is already corrected.",
@@ -84,6 +108,14 @@ GLASS_NEEDS_TEMP = Rule(
     "temp",
     "refuse",
     "A glass reading needs the temperature of the spirit. Type it too.",
+)
+DENSITY_NEEDS_TEMP = Rule(
+    "density_needs_temp",
+    "needs",
+    "density",
+    "temp",
+    "refuse",
+    "A density needs the temperature at which the meter took it. Type it too.",
 )
 RAW_IS_NOT_TRUE = Rule(
     "raw_equals_corrected",
@@ -106,6 +138,35 @@ PURE_ALCOHOL = Figure(
 )
 # Where no strength was read, that of what the vessel holds counts.
 LPA = replace(PURE_ALCOHOL, inputs={**PURE_ALCOHOL.inputs, "strength": ("true_strength", "@strength_pct")})
+
+
+def weighed_volume(net: str, strengths: tuple[str, ...], fields: str, name: str = "volume_20",
+                   label: str = "volume at 20 °C") -> tuple[Figure, Figure]:
+    """Return litres at 20 degC of a net weight: pounds by 27 CFR 30.64, kilograms by OIML R 22 in air.
+
+    `net` is the field or figure of the net weight, `fields` what may be typed, separated by `|`: the unit of the first
+    that was typed says which.
+    """
+    inputs = {"net": (net,), "strength": strengths}
+    return (Figure(name, label, "L", "volume_weighed_us", inputs, typed=(fields, "lb")),
+            Figure(name, label, "L", "volume_weighed", inputs))
+
+
+def weighed_lpa(net: str, strengths: tuple[str, ...], fields: str) -> Figure:
+    """Return pure alcohol of a net weight in pounds, by Table 4 of 27 CFR 30.64; it stands before that by volume."""
+    return Figure("lpa", "pure alcohol", "LPA", "lpa_weighed_us", {"net": (net,), "strength": strengths}, decimals=2,
+                  big=True, typed=(fields, "lb"))
+
+
+# Litres of a dip: by the strapping table of the vessel, or by its dimensions.
+DIPPED = (
+    Figure("dipped", "by its table", "L", "volume_of_dip", {"dips": ("@dips",), "dip": ("dip",), "temp": ("temp",)}),
+    Figure("estimated", "by its dimensions, an estimate", "L", "volume_of_dip",
+           {"dips": ("@cask_dips",), "dip": ("dip",), "temp": ("temp",)}),
+)
+DIP_NEEDS_TEMP = replace(VOLUME_NEEDS_TEMP, left="volume|dip")
+SOME_QUANTITY_OR_DIP = replace(SOME_QUANTITY, left="volume|dip", words="Type the volume, the dip or the net weight.")
+
 PROOF_GALLONS = Figure("proof_gallons", "proof gallons", "proof_gal", "proof_gallons", {"lpa": ("lpa",)}, decimals=1)
 
 
@@ -118,6 +179,14 @@ def volume(label: str = "Volume", usual: Range = (0, 20000), required: bool = Fa
     )
 
 
+def dip() -> Field:
+    """Return the depth of what a vessel holds, or its ullage, as the registry has it. [cm or in]."""
+    return Field(
+        "dip", "or dip", units=("cm", "in"), usual=(0, 400), possible=(0, 3000), decimals=1, ghost=False,
+        instrument="dip", help="Depth or ullage, as the table of the vessel has it; its litres follow.",
+    )
+
+
 def net_weight(label: str = "or net weight") -> Field:
     """Return a net weight. [kg or lb], 0 or more."""
     return Field(
@@ -126,19 +195,24 @@ def net_weight(label: str = "or net weight") -> Field:
     )
 
 
-def quantity_figures(*, by_vessel: bool = False) -> tuple[Figure, ...]:
+def quantity_figures(*, by_vessel: bool = False, by_dip: bool = False) -> tuple[Figure, ...]:
     """Return true strength, litres at 20 degC and pure alcohol of a volume or net weight.
 
     `by_vessel`: where no strength was read, that of what the vessel holds counts, and no temperature means 20 degC.
+    `by_dip`: a volume may be dipped too, by what the registry says of the vessel.
     """
+    typed = "volume|dip|net_weight" if by_dip else "volume|net_weight"
+    dipped = ("dipped", "estimated") if by_dip else ()
     held = ("@strength_pct",) if by_vessel else ()
     temp = ("temp", "=20") if by_vessel else ("temp",)
     return (
         TRUE_STRENGTH,
+        BY_DENSITY,
         GLASS_TRUE,
+        *(DIPPED if by_dip else ()),
         Figure("volume_20", "volume at 20 °C", "L", "volume_20",
-               {"volume": ("volume",), "strength": ("true_strength", *held), "temp": temp}),
-        Figure("volume_20", "volume at 20 °C", "L", "volume_from_mass",
-               {"net": ("net_weight",), "strength": ("true_strength", *held)}),
+               {"volume": ("volume", *dipped), "strength": ("true_strength", *held), "temp": temp}),
+        *weighed_volume("net_weight", ("true_strength", *held), typed),
+        weighed_lpa("net_weight", ("true_strength", *held), typed),
         LPA if by_vessel else PURE_ALCOHOL,
     )

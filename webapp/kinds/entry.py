@@ -45,6 +45,15 @@ class Correction(TypedDict):
     offset: float
 
 
+class Accuracy(TypedDict):
+    """What the registry says of an instrument: its class, its interval, whether its last check is bad or too old."""
+
+    unit: str
+    accuracy: str
+    interval: float | None
+    doubtful: bool
+
+
 class Ranges(TypedDict, total=False):
     """Ranges of a field that are not the kind's own, each (low, high). [canonical unit]"""
 
@@ -65,7 +74,11 @@ class Context(TypedDict, total=False):
     strength_pct: float | None
     mass_kg: float | None
     lpa_l: float | None
+    dips: str | None  # its strapping table; "" where it has none, None where it has the dimensions of a cask
+    cask_dips: str | None
     juice_share: float
     last: Mapping[str, Value]  # field -> its last value
     limits: Mapping[str, Ranges]
     corrections: Mapping[str, Correction]  # by the id of the instrument
+    accuracies: Mapping[str, Accuracy]  # the same; no figure follows from them, but how far it may be off
+    capacity_l: float | None

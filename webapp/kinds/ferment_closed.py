@@ -1,5 +1,6 @@
 """A ferment is over: how much wash there is, and how strong."""
 
+from webapp.kinds.common import GRAVITY_UNITS
 from webapp.kinds.effects import fruit
 from webapp.kinds.spec import Field, Figure, Kind
 
@@ -13,7 +14,7 @@ KIND = Kind(
     vessels=("fermenter",),
     role="cellar hand",
     fields=(
-        Field("final_gravity", "Final gravity", units=("SG", "Bx_hydrometer"), usual=(0.99, 1.02),
+        Field("final_gravity", "Final gravity", units=GRAVITY_UNITS, usual=(0.99, 1.02),
               possible=(0.985, 1.1), required=True, instrument="saccharometer", decimals=3, ghost=False),
         Field("volume", "Volume by dip", units=("L", "gal"), usual=(10, 20000), possible=(0, None), required=True,
               decimals=0, ghost=False, instrument="dip"),
@@ -29,7 +30,8 @@ KIND = Kind(
                {"original_gravity": ("@og",), "gravity": ("final_gravity",), "juice_share": ("@juice_share", "=80")},
                only_shown=True),
     ),
-    checks=("time_order", "clock", "late", "twice", "over_capacity", "vessel_empty", "ferment_yield"),
+    checks=("time_order", "clock", "late", "twice", "over_capacity", "vessel_empty", "ferment_yield",
+            "ferment_close"),
     effect=fruit.ferment_closed,
     summary="{volume} at {wash_strength}",
     cautions=("co2", "confined"),

@@ -1,5 +1,6 @@
 """A look into a fermenter: temperature, gravity, pH, cap."""
 
+from webapp.kinds.common import GRAVITY_UNITS, REFRACTOMETER_UNITS
 from webapp.kinds.effects import fruit
 from webapp.kinds.spec import Field, Figure, Kind
 
@@ -15,11 +16,11 @@ KIND = Kind(
     fields=(
         Field("temp", "Mash temperature", units=("degC", "degF"), usual=(12, 20), possible=(0, 45), required=True,
               instrument="thermometer", decimals=1, help="Probe in the middle, not at the wall."),
-        Field("gravity", "Gravity, strained juice", units=("SG", "Bx_hydrometer"), usual=(0.998, 1.08),
+        Field("gravity", "Gravity, strained juice", units=GRAVITY_UNITS, usual=(0.998, 1.08),
               possible=(0.985, 1.15), required=True, instrument="saccharometer", decimals=3, falls=0.001,
               help="By hydrometer. A refractometer reads wrong once there is alcohol."),
-        Field("refractometer", "Refractometer, same juice", units=("Bx",), usual=(3, 25), possible=(0, 40), decimals=1,
-              aside=True,
+        Field("refractometer", "Refractometer, same juice", units=REFRACTOMETER_UNITS, usual=(3, 25), possible=(0, 40),
+              decimals=1, aside=True,
               instrument="refractometer", ghost=False, help="Wrong by itself once there is alcohol; a hint beside it."),
         Field("ph", "pH", units=("pH",), usual=(2.8, 3.6), possible=(2, 7), instrument="pH meter",
               decimals=2, aside=True),
@@ -42,7 +43,8 @@ KIND = Kind(
                {"refractometer": ("refractometer",), "gravity": ("gravity",)}, only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
-            "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty", "too_neat", "neat_round"),
+            "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty", "too_neat", "neat_round",
+            "ferment_jump"),
     effect=fruit.ferment_reading,
     summary="{gravity} at {temp}",
     curve=("gravity", "temp"),

@@ -1,10 +1,12 @@
 """What one receiver got from a run."""
 
 from webapp.kinds.common import (
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
     RAW_IS_NOT_TRUE,
     SOME_QUANTITY,
+    density,
     glass,
     quantity_figures,
     spirit_temp,
@@ -37,6 +39,7 @@ KIND = Kind(
               ghost=False, instrument="scale"),
         spirit_temp(required=True, usual=(5.0, 25.0)),
         glass(required=False),
+        density(),
         strength(),
         Field("goes_to", "Goes to", "choice", required=True, choices=(
             ("stays", "stays here"), ("next_run", "next run"), ("destroyed", "destroyed"), ("drain", "drained"))),
@@ -45,7 +48,7 @@ KIND = Kind(
         SOME_QUANTITY,
         Rule("remnant_needs_strength", "needs", "remnant", "remnant_strength", "refuse",
              "There was a remnant: type its strength too, or 0 litres."),
-        GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+        GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=(
         *quantity_figures(),
@@ -53,7 +56,8 @@ KIND = Kind(
                {"volume": ("remnant",), "strength": ("remnant_strength",), "temp": ("=20",)}, decimals=2),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale",
-            "fraction_again", "flow_sum", "hearts_share", "run_balance", "run_drift"),
+            "fraction_again", "flow_sum", "hearts_share", "run_balance", "run_drift", "fraction_run",
+            "remnant_off"),
     effect=run.fraction_gauge,
     summary="{fraction}: {volume_20} at {true_strength}",
     cautions=("fire_zone", "methanol"),

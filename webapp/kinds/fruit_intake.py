@@ -1,5 +1,6 @@
 """Fruit or grain over the scale and into a fermenter."""
 
+from webapp.kinds.common import REFRACTOMETER_UNITS
 from webapp.kinds.effects import fruit
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
@@ -25,8 +26,8 @@ KIND = Kind(
         Field("grower_lot", "Grower and lot", "text", required=True, help="As on the weigh ticket."),
         Field("batch", "Batch", "text", aside=True, help="The ferment this load goes into, as the house names it."),
         Field("picked_on", "Picked on", "date", aside=True),
-        Field("sugar", "Sugar by refractometer", units=("Bx",), usual=(8, 22), possible=(1, 35), decimals=1,
-              instrument="refractometer", help="Pressed juice. Leave empty for grain."),
+        Field("sugar", "Sugar by refractometer", units=REFRACTOMETER_UNITS, usual=(8, 22), possible=(1, 35),
+              decimals=1, instrument="refractometer", help="Pressed juice. Leave empty for grain."),
         Field("ph", "pH", units=("pH",), usual=(2.9, 4.2), possible=(2, 7), decimals=2,
               instrument="pH meter", aside=True),
         Field("temp", "Temperature", units=("degC", "degF"), usual=(0, 30), possible=(-5, 50), required=True,
@@ -42,7 +43,7 @@ KIND = Kind(
         Figure("potential", "pure alcohol it may give", "LPA", "presumptive_lpa",
                {"net": ("net",), "sugar": ("sugar",), "juice_share": ("=85",)}, only_shown=True),
     ),
-    checks=("time_order", "clock", "late", "twice", "over_capacity"),
+    checks=("time_order", "clock", "late", "twice", "over_capacity", "moved_twice"),
     effect=fruit.fruit_intake,
     summary="{net} {material}",
     cautions=("co2", "lifting"),

@@ -9,6 +9,7 @@ from webapp.kinds.state import Line, figure_in
 
 MOST_L_KG = 0.65  # one kilogram of sugar gives at most 0.648 L of alcohol: C6H12O6 to 2 C2H5OH, 0.7893 kg/L
 CLOSES = 12  # ferments of one material that the house's own custom is taken from
+ENDED = 6  # ferments of one material whose fall tells how the next will end
 
 
 class Promise(NamedTuple):

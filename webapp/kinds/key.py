@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Generic, TypeGuard, TypeVar
 
 if TYPE_CHECKING:
-    from webapp.kinds import state
+    from webapp.kinds import goods_state, run_state, state
 
     StateT = TypeVar("StateT", bound=state.State, covariant=True)
 
@@ -22,19 +22,20 @@ if TYPE_CHECKING:
     Key = KeyOf[state.State]
     VesselKey = KeyOf[state.Vessel]
     FillKey = KeyOf[state.PastFill]
-    RunKey = KeyOf[state.Run]
-    WishKey = KeyOf[state.Wish]
+    RunKey = KeyOf[run_state.Run]
+    WishKey = KeyOf[run_state.Wish]
     InstrumentKey = KeyOf[state.Instrument]
     RoundKey = KeyOf[state.Round]
     PhoneKey = KeyOf[state.PhoneClock]
-    BottlingKey = KeyOf[state.Bottling]
-    NameKey = KeyOf[state.Named]
-    RemovalKey = KeyOf[state.Removal]
-    YieldKey = KeyOf[state.Yields]
+    BottlingKey = KeyOf[goods_state.Bottling]
+    NameKey = KeyOf[goods_state.Named]
+    RemovalKey = KeyOf[goods_state.Removal]
+    YieldKey = KeyOf[goods_state.Yields]
+    FallKey = KeyOf[goods_state.Falls]
     PlaceKey = KeyOf[state.Finding]
 else:
     KeyOf = Key = VesselKey = FillKey = RunKey = WishKey = InstrumentKey = RoundKey = PhoneKey = str
-    BottlingKey = NameKey = RemovalKey = YieldKey = PlaceKey = str
+    BottlingKey = NameKey = RemovalKey = YieldKey = FallKey = PlaceKey = str
 
 NAME_MOST = 80
 PERSON_MOST = 40
@@ -94,6 +95,11 @@ def removal_key(root: str) -> RemovalKey:
 def yield_key(material: str) -> YieldKey:
     """Return the key of what a material has given in this house."""
     return KeyOf(f"y:{material.strip().lower()[:NAME_MOST]}")
+
+
+def fall_key(material: str) -> FallKey:
+    """Return the key of how a material has fermented in this house."""
+    return KeyOf(f"e:{material.strip().lower()[:NAME_MOST]}")
 
 
 def place_key(place: str) -> PlaceKey:

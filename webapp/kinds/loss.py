@@ -1,8 +1,10 @@
 """A leak, a spill, a breakage, something missing."""
 
 from webapp.kinds.common import (
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     RAW_IS_NOT_TRUE,
+    density,
     glass,
     net_weight,
     quantity_figures,
@@ -29,6 +31,7 @@ KIND = Kind(
         volume("How much", usual=(0, 500), help="Measured or reckoned."),
         net_weight("or by weight"),
         glass(required=False),
+        density(),
         spirit_temp(required=False, usual=(2.0, 25.0)),
         strength(),
         Field("reckoned", "Measured or reckoned", "choice", aside=True, choices=(
@@ -42,7 +45,7 @@ KIND = Kind(
     rules=(
         Rule("some_loss", "any_of", "whole=yes", "volume|net_weight", "refuse",
              "Type how much was lost, by volume or weight, or say that all of it is gone."),
-        GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+        GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=quantity_figures(by_vessel=True),
     checks=("time_order", "clock", "late", "twice", "vessel_empty"),

@@ -10,41 +10,23 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
+from math import inf
 
 from webapp.kinds.corrections import put_right
 from webapp.kinds.entry import Context, Entry, Typed
-from webapp.kinds.message import Declared, Figure, Message, Param, Several, Unit, message
+from webapp.kinds.expected import Expected
+from webapp.kinds.figures import work_out
+from webapp.kinds.message import Declared, Figure, Param, Several, Unit, message
 from webapp.kinds.message import Range as FromTo
+from webapp.kinds.problem import Problem
 from webapp.kinds.reasons import reason_of
-from webapp.kinds.slips import likely_slips, show_number
+from webapp.kinds.slips import show_number
 from webapp.kinds.spec import Field, Kind, Range, Rule
-from webapp.kinds.spec import Figure as Sum
 from webapp.kinds.state import Value, figure_in, text_in
-from webapp.trade import sums, units
+from webapp.trade import units
 from webapp.trade.errors import NotANumber, OutOfDomain
 
 TEXT_MAX = 2000
-
-
-@dataclass(frozen=True, slots=True)
-class Suggestion:
-    """A likely figure to tap: what the field would hold, as it would be typed."""
-
-    field: str
-    raw: str
-    unit: str
-    message: Message | None = None  # what may have happened
-
-
-@dataclass(frozen=True, slots=True)
-class Problem:
-    """What is wrong or odd with an entry. `refuse`: no number at all; `stop`, `ask`, `note`: kept, and queried."""
-
-    code: str
-    weight: str
-    field: str
-    message: Message
-    suggestions: tuple[Suggestion, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +102,7 @@ def read_entry(kind: Kind, entry: Entry, context: Context | None = None) -> Read
     problems: list[Problem] = []
     corrected: dict[str, float] = {}
     values = _fields(kind, entry, context, problems, corrected)
-    figures = _figures(kind, entry, values, context, problems)
+    figures = work_out(kind, entry, values, context, problems)
     known = Read(entry, kind, values, figures, (), context)
     problems.extend(p for rule in kind.rules if (p := _check_rule(rule, known)))
     return Read(entry, kind, values, figures, tuple(problems), context, corrected)
@@ -230,94 +212,41 @@ def _check_range(
     kind: Kind, spec: Field, value: float, typed: float, unit: str, context: Context
 ) -> Problem | None:
     usual, possible = limits_of(spec, context)
-    # A proof reading is about twice the percentage: good enough to ask, never used as a strength.
-    measured = value / 2 if unit == "proof_glass" else value
-    is_impossible = _outside(measured, possible)
+    shown_as = measured(value, unit)
+    is_impossible = _outside(shown_as, possible)
     act = [n for n, (least, _) in enumerate(spec.danger) if value >= least]
     called, shown = label(kind, spec), Figure(show_number(typed, spec.decimals), unit)
     if act and not is_impossible:
         # A figure that may mean danger is never talked down: nothing smaller is offered beside it.
         danger = Declared(("danger", kind.name, spec.name, str(act[-1])))
         return Problem("danger", "ask", spec.name, message("danger", label=called, figure=shown, act=danger))
-    if not is_impossible and not _outside(measured, usual):
+    if not is_impossible and not _outside(shown_as, usual):
         return None
     last = figure_in(context.get("last") or {}, spec.name)
-    suggestions = tuple(
-        Suggestion(spec.name, slip.raw, slip.unit, slip.message)
-        for slip in likely_slips(spec, typed, unit, usual, last)
-    )
+    expects = (_expected(spec, usual, last),)
     if is_impossible:
         said = message("impossible", label=called, figure=shown, possible=_span(possible, spec))
-        return Problem("impossible", "stop", spec.name, said, suggestions)
+        return Problem("impossible", "stop", spec.name, said, expects)
     said = message("unusual", label=called, figure=shown, usual=_span(usual, spec))
-    return Problem("unusual", "ask", spec.name, said, suggestions)
+    return Problem("unusual", "ask", spec.name, said, expects)
+
+
+def _expected(spec: Field, usual: Range, last: float | None) -> Expected:
+    """Return what is usual in a field: near its last value, and not above it where it can only fall."""
+    low, high = -inf if usual[0] is None else usual[0], inf if usual[1] is None else usual[1]
+    if last is not None and spec.falls is not None:
+        high = min(high, last + spec.falls)
+    return Expected(spec.name, low, high, last)
+
+
+def measured(value: float, unit: str) -> float:
+    """Return a canonical value as ranges look at it: a proof reading is about twice the percentage."""
+    return value / 2 if unit == "proof_glass" else value  # good enough to ask, never used as a strength
 
 
 def _span(limits: Range, spec: Field) -> FromTo:
     low, high = (None if end is None else show_number(end, None) for end in limits)
     return FromTo(low, high, spec.units[0])
-
-
-def _figures(
-    kind: Kind,
-    entry: Entry,
-    values: Mapping[str, Value],
-    context: Context,
-    problems: list[Problem],
-) -> dict[str, float]:
-    figures: dict[str, float] = {}
-    # Two figures may be the same sum of the same inputs: it is worked out once.
-    done: dict[tuple[str, tuple[sums.Quantity | float | None, ...]], float | None] = {}
-    for figure in kind.figures:
-        if figure.name in figures:
-            continue
-        given = figure_in(values, figure.given) if figure.given else None
-        if given is not None:
-            figures[figure.name] = given
-            continue
-        inputs = {name: _input(sources, entry, values, figures, context) for name, sources in figure.inputs.items()}
-        key = (figure.sum, tuple(inputs.values()))
-        try:
-            found = done[key] if key in done else sums.compute(figure.sum, inputs)
-        except OutOfDomain as error:
-            if not figure.only_shown:
-                at = _first_field(kind, figure)
-                called = Declared(("figure", kind.name, figure.name))
-                said = message("outside_tables", label=called, reason=reason_of(error))
-                problems.append(Problem("outside_tables", "stop", at, said))
-            continue
-        done[key] = found
-        if found is not None:
-            figures[figure.name] = found
-    return figures
-
-
-def _input(
-    sources: tuple[str, ...],
-    entry: Entry,
-    values: Mapping[str, Value],
-    figures: Mapping[str, float],
-    context: Context,
-) -> sums.Quantity | float | None:
-    """Return the first source that is there: a bare number is canonical, a field keeps its (canonical) unit."""
-    for source in sources:
-        if source.startswith("="):
-            return float(source[1:])
-        unit = ""
-        if source.startswith("@"):
-            value = context.get(source[1:])
-        elif source in figures:
-            value = figures[source]
-        else:
-            value, unit = values.get(source), (entry["values"].get(source) or {}).get("unit") or ""
-        if isinstance(value, int | float):
-            return sums.Quantity(float(value), units.canonical_unit(unit)) if unit else float(value)
-    return None
-
-
-def _first_field(kind: Kind, figure: Sum) -> str:
-    names = [source for sources in figure.inputs.values() for source in sources]
-    return next((name for name in names if kind.field(name)), "")
 
 
 def _check_rule(rule: Rule, read: Read) -> Problem | None:

@@ -2,18 +2,21 @@
 
 from webapp.kinds.account_move import ACCOUNTS
 from webapp.kinds.common import (
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     GLASS_OR_STRENGTH,
     PROOF_GALLONS,
     RAW_IS_NOT_TRUE,
     SOME_QUANTITY,
     VOLUME_NEEDS_TEMP,
+    density,
     glass,
     net_weight,
     quantity_figures,
     spirit_temp,
     strength,
     volume,
+    weighed_volume,
 )
 from webapp.kinds.effects import blend
 from webapp.kinds.spec import Field, Figure, Kind, Rule
@@ -50,6 +53,7 @@ KIND = Kind(
         volume("Volume received"),
         net_weight("or net weight received"),
         glass(required=False),
+        density(),
         spirit_temp(required=False, usual=(5.0, 25.0)),
         strength(),
         Field("seals", "Seals whole?", "yes_no", required=True, ghost=False, source="27 CFR 19.621"),
@@ -59,13 +63,13 @@ KIND = Kind(
     rules=(
         Rule("some_declared", "any_of", "declared_volume", "declared_weight", "refuse",
              "Type the volume or the net weight that the papers declare."),
-        SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+        SOME_QUANTITY, VOLUME_NEEDS_TEMP, GLASS_OR_STRENGTH, GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=(
         Figure("declared_20", "declared, at 20 °C", "L", "volume_20",
                {"volume": ("declared_volume",), "strength": ("declared_strength",), "temp": ("declared_temp", "=20")}),
-        Figure("declared_20", "declared, at 20 °C", "L", "volume_from_mass",
-               {"net": ("declared_weight",), "strength": ("declared_strength",)}),
+        *weighed_volume("declared_weight", ("declared_strength",), "declared_volume|declared_weight", "declared_20",
+                        "declared, at 20 °C"),
         Figure("declared_lpa", "declared pure alcohol", "LPA", "lpa_volume",
                {"volume": ("declared_20",), "strength": ("declared_strength",), "temp": ("=20",)}, decimals=2),
         *quantity_figures(),

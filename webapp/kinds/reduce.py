@@ -1,10 +1,13 @@
 """Water is added to a tank of spirit."""
 
 from webapp.kinds.common import (
+    BY_DENSITY,
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     GLASS_TRUE,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
+    density,
     glass,
     spirit_temp,
     strength,
@@ -33,6 +36,7 @@ KIND = Kind(
               ghost=False),
         Field("rest_until", "Rest until", "text", aside=True, ghost=False),
         glass(required=False, usual=(36.0, 70.0)),
+        density(),
         spirit_temp(required=False, usual=(5.0, 25.0)),
         strength(),
         Field("volume", "Dip after the rest", units=("L", "gal"), usual=(0, 20000), possible=(0, None), decimals=1,
@@ -41,7 +45,7 @@ KIND = Kind(
     rules=(
         Rule("some_water", "any_of", "water", "water_volume", "refuse",
              "Type how much water went in, by weight or by volume. 0 if it is only measured after the rest."),
-        GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+        GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=(
         Figure("needed", "water for the target", "kg", "water_to_reduce", {**_BEFORE, "target": ("target",)}, big=True,
@@ -51,13 +55,13 @@ KIND = Kind(
                {**_BEFORE, "water": ("water_mass",)}, only_shown=True),
         Figure("planned_volume", "volume by the sum", "L", "reduced_volume", {**_BEFORE, "water": ("water_mass",)},
                only_shown=True),
-        TRUE_STRENGTH,
+        TRUE_STRENGTH, BY_DENSITY,
         GLASS_TRUE,
         Figure("volume_20", "dip at 20 °C", "L", "volume_20",
                {"volume": ("volume",), "strength": ("true_strength",), "temp": ("temp", "=20")}),
     ),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "vessel_empty",
-            "reduce_target", "emptied_vessel"),
+            "reduce_target", "emptied_vessel", "source_strength", "moved_twice"),
     effect=blend.reduce,
     summary="{water_mass} water, target {target}",
     cautions=("fire_zone",),

@@ -26,17 +26,21 @@ class VesselRow(TypedDict):
     curved: bool
     note: str
     retired: bool
+    dips: str  # how its litres follow from a dip; "" where they do not
 
 
 NO_ROW: VesselRow = {
     "mark": "", "name": "", "title": "", "sort": "", "place": "", "capacity_l": None, "working_l": None,
     "tare_kg": None, "wood": "", "toast": "", "use": "", "size_class": "", "in_zone": False, "curved": False,
-    "note": "", "retired": False,
+    "note": "", "retired": False, "dips": "",
 }
 
 
 class InstrumentRow(TypedDict):
-    """An instrument: its scale, its unit, when it is due, the table of its certificate as JSON, or an empty text."""
+    """An instrument: its scale, its unit, when it is due, the table of its certificate as JSON, or an empty text.
+
+    accuracy: its class, I to IIII, or an empty text; interval: of its scale, in its unit.
+    """
 
     id: str
     sort: str
@@ -47,6 +51,8 @@ class InstrumentRow(TypedDict):
     due_on: str | None
     state: str
     corrections: str
+    accuracy: str
+    interval: float | None
 
 
 class PersonRow(TypedDict):
@@ -92,6 +98,7 @@ class SiteSettings(TypedDict, total=False):
     accounts: str  # which report of the law its accounts are kept for
     season_month: int
     due: dict[str, float]  # how often each round is due
+    loss_allowance: str  # whose law stands beside the loss of casks; empty: none
     tasting: dict[str, list[str]]
     ready_rules: list[ReadyRule]
     group: dict[str, str]

@@ -1,10 +1,13 @@
 """A reading at the spirit safe while the run goes."""
 
 from webapp.kinds.common import (
+    BY_DENSITY,
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     GLASS_TRUE,
     RAW_IS_NOT_TRUE,
     TRUE_STRENGTH,
+    density,
     glass,
     spirit_temp,
     strength,
@@ -24,6 +27,7 @@ KIND = Kind(
     run=True,
     fields=(
         glass(required=False),
+        density(),
         spirit_temp(required=False),
         Field("vapour_temp", "Vapour temperature", units=("degC", "degF"), usual=(77, 99), possible=(70, 101),
               decimals=1, instrument="thermometer"),
@@ -37,12 +41,12 @@ KIND = Kind(
         strength(),
     ),
     rules=(
-        Rule("some_reading", "any_of", "dip|strength", "glass", "refuse",
+        Rule("some_reading", "any_of", "dip|strength|density", "glass", "refuse",
              "Type the glass reading and its temperature, a strength that is already corrected, or a dip."),
-        GLASS_NEEDS_TEMP,
+        GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP,
         RAW_IS_NOT_TRUE,
     ),
-    figures=(TRUE_STRENGTH, GLASS_TRUE),
+    figures=(TRUE_STRENGTH, BY_DENSITY, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_fell", "strength_ceiling", "run_order",
             "glass_scale", "distillate_warm", "vapour_strength", "too_neat", "dip_flow"),
     effect=run.run_reading,

@@ -1,54 +1,56 @@
-"""Likely slips of the thumb: swapped digits, a slipped point, degF typed as degC. Twin of static/kinds/slips.js."""
+"""How a box may have been typed otherwise than it was meant: digits, point, sign, key. Twin: static/kinds/slips.js.
+
+What follows from each, and which is offered, is for meant.py.
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import pairwise
-from math import inf
 
-from webapp.kinds.message import Message, Unit, message
-from webapp.kinds.spec import Field, Range
+from webapp.kinds.message import Figure, Message, Unit, message
+from webapp.kinds.spec import Field
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
 
-MOST = 2
 SHOWN_MOST = 1e9
-SWAPPED, POINT = message("slip-swapped"), message("slip-point")
 FACTORS = (0.1, 10.0, 0.01, 100.0, 0.001, 1000.0)  # 1040 is often typed for 1.040
+# Keys that lie beside each other on the phone's keypad, on a number block (the same, upside down) and in a row.
+BESIDE = {
+    "0": "89", "1": "24", "2": "135", "3": "246", "4": "1357", "5": "2468", "6": "3579", "7": "468", "8": "5790",
+    "9": "680",
+}
+# How often it is this, against two digits swapped; common practice, no source.
+SWAPPED, POINT, UNIT, KEY, SIGN, TWICE = 1.0, 0.9, 0.9, 0.25, 0.25, 0.25
 
 
 @dataclass(frozen=True, slots=True)
 class Slip:
-    """A figure that may have been meant: as typed, its unit, and what might have happened."""
+    """A figure that may have been meant: as typed, its unit, what may have happened, and how often that happens."""
 
     raw: str
     unit: str
-    message: Message | None
-    value: float  # canonical
+    message: Message
+    weight: float
 
 
-def likely_slips(spec: Field, typed: float, unit: str, usual: Range, last: float | None) -> list[Slip]:
-    """Return at most two likely figures, the likeliest first: usual, nearer to the last, not above a falling last.
-
-    `typed` is the figure in `unit`; `usual` and `last` are in the canonical unit of the field.
-    Without a last value the middle of the usual range stands in for it.
-    """
-    text = show_number(abs(typed), spec.decimals)
-    sign = "-" if typed < 0 else ""
-    found: dict[str, Slip] = {}
-    as_typed = _slip(spec, sign + text, unit, None)
-    near = last if last is not None else 0.0
-    far = inf  # a falling figure that rose is wrong however near it is
-    if as_typed and last is not None and not _rose(spec, as_typed.value, last):
-        far = abs(as_typed.value - near)
-    for raw, as_unit, why in [*_swaps(text, unit), *_points(typed, unit, spec.decimals), *_senses(spec, text, unit)]:
-        slip = _slip(spec, sign + raw, as_unit, why)
-        is_other = slip is not None and (slip.raw, slip.unit) != (sign + text, unit)
-        if slip and is_other and _fits(spec, slip.value, usual, last) and abs(slip.value - near) < far:
-            found.setdefault(slip.raw + slip.unit, slip)
-    centre = last if last is not None else _middle(usual)
-    ranked = sorted(found.values(), key=lambda slip: abs(slip.value - centre) if centre is not None else 0.0)
-    return ranked[:MOST]
+def slips_of(spec: Field, as_typed: str, typed: float, unit: str) -> list[Slip]:
+    """Return all that a box may have been meant to hold, each figure once. typed: the figure `as_typed`, in `unit`."""
+    text, sign = show_number(abs(typed), spec.decimals), "-" if typed < 0 else ""
+    found: dict[tuple[str, str], Slip] = {}
+    others = (
+        *((sign + raw, unit, message("slip-swapped"), SWAPPED) for raw in _swaps(text)),
+        *((sign + show_number(abs(typed) * factor, spec.decimals), unit, message("slip-point"), POINT)
+          for factor in FACTORS),
+        *((as_typed, other, _in_unit(spec, typed, other, unit), UNIT) for other in spec.units if other != unit),
+        *((sign + raw, unit, message("slip-key"), KEY) for raw in _keys(text)),
+        *((sign + raw, unit, message("slip-twice"), TWICE) for raw in _twice(text)),
+        (text if sign else "-" + text, unit, message("slip-sign"), SIGN),
+    )
+    for raw, as_unit, why, weight in others:
+        if (raw, as_unit) != (sign + text, unit):
+            found.setdefault((raw, as_unit), Slip(raw, as_unit, why, weight))
+    return list(found.values())
 
 
 def show_number(value: float, decimals: int | None) -> str:
@@ -61,47 +63,40 @@ def show_number(value: float, decimals: int | None) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
-def _swaps(text: str, unit: str) -> list[tuple[str, str, Message]]:
+def _in_unit(spec: Field, typed: float, other: str, unit: str) -> Message:
+    """Say which unit was meant, or, of one that the field is not thought in, the figure in the field's own."""
+    if other == spec.units[0]:
+        return message("slip-unit", meant=Unit(other), typed=Unit(unit))
+    try:
+        meant = units.to_canonical(typed, other)
+    except OutOfDomain:
+        return message("slip-unit", meant=Unit(other), typed=Unit(unit))
+    return message("slip-meant", meant=Figure(show_number(meant, spec.decimals), spec.units[0]))
+
+
+def _swaps(text: str) -> list[str]:
     """Swap each pair of neighbouring digits, over the point too; nobody types a leading zero."""
-    swapped = []
     places = [i for i, char in enumerate(text) if char.isdigit()]
+    swapped = []
     for a, b in pairwise(places):
         chars = list(text)
         chars[a], chars[b] = chars[b], chars[a]
-        raw = "".join(chars)
-        if raw != text and not (raw[0] == "0" and raw[1:2].isdigit()):
-            swapped.append((raw, unit, SWAPPED))
-    return swapped
+        swapped.append("".join(chars))
+    return [raw for raw in swapped if _is_typed(raw)]
 
 
-def _points(typed: float, unit: str, decimals: int | None) -> list[tuple[str, str, Message]]:
-    value = abs(typed)
-    return [(show_number(value * f, decimals), unit, POINT) for f in FACTORS]
+def _keys(text: str) -> list[str]:
+    """Put in the place of each digit, one at a time, those whose keys lie beside its own."""
+    return [
+        raw for at, char in enumerate(text) for other in BESIDE.get(char, "")
+        if _is_typed(raw := text[:at] + other + text[at + 1 :])
+    ]
 
 
-def _senses(spec: Field, text: str, unit: str) -> list[tuple[str, str, Message]]:
-    others = [u for u in spec.units if u != unit and {u, unit} <= {"degC", "degF"}]
-    return [(text, other, message("slip-unit", meant=Unit(other), typed=Unit(unit))) for other in others]
+def _twice(text: str) -> list[str]:
+    """Take away one of two equal digits beside each other."""
+    return [text[:at] + text[at + 1 :] for at in range(1, len(text)) if text[at] == text[at - 1] and text[at].isdigit()]
 
 
-def _slip(spec: Field, raw: str, unit: str, why: Message | None) -> Slip | None:
-    try:
-        return Slip(raw, unit, why, units.to_canonical(units.parse_number(raw), unit))
-    except (OutOfDomain, ValueError):
-        return None
-
-
-def _fits(spec: Field, value: float, usual: Range, last: float | None) -> bool:
-    low, high = usual
-    if (low is not None and value < low) or (high is not None and value > high):
-        return False
-    return last is None or not _rose(spec, value, last)
-
-
-def _rose(spec: Field, value: float, last: float) -> bool:
-    return spec.falls is not None and value > last + spec.falls
-
-
-def _middle(limits: Range) -> float | None:
-    low, high = limits
-    return (low + high) / 2 if low is not None and high is not None else None
+def _is_typed(raw: str) -> bool:
+    return not (raw[0] == "0" and raw[1:2].isdigit())

@@ -45,6 +45,11 @@ class Field:
     aside: bool = False  # seldom read: asked behind one line, after what is always read
     typed_in: str = ""  # the unit that the form offers first, where it is not the canonical one
 
+    @property
+    def is_place(self) -> bool:
+        """Whether it names a place: its name ends so. Forms offer the places that there are."""
+        return self.sort == "text" and self.name.endswith("place")
+
 
 @dataclass(frozen=True, slots=True)
 class Rule:
@@ -71,7 +76,8 @@ class Figure:
     Several sources of one input are tried in order: a figure, a field, `@name` of the vessel's context, `=20` for a
     fixed figure in the input's canonical unit. Of two figures with one name the first that can be computed counts.
     `given` names a field that, when filled in, is the figure itself. A figure that is `only_shown` is left out where
-    its sum has no answer; any other then puts a `stop`.
+    its sum has no answer; any other then puts a `stop`. One that is `typed` as ("volume|net_weight", "lb") counts only
+    where the first of these fields that was filled in is in that unit: the law that measures in it has its own sum.
     """
 
     name: str
@@ -83,6 +89,7 @@ class Figure:
     given: str | None = None
     big: bool = False
     only_shown: bool = False
+    typed: tuple[str, str] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,12 +9,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NotRequired, TypedDict
 
+from webapp.kinds.amount import Stock
+from webapp.kinds.goods_state import Bottling, Falls, Named, Removal, Yields
+from webapp.kinds.run_state import Run, Wish
+
 RECENT = 20
 RUNS = 12
 READINGS = 400
 CHECKS = 20
 
-Cases = list[str | int]  # a range of cases: [what stands before their numbers, first, last]
 Value = float | str  # of a field as it was read: a figure in the field's canonical unit, or a text
 
 
@@ -64,14 +67,6 @@ class Reduced(TypedDict):
     measured_l: float | None
     before_l: float | None
     water_l: float
-
-
-class Stock(TypedDict):
-    """What is booked in a vessel, a run or the bottles of a bottling: the sum of its flows, kept by stock.py alone."""
-
-    lpa_ul: int
-    volume_ml: int
-    mass_g: int
 
 
 class FillFacts(TypedDict, total=False):
@@ -194,114 +189,6 @@ class PastFill(TypedDict):
     final_gravity: NotRequired[float]
 
 
-class RunLine(TypedDict):
-    """A reading, a cut or the end of a run: what it read, and where it flowed."""
-
-    entry: str
-    at: str
-    true_strength: float | None
-    vapour_temp: NotRequired[float]
-    flow: NotRequired[float]
-    plates: NotRequired[float]
-    cooling_temp: NotRequired[float]
-    event: NotRequired[str]
-    receiver: NotRequired[str | None]
-    reason: NotRequired[str]
-    nose: NotRequired[str]
-    glass: NotRequired[float]
-    temp: NotRequired[float]
-    dip: NotRequired[float]
-    remnant_l: NotRequired[float]  # what its receiver held before
-    typed_at: NotRequired[str]  # of a cut that was logged after it was made
-    late_why: NotRequired[str]
-
-
-class Charge(TypedDict):
-    """What a run was charged with."""
-
-    volume_l: float
-    wash_l: float | None
-    feints_l: float | None
-    feints_lpa_l: float | None
-    lpa_l: float | None
-
-
-class Fraction(TypedDict):
-    """A part of a run, as it was gauged in its receiver."""
-
-    entry: str
-    at: str
-    fraction: str | None
-    receiver: str
-    volume_l: float
-    strength_pct: float | None
-    lpa_l: float
-    goes_to: str | None
-
-
-class RunChanges(TypedDict, total=False):
-    """What an entry may change of a run."""
-
-    fractions: list[Fraction]
-
-
-_RunSource = TypedDict("_RunSource", {"from": str})
-
-
-class Run(_RunSource, Stock):
-    """A run of a still, key `r:`. Its id is the root of its charge, so amending the charge keeps the run.
-
-    `from` is the vessel that its wash came from; its stock is what of the charge is not accounted for yet.
-    """
-
-    still: str
-    name: str
-    what: str
-    batch: str
-    material: str | None
-    started_at: str
-    receivers: dict[str, str | None]  # heads, hearts, tails
-    receiver: str | None
-    charge: Charge
-    readings: list[RunLine]
-    cuts: list[RunLine]
-    fractions: list[Fraction]
-    ended_at: str | None
-    end: NotRequired[RunLine]
-
-
-class CutPlan(TypedDict):
-    """Where the distiller wants the cuts of a fruit."""
-
-    entry: str
-    at: str
-    person: str
-    why: str
-    heads_l: float | None
-    hearts_to_pct: float | None
-    tails_to_pct: float | None
-    still: str
-
-
-class BestRun(TypedDict):
-    """The run that later ones are held against."""
-
-    entry: str
-    at: str
-    person: str
-    why: str
-    run: str
-    name: str
-
-
-class Wish(TypedDict):
-    """What the distiller wants of a fruit, key `c:`; plans by still, or "*" for any, and best runs by still."""
-
-    what: str
-    plans: dict[str, CutPlan]
-    best: dict[str, BestRun]
-
-
 class InstrumentCheck(TypedDict):
     """A check of an instrument."""
 
@@ -324,96 +211,6 @@ class Instrument(TypedDict):
     failed_at: str | None
 
 
-class BottleCount(TypedDict):
-    """The last count of the bottles of a bottling."""
-
-    at: str
-    bottles: int
-    entry: str
-
-
-class BottlingFacts(TypedDict):
-    """What somebody has said of a bottling: where it came from, its counts and case numbers."""
-
-    entry: str
-    tank: str
-    fill: str
-    at: str
-    what: str
-    batch: str
-    lot_mark: str | None
-    strength_pct: float
-    label_strength_pct: float | None
-    size_l: float
-    good: int
-    filled: int
-    broken: int
-    reworked: int
-    library: int
-    per_case: float | None
-    case_from: str | None
-    case_to: str | None
-    odd_case: str | None
-    consignor: NotRequired[str]
-    document: NotRequired[str]
-    counted: NotRequired[BottleCount]
-    opened: NotRequired[bool]  # it stood in the store before the book
-    origin: NotRequired[str]
-    papers: NotRequired[str]
-
-
-class Bottling(BottlingFacts, Stock):
-    """A bottling, key `b:`: an account of its own. `gone`: the cases that left, [what stands before, first, last]."""
-
-    bottled_ul: int
-    on_hand: int
-    gone: list[Cases]
-
-
-class BottlingChanges(TypedDict, total=False):
-    """What an entry may change of a bottling."""
-
-    on_hand: int
-    gone: list[Cases]
-    counted: BottleCount
-
-
-class Named(TypedDict):
-    """The bottlings that answer to a batch or lot mark, key `l:`."""
-
-    bottlings: list[str]
-
-
-class Removal(TypedDict):
-    """One removal of bottles, key `o:`, for the list of where cases went."""
-
-    entry: str
-    bottling: str
-    at: str
-    why: str
-    bottles: int
-    cases: int
-    document: str
-    to_whom: str
-    case_from: str
-    case_to: str
-
-
-class Yield(TypedDict):
-    """What one ferment gave of what it promised."""
-
-    root: str
-    at: str
-    by: str
-    share: float
-
-
-class Yields(TypedDict):
-    """The last ferments of a material, key `y:`."""
-
-    closes: list[Yield]
-
-
 class Finding(TypedDict):
     """The vessel last found at a place by a stock count, key `p:`, and the place it had in the book."""
 
@@ -431,7 +228,8 @@ class PhoneClock(TypedDict):
 # The round a person is on, key `h:`: figure -> [value, on how many vessels running, at, mark].
 Round = dict[str, list[float | str]]
 State = (
-    Vessel | PastFill | Run | Wish | Instrument | Bottling | Named | Removal | Yields | Finding | PhoneClock | Round
+    Vessel | PastFill | Run | Wish | Instrument | Bottling | Named | Removal | Yields | Falls | Finding | PhoneClock
+    | Round
 )
 Body = Mapping[str, object]  # any state, where nobody looks into it
 

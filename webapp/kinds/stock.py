@@ -8,9 +8,10 @@ outside account that says so. Volumes do not add: the volume of spirit is worked
 
 from __future__ import annotations
 
-from functools import lru_cache
-from typing import Final, NamedTuple, TypeVar, Unpack, cast, overload
+from typing import Final, TypeVar, Unpack, cast, overload
 
+from webapp.kinds.amount import Amount, Stock, spirit_of, spirit_volume_ml
+from webapp.kinds.goods_state import BottlingChanges
 from webapp.kinds.key import (
     FERMENTED,
     GAUGE_DIFFERENCE,
@@ -32,96 +33,37 @@ from webapp.kinds.key import (
 )
 from webapp.kinds.read import Read
 from webapp.kinds.remember import with_entry
+from webapp.kinds.run_state import RunChanges
 from webapp.kinds.spec import Effect, Flow
 from webapp.kinds.spirits import class_of, mixed_pct
-from webapp.kinds.state import (
-    EMPTY_VESSEL,
-    NO_FILL,
-    BottlingChanges,
-    Fill,
-    FillChanges,
-    PastFill,
-    RunChanges,
-    State,
-    Stock,
-    Vessel,
-    VesselChanges,
-)
+from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Fill, FillChanges, PastFill, State, Vessel, VesselChanges
 from webapp.kinds.view import View
-from webapp.trade.alcoholometry import litres_from_mass, mass_from_litres
 from webapp.trade.density import density_from_mass_fraction
 
 S = TypeVar("S", bound=State)
 HEEL_ML = 150  # a vessel that has no more left than this, or than that share, is empty; common practice, no source
 HEEL_SHARE = 0.005
-MOST = 1e9
 FACTS: Final = (
     "what", "material", "name", "lot", "since", "account", "mash", "use", "wood", "toast", "cooperage", "tare_kg",
     "fill_strength_pct", "distilled_pct", "label_strength_pct", "aged_since", "by_papers", "opened_at",
     "filled_lpa_l", "origin", "sugar_added", "og", "final_gravity",
 )
+WEIGHTS: Final = ("net_weight", "gross")
 ACCOUNTS = {"cask": "storage", "tank": "processing", "place": "storage"}  # every other sort: production
 
 
-class Amount(NamedTuple):
-    """So much at once: pure alcohol [uL at 20 degC], volume [mL at 20 degC], mass [g]. Whole, may be negative."""
-
-    lpa_ul: int = 0
-    volume_ml: int = 0
-    mass_g: int = 0
-
-    def less(self, other: Amount) -> Amount:
-        """Return the remainder after another amount is taken away."""
-        return Amount(*(a - b for a, b in zip(self, other, strict=True)))
-
-    def above_nothing(self) -> Amount:
-        """Return it without its negative parts."""
-        return Amount(*(max(part, 0) for part in self))
-
-    def share(self, part: int, whole: int) -> Amount:
-        """Return part/whole of it, rounded down, all of it at most."""
-        return self if part >= whole else Amount(*(each * max(part, 0) // whole for each in self))
-
-
-def amount_of(lpa_l: float | None, volume_l: float | None, mass_kg: float | None) -> Amount:
-    """Return litres, litres and kilograms as an amount; what is not known counts for nothing."""
-    return Amount(
-        round((lpa_l or 0.0) * 1_000_000), round((volume_l or 0.0) * 1_000), round((mass_kg or 0.0) * 1_000)
-    )
-
-
-def spirit_of(volume_20_l: float | None, strength_pct: float | None, mass_kg: float | None = None) -> Amount:
-    """Return spirit of a volume at 20 degC and a strength; its mass by OIML R 22 where it was not weighed."""
-    # A figure that cannot be may stand all the same, because somebody said so: the sums below must answer.
-    volume, strength = _within(volume_20_l, MOST), _within(strength_pct, 100.0)
-    mass = float(mass_from_litres(volume, strength)) if mass_kg is None else _within(mass_kg, MOST)
-    return amount_of(volume * strength / 100.0, volume, mass)
-
-
-def _within(value: float | None, most: float) -> float:
-    return min(max(value or 0.0, 0.0), most)
-
-
-def weighed_amount(mass_kg: float | None, strength_pct: float | None) -> Amount:
-    """Return spirit of a net weight and a strength; its volume by OIML R 22."""
-    mass, strength = _within(mass_kg, MOST / 2), _within(strength_pct, 100.0)
-    return spirit_of(float(litres_from_mass(mass, strength)), strength, mass)
+def unit_weighed(read: Read) -> str | None:
+    """Return the unit of the weight that an entry was read in, or None where nothing was weighed."""
+    return next((unit for name in WEIGHTS if name in read.values and (unit := read.raw(name).get("unit"))), None)
 
 
 def spirit_read(read: Read) -> Amount:
-    """Return the spirit that an entry speaks of: by its figures `volume_20` and `true_strength`, or its net weight."""
+    """Return the spirit that an entry speaks of, by its figures `volume_20`, `true_strength` and `lpa`."""
     strength = read.figures.get("true_strength", read.context.get("strength_pct"))
-    weighed = read.figures.get("net", read.number("net_weight"))
-    return spirit_of(read.figures.get("volume_20"), strength, weighed)
-
-
-@lru_cache(maxsize=4096)
-def spirit_volume_ml(lpa_ul: int, mass_g: int) -> int:
-    """Return the volume at 20 degC of spirit by its pure alcohol and mass. [mL], 0 or more; OIML R 22."""
-    if mass_g <= 0:
-        return 0
-    ethanol_g = lpa_ul * 1e-6 * float(density_from_mass_fraction(1.0, 20.0))
-    return round(mass_g / float(density_from_mass_fraction(min(ethanol_g / mass_g, 1.0), 20.0)) * 1000.0)
+    amount = spirit_of(read.figures.get("volume_20"), strength)
+    lpa = read.figures.get("lpa")
+    # What was weighed in pounds has its pure alcohol by a table of its own.
+    return amount if lpa is None or unit_weighed(read) != "lb" else amount._replace(lpa_ul=round(lpa * 1_000_000))
 
 
 class Posting:
@@ -393,9 +335,3 @@ def _with_figures(held: Fill) -> Fill:
         "mass_kg": mass_g / 1000 if mass_g or not held["mash"] else None,
         "strength_pct": min(lpa_ul / volume_ml / 10, 100.0) if known and volume_ml else None,
     }
-
-
-__all__ = [
-    "Amount", "Posting", "amount_of", "list_unbalanced", "spirit_of", "spirit_read", "spirit_volume_ml",
-    "weighed_amount",
-]

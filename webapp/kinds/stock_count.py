@@ -1,8 +1,10 @@
 """What a count found, and where."""
 
 from webapp.kinds.common import (
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     RAW_IS_NOT_TRUE,
+    density,
     glass,
     net_weight,
     quantity_figures,
@@ -32,13 +34,14 @@ KIND = Kind(
         volume("Volume, if a tank"),
         net_weight(),
         glass(required=False),
+        density(),
         spirit_temp(required=False, usual=(2.0, 25.0)),
         strength(),
         Field("signed", "Signed by counter", "text", required=True, help="Name and title."),
     ),
     rules=(
         Rule("unknown_is_described", "needs", "found=unknown", "label", "refuse", "Type what it says on it."),
-        GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE,
+        GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE,
     ),
     figures=quantity_figures(),
     checks=("clock", "late", "over_capacity", "glass_scale", "place_differs", "cask_missing", "dip_sum",

@@ -1,9 +1,11 @@
 """A cask is topped up, or its spirit put into another cask."""
 
 from webapp.kinds.common import (
+    DENSITY_NEEDS_TEMP,
     GLASS_NEEDS_TEMP,
     RAW_IS_NOT_TRUE,
     SOME_QUANTITY,
+    density,
     glass,
     net_weight,
     quantity_figures,
@@ -30,12 +32,14 @@ KIND = Kind(
         volume("Amount by volume", usual=(0.5, 700)),
         net_weight("or by net weight"),
         glass(required=False),
+        density(),
         spirit_temp(required=False, usual=(2.0, 25.0)),
         strength(),
     ),
-    rules=(SOME_QUANTITY, GLASS_NEEDS_TEMP, RAW_IS_NOT_TRUE),
+    rules=(SOME_QUANTITY, GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=quantity_figures(),
-    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "target_capacity"),
+    checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "target_capacity",
+            "source_strength", "moved_twice"),
     effect=cask.top_up,
     summary="{work} from {from_vessel}",
     cautions=("fire_zone", "lifting"),

@@ -10,7 +10,8 @@ from typing import Protocol, TypeVar
 
 from webapp.kinds.key import KeyOf
 from webapp.kinds.rows import InstrumentRow, PersonRow, SiteSettings, VesselRow
-from webapp.kinds.state import Line, Run, State, Vessel
+from webapp.kinds.run_state import Run
+from webapp.kinds.state import Line, State, Vessel
 
 S = TypeVar("S", bound=State)
 Scopes = tuple[tuple[str, str], ...]  # what a limit of the checks may be set for, narrowest first: (scope, key)

@@ -6,6 +6,7 @@ steals its key can pretend to be a machine on a private network, and nothing els
 
 import ipaddress
 import os
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -41,6 +42,21 @@ class LeafFiles:
 
     certificate_path: Path
     key_path: Path
+
+
+class HouseCertificate:
+    """The server's certificate by the house's own authority, for the hosts that reach it at the moment."""
+
+    def __init__(self, data_dir: Path, list_hosts: Callable[[], list[str]]) -> None:
+        self._data_dir, self._list_hosts = data_dir, list_hosts
+
+    def take(self) -> LeafFiles:
+        """Return the files to serve with, renewed where they are due."""
+        return get_leaf(self._data_dir, self._list_hosts())
+
+    def is_due(self) -> bool:
+        """Say whether the certificate nears its end, or the hosts have changed."""
+        return leaf_is_due(self._data_dir, self._list_hosts())
 
 
 def get_authority(

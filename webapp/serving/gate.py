@@ -13,7 +13,7 @@ import io
 import json
 import sys
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
@@ -34,6 +34,8 @@ SILENCE_S, BODY_S = 15.0, 120.0
 READER_S = 60.0
 # Requests on their way in or waiting for a thread: of everybody, and of one address (a house may stand behind one).
 ALL_MOST, ADDRESS_MOST = 512, 96
+# Requests at once whose bodies are longer than usual: each is held whole in memory before anybody knows who sends it.
+LARGE_MOST = 4
 # Answers up to this size leave their thread at once; longer ones, exports, go piece by piece. [bytes]
 WHOLE_MOST = 4 << 20
 PIECE = 64 << 10
@@ -47,6 +49,10 @@ class _TooSlow(Exception):
     """The body of a request did not come in time."""
 
 
+class _TooMany(Exception):
+    """As many long bodies as there is room for are on their way in."""
+
+
 @dataclass
 class _Answer:
     status: int = 500
@@ -58,13 +64,19 @@ class _Answer:
 class Gate:
     """The app as the server calls it. `threads` work; `body_most` bytes of a body are read, a longer one is refused.
 
+    `large`: paths to which longer bodies may be sent, and how long. [bytes]
     `is_behind`: a web server on this computer passes requests on, and says whose they are.
     """
 
-    def __init__(self, app: WSGIApplication, *, threads: int, body_most: int, is_behind: bool = False) -> None:
+    def __init__(
+        self, app: WSGIApplication, *, threads: int, body_most: int, large: Mapping[str, int] | None = None,
+        is_behind: bool = False,
+    ) -> None:
         self.app = app
         self.is_behind = is_behind
         self.body_most = body_most
+        self._large_paths = large or {}
+        self._large = asyncio.Semaphore(LARGE_MOST)
         self._threads = ThreadPoolExecutor(threads, thread_name_prefix="request")
         self._inside = 0
         self._of_address: Counter[str] = Counter()
@@ -94,38 +106,58 @@ class Gate:
         self._threads.shutdown(wait=True)
 
     async def _answer(self, scope: Scope, proto: HTTPProtocol) -> None:
-        try:
-            body = await self._read(scope, proto)
-        except _TooSlow:
-            _refuse(scope, proto, 408, _TOO_SLOW, [("connection", "close")])
-            return
+        async with contextlib.AsyncExitStack() as room:
+            try:
+                body = await self._read(scope, proto, room)
+            except _TooSlow:
+                _refuse(scope, proto, 408, _TOO_SLOW, [("connection", "close")])
+            except _TooMany:
+                _refuse(scope, proto, 503, _TOO_MANY, [("retry-after", "5"), ("connection", "close")])
+            else:
+                await self._pass_on(scope, proto, body)
+
+    async def _pass_on(self, scope: Scope, proto: HTTPProtocol, body: bytes | None) -> None:
         loop = asyncio.get_running_loop()
-        environ = make_environ(scope, body, self.body_most)
+        environ = make_environ(scope, body, self._most(scope))
         answer, first, is_whole = await loop.run_in_executor(self._threads, self._begin, environ)
         if is_whole:
             proto.response_bytes(answer.status, answer.headers, first)
         else:
             await self._send_on(loop, proto, answer, first)
 
-    async def _read(self, scope: Scope, proto: HTTPProtocol) -> bytes | None:
-        """Return the body, or None where it is too long. Raises _TooSlow."""
+    async def _read(self, scope: Scope, proto: HTTPProtocol, room: contextlib.AsyncExitStack) -> bytes | None:
+        """Return the body, or None where it is too long. Raises _TooSlow, _TooMany.
+
+        room: takes up a place among the long bodies where this is one, and gives it back when it closes.
+        """
         if scope.headers.get("content-length", "0") == "0" and "transfer-encoding" not in scope.headers:
             return b""
         now = asyncio.get_running_loop().time
-        end = now() + BODY_S
+        end, most = now() + BODY_S, self.body_most
         parts: list[bytes] = []
         length = 0
         try:
             async with asyncio.timeout(SILENCE_S) as patience:
                 async for piece in proto:
                     length += len(piece)
-                    if length > self.body_most:
+                    if length > most and most < self._most(scope):
+                        await self._take_place(room)
+                        most = self._most(scope)
+                    if length > most:
                         return None
                     parts.append(bytes(piece))
                     patience.reschedule(min(now() + SILENCE_S, end))
         except TimeoutError as error:
             raise _TooSlow from error
         return b"".join(parts)
+
+    def _most(self, scope: Scope) -> int:
+        return max(self.body_most, self._large_paths.get(scope.path, 0))
+
+    async def _take_place(self, room: contextlib.AsyncExitStack) -> None:
+        if self._large.locked():
+            raise _TooMany
+        await room.enter_async_context(self._large)
 
     def _begin(self, environ: WSGIEnvironment) -> tuple[_Answer, bytes, bool]:
         """In a thread: call the app, and take from it all of a usual answer, or the beginning of a long one."""

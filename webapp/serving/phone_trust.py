@@ -1,55 +1,50 @@
 """The files that make a phone trust this computer, and the small plain-http listener that hands them out.
 
-The listener serves three things only: a page, the certificate in two forms, and a redirect to that page.
+The listener serves a page with its script and sheets, the certificate in two forms, a redirect to that page, and
+nothing else.
 """
 
 import contextlib
-import html
 import plistlib
 import socket
 import threading
 import uuid
 from collections import Counter
 from collections.abc import Iterable
+from functools import cache
 from pathlib import Path
 from socketserver import ThreadingMixIn
 from typing import TypeAlias
+from urllib.parse import parse_qs, urlsplit
 from wsgiref.simple_server import WSGIRequestHandler, WSGIServer
 from wsgiref.types import StartResponse, WSGIApplication, WSGIEnvironment
 
 from cryptography import x509
 from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.x509.oid import NameOID
+from jinja2 import Environment, FileSystemLoader
 
+from webapp.book.house.codes import groups_of
+from webapp.places import STATIC_DIR
 from webapp.serving.certificates import get_ca_pem
+from webapp.serving.phone_kinds import KINDS, kind_of
 
 TRUST_PATH = "/trust"
 PEM_PATH = "/trust/cellarslate.crt"
 PROFILE_PATH = "/trust/cellarslate.mobileconfig"
 Request: TypeAlias = socket.socket | tuple[bytes, socket.socket]
 Address: TypeAlias = tuple[str, int]
+_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; base-uri 'none'; frame-ancestors 'none'"
 # Callers at one time, of all and of one address; and how long one call may take in all. [s]
 CALLERS_MOST, CALLERS_OF_ADDRESS_MOST, CALL_S = 32, 8, 20.0
 
-_PAGE = """<!doctype html>
-<html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Trust this distillery's computer</title>
-<h1>Trust this distillery's computer</h1>
-<p>Once on each phone. After that the floor log opens without a warning, and works with no signal.</p>
-<h2>iPhone, iPad</h2>
-<ol><li><a href="{profile}">Fetch the profile</a> in Safari and allow it.</li>
-<li>Settings, General, VPN &amp; Device Management: open the profile, install it.</li>
-<li>Settings, General, About, Certificate Trust Settings: switch it on.</li></ol>
-<h2>Android</h2>
-<ol><li><a href="{pem}">Fetch the certificate</a>.</li>
-<li>Settings, search for &ldquo;CA certificate&rdquo;, install the file you fetched.</li></ol>
-<h2>Compare before you trust</h2>
-<p>The certificate's SHA-256 fingerprint must be the one that the office computer shows:</p>
-<p>{fingerprint}</p>
-<h2>Then</h2>
-<p><a href="{address}">Open the floor log</a></p>
-</html>
-"""
+# What the page is made of, by its address here and by its file below static. Nothing else of static is handed out.
+_PARTS = {"/trust/trust.js": "doors/trust.js", "/trust/trust.css": "doors/trust.css",
+          "/trust/tokens.css": "style/tokens.css"}
+_TYPES = {".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8"}
+SEEN_PATH = "/trust/seen.svg"
+SEEN = b'<svg xmlns="http://www.w3.org/2000/svg" width="1" height="1"/>'
+_TEMPLATES = Path(__file__).resolve().parent.parent / "templates"
 
 
 def ca_pem(data_dir: Path) -> bytes | None:
@@ -96,19 +91,36 @@ def write_fingerprint(data_dir: Path) -> str:
     return "" if certificate is None else certificate.fingerprint(hashes.SHA256()).hex(" ").upper()
 
 
+def write_groups(data_dir: Path) -> str:
+    """Return the same fingerprint as four short groups, to compare by eye; empty if there is no authority.
+
+    78 bits of it: nobody makes another authority that shows the same ones.
+    """
+    certificate = _load_certificate(data_dir)
+    return "" if certificate is None else groups_of(certificate.fingerprint(hashes.SHA256()))
+
+
+def page_words(data_dir: Path, user_agent: str, chosen: str = "") -> dict[str, object]:
+    """Return the facts for templates/trust/_steps.html: the authority in this folder, and the browser of that name."""
+    return {
+        "kind": kind_of(user_agent, chosen), "kinds": KINDS, "pem": PEM_PATH, "profile": PROFILE_PATH,
+        "groups": write_groups(data_dir), "fingerprint": write_fingerprint(data_dir),
+    }
+
+
 def trust_app(data_dir: Path, address: str) -> WSGIApplication:
     """Return a WSGI app that serves the trust page and files; `address` is where the real app answers."""
 
     def answer(environ: WSGIEnvironment, start_response: StartResponse) -> Iterable[bytes]:
         path = environ.get("PATH_INFO", "/")
-        kind, content, extra = _choose(path, data_dir, address)
+        kind, content, extra = _choose(environ, path, data_dir, address)
         is_ready = environ["REQUEST_METHOD"] in ("GET", "HEAD")
         status = "405 Method Not Allowed" if not is_ready else "302 Found" if extra else "200 OK"
         headers = [
             ("Content-Type", kind),
             ("Content-Length", str(len(content))),
             ("Cache-Control", "no-store"),
-            ("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'"),
+            ("Content-Security-Policy", f"{_POLICY}; img-src {_origin(address)}"),
             ("X-Content-Type-Options", "nosniff"),
         ]
         start_response(status, headers + (extra if is_ready else []))
@@ -125,21 +137,40 @@ def start_trust_listener(data_dir: Path, address: str, host: str, port: int) -> 
     return server
 
 
-def _choose(path: str, data_dir: Path, address: str) -> tuple[str, bytes, list[tuple[str, str]]]:
+def _choose(
+    environ: WSGIEnvironment, path: str, data_dir: Path, address: str
+) -> tuple[str, bytes, list[tuple[str, str]]]:
     if path == PEM_PATH and (pem := ca_pem(data_dir)):
         return "application/x-x509-ca-cert", pem, []
     if path == PROFILE_PATH and (profile := ca_mobileconfig(data_dir)):
         return "application/x-apple-aspen-config", profile, []
+    if path in _PARTS:
+        file = STATIC_DIR / _PARTS[path]
+        return _TYPES[file.suffix], file.read_bytes(), []
     if path == TRUST_PATH:
-        page = _PAGE.format(
-            pem=PEM_PATH,
-            profile=PROFILE_PATH,
-            fingerprint=write_fingerprint(data_dir),
-            address=html.escape(address, quote=True),
-        )
-        return "text/html; charset=utf-8", page.encode(), []
+        return "text/html; charset=utf-8", _page(environ, data_dir, address).encode(), []
     # Never redirect to what the request names: only the trust page knows the address.
     return "text/plain; charset=utf-8", b"", [("Location", TRUST_PATH)]
+
+
+def _page(environ: WSGIEnvironment, data_dir: Path, address: str) -> str:
+    chosen = parse_qs(environ.get("QUERY_STRING", "")[:200]).get("for", [""])[0]
+    words = page_words(data_dir, environ.get("HTTP_USER_AGENT", "")[:500], chosen)
+    onward = "Go on: this phone is let in" if urlsplit(address).path.strip("/") else "Open the floor log"
+    return _templates().get_template("trust/plain.html").render(
+        **words, address=address, seen=f"{_origin(address)}{SEEN_PATH}", onward=onward, is_plain=True,
+        port=urlsplit(address).port or 443,
+    )
+
+
+@cache
+def _templates() -> Environment:
+    return Environment(loader=FileSystemLoader(_TEMPLATES), autoescape=True, trim_blocks=True, lstrip_blocks=True)
+
+
+def _origin(address: str) -> str:
+    parts = urlsplit(address)
+    return f"{parts.scheme}://{parts.netloc}"
 
 
 def _load_certificate(data_dir: Path) -> x509.Certificate | None:

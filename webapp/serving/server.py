@@ -17,7 +17,7 @@ from collections.abc import Callable
 from contextlib import closing
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Protocol
 
 import click
 from granian import Granian
@@ -26,10 +26,10 @@ from granian.http import HTTP1Settings
 from granian.log import LogLevels
 
 from webapp.book.record.errors import BookError
-from webapp.keeping import schedule, upkeep
+from webapp.keeping import schedule, scrub, upkeep
 from webapp.keeping.folder_lock import AlreadyServed, hold_folder
 from webapp.serving.addresses import is_loopback
-from webapp.serving.certificates import LeafFiles, get_leaf, leaf_is_due
+from webapp.serving.certificates import LeafFiles
 from webapp.serving.gate import Gate
 
 if TYPE_CHECKING:
@@ -40,10 +40,21 @@ if TYPE_CHECKING:
 THREADS = 8
 # How long requests under way may take to end after a stop is asked. [s]
 STOP_WAIT_S = 15
-_RENEWAL_LOOK_EVERY_S = 6 * 3600.0
+# A look is two small files, or one certificate and the computer's own addresses.
+_RENEWAL_LOOK_EVERY_S = 900.0
 _LOCK_WAIT_S = 10.0
 # How long a connection may stand open without a request. [ms]
 _HEAD_WAIT_MS = 15_000
+
+
+class Certificate(Protocol):
+    """Where the server's certificate comes from."""
+
+    def take(self) -> LeafFiles:
+        """Return the files to serve with."""
+
+    def is_due(self) -> bool:
+        """Say whether another pair is to be taken than was last."""
 
 
 class CannotServe(Exception):
@@ -54,27 +65,26 @@ def serve(
     data_dir: Path,
     host: str,
     port: int,
-    tls_hosts: Callable[[], list[str]] | None,
+    certificate: Certificate | None,
     greet: Callable[[Flask], None] | None,
     *,
     config: dict[str, object],
 ) -> None:
     """Serve the book in `data_dir` until asked to stop.
 
-    With `tls_hosts` the server speaks https under a certificate for those hosts, and starts a fresh worker
-    whenever the certificate must be renewed; without it, plain http. `greet` is called with the app, in the
-    worker.
+    With a `certificate` the server speaks https, and starts a fresh worker whenever another is to be served;
+    without it, plain http. `greet` is called with the app, in the worker.
     """
     check_port(host, port)
     check_folder(data_dir)
     # A forked child would inherit locks and open books; a spawned one starts clean, and as on Windows.
     multiprocessing.set_start_method("spawn", force=True)
     while True:
-        leaf = None if tls_hosts is None else get_leaf(data_dir, tls_hosts())
+        leaf = None if certificate is None else certificate.take()
         server = _build_server(host, port, leaf)
         is_renewal = threading.Event()
-        if tls_hosts is not None:
-            _watch_certificate(data_dir, tls_hosts, server, is_renewal)
+        if certificate is not None:
+            _watch_certificate(certificate, server, is_renewal)
         load = partial(_load_app, str(data_dir), greet, config)
         try:
             server.serve(target_loader=load, wrap_loader=False)
@@ -150,15 +160,15 @@ def _build_server(host: str, port: int, leaf: LeafFiles | None) -> AbstractServe
 
 
 def _watch_certificate(
-    data_dir: Path, tls_hosts: Callable[[], list[str]], server: AbstractServer[Any], is_renewal: threading.Event
+    certificate: Certificate, server: AbstractServer[Any], is_renewal: threading.Event
 ) -> None:
-    """End the server's round when its certificate nears its end or the addresses have changed."""
+    """End the server's round when another certificate is to be served."""
 
     def look() -> None:
         while True:
             time.sleep(_RENEWAL_LOOK_EVERY_S)
             try:
-                is_due = leaf_is_due(data_dir, tls_hosts())
+                is_due = certificate.is_due()
             except Exception:  # a look that fails must not be the last, or the certificate runs out
                 logging.getLogger("webapp").exception("The certificate could not be looked at.")
                 continue
@@ -181,13 +191,17 @@ def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict
         app = make_app(Path(data_dir), **config)
         app.extensions["serving_lock"] = lock
         if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
+            scrub.start_scrubs(app.extensions["book"], Path(data_dir))
             upkeep.start_upkeep(app.extensions["book"])
         if config.get("BACKUPS"):
             schedule.start_backups(Path(data_dir), config["BACKUPS"])
         if greet is not None:
             greet(app)
         is_behind = bool(app.config.get("BEHIND_PROXY"))
-        return Gate(app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"], is_behind=is_behind)
+        return Gate(
+            app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"],
+            large=app.config.get("LARGE_BODIES"), is_behind=is_behind,
+        )
     except (AlreadyServed, BookError) as error:
         click.echo(f"Error: {error}", err=True)
     except Exception:

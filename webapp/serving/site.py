@@ -12,8 +12,9 @@ import click
 
 from webapp.serving.addresses import is_loopback, list_lan_addresses, list_own_names, write_url
 from webapp.serving.behind import is_public_address
-from webapp.serving.certificates import get_authority, is_permitted, list_site_names
-from webapp.serving.phone_trust import TRUST_PATH, start_trust_listener, write_fingerprint
+from webapp.serving.certificates import HouseCertificate, get_authority, is_permitted, list_site_names
+from webapp.serving.named_certificate import BadCertificate, NamedCertificate
+from webapp.serving.phone_trust import TRUST_PATH, start_trust_listener, write_fingerprint, write_groups
 from webapp.serving.server import CannotServe, check_port, find_free_port, serve
 from webapp.serving.terminal import print_qr
 
@@ -31,6 +32,8 @@ class Site:
     """Where the server listens; `trust_port` 0 means that no trust page is served.
 
     `public_url` is where a web server in front of it is reached, which speaks TLS for it; empty where there is none.
+    `named` is a certificate of a name of the house's own, and `name` the one it is reached by; without, the house's own
+    authority vouches for it.
     """
 
     data_dir: Path
@@ -39,9 +42,13 @@ class Site:
     is_tls: bool
     trust_port: int = 0
     public_url: str = ""
+    named: NamedCertificate | None = None
+    name: str = ""
 
     def list_hosts(self) -> list[str]:
         """Return the names and addresses that reach this server, the best known first."""
+        if self.named:
+            return [self.name]
         if self.host not in _EVERY_ADDRESS:
             return [self.host]
         return [*list_lan_addresses(), *self._list_names(), "localhost", "127.0.0.1"]
@@ -62,6 +69,21 @@ class Site:
 
     def _list_names(self) -> list[str]:
         return [*list_site_names(get_authority(self.data_dir)), *list_own_names()] if self.is_tls else []
+
+
+@dataclass(frozen=True)
+class Front:
+    """Where the printed address leads, below the root of the site: `page`, and for phones `phone`.
+
+    `here_port` is a port of plain http for this computer alone, beside one of TLS; 0 where there is none.
+    """
+
+    page: str = ""
+    phone: str = ""
+    here_port: int = 0
+
+
+NO_FRONT = Front()
 
 
 def choose_site(
@@ -89,6 +111,28 @@ def choose_site(
     )
 
 
+def choose_named_site(
+    data_dir: Path, host: str, port: int | None, certificate_path: Path, key_path: Path, names: tuple[str, ...] = ()
+) -> Site:
+    """Return the site that is served under a certificate of the house's own name; raise CannotServe where it is none.
+
+    The first of `names` is the one it is reached by, else the first that the certificate names in full. No trust page:
+    phones trust such a certificate as it is.
+    """
+    named = NamedCertificate(certificate_path, key_path)
+    try:
+        said = named.read()
+    except BadCertificate as error:
+        raise CannotServe(str(error)) from error
+    outside = [name for name in names if not said.covers(name)]
+    if outside:
+        raise CannotServe(f"The certificate is for {', '.join(said.names)}, not for {outside[0]}. Have it made anew.")
+    in_full = [*names, *(name for name in said.names if not name.startswith("*."))]
+    if not in_full:
+        raise CannotServe(f"The certificate is for {said.names[0]}. Say by --name which of these phones are to use.")
+    return Site(data_dir, host, port or HTTPS_PORT, True, named=named, name=in_full[0].lower().rstrip("."))
+
+
 def prepare_names(site: Site, names: tuple[str, ...]) -> None:
     """Make the site's authority for these names, or check that the existing one covers them."""
     authority = get_authority(site.data_dir, list(names))
@@ -106,18 +150,20 @@ def prepare_names(site: Site, names: tuple[str, ...]) -> None:
         )
 
 
-def run_site(site: Site, greet: Callable[[Flask], None] | None, **config: object) -> None:
+def run_site(
+    site: Site, greet: Callable[[Flask], None] | None, *, front: Front = NO_FRONT, **config: object
+) -> None:
     """Print the site's addresses, then serve it until asked to stop."""
     check_port(site.host, site.port)
     listener = None
     if site.trust_port:
         try:
-            listener = start_trust_listener(site.data_dir, site.url, site.host, site.trust_port)
+            listener = start_trust_listener(site.data_dir, site.url + front.phone, site.host, site.trust_port)
         except OSError as error:
             raise CannotServe(
                 f"Port {site.trust_port} for the trust page is in use. Set --trust-port; 0 is none."
             ) from error
-    announce_site(site)
+    announce_site(site, front, read_last_url(site.data_dir))
     (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
     config = {
         "TLS": site.is_tls or bool(site.public_url),
@@ -125,6 +171,7 @@ def run_site(site: Site, greet: Callable[[Flask], None] | None, **config: object
         "PUBLIC_HOST": None if is_loopback(site.host) and not site.public_url else urlsplit(site.url).netloc,
         "SITE_URL": site.url,
         "TRUST_URL": site.trust_url,
+        "CERTIFICATE_FILE": site.named.certificate_path if site.named else None,
         **config,
     }
     try:
@@ -132,7 +179,7 @@ def run_site(site: Site, greet: Callable[[Flask], None] | None, **config: object
             site.data_dir,
             site.host,
             site.port,
-            site.list_hosts if site.is_tls else None,
+            site.named or (HouseCertificate(site.data_dir, site.list_hosts) if site.is_tls else None),
             greet,
             config=config,
         )
@@ -148,10 +195,19 @@ def read_last_url(data_dir: Path) -> str | None:
     return path.read_text("utf-8").strip() if path.exists() else None
 
 
-def announce_site(site: Site) -> None:
-    """Print where the site answers, and for phones a QR code to begin with."""
+def announce_site(site: Site, front: Front = NO_FRONT, last_url: str | None = None) -> None:
+    """Print where the site answers, a QR code for phones, and a warning where `last_url` was another."""
     click.echo(f"Book:    {site.data_dir}")
-    click.echo(f"Address: {site.url}")
+    if front.here_port:
+        here = write_url("localhost", front.here_port, is_tls=False)
+        click.echo(f"Here:    {here}{front.page} (this computer alone)")
+    click.echo(f"Address: {site.url}{front.page}")
+    if last_url and last_url != site.url and not is_loopback(urlsplit(last_url).hostname or ""):
+        click.echo(f"Before:  {last_url}")
+        click.echo(
+            "To a phone another address is another book: what waits on it was written for the one before. Where phones"
+            " still have that one open, serve it there again, let each hand in, and only then move."
+        )
     if site.public_url:
         click.echo(f"The web server in front passes on to http://{site.host}:{site.port}/")
     hosts = [] if site.public_url else site.list_hosts()[1:]
@@ -160,9 +216,11 @@ def announce_site(site: Site) -> None:
         click.echo(f"Also:    {' '.join(others)}")
     if site.trust_url:
         click.echo(
+            "A phone scans this: it learns to trust this computer, and is then let in:" if front.phone else
             "A phone that is new here scans this first, trusts the certificate, then opens the address:"
         )
         print_qr(site.trust_url)
         click.echo(site.trust_url)
-        click.echo(f"Fingerprint to compare: {write_fingerprint(site.data_dir)}")
+        click.echo(f"To compare with what the phone shows: {write_groups(site.data_dir)}")
+        click.echo(f"The whole fingerprint: {write_fingerprint(site.data_dir)}")
     click.echo("Stop with Ctrl+C.")

@@ -53,7 +53,7 @@ class Said:
 
 
 def read_cell(column: Column, cell: Cell, *, unit: str = "", is_us: bool = False, order: str = "") -> Said | None:
-    """Return what a cell says, or None where it is empty. Raises BadCell with a sentence.
+    """Return the value of a cell, or None where it is empty. Raises BadCell with a sentence.
 
     unit: as its head names it. is_us: whether the house measures in US units. order: of day and month in digits.
     """

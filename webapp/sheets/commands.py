@@ -24,7 +24,8 @@ def take_sheet(data_dir: Path, file_path: Path, is_put: bool, person: str, days:
     """Look a spreadsheet FILE over (CSV, XLSX, ODS): every row as it would stand; with --put, put what fits in."""
     from webapp.book.house import people, registry
     from webapp.book.record.errors import BookError
-    from webapp.sheets.judge import Stamp, look_over
+    from webapp.sheets.entering import Stamp
+    from webapp.sheets.judge import look_over
     from webapp.sheets.lookover import Told
     from webapp.sheets.putting import put_in
     from webapp.sheets.reading import MOST_BYTES, NoSheet
@@ -62,7 +63,7 @@ def take_sheet(data_dir: Path, file_path: Path, is_put: bool, person: str, days:
 
 
 def describe(look: Look) -> list[str]:
-    """Return what became of a file in lines: each table with its counts, then what does not fit."""
+    """Return the outcome of a file in lines: each table with its counts, then what does not fit."""
     from webapp.words import sentence
 
     lines = []

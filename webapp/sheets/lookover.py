@@ -52,7 +52,7 @@ class Row:
     makes_vessel: bool = False  # its vessel comes into the book with it
 
     def raw(self, name: str) -> str:
-        """Return what a column says, or an empty text."""
+        """Return the text of a column, or an empty one."""
         return self.said[name].raw if name in self.said else ""
 
     def stop(self, column: str, said: Message, offers: Sequence[Offer] = ()) -> None:
@@ -75,7 +75,7 @@ class Part:
     cells: list[list[Cell]] = field(default_factory=list)
 
     def count(self, *states: str) -> int:
-        """Return how many rows are in one of these states."""
+        """Return the number of rows in one of these states."""
         return sum(row.state in states for row in self.rows)
 
     @property
@@ -131,7 +131,7 @@ class Look:
         return [(part, row) for part in self.parts for row in part.rows if row.state in (NEW, ASK)]
 
     def count(self, *states: str) -> int:
-        """Return how many rows are in one of these states."""
+        """Return the number of rows in one of these states."""
         return sum(part.count(*states) for part in self.parts)
 
 

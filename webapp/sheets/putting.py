@@ -15,8 +15,10 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.evidence import PutRow, Taking
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
-from webapp.sheets.judge import BATCH, Stamp, look_over, prepare, put_rows
+from webapp.sheets.entering import BATCH, Stamp, put_rows
+from webapp.sheets.judge import look_over
 from webapp.sheets.lookover import NEW, Look, Told, read_parts
+from webapp.sheets.prepare import prepare
 
 CHANGED = "The book or the sheet has changed since you looked: {now} rows would go in, not {then}. Look over it again."
 

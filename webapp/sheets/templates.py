@@ -46,7 +46,7 @@ def workbook_template(*, is_us: bool) -> bytes:
 
 
 def _says(column: Column) -> str:
-    """Return what a column wants, in a line."""
+    """Return the form of a column's cells, in a line."""
     parts = ["Needed." if column.required else "May stay empty."]
     if column.choices:
         parts.append("One of: " + ", ".join(words[0] for _, words in column.choices) + ".")

@@ -30,22 +30,31 @@ FLOOR = "floor"  # the part that every page needs
 START = "start.json"
 # The table of US proof, wanted at the first proof, and the sentences of the book's questions, which come with words of
 # their own until then: they come with the jobs.
-_LATER_DATA = {"table1.json": "jobs", "questions.json": "jobs"}
+_LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs", "questions.json": "jobs"}
+# Forms that nobody needs in the first minute: of bottling, goods and accounts, and the long one of a certificate.
+_LATER_SHELLS = {
+    f"/shell/log/{kind}": "jobs"
+    for kind in ("account_move", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge", "chill_filter",
+                 "destruction", "dispatch", "distilled_gauge", "goods_receipt", "lab_certificate", "opening",
+                 "opening_goods", "receipt")
+}
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
 # curves, in whose place the table of figures stands until it is there; and the jobs that are more than one form, with
 # what looks through the camera.
 # [name of the part: how the names below static begin that travel in it], fetched in this order
-_JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/maturing.js", "trade/reducing.js")
+_JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/caskloss.js", "trade/placenames.js",
+             "trade/reducing.js", "trade/uncertainty.js",
+             "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "ui/unitlist.js")
 LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
 # What the run sheet opens with comes at the start.
 _AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
 # What puts the parts together: phones that hold what another hand packed fetch it anew.
 _MAKERS = ("pack.py", "joined.py", "modules.py")
 _SERVED = {".js", ".css", ".svg", ".png", ".woff2", ".wasm", ".json", ".webp"}
-# The desk needs the server anyhow; the large icons are fetched by the system when the app is installed.
-_LEFT_OUT = ("desk", "screens/", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
+# The desk and the doors need the server anyhow; the large icons are fetched by the system when the app is installed.
+_LEFT_OUT = ("desk", "doors/", "screens/", "icons/app-", "icons/apple-touch", "vendor/vendor.json", WORKER_BODY)
 
 
 def data_files() -> dict[str, bytes]:
@@ -96,7 +105,7 @@ def assets() -> list[Asset]:
     # What has no source of its own is served packed.
     static += [(url, _sha256(texts[url].encode())) for url in (joined.ADDRESS, joined.STYLE) if url in texts]
     data = [(f"/data/{START}", _sha256(data_files()[START]))]
-    shells = [(url, _sha256(shell(url) or b"")) for url in shell_urls()]
+    shells = [(url, _hash_of_shell(url)) for url in shell_urls() if url not in _LATER_SHELLS]
     return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
 
 
@@ -105,6 +114,8 @@ def later_parts() -> dict[str, list[Asset]]:
     parts: dict[str, list[Asset]] = {name: [] for name in LATER_PARTS}
     for name, cache in _LATER_DATA.items():
         parts[cache].append((f"/data/{name}", _sha256(data_files()[name])))
+    for url, cache in _LATER_SHELLS.items():
+        parts[cache].append((url, _hash_of_shell(url)))
     for name, path in _static_files():
         if cache := later_name(name):
             parts[cache].append((f"/static/{name}", _hash_of(path)))
@@ -206,6 +217,10 @@ def _hash_of(path: Path) -> str:
 @lru_cache(maxsize=2048)
 def _hash_file(path: Path, _mtime_ns: int, _size: int) -> str:
     return _sha256(path.read_bytes())
+
+
+def _hash_of_shell(url: str) -> str:
+    return _sha256(shell(url) or b"")
 
 
 def _sha256(content: bytes) -> str:

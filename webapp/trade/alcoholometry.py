@@ -57,8 +57,8 @@ def true_strength_from_glass(
 
     Source
     ------
-    OIML R 22 (1975), tables VIII and IX; the glass term from memory, supported by 27 CFR 30.61 Table 1, which
-    25e-6 fits best of 20 to 30e-6 (docs/numbers.md).
+    OIML R 22 (1975), tables VIII and IX; the glass term as Decree 141/1997 Sb., Annex 1, prints it: density times
+    1 - beta (t - 20). Of 20 to 30e-6, 25e-6 fits 27 CFR 30.61 Table 1 best (docs/numbers.md).
     """
     indication_pct, temp_c = as_number(indication_pct), as_number(temp_c)
     _check_alpha(alpha_per_c)
@@ -76,7 +76,7 @@ def true_strength_from_glass(
 
 
 def glass_indication(strength_pct: N, temp_c: N, alpha_per_c: float = GLASS_EXPANSION_PER_C) -> N:
-    """Return what a glass alcoholometer would show in spirit of a given strength and temperature.
+    """Return the reading of a glass alcoholometer in spirit of a given strength and temperature.
 
     Parameters
     ----------
@@ -213,7 +213,7 @@ def litres_from_mass(net_kg: N, strength_pct: N, in_air: bool = False) -> N:
     net_kg = as_number(net_kg)
     check_range("net_weight", net_kg, 0, MOST_KG, "kg", "check_weights")
     density = density_from_strength(strength_pct, 20.0)
-    return net_kg / (density * _scale_share(density) if in_air else density) * 1000.0
+    return net_kg / (density * scale_share(density) if in_air else density) * 1000.0
 
 
 def mass_from_litres(volume_20_l: N, strength_pct: N, in_air: bool = False) -> N:
@@ -244,7 +244,7 @@ def mass_from_litres(volume_20_l: N, strength_pct: N, in_air: bool = False) -> N
     """
     volume_20_l = _check_litres(volume_20_l)
     density = density_from_strength(strength_pct, 20.0)
-    return volume_20_l * (density * _scale_share(density) if in_air else density) / 1000.0
+    return volume_20_l * (density * scale_share(density) if in_air else density) / 1000.0
 
 
 def litres_pure_alcohol(volume_20_l: N, strength_pct: N) -> N:
@@ -276,7 +276,7 @@ def litres_pure_alcohol(volume_20_l: N, strength_pct: N) -> N:
     return volume_20_l * strength_pct / 100.0
 
 
-def _scale_share(density: N) -> N:
+def scale_share(density: N) -> N:
     """What a scale in air shows of a mass of this density: buoyancy of goods against that of weights."""
     data = load_data("spirit")
     air, weights = data["air_kg_m3"], data["weights_kg_m3"]

@@ -4,24 +4,26 @@ A forecast of strength alone. It knows nothing of what else is in the stream, an
 ``static/trade/still/cutdue.js`` is the same, step for step.
 """
 
-from math import isfinite, sqrt
+from math import ceil, isfinite, sqrt
 from typing import NamedTuple, NotRequired, TypedDict
 
-from webapp.trade.batch import Moment, Pot, charge_pot, run_down
+from webapp.trade.batch import charge_pot, stream_moles
 from webapp.trade.errors import OutOfDomain
+from webapp.trade.matrices import Vector, dot
 from webapp.trade.maturing import Interval
 from webapp.trade.numeric import brief, fixed
-from webapp.trade.runfit import FADE, NUDGE, Fit, Vector, at_share, column_of, dot, fit_run, nudged, pot_at
-from webapp.trade.runtrack import RunRead, Track, track
-from webapp.trade.stillprior import Learnt, Usual, flow_now, prior_of
+from webapp.trade.runfit import NUDGE, Charged, Fit, at_share, fit_run, nudged, play, reflux_at, sections_of
+from webapp.trade.runtrack import RunRead, Track, middle, track
+from webapp.trade.stillprior import WANDER, Learnt, Usual, flow_now, prior_of
 from webapp.trade.vle import exponential
 
 TARGET_PCT = (5.0, 90.0)
 LEAST_READINGS = 3
 SIDE = 1.2815515655446004  # of a normal error: four in five lie within
-STEPS = 80
-# An interval may be this wide, this share of the run so far, or the time until the cut.
-WIDE_MIN, WIDE_SHARE = 30.0, 0.25
+STEPS_MOST = 150
+BELOW_PCT = 30.0  # so far below the target the stream is followed, for the high side of its band
+SHIFTED = 0.1  # of the log of the reflux: to see what another reflux would make of the stream
+WIDEST_MIN = 55.0  # an interval beyond this says nothing that helps
 CURVE_POINTS = 30
 BEYOND = 1.12  # the curve is drawn this share of the way to the cut
 
@@ -49,6 +51,9 @@ class CutForecast(TypedDict):
     strength_average_pct: NotRequired[float]
     left_out: NotRequired[list[int]]
     changed_at: NotRequired[float | None]
+    runs: NotRequired[int]
+    tried: NotRequired[int]
+    kept: NotRequired[int]
 
 
 def forecast_cut(run: RunRead, prior: Learnt | None, target_pct: float) -> CutForecast:
@@ -70,26 +75,26 @@ def forecast_cut(run: RunRead, prior: Learnt | None, target_pct: float) -> CutFo
     forecast : dict
         [JSON] state "due" with minutes and collected_l (at, low, high: four in five cuts fall between low and high),
         curve (minutes, % vol, L, LPA since the first drop), strength_average_pct (of the open receiver at the cut),
-        left_out (places of readings taken for slips), changed_at (minutes, if heat or water were changed);
+        left_out (places of readings taken for slips), changed_at (minutes, if heat or water were changed), runs
+        (how many past runs it knows), tried and kept (how many of their forecasts, told again, held the cut);
         or state "too_little" with why and words; or state "past" with words
 
     Source
     ------
-    webapp/trade/batch.py and runfit.py; docs/numbers.md says what it cannot know.
+    webapp/trade/column.py and runfit.py; docs/numbers.md says what it cannot know.
     """
     low, high = TARGET_PCT
     if not low <= target_pct <= high:
         return _too_little("out_of_range", target=brief(target_pct), low=brief(low), high=brief(high))
-    usual = prior_of(prior, (run.get("still") or {}).get("plates"))
-    seen = foresee(run, usual, target_pct)
+    seen = foresee(run, prior, target_pct)
     if isinstance(seen, str):
         if seen == "past":
             return {"state": "past", "words": WORDS["past"].format(target=brief(target_pct))}
         return _too_little(seen, more="the first readings" if not run["readings"] else "another reading")
     done, ahead, (at, soonest, latest) = seen.track, seen.ahead, seen.litres
-    now_l, now_min = done.litres[-1], done.minutes[-1]
-    minutes = _minutes(ahead, seen.litres, now_min, usual.flow_spread)
-    if minutes["high"] - minutes["low"] > max(WIDE_MIN, WIDE_SHARE * now_min, minutes["at"] - now_min):
+    now_l = done.litres[-1]
+    minutes = _minutes(ahead, seen.litres, done.minutes[-1], seen.flow_spread)
+    if minutes["high"] - minutes["low"] > WIDEST_MIN:
         return _too_little("wide", width=fixed(minutes["high"] - minutes["low"], 0))
     return {
         "state": "due",
@@ -99,6 +104,9 @@ def forecast_cut(run: RunRead, prior: Learnt | None, target_pct: float) -> CutFo
         "strength_average_pct": _average(done, ahead, at, float(run.get("receiver_since") or 0.0)),
         "left_out": seen.left_out,
         "changed_at": done.minutes[done.since] if done.since else None,
+        "runs": prior["runs"] if prior else 0,
+        "tried": prior["tried"] if prior else 0,
+        "kept": prior["kept"] if prior else 0,
     }
 
 
@@ -112,41 +120,45 @@ class Ahead(NamedTuple):
 
 
 class Foreseen(NamedTuple):
-    """A forecast before its words: the run, the stream ahead, litres from now (expected, soonest, latest), slips."""
+    """A forecast before its words: the run, the stream ahead, litres from now (expected, soonest, latest), slips,
+    and the spread of the flow.
+    """
 
     track: Track
     ahead: Ahead
     litres: tuple[float, float, float]
     left_out: list[int]
+    flow_spread: float
 
 
-def foresee(run: RunRead, usual: Usual, target_pct: float) -> Foreseen | str:
+def foresee(run: RunRead, known: Learnt | None, target_pct: float) -> Foreseen | str:
     """Return the forecast in litres, however wide; or the word for why there is none, or "past"."""
-    ready = make_ready(run, usual.flow_l_h)
+    ready = make_ready(run, known["flow_l_h"] if known else None)
     if isinstance(ready, str):
         return ready
-    seen, pot, lpa = ready
-    fit = fit_run(pot, lpa, seen, usual.still)
+    seen, charged = ready
+    usual = prior_of(known, (run.get("still") or {}).get("plates"), middle(seen.root_flows))
+    fit = fit_run(charged, seen, usual.still)
     if seen.places[-1] not in fit.slips and seen.strengths[-1] <= target_pct:
         return "past"
-    flow_l_h = flow_now(seen, lpa, usual)
+    flow_l_h = flow_now(seen, charged.lpa, usual)
     if not flow_l_h or flow_l_h <= 0:
         return "no_flow"
-    ahead = _ahead(pot, lpa, seen, fit, usual, target_pct, flow_l_h)
+    ahead = _ahead(charged, seen, fit, usual, target_pct, flow_l_h)
     if len(ahead.litres) < 2:
         return "odd_readings"
     at, soonest, latest = (_crossing(ahead.litres, strengths, target_pct) for strengths in ahead.bands)
     if at is None or soonest is None or latest is None:
         return "far"
-    return Foreseen(seen, ahead, (at, soonest, latest), sorted([*seen.left_out, *fit.slips]))
+    return Foreseen(seen, ahead, (at, soonest, latest), sorted([*seen.left_out, *fit.slips]), usual.flow_spread)
 
 
-def make_ready(run: RunRead, flow_l_h: float | None) -> tuple[Track, Pot, float] | str:
-    """Return the track, the pot as charged and its litres of pure alcohol; or why there is too little."""
+def make_ready(run: RunRead, flow_l_h: float | None) -> tuple[Track, Charged] | str:
+    """Return the track and what the run began with; or why there is too little."""
     charge = run.get("charge") or {}
     try:
-        lpa = float(charge.get("lpa_l") or 0.0)
-        pot = charge_pot(float(charge.get("volume_l") or 0.0), lpa)
+        volume_l, lpa = float(charge.get("volume_l") or 0.0), float(charge.get("lpa_l") or 0.0)
+        pot = charge_pot(volume_l, lpa)
     except OutOfDomain:
         return "no_charge"
     readings = run["readings"]
@@ -159,45 +171,106 @@ def make_ready(run: RunRead, flow_l_h: float | None) -> tuple[Track, Pot, float]
     seen = track(run, flow_l_h)
     if seen is None:
         return "no_flow"
-    if len(seen.minutes) - seen.since < LEAST_READINGS:
+    if len(seen.minutes) < LEAST_READINGS:
         return "few_readings"
-    return seen, pot, lpa
+    return seen, Charged(pot, volume_l, lpa, sections_of((run.get("still") or {}).get("plates")))
 
 
-def _ahead(pot: Pot, lpa: float, seen: Track, fit: Fit, usual: Usual, target_pct: float, flow_l_h: float) -> Ahead:
-    """Run the pot down from the last reading; give the expected stream and its band."""
-    fade_l, now_lpa = FADE * lpa, seen.lpas[-1]
-    left_l = max(lpa * exponential(fit.logs[2]) - now_lpa, 0.02 * lpa)
-    off_l = 1.4 * left_l / (target_pct / 100.0)
+class _Flow(NamedTuple):
+    """The stream's flow from now on: a level [L/h], and its shape over the run."""
 
-    def run_with(logs: Vector, drift_pct: float) -> list[Moment]:
-        def extra(off: float, lpa_off: float) -> float:
-            habit = at_share(usual.still.habit_pct, (now_lpa + lpa_off) / lpa)
-            return habit + drift_pct * exponential(-off / fade_l)
+    level_l_h: float
+    shape: Vector
 
-        there = pot_at(pot, logs, seen.ethanol_mol[-1], seen.water_mol[-1])
-        return run_down(there, column_of(logs), off_l, STEPS, extra)
+    def at(self, share: float) -> float:
+        return self.level_l_h * at_share(self.shape, share)
 
-    middle = run_with(fit.logs, fit.drift_pct)
+
+class _Moment(NamedTuple):
+    """The stream after so much more: litres and litres of pure alcohol from now, strength by the model alone."""
+
+    volume_l: float
+    lpa: float
+    strength_pct: float
+
+
+class _View(NamedTuple):
+    """What all that lies ahead is seen with."""
+
+    charged: Charged
+    seen: Track
+    usual: Usual
+    flow: _Flow
+    target_pct: float
+
+    def above(self, moment: _Moment, drift_pct: float) -> float:
+        """Return what the stream reads above the model: habit, and the drift as it fades. [% vol]"""
+        habit = at_share(self.usual.still.habit_pct, self.share(moment.lpa))
+        return habit + drift_pct * exponential(-moment.volume_l / self.charged.fade_l)
+
+    def share(self, lpa: float) -> float:
+        return (self.seen.lpas[-1] + lpa) / self.charged.lpa
+
+
+def _run_on(view: _View, logs: Vector, drift_pct: float, shift: float) -> list[_Moment]:
+    """Run a still on from the last reading, with its log of the reflux moved by ``shift`` from now on."""
+    charged, seen = view.charged, view.seen
+    column, _ = play(charged, seen, logs)
+    ethanol, both = seen.ethanol_mol[-1], seen.ethanol_mol[-1] + seen.water_mol[-1]
+    left_l = max(charged.lpa * exponential(logs[2]) - seen.lpas[-1], 0.05 * charged.lpa)
+    steps = min(ceil(1.4 * left_l / (view.target_pct / 100.0) / charged.step_l), STEPS_MOST)
+    moments = [_Moment(0.0, 0.0, column.strength_pct)]
+    moved = [logs[0], logs[1] + shift, *logs[2:]]
+    ahead = [(off - seen.litres[-1], plates) for off, plates in seen.stands if off > seen.litres[-1]]
+    for _ in range(steps):
+        before = moments[-1]
+        while ahead and ahead[0][0] <= before.volume_l:
+            column.stand(sections_of(ahead.pop(0)[1]))
+        reads = min(max(before.strength_pct + view.above(before, drift_pct), 1.0), 97.0)
+        more_ethanol, more_water = stream_moles(charged.step_l, reads)
+        ethanol, both = ethanol + more_ethanol, both + (more_ethanol + more_water)
+        reflux = reflux_at(moved, sqrt(view.flow.at(view.share(before.lpa))))
+        more = more_ethanol + more_water
+        column.step(ethanol, both, more * (reflux + 1.0), more * reflux)
+        now = _Moment(
+            before.volume_l + charged.step_l, before.lpa + charged.step_l * reads / 100.0, column.strength_pct
+        )
+        moments.append(now)
+        if now.strength_pct + view.above(now, drift_pct) < view.target_pct - BELOW_PCT:
+            break
+    return moments
+
+
+def _ahead(charged: Charged, seen: Track, fit: Fit, usual: Usual, target_pct: float, flow_l_h: float) -> Ahead:
+    """Run the still on from the last reading; give the expected stream and its band."""
+    view = _View(charged, seen, usual, _Flow(flow_l_h, usual.flow_shape), target_pct)
+    middle_ = _run_on(view, fit.logs, fit.drift_pct, 0.0)
     # What the drift is taken to be moves with the still: a still that gives more leaves less to drift.
     sides = [
-        [run_with(nudged(fit.logs, j, by), fit.drift_pct - by * fit.drift_slopes[j]) for by in (NUDGE, -NUDGE)]
-        for j in range(3)
+        _run_on(view, nudged(fit.logs, j), fit.drift_pct - NUDGE * slope, 0.0)
+        for j, slope in enumerate(fit.drift_slopes)
     ]
-    count = min([len(middle)] + [len(side) for pair in sides for side in pair])
+    other = _run_on(view, fit.logs, fit.drift_pct, SHIFTED)
+    count = min(len(middle_), len(other), min(len(side) for side in sides))
     found = Ahead([], [], [], ([], [], []))
     minute = gained = surest = 0.0
     for i in range(count):
-        steep = [(more[i].strength_pct - less[i].strength_pct) / (2 * NUDGE) for more, less in sides]
-        error = sqrt(_variance(fit, usual.still.drift_pct, middle[i].volume_l / fade_l, steep))
+        now, fade = middle_[i], exponential(-middle_[i].volume_l / charged.fade_l)
+        steep = [
+            (side[i].strength_pct - now.strength_pct) / NUDGE - fit.drift_slopes[j] * fade
+            for j, side in enumerate(sides)
+        ]
+        wander = (other[i].strength_pct - now.strength_pct) / SHIFTED * WANDER
+        variance = _variance(fit, usual.still.drift_pct, fade, steep)
+        error = sqrt(variance + wander * wander * min(now.volume_l / charged.fade_l, 1.0))
         surest = error if i == 0 else surest
-        strength = middle[i].strength_pct + usual.lean * (error - surest)
+        strength = now.strength_pct + view.above(now, fit.drift_pct) + usual.lean * (error - surest)
         if i:
-            share = (now_lpa + (middle[i].lpa + middle[i - 1].lpa) / 2) / lpa
-            passed = middle[i].volume_l - middle[i - 1].volume_l
-            minute += 60.0 * passed / (flow_l_h * at_share(usual.flow_shape, share))
+            before = middle_[i - 1]
+            passed = now.volume_l - before.volume_l
+            minute += 60.0 * passed / view.flow.at(view.share((now.lpa + before.lpa) / 2))
             gained += passed * (found.bands[0][i - 1] + strength) / 200.0
-        found.litres.append(middle[i].volume_l)
+        found.litres.append(now.volume_l)
         found.lpas.append(gained)
         found.minutes.append(minute)
         off = SIDE * usual.widen * error
@@ -206,9 +279,8 @@ def _ahead(pot: Pot, lpa: float, seen: Track, fit: Fit, usual: Usual, target_pct
     return found
 
 
-def _variance(fit: Fit, drift_pct: float, faded: float, slopes: Vector) -> float:
+def _variance(fit: Fit, drift_pct: float, fade: float, slopes: Vector) -> float:
     """Return the variance of the strength ahead: what is not known of the still, and what may drift until then."""
-    fade = exponential(-faded)
     known = fit.drift_var * fade * fade + drift_pct * drift_pct * (1.0 - fade * fade)
     return known + dot(slopes, [dot(row, slopes) for row in fit.covariance])
 

@@ -84,6 +84,64 @@ class Unit(TypedDict):
     factor: NotRequired[float]
 
 
+class Alcoholometer(TypedDict):
+    """Glass alcoholometers: interval of the scale, limits of error in intervals by class, and the class taken."""
+
+    interval_pct: float
+    limit_intervals: dict[str, float]
+    usual: str
+
+
+class ProofHydrometer(TypedDict):
+    """Proof hydrometers: the subdivision taken."""
+
+    interval_proof: float
+
+
+class Thermometer(TypedDict):
+    """Thermometers beside an alcoholometer: limits of error by interval, rising, and the interval taken."""
+
+    intervals_c: list[float]
+    limits_c: list[float]
+    interval_c: float
+
+
+class DensityMeter(TypedDict):
+    """Density meters: limit of error and step, as of an alcohol hydrometer of class III."""
+
+    limit_kg_m3: float
+    interval_kg_m3: float
+
+
+class Scale(TypedDict):
+    """Scales: limits of error in intervals, the loads in intervals up to which they hold by class, what is taken."""
+
+    limits_intervals: list[float]
+    loads_intervals: dict[str, list[float]]
+    usual: str
+    most_intervals: float
+    least_interval_kg: float
+
+
+class Tank(TypedDict):
+    """Dipped volumes: limit of the tank's table as a share, and of the surface as it is read."""
+
+    table_share: float
+    surface_m: float
+
+
+class Instruments(TypedDict):
+    """Limits of error of the instruments that are read."""
+
+    alcoholometer: Alcoholometer
+    proof_hydrometer: ProofHydrometer
+    thermometer: Thermometer
+    density_meter: DensityMeter
+    scale: Scale
+    tank: Tank
+    wash_strength_pct: float
+
+
 @overload
 def load_data(name: Literal["spirit"]) -> Spirit: ...
 @overload
@@ -96,6 +154,8 @@ def load_data(name: Literal["sugar"]) -> Sugar: ...
 def load_data(name: Literal["still"]) -> Still: ...
 @overload
 def load_data(name: Literal["vle"]) -> Vle: ...
+@overload
+def load_data(name: Literal["instruments"]) -> Instruments: ...
 @overload
 def load_data(name: Literal["units"]) -> dict[str, Unit]: ...
 @cache

@@ -8,30 +8,22 @@ from collections.abc import Sequence
 from typing import NotRequired, TypedDict
 
 from webapp.trade.errors import OutOfDomain
+from webapp.trade.fermentfit import END_WITHIN, POWERS, SHAPES, Fitted, bound, curve, fit_shape, solve, stretch
 from webapp.trade.numeric import check_range
 
-READING_SD = 0.0007  # what a hydrometer in strained juice wanders by [SG]
-AGE_SD_DAY = 0.0005  # what a reading counts for less, for each day of its age: a mash warms and cools [SG a day]
-TAIL = 4.0  # degrees of freedom of Student's t: one slip bends the curve little
-END_WITHIN = 0.001  # as near to its last gravity as a hydrometer tells [SG]
-END_SD = 0.0025  # of the gravity at which a fruit usually ends [SG]
-RATE_DAY = {"fruit": 0.6, "grain": 2.0}  # usual rate of a ferment [1/day]; fruit 10 to 30 days, rye 3 to 5
-RATE_SD = 0.6  # of its logarithm [1]
-MIDDLE_DAY = {"fruit": 5.0, "grain": 1.2}  # day on which half of the sugar has gone [days]
-MIDDLE_SD_DAY = 6.0
-SHAPE_SD = 0.6  # of the logarithm of the shape: above 1 a fall ends briskly, below 1 it drags on [1]
-SPREADS = (END_SD, RATE_SD, MIDDLE_SD_DAY, SHAPE_SD)
 Z_80 = 1.2815515655446004  # normal quantile of an interval that holds four times out of five
-PACE_SD = 0.2  # how far the pace may yet change, a share of the time that is left [1]
-SPARE_DAY = 0.35  # readings are made once a day at best [days]
+FIT_SHARE = 0.8  # of the fit's own spread: readings do not all err by their age at once; found on made ferments [1]
+PACE_SD = 0.15  # how far the pace may yet change, a share of the time that is left [1]
+SPARE_DAY = 0.3  # readings are made once a day at best [days]
+SLOPE = math.log(9.0) / Z_80  # of a logistic curve that has as much below as a normal one at that quantile [1]
 WIDEST = 1.8  # logarithm of how many times longer than thought a ferment may take [1]
 READINGS_LEAST = 4
 FALL_LEAST = 0.004  # less has not begun [SG]
 REST_H, REST_SG = 40.0, 0.0005  # three gravities are equal within this, over this time
 STUCK_H, STUCK_SG, STUCK_ABOVE = 45.0, 0.001, 0.006
-STEPS = 80
-LEAST_GAIN = 1e-12  # of the cost; below it nothing is left but rounding
-STARTS = (0.2, 0.45, 1.0, 2.2)  # rates that the search begins from [1/day]
+USUALLY = (0.3, 0.3, 0.3, 0.1)  # of SHAPES in a house without a past: few end sharply; common practice, no source [1]
+USUALLY_COUNT = 2.0  # so many ferments of its own count as much [1]
+HALVINGS = 60
 GRAVITY, DAYS = (0.98, 1.17874), (-1.0, 400.0)
 PROOF_SPIRIT_PCT = 57.1  # strength of British proof spirit [% vol]; from memory
 
@@ -48,14 +40,15 @@ class EndForecast(TypedDict):
 
 
 def forecast_end(
-    days: Sequence[float], gravities: Sequence[float], end_gravity: float, *, is_grain: bool = False
+    days: Sequence[float], gravities: Sequence[float], end_gravity: float, *, is_grain: bool = False,
+    past: Sequence[float] | None = None,
 ) -> EndForecast:
     """Return when a ferment will have ended, with an interval that is meant to hold four times out of five.
 
-    A curve that falls slowly, fast and slowly again through the first gravity is fitted to the readings: its rate, its
-    middle, its end, and how briskly it ends. Old readings count less, a slip hardly. Where the fruit usually ends and
-    how fast ferments go is told beforehand, and given up as the readings say otherwise. A ferment that stuck and moved
-    again begins anew.
+    Curves of four shapes (fermentfit.py), from one whose fall drags to one that ends sharply, are fitted to the
+    readings and weighed by how well they fit and by how the house's past ferments ended; the interval is that of their
+    mixture. Old readings count less, a slip hardly. Where the fruit usually ends and how fast ferments go is told
+    beforehand, and given up as the readings say otherwise. A ferment that stuck and moved again begins anew.
 
     Parameters
     ----------
@@ -67,12 +60,15 @@ def forecast_end(
         Gravity at which this material usually ends. [SG], 0.98 to 1.17874
     is_grain : bool
         Grain ferments faster than fruit. [yes or no], either
+    past : sequence of float, optional
+        Weights of `SHAPES` by the house's past ferments (`weigh_past`); the usual ones without any. [1], 0 to 1
 
     Returns
     -------
     forecast : dict
         JSON. `state`: "running" with `days` {at, low, high} [days from the first], `end_gravity` [SG], `rate_day`
-        [1/day] and `curve` of [day, SG]; "ended" with `days` {at}; "stuck"; or "too_little" with `why`.
+        [1/day] and `curve` of [day, SG], those of the likeliest shape; "ended" with `days` {at}; "stuck"; or
+        "too_little" with `why`.
 
     Raises
     ------
@@ -81,9 +77,7 @@ def forecast_end(
 
     Source
     ------
-    The generalised logistic curve of F. J. Richards, J. Exp. Bot. 10 (1959) 290; robust weights of Student's t after
-    Lange, Little, Taylor, J. Am. Stat. Assoc. 84 (1989) 881 (both from memory). Rates, spreads and usual ends: common
-    practice, no source.
+    Shapes and fit: fermentfit.py. Rates, spreads and usual ends: common practice, no source.
     """
     days, gravities = [float(day) for day in days], [float(gravity) for gravity in gravities]
     _check(days, gravities, end_gravity)
@@ -99,10 +93,82 @@ def forecast_end(
         return {"state": "too_little", "why": "few_readings"}
     if gravities[0] - gravities[-1] < FALL_LEAST - 1e-9:
         return {"state": "too_little", "why": "not_begun"}
+    fits = _fit_all(days, gravities, end_gravity, is_grain=is_grain)
+    weights = _weigh(fits, USUALLY if past is None else past)
+    return _answer(zero, days[-1], gravities[0], fits, weights)
+
+
+def tell_shape(days: Sequence[float], gravities: Sequence[float], *, is_grain: bool = False) -> list[float] | None:
+    """Return how much speaks for each of `SHAPES` in a ferment that has ended, or None where it has too few readings.
+
+    Parameters
+    ----------
+    days : sequence of float
+        When each gravity was read, from the first. [days], rising, 0 to 400
+    gravities : sequence of float
+        Gravity of strained juice by hydrometer, to its last. [SG], 0.98 to 1.17874
+    is_grain : bool
+        Grain ferments faster than fruit. [yes or no], either
+
+    Returns
+    -------
+    shares : list of float
+        [1], together 1
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges, or where times do not rise.
+
+    Source
+    ------
+    fermentfit.py.
+    """
+    days, gravities = [float(day) for day in days], [float(gravity) for gravity in gravities]
+    if len(days) < READINGS_LEAST or gravities[0] - gravities[-1] < FALL_LEAST - 1e-9:
+        return None
+    _check(days, gravities, gravities[-1])
+    fits = _fit_all([day - days[0] for day in days], gravities, gravities[-1], is_grain=is_grain, is_over=True)
+    return _weigh(fits, [1.0] * len(SHAPES))
+
+
+def weigh_past(told: Sequence[Sequence[float]]) -> list[float]:
+    """Return the weights of `SHAPES` by the shapes that past ferments had; the usual ones where there are none.
+
+    Parameters
+    ----------
+    told : sequence of list of float
+        What `tell_shape` said of each. [1], 0 to 1, each together 1
+
+    Returns
+    -------
+    weights : list of float
+        [1], together 1
+
+    Raises
+    ------
+    Nothing.
+
+    Source
+    ------
+    The mean of Dirichlet's distribution after counts (Gelman and others, Bayesian Data Analysis, ch. 3; from memory).
+    """
+    count = USUALLY_COUNT + len(told)
+    return [(usual * USUALLY_COUNT + sum(one[i] for one in told)) / count for i, usual in enumerate(USUALLY)]
+
+
+def _fit_all(
+    days: list[float], gravities: list[float], end_gravity: float, *, is_grain: bool, is_over: bool = False
+) -> list[Fitted]:
     kind = "grain" if is_grain else "fruit"
-    prior = (end_gravity, math.log(RATE_DAY[kind]), MIDDLE_DAY[kind], 0.0)
-    theta, precision = _fit(days, gravities, prior)
-    return _answer(zero, days[-1], gravities[0], theta, precision)
+    return [fit_shape(days, gravities, end_gravity, kind, power, is_over=is_over) for power in POWERS.values()]
+
+
+def _weigh(fits: Sequence[Fitted], past: Sequence[float]) -> list[float]:
+    """Return the weights of shapes, together 1, by their fits and the past."""
+    most = max(one.evidence for one in fits)
+    weights = [before * math.exp(one.evidence - most) for one, before in zip(fits, past, strict=True)]
+    return [weight / sum(weights) for weight in weights]
 
 
 def _check(days: Sequence[float], gravities: Sequence[float], end_gravity: float) -> None:
@@ -140,125 +206,57 @@ def _begun_anew(days: Sequence[float], gravities: Sequence[float], end_gravity: 
     return 0
 
 
-def _curve(day: float, og: float, theta: Sequence[float]) -> tuple[float, tuple[float, float, float, float]]:
-    """Return the gravity of a day and its slopes by end, log rate, middle and log shape."""
-    end, rate, middle, shape = theta[0], math.exp(theta[1]), theta[2], math.exp(theta[3])
-    start, now = math.exp(_bound(-rate * middle)), math.exp(_bound(rate * (day - middle)))
-    base = math.log((1 + start) / (1 + now))
-    share = math.exp(shape * base)
-    part = (og - end) * share * shape
-    by_rate = part * rate * (-middle * start / (1 + start) - (day - middle) * now / (1 + now))
-    by_middle = part * rate * (-start / (1 + start) + now / (1 + now))
-    return end + (og - end) * share, (1 - share, by_rate, by_middle, part * base)
-
-
-def _bound(exponent: float) -> float:
-    return min(max(exponent, -60.0), 60.0)
-
-
-def _cost(days: list[float], gravities: list[float], theta: list[float], prior: Sequence[float]) -> float:
-    total = sum(((theta[j] - prior[j]) / sd) ** 2 for j, sd in enumerate(SPREADS))
-    for day, gravity in zip(days, gravities, strict=True):
-        off = (gravity - _curve(day, gravities[0], theta)[0]) / _spread(days[-1] - day)
-        total += (TAIL + 1) * math.log(1 + off * off / TAIL)
-    return total
-
-
-def _spread(age_days: float) -> float:
-    return math.sqrt(READING_SD * READING_SD + AGE_SD_DAY * AGE_SD_DAY * age_days * age_days)
-
-
-def _normal(
-    days: list[float], gravities: list[float], theta: list[float], prior: Sequence[float]
-) -> tuple[list[list[float]], list[float]]:
-    """Return the weighted normal equations about theta: precision, and what pulls."""
-    matrix = [[1 / SPREADS[i] ** 2 if i == j else 0.0 for j in range(4)] for i in range(4)]
-    pull = [(prior[i] - theta[i]) / SPREADS[i] ** 2 for i in range(4)]
-    for day, gravity in zip(days, gravities, strict=True):
-        at, slopes = _curve(day, gravities[0], theta)
-        sd = _spread(days[-1] - day)
-        off = (gravity - at) / sd
-        weight = (TAIL + 1) / (TAIL + off * off) / (sd * sd)
-        for i in range(4):
-            pull[i] += weight * slopes[i] * (gravity - at)
-            for j in range(4):
-                matrix[i][j] += weight * slopes[i] * slopes[j]
-    return matrix, pull
-
-
-def _fit(days: list[float], gravities: list[float], prior: Sequence[float]) -> tuple[list[float], list[list[float]]]:
-    """Return the likeliest end, log rate and middle, and their precision, from several beginnings."""
-    best: tuple[float, list[float]] | None = None
-    for start in STARTS:
-        theta = [prior[0], math.log(start), prior[2], prior[3]]
-        cost, damping = _cost(days, gravities, theta, prior), 1e-2
-        for _ in range(STEPS):
-            matrix, pull = _normal(days, gravities, theta, prior)
-            damped = [[value * (1 + damping) if i == j else value for j, value in enumerate(row)]
-                      for i, row in enumerate(matrix)]
-            step = _solve(damped, pull)
-            tried = [theta[j] + step[j] for j in range(4)]
-            tried[1], tried[3] = min(max(tried[1], -4.0), 3.0), min(max(tried[3], -2.5), 2.5)
-            tried_cost = _cost(days, gravities, tried, prior)
-            if tried_cost < cost:
-                gain, theta, cost, damping = cost - tried_cost, tried, tried_cost, max(damping / 5, 1e-9)
-                if gain < LEAST_GAIN:
-                    break
-            else:
-                damping *= 4
-            if damping > 1e12:
-                break
-        if best is None or cost < best[0] - 1e-9:
-            best = (cost, theta)
-    assert best is not None
-    return best[1], _normal(days, gravities, best[1], prior)[0]
-
-
-def _solve(matrix: Sequence[Sequence[float]], right: Sequence[float]) -> list[float]:
-    """Return the solution of linear equations with a positive definite matrix, by Cholesky's method."""
-    size = len(right)
-    lower = [[0.0] * size for _ in range(size)]
-    for i in range(size):
-        for j in range(i + 1):
-            rest = matrix[i][j] - sum(lower[i][k] * lower[j][k] for k in range(j))
-            lower[i][j] = math.sqrt(rest) if i == j else rest / lower[j][j]
-    half, found = [0.0] * size, [0.0] * size
-    for i in range(size):
-        half[i] = (right[i] - sum(lower[i][k] * half[k] for k in range(i))) / lower[i][i]
-    for i in reversed(range(size)):
-        found[i] = (half[i] - sum(lower[k][i] * found[k] for k in range(i + 1, size))) / lower[i][i]
-    return found
-
-
 def _answer(
-    zero: float, now: float, og: float, theta: list[float], precision: list[list[float]]
+    zero: float, now: float, og: float, fits: Sequence[Fitted], weights: Sequence[float]
 ) -> EndForecast:
-    end, rate, middle, shape = theta[0], math.exp(theta[1]), theta[2], math.exp(theta[3])
+    ends = [(weight, *end) for one, weight in zip(fits, weights, strict=True) if (end := _end_of(one, now, og))]
+    if not ends:
+        return {"state": "too_little", "why": "not_begun"}
+    low, at, high = (now + math.exp(_quantile(ends, part)) - 1 for part in (0.1, 0.5, 0.9))
+    until = max(high, now + 1)
+    likeliest = fits[weights.index(max(weights))]
+    drawn = [[zero + until * i / 40, curve(until * i / 40, og, likeliest.theta, likeliest.power)[0]] for i in range(41)]
+    told = {"at": zero + max(at, now), "low": zero + max(low, now), "high": zero + max(high, now)}
+    return {
+        "state": "running", "days": told, "end_gravity": likeliest.theta[0], "rate_day": math.exp(likeliest.theta[1]),
+        "curve": drawn,
+    }
+
+
+def _end_of(fitted: Fitted, now: float, og: float) -> tuple[float, float] | None:
+    """Return the logarithm of the days that are left (and one), and its spread; None where there is no fall to end."""
+    end, middle = fitted.theta[0], fitted.theta[2]
+    rate, steepness = math.exp(fitted.theta[1]), math.exp(fitted.theta[3])
     ratio = (og - end) / END_WITHIN
     if ratio <= 1:
-        return {"state": "too_little", "why": "not_begun"}
-    start, root = math.exp(_bound(-rate * middle)), math.exp(math.log(ratio) / shape)
+        return None
+    work, by_ratio = stretch(ratio, fitted.power)
+    start, root = math.exp(bound(-rate * middle)), math.exp(bound(work / steepness))
     amount = (1 + start) * root
     at = middle + math.log(amount - 1) / rate
     by_amount = 1 / (rate * (amount - 1))
     slopes = [
-        -by_amount * amount / (shape * (og - end)),
+        -by_amount * amount * by_ratio / (steepness * (og - end)),
         -math.log(amount - 1) / rate - by_amount * root * start * middle * rate,
         1 - by_amount * root * start * rate,
-        -by_amount * amount * math.log(ratio) / shape,
+        -by_amount * amount * work / steepness,
     ]
-    solved = _solve(precision, slopes)
-    spread = math.sqrt(sum(slopes[i] * solved[i] for i in range(4)))
+    solved = solve(fitted.precision, slopes)
+    variance = sum(slopes[i] * solved[i] for i in range(4))
     left = max(at - now, 0.0)
-    spread = math.sqrt(spread**2 + (PACE_SD * left) ** 2 + SPARE_DAY**2)
-    wide = min(Z_80 * spread / (left + 1), WIDEST)  # of the time left: it may drag on, never end before
-    low, high = now + (left + 1) * math.exp(-wide) - 1, now + (left + 1) * math.exp(wide) - 1
-    until = max(high, now + 1)
-    curve = [[zero + until * i / 40, _curve(until * i / 40, og, theta)[0]] for i in range(41)]
-    told = {"at": zero + max(at, now), "low": zero + max(low, now), "high": zero + max(high, now)}
-    return {
-        "state": "running", "days": told, "end_gravity": end, "rate_day": rate, "curve": curve,
-    }
+    spread = math.sqrt(FIT_SHARE**2 * variance + (PACE_SD * left) ** 2 + SPARE_DAY**2)
+    return math.log(left + 1), min(spread / (left + 1), WIDEST / Z_80)  # it may drag on, never end before
+
+
+def _quantile(ends: Sequence[tuple[float, float, float]], part: float) -> float:
+    """Return below where a part of a mixture lies: of logistic curves that hold four fifths as normal ones do."""
+    whole = sum(weight for weight, _, _ in ends)
+    low, high = -10.0, 20.0
+    for _ in range(HALVINGS):
+        middle = (low + high) / 2
+        below = sum(weight / (1 + math.exp(bound((at - middle) / spread * SLOPE))) for weight, at, spread in ends)
+        low, high = (middle, high) if below < part * whole else (low, middle)
+    return (low + high) / 2
 
 
 def strength_by_two_instruments(refractometer_brix: float, hydrometer_gravity: float) -> float:

@@ -195,7 +195,7 @@ def proof_gallons_from_wine_gallons(wine_gallons: N, proof: N) -> N:
     return round_half_up(_check_gallons(wine_gallons) * _check_proof(proof) / 100.0, 1)
 
 
-def obscuration_proof(solids_g_100ml: N) -> N:
+def obscuration_proof(solids_g_100ml: N, proof: N) -> N:
     """Return the proof that dissolved solids hide.
 
     For spirit of 80 to 100 proof with up to 0.6 g of solids in 100 mL. The rule adds it from 0.4 g on; below
@@ -205,6 +205,8 @@ def obscuration_proof(solids_g_100ml: N) -> N:
     ----------
     solids_g_100ml : float or array
         Residue after evaporation. [g/100 mL], 0 to 0.6
+    proof : float or array
+        Proof as the hydrometer has it, taken to a tenth. [proof at 60 degF], 80 to 100
 
     Returns
     -------
@@ -214,7 +216,7 @@ def obscuration_proof(solids_g_100ml: N) -> N:
     Raises
     ------
     OutOfDomain
-        Over 0.6 g/100 mL: distil the sample and take the proof of the distillate.
+        Over 0.6 g/100 mL, under 80 proof or over 100: distil the sample and take the proof of the distillate.
 
     Source
     ------
@@ -224,6 +226,7 @@ def obscuration_proof(solids_g_100ml: N) -> N:
     check_range(
         "solids", solids_g_100ml, 0, 0.6, "g_100mL", "distil_sample"
     )
+    check_range("proof", round_half_up(as_number(proof), 1), 80, 100, "proof", "distil_sample")
     return solids_g_100ml * 4.0
 
 

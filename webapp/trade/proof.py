@@ -16,7 +16,10 @@ from webapp.trade.density import (
     strength_from_mass_fraction,
     volume_share_at,
 )
-from webapp.trade.numeric import N, as_number, check_range, polynomial
+from webapp.trade.gauging import proof_gallons_per_pound, wine_gallons_per_pound
+from webapp.trade.numeric import N, as_number, check_range, polynomial, round_half_up
+
+MOST_POUNDS = 1e8
 
 
 def strength_from_proof(proof: N) -> N:
@@ -192,6 +195,73 @@ def volume_20c_from_60f(volume_60f_l: N, strength_pct: N) -> N:
     OIML R 22 (1975), densities.
     """
     return _check_litres(volume_60f_l) * _growth_60f_to_20c(strength_pct, inverse=False)
+
+
+def litres_from_pounds(net_lb: N, strength_pct: N) -> N:
+    """Return the litres at 20 degC of spirit weighed under the US gauging rule.
+
+    Parameters
+    ----------
+    net_lb : float or array
+        Net weight as the scale in air shows it. [lb], 0 to 1e8
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100; taken as proof to the nearest tenth
+
+    Returns
+    -------
+    volume_20_l : float or array
+        The wine gallons of Table 4, taken to 20 degC. [L at 20 degC], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    27 CFR 30.64 (Table 4, for weights in air), 30.23 (proof to a tenth); the way to 20 degC as volume_20c_from_60f.
+    """
+    gallons = _check_pounds(net_lb) * wine_gallons_per_pound(_gauged_proof(strength_pct))
+    return volume_20c_from_60f(gallons * load_data("gauging")["us_gallon_l"], strength_pct)
+
+
+def lpa_from_pounds(net_lb: N, strength_pct: N) -> N:
+    """Return the litres of pure alcohol at 20 degC in spirit weighed under the US gauging rule.
+
+    Parameters
+    ----------
+    net_lb : float or array
+        Net weight as the scale in air shows it. [lb], 0 to 1e8
+    strength_pct : float or array
+        Strength by volume at 20 degC. [% vol], 0 to 100; taken as proof to the nearest tenth
+
+    Returns
+    -------
+    lpa : float or array
+        The proof gallons of Table 4, before they are rounded to a tenth, as litres. [L at 20 degC], not rounded
+
+    Raises
+    ------
+    OutOfDomain
+        Outside these ranges.
+
+    Source
+    ------
+    27 CFR 30.64 (Table 4), 30.23; lpa_per_proof_gallon.
+    """
+    proof_gallons = _check_pounds(net_lb) * proof_gallons_per_pound(_gauged_proof(strength_pct))
+    return lpa_from_proof_gallons(proof_gallons)
+
+
+def _gauged_proof(strength_pct: N) -> N:
+    """Proof as it is gauged, to the nearest tenth: Table 4 runs in tenths."""
+    return round_half_up(proof_from_strength(strength_pct), 1)
+
+
+def _check_pounds(net_lb: N) -> N:
+    net_lb = as_number(net_lb)
+    check_range("net_weight", net_lb, 0, MOST_POUNDS, "lb", "check_weights")
+    return net_lb
 
 
 def _growth_60f_to_20c(strength_pct: N, inverse: bool) -> N:

@@ -4,12 +4,14 @@
 """
 
 from collections.abc import Sequence
+from math import sqrt
 from typing import NamedTuple, NotRequired, TypedDict
 
 from webapp.trade.batch import stream_moles
 
 RISE_PCT = 2.0  # a stream may seem to rise by this much between two readings; more is a slip or another setting
 SLIPS_MOST = 2
+SMOOTHED, ROOT_RANGE = 3, (0.05, 90.0)  # flows; their roots [L/h]
 DIP_SHARE = (0.6, 1.6)  # of what the flow says; beyond, flow after the last dip is taken as read
 
 
@@ -35,8 +37,15 @@ class Dip(TypedDict):
     volume_l: float
 
 
+class Change(TypedDict):
+    """Heat, cooling water or plates were changed. [min since the first drop, plates in work from then on or None]"""
+
+    minutes: float
+    plates: NotRequired[float | None]
+
+
 class StillRead(TypedDict, total=False):
-    """The still of a run: plates in use, its height. [1, m]"""
+    """The still of a run: plates in use at the first drop, its height. [1, m]"""
 
     plates: float | None
     height_m: float
@@ -48,6 +57,7 @@ class RunRead(TypedDict):
     readings: list[StreamRead]
     charge: NotRequired[ChargeRead]
     collected: NotRequired[list[Dip]]
+    changes: NotRequired[list[Change]]
     still: NotRequired[StillRead]
     receiver_since: NotRequired[float]
     cut_pct: NotRequired[float]
@@ -70,16 +80,35 @@ class Track(NamedTuple):
     places: list[int]
     left_out: list[int]
     since: int  # the first reading of these that was read under the still's present setting
+    root_flows: list[float]  # of the flow at each reading, smoothed
+    settings: list[int]  # how many changes of heat, water or plates were told by each reading
+    told: int  # and in all
+    stands: list[tuple[float, float]]  # plates in work from so many litres on, where that was told
+
+    @property
+    def leaps(self) -> list[int]:
+        """The readings at which the drift may leap; their number itself, where the still was changed since."""
+        after = [*self.settings, self.told]
+        return [k for k in range(1, len(after)) if after[k] > after[k - 1] or (k == self.since and k < len(after) - 1)]
 
 
 def track(run: RunRead, usual_flow_l_h: float | None) -> Track | None:
     """Return the readings that count with what had run off by each; None if nothing tells how much."""
     readings = run["readings"]
-    kept, left_out, since = tidy([float(r["strength_pct"]) for r in readings])
-    litres, correction = _litres(readings, run.get("collected") or [], usual_flow_l_h)
+    changes = sorted(run.get("changes") or [], key=lambda change: change["minutes"])
+    told = [sum(change["minutes"] <= r["minutes"] for change in changes) for r in readings]
+    kept, left_out, since = tidy([float(r["strength_pct"]) for r in readings], told)
+    times = [float(one["minutes"]) for one in [*readings, *changes]]
+    litres, correction = _litres(times, readings, run.get("collected") or [], usual_flow_l_h)
     if litres is None:
         return None
-    found = Track([], [], [], [], [], [], [], correction, kept, left_out, since)
+    stands = [
+        (off, float(plates))
+        for change, off in zip(changes, litres[len(readings) :], strict=True)
+        if (plates := change.get("plates")) is not None
+    ]
+    found = Track([], [], [], [], [], [], [], correction, kept, left_out, since, [], [told[i] for i in kept],
+                  len(changes), stands)
     before_l = before_pct = lpa = ethanol = water = 0.0
     for i in kept:
         strength = float(readings[i]["strength_pct"])
@@ -96,18 +125,49 @@ def track(run: RunRead, usual_flow_l_h: float | None) -> Track | None:
         found.water_mol.append(water)
         found.flows_l_h.append(float(flow) if flow is not None else None)
         before_l, before_pct = litres[i], strength
-    return found
+    return found._replace(root_flows=_root_flows(found))
 
 
-def tidy(strengths: Sequence[float]) -> tuple[list[int], list[int], int]:
+def _root_flows(found: Track) -> list[float]:
+    """Return the root of the flow until each reading: the middle one of three that were read, or of all, by litres."""
+    read = [(i, flow * found.correction) for i, flow in enumerate(found.flows_l_h) if flow]
+    if not read:
+        passed_h = max(found.minutes[-1] - found.minutes[0], 1.0) / 60.0
+        return [_root((found.litres[-1] - found.litres[0]) / passed_h)] * len(found.minutes)
+    roots = []
+    for j, (i, _) in enumerate(read):
+        begin = max(0, min(j - 1, len(read) - SMOOTHED))
+        near = [flow for k, flow in read[begin : begin + SMOOTHED] if found.settings[k] == found.settings[i]]
+        roots.append(_root(middle(near)))
+    there, k = [], 0
+    for i in range(len(found.minutes)):
+        while k < len(read) - 1 and read[k][0] < i:
+            k += 1
+        there.append(roots[k])
+    return there
+
+
+def _root(flow_l_h: float) -> float:
+    return min(max(sqrt(max(flow_l_h, 0.0)), ROOT_RANGE[0]), ROOT_RANGE[1])
+
+
+def middle(values: list[float]) -> float:
+    """Return the middle value, or the mean of the two in the middle."""
+    ordered, half = sorted(values), len(values) // 2
+    return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
+
+
+def tidy(strengths: Sequence[float], told: Sequence[int] | None = None) -> tuple[list[int], list[int], int]:
     """Return (readings that count, readings taken for slips, the first since the stream last rose for good).
 
     The stream of a pot only falls. Where it rises from one reading to the next, one of the two is a slip if without it
-    nothing rises there; if both must stay, the distiller changed heat or water.
+    nothing rises there; if both must stay, the distiller changed heat or water. What was told of such changes (how
+    many, by each reading) explains a rise.
     """
+    settings = told or [0] * len(strengths)
     kept, left_out = list(range(len(strengths))), list[int]()
     while len(left_out) < SLIPS_MOST:
-        slip = _slip([strengths[i] for i in kept])
+        slip = _slip([(settings[i], strengths[i]) for i in kept])
         if slip is None:
             break
         left_out.append(kept.pop(slip))
@@ -118,19 +178,19 @@ def tidy(strengths: Sequence[float]) -> tuple[list[int], list[int], int]:
     return kept, sorted(left_out), since
 
 
-def _slip(values: list[float]) -> int | None:
+def _slip(values: list[tuple[int, float]]) -> int | None:
     """Return the place of the reading that makes the stream rise, if one alone does."""
     if len(values) < 3:
         return None
     before = _rises(values)
     for k in range(1, len(values)):
-        if values[k] - values[k - 1] <= RISE_PCT:
+        if not _is_rise(values[k - 1], values[k]):
             continue
         least, found = 0.0, None
         for place in (k - 1, k):
             if _rises(values[:place] + values[place + 1 :]) >= before:
                 continue
-            off = _departure(values, place, k - 1, k)
+            off = _departure([strength for _, strength in values], place, k - 1, k)
             if found is None or off > least:
                 least, found = off, place
         if found is not None:
@@ -138,8 +198,13 @@ def _slip(values: list[float]) -> int | None:
     return None
 
 
-def _rises(values: list[float]) -> int:
-    return sum(values[k] - values[k - 1] > RISE_PCT for k in range(1, len(values)))
+def _is_rise(before: tuple[int, float], after: tuple[int, float]) -> bool:
+    """Whether the stream rises from one reading to the next under the same setting, as far as was told."""
+    return before[0] == after[0] and after[1] - before[1] > RISE_PCT
+
+
+def _rises(values: list[tuple[int, float]]) -> int:
+    return sum(_is_rise(values[k - 1], values[k]) for k in range(1, len(values)))
 
 
 def _departure(values: list[float], place: int, first: int, second: int) -> float:
@@ -153,10 +218,9 @@ def _departure(values: list[float], place: int, first: int, second: int) -> floa
 
 
 def _litres(
-    readings: Sequence[StreamRead], dips: Sequence[Dip], usual_flow_l_h: float | None
+    times: list[float], readings: Sequence[StreamRead], dips: Sequence[Dip], usual_flow_l_h: float | None
 ) -> tuple[list[float] | None, float]:
-    """Return the litres off by each reading, by flow, by dips or as usual; and what dips make of flows."""
-    times = [float(r["minutes"]) for r in readings]
+    """Return the litres off by each minute, by flow, by dips or as usual; and what dips make of flows."""
     flows = [(float(r["minutes"]), float(flow)) for r in readings if (flow := r.get("flow_l_h")) is not None]
     knots = [(0.0, 0.0)]
     for minute, volume_l in sorted((float(d["minutes"]), float(d["volume_l"])) for d in dips):

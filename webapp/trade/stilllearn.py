@@ -9,11 +9,13 @@ from math import log, sqrt
 from typing import NamedTuple
 
 from webapp.trade.cutdue import SIDE, foresee, make_ready
-from webapp.trade.runfit import Fit, Matrix, Prior, Vector, at_share, fit_run
-from webapp.trade.runtrack import RunRead, Track
-from webapp.trade.stillprior import DRIFT_PCT, FLOW_SPREAD, TENTHS, Learnt, Told, flow_now, middle, prior_of
+from webapp.trade.matrices import Matrix, Vector
+from webapp.trade.runfit import LOGS, Fit, Prior, at_share, fit_run
+from webapp.trade.runtrack import RunRead, Track, middle
+from webapp.trade.stillprior import DRIFT_PCT, FLOW_SPREAD, TENTHS, Learnt, Told, flow_now, prior_of
 
 FIRST_COUNTS = 2.0  # a still as it is first taken to be weighs as much as two runs
+FIRST_SPREAD, FIRST_DRIFT, FIRST_WIDE = 0.6, 0.5, 1.0  # and how its spread, drift and width (squared) count in it
 RUNS_MOST, LEAST_READINGS = 12, 5
 KEPT = 512
 TRIED_AT = (0.6, 0.8)  # of the litres of the cut: there past runs are forecast again
@@ -43,9 +45,11 @@ def learn_prior(past_runs: list[RunRead]) -> Learnt:
     Returns
     -------
     prior : dict
-        [JSON] runs (how many counted), mean and spread of the logs of stages above the pot, reflux and pot factor,
+        [JSON] runs (how many counted), mean and spread of the logs of share of a stage, reflux, pot factor, litres
+        held and filling,
         drift_pct [% vol], habit_pct [% vol above the model at tenths of the pure alcohol charged], flow_l_h [L/h,
-        None if never read], flow_shape [1, at the same tenths], flow_spread [1], lean [1], widen [1]
+        None if never read], flow_shape [1, at the same tenths], flow_spread [1], lean [1], widen [1], tried and kept
+        (how many trials there were, and in how many of them the cut fell within the interval as then told)
 
     Source
     ------
@@ -61,7 +65,7 @@ def _learn(runs: list[RunRead]) -> Learnt:
     """Return all that learn_prior gives but what trials say."""
     done = [one for one in (_done(_text(run)) for run in runs) if one]
     plates = (runs[-1].get("still") or {}).get("plates") if runs else None
-    first = prior_of(None, plates)
+    first = prior_of(None, plates, middle([middle(one.seen.root_flows) for one in done]) if done else 1.0)
     mean, spread = _together(first.still, [one.fit.logs for one in done])
     habits = [_at_tenths(one.fit.misses) for one in done]
     shapes = [_shape(one) for one in done]
@@ -77,20 +81,32 @@ def _learn(runs: list[RunRead]) -> Learnt:
         "flow_spread": round(_flow_spread(done, shapes), 4),
         "lean": 0.0,
         "widen": 1.0,
+        "tried": 0,
+        "kept": 0,
     }
 
 
 def _lean_and_widen(runs: list[RunRead]) -> Told:
-    """Return by how many standard errors the trials' cuts came late, and how many times wider intervals are to be."""
-    offs = []
+    """Return by how many standard errors the trials' cuts came late, how many times wider intervals are to be, and
+    how many of the trials the intervals held that the trials before them would have made.
+    """
+    offs, kept = list[float](), 0
     for i in range(1, len(runs)):
         known = json.dumps(_learn(runs[max(i - TRIED_BY, 0) : i]))
-        offs += [off for off in (_trial(known, _text(runs[i]), share) for share in TRIED_AT) if off is not None]
+        lean, widen = _by_trials(offs)
+        more = [off for off in (_trial(known, _text(runs[i]), share) for share in TRIED_AT) if off is not None]
+        kept += sum(abs(off - lean) <= SIDE * widen for off in more)
+        offs += more
+    lean, widen = _by_trials(offs)
+    return {"lean": round(lean, 3), "widen": round(widen, 3), "tried": len(offs), "kept": kept}
+
+
+def _by_trials(offs: list[float]) -> tuple[float, float]:
     # The trials of one run are alike: they count as one.
     count = FIRST_COUNTS + len(offs) / len(TRIED_AT)
     lean = _within(sum(offs) / len(TRIED_AT) / count, LEAN_RANGE)
-    squares = FIRST_COUNTS + sum((off - lean) * (off - lean) for off in offs) / len(TRIED_AT)
-    return {"lean": round(lean, 3), "widen": round(_within(sqrt(squares / count), WIDEN_RANGE), 3)}
+    squares = FIRST_COUNTS * FIRST_WIDE + sum((off - lean) * (off - lean) for off in offs) / len(TRIED_AT)
+    return lean, _within(sqrt(squares / count), WIDEN_RANGE)
 
 
 @lru_cache(maxsize=KEPT)
@@ -107,7 +123,9 @@ def _trial(known: str, run_text: str, share: float) -> float | None:
     until = [one.seen.minutes[i] for i, off in enumerate(one.seen.litres) if off <= share * litres]
     readings = [reading for reading in run["readings"] if until and reading["minutes"] <= until[-1]]
     dips = [dip for dip in run.get("collected") or [] if until and dip["minutes"] <= until[-1]]
-    seen = foresee({**run, "readings": readings, "collected": dips}, prior_of(json.loads(known), None), target)
+    changes = [change for change in run.get("changes") or [] if until and change["minutes"] <= until[-1]]
+    then: RunRead = {**run, "readings": readings, "collected": dips, "changes": changes}
+    seen = foresee(then, json.loads(known), target)
     if isinstance(seen, str):
         return None
     at, soonest, latest = seen.litres
@@ -136,20 +154,21 @@ def _done(run_text: str) -> _Done | None:
     ready = make_ready(run, None)
     if isinstance(ready, str):
         return None
-    seen, pot, lpa = ready
-    if len(seen.minutes) - seen.since < LEAST_READINGS:
+    seen, charged = ready
+    if len(seen.minutes) < LEAST_READINGS:
         return None
-    first = prior_of(None, (run.get("still") or {}).get("plates"))
-    return _Done(fit_run(pot, lpa, seen, first.still), seen, lpa)
+    first = prior_of(None, (run.get("still") or {}).get("plates"), middle(seen.root_flows))
+    return _Done(fit_run(charged, seen, first.still), seen, charged.lpa)
 
 
 def _together(first: Prior, logs: list[Vector]) -> tuple[Vector, Matrix]:
     n = FIRST_COUNTS + len(logs)
-    mean = [(FIRST_COUNTS * first.mean[i] + sum(one[i] for one in logs)) / n for i in range(3)]
-    spread = [[0.0] * 3 for _ in range(3)]
-    for i in range(3):
-        for j in range(3):
-            total = FIRST_COUNTS * (first.spread[i][j] + (first.mean[i] - mean[i]) * (first.mean[j] - mean[j]))
+    mean = [(FIRST_COUNTS * first.mean[i] + sum(one[i] for one in logs)) / n for i in range(LOGS)]
+    spread = [[0.0] * LOGS for _ in range(LOGS)]
+    for i in range(LOGS):
+        for j in range(LOGS):
+            off = (first.mean[i] - mean[i]) * (first.mean[j] - mean[j])
+            total = FIRST_COUNTS * (FIRST_SPREAD * first.spread[i][j] + off)
             spread[i][j] = (total + sum((one[i] - mean[i]) * (one[j] - mean[j]) for one in logs)) / n
     return mean, spread
 
@@ -174,7 +193,8 @@ def _shrunk(each: list[Vector], to: float) -> Vector:
 
 def _drift(done: list[_Done], habits: list[Vector]) -> float:
     """Return how far the runs read from model and habit: each by the habit of the others. [% vol]"""
-    squares, count = FIRST_COUNTS * LEAST_READINGS * DRIFT_PCT * DRIFT_PCT, FIRST_COUNTS * LEAST_READINGS
+    count = FIRST_COUNTS * LEAST_READINGS
+    squares = count * FIRST_DRIFT * DRIFT_PCT * DRIFT_PCT
     for i, one in enumerate(done):
         habit = _shrunk(habits[:i] + habits[i + 1 :], 0.0)
         for share, miss in one.fit.misses:
@@ -204,7 +224,7 @@ def _flow_spread(done: list[_Done], shapes: list[Vector | None]) -> float:
     """Return the spread of the log of (time the rest of a run took / time by the shape of the other runs)."""
     squares, count = FIRST_COUNTS * FLOW_SPREAD * FLOW_SPREAD, FIRST_COUNTS
     for i, one in enumerate(done):
-        usual = prior_of(None, None)._replace(flow_shape=_flow_shape(shapes[:i] + shapes[i + 1 :]))
+        usual = prior_of(None, None, 1.0)._replace(flow_shape=_flow_shape(shapes[:i] + shapes[i + 1 :]))
         seen = one.seen
         for k in (len(seen.minutes) // 2, len(seen.minutes) * 2 // 3):
             before = seen._replace(flows_l_h=seen.flows_l_h[:k], correction=1.0)

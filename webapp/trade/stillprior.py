@@ -5,16 +5,17 @@
 
 from typing import NamedTuple, TypedDict
 
-from webapp.trade.runfit import Matrix, Prior, Vector, at_share
-from webapp.trade.runtrack import Track
+from webapp.trade.matrices import Matrix, Vector
+from webapp.trade.runfit import LOGS, Prior, at_share
+from webapp.trade.runtrack import Track, middle
 from webapp.trade.vle import logarithm
 
-# Before any run is known. Common practice, no source: a plate of a fruit still works at about 70 % of a full stage,
-# the helm of a bare pot at a third; with plates some two parts flow back for one that runs off.
-PLATE_SHARE, HELM_SHARE, PLATES_UNKNOWN = 0.7, 0.3, 1.5
-REFLUX, REFLUX_BARE = 2.0, 0.4
-STILL_SPREAD, STAGES_UNKNOWN_SPREAD = (0.5, 0.7, 0.12), 0.9
-DRIFT_PCT, FLOW_SPREAD = 2.0, 0.2
+# Before any run is known. Common practice, no source: a plate of a fruit still works at some 64 % of a full stage, the
+# helm of a bare pot at a third; with plates some two parts flow back for one that runs off; a plate holds a litre, and
+# its liquid has risen once as vapour before the first drop. Of the pot: how well a charge is gauged.
+STILL, BARE = (0.64, 1.8, 1.0, 1.0, 1.0), (0.3, 0.4, 1.0, 0.05, 1.0)  # stage, reflux, pot, litres held, filling
+STILL_SPREAD, UNKNOWN_SPREAD = (0.35, 0.6, 0.1, 0.8, 0.8), 0.7
+DRIFT_PCT, FLOW_SPREAD, WANDER = 2.0, 0.2, 0.05  # the last: of the log of the reflux, in the time that a drift fades
 FLOWS_OF = 3  # the flow of now is taken from this many readings
 TENTHS = 11
 
@@ -24,6 +25,8 @@ class Told(TypedDict):
 
     lean: float
     widen: float
+    tried: int
+    kept: int
 
 
 class Learnt(Told):
@@ -50,33 +53,33 @@ class Usual(NamedTuple):
     widen: float  # how many times wider than worked out its intervals are to be, by the same forecasts
 
 
-def prior_of(known: Learnt | None, plates: float | None) -> Usual:
-    """Return what is known of a still, from what learn_prior gave or, without it, from its plates."""
+def prior_of(known: Learnt | None, plates: float | None, root_flow: float) -> Usual:
+    """Return what is known of a still, from what learn_prior gave or, without it, from its plates and its flow."""
     if known:
         still = Prior(known["mean"], known["spread"], known["drift_pct"], known["habit_pct"])
         return Usual(still, known["flow_l_h"], known["flow_shape"], known["flow_spread"], known["lean"], known["widen"])
-    above = HELM_SHARE + PLATE_SHARE * (PLATES_UNKNOWN if plates is None else float(plates))
-    stages = STAGES_UNKNOWN_SPREAD if plates is None else STILL_SPREAD[0]
-    spread = [[0.0] * 3 for _ in range(3)]
-    for i, value in enumerate((stages, *STILL_SPREAD[1:])):
+    spread = [[0.0] * LOGS for _ in range(LOGS)]
+    for i, value in enumerate(STILL_SPREAD):
         spread[i][i] = value * value
-    mean = [logarithm(above), logarithm(REFLUX_BARE if plates == 0 else REFLUX), 0.0]
+    if plates is None:
+        spread[0][0] = UNKNOWN_SPREAD * UNKNOWN_SPREAD
+    mean = [logarithm(value) for value in (BARE if plates == 0 else STILL)]
+    mean[1] += logarithm(root_flow)
     return Usual(Prior(mean, spread, DRIFT_PCT, [0.0] * TENTHS), None, [1.0] * TENTHS, FLOW_SPREAD, 0.0, 1.0)
 
 
 def flow_now(seen: Track, lpa: float, usual: Usual) -> float | None:
     """Return the flow that the shape of the run is to be multiplied by [L/h]: the middle one of the last readings."""
     shares = [share / lpa for share in seen.lpas]
-    read = [flow / at_share(usual.flow_shape, shares[i]) for i, flow in enumerate(seen.flows_l_h) if flow]
+    read = [
+        (seen.settings[i], flow / at_share(usual.flow_shape, shares[i]))
+        for i, flow in enumerate(seen.flows_l_h)
+        if flow
+    ]
     if read:
-        return middle(read[-FLOWS_OF:]) * seen.correction
+        since = [flow for setting, flow in read if setting == read[-1][0]]
+        return middle(since[-FLOWS_OF:]) * seen.correction
     if seen.correction == 1.0 and usual.flow_l_h:
         return usual.flow_l_h
     run_min, run_l = seen.minutes[-1] - seen.minutes[0], seen.litres[-1] - seen.litres[0]
     return run_l / run_min * 60.0 if run_min > 0 and run_l > 0 else usual.flow_l_h
-
-
-def middle(values: list[float]) -> float:
-    """Return the middle value, or the mean of the two in the middle."""
-    ordered, half = sorted(values), len(values) // 2
-    return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2

@@ -1,145 +1,13 @@
-"""Gravity, sugar scales and the alcohol that sugar has made or may make."""
-
-from typing import Literal
+"""The alcohol that sugar has made or may make."""
 
 import numpy as np
 
 from webapp.trade.datafiles import load_data
 from webapp.trade.errors import OutOfDomain
-from webapp.trade.numeric import N, as_number, check_range, invert, polynomial
+from webapp.trade.numeric import N, as_number, check_range, polynomial
+from webapp.trade.scales import check_gravity
 
 WATER_20C_KG_L = 0.99820123  # OIML R 22, A1
-
-
-def brix_from_gravity(gravity: N) -> N:
-    """Return degrees Brix of a hydrometer from specific gravity.
-
-    Below 1.000 there is no sugar scale; hydrometers marked below zero follow the same line (common
-    practice, no source), so readings there are taken to 0.980.
-
-    Parameters
-    ----------
-    gravity : float or array
-        Apparent specific gravity 20/20 degC. [1], 0.98 to 1.17874
-
-    Returns
-    -------
-    brix : float or array
-        [degBx by hydrometer]
-
-    Raises
-    ------
-    OutOfDomain
-        Outside the range.
-
-    Source
-    ------
-    Cubic fitted to the table of NBS Circular 440, rms 0.0009 Bx; read in an encyclopaedia.
-    """
-    return polynomial(load_data("sugar")["brix"], _check_gravity(gravity))
-
-
-def gravity_from_brix(brix: N) -> N:
-    """Return specific gravity from degrees Brix of a hydrometer.
-
-    Parameters
-    ----------
-    brix : float or array
-        What a Brix hydrometer shows. [degBx by hydrometer], -5.3 to 40
-
-    Returns
-    -------
-    gravity : float or array
-        Apparent specific gravity 20/20 degC. [1]
-
-    Raises
-    ------
-    OutOfDomain
-        Outside the range.
-
-    Source
-    ------
-    As brix_from_gravity, solved.
-    """
-    return _invert_scale(brix, "brix", "gravity", "brix", "Bx")
-
-
-def plato_from_gravity(gravity: N) -> N:
-    """Return degrees Plato from specific gravity.
-
-    Parameters
-    ----------
-    gravity : float or array
-        Apparent specific gravity 20/20 degC. [1], 0.98 to 1.13
-
-    Returns
-    -------
-    plato : float or array
-        [degP]
-
-    Raises
-    ------
-    OutOfDomain
-        Outside the range (the end of the table it was fitted to is from memory).
-
-    Source
-    ------
-    Cubic fitted to the ASBC table; read in an encyclopaedia, not in the table.
-    """
-    gravity = as_number(gravity)
-    low, high = load_data("sugar")["plato_gravity"]
-    check_range("gravity", gravity, low, high, "SG", "check_scale")
-    return polynomial(load_data("sugar")["plato"], gravity)
-
-
-def gravity_from_plato(plato: N) -> N:
-    """Return specific gravity from degrees Plato.
-
-    Parameters
-    ----------
-    plato : float or array
-        Extract. [degP], -5.3 to 30
-
-    Returns
-    -------
-    gravity : float or array
-        Apparent specific gravity 20/20 degC. [1]
-
-    Raises
-    ------
-    OutOfDomain
-        Outside the range.
-
-    Source
-    ------
-    As plato_from_gravity, solved.
-    """
-    return _invert_scale(plato, "plato", "plato_gravity", "plato", "degP")
-
-
-def oechsle_from_gravity(gravity: N) -> N:
-    """Return degrees Oechsle from specific gravity.
-
-    Parameters
-    ----------
-    gravity : float or array
-        Apparent specific gravity 20/20 degC. [1], 0.98 to 1.17874
-
-    Returns
-    -------
-    oechsle : float or array
-        [degOe]
-
-    Raises
-    ------
-    OutOfDomain
-        Outside the range.
-
-    Source
-    ------
-    The definition: thousandths above 1 of the gravity 20/20 (common practice, no source).
-    """
-    return (_check_gravity(gravity) - 1.0) * 1000.0
 
 
 def potential_alcohol_from_brix(brix: N) -> N:
@@ -248,7 +116,7 @@ def alcohol_from_gravity_fall(original_gravity: N, gravity: N, juice_share: N) -
     ------
     Common practice, no source: 131 % vol for each unit of gravity lost.
     """
-    original_gravity, gravity = _check_gravity(original_gravity), _check_gravity(gravity)
+    original_gravity, gravity = check_gravity(original_gravity), check_gravity(gravity)
     juice_share = _check_share(juice_share)
     if np.any(gravity > original_gravity):
         raise OutOfDomain(
@@ -305,24 +173,7 @@ def presumptive_lpa(
     )
 
 
-def _check_gravity(gravity: N) -> N:
-    gravity = as_number(gravity)
-    low, high = load_data("sugar")["gravity"]
-    check_range("gravity", gravity, low, high, "SG", "check_scale")
-    return gravity
-
-
 def _check_share(juice_share: N) -> N:
     juice_share = as_number(juice_share)
     check_range("juice_share", juice_share, 1e-6, 1, "of_one", "usual_juice_share")
     return juice_share
-
-
-def _invert_scale(
-    value: N, scale: Literal["brix", "plato"], limits: Literal["gravity", "plato_gravity"], what: str, unit: str
-) -> N:
-    coefficients, (low, high) = load_data("sugar")[scale], load_data("sugar")[limits]
-    value = as_number(value)
-    least, most = polynomial(coefficients, low), polynomial(coefficients, high)
-    check_range(what, value, least, most, unit, "check_scale")
-    return invert(coefficients, value, low, high)

@@ -7,7 +7,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from webapp.trade import alcoholometry, proof, reducing, sugar, table1
+from webapp.trade import alcoholometry, obscured, proof, reducing, sugar, table1
+from webapp.trade.dipping import volume_of_dip
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.ferment import strength_by_two_instruments
 from webapp.trade.gauging import obscuration_proof, proof_gallons_from_pounds, wine_gallons_from_pounds
@@ -22,6 +23,10 @@ class Quantity(NamedTuple):
 
     value: float
     unit: str
+
+
+# A value as read, a bare number in the canonical unit, or what the registry says of a vessel.
+Given = Quantity | float | str
 
 
 @dataclass(frozen=True)
@@ -42,11 +47,12 @@ INPUT_UNITS: dict[str, str | None] = {
     "net": "kg", "lpa": "LPA", "a": "LPA", "b": "LPA", "original_gravity": "SG",
     "gravity": "SG", "juice_share": "pct", "sugar": None, "target": "pct_vol", "water": "kg", "water_volume": "L",
     "size": "L", "number": "count", "solids": "g_100mL",
-    "refractometer": "Bx",
+    "refractometer": "Bx", "density": "kg_m3", "sample_volume": "L", "sample_temp": "degC", "distillate_volume": "L",
+    "dip": "cm", "dips": None, "distillate_temp": "degC", "seen": "pct_vol", "extract": "g_L",
 }
 
 
-def compute(name: str, values: Mapping[str, Quantity | float | None]) -> float | None:
+def compute(name: str, values: Mapping[str, Given | None]) -> float | None:
     """Return a named sum of the given inputs.
 
     Parameters
@@ -82,7 +88,9 @@ def compute(name: str, values: Mapping[str, Quantity | float | None]) -> float |
     return wanted.run(*(_in_input_unit(n, v) for n, v in zip(wanted.inputs, given, strict=True)))
 
 
-def _in_input_unit(input_name: str, value: Quantity | float) -> Quantity | float:
+def _in_input_unit(input_name: str, value: Given) -> Given:
+    if isinstance(value, str):
+        return value
     unit = INPUT_UNITS[input_name]
     if not isinstance(value, tuple):
         if unit is None:
@@ -110,6 +118,20 @@ def _true_strength(glass: Quantity, temp: Quantity | float) -> float:
     if glass.unit == "pct_glass":
         return alcoholometry.true_strength_from_glass(float(glass.value), _temp_in(temp, "degC"))
     raise TypeError(f"{glass.unit} is no glass reading")
+
+
+def _strength_by_density(density: float, temp: Quantity | float) -> float:
+    return alcoholometry.strength_from_density_meter(density, _temp_in(temp, "degC"))
+
+
+def _volume_of_dip(dips: str, dip: float, temp: Quantity | float) -> float:
+    if not dips:
+        raise OutOfDomain("dip", dip, None, None, "no_dip_table")
+    return volume_of_dip(dips, dip, _temp_in(temp, "degC"))
+
+
+def _volume_of_dense(net: float, density: float, temp: Quantity | float, strength: float) -> float:
+    return obscured.volume_of_dense(net, density, _temp_in(temp, "degC"), strength)
 
 
 def _true_proof(glass: Quantity, temp: Quantity | float) -> float:
@@ -140,6 +162,18 @@ def _total(a: float, b: float) -> float:
     for part in (a, b):
         check_range("pure_alcohol", part, -1e9, 1e9, "LPA", "check_figure")
     return a + b
+
+
+def _volume_weighed(net: float, strength: float) -> float:
+    return alcoholometry.litres_from_mass(net, strength, in_air=True)
+
+
+def _volume_weighed_us(net: float, strength: float) -> float:
+    return proof.litres_from_pounds(from_canonical(net, "lb"), strength)
+
+
+def _lpa_weighed_us(net: float, strength: float) -> float:
+    return proof.lpa_from_pounds(from_canonical(net, "lb"), strength)
 
 
 def _difference(a: float, b: float) -> float:
@@ -191,8 +225,10 @@ def _volume_of_count(size: float, number: float) -> float:
 
 
 def _unhidden_strength(strength: float, solids: float) -> float:
-    hidden = obscuration_proof(solids) if solids >= OBSCURATION_FROM else 0.0
-    return proof.strength_from_proof(proof.proof_from_strength(strength) + hidden) if hidden else strength
+    if solids < OBSCURATION_FROM:
+        return strength
+    seen = proof.proof_from_strength(strength)
+    return proof.strength_from_proof(seen + obscuration_proof(solids, seen))
 
 
 SUMS: dict[str, Sum] = {
@@ -206,6 +242,9 @@ SUMS: dict[str, Sum] = {
         Sum("net_fruit", ("gross", "tare"), "kg", 0, _net),
         Sum("volume_from_mass", ("net", "strength"), "L", 1, alcoholometry.litres_from_mass),
         Sum("lpa_mass", ("net", "strength"), "LPA", 2, _lpa_mass),
+        Sum("volume_weighed", ("net", "strength"), "L", 1, _volume_weighed),
+        Sum("volume_weighed_us", ("net", "strength"), "L", 1, _volume_weighed_us),
+        Sum("lpa_weighed_us", ("net", "strength"), "LPA", 2, _lpa_weighed_us),
         Sum("total", ("a", "b"), "LPA", 2, _total),
         Sum("proof_gallons", ("lpa",), "proof_gal", 1, proof.proof_gallons_from_lpa),
         Sum("wine_gallons", ("volume", "strength"), "gal", 1, _wine_gallons),
@@ -223,5 +262,14 @@ SUMS: dict[str, Sum] = {
         Sum("reduced_volume", ("net", "strength", "water"), "L", 1, _reduced_volume),
         Sum("volume_of_count", ("size", "number"), "L", 2, _volume_of_count),
         Sum("unhidden_strength", ("strength", "solids"), "pct_vol", 1, _unhidden_strength),
+        Sum("strength_by_distillation",
+            ("sample_volume", "sample_temp", "distillate_volume", "distillate_temp", "strength"), "pct_vol", 1,
+            obscured.strength_by_distillation),
+        Sum("volume_of_dip", ("dips", "dip", "temp"), "L", 1, _volume_of_dip),
+        Sum("obscuration", ("strength", "seen"), "pct_vol", 1, obscured.obscuration),
+        Sum("obscuration_least", ("strength", "extract"), "pct_vol", 1, obscured.obscuration_least),
+        Sum("obscuration_most", ("strength", "extract"), "pct_vol", 1, obscured.obscuration_most),
+        Sum("volume_of_dense", ("net", "density", "temp", "strength"), "L", 1, _volume_of_dense),
+        Sum("strength_by_density", ("density", "temp"), "pct_vol", 1, _strength_by_density),
     )
 }

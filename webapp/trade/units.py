@@ -16,7 +16,18 @@ from webapp.trade.proof import (
     proof_gallons_from_lpa,
     strength_from_proof,
 )
-from webapp.trade.sugar import brix_from_gravity, gravity_from_brix
+from webapp.trade.scales import (
+    brix_from_gravity,
+    brix_from_kmw,
+    brix_from_oechsle,
+    gravity_from_brix,
+    gravity_from_kmw,
+    gravity_from_plato,
+    kmw_from_brix,
+    kmw_from_gravity,
+    oechsle_from_brix,
+    plato_from_gravity,
+)
 
 MOST_CHARACTERS = 15
 MOST_PASTED = 200
@@ -35,6 +46,10 @@ class Curve(Protocol):
 # Curves named by "via" in units.json: to the canonical unit, and back.
 CURVES: dict[str, tuple[Curve, Curve]] = {
     "brix": (gravity_from_brix, brix_from_gravity),
+    "plato": (gravity_from_plato, plato_from_gravity),
+    "kmw": (gravity_from_kmw, kmw_from_gravity),
+    "oechsle_refractometer": (brix_from_oechsle, oechsle_from_brix),
+    "kmw_refractometer": (brix_from_kmw, kmw_from_brix),
     "proof": (strength_from_proof, proof_from_strength),
     "proof_gallon": (lpa_from_proof_gallons, proof_gallons_from_lpa),
 }
@@ -64,7 +79,7 @@ def to_canonical(value: N, unit: str) -> N:
 
     Source
     ------
-    data/units.json: pound, US gallon and inch by definition; curves as sugar.py and proof.py.
+    data/units.json: pound, US gallon and inch by definition; curves as scales.py and proof.py.
     """
     value, facts = as_number(value), _facts(unit)
     if "via" in facts:

@@ -67,6 +67,16 @@ danger = { $label } { UNIT(TYPED($figure)) }. { $act }
 slip-swapped = two digits swapped
 slip-point = the point slipped
 slip-unit = { $meant }, not { $typed }
+slip-meant = { TYPED($meant) }
+slip-key = the key beside it
+slip-twice = a digit typed twice
+slip-sign = the other sign
+slip-box = in the box “{ $label }”
+slip-exchanged = exchanged with “{ $label }”
+slip-net = that was net, without the vessel
+slip-gross = that was gross, with the vessel
+slip-ullage = that was empty space, from the top
+slip-cases = that was cases
 
 ## What a card alone can tell of a figure, before it is logged.
 
@@ -93,15 +103,12 @@ reason-part_ice = At { $temp } this may be part ice. Warm it above { $above } an
 reason-no_such_density = Density { $density } is outside { BARE($ethanol) } (ethanol) to { $water } (water) at this temperature. Check density and temperature; sugar or solids in the sample also do this.
 reason-table1_blank = Table 1 has no figure for { $reading } at { $temp }. Bring the spirit nearer to 60 °F and read again.
 reason-gravity_above_start = Gravity is above that at the start. Check both, the tank, and whether sugar was added.
+reason-no_dip_table = The book has no table for this vessel. Type its litres; the office can give it a table, under the vessel, Dips.
 reason-tare_too_heavy = Tare must lie between nothing and the gross weight. Weigh again.
 reason-target_too_strong = Water can only make it weaker. Check target and strength.
 reason-empty_bottle_heavy = An empty bottle is lighter than a full one. Weigh both again.
 reason-few_checks = It takes { $least } at least. Check more bottles.
 reason-no_gauges = Gauge the cask first.
-reason-no_distillate = Give the { UNITS() ->
-    [us] gallons
-   *[metric] litres
-  } that are to run off, above nought.
 reason-uneven_readings = Give one gravity for each time.
 
 # What is measured
@@ -116,6 +123,11 @@ measured-full_bottle = Full bottle
 measured-glass_expansion = Glass expansion
 measured-glass_reading = Glass reading
 measured-gravity = Gravity
+measured-dip = Dip
+measured-bung_diameter = Diameter at the bung
+measured-head_diameter = Diameter of the head
+measured-length = Length
+measured-extract = Dry extract
 measured-height = Height
 measured-hydrometer_correction = Hydrometer correction
 measured-juice_share = Juice share
@@ -132,6 +144,7 @@ measured-proof_reading = Proof reading
 measured-pure_alcohol = Pure alcohol
 measured-pure_alcohol_charged = Pure alcohol charged
 measured-refractometer = Refractometer
+measured-result = Result
 measured-size = Size
 measured-solids = Solids
 measured-strength = Strength
@@ -151,7 +164,6 @@ measure-kg_kg = kg/kg
 measure-mol_mol = mol/mol
 measure-kg_L = kg/L
 measure-m = m
-measure-degP = °P
 measure-per_degC = per °C
 measure-of_one = of one
 measure-days = days
@@ -169,6 +181,9 @@ advice-check_gauges = Check the gauges.
 advice-check_glass = Check the glass.
 advice-check_glass_figure = Check the figure; a proof glass has its own unit.
 advice-check_instrument = Check the figure and the instrument.
+advice-dip_in_table = The table of the vessel ends there: dip again, or type the litres.
+advice-dip_in_cask = The cask is no higher: dip again, or look at its dimensions.
+advice-measure_cask = Measure the cask again.
 advice-check_scale = Check the figure and which scale the instrument has.
 advice-check_strengths = Check the strengths.
 advice-check_thermometer = Check the thermometer and its unit, or bring the sample into the range.
@@ -284,6 +299,8 @@ twice = The same figures stand at { $at } ({ $before ->
     [none] { "" }
    *[other] , by { $by }
   }). Is it one reading, entered twice?
+moved_twice = The same figures stand at { $at }. Is it one and the same, logged twice?
+named_twice = { $label } { $name } stands at { $at } already. Give the next one.
 two_people = { $other } gauged this vessel too, { $at }: { TYPED($theirs) }. { $me } has { TYPED($mine) }. Both are kept; which one counts?
 too_neat = { $label } { TYPED($figure) }, { $times } times running. Is it read each time?
 neat_round = { $label } { TYPED($figure) } on { $vessels } vessels running. Is it read on each?
@@ -315,6 +332,10 @@ glass_scale = { $instrument } shows { BARE(TYPED($low)) }{ $high ->
 ## Ferments
 
 ferment_gravity_rose = Gravity { $gravity } is above { $last } of { $at }; it can only fall.
+ferment_jump = Mash { TYPED($temp) }, { TYPED($last) } at the last reading: a mash moves slower. Look again.
+sugar_gravity = First gravity { TYPED($gravity) }: the sugar of the fruit says about { TYPED($usual) }. Look at both again.
+close_gravity = Final gravity { TYPED($gravity) }, { TYPED($last) } at the last reading. Look again.
+close_volume = { TYPED($volume) } of wash from { $fruit } of fruit: about { $usual } is usual. Look at the dip, and for a load that was not logged.
 ferment_stuck = Gravity { $gravity } { $moved ->
     [none] has not moved
    *[other] has moved by { $moved }
@@ -336,7 +357,6 @@ temp-fits = { $near ->
     [none] { "" }
    *[other] , which fits { TYPED($near) } of { $at }
   }
-slip-meant = { TYPED($meant) }
 ferment_yield = { BARE($made) } { pure } in the wash, { $load }: about { BARE($wanted) } { pure-sign } could be expected{ $what ->
     [none] { "" }
    *[other] { " " }by your last { $years } of { $what }
@@ -447,6 +467,8 @@ dip_sum = { $dipped } in { $vessel }, { $booked } by the book: { $off } { $side 
    *[below] short of
   } the sum ({ $share }). Look at the dip, then for a move that is not logged.
 dip_sum-dump = { $dipped } dipped in { $vessel }, { $sum } by the sum of what went in: { $off } apart. Look at the dip and at both weights.
+source_strength = True strength { BARE($now) } { pct }, { BARE($held) } { pct } in { $vessel } by the book: { APART($off) } { points } apart. Is it this vessel? Look again, and for water or a move that was not logged.
+water_off = { TYPED($water) } of water bring it to { BARE($strength) } { pct }, not to { BARE($target) } { pct }: that takes { $needed }. Look at the weight.
 blend_sum = In { BARE($went_in) }, measured { BARE($measured) }: { BARE($off) } { pure } ({ $share }) { $side ->
     [more] more
    *[less] less
@@ -483,6 +505,18 @@ strength_class = True strength { BARE($now) } { pct } off { $what ->
   }. Look at it again.
 distillate_warm = Spirit runs at { TYPED($temp) }, above { TYPED($warm) }. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.
 vapour_strength = Vapour { TYPED($vapour) } and spirit of { BARE($strength) } { pct } do not go together: about { TYPED($usual) } is usual at that strength. Look at both again.
+fraction_receiver = { $vessel } for the { $fraction }: by the cuts of this run they went to { $opened }. Which is it?
+fraction_uncut = Low wines of a run with cuts{ $run ->
+    [none] { "" }
+   *[other] , { $run }
+  }. Heads, hearts or tails?
+fraction_strength = The { $fraction } have { BARE($now) } { pct }, { BARE($ran) } { pct } on average over the safe. Look at the glass, the temperature and the remnant.
+remnant_off = { $remnant } before collection, { $booked } in { $vessel } by the book. Look again, and for a move that was not logged.
+remnant_off-strength = A remnant of { BARE($now) } { pct }, { BARE($held) } { pct } in { $vessel } by the book. Look again.
+run_ungauged = Of the run before{ $run ->
+    [none] { "" }
+   *[other] , { $run },
+  } the { $fraction } are not gauged: { BARE($left) } { of-pure } would count as lost. Gauge them first.
 run_balance = { run-sums } not accounted for.{ run-stillage } Usual here: { BARE($low) } to { $high }.
 run_balance-gain = { run-sums } more than went in.{ run-stillage } Look at the wash strength, the dips and the remnants.
 strip_balance = { run-sums } not accounted for.{ run-stillage } Low wines carry { $carried } of the wash; { BARE($low) } to { $high } is usual.
@@ -678,6 +712,35 @@ law-note-small_oak = in oak casks under 1000 L
 law-note-large_oak = in oak containers of 1000 L or more
 law-note-immature_brandy = in oak; younger is immature brandy. Other fruit brandies have no floor there
 law-note-straight = to be called straight
+
+## Laboratory
+
+lab_over = { lab-result } is { $sense ->
+    [at_least] under
+   *[at_most] over
+  } the { lab-law }. { $sort ->
+    [target] A target is no limit: ask who knows the law what it asks of you.
+   *[other] Do not bottle or sell on it: ask the laboratory, and who knows the law.
+  } { lab-caution }
+lab_not_safely = { lab-result } is not safely { $sense ->
+    [at_least] over the { lab-law }: another laboratory may find as little as { BARE($at_worst) }
+   *[at_most] under the { lab-law }: another laboratory may find as much as { BARE($at_worst) }
+  }. Have it tested again before you rely on it. { lab-caution }
+lab_under = { lab-result } is { $sense ->
+    [at_least] over the { lab-law }; another laboratory may find as little as { BARE($at_worst) }
+   *[at_most] under the { lab-law }; another laboratory may find as much as { BARE($at_worst) }
+  }. It speaks of the sample alone.
+lab_strength = { $substance } is printed by litre or kilogram of the drink; the limit is by pure alcohol. Type the true strength from the certificate.
+lab-result = { $below ->
+    [yes] { $substance }, not found by a method that begins at { $found },
+   *[no] { $substance } { $found }
+  }
+lab-law = { $sort ->
+    [target] target
+    [action] figure that is acted on,
+   *[limit] limit
+  } of { BARE($limit) } for { $called } in the { $place } ({ $source })
+lab-caution = The certificate of an accredited laboratory and your local law decide, not this book.
 
 ## Goods
 

@@ -9,9 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import NotRequired, TypedDict
 
+from webapp.kinds.expected import Suggestion
 from webapp.kinds.message import as_said, message_from_json, to_json
 from webapp.kinds.plain import Json
-from webapp.kinds.read import Problem, Suggestion
+from webapp.kinds.problem import Problem
 from webapp.words import sentence
 from webapp.words.catalogue import ENGLISH
 from webapp.words.houseunits import METRIC, House
@@ -24,12 +25,21 @@ class Words(TypedDict, total=False):
     words: str
 
 
+class KeptBox(TypedDict):
+    """A box as it would be filled in; an empty raw leaves it empty."""
+
+    field: str
+    raw: str
+    unit: str
+
+
 class KeptSuggestion(Words):
     """A likely figure, as the book keeps it and as it travels."""
 
     field: str
     raw: str
     unit: str
+    also: NotRequired[list[KeptBox]]
 
 
 class KeptQuestion(Words):
@@ -50,6 +60,8 @@ def _kept(one: Suggestion) -> KeptSuggestion:
     kept: KeptSuggestion = {"field": one.field, "raw": one.raw, "unit": one.unit}
     if one.message:
         kept["message"] = to_json(one.message)
+    if one.also:
+        kept["also"] = [{"field": box.field, "raw": box.raw, "unit": box.unit} for box in one.also]
     return kept
 
 
@@ -57,7 +69,7 @@ def keep_problem(problem: Problem) -> KeptQuestion:
     """Return a problem as the book keeps it beside what it put aside."""
     return {
         "code": problem.code, "weight": problem.weight, "field": problem.field, "message": to_json(problem.message),
-        "suggestions": keep_suggestions(problem.suggestions),
+        "suggestions": [],
     }
 
 

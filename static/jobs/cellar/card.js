@@ -30,13 +30,13 @@ function cask(card, cards) {
     ${gauges.length > 1 ? html`<details class="more"><summary><strong>Gauges of this fill</strong> <span class="quiet">${gauges.length}</span></summary><ul class="list">${gauges.slice(-SHOWN).reverse().map((gauge) => html`<li class="list__item--short"><span class="list__mark">${formatDate(gauge.years * YEAR_MS)}</span><span class="list__what">${shownInUnits(gauge.lpa, "LPA", 1)}</span><span class="list__end">${shownInUnits(gauge.strength_pct, "pct_vol", 1)}</span></li>`)}</ul></details>` : nothing}${score}`;
 }
 
-/** What it lost on one line with what casks like it lose. @param {any} card @param {{rate: number}} found @param {{low: number, high: number, middle: number, count: number}} usual @param {boolean} isOdd */
+/** What it lost on one line with what casks like it lose. @param {any} card @param {{share: number}} found @param {{share: {low: number, high: number, middle: number}, count: number}} usual @param {boolean} isOdd */
 function besideOthers(card, found, usual, isOdd) {
-  const [name, low] = [card.name || card.mark, Math.max(usual.low, 0)];
+  const [name, { low, middle, high }] = [card.name || card.mark, usual.share];
   const like = usual.count ? `${usual.count} casks like it` : "such a size";
   return doubtSpan({
-    id: "loss", unit: "% a year", doubt: { low, high: usual.high, at: usual.middle, words: like },
-    known: [{ at: found.rate, words: name, sign: "diamond", weight: isOdd ? "stop" : "chalk" }],
-    words: `${name} lost ${formatNumber(found.rate, 1)} % of its pure alcohol a year; ${like} lose ${formatNumber(low, 1)} to ${formatNumber(usual.high, 1)}.`,
+    id: "loss", unit: "% a year", doubt: { low, high, at: middle, words: like },
+    known: [{ at: found.share, words: name, sign: "diamond", weight: isOdd ? "stop" : "chalk" }],
+    words: `${name} lost ${formatNumber(found.share, 1)} % of its pure alcohol a year; ${like} lose ${formatNumber(low, 1)} to ${formatNumber(high, 1)}.`,
   });
 }

@@ -4,13 +4,14 @@ import { heldLimit } from "../../kinds/limits.js";
 import { reasonOf } from "../../kinds/reasons.js";
 import { OutOfDomain } from "../../trade/errors.js";
 import { forecastEnd } from "../../trade/ferment.js";
-import { judgeLoss, lossRates, usualOf } from "../../trade/maturing.js";
+import { judgeLoss, lossRates, usualOf, yearShare } from "../../trade/caskloss.js";
+import { inOrder, roomOf } from "../../trade/placenames.js";
 import { sentence } from "../../words/say.js";
 
 const YEAR_S = 365.25 * 86_400;
 const DAY_S = 86_400;
 
-/** @param {any} card @returns {import("../../trade/maturing.js").Gauge[]} oldest first */
+/** @param {any} card @returns {import("../../trade/caskloss.js").Gauge[]} oldest first */
 export const gaugesOf = (card) => (card.cask?.gauges ?? []).map((/** @type {number[]} */ [at, lpa, strength, drawn]) => (
   { years: at / YEAR_S, lpa, strength_pct: strength, drawn_l: drawn }));
 
@@ -20,7 +21,7 @@ export function gaugesWith(card, atS, lpa, strength) {
   return [...known, { years: atS / YEAR_S, lpa, strength_pct: strength, drawn_l: 0 }];
 }
 
-/** @param {import("../../trade/maturing.js").Gauge[]} gauges */
+/** @param {import("../../trade/caskloss.js").Gauge[]} gauges */
 export function ratesOf(gauges) {
   try {
     return lossRates(gauges);
@@ -29,10 +30,10 @@ export function ratesOf(gauges) {
   }
 }
 
-/** @param {string} place @returns {string} "CELL" of "CELL-A1" */
-export const areaOf = (place) => (place ?? "").split("-")[0];
+/** "CELL" of "CELL-A1". */
+export const areaOf = roomOf;
 
-/** What casks like this one lose, from groups that narrow: like size, same size, same area too, same wood and use too. @param {any} card @param {any[]} cards */
+/** What casks like this one lose, in logarithms and as shares of a year, from groups that narrow: like size, same size, same area too, same wood and use too. @param {any} card @param {any[]} cards */
 export function usualFor(card, cards) {
   const smallL = heldLimit("small_l");
   const isSmall = (/** @type {any} */ one) => (one.capacity_l ?? 200) < smallL;
@@ -43,16 +44,18 @@ export function usualFor(card, cards) {
   const same = sized.filter(({ one }) => one.cask.size === card.cask.size);
   const area = same.filter(({ one }) => areaOf(one.place) === areaOf(card.place));
   const wood = area.filter(({ one }) => one.cask.wood === card.cask.wood && one.cask.use === card.cask.use);
-  return usualOf([sized, same, area, wood].map((group) => group.map(({ rate }) => /** @type {number} */ (rate))), card.capacity_l ?? 200, smallL);
+  const usual = usualOf([sized, same, area, wood].map((group) => group.map(({ rate }) => /** @type {number} */ (rate))), card.capacity_l ?? 200, smallL);
+  return { ...usual, share: { low: yearShare(Math.max(usual.low, 0)), middle: yearShare(usual.middle), high: yearShare(usual.high) } };
 }
 
-/** @param {any} card @param {import("../../trade/maturing.js").Gauge[]} gauges @param {{most: number}} usual @returns {{word: string, rate: number, years: number}|null} */
+/** @param {any} card @param {import("../../trade/caskloss.js").Gauge[]} gauges @param {{most: number}} usual @returns {{word: string, share: number, years: number}|null} share: lost in a year [%] */
 export function judged(card, gauges, usual) {
   const rate = ratesOf(gauges).last;
   if (!rate) return null;
   const now = gauges[gauges.length - 1].strength_pct;
   const limits = { noisePct: heldLimit("loss_noise_pct", card), driftPct: heldLimit("drift_pct", card), driftPctYear: heldLimit("drift_pct_year", card) };
-  return { word: judgeLoss(rate.lpa_pct_year, rate.volume_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now, limits), rate: rate.lpa_pct_year, years: rate.years };
+  const word = judgeLoss(rate.lpa_pct_year, rate.volume_pct_year, rate.years, usual.most, now - rate.strength_year * rate.years, now, limits);
+  return { word, share: yearShare(rate.lpa_pct_year), years: rate.years };
 }
 
 /** @type {Map<string, any>} a fit takes some milliseconds, and a page draws the same tanks again and again */
@@ -76,7 +79,7 @@ function fit(card) {
   const isCut = og != null && sinceS < points[0][0] - DAY_S && points[0][1] < og - 1e-9; // the card holds the last readings only
   const all = isCut ? [[sinceS, og], ...points] : points;
   try {
-    const told = forecastEnd(all.map((/** @type {number[]} */ [at]) => (at - all[0][0]) / DAY_S), all.map((/** @type {number[]} */ [, gravity]) => gravity), card.ferment.end, { isGrain: card.ferment.grain });
+    const told = forecastEnd(all.map((/** @type {number[]} */ [at]) => (at - all[0][0]) / DAY_S), all.map((/** @type {number[]} */ [, gravity]) => gravity), card.ferment.end, { isGrain: card.ferment.grain, past: card.ferment.past });
     const ms = (/** @type {number} */ day) => (all[0][0] + day * DAY_S) * 1000;
     if (told.days) told.ms = Object.fromEntries(Object.entries(told.days).map(([name, day]) => [name, ms(/** @type {number} */ (day))]));
     if (told.curve) told.points = told.curve.map((/** @type {number[]} */ [day, gravity]) => [ms(day) / 1000, gravity]);
@@ -88,4 +91,4 @@ function fit(card) {
 }
 
 /** CELL-A2 before CELL-A10. @param {any} a @param {any} b */
-export const byPlace = (a, b) => (a.place ?? "").localeCompare(b.place ?? "", "en", { numeric: true }) || (a.name || a.mark).localeCompare(b.name || b.mark, "en", { numeric: true });
+export const byPlace = (a, b) => inOrder(a.place ?? "", b.place ?? "") || inOrder(a.name || a.mark, b.name || b.mark);

@@ -24,11 +24,11 @@ const JUDGED = /** @type {Record<string, [weight: string, words: string]>} */ ({
   gain: ["ask", "A cask cannot gain. Weigh and read again."],
 });
 
-/** @param {{word: string, rate: number}|null} found @param {{low: number, high: number, count: number}} usual @returns {{weight: string, figure: string, words: string}} */
+/** @param {{word: string, share: number}|null} found @param {{share: {low: number, high: number}, count: number}} usual @returns {{weight: string, figure: string, words: string}} */
 export function lossWords(found, usual) {
-  const span = `${formatNumber(Math.max(usual.low, 0), 1)} to ${formatNumber(usual.high, 1)}`;
+  const span = `${formatNumber(usual.share.low, 1)} to ${formatNumber(usual.share.high, 1)}`;
   const like = usual.count ? `casks like it ${span} (${usual.count} compared)` : `such a size ${span}`;
   if (!found) return { weight: "note", figure: "", words: `First gauge of this fill, or too soon for a rate; ${like} % a year.` };
   const [weight, words] = JUDGED[found.word];
-  return { weight, figure: `${formatNumber(found.rate, 1)} %`, words: found.word === "usual" ? `a year; ${like}.` : `a year; ${like}. ${words}` };
+  return { weight, figure: `${formatNumber(found.share, 1)} %`, words: found.word === "usual" ? `a year; ${like}.` : `a year; ${like}. ${words}` };
 }

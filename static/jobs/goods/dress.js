@@ -1,13 +1,14 @@
 // @ts-check
 /**
  * The forms of goods and counts, for a hand: batches, lots and cases are picked from what the book has and what is left of it,
- * counts have a large plus, and what a choice does not want is not shown. Typing stays possible for what the phone does not know.
+ * so are places; counts have a large plus, and what a choice does not want is not shown. Typing stays possible for what the phone does not know.
  */
 import { boxOf, controlOf } from "../../form/values.js";
 import { shownInUnits, strengthShown, unitsChoice } from "../../shell/inunits.js";
 import { allCards, onCards } from "../../slate/cards.js";
 import { formatQuantity, parseNumber } from "../../ui/format.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { dressPlaces } from "../shared/places.js";
 import { dressCounts } from "./counter.js";
 import { batchesIn, readGoods } from "./known.js";
 import { bottlesIn, caseOffers, caseOf, caseText, goodsNamed, goodsOf, leftWords, nameOf, nextCase } from "./stock.js";
@@ -63,7 +64,7 @@ export async function dressGoods({ form, kind, card, who }) {
   form.addEventListener("change", show);
   form.addEventListener("submit", () => keepSaid(dressed));
   onCards(() => void load());
-  await load();
+  await Promise.all([load(), dressPlaces(form, card)]);
   return places.has(kind.fields[0].name) && offersFor(dressed, kind.fields[0].name).length > 0;
 }
 

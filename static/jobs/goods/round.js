@@ -21,6 +21,7 @@ import "../../ui/keypad.js";
 import { toast } from "../../ui/toast.js";
 import { nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { areaOf, byPlace } from "../cellar/like.js";
+import { dressPlaces } from "../shared/places.js";
 import { part } from "../panel.js";
 import { dressCounts, prepare } from "./counter.js";
 import { differencesOf, expectedGoods, expectedOf, foundGoods } from "./differences.js";
@@ -139,6 +140,7 @@ function makeRoom({ currentTarget }) {
 /** A cask is not measured: it is there, or it is not, or it stands elsewhere. @param {Item} item */
 function showCask(item) {
   render(caskPlace(item), part("round-form"));
+  void dressPlaces(part("round-form"), item.card);
   render(nothing, part("panel"));
   const keepCask = async (/** @type {"here"|"nothing"} */ state) => {
     const typed = /** @type {HTMLInputElement|null} */ (part("round-form").querySelector("[name=place]"))?.value.trim() ?? "";
@@ -208,6 +210,7 @@ function showUnknown() {
   showList();
   setHead({ mark: "Not in the book", first: "What says it on it?", second: "" });
   render(unknownForm(here.kept?.area === BOTTLED ? "" : here.kept?.area ?? ""), part("round-form"));
+  void dressPlaces(part("round-form"), null);
   render(nothing, part("panel"));
   const box = (/** @type {string} */ name) => /** @type {HTMLInputElement} */ (part("round-form").querySelector(`[name="${name}"]`)).value.trim();
   render(doingUnknown({

@@ -6,11 +6,12 @@ import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { capital } from "../../shell/words.js";
 import { formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
+import { changesOf } from "./changes.js";
 import { collectedAt } from "./collect.js";
 
 /**
  * @typedef {{pct: number|null, litres: number|null, words: string, by: "plan"|"last", step: import("./state.js").Step}} Target
- * @typedef {{state: "due", minutes: {at: number, low: number, high: number}, collected_l: {at: number, low: number, high: number}, curve: number[][], strength_average_pct?: number|null, left_out?: number[]}
+ * @typedef {{state: "due", minutes: {at: number, low: number, high: number}, collected_l: {at: number, low: number, high: number}, curve: number[][], strength_average_pct?: number|null, left_out?: number[], runs?: number, tried?: number, kept?: number}
  *   | {state: "too_little", why?: string, words: string} | {state: "past", words?: string}} Due
  */
 
@@ -54,7 +55,7 @@ export async function dueOf(run, stream, target, card, heightM) {
   forecast ??= import("../../trade/still/cutdue.js").catch(() => null);
   const module = await forecast;
   if (!module) return { state: "too_little", words: "The sums for it come to this phone the next time it reaches the book." };
-  const [asked, prior] = [askedOf(run, stream, heightM), card?.still_prior ?? null];
+  const [asked, prior] = [askedOf(run, stream, heightM), card?.still_lessons ?? null];
   const key = JSON.stringify([asked, prior, target.pct]);
   if (key !== kept.key) kept = { key, due: module.forecastCut(asked, prior, target.pct) };
   return kept.due;
@@ -63,11 +64,13 @@ export async function dueOf(run, stream, target, card, heightM) {
 /** A run as the forecast takes it. @param {any} run @param {import("./collect.js").Stream} stream @param {number} heightM */
 export function askedOf(run, stream, heightM) {
   const since = Math.max(stream.zero, ...["heads_cut", "hearts_cut"].map((event) => Date.parse(eventOf(run, event)?.at ?? "")).filter(Number.isFinite));
+  const { plates, changes } = changesOf(run, stream);
   return {
     charge: { volume_l: run.charge?.volume_l ?? null, lpa_l: run.charge?.lpa_l ?? null },
     readings: stream.lines.filter((line) => line.strength !== null).map((line) => ({ minutes: line.minutes, strength_pct: line.strength, flow_l_h: line.flow })),
     collected: stream.by === "dips" ? stream.points.filter((point) => point.minutes > 0).map((point) => ({ minutes: point.minutes, volume_l: point.litres })) : [],
-    still: { plates: stream.lines.map((line) => line.plates).filter((plates) => plates !== null).at(-1) ?? null, height_m: heightM },
+    changes,
+    still: { plates, height_m: heightM },
     receiver_since: (since - stream.zero) / 60_000,
   };
 }
@@ -105,8 +108,12 @@ export function dueBand(run, due, target, stream, now) {
   return html`<section class="due ${near === "near" ? "due--near" : ""}" aria-label="Next cut" role="status">
     <p><strong>${target.step.words} ${near === "near" ? "is near: " : ""}about ${clock(due.minutes.at)}</strong>, ${clock(due.minutes.low)} to ${clock(due.minutes.high)}</p>
     <p>${litres(due.collected_l.at)} off in all, ${litres(due.collected_l.low)} to ${litres(due.collected_l.high)}</p>
-    <p class="due__by">${by}${due.strength_average_pct && (partNow(run) !== "heads" || isStripping(run)) ? `; ${partWords(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p></section>`;
+    <p class="due__by">${by}${isAlone(due) ? ", without earlier runs" : ""}${due.strength_average_pct && (partNow(run) !== "heads" || isStripping(run)) ? `; ${partWords(run)} then ${strengthOf(due.strength_average_pct)} together` : ""}. ${near === "near" ? "Nose first." : "Strength alone; the nose decides."}</p>
+    ${due.tried ? html`<p class="due__by">On earlier runs of this still ${due.kept} of ${due.tried} such forecasts held the cut.</p>` : nothing}</section>`;
 }
+
+/** Until the book has learnt from the still's runs, or where there are none. @param {Due} due @returns {boolean} */
+export const isAlone = (due) => due.state === "due" && due.runs === 0;
 
 /** The time has gone by and nobody has read since. @param {Target} target @param {string} by @param {string} at @param {import("./collect.js").Stream} stream */
 function overdue(target, by, at, stream) {

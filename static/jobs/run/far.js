@@ -9,6 +9,7 @@ import { formatDuration, formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing, svg } from "../../vendor/lit-html/lit-html.js";
 import { isDue, leftWords, whenWords } from "../timers/times.js";
 import { between, collectedAt } from "./collect.js";
+import { isAlone } from "./due.js";
 
 const KEPT = "run-far:";
 const MINUTE_MS = 60_000;
@@ -127,7 +128,8 @@ function picture(seen, stand) {
       <line class="far__now" x1=${x(now)} x2=${x(now)} y1="4%" y2="96%"></line></svg>
     <svg class="far__labels" aria-hidden="true">${hasBand ? label(share(stand.at), formatTime(stand.at), "far__label--guess") : nothing}
       ${!hasBand || Math.abs(share(stand.at) - share(now)) > LABEL_SHARE ? label(share(now), "now", "") : nothing}
-      ${isDrawn && share(now) > 2 * LABEL_SHARE ? label(0, formatTime(begin), "far__label--past") : nothing}</svg></div>`;
+      ${isDrawn && share(now) > 2 * LABEL_SHARE ? label(0, formatTime(begin), "far__label--past") : nothing}</svg>
+    ${due && isAlone(due) ? html`<p class="far__alone quiet">without earlier runs</p>` : nothing}</div>`;
 }
 
 /** @param {number} share @param {string} text @param {string} more */

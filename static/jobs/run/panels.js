@@ -47,7 +47,7 @@ const ending = ({ kind, card, tappedAt }) => html`${choiceBox(kind, "reason")}
 /** @param {Panel} panel */
 function cut({ kind, card, tappedAt, event = "", receivers = [], receiver = "", earlier, other }) {
   const isCut = event === "heads_cut" || event === "hearts_cut";
-  return html`${event ? html`<input type="hidden" name="event" value=${event}>` : choiceBox(kind, "event", { only: ["heat_on", "first_drop", "other"] })}
+  return html`${event ? html`<input type="hidden" name="event" value=${event}>` : choiceBox(kind, "event", { only: ["heat_on", "first_drop", "heat_changed", "water_changed", "plate_in", "plate_out", "other"] })}
     ${isCut ? html`${receiverBox(receivers, receiver)}${choiceBox(kind, "reason", { value: "" })}${earlier}${other}${cautionLine("methanol")}` : nothing}
     ${more(tappedAt, figureBox(kind, "glass", card), figureBox(kind, "temp", card), figureBox(kind, "vapour_temp", card), figureBox(kind, "flow", card), wordsBox(kind, "nose"))}`;
 }

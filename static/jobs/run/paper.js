@@ -58,7 +58,7 @@ export function runLines(run, cutKind, recent = []) {
   return html`<ul class="list" aria-label="Logged in this run">${sorted.map((line) => html`<li class="list__item--short"><span class="list__mark">${formatTime(line.at)}</span>
     <span class="list__what">${line.words}${together.has(line.entry) ? html` ${badge("ask", "twice")} <span class="quiet">${whose(line, recent)}</span>` : nothing}</span>
     <span class="list__end">${line.waiting ? badge("waiting") : nothing}${penOf({ entry: line.entry, mark: run.still, kind: line.kind, at: line.at, summary: line.words })}</span>
-    ${together.get(line.entry)?.[0].entry === line.entry ? html`<p class="list__why">Logged twice within a minute. If it was one cut, take one back.</p>` : nothing}</li>`)}</ul>`;
+    ${together.get(line.entry)?.[0].entry === line.entry ? html`<p class="list__why">Logged twice within a minute. If it was one ${/^plate|changed$/.test(line.event) ? "change" : "cut"}, take one back.</p>` : nothing}</li>`)}</ul>`;
 }
 
 /** "NS, this phone": what tells two lines apart that are alike. @param {any} line @param {any[]} recent */

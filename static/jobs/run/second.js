@@ -1,17 +1,19 @@
 // @ts-check
 /** A second look at the still before it is logged: a strength that rises, one that the vapour speaks against, a warm distillate. */
-import { strengthField, strengthSlips } from "../../form/strengths.js";
+import { strengthField } from "../../form/strengths.js";
 import { heldLimit } from "../../kinds/limits.js";
 import { figure, message } from "../../kinds/message.js";
-import { fixedEven, likelySlips } from "../../kinds/slips.js";
+import { fixedEven } from "../../kinds/digits.js";
+import { changedSince } from "./changes.js";
 import { eventOf } from "./state.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { vapourTempC } from "../../trade/still.js";
-import { parseNumber } from "../../trade/units.js";
 import { formatTime } from "../../ui/format.js";
 
 /** A suggested strength may lie so far below the last one; common practice, no source. */
 const BELOW_PCT = 15;
+/** Spirit runs no colder than the water that cools it; common practice, no source. */
+const LEAST_C = 5;
 
 /** @typedef {import("../../form/look.js").Problem} Problem */
 
@@ -32,7 +34,7 @@ function warm(read, warmC) {
   const temp = read.values.temp;
   if (typeof temp !== "number" || temp <= warmC) return [];
   return [{
-    code: "distillate_warm", weight: "ask", field: "temp", suggestions: [],
+    code: "distillate_warm", weight: "ask", field: "temp", expects: [{ of: "temp", low: LEAST_C, high: warmC }],
     words: `Spirit runs at ${shownInUnits(temp, "degC", 1)}, above ${shownInUnits(warmC, "degC", Number.isInteger(warmC) ? 0 : 1)}. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.`,
   }];
 }
@@ -43,9 +45,8 @@ function risen(run, read, slopePct) {
   if (now == null || !eventOf(run, "heads_cut") || read.values.event === "heads_cut") return [];
   const last = run.readings.filter((/** @type {any} */ line) => line.true_strength != null).at(-1);
   if (!last || now <= last.true_strength + slopePct || wasChanged(run, read)) return [];
-  const fits = (/** @type {number} */ pct) => pct <= last.true_strength + slopePct && pct >= last.true_strength - BELOW_PCT;
   return [{
-    code: "strength_slope", weight: "ask", field: strengthField(read), suggestions: strengthSlips(read, last.true_strength, fits),
+    code: "strength_slope", weight: "ask", field: strengthField(read), expects: [{ of: "true_strength", low: last.true_strength - BELOW_PCT, high: last.true_strength + slopePct, near: last.true_strength }],
     words: `True ${pctWords(now)} is above ${pctWords(last.true_strength)} of ${formatTime(last.at)}. After the heads cut it only falls, unless plates or water were changed.`,
   }];
 }
@@ -65,13 +66,14 @@ function fell(run, read, card) {
   return [{
     code: "strength_fell", weight: "ask", field: strengthField(read),
     message: message("strength_fell", { now: pct(now), off: pct(off), last: pct(last.true_strength), apart: { span: [apart] } }),
-    suggestions: strengthSlips(read, last.true_strength, (value) => Math.abs(value - last.true_strength) <= most),
+    expects: [{ of: "true_strength", low: last.true_strength - most, high: last.true_strength + most, near: last.true_strength }],
   }];
 }
 
 /** @param {any} run @param {any} read */
 function wasChanged(run, read) {
-  return [["plates", 0.5], ["cooling_temp", 2]].some(([name, step]) => {
+  const last = run.readings.filter((/** @type {any} */ line) => line.true_strength != null).at(-1);
+  return changedSince(run, last) || [["plates", 0.5], ["cooling_temp", 2]].some(([name, step]) => {
     const before = run.readings.filter((/** @type {any} */ line) => line[name] != null).at(-1)?.[name];
     return before != null && read.values[name] != null && Math.abs(read.values[name] - before) >= Number(step);
   });
@@ -83,13 +85,8 @@ function against(read, heightM, offsetC, offC) {
   if (now == null || vapour == null) return [];
   const wanted = usualC(now, heightM, offsetC);
   if (wanted === null || Math.abs(vapour - wanted) <= offC) return [];
-  const agrees = (/** @type {number} */ pct) => Math.abs((usualC(pct, heightM, offsetC) ?? Infinity) - vapour) <= offC;
-  const field = read.kind.fields.find((/** @type {any} */ one) => one.name === "vapour_temp");
-  const given = read.entry.values.vapour_temp;
-  const own = likelySlips(field, parseNumber(given.raw), given.unit, [wanted - offC, wanted + offC], wanted)
-    .filter((slip) => Math.abs(slip.value - wanted) <= offC).map((slip) => ({ ...slip, field: "vapour_temp" }));
   return [{
-    code: "vapour_strength", weight: "ask", field: own.length ? "vapour_temp" : strengthField(read), suggestions: own.length ? own : strengthSlips(read, null, agrees),
+    code: "vapour_strength", weight: "ask", field: "vapour_temp", expects: [{ of: "vapour_temp", low: wanted - offC, high: wanted + offC, near: wanted }, { of: "true_strength", low: 20, high: 95 }],
     words: `Vapour ${shownInUnits(vapour, "degC", 1)} and spirit of ${pctWords(now)} do not go together: about ${shownInUnits(wanted, "degC", 1)} is usual at that strength on this still. Look at both.`,
   }];
 }

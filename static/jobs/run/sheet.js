@@ -9,6 +9,7 @@ import { onTimers } from "../../slate/timers.js";
 import { formatDate } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { isAwake, isOn, ringFor, setOn, wakeByAnyTap } from "./bell.js";
+import { changeButtons } from "./changes.js";
 import { collectedLines, dueBand, dueOf, nearness, targetOf } from "./due.js";
 import { compared, openReceiver, streamOf } from "./collect.js";
 import { curveBy } from "./curve.js";
@@ -18,8 +19,8 @@ import { fruitOf, ghostsFor, wishesFor } from "./wishes.js";
 
 /**
  * @typedef {import("./curve.js").Way} Way
- * @typedef {{card: any, cards: any[], run: any, kept: any[], site: any, refresh: () => void, onPlan: () => void, onCut: () => void, onReading: () => void}} Asked
- * @typedef {{curve: any, now: unknown, glance: unknown, below: unknown, far: unknown}} Dressed
+ * @typedef {{card: any, cards: any[], run: any, kept: any[], site: any, cutKind: any, who: {code: string, role: string}, refresh: () => void, onPlan: () => void, onCut: () => void, onReading: () => void}} Asked
+ * @typedef {{curve: any, now: unknown, glance: unknown, changes: unknown, below: unknown, far: unknown}} Dressed
  */
 
 const KEPT_WAY = "run-way";
@@ -72,6 +73,7 @@ export async function dress(asked) {
     glance: [timerChip(timer, aboutCard({ ...card, run })), farChip(far(true))],
     far: run.ended_at || !isFar(run.still) ? null : farSheet({ run, name: card.name || card.mark, stream, due, target, open, timer, nameOf, now }, { onCut: asked.onCut, onReading: () => asked.onReading(), onClose: far(false) }),
     now: run.ended_at ? ways(way, asked.refresh) : [dueBand(run, due, target, stream, now), stream.lines.length ? collectedLines(run, stream, open, compared(run, stream, card)) : nothing, stream.lines.length ? ways(way, asked.refresh) : nothing],
+    changes: run.ended_at ? nothing : changeButtons(asked.cutKind, run.still, asked.who),
     below: run.ended_at ? nothing : planPart(plan, asked),
   };
 }

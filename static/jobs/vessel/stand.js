@@ -5,6 +5,7 @@ import { shortSymbol } from "../../form/values.js";
 import { readEntry } from "../../kinds/read.js";
 import { curveInUnits, inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { formatAgo, formatDate, formatDay, formatNumber, inOwnMark } from "../../ui/format.js";
+import { keptAfter } from "../../trade/caskloss.js";
 import { symbol } from "../../trade/units.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { cellarWords } from "../cellar/card.js";
@@ -57,7 +58,7 @@ function heldIn(card, tank, usual) {
   }
   if (held.volume_l == null) return null;
   const years = usual ? yearsSinceGauge(card) : 0;
-  const left = (/** @type {number} */ rate) => held.volume_l * (1 - (Math.max(rate, 0) / 100) * years);
+  const left = (/** @type {number} */ rate) => held.volume_l * keptAfter(Math.max(rate, 0), years);
   if (years < SOON_YEARS) return { litres: held.volume_l, low: held.volume_l, high: held.volume_l, isGuess: false };
   return { litres: held.volume_l, low: left(usual.high), high: left(usual.low), isGuess: false };
 }
@@ -168,7 +169,7 @@ function caskCurve(card, usual) {
   const base = { title: "Pure alcohol, gauge by gauge", yLabel: "L", xIsTime: true, yDecimals: 1, height: 150, series: [{ label: "", points }] };
   if (years < SOON_YEARS) return points.length > 1 ? curveInUnits(base, "LPA") : null;
   const now = Date.now() / 1000;
-  const left = (/** @type {number} */ rate) => lpa * (1 - (Math.max(rate, 0) / 100) * years);
+  const left = (/** @type {number} */ rate) => lpa * keptAfter(Math.max(rate, 0), years);
   return curveInUnits({
     ...base, expected: { label: "as casks like it", points: [[at, lpa], [now, left(usual.middle)]] },
     bands: [{ from: at, to: now, weight: "doubt", label: "as casks like it", area: [[at, lpa], [now, left(usual.low)], [now, left(usual.high)]] }],

@@ -8,25 +8,23 @@ import { OutOfDomain } from "../errors.js";
 import { brief, fixed } from "../numeric.js";
 import { between, crossing, lookAhead, minutesOf } from "./ahead.js";
 import { chargePot } from "./batch.js";
-import { fitRun } from "./fit.js";
+import { chargedOf, fitRun, sectionsOf } from "./fit.js";
 import { flowNow, priorOf } from "./prior.js";
-import { makeTrack } from "./track.js";
+import { makeTrack, middle } from "./track.js";
 
-/** @typedef {import("./batch.js").Pot} Pot */
+/** @typedef {import("./fit.js").Charged} Charged */
 /** @typedef {import("./prior.js").Known} Known */
-/** @typedef {import("./prior.js").Usual} Usual */
 /** @typedef {import("./track.js").Run} Run */
 /** @typedef {import("./track.js").Track} Track */
 /** @typedef {import("./ahead.js").Span} Span */
 /** @typedef {import("./ahead.js").Ahead} Ahead */
 /** @typedef {{ state: "due", minutes: Span, collected_l: Span, curve: number[][], strength_average_pct: number,
- *   left_out: number[], changed_at: number | null } | { state: "too_little", why: string, words: string }
+ *   left_out: number[], changed_at: number | null, runs: number, tried: number, kept: number } | { state: "too_little", why: string, words: string }
  *   | { state: "past", words: string }} Forecast */
 
 const TARGET_PCT = [5, 90];
 const LEAST_READINGS = 3;
-const WIDE_MIN = 30;
-const WIDE_SHARE = 0.25;
+const WIDEST_MIN = 55;
 const CURVE_POINTS = 30;
 const BEYOND = 1.12;
 
@@ -48,8 +46,7 @@ export function forecastCut(run, prior, targetPct) {
   if (!(targetPct >= least && targetPct <= most)) {
     return tooLittle("out_of_range", { target: brief(targetPct), low: brief(least), high: brief(most) });
   }
-  const usual = priorOf(prior, run.still?.plates);
-  const seen = foresee(run, usual, targetPct);
+  const seen = foresee(run, prior, targetPct);
   if (typeof seen === "string") {
     if (seen === "past") return { state: "past", words: say("past", { target: brief(targetPct) }) };
     return tooLittle(seen, { more: run.readings.length ? "another reading" : "the first readings" });
@@ -58,11 +55,8 @@ export function forecastCut(run, prior, targetPct) {
   const [at, soonest, latest] = litres;
   const last = track.minutes.length - 1;
   const nowL = track.litres[last];
-  const nowMin = track.minutes[last];
-  const minutes = minutesOf(ahead, litres, nowMin, usual.flowSpread);
-  if (minutes.high - minutes.low > Math.max(WIDE_MIN, WIDE_SHARE * nowMin, minutes.at - nowMin)) {
-    return tooLittle("wide", { width: fixed(minutes.high - minutes.low, 0) });
-  }
+  const minutes = minutesOf(ahead, litres, track.minutes[last], seen.flowSpread);
+  if (minutes.high - minutes.low > WIDEST_MIN) return tooLittle("wide", { width: fixed(minutes.high - minutes.low, 0) });
   return {
     state: "due",
     minutes,
@@ -71,24 +65,28 @@ export function forecastCut(run, prior, targetPct) {
     strength_average_pct: averageOf(track, ahead, at, run.receiver_since || 0),
     left_out: seen.leftOut,
     changed_at: track.since ? track.minutes[track.since] : null,
+    runs: prior ? prior.runs : 0,
+    tried: prior ? prior.tried : 0,
+    kept: prior ? prior.kept : 0,
   };
 }
 
 /**
  * The forecast in litres, however wide; or the word for why there is none, or "past".
- * @param {Run} run @param {Usual} usual @param {number} targetPct
- * @returns {{ track: Track, ahead: Ahead, litres: number[], leftOut: number[] } | string}
+ * @param {Run} run @param {Known | null} known @param {number} targetPct
+ * @returns {{ track: Track, ahead: Ahead, litres: number[], leftOut: number[], flowSpread: number } | string}
  */
-function foresee(run, usual, targetPct) {
-  const ready = makeReady(run, usual.flowLh);
+function foresee(run, known, targetPct) {
+  const ready = makeReady(run, known ? known.flow_l_h : null);
   if (typeof ready === "string") return ready;
-  const { track, pot, lpa } = ready;
-  const fit = fitRun(pot, lpa, track, usual.still);
+  const { track, charged } = ready;
+  const usual = priorOf(known, run.still?.plates, middle(track.rootFlows));
+  const fit = fitRun(charged, track, usual.still);
   const last = track.minutes.length - 1;
   if (!fit.slips.includes(track.places[last]) && track.strengths[last] <= targetPct) return "past";
-  const flowLh = flowNow(track, lpa, usual);
+  const flowLh = flowNow(track, charged.lpa, usual);
   if (!flowLh || flowLh <= 0) return "no_flow";
-  const ahead = lookAhead(pot, lpa, track, fit, usual, targetPct, flowLh);
+  const ahead = lookAhead({ charged, seen: track, usual, flowLh, targetPct }, fit);
   if (ahead.litres.length < 2) return "odd_readings";
   const litres = [];
   for (const strengths of ahead.bands) {
@@ -96,15 +94,16 @@ function foresee(run, usual, targetPct) {
     if (found === null) return "far";
     litres.push(found);
   }
-  return { track, ahead, litres, leftOut: [...track.leftOut, ...fit.slips].sort((a, b) => a - b) };
+  return { track, ahead, litres, leftOut: [...track.leftOut, ...fit.slips].sort((a, b) => a - b), flowSpread: usual.flowSpread };
 }
 
-/** @param {Run} run @param {number | null} usualFlowLh @returns {{ track: Track, pot: Pot, lpa: number } | string} or why not */
+/** @param {Run} run @param {number | null} usualFlowLh @returns {{ track: Track, charged: Charged } | string} or why not */
 function makeReady(run, usualFlowLh) {
   const lpa = run.charge?.lpa_l || 0;
+  const volumeL = run.charge?.volume_l || 0;
   let pot;
   try {
-    pot = chargePot(run.charge?.volume_l || 0, lpa);
+    pot = chargePot(volumeL, lpa);
   } catch (reason) {
     if (!(reason instanceof OutOfDomain)) throw reason;
     return "no_charge";
@@ -115,8 +114,8 @@ function makeReady(run, usualFlowLh) {
   if (readings.some(({ minutes }, i) => i > 0 && minutes < readings[i - 1].minutes)) return "odd_readings";
   const track = makeTrack(run, usualFlowLh);
   if (!track) return "no_flow";
-  if (track.minutes.length - track.since < LEAST_READINGS) return "few_readings";
-  return { track, pot, lpa };
+  if (track.minutes.length < LEAST_READINGS) return "few_readings";
+  return { track, charged: chargedOf(pot, volumeL, lpa, sectionsOf(run.still?.plates)) };
 }
 
 /** @param {Track} track @param {Ahead} ahead @param {number} at @returns {number[][]} minutes, % vol, L, LPA */

@@ -1,38 +1,48 @@
 // @ts-check
 /**
- * Fit a still's stages, its reflux and the alcohol in its pot to a run.
+ * Fit a still and its charge to a run.
  * Twin of webapp/trade/runfit.py, which has the method; the same steps, so that phone and book agree.
  */
-import { columnStrengthPct, makeColumn, moleFraction } from "./batch.js";
-import { READ_PCT, dot, filter, inverse } from "./filter.js";
+import { makeColumn, standColumn, stepColumn, streamPct } from "./column.js";
+import { READ_PCT, SHIFT_PCT, filter } from "./filter.js";
+import { dot, inverse, solve } from "./matrices.js";
 import { exponential } from "./vle.js";
 
 /** @typedef {import("./batch.js").Pot} Pot */
+/** @typedef {import("./column.js").Column} Column */
 /** @typedef {import("./track.js").Track} Track */
+/** @typedef {{ pot: Pot, volumeL: number, lpa: number, sections: number, stepL: number, fadeL: number }} Charged */
 /** @typedef {{ mean: number[], spread: number[][], driftPct: number, habitPct: number[] }} Prior */
 /** @typedef {{ logs: number[], covariance: number[][], driftPct: number, driftVar: number, driftSlopes: number[],
  *   slips: number[] }} Fit */
 /** @typedef {import("./filter.js").Seen} Seen */
-/** @typedef {{ charge: Pot, lpa: number, track: Track, prior: Prior, wanted: number[][] }} Given */
+/** @typedef {{ charged: Charged, seen: Track, prior: Prior, wanted: number[][], noise: number[] }} Given */
 
-export const NUDGE = 0.02;
-export const FADE = 0.25;
-const ROUNDS = 3;
-const SEARCHES = 12;
-const ENOUGH = 1e-6;
+export const NUDGE = 0.03;
+const FADE = 0.25;
+const ROUNDS = 2;
+const SEARCHES = 6;
+const ENOUGH = 1e-3;
+const FURTHEST = 0.7;
 const SLIP = 4.5;
+const SUSPECT = 1.5;
 const OUT = 1e4;
 const LEAST_TO_JUDGE = 4;
-const STAGES_MOST = 6;
-const REFLUX_MOST = 50;
+const STEPS = 60;
+const STEPS_MOST = 60;
+const EFFICIENCY_MOST = 1.15;
+const REFLUX_RANGE = [0.02, 50];
+const HELD_SHARE = 0.02;
+const HIGHEST = [1, 6, 1, 4, 4];
 
-/** @param {number[]} logs */
-export function columnOf(logs) {
-  return makeColumn(
-    1 + Math.min(exponential(Math.min(logs[0], 3)), STAGES_MOST),
-    Math.min(exponential(Math.min(logs[1], 5)), REFLUX_MOST),
-  );
-}
+/** @param {Pot} pot @param {number} volumeL @param {number} lpa @param {number} sections @returns {Charged} */
+export const chargedOf = (pot, volumeL, lpa, sections) => ({ pot, volumeL, lpa, sections, stepL: lpa / 0.7 / STEPS, fadeL: FADE * lpa });
+
+const PLATES_UNKNOWN = 2;
+const SECTIONS_MOST = 8;
+
+/** @param {number | null | undefined} plates @returns {number} the plates, and the helm or dephlegmator */
+export const sectionsOf = (plates) => Math.min(Math.max(Math.floor((plates ?? PLATES_UNKNOWN) + 0.5), 0) + 1, SECTIONS_MOST);
 
 /** @param {number[]} tenths @param {number} share of the pure alcohol charged */
 export function atShare(tenths, share) {
@@ -41,131 +51,152 @@ export function atShare(tenths, share) {
   return tenths[i] + (place - i) * (tenths[i + 1] - tenths[i]);
 }
 
-/** @param {Pot} charge @param {number[]} logs @param {number} ethanolMol @param {number} waterMol off so far @returns {Pot} */
-export function potAt(charge, logs, ethanolMol, waterMol) {
-  const full = charge.ethanolMol * exponential(logs[2]);
-  return {
-    ethanolMol: Math.max(full - ethanolMol, full * 1e-6),
-    waterMol: Math.max(charge.waterMol - waterMol, charge.waterMol * 1e-3),
-  };
+/** @param {Charged} charged @param {number[]} logs */
+function columnOf({ pot, volumeL, sections }, logs) {
+  const [efficiency, , factor, held, filled] = logs.map((value, i) => exponential(Math.min(value, HIGHEST[i])));
+  const make = { sections, efficiency: Math.min(efficiency, EFFICIENCY_MOST), heldL: Math.min(held, HELD_SHARE * volumeL), filled };
+  return makeColumn({ ethanolMol: pot.ethanolMol * factor, waterMol: pot.waterMol }, make);
 }
 
-/** @param {number[]} logs @param {number} which @param {number} by */
-export function nudged(logs, which, by) {
-  return logs.map((value, i) => (i === which ? value + by : value));
+/** @param {number[]} logs @param {number} rootFlow @returns {number} moles that flow back for each that runs off */
+export function refluxAt(logs, rootFlow) {
+  return Math.min(Math.max(exponential(Math.min(logs[1], HIGHEST[1])) / rootFlow, REFLUX_RANGE[0]), REFLUX_RANGE[1]);
 }
 
-/** @param {Pot} charge @param {number} lpa @param {Track} track @param {Prior} prior @returns {Fit} */
-export function fitRun(charge, lpa, track, prior) {
-  const given = { charge, lpa, track, prior, wanted: inverse(prior.spread) };
-  const noise = new Array(track.minutes.length - track.since).fill(READ_PCT * READ_PCT);
-  const others = byTheOthers(given, noise);
-  const slips = others.off ? [noise.length - 1] : [];
-  for (const slip of slips) noise[slip] *= OUT;
-  let found = search(given, noise, others.logs);
-  for (let round = 0; round < ROUNDS - 1; round++) {
-    const { sizes } = found.seen;
+/** Run a still down along the readings. @param {Charged} charged @param {Track} seen @param {number[]} logs @returns {{ column: Column, strengths: number[] }} */
+export function play(charged, seen, logs) {
+  const column = columnOf(charged, logs);
+  const strengths = [];
+  let litres = 0;
+  let ethanol = 0;
+  let both = 0;
+  let turned = 0;
+  for (let i = 0; i < seen.minutes.length; i++) {
+    const reflux = refluxAt(logs, seen.rootFlows[i]);
+    const steps = Math.min(Math.max(Math.ceil((seen.litres[i] - litres) / charged.stepL), 1), STEPS_MOST);
+    const moreEthanol = (seen.ethanolMol[i] - ethanol) / steps;
+    const more = (seen.ethanolMol[i] + seen.waterMol[i] - both) / steps;
+    const stepL = (seen.litres[i] - litres) / steps;
+    for (let k = 1; k <= steps; k++) {
+      while (turned < seen.stands.length && seen.stands[turned][0] <= seen.litres[i] - stepL * (steps - k)) {
+        standColumn(column, sectionsOf(seen.stands[turned++][1]));
+      }
+      stepColumn(column, ethanol + moreEthanol * k, both + more * k, more * (reflux + 1), more * reflux);
+    }
+    litres = seen.litres[i];
+    ethanol = seen.ethanolMol[i];
+    both = seen.ethanolMol[i] + seen.waterMol[i];
+    strengths.push(streamPct(column));
+  }
+  return { column, strengths };
+}
+
+/** @param {number[]} logs @param {number} which */
+export const nudged = (logs, which) => logs.map((value, i) => (i === which ? value + NUDGE : value));
+
+/** @param {Charged} charged @param {Track} seen @param {Prior} prior @returns {Fit} */
+export function fitRun(charged, seen, prior) {
+  const noise = seen.minutes.map(() => READ_PCT * READ_PCT);
+  const given = { charged, seen, prior, wanted: inverse(prior.spread), noise };
+  /** @type {number[]} */
+  const slips = [];
+  let found = search(given, [...prior.mean]);
+  const last = noise.length - 1;
+  if (noise.length >= LEAST_TO_JUDGE && Math.abs(found.now.sizes[last]) > SUSPECT) {
+    const others = byTheOthers(given);
+    if (others.off) {
+      slips.push(last);
+      noise[last] *= OUT;
+      found = search(given, others.logs);
+    }
+  }
+  for (let round = 0; round < ROUNDS; round++) {
+    const { sizes } = found.now;
     let worst = 0;
     for (let i = 1; i < sizes.length; i++) if (Math.abs(sizes[i]) > Math.abs(sizes[worst])) worst = i;
     const near = slips.some((slip) => Math.abs(worst - slip) <= 1);
     if (Math.abs(sizes[worst]) <= SLIP || near || noise.length < LEAST_TO_JUDGE) break;
     slips.push(worst);
     noise[worst] *= OUT;
-    found = search(given, noise, found.logs);
+    found = search(given, found.logs);
   }
-  const { logs, seen } = found;
+  const { logs, now } = found;
+  const leapt = seen.leaps.includes(noise.length) ? SHIFT_PCT * SHIFT_PCT : 0;
   return {
-    logs, covariance: inverse(curvature(seen.slopes, given.wanted)), driftPct: seen.driftPct, driftVar: seen.driftVar,
-    driftSlopes: seen.driftSlopes, slips: slips.map((i) => track.places[track.since + i]),
+    logs, covariance: inverse(curvature(now.slopes, given.wanted)), driftPct: now.driftPct, driftVar: now.driftVar + leapt,
+    driftSlopes: now.driftSlopes, slips: slips.map((i) => seen.places[i]),
   };
 }
 
-/** The still by all readings but the last, and whether the last is too far off. @param {Given} given @param {number[]} noise */
-function byTheOthers(given, noise) {
-  const { track, lpa, prior, wanted } = given;
-  if (noise.length < LEAST_TO_JUDGE) return { logs: [...prior.mean], off: false };
-  const before = { ...given, track: { ...track, minutes: track.minutes.slice(0, -1) } };
-  const { logs, seen } = search(before, noise.slice(0, -1), [...prior.mean]);
-  const { misses, slopes } = missesAndSlopes(given, logs);
+/** The still by all readings but the last, and whether the last is too far off. @param {Given} given */
+function byTheOthers(given) {
+  const { charged, seen, prior, wanted, noise } = given;
   const last = noise.length - 1;
-  const end = track.litres.length - 1;
-  const fade = exponential(-Math.max(track.litres[end] - track.litres[end - 1], 0) / (FADE * lpa));
-  const steep = seen.driftSlopes.map((slope, j) => slopes[j][last] - fade * slope);
-  const covariance = inverse(curvature(seen.slopes, wanted));
-  let variance = fade * fade * seen.driftVar + prior.driftPct * prior.driftPct * (1 - fade * fade) + noise[last];
+  const before = { ...given, seen: { ...seen, minutes: seen.minutes.slice(0, -1) }, noise: noise.slice(0, -1) };
+  const { logs, now } = search(before, [...prior.mean]);
+  const misses = missesOf(given, logs);
+  const slopes = slopesOf(given, logs, misses);
+  const fade = exponential(-Math.max(seen.litres[last] - seen.litres[last - 1], 0) / charged.fadeL);
+  const steep = now.driftSlopes.map((slope, j) => slopes[j][last] - fade * slope);
+  const covariance = inverse(curvature(now.slopes, wanted));
+  let variance = fade * fade * now.driftVar + prior.driftPct * prior.driftPct * (1 - fade * fade) + noise[last];
   variance += dot(steep, covariance.map((row) => dot(row, steep)));
-  return { logs, off: Math.abs(misses[last] - fade * seen.driftPct) > SLIP * Math.sqrt(variance) };
+  variance += seen.leaps.includes(last) ? SHIFT_PCT * SHIFT_PCT : 0;
+  return { logs, off: Math.abs(misses[last] - fade * now.driftPct) > SLIP * Math.sqrt(variance) };
 }
 
-/** @param {Given} given @param {number[]} noise @param {number[]} logs */
-function search(given, noise, logs) {
+/** @param {Given} given @param {number[]} start */
+function search(given, start) {
   const { prior, wanted } = given;
+  let logs = start;
   let damping = 1e-3;
-  let seen = look(given, noise, logs);
-  let cost = costOf(seen, given, logs);
+  let misses = missesOf(given, logs);
+  let slopes = slopesOf(given, logs, misses);
+  let now = filtered(given, misses, slopes);
+  let cost = costOf(now, given, logs);
   for (let turn = 0; turn < SEARCHES; turn++) {
     const off = logs.map((value, i) => value - prior.mean[i]);
-    const pull = wanted.map((row, j) => dot(seen.slopes[j], seen.misses) - dot(row, off));
-    const damped = curvature(seen.slopes, wanted)
+    const pull = wanted.map((row, j) => dot(now.slopes[j], now.misses) - dot(row, off));
+    const damped = curvature(now.slopes, wanted)
       .map((row, i) => row.map((value, j) => value * (i === j ? 1 + damping : 1)));
-    const step = inverse(damped).map((row) => dot(row, pull));
-    const tried = logs.map((value, i) => value + Math.min(Math.max(step[i], -1), 1));
-    const then = look(given, noise, tried);
+    const step = solve(damped, pull);
+    const tried = logs.map((value, i) => value + Math.min(Math.max(step[i], -FURTHEST), FURTHEST));
+    misses = missesOf(given, tried);
+    const then = filtered(given, misses, slopes);
     const newCost = costOf(then, given, tried);
-    if (newCost <= cost) {
-      const gained = cost - newCost;
-      damping /= 5;
-      logs = tried;
-      seen = then;
-      cost = newCost;
-      if (gained <= ENOUGH * (1 + cost)) break;
-    } else {
+    if (!(newCost <= cost)) {
       damping *= 8;
+      continue;
     }
+    const gained = cost - newCost;
+    damping /= 5;
+    [logs, now, cost] = [tried, then, newCost];
+    if (gained <= ENOUGH * (1 + cost)) break;
+    slopes = slopesOf(given, logs, misses);
+    now = filtered(given, misses, slopes);
   }
-  return { logs, seen };
+  return { logs, now };
 }
 
-/** @param {Seen} seen @param {Given} given @param {number[]} logs */
-function costOf(seen, { prior, wanted }, logs) {
+/** @param {Seen} now @param {Given} given @param {number[]} logs */
+function costOf(now, { prior, wanted }, logs) {
   const off = logs.map((value, i) => value - prior.mean[i]);
-  return dot(seen.misses, seen.misses) + dot(off, wanted.map((row) => dot(row, off)));
+  return dot(now.misses, now.misses) + dot(off, wanted.map((row) => dot(row, off)));
 }
 
 /** @param {number[][]} slopes @param {number[][]} wanted */
-function curvature(slopes, wanted) {
-  return wanted.map((row, i) => row.map((value, j) => value + dot(slopes[i], slopes[j])));
+const curvature = (slopes, wanted) => wanted.map((row, i) => row.map((value, j) => value + dot(slopes[i], slopes[j])));
+
+/** Strength as read less model and habit at each reading [% vol]. @param {Given} given @param {number[]} logs */
+function missesOf({ charged, seen, prior }, logs) {
+  return play(charged, seen, logs).strengths
+    .map((strength, i) => seen.strengths[i] - atShare(prior.habitPct, seen.lpas[i] / charged.lpa) - strength);
 }
 
-/**
- * @param {Given} given @param {number[]} logs @param {import("./batch.js").Column} column
- * @returns {number[]} % vol above model and habit
- */
-function missesOf({ charge, lpa, track, prior }, logs, column) {
-  const found = [];
-  for (let i = track.since; i < track.minutes.length; i++) {
-    const pot = potAt(charge, logs, track.ethanolMol[i], track.waterMol[i]);
-    found.push(track.strengths[i] - atShare(prior.habitPct, track.lpas[i] / lpa)
-      - columnStrengthPct(column, moleFraction(pot)));
-  }
-  return found;
-}
+/** @param {Given} given @param {number[]} logs @param {number[]} misses */
+const slopesOf = (given, logs, misses) => logs.map((_, j) => missesOf(given, nudged(logs, j)).map((moved, i) => (misses[i] - moved) / NUDGE));
 
-/** The misses, and the slopes of the model at each reading. @param {Given} given @param {number[]} logs */
-function missesAndSlopes(given, logs) {
-  const column = columnOf(logs);
-  const misses = missesOf(given, logs, column);
-  const slopes = [0, 1, 2].map((j) => {
-    const [up, down] = [NUDGE, -NUDGE].map((by) => nudged(logs, j, by))
-      .map((moved) => missesOf(given, moved, j === 2 ? column : columnOf(moved)));
-    return down.map((low, i) => (low - up[i]) / (2 * NUDGE));
-  });
-  return { misses, slopes };
-}
-
-/** @param {Given} given @param {number[]} noise @param {number[]} logs @returns {Seen} */
-function look(given, noise, logs) {
-  const { misses, slopes } = missesAndSlopes(given, logs);
-  const { track, lpa, prior } = given;
-  return filter(track.litres.slice(track.since), FADE * lpa, prior.driftPct * prior.driftPct, noise, misses, slopes);
+/** @param {Given} given @param {number[]} misses @param {number[][]} slopes */
+function filtered({ charged, seen, prior, noise }, misses, slopes) {
+  return filter(seen.litres, charged.fadeL, prior.driftPct * prior.driftPct, noise, misses, slopes, seen.leaps);
 }

@@ -10,7 +10,8 @@ from webapp.book.before.limits import scopes_of
 from webapp.book.before.view import BookView, Query
 from webapp.book.checks import clock, questions
 from webapp.book.fold.evaluate import with_notes
-from webapp.kinds.read import Read, Suggestion, read_entry
+from webapp.kinds.expected import Suggestion
+from webapp.kinds.read import Read, read_entry
 from webapp.kinds.spec import NOTHING
 from webapp.trade import units
 from webapp.trade.marks import make_mark

@@ -78,8 +78,8 @@ def test_what_a_filter_keeps():
         "Before 90.00, after 87.30: 2.70 L pure alcohol (3.0 %) kept by filter and line. Usual: 0.3 to 1 %. "
         "Look at the sheets, the heel and both dips."
     )
-    assert only(filtered("202.0"), "filter_gain").words == (
-        "Before 90.00, after 90.90: 0.90 L pure alcohol (1.0 %) more than went in. A filter makes no spirit: "
+    assert only(filtered("205.0"), "filter_gain").words == (
+        "Before 90.00, after 92.25: 2.25 L pure alcohol (2.5 %) more than went in. A filter makes no spirit: "
         "look at both dips and strengths."
     )
 
@@ -101,7 +101,7 @@ def dumped(dip: str):
 def test_tank_dip_after_a_dump():
     assert dumped("169.5") == []
     assert only(dumped("162.0"), "dip_sum").words == (
-        "162.0 L dipped in T1, 168.9 L by the sum of what went in: 6.9 L apart. Look at the dip and at both weights."
+        "162.0 L dipped in T1, 169.1 L by the sum of what went in: 7.1 L apart. Look at the dip and at both weights."
     )
 
 
@@ -155,14 +155,16 @@ def test_a_dip_after_a_dump_into_a_tank_with_spirit_counts_what_stood_there():
                            to_vessel="T1", tank_dip=dip)
         assert (codes(asked) == ["dip_sum"]) is is_asked
     assert asked[0].field == "tank_dip"
-    assert asked[0].words.startswith("168.9 L dipped in T1, 268.9 L by the sum of what went in: 100.0 L apart.")
+    assert asked[0].words.startswith("168.9 L dipped in T1, 269.1 L by the sum of what went in: 100.2 L apart.")
 
 
 def test_what_a_filter_may_keep_and_give():
-    """1.5 % kept and 0.3 % given are still reading: 90 L pure alcohol before."""
-    assert filtered("197.1") == []
-    assert codes(filtered("196.9")) == ["filter_loss"]
-    assert filtered("200.5") == []
-    assert codes(filtered("200.7")) == ["filter_gain"]
-    assert {query.field for litres in ("196.9", "200.7") for query in filtered(litres)} == {"volume_after"}
+    """1.5 % kept and 0.3 % given are still reading, and so is what two dips of one tank of 1000 L leave open: 2 mm, 2 L
+    each (rectangular, JCGM 100), k = 2: 2 x 1.155 x sqrt(2), 3.3 L of the 200, and the strengths.
+    """
+    assert filtered("196.6") == []
+    assert codes(filtered("196.4")) == ["filter_loss"]
+    assert filtered("203.4") == []
+    assert codes(filtered("203.6")) == ["filter_gain"]
+    assert {query.field for litres in ("196.4", "203.6") for query in filtered(litres)} == {"volume_after"}
     assert only(filtered("189.0", before="190.0"), "filter_before").field == "volume_before"

@@ -26,7 +26,9 @@ def test_gravity_that_rose_is_asked_about_with_the_swap_that_explains_it():
     assert query.words == "Gravity 1.043 is above 1.031 of 08:10 the day before; it can only fall."
     query = only(read(book, "2025-09-24 08:15", "1.052"), "ferment_gravity_rose")
     assert query.words.endswith("is above 1.043 of 08:05; it can only fall.")
-    assert [(s.raw, hint(s)) for s in query.suggestions] == [("1.025", "two digits swapped")]
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [
+        ("1.025", "two digits swapped"), ("1.042", "the key beside it"),
+    ]
 
 
 def test_gravity_within_the_reading_of_the_glass_is_not_asked_about():
@@ -158,7 +160,9 @@ def test_a_fall_too_fast_may_be_two_digits_swapped():
     book = pears()
     read(book, "2025-09-18 08:00", "1.050")
     query = only(read(book, "2025-09-18 20:00", "1.014"), "ferment_fast")
-    assert [(s.raw, hint(s)) for s in query.suggestions] == [("1.041", "two digits swapped")]
+    assert [(s.raw, hint(s)) for s in query.suggestions] == [
+        ("1.041", "two digits swapped"), ("1.044", "the key beside it"),
+    ]
 
 
 def test_what_the_last_temperature_fits():

@@ -21,6 +21,7 @@ CASES = json.loads(Path("tests/vectors/jumps.json").read_text("utf-8"))["cases"]
 NOW = datetime.fromisoformat("2025-10-02T10:00")
 ON_PHONE = """async ({ cases, kinds }) => {
   const { jumps } = await import("/static/form/jumps.js");
+  const { offers } = await import("/static/kinds/meant.js");
   const { readEntry } = await import("/static/kinds/read.js");
   const { say } = await import("/static/words/say.js");
   const { initTrade } = await import("/static/trade/index.js");
@@ -40,7 +41,9 @@ ON_PHONE = """async ({ cases, kinds }) => {
     const read = readEntry(kind, { kind: one.kind, mark: "X", values }, context);
     const found = jumps(kind, read, context, card, now);
     const waits = jumps(kind, read, context, { ...card, recent: [{ waiting: true }] }, now);
-    const offered = found.flatMap(({ suggestions }) => suggestions.map(({ raw }) => raw));
+    const odd = (tried) => [...jumps(kind, tried, context, card, now), ...tried.problems];
+    const judge = (entry) => odd(readEntry(kind, entry, context));
+    const offered = offers(read, odd(read), judge).flat().map(({ raw }) => raw);
     const codes = (asked) => asked.map(({ code }) => code);
     return { asked: codes(found), waits: codes(waits), offered, words: found.map(say) };
   });

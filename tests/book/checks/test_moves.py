@@ -1,5 +1,7 @@
 """Moves and dips of tanks. Common practice, no source; 1.5 % from receiver to store: Spirits Act 1880, from memory."""
 
+from math import floor, sqrt
+
 import pytest
 
 from tests.book.checks.ledger import Ledger, codes, only
@@ -37,8 +39,8 @@ def test_from_receiver_to_store_one_and_a_half_per_cent_may_stay_behind():
 
 def test_from_tank_to_tank_half_a_per_cent():
     assert move(holding("T1", "200.0", "60.0"), "T1", "T3", "199.2", "60.0") == []
-    assert only(move(holding("T1", "200.0", "60.0"), "T1", "T3", "198.0", "60.0"), "move_balance").words.startswith(
-        "In T1 120.00 by the book, into T3 118.80: 1.20 L pure alcohol (1.0 %) left behind."
+    assert only(move(holding("T1", "200.0", "60.0"), "T1", "T3", "196.0", "60.0"), "move_balance").words.startswith(
+        "In T1 120.00 by the book, into T3 117.60: 2.40 L pure alcohol (2.0 %) left behind."
     )
 
 
@@ -71,10 +73,10 @@ def blended() -> Ledger:
 
 def test_a_blend_against_what_went_in():
     assert blended().enter("gauge", "T1", f"{DAY} 15:00", volume="199.8", strength="65.1", temp="20") == []
-    # 199.8 L * 64.5 % = 128.87 L
-    asked = blended().enter("gauge", "T1", f"{DAY} 15:00", volume="199.8", strength="64.5", temp="20")
+    # 199.8 L * 63.5 % = 126.87 L
+    asked = blended().enter("gauge", "T1", f"{DAY} 15:00", volume="199.8", strength="63.5", temp="20")
     assert only(asked, "blend_sum").words == (
-        "In 130.00, measured 128.87: 1.13 L pure alcohol (0.9 %) less than went into the blend. 0.3 % is usual. "
+        "In 130.00, measured 126.87: 3.13 L pure alcohol (2.4 %) less than went into the blend. 0.3 % is usual. "
         "Is it mixed? Read it again."
     )
 
@@ -165,24 +167,27 @@ def test_a_vessel_filled_again_is_not_held():
 
 
 def test_a_move_of_more_than_was_there():
-    """100 L at 60 %: 60.00 L. 100.2 L sent is within reading, 101 L is one per cent more."""
-    for litres, wanted in (("100.2", []), ("101.0", ["move_gain"])):
+    """100 L at 60 %: 60.00 L. 100.2 L sent is within reading, 101 L within two dips, 102 L is two per cent more."""
+    for litres, wanted in (("100.2", []), ("101.0", []), ("102.0", ["move_gain"])):
         book = Ledger()
         book.enter("gauge", "T3", f"{DAY} 06:00", volume="100", strength="60", temp="20")
         asked = book.enter("account_move", "T3", f"{DAY} 07:00", serial="1", from_account="processing",
                            to_account="processing", to_vessel="T1", purpose="move", spirit="plum",
                            distilling_strength="70", volume=litres, strength="60", temp="20")
         assert codes(asked) == wanted
-    assert asked[0].words.startswith("In T3 60.00 by the book, 60.60 moved: 0.60 L pure alcohol (1.0 %) more than was")
+    assert asked[0].words.startswith("In T3 60.00 by the book, 61.20 moved: 1.20 L pure alcohol (2.0 %) more than was")
 
 
 def test_how_far_a_dip_may_be_from_the_sum():
-    """One per cent, or two litres where that is more. Common practice, no source."""
+    """One per cent, or two litres where that is more: common practice, no source. Never less than two dips of a tank of
+    1000 L leave open: 0.3 % of what stands there and 2 mm, 2 L, both rectangular (JCGM 100), k = 2.
+    """
     from webapp.book.before.limits import LIMITS
 
     pct, least = LIMITS["dip_pct"].default, LIMITS["dip_least_l"].default
     for booked in (100.0, 400.0, 900.0):
-        most = max(booked * pct / 100, least)
+        dip = sqrt((booked * 0.003) ** 2 + 2.0**2) / sqrt(3.0)
+        most = floor(max(booked * pct / 100, least, 2 * sqrt(2.0) * dip) * 10) / 10
         for off, is_asked in ((most, False), (most + 0.1, True), (-most, False), (-most - 0.1, True)):
             asked = holding("T1", f"{booked:.1f}", "60.0").enter(
                 "gauge", "T1", f"{DAY} 15:00", volume=f"{booked + off:.1f}", strength="60.0", temp="20"

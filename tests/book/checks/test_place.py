@@ -60,10 +60,10 @@ def test_three_that_went_round_are_no_pair():
     assert only(count(book, "C5", "CELL-B2", at="10:05"), "place_differs").words.startswith("C5 was found at CELL-B2")
 
 
-@pytest.mark.parametrize(("kilograms", "words"), [("160", "C4 was not found, 103.6 L of pure alcohol by the book."),
+@pytest.mark.parametrize(("kilograms", "words"), [("160", "C4 was not found, 103.7 L of pure alcohol by the book."),
                                                   ("", "C4 was not found. Look for it now.")])
 def test_nothing_where_a_cask_should_be(kilograms: str, words: str):
-    """160 kg at 59 % vol: 911.3 kg/m3 by OIML R 22 (1975), so 175.6 L and 103.6 L of pure alcohol."""
+    """160 kg at 59 % vol: 911.3 kg/m3 by OIML R 22 (1975), so 175.8 L in air and 103.7 L of pure alcohol."""
     book = Ledger()
     if kilograms:
         assert book.enter("gauge", "C4", f"{DAY} 08:00", net_weight=kilograms, strength="59", temp="12") == []

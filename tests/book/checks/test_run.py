@@ -74,6 +74,19 @@ def test_strength_may_rise_when_plates_or_water_were_changed():
     assert codes(read(book, "11:10", "71.5", "15.5", plates="3")) == []
 
 
+def test_strength_may_rise_and_plunge_when_a_change_was_told_since_the_last_reading():
+    for event in ("heat_changed", "water_changed", "plate_in", "plate_out"):
+        book = in_hearts()
+        assert cut(book, "10:50", event) == []
+        assert codes(read(book, "11:10", "71.5", "15.5")) == []
+        book = in_hearts()
+        cut(book, "10:50", event)
+        assert codes(read(book, "10:52", "26.9", "15.5")) == []
+    book = in_hearts()
+    cut(book, "10:40", "heat_changed")  # read since: what it changed is known
+    only(read(book, "11:10", "71.5", "15.5"), "strength_slope")
+
+
 def test_strength_may_rise_in_the_heads():
     book = started()
     read(book, "09:07", "74.0", "16.2")

@@ -5,17 +5,21 @@ import pytest
 from tests.book.checks.ledger import Ledger
 from webapp.book.before.view import BookView, Query
 from webapp.book.checks.short import LEAST_UL, LIMITS, shortfalls
+from webapp.kinds import loss
+from webapp.kinds.read import read_entry
 from webapp.kinds.spec import Effect, Flow
 from webapp.trade.marks import make_mark
 
 T1 = f"v:{make_mark('T1')}"
 AT = "2025-10-02T08:00:00Z"
+# An entry that no instrument was read for: what it took is known exactly.
+NOTHING_READ = read_entry(loss.KIND, {"kind": "loss", "mark": "", "values": {}, "read_at": AT})  # type: ignore[typeddict-item]
 
 
 def asked(*flows: Flow, **site) -> list[Query]:
     view = BookView(at=AT, typed_at=AT, received_at=AT, skew_s=0, root="e1", registry=Ledger(**site),
                     look_up=lambda key: None)
-    return list(shortfalls(Effect({}, flows), view))
+    return list(shortfalls(Effect({}, flows), NOTHING_READ, view))
 
 
 def short(missing_ul: int, *taken_ul: int, vessel: str = T1, reason: str = "more_than_booked") -> list[Flow]:

@@ -27,11 +27,11 @@ def test_as_much_as_stands_there_can_be_planned(kilograms: str):
 
 
 def test_more_than_stands_there_is_asked_about_with_both_weights():
-    query = only(plan(filled(), f"{C4} 160.1"), "vat_short")
+    query = only(plan(filled(), f"{C4} 160.3"), "vat_short")  # 160 kg on the scale are 160.19 kg of mass
     assert (query.weight, query.field) == ("ask", "draws")
-    assert query.words == "160.1 kg planned out of C4, 160.0 kg by the book. Plan it again."
+    assert query.words == "160.3 kg planned out of C4, 160.2 kg by the book. Plan it again."
     # Twice from one cask is the sum of both.
-    assert only(plan(filled(), f"{C4} 100; {C4} 60.2"), "vat_short").words.startswith("160.2 kg planned out of C4")
+    assert only(plan(filled(), f"{C4} 100; {C4} 60.3"), "vat_short").words.startswith("160.3 kg planned out of C4")
     # Out of an empty one nothing can be planned; the first is named alone.
     query = only(plan(filled(), f"{C1} 1; {C4} 200"), "vat_short")
     assert query.words.startswith("1.0 kg planned out of C1, 0.0 kg by the book.")

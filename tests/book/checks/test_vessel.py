@@ -137,5 +137,5 @@ def test_a_cask_that_is_filled_is_empty_before():
     query = next(query for query in fill(book) if query.code == "vessel_not_empty")
     assert (query.weight, query.field) == ("ask", "")
     assert query.words == (
-        "C4 is not empty by the book: 64.7 L of pure alcohol, spirit. Right cask? Was it dumped?"
+        "C4 is not empty by the book: 64.8 L of pure alcohol, spirit. Right cask? Was it dumped?"
     )

@@ -14,8 +14,8 @@ from webapp.book.before.view import Query
 from webapp.book.fold import queries
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
+from webapp.kinds.expected import Suggestion
 from webapp.kinds.message import message, to_json
-from webapp.kinds.read import Suggestion
 
 SAID = message("unknown_person", code="XY")
 WORDS = "The book knows nobody with the code XY. Add them, or amend."
@@ -103,7 +103,7 @@ def test_a_phone_that_asks_again_hears_what_is_open(book: Book) -> None:
 def test_a_question_travels_as_the_book_keeps_it(book: Book) -> None:
     """What a receipt says and what the book says later is one and the same."""
     slip = Suggestion("temp", "15.0", "degC", message("slip-point"))
-    sent = queries.as_sent("e1", "x:temp", Query("x", "ask", "temp", SAID, (slip,)))
+    sent = queries.as_sent("e1", "x:temp", Query("x", "ask", "temp", SAID, suggestions=(slip,)))
     assert {name: sent[name] for name in ("id", "code", "weight", "field", "words", "message")} == {
         "id": "e1:x:temp", "code": "x", "weight": "ask", "field": "temp", "words": WORDS, "message": to_json(SAID),
     }

@@ -27,6 +27,8 @@ def context_for(
     state = vessel_state or EMPTY_VESSEL
     holds = state["holds"] or NO_FILL
     material = holds["material"] or ""
+    dips = vessel_row.get("dips") or "" if vessel_row else ""
+    is_cask = "bung_cm" in dips
     listed_kg = vessel_row.get("tare_kg") if vessel_row else None
     return {
         "og": holds["og"],
@@ -34,6 +36,7 @@ def context_for(
         "volume_l": holds["volume_l"], "strength_pct": holds["strength_pct"], "mass_kg": holds["mass_kg"],
         "lpa_l": holds["lpa_l"],
         "juice_share": 100.0 if material in _WHOLLY_LIQUID else JUICE_SHARE_PCT,
+        "dips": None if is_cask else dips, "cask_dips": dips if is_cask else None,
         "last": {name: value for name, (value, _) in last_values(kind, state).items()},
         "limits": {
             field: _as_ranges(own)

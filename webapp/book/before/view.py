@@ -11,11 +11,12 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Protocol, TypeVar, cast
 
+from webapp.kinds.expected import Expected, Suggestion
 from webapp.kinds.key import Key, KeyOf, instrument_key, neighbours_key, person_key, run_key, vessel_key
 from webapp.kinds.message import Message
-from webapp.kinds.read import Suggestion
 from webapp.kinds.rows import InstrumentRow, PersonRow, SiteSettings, VesselRow
-from webapp.kinds.state import EMPTY_VESSEL, Line, Run, State, Vessel
+from webapp.kinds.run_state import Run
+from webapp.kinds.state import EMPTY_VESSEL, Line, State, Vessel
 from webapp.kinds.view import Scopes
 from webapp.words import sentence
 
@@ -30,7 +31,8 @@ class Query:
     weight: str
     field: str
     message: Message
-    suggestions: tuple[Suggestion, ...] = ()
+    expects: tuple[Expected, ...] = ()
+    suggestions: tuple[Suggestion, ...] = ()  # what follows from what was expected (kinds/meant.py)
 
     @property
     def words(self) -> str:

@@ -19,30 +19,24 @@ from webapp.book.record.store import Book
 from webapp.kinds.key import vessel_key
 from webapp.kinds.rows import SiteSettings, VesselRow
 from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Fill, Value, Vessel
-from webapp.trade import maturing
-from webapp.trade.maturing import (
-    SMALL_L,
-    CaskForecast,
-    Rates,
-    Usual,
-    forecast_cask,
-    judge_loss,
-    loss_rates,
-    usual_of,
-)
+from webapp.trade import caskloss
+from webapp.trade.caskloss import SMALL_L, Rates, Usual, judge_loss, loss_rates, usual_of, year_share
+from webapp.trade.maturing import CaskForecast, forecast_cask
+from webapp.trade.placenames import room_of, sort_key
 
 YEAR_S = 365.25 * 86_400
 CASKS_MOST = 5_000
 GROUP_MOST = 150  # more of a kind tell nothing new of the middle, and cost time
 GAUGES_ON_CARD = 8
 SCORES = ("nose_score", "mouth_score", "wood_score")
-_GAUGES = ("cask_fill", "gauge", "opening", "cask_regauge")
+_GAUGES = ("cask_fill", "gauge", "distilled_gauge", "opening", "cask_regauge")
 
 
-class Gauge(maturing.Gauge):
-    """A gauge of a cask, with its time. [s since 1970]"""
+class Gauge(caskloss.Gauge):
+    """A gauge of a cask, with its time [s since 1970] and, but for one that only papers say, its entry."""
 
     at_s: float
+    entry: NotRequired[str]
 
 
 class Tasting(TypedDict):
@@ -86,14 +80,21 @@ class Cask:
 
     @property
     def area(self) -> str:
-        """The place's area: CELL of CELL-A1."""
-        return self.place.partition("-")[0]
+        """The place's area, as its name says it: CELL of CELL-A1."""
+        return room_of(self.place)
+
+    @property
+    def rate(self) -> float | None:
+        """Pure alcohol lost since the last gauge that is long enough ago, else since the fill. [% a year, in
+        logarithms]
+        """
+        rate = self.rates["last"] or self.rates["fill"]
+        return rate["lpa_pct_year"] if rate else None
 
     @property
     def loss(self) -> float | None:
-        """Pure alcohol lost since the last gauge that is long enough ago, else since the fill. [% a year]"""
-        rate = self.rates["last"] or self.rates["fill"]
-        return rate["lpa_pct_year"] if rate else None
+        """The same as the share that goes in a year, for people to read. [% a year]"""
+        return None if self.rate is None else year_share(self.rate)
 
     def age_years(self, at: datetime) -> float | None:
         """Years in wood of the youngest part; None where it is not known."""
@@ -126,7 +127,8 @@ def gauges_of(state: Vessel) -> list[Gauge]:
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
         if line["at"] >= held["since"] and lpa and lpa > 0 and strength and strength > 0:
             at_s = datetime.fromisoformat(line["at"]).timestamp()
-            found.append({"years": at_s / YEAR_S, "at_s": at_s, "lpa": lpa, "strength_pct": strength, "drawn_l": 0.0})
+            found.append({"years": at_s / YEAR_S, "at_s": at_s, "lpa": lpa, "strength_pct": strength, "drawn_l": 0.0,
+                          "entry": line["entry"]})
     found.sort(key=lambda one: one["at_s"])
     for at_s, lpa in _drawn(state, held["since"]):
         after = next((one for one in found[1:] if one["at_s"] >= at_s), None)
@@ -189,7 +191,7 @@ def casks(book: Book) -> list[Cask]:
     states = load_newest_of(book, (vessel_key(row["mark"]) for row in rows))
     found = [_cask(with_flags(row), states.get(vessel_key(row["mark"])) or EMPTY_VESSEL) for row in rows]
     compare_casks(found, load_site(book))
-    return sorted(found, key=lambda cask: place_key(cask.place) + place_key(cask.row["name"]))
+    return sorted(found, key=lambda cask: (sort_key(cask.place), cask.place, sort_key(cask.row["name"])))
 
 
 def _cask(row: VesselRow, state: Vessel) -> Cask:
@@ -205,7 +207,7 @@ def compare_casks(found: Sequence[Cask], site: SiteSettings | None = None) -> No
     small_l = site_limit("small_l", site)
     alike = Alike(found, small_l)
     for cask in found:
-        groups = [[one.loss or 0.0 for one in group] for group in alike.groups(cask)]
+        groups = [[one.rate or 0.0 for one in group] for group in alike.groups(cask)]
         cask.usual = usual_of(groups, cask.row["capacity_l"] or 200.0, small_l)
         drifts = [fill["strength_year"] for one in alike.near(cask) if (fill := one.rates["fill"])]
         cask.drift_year = min(max(statistics.median(drifts), -5.0), 5.0) if len(drifts) > 2 else 0.0
@@ -230,7 +232,7 @@ class Alike:
         self._small_l = small_l
         self._by: dict[tuple[object, ...], list[Cask]] = {}
         for cask in casks:
-            if cask.loss is not None:
+            if cask.rate is not None:
                 for key in (*self._keys(cask), ("area", cask.area)):
                     self._by.setdefault(key, []).append(cask)
 
@@ -253,16 +255,3 @@ class Alike:
 
 def _is_new(row: VesselRow) -> bool:
     return "new" in str(row.get("use") or "")
-
-
-def place_key(place: str) -> tuple[tuple[int, int, str], ...]:
-    """Return a sorting key for places in walking order: CELL-A2 before CELL-A10 before CELL-B1."""
-    parts: list[tuple[int, int, str]] = []
-    for char in place.upper():
-        if char.isdigit() and parts and parts[-1][0] == 1:
-            parts[-1] = (1, parts[-1][1] * 10 + int(char), "")
-        elif char.isascii() and char.isdigit():
-            parts.append((1, int(char), ""))
-        else:
-            parts.append((0, 0, char))
-    return (*parts, (-1, 0, ""))

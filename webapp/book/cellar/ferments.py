@@ -9,19 +9,22 @@ import json
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
+from functools import partial
 from itertools import groupby
 from operator import itemgetter
 from typing import NotRequired, TypedDict, cast
 
 from webapp.book.before.limits import end_gravity, is_grain
 from webapp.book.before.reading_context import JUICE_SHARE_PCT
+from webapp.book.cellar.endings import FALL_KEYS, Newest, past_weights
 from webapp.book.fold.reader_rows import FillRow
 from webapp.book.fold.row_reader import PlacedRow, read_all_as_folded
-from webapp.book.fold.states import load_newest_of
+from webapp.book.fold.states import load_newest, load_newest_of
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
 from webapp.book.still import runs
-from webapp.kinds.key import FillKey, VesselKey, fill_key, vessel_key
+from webapp.kinds.goods_state import Falls
+from webapp.kinds.key import FallKey, FillKey, VesselKey, fill_key, vessel_key
 from webapp.kinds.reasons import reason_of
 from webapp.kinds.state import EMPTY_VESSEL, Body, Fill, PastFill, Vessel
 from webapp.trade.errors import OutOfDomain
@@ -36,10 +39,11 @@ _WHOLLY_LIQUID = ("rye",)
 
 
 class FermentPart(TypedDict):
-    """A ferment's part of its card: its usual end gravity [SG], and whether it is grain."""
+    """A ferment's part of its card: its usual end gravity [SG], whether it is grain, and how past ones ended [1]."""
 
     end: float
     grain: bool
+    past: NotRequired[list[float]]
 
 
 class FermentReading(TypedDict):
@@ -108,15 +112,17 @@ class _LoggedRow(PlacedRow):
     ended_at: str
 
 
-def card_part(state: Vessel) -> FermentPart | None:
-    """Return the ferment's part of its card, for the forecast on a phone: its usual end gravity, and whether it is
-    grain.
+def card_part(book: Book, state: Vessel) -> FermentPart | None:
+    """Return the ferment's part of its card, for the forecast on a phone: its usual end gravity, whether it is grain,
+    and how the house's past ferments of its material ended, where there were any.
     """
     held = state["holds"]
     if not held:
         return None
     material, what = held.get("material") or "", held.get("what") or ""
-    return {"end": end_gravity(material, what), "grain": is_grain(f"{material} {what}")}
+    part: FermentPart = {"end": end_gravity(material, what), "grain": is_grain(f"{material} {what}")}
+    past = past_weights(partial(load_newest, book), material)
+    return {**part, "past": past} if past else part
 
 
 def ferments(book: Book, limit: int = LIST_MOST) -> list[Ferment]:
@@ -141,34 +147,43 @@ def ferment(book: Book, fill: str) -> Ferment | None:
 
 
 def _ferments(book: Book, rows: Sequence[FillRow]) -> list[Ferment]:
-    keys: list[FillKey | VesselKey] = [fill_key(row["id"]) for row in rows]
+    keys: list[FillKey | VesselKey | FallKey] = [fill_key(row["id"]) for row in rows]
     keys += [vessel_key(row["mark"]) for row in rows]
+    keys += FALL_KEYS.values()
     states = load_newest_of(book, keys)
     logged = _logged(book, rows)
+    facts = [cast("PastFill | None", states.get(fill_key(row["id"]))) for row in rows]  # the key says which sort it is
+
+    def newest(key: FallKey) -> Falls | None:
+        return cast("Falls | None", states.get(key))  # as above
+
     return [
         _ferment(
-            row,
-            cast("PastFill | None", states.get(fill_key(row["id"]))),  # the key says which sort of state it is
+            row, fact,
             cast("Vessel | None", states.get(vessel_key(row["mark"]))) or EMPTY_VESSEL,  # as above
-            logged[row["id"]],
+            logged[row["id"]], newest,
         )
-        for row in rows
+        for row, fact in zip(rows, facts, strict=True)
     ]
 
 
-def _ferment(row: FillRow, facts: PastFill | None, state: Vessel, logged: _Logged) -> Ferment:
+def _ferment(
+    row: FillRow, facts: PastFill | None, state: Vessel, logged: _Logged,
+    newest: Newest,
+) -> Ferment:
     fill = row["id"]
     held = state["holds"] if state["holds"] and state["holds"]["fill"] == fill else None
     of: Body = held or facts or {}
-    past = facts["material"] if facts and "material" in facts else None
-    material, what = (held["material"] if held else past) or "", row["what"] or ""
+    known = facts["material"] if facts and "material" in facts else None
+    material, what = (held["material"] if held else known) or "", row["what"] or ""
     end, grain, closed = end_gravity(material, what), is_grain(f"{material} {what}"), bool(of.get("closed"))
     return {
         "fill": fill, "mark": row["mark"], "what": what, "name": row["name"], "since": row["since"],
         "ended_at": row["ended_at"], "holds": held, "material": material, "readings": logged.readings,
         "measured": logged.measured, "end_gravity": end, "grain": grain, "closed": closed,
         "charged": bool(of.get("charged")),
-        "forecast": {"state": "closed"} if closed else _forecast(logged.readings, end, grain),
+        "forecast": {"state": "closed"} if closed else forecast_of(
+            logged.readings, end, grain, past_weights(newest, material)),
     }
 
 
@@ -225,11 +240,14 @@ def _first_of_each(rows: Iterable[_LoggedRow]) -> Iterator[_LoggedRow]:
                 yield row
 
 
-def _forecast(lines: Sequence[FermentReading], end: float, grain: bool) -> Forecast:
+def forecast_of(
+    lines: Sequence[FermentReading], end: float, grain: bool, past: Sequence[float] | None
+) -> Forecast:
+    """Return when a ferment will have ended, by its readings and by how past ones of its material ended."""
     times = [datetime.fromisoformat(line["at"]).timestamp() for line in lines]
     try:
         said = forecast_end([(at - times[0]) / DAY_S for at in times], [line["gravity"] for line in lines], end,
-                            is_grain=grain)
+                            is_grain=grain, past=past)
     except OutOfDomain as error:
         return {"state": "too_little", "why": "refused", "words": sentence(reason_of(error))}
     told = cast(Forecast, said)  # the same answer, to which its times are added

@@ -8,6 +8,7 @@ Its limits are declared at the head of its file.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 
 from webapp.book.before.limits import site_limit
 from webapp.book.before.view import Query
@@ -19,9 +20,12 @@ from webapp.book.checks import (
     cask_loss,
     clock,
     ferment,
+    ferment_jump,
+    fraction,
     goods,
     harvest,
     instrument,
+    laboratory,
     moves,
     neat,
     opening,
@@ -30,12 +34,15 @@ from webapp.book.checks import (
     run,
     run_balance,
     run_flow,
+    source,
     strength,
     twice,
     vat,
     vessel,
 )
-from webapp.kinds.read import Read
+from webapp.kinds.entry import Entry
+from webapp.kinds.meant import BY_RANGE, offers
+from webapp.kinds.read import Read, read_entry
 from webapp.kinds.view import View
 
 Check = Callable[[Read, View], Iterable[Query]]
@@ -45,13 +52,21 @@ CHECKS: dict[str, Check] = {
     "late": clock.late,
     "time_order": clock.time_order,
     "twice": twice.twice,
+    "moved_twice": twice.moved_twice,
+    "named_twice": twice.named_twice,
     "two_people": twice.two_people,
     "ferment_gravity_rose": ferment.gravity_rose,
     "ferment_stuck": ferment.stuck,
     "ferment_ended": ferment.ended,
     "ferment_heat": ferment.heat,
     "ferment_temp_sense": ferment.temp_sense,
+    "ferment_jump": ferment_jump.ferment_jump,
+    "ferment_close": ferment_jump.ferment_close,
     "ferment_yield": harvest.ferment_yield,
+    "run_ungauged": fraction.run_ungauged,
+    "fraction_run": fraction.fraction_run,
+    "remnant_off": fraction.remnant_off,
+    "source_strength": source.source_strength,
     "run_still_open": run.run_still_open,
     "run_order": run.run_order,
     "strength_slope": run.strength_slope,
@@ -67,6 +82,7 @@ CHECKS: dict[str, Check] = {
     "fill_off": bottling.fill_off,
     "bottled_low": product.bottled_low,
     "barrelled_high": product.barrelled_high,
+    "lab_result": laboratory.lab_result,
     "vat_draws": vat.vat_draws,
     "vessel_empty": vessel.vessel_empty,
     "source_empty": vessel.source_empty,
@@ -114,8 +130,13 @@ CHECKS: dict[str, Check] = {
     "neat_round": neat.neat_round,
 }
 
-RANGE_CODES = ("unusual", "impossible")
 # Asked of every kind: the first looks only at the instruments that an entry names, the second at emptied vessels.
+# They hold a figure against others, and say nothing of its range: that question stays, with the answer it may have.
+BESIDE = frozenset((
+    "source_strength",
+    "ferment_jump", "sugar_gravity", "close_gravity", "close_volume", "fraction_receiver", "fraction_strength",
+    "fraction_uncut", "remnant_off", "water_off",
+))
 ALWAYS = ("instrument", "emptied_vessel")
 
 
@@ -123,36 +144,49 @@ def questions(read: Read, view: View) -> list[Query]:
     """Return every question to an entry: its own problems first, then its history, one question for one cause.
 
     Where a check has a reason of its own about a field, the plain range question about that field gives way; if the
-    range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip, one speaks.
-    The view has the scopes that limits may be set for (before/limits.py).
+    range called the figure impossible, the reason weighs `stop` too. Of checks that suggest the same slip first, one
+    speaks. What may have been meant is judged as the entry itself is. The view has the scopes that limits may be set
+    for (before/limits.py).
     """
+    asked = _asked(read, view)
+    if not any(query.expects for query in asked):
+        return asked
+
+    def judge(entry: Entry) -> list[Query]:
+        return _asked(read_entry(read.kind, entry, read.context), view)
+
+    found = offers(read, asked, judge)
+    offered = zip(asked, found, strict=True)
+    return _one_for_one_slip([replace(one, suggestions=some or one.suggestions) for one, some in offered])
+
+
+def _asked(read: Read, view: View) -> list[Query]:
     names = dict.fromkeys((*read.kind.checks, *ALWAYS))
-    found = _one_for_one_slip([query for name in names for query in CHECKS[name](read, view)])
+    found = [query for name in names for query in CHECKS[name](read, view)]
     reasons = {query.field for query in found if query.field and query.weight != "note" and _about_figure(query)}
     stopped = {p.field for p in read.problems if p.code == "impossible"}
     own = [
-        Query(p.code, p.weight, p.field, p.message, p.suggestions)
+        Query(p.code, p.weight, p.field, p.message, p.expects)
         for p in read.problems
-        if p.weight != "refuse" and not (p.code in RANGE_CODES and p.field in reasons)
+        if p.weight != "refuse" and not (p.code in BY_RANGE and p.field in reasons)
     ]
-    return own + [_as_stop(query) if query.field in stopped & reasons else query for query in found]
+    heavy = stopped & reasons
+    return own + [
+        replace(one, weight="stop") if one.field in heavy and one.code not in BESIDE else one for one in found
+    ]
 
 
 def _one_for_one_slip(found: list[Query]) -> list[Query]:
     kept: dict[object, Query] = {}
     for n, query in enumerate(found):
-        key: object = (query.field, query.suggestions) if query.suggestions else n
+        key: object = (query.field, query.suggestions[0]) if query.suggestions else n
         if key not in kept or (query.weight == "stop" and kept[key].weight != "stop"):
             kept[key] = query
     return list(kept.values())
 
 
 def _about_figure(query: Query) -> bool:
-    return query.code != "glass_scale"
-
-
-def _as_stop(query: Query) -> Query:
-    return Query(query.code, "stop", query.field, query.message, query.suggestions)
+    return query.code != "glass_scale" and query.code not in BESIDE
 
 
 __all__ = ["ALWAYS", "CHECKS", "Check", "Query", "questions", "site_limit"]

@@ -6,18 +6,24 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
+from webapp.book.checks.instruments import dip_apart, off_by
 from webapp.book.checks.moves import vessel_name
-from webapp.book.checks.words import figure, rounded
+from webapp.book.checks.words import figure, rounded, strength_field, typed
+from webapp.kinds.amount import Amount, spirit_volume_ml
+from webapp.kinds.expected import Expected
+from webapp.kinds.meant import offers
 from webapp.kinds.message import Message, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.rows import NO_ROW
 from webapp.kinds.state import NO_FILL, Fill
-from webapp.kinds.stock import Amount, spirit_volume_ml
+from webapp.kinds.stock import spirit_read
 from webapp.kinds.view import View
 from webapp.trade.alcoholometry import litres_from_mass
 
 LIMITS = declare(
     Limit("reduce_pct", 0.1, "% vol", "Measured strength off its target"),
     Limit("reduce_near_pct", 1.0, "% vol", "Farther off is a step on the way"),
+    Limit("water_off_pct", 0.5, "% vol", "Water brings a tank off its target by"),
     Limit("filter_loss_pct", 1.5, "%", "A filter keeps at most"),
     Limit("filter_gain_pct", 0.3, "%", "More after the filter than before"),
 )
@@ -35,6 +41,25 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
         yield from _measured(read, view, held, target)
     elif _strength(after) - target > limit("reduce_pct", view) and _by_volume_rule(read, held, target):
         yield from _volume_rule(read, held, target, after)
+    else:
+        yield from _water_off(read, view, target, _strength(after))
+
+
+def _water_off(read: Read, view: View, target: float, after: float) -> Iterable[Query]:
+    """Ask about water that takes the tank below its target; and about less of it only where a slip explains that,
+    since water may go in by steps.
+    """
+    needed, name = read.figures.get("needed") or 0.0, "water" if "water" in read.values else "water_volume"
+    most = limit("water_off_pct", view)
+    expects = (Expected(name, needed * 0.97, needed * 1.03, needed),) if needed > 0 else ()
+    said = message(
+        "water_off", water=typed(read, name), strength=rounded(after, 1, "pct_vol"),
+        target=figure(target, 1, "pct_vol"), needed=rounded(needed, 1, "kg"),
+    )
+    query = Query("water_off", "ask", name, said, expects)
+    is_nothing = not read.figures.get("water_mass")  # and nothing is measured either
+    if after < target - most or (after > target + most and (is_nothing or any(offers(read, [query], lambda _: [])[0]))):
+        yield query
 
 
 def _after(read: Read, held: Fill) -> Amount:
@@ -48,7 +73,7 @@ def _strength(amount: Amount) -> float:
 
 
 def _measured(read: Read, view: View, held: Fill, target: float) -> Iterable[Query]:
-    now, at = read.figures["true_strength"], "strength" if "strength" in read.values else "glass"
+    now, at = read.figures["true_strength"], strength_field(read)
     off = round(now - target, 2)
     if not limit("reduce_pct", view) < abs(off) <= limit("reduce_near_pct", view):
         return
@@ -108,13 +133,14 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
     if not before or after is None or before <= 0:
         return
     lost, pct = before - after, (before - after) / before * 100
+    is_known = abs(lost) > off_by(read, view, "lost")
     sums: dict[str, Param] = {
         "before": rounded(before, 2, "LPA"), "after": rounded(after, 2, "LPA"), "off": rounded(abs(lost), 2, "LPA"),
         "share": rounded(abs(pct), 1, "pct"),
     }
-    if pct > limit("filter_loss_pct", view):
+    if pct > limit("filter_loss_pct", view) and is_known:
         yield Query("filter_loss", "ask", "volume_after", message("filter_loss", **sums))
-    elif pct < -limit("filter_gain_pct", view):
+    elif pct < -limit("filter_gain_pct", view) and is_known:
         yield Query("filter_gain", "ask", "volume_after", message("filter_gain", **sums))
     booked = held["lpa_ul"] / 1e6 if held and not held["mash"] else 0.0
     if booked and abs(before - booked) > booked * limit("dip_pct", view) / 100:
@@ -126,13 +152,15 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
 def dump_dip(read: Read, view: View) -> Iterable[Query]:
     """The tank's dip after a dump, against what the book has in it with this cask."""
     dip, mark = read.number("tank_dip"), read.text("to_vessel") or ""
-    litres, pure, net = (read.figures.get(name) for name in ("volume_20", "lpa", "net"))
+    litres, pure = read.figures.get("volume_20"), read.figures.get("lpa")
     held = view.state(mark)["holds"] or NO_FILL
-    if dip is None or litres is None or pure is None or net is None or held.get("mash"):
+    if dip is None or litres is None or pure is None or held.get("mash"):
         return
-    lpa_ul, mass_g = held.get("lpa_ul", 0) + round(pure * 1e6), held.get("mass_g", 0) + round(net * 1000)
-    sum_l = spirit_volume_ml(lpa_ul, mass_g) / 1000
+    more = spirit_read(read)
+    sum_l = spirit_volume_ml(held.get("lpa_ul", 0) + more.lpa_ul, held.get("mass_g", 0) + more.mass_g) / 1000
     if sum_l > 0 and abs(dip - sum_l) > max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
+        if abs(dip - sum_l) <= dip_apart(sum_l, (view.vessel(mark) or NO_ROW).get("capacity_l")):
+            return
         said = message(
             "dip_sum-dump", dipped=rounded(dip, 1, "L"), vessel=vessel_name(mark, view), sum=rounded(sum_l, 1, "L"),
             off=rounded(abs(dip - sum_l), 1, "L"),

@@ -7,10 +7,12 @@ from dataclasses import dataclass, replace
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.run import MOST_BELOW, strength_slips
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, slips, typed, when
+from webapp.book.checks.instruments import apart
+from webapp.book.checks.run import MOST_BELOW
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, strength_field, typed, when
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import Message, Param, message
-from webapp.kinds.read import Read, Suggestion
+from webapp.kinds.read import Read
 from webapp.kinds.state import Fill, figure_in
 from webapp.kinds.view import View
 from webapp.trade import sums, units
@@ -23,8 +25,9 @@ LIMITS = declare(
     Limit("drift_pct_year", 1.2, "% vol", "and for each year between, by"),
 )
 
-GAUGE_KINDS = ("cask_fill", "gauge", "opening", "cask_regauge")
+GAUGE_KINDS = ("cask_fill", "gauge", "distilled_gauge", "opening", "cask_regauge")
 NEAR_20_C = 0.5
+LEAST_LEFT = 0.85  # a weight is looked for no further below the last one than this part of it
 BOOKED_L = 0.01  # what rounding of a gauge may leave [L]
 
 
@@ -73,46 +76,33 @@ def _at_fill(held: Fill) -> Past | None:
     return Past(held["since"], lpa, strength, None, None) if lpa and strength else None
 
 
-def _at(read: Read) -> str:
-    return "strength" if "strength" in read.values else "glass"
-
-
 def cask_grew(read: Read, view: View) -> Iterable[Query]:
     """Pure alcohol or weight above the last gauge."""
     past = past_gauges(read, view)
     if not past:
         return
     last, lpa, gross = past[-1], read.figures.get("lpa"), read.number("gross")
-    if lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100):
+    more = lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100)
+    if more and lpa is not None and lpa - last.lpa > apart(read, view, "lpa"):
         said = message(
             "cask_grew", now=figure(lpa, 1, "LPA"), strength=figure(read.figures["true_strength"], 1, "pct_vol"),
             last=figure(last.lpa, 1, "LPA"), last_strength=figure(last.strength, 1, "pct_vol"),
             at=when(last.at, read, view), **told_moved(last),
         )
-        at, found = _what_slipped(read, last, view)
-        yield Query("cask_grew", "stop", at, said, found)
+        is_odd = abs(read.figures["true_strength"] - last.strength) > usual_drift(last, view)
+        expects = Expected("lpa", last.lpa * LEAST_LEFT, last.lpa * (1 + limit("cask_grew_pct", view) / 100), last.lpa)
+        yield Query("cask_grew", "stop", strength_field(read) if is_odd else "gross", said, (expects,))
     elif gross is not None and last.gross is not None and gross > last.gross + limit("gross_step_kg", view) + 1e-9:
         before = like_typed(read, "gross", last.gross)
         said = message("cask_grew-gross", gross=typed(read, "gross"), last=before, at=when(last.at, read, view))
-        found = slips(read, "gross", last.gross * 0.85, last.gross, last.gross)
-        yield Query("cask_grew", "ask", "gross", said, found)
+        expects = Expected("gross", last.gross * LEAST_LEFT, last.gross, last.gross)
+        yield Query("cask_grew", "ask", "gross", said, (expects,))
 
 
 def told_moved(past: Past) -> dict[str, Param]:
     """Return the amount that the book has moved since a gauge, and its direction, as parameters of a message."""
     way = "added" if past.moved > 0 else "drawn" if past.moved < 0 else "none"
     return {"moved": figure(round(abs(past.moved), 2), 2, "LPA"), "way": way}
-
-
-def _what_slipped(read: Read, last: Past, view: View) -> tuple[str, tuple[Suggestion, ...]]:
-    """Look for a likelier strength first where the strength is odd, else for a likelier weight."""
-    odd = usual_drift(last, view)
-    if abs(read.figures["true_strength"] - last.strength) > odd:
-        return _at(read), _strength_slips(read, last, odd)
-    reach = last.gross if last.gross is not None else None
-    if reach is None:
-        return "gross", ()
-    return "gross", slips(read, "gross", reach * 0.85, reach, reach)
 
 
 def usual_drift(last: Past, view: View) -> float:
@@ -135,31 +125,27 @@ def cask_strength_slip(read: Read, view: View) -> Iterable[Query]:
     grew = lpa is not None and lpa > last.lpa * (1 + limit("cask_grew_pct", view) / 100)
     if grew or abs(now - last.strength) <= odd:  # what grew is asked about already, with the same suggestion
         return
-    found = _strength_slips(read, last, odd)
-    raw = next((s for s in found if s.field == "glass" and _at(read) == "strength"), None)
-    hint: Message | str = raw.message if raw and raw.message else "none"
+    low, high = max(last.strength - min(odd, MOST_BELOW), 0), last.strength + odd
     said = message(
         "cask_strength_slip", now=figure(now, 1, "pct_vol"), off=figure(abs(now - last.strength), 1, "pct_vol"),
         side="below" if now < last.strength else "above", last=figure(last.strength, 1, "pct_vol"),
-        at=when(last.at, read, view), hint=hint,
+        at=when(last.at, read, view), hint=_as_glass(read, low, high),
     )
-    yield Query("cask_strength_slip", "ask", _at(read), said, found)
+    expects = Expected("true_strength", low, high, last.strength)
+    yield Query("cask_strength_slip", "ask", strength_field(read), said, (expects,))
 
 
-def _strength_slips(read: Read, last: Past, odd: float) -> tuple[Suggestion, ...]:
-    at = _at(read)
-    low, high = max(last.strength - min(odd, MOST_BELOW), 0), last.strength + odd
-    found = list(strength_slips(read, at, low, high, last.strength))
-    temp = read.number("temp")
-    if at == "strength" and temp is not None and abs(temp - 20) > NEAR_20_C:
-        raw = read.raw("strength")
-        unit = "proof_glass" if raw["unit"] == "proof" else "pct_glass"
-        given = {"glass": sums.Quantity(units.parse_number(raw["raw"]), unit), "temp": sums.Quantity(temp, "degC")}
-        try:
-            true = sums.compute("true_strength", given)
-        except OutOfDomain:
-            true = None
-        if true is not None and abs(true - last.strength) <= odd:
-            why = message("slip-glass", temp=typed(read, "temp"), true=figure(true, 1, "pct_vol"))
-            found.insert(0, Suggestion("glass", raw["raw"], unit, why))
-    return tuple(found)
+def _as_glass(read: Read, low: float, high: float) -> Message | str:
+    """Say what a strength typed as true would be as a glass reading, where that lies from low to high; else "none"."""
+    temp, raw = read.number("temp"), read.raw("strength")
+    if strength_field(read) != "strength" or temp is None or abs(temp - 20) <= NEAR_20_C:
+        return "none"
+    unit = "proof_glass" if raw["unit"] == "proof" else "pct_glass"
+    given = {"glass": sums.Quantity(units.parse_number(raw["raw"]), unit), "temp": sums.Quantity(temp, "degC")}
+    try:
+        true = sums.compute("true_strength", given)
+    except OutOfDomain:
+        return "none"
+    if true is None or not low <= true <= high:
+        return "none"
+    return message("slip-glass", temp=typed(read, "temp"), true=figure(true, 1, "pct_vol"))

@@ -7,13 +7,25 @@ from collections.abc import Iterable
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import past_gauges, past_of, usual_drift
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, month, rounded, slips, typed, when
+from webapp.book.checks.words import (
+    DAY_S,
+    YEAR_DAYS,
+    figure,
+    like_typed,
+    month,
+    rounded,
+    strength_field,
+    typed,
+    when,
+)
+from webapp.kinds.amount import weighed_amount
 from webapp.kinds.effects.other import place_of
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.state import NO_FILL
-from webapp.kinds.stock import weighed_amount
+from webapp.kinds.stock import unit_weighed
 from webapp.kinds.view import View
 
 LIMITS = declare(
@@ -48,7 +60,7 @@ def tare_off(read: Read, view: View) -> Iterable[Query]:
     if not listed - odd <= tare <= listed + odd + drunk:
         should = like_typed(read, "tare", listed)
         said = message("tare_off", cask=row["name"], tare=typed(read, "tare"), listed=should)
-        yield Query("tare_off", "ask", "tare", said, slips(read, "tare", listed - odd, listed + odd, listed))
+        yield Query("tare_off", "ask", "tare", said, (Expected("tare", listed - odd, listed + odd, listed),))
 
 
 def soakage(read: Read, view: View) -> Iterable[Query]:
@@ -65,10 +77,10 @@ def soakage(read: Read, view: View) -> Iterable[Query]:
     }
     if kept < -0.5 * spare:
         said = message("soakage-light", **told)
-        yield Query("soakage", "ask", "empty", said, slips(read, "empty", tare, tare + high))
+        yield Query("soakage", "ask", "empty", said, (Expected("empty", tare, tare + high),))
     elif kept > high + spare:
         said = message("soakage", kept=rounded(kept, 1, "kg"), **told)
-        yield Query("soakage", "ask", "empty", said, slips(read, "empty", tare, tare + high))
+        yield Query("soakage", "ask", "empty", said, (Expected("empty", tare, tare + high),))
 
 
 def cask_life(read: Read, view: View) -> Iterable[Query]:
@@ -78,7 +90,8 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
     strength, past = read.figures.get("true_strength"), past_of(read.mark, view)
     if not tare or gross is None or strength is None or not past or gross <= tare or not held.get("lpa_ul"):
         return
-    now, booked, last = weighed_amount(gross - tare, strength).lpa_ul / 1e6, held["lpa_ul"] / 1e6, past[-1]
+    now = weighed_amount(gross - tare, strength, unit_weighed(read)).lpa_ul / 1e6
+    booked, last = held["lpa_ul"] / 1e6, past[-1]
     if now > booked * (1 + limit("cask_grew_pct", view) / 100):
         there, by_book = rounded(now, 1, "LPA"), rounded(booked, 1, "LPA")
         said = message("cask_grew-emptied", now=there, booked=by_book, since=when(last.at, read, view))
@@ -86,7 +99,8 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
         return
     years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
     is_small = 0 < (row.get("capacity_l") or 0) < limit("small_l", view)
-    most = limit("loss_small_pct" if is_small else "loss_large_pct", view) * years + limit("loss_noise_pct", view)
+    a_year = limit("loss_small_pct" if is_small else "loss_large_pct", view)
+    most = 100 * (1 - max(1 - a_year / 100, 0.0) ** years) + limit("loss_noise_pct", view)
     lost = (booked - now) / booked * 100
     if lost > most:
         said = message(
@@ -116,7 +130,7 @@ def cask_drift(read: Read, view: View) -> Iterable[Query]:
             drift=Figure(f"{moved / years:+.1f}", "pct_vol"), place="damp" if is_damp else "dry",
             humidity=figure(humidity, 0, "pct"),
         )
-        yield Query("cask_drift", "ask", "strength" if "strength" in read.values else "glass", said)
+        yield Query("cask_drift", "ask", strength_field(read), said)
 
 
 def _humidity(place: str, view: View) -> float | None:

@@ -12,11 +12,13 @@ from statistics import median, quantiles
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
+from webapp.book.checks.instruments import apart
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, month
 from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.view import View
+from webapp.trade.caskloss import share_lost
 
 LIMITS = declare(
     Limit("loss_look_small_pct", 9, "%", "Small casks: a loss a year is looked at above"),
@@ -39,16 +41,18 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
     """Pure alcohol lost a year since the last gauge that is long enough ago."""
     past, lpa, now = past_gauges(read, view), read.figures.get("lpa"), read.figures.get("true_strength")
     last = _long_ago(past, view.at, view)
-    if last is None or lpa is None or now is None:
+    if last is None or last.lpa <= 0 or lpa is None or now is None:
         return
     years = _years(last.at, view.at)
-    rate = (last.lpa - lpa) / last.lpa * 100 / years
+    rate = share_lost(last.lpa, lpa, years)
     vessel = view.vessel(read.mark) or NO_ROW
     is_small = 0 < (vessel.get("capacity_l") or 0) < limit("small_l", view)
     more = limit("loss_noise_pct", view) / years
     if "new" in str(vessel.get("use") or "") and _years(past[0].at, view.at) < 1.2:
         more += limit("loss_new_pct", view)
     if rate <= limit("loss_look_small_pct" if is_small else "loss_look_large_pct", view) + more:
+        return
+    if last.lpa - lpa <= apart(read, view, "lpa"):
         return
     others = _neighbours(read, view)
     most, told = _bound(others, is_small, view)
@@ -59,13 +63,13 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
         end = message("lost-leak", drift=Figure(f"{drift:+.1f}", "pct_vol"))
     else:
         net = read.figures.get("net")
-        if net is None or last.net is None or (last.net - net) / last.net * 100 / years <= most + more:
+        if net is None or not last.net or share_lost(last.net, net, years) <= most + more:
             return  # the weight is usual: the odd strength is asked about by itself
         end = message("lost-odd_too")
     first, fill_years = past[0], _years(past[0].at, view.at)
     whole: Figure | str = "none"
     if fill_years > years and first.lpa > 0:
-        whole = Figure(f"{(first.lpa - lpa) / first.lpa * 100 / fill_years:.0f}", "pct")
+        whole = Figure(f"{share_lost(first.lpa, lpa, fill_years):.0f}", "pct")
     said = message(
         "cask_loss", rate=Figure(f"{rate:.0f}", "pct"), since=month(last.at, read), whole=whole,
         then=figure(last.lpa, 1, "LPA"), now=figure(lpa, 1, "LPA"), others=told, end=end, **told_moved(last),
@@ -96,8 +100,8 @@ def _neighbours(read: Read, view: View) -> list[float]:
         past = past_of(row["mark"], view)
         last = past[-1] if past else None
         before = _long_ago(past, last.at, view) if last else None
-        if last and before:
-            rates.append((before.lpa - last.lpa) / before.lpa * 100 / _years(before.at, last.at))
+        if last and before and before.lpa > 0:
+            rates.append(share_lost(before.lpa, last.lpa, _years(before.at, last.at)))
     return rates
 
 

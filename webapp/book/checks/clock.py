@@ -18,8 +18,11 @@ LIMITS = declare(
     Limit("clock_note_s", 60, "s", "A phone's clock off by more is shown"),
     Limit("clock_ask_s", 600, "s", "A phone's clock off by more is asked about"),
     Limit("late_note_min", 30, "min", "Typed later than this after it was read"),
+    Limit("late_ask_h", 36, "h", "Typed on a phone later than this is asked about"),
     Limit("future_min", 5, "min", "Read later than it was typed, by"),
 )
+
+AT_THE_DESK = "desk"  # where papers are typed up
 
 
 def _written_after_reading_s(read: Read) -> float:
@@ -68,7 +71,9 @@ def late(read: Read, view: View) -> Iterable[Query]:
     """Typed well after it was read. Opening stock comes from older papers and is never late."""
     after_s = _written_after_reading_s(read)
     if after_s > limit("late_note_min", view) * 60 and read.text("purpose") != "opening":
-        yield Query("late", "note", "read_at", message("late", after=time_span(after_s)))
+        by_phone = read.entry["device"] != AT_THE_DESK
+        asks = by_phone and after_s > limit("late_ask_h", view) * 3600
+        yield Query("late", "ask" if asks else "note", "read_at", message("late", after=time_span(after_s)))
 
 
 def time_order(read: Read, view: View) -> Iterable[Query]:

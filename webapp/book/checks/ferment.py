@@ -7,9 +7,10 @@ from typing import NamedTuple
 
 from webapp.book.before.limits import Limit, declare, end_gravity, is_grain, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.words import DAY_S, figure, figure_text, like_typed, slips, time_span, typed, when
-from webapp.kinds.message import Figure, Param, Unit, message
-from webapp.kinds.read import Read, Suggestion
+from webapp.book.checks.words import DAY_S, figure, figure_text, like_typed, time_span, typed, when
+from webapp.kinds.expected import Expected
+from webapp.kinds.message import Figure, Param, message
+from webapp.kinds.read import Read
 from webapp.kinds.state import NO_FILL, figure_in
 from webapp.kinds.view import View
 from webapp.trade import units
@@ -67,8 +68,8 @@ def gravity_rose(read: Read, view: View) -> Iterable[Query]:
     if now > last + limit("gravity_rise", view) + 1e-9:
         at, before = when(lines[-1].at, read, view), like_typed(read, "gravity", last)
         said = message("ferment_gravity_rose", gravity=typed(read, "gravity"), last=before, at=at)
-        found = slips(read, "gravity", last - 0.02, last + limit("gravity_rise", view), last)
-        yield Query("ferment_gravity_rose", "ask", "gravity", said, found)
+        expects = Expected("gravity", last - 0.02, last + limit("gravity_rise", view), last)
+        yield Query("ferment_gravity_rose", "ask", "gravity", said, (expects,))
 
 
 def stuck(read: Read, view: View) -> Iterable[Query]:
@@ -138,7 +139,7 @@ def heat(read: Read, view: View) -> Iterable[Query]:
             much = figure(limit("fast_per_day", view), 3, "SG")
             fell |= {"a_day": figure((last - now) / days, 3, "SG"), "much": much}
         said = message("ferment_fast" if days >= SHORTEST_DAYS else "ferment_fast-soon", **fell)
-        yield Query("ferment_fast", "ask", "gravity", said, slips(read, "gravity", last - most, last, last))
+        yield Query("ferment_fast", "ask", "gravity", said, (Expected("gravity", last - most, last, last),))
 
 
 def temp_sense(read: Read, view: View) -> Iterable[Query]:
@@ -164,9 +165,7 @@ def temp_sense(read: Read, view: View) -> Iterable[Query]:
     if other == "degF":
         other_scale = Figure(as_typed.text, "degF")
         said = message("ferment_temp_sense", temp=as_typed, meant=celsius, other=other_scale, **fits)
-        why = message("slip-meant", meant=celsius)
     else:
         cold = figure(float(value), 1, "degC")
         said = message("ferment_temp_sense-cold", temp=as_typed, cold=cold, meant=celsius, **fits)
-        why = message("slip-unit", meant=Unit("degC"), typed=Unit("degF"))
-    yield Query("ferment_temp_sense", "ask", "temp", said, (Suggestion("temp", raw["raw"], other, why),))
+    yield Query("ferment_temp_sense", "ask", "temp", said, (Expected("temp", meant - FITS_C, meant + FITS_C, meant),))

@@ -8,9 +8,9 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.effects.goods import bottles_of, cases_of, find_bottling, holds_case
+from webapp.kinds.goods_state import Bottling
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
-from webapp.kinds.state import Bottling
 from webapp.kinds.view import View
 
 LIMITS = declare(

@@ -6,14 +6,16 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.instruments import apart
 from webapp.book.checks.words import figure, rounded, when
+from webapp.kinds.amount import Amount, spirit_volume_ml
 from webapp.kinds.key import Key
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import EMPTY_VESSEL, NO_FILL, Emptied, Fill, State, Vessel
-from webapp.kinds.stock import Amount, spirit_read, spirit_volume_ml
+from webapp.kinds.stock import spirit_read
 from webapp.kinds.view import View
 
 LIMITS = declare(
@@ -32,8 +34,8 @@ LIMITS = declare(
 )
 
 GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
-GAUGED = ("gauge", "cask_regauge", "bottling_gauge")
-GAUGES = ("gauge", "opening", "stock_count", "account_move", "bottling_gauge")
+GAUGED = ("gauge", "distilled_gauge", "cask_regauge", "bottling_gauge")
+GAUGES = ("gauge", "distilled_gauge", "opening", "stock_count", "account_move", "bottling_gauge")
 # What begins a fill, or says nothing of what a vessel holds; every other kind reads what is in it.
 NOT_OF_CONTENTS = frozenset((
     "fruit_intake", "addition", "charge", "run_reading", "cut", "run_end", "fraction_gauge", "receipt", "cask_fill",
@@ -58,6 +60,8 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     row = view.vessel(read.mark) or NO_ROW
     is_receiver = row.get("sort") == "receiver"
     if had > 0 and -short > max(had * limit("move_gain_pct", view) / 100, GAIN_LEAST_L):
+        if -short <= apart(read, view, "lpa"):
+            return
         said = message(
             "move_gain", vessel=vessel_name(read.mark, view), had=rounded(had, 2, "LPA"),
             moved=rounded(moved, 2, "LPA"), more=rounded(-short, 2, "LPA"), share=rounded(-short / had * 100, 1, "pct"),
@@ -67,6 +71,8 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
         return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
     if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
+        return
+    if short <= apart(read, view, "lpa"):
         return
     said = message(
         "move_balance" if other else "move_balance-off", vessel=vessel_name(read.mark, view),
@@ -134,6 +140,8 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
         return
     at = "volume" if "volume" in read.values else "net_weight"
     if abs(litres - had) > max(had * limit("dip_pct", view) / 100, limit("dip_least_l", view)):
+        if abs(litres - had) <= apart(read, view, "volume_20"):
+            return
         said = message(
             "dip_sum", dipped=rounded(litres, 1, "L"), vessel=vessel_name(read.mark, view), booked=rounded(had, 1, "L"),
             off=rounded(abs(litres - had), 1, "L"), side="above" if litres > had else "below",
@@ -145,11 +153,12 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
         return
     pure, booked = now.lpa_ul / 1e6, held["lpa_ul"] / 1e6
     noise = litres * limit("strength_noise_pct", view) / 100
-    if booked and abs(pure - booked) > booked * limit("blend_pct", view) / 100 + noise:
+    off = abs(pure - booked)
+    if booked and off > booked * limit("blend_pct", view) / 100 + noise and off > apart(read, view, "lpa"):
         said = message(
             "blend_sum", went_in=rounded(booked, 2, "LPA"), measured=rounded(pure, 2, "LPA"),
-            off=rounded(abs(pure - booked), 2, "LPA"), side="more" if pure > booked else "less",
-            share=rounded(abs(pure - booked) / booked * 100, 1, "pct"),
+            off=rounded(off, 2, "LPA"), side="more" if pure > booked else "less",
+            share=rounded(off / booked * 100, 1, "pct"),
             usual=figure(limit("blend_pct", view), 1, "pct"),
         )
         yield Query("blend_sum", "ask", "", said)

@@ -11,9 +11,19 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import drift_in
 from webapp.book.checks.moves import vessel_name
-from webapp.book.checks.run import strength_slips
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, local_text, rounded, typed, when
+from webapp.book.checks.words import (
+    DAY_S,
+    YEAR_DAYS,
+    figure,
+    like_typed,
+    local_text,
+    rounded,
+    strength_field,
+    typed,
+    when,
+)
 from webapp.kinds.effects.goods import bottles_in
+from webapp.kinds.expected import Expected
 from webapp.kinds.key import bottling_key, name_key
 from webapp.kinds.message import Day, message
 from webapp.kinds.read import Read
@@ -91,11 +101,11 @@ def _drift(read: Read, view: View, filled: str | None) -> Iterable[Query]:
     years = max(seconds_between(f"{filled}T12:00:00Z", view.at) / DAY_S / YEAR_DAYS, 0.0)
     odd = drift_in(years, view)
     if abs(now - then) > odd:
-        at = "strength" if "strength" in read.values else "glass"
+        at = strength_field(read)
         said = message("opening_drift", now=figure(now, 1, "pct_vol"), then=typed(read, "filled_strength"),
                        at=Day(filled))
         low = max(then - odd, 0.0)
-        yield Query("opening_drift", "ask", at, said, strength_slips(read, at, low, then + odd, then))
+        yield Query("opening_drift", "ask", at, said, (Expected("true_strength", low, then + odd, then),))
 
 
 def _days(read: Read, view: View) -> Iterable[Query]:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.view import Query
 from webapp.book.checks.product_limits import bottled_at_least, limit_sentence, limits_of
-from webapp.book.checks.words import figure
+from webapp.book.checks.words import figure, strength_field
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
 from webapp.kinds.state import NO_FILL
@@ -37,4 +37,4 @@ def barrelled_high(read: Read, view: View) -> Iterable[Query]:
     for row in limits_of(what, view.site()):
         if row["limit"] == "barrelled" and now > row["value"] + 0.05:
             said = message("barrelled_high", strength=figure(now, 1, "pct_vol"), law=limit_sentence(row))
-            yield Query("barrelled_high", "note", "strength" if "strength" in read.values else "glass", said)
+            yield Query("barrelled_high", "note", strength_field(read), said)

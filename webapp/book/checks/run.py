@@ -7,12 +7,14 @@ from statistics import median
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.words import figure, like_typed, slips, time_span, typed, when
+from webapp.book.checks.words import figure, like_typed, strength_field, time_span, typed, when
+from webapp.kinds.cut import CHANGES
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import Declared, message
-from webapp.kinds.read import Read, Suggestion
-from webapp.kinds.state import RunLine, Vessel
+from webapp.kinds.read import Read
+from webapp.kinds.run_state import Run, RunLine
+from webapp.kinds.state import Vessel
 from webapp.kinds.view import View
-from webapp.trade import sums, units
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.still import vapour_temp_c
 
@@ -26,6 +28,7 @@ LIMITS = declare(
 
 ORDER = ("heat_on", "first_drop", "heads_cut", "hearts_cut")
 CUTS = ("heads_cut", "hearts_cut")
+OFF_STILL_PCT = (20.0, 95.0)  # what may run off a still while vapour says how strong it is [% vol]
 OFFSET_RUNS = 2  # a single run may be a slip
 MOST_BELOW = 15  # a suggested strength may lie this far below the last one [% vol]
 
@@ -82,15 +85,15 @@ def strength_slope(read: Read, view: View) -> Iterable[Query]:
     if run is None or now is None or not any(cut.get("event") == "heads_cut" for cut in run["cuts"]):
         return
     lines = [line for line in run["readings"] if line.get("true_strength") is not None]
-    if not lines or _still_was_changed(read, lines):
+    if not lines or _still_was_changed(read, run, lines):
         return
     last = lines[-1]["true_strength"]
     if last is not None and now > last + limit("slope_pct", view) + 1e-9:
         before, at_last = figure(last, 1, "pct_vol"), when(lines[-1]["at"], read, view)
         said = message("strength_slope", now=figure(now, 1, "pct_vol"), last=before, at=at_last)
-        at = "strength" if "strength" in read.values else "glass"
-        found = strength_slips(read, at, last - MOST_BELOW, last + limit("slope_pct", view), last)
-        yield Query("strength_slope", "ask", at, said, found)
+        at = strength_field(read)
+        expects = Expected("true_strength", last - MOST_BELOW, last + limit("slope_pct", view), last)
+        yield Query("strength_slope", "ask", at, said, (expects,))
 
 
 def strength_fell(read: Read, view: View) -> Iterable[Query]:
@@ -100,18 +103,18 @@ def strength_fell(read: Read, view: View) -> Iterable[Query]:
     if run is None or now is None or not _is_hearts(done) or _event(read) in ("hearts_cut", "run_end"):
         return
     lines = [line for line in run["readings"] if line.get("true_strength") is not None]
-    if not lines or _still_was_changed(read, lines):
+    if not lines or _still_was_changed(read, run, lines):
         return
     last, apart_s = lines[-1]["true_strength"], seconds_between(lines[-1]["at"], view.at)
     most = limit("fall_pct", view)
     if last is None or not 0 <= apart_s <= limit("fall_min", view) * 60 or last - now <= most + 1e-9:
         return
-    at = "strength" if "strength" in read.values else "glass"
+    at = strength_field(read)
     said = message(
         "strength_fell", now=figure(now, 1, "pct_vol"), off=figure(last - now, 1, "pct_vol"),
         last=figure(last, 1, "pct_vol"), apart=time_span(apart_s),
     )
-    yield Query("strength_fell", "ask", at, said, strength_slips(read, at, last - most, last + most, last))
+    yield Query("strength_fell", "ask", at, said, (Expected("true_strength", last - most, last + most, last),))
 
 
 def distillate_warm(read: Read, view: View) -> Iterable[Query]:
@@ -119,7 +122,7 @@ def distillate_warm(read: Read, view: View) -> Iterable[Query]:
     temp, warm = read.number("temp"), limit("warm_c", view)
     if temp is not None and temp > warm:
         said = message("distillate_warm", temp=typed(read, "temp"), warm=like_typed(read, "temp", warm))
-        yield Query("distillate_warm", "ask", "temp", said, slips(read, "temp", 5, warm))
+        yield Query("distillate_warm", "ask", "temp", said, (Expected("temp", 5, warm),))
 
 
 def vapour_strength(read: Read, view: View) -> Iterable[Query]:
@@ -139,22 +142,8 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
         "vapour_strength", vapour=typed(read, "vapour_temp"), strength=figure(now, 1, "pct_vol"),
         usual=like_typed(read, "vapour_temp", round(wanted, 1)),
     )
-    found = slips(read, "vapour_temp", wanted - off, wanted + off, wanted)
-    if not found:
-        at = "strength" if "strength" in read.values else "glass"
-        found = tuple(
-            s for s in strength_slips(read, at, 20, 95, None)
-            if _agrees(read, s, vapour - offset_of(view.state(read.mark)), height_m, off)
-        )
-    yield Query("vapour_strength", "ask", "vapour_temp", said, found)
-
-
-def _agrees(read: Read, slip: Suggestion, vapour: float, height_m: float, off: float) -> bool:
-    true = true_of(read, slip)
-    try:
-        return true is not None and abs(float(vapour_temp_c(true, height_m)) - vapour) <= off
-    except OutOfDomain:
-        return False
+    expects = Expected("vapour_temp", wanted - off, wanted + off, wanted), Expected("true_strength", *OFF_STILL_PCT)
+    yield Query("vapour_strength", "ask", "vapour_temp", said, expects)
 
 
 def offset_of(still: Vessel) -> float:
@@ -163,30 +152,10 @@ def offset_of(still: Vessel) -> float:
     return float(median(found)) if len(found) >= OFFSET_RUNS else 0.0
 
 
-def strength_slips(read: Read, at: str, low: float, high: float, near: float | None) -> tuple[Suggestion, ...]:
-    """Return slips of a strength field whose true strength lies from low to high. [% vol at 20 degC]"""
-    if at == "strength":
-        return slips(read, at, low, high, near)
-    wide = 2.0 if read.raw(at).get("unit") == "proof_glass" else 1.0
-    found = slips(read, at, 0.0, 100.0 * wide, None if near is None else near * wide)
-    return tuple(s for s in found if low <= (true_of(read, s) or -1.0) <= high)
-
-
-def true_of(read: Read, slip: Suggestion) -> float | None:
-    """Return the true strength that a suggested figure would give, or None. [% vol at 20 degC], 0 to 100"""
-    if slip.field == "strength":
-        return float(units.to_canonical(units.parse_number(slip.raw), slip.unit))
-    temp = read.number("temp")
-    if temp is None:
-        return None
-    given = {"glass": sums.Quantity(units.parse_number(slip.raw), slip.unit), "temp": sums.Quantity(temp, "degC")}
-    try:
-        return sums.compute("true_strength", given)
-    except OutOfDomain:
-        return None
-
-
-def _still_was_changed(read: Read, lines: list[RunLine]) -> bool:
+def _still_was_changed(read: Read, run: Run, lines: list[RunLine]) -> bool:
+    """Whether heat, water or plates were changed since the last of these readings, as told or by the figures."""
+    if any(cut.get("event") in CHANGES and cut["at"] >= lines[-1]["at"] for cut in run["cuts"]):
+        return True
     plates = [line.get("plates") for line in reversed(lines)]
     cooling = [line.get("cooling_temp") for line in reversed(lines)]
     for name, past, step in (("plates", plates, 0.5), ("cooling_temp", cooling, 2.0)):

@@ -8,17 +8,21 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from math import sqrt
 from statistics import median, quantiles
 from typing import TypedDict
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
+from webapp.book.checks.instruments import dipped_off_by, off_by
 from webapp.book.checks.words import figure, rounded, when
 from webapp.kinds.key import run_key
 from webapp.kinds.message import Declared, Figure, Message, Param, message
 from webapp.kinds.read import Read
-from webapp.kinds.state import NO_FILL, Fraction, Run, text_in
+from webapp.kinds.run_state import Fraction, Run
+from webapp.kinds.state import NO_FILL, text_in
 from webapp.kinds.view import View
+from webapp.trade.uncertainty import COVERAGE, standard_from_interval
 
 LIMITS = declare(
     Limit("stillage_pct", 0.2, "% vol", "Stillage that nobody has read counts as"),
@@ -31,6 +35,7 @@ LIMITS = declare(
     Limit("strip_high_pct", 100.5, "%", "Low wines carry of the wash at most"),
 )
 
+WASH_STEP_PCT = 0.1  # to which the strength of a wash is written down
 LIKE_LEAST = 4  # fewer runs before it are no custom of the house
 
 
@@ -85,7 +90,7 @@ def account_of(run: Run, parts: Sequence[Part | Fraction], view: View) -> Accoun
     """Return the account of a run whose fractions these are; None while one is still to be gauged."""
     charged = run["charge"]["lpa_l"] or 0.0
     named = {part["fraction"] for part in parts}
-    if charged <= 0 or not _expected(run) <= named:
+    if charged <= 0 or not expected(run) <= named:
         return None
     received = sum(part["lpa_l"] for part in parts if part["fraction"] != "stillage")
     if "stillage" in named:
@@ -101,7 +106,8 @@ def is_stripping(run: Run) -> bool:
     return not any(cut.get("event") in ("heads_cut", "hearts_cut") for cut in run["cuts"])
 
 
-def _expected(run: Run) -> set[str]:
+def expected(run: Run) -> set[str]:
+    """Return the fractions that a run has by its cuts."""
     if is_stripping(run):
         return {"low_wines"}
     events = {cut.get("event") for cut in run["cuts"]}
@@ -118,8 +124,25 @@ def run_balance(read: Read, view: View) -> Iterable[Query]:
     now = account_of(run, [*run["fractions"], part], view)
     if now is None or (before and _is_odd(before, run, view)) or not _is_odd(now, run, view):
         return
+    if abs(now.missing) <= _off_by(read, view, run):
+        return
     code = "strip_balance" if is_stripping(run) else "run_balance"
     yield Query(code, "ask", "", _said(now, run, view))
+
+
+def _off_by(read: Read, view: View, run: Run) -> float:
+    """Return the uncertainty of the balance by the dips and glasses of its parts. The strength of a wash is no reading
+    of an instrument: what it is off by is what the question finds; only its last digit counts. [L]
+    """
+    charge = run["charge"]
+    parts = [(part["volume_l"], part["lpa_l"]) for part in run["fractions"]]
+    parts.append((charge["volume_l"] or 0.0, charge["lpa_l"] or 0.0))
+    square = off_by(read, view, "lpa") ** 2
+    wash_l = charge["wash_l"] or 0.0
+    square += (COVERAGE * standard_from_interval(WASH_STEP_PCT) / 100 * wash_l) ** 2
+    for n, (volume, lpa) in enumerate(parts):
+        square += dipped_off_by(volume, lpa, is_read=n < len(parts) - 1) ** 2
+    return sqrt(square)
 
 
 def _is_odd(account: Account, run: Run, view: View) -> bool:

@@ -12,7 +12,8 @@ from webapp.book.checks.run_balance import Part, fraction_name, like_runs, part_
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
-from webapp.kinds.state import NO_FILL, Fraction, Run, RunLine
+from webapp.kinds.run_state import Fraction, Run, RunLine
+from webapp.kinds.state import NO_FILL
 from webapp.kinds.view import View
 
 LIMITS = declare(

@@ -6,8 +6,8 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.run import strength_slips
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, typed
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, strength_field, typed
+from webapp.kinds.expected import Expected
 from webapp.kinds.key import run_key
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
@@ -41,11 +41,11 @@ def strength_ceiling(read: Read, view: View) -> Iterable[Query]:
     now = read.figures.get("true_strength")
     if now is None:
         return
-    at = "strength" if "strength" in read.values else "glass"
+    at = strength_field(read)
     ceiling = limit("ceiling_pct", view)
     if now > ceiling:
         said = message("strength_impossible", now=figure(now, 1, "pct_vol"), most=figure(ceiling, 1, "pct_vol"))
-        yield Query("strength_impossible", "stop", at, said, strength_slips(read, at, 0, ceiling, None))
+        yield Query("strength_impossible", "stop", at, said, (Expected("true_strength", 0, ceiling),))
         return
     if read.kind.name not in OFF_THE_STILL:
         return
@@ -58,7 +58,7 @@ def strength_ceiling(read: Read, view: View) -> Iterable[Query]:
             "strength_class", now=figure(now, 1, "pct_vol"), what=what or "none", limit=name,
             most=figure(top, 0, "pct_vol"),
         )
-        yield Query("strength_class", "ask", at, said, strength_slips(read, at, 20, top, None))
+        yield Query("strength_class", "ask", at, said, (Expected("true_strength", 20, top),))
 
 
 def _what(read: Read, view: View) -> tuple[str, bool]:
@@ -86,12 +86,12 @@ def held_strength(read: Read, view: View) -> Iterable[Query]:
     booked, most = held["strength_pct"], limit("held_off_pct", view) + limit("drift_pct_year", view) * years
     if abs(now - booked) <= most + 1e-9:
         return
-    at = "strength" if "strength" in read.values else "glass"
+    at = strength_field(read)
     said = message(
         "held_strength", now=figure(now, 1, "pct_vol"), held=figure(booked, 1, "pct_vol"),
         off=figure(abs(now - booked), 1, "pct_vol"), side="below" if now < booked else "above",
     )
-    yield Query("held_strength", "ask", at, said, strength_slips(read, at, booked - most, booked + most, booked))
+    yield Query("held_strength", "ask", at, said, (Expected("true_strength", booked - most, booked + most, booked),))
 
 
 def glass_scale(read: Read, view: View) -> Iterable[Query]:

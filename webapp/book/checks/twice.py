@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import figure, like_typed, time_span, when
+from webapp.kinds.expected import Suggestion
 from webapp.kinds.message import Param, Several, message
-from webapp.kinds.read import Read
+from webapp.kinds.read import Read, label
 from webapp.kinds.state import Line, Value, figure_in
 from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("twice_min", 10, "min", "The same figures again within"),
+    Limit("moved_twice_h", 24, "h", "The same figures of what moves stock again within"),
     Limit("two_people_h", 24, "h", "Two people at one vessel within"),
 )
+
+ONCE = ("run_name",)
 
 
 def _name(code: str, view: View) -> str:
@@ -23,7 +28,7 @@ def _name(code: str, view: View) -> str:
     return str(person["name"]) if person else code
 
 
-def _nearly_equal(read: Read, before: Mapping[str, Value]) -> bool:
+def _nearly_equal(read: Read, before: Mapping[str, Value], least: int = 1) -> bool:
     shared = read.values.keys() & before.keys()
     numbers = 0
     for name in shared:
@@ -36,7 +41,7 @@ def _nearly_equal(read: Read, before: Mapping[str, Value]) -> bool:
                 return False
         elif one != other:
             return False
-    return numbers > 0
+    return numbers >= least
 
 
 def _asked_as_two_people(read: Read, line: Line) -> bool:
@@ -54,6 +59,40 @@ def twice(read: Read, view: View) -> Iterable[Query]:
             by = "none" if line["person"] == read.entry["person"] else _name(line["person"], view)
             yield Query("twice", "ask", "", message("twice", at=when(line["at"], read, view), before=ago, by=by))
             return
+
+
+def moved_twice(read: Read, view: View) -> Iterable[Query]:
+    """The same figures of an entry that moves stock, hours before: logged again, or the line before copied."""
+    if not read.mark:
+        return
+    for line in reversed(view.recent(read.mark, read.kind.name)):
+        apart_s = seconds_between(line["at"], view.at)
+        if apart_s > limit("moved_twice_h", view) * 3600:
+            return
+        if apart_s > limit("twice_min", view) * 60 and _nearly_equal(read, line["values"], least=2):
+            yield Query("moved_twice", "ask", "", message("moved_twice", at=when(line["at"], read, view)))
+            return
+
+
+def named_twice(read: Read, view: View) -> Iterable[Query]:
+    """A name or number that is given once, given again on this vessel; the next number is offered."""
+    for name in ONCE:
+        now, spec = read.text(name), read.kind.field(name)
+        if not now or spec is None or not read.mark:
+            continue
+        lines = [line for line in view.recent(read.mark, read.kind.name) if line["values"].get(name) == now]
+        if lines:
+            said = message("named_twice", label=label(read.kind, spec), name=now[:20],
+                           at=when(lines[-1]["at"], read, view))
+            following = _next_name(now)
+            offers = (Suggestion(name, following, ""),) if following else ()
+            yield Query("named_twice", "ask", name, said, suggestions=offers)
+
+
+def _next_name(name: str) -> str:
+    """Return a name with its last number one higher, as wide as it was; empty where it ends in none."""
+    digits = re.search(r"[0-9]{1,9}$", name)
+    return f"{name[: digits.start()]}{int(digits[0]) + 1:0{len(digits[0])}d}" if digits else ""
 
 
 def two_people(read: Read, view: View) -> Iterable[Query]:

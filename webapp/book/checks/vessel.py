@@ -7,9 +7,10 @@ from collections.abc import Iterable
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.moves import emptied_by
-from webapp.book.checks.words import figure, slips, typed
+from webapp.book.checks.words import figure, typed
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import Figure, Message, message
-from webapp.kinds.read import Read, Suggestion
+from webapp.kinds.read import Read
 from webapp.kinds.rows import VesselRow
 from webapp.kinds.state import NO_FILL
 from webapp.kinds.view import View
@@ -20,7 +21,6 @@ LIMITS = declare(
     Limit("mash_kg_l", 1.05, "kg", "A litre of mash weighs"),
     Limit("cask_brim", 1.02, "", "A cask holds at most this times its rated size"),
 )
-LIGHTEST = 0.79  # pure alcohol at 20 degC; OIML R 22 [kg/L]
 
 
 def over_capacity(read: Read, view: View) -> Iterable[Query]:
@@ -36,30 +36,38 @@ def over_capacity(read: Read, view: View) -> Iterable[Query]:
         brim = brim * limit("cask_brim", view)
     if litres <= min(brim or litres, working or litres) + 0.05:
         return
-    found = _likely(read, at, 0.05 * brim, working or brim) if brim else ()
+    expects = (_expected(read, view, 0.05 * brim, working or brim),) if brim else ()
     if brim and litres > brim + 0.05:
         said = message("over_capacity", contents=contents, vessel=vessel["name"], holds=figure(brim, 0, "L"))
-        yield Query("over_capacity", "stop", at, said, found)
+        yield Query("over_capacity", "stop", at, said, expects)
     elif working and litres > working + 0.05:
         level = figure(working, 0, "L")
         said = message("over_working_level", contents=contents, vessel=vessel["name"], level=level)
-        yield Query("over_working_level", "ask", at, said, found)
+        yield Query("over_working_level", "ask", at, said, expects)
 
 
-def _likely(read: Read, at: str, low_l: float, high_l: float) -> tuple[Suggestion, ...]:
-    """Return the likely slips of a figure that would leave so many litres in the vessel."""
-    if at != "gross":
-        return slips(read, at, low_l, high_l)
-    tare = read.number("tare") or read.context.get("tare_kg") or 0.0
-    return slips(read, at, tare + low_l * LIGHTEST, tare + high_l)
+def _expected(read: Read, view: View, low_l: float, high_l: float) -> Expected:
+    """Return the figure of this entry that would leave from low to high in the vessel. [L]"""
+    if read.kind.name == "fruit_intake":
+        mash, before = limit("mash_kg_l", view), _fruit_before(read, view)
+        return Expected("net", low_l * mash - before, high_l * mash - before)
+    if read.kind.name == "charge":
+        feints = read.number("feints") or 0.0
+        return Expected("wash", low_l - feints, high_l - feints)
+    return Expected("volume" if "volume" in read.values else "volume_20", low_l, high_l)
+
+
+def _fruit_before(read: Read, view: View) -> float:
+    """Return the fruit that lies in a fermenter already. [kg]"""
+    held = view.state(read.mark)["holds"] or NO_FILL
+    return 0.0 if held.get("charged") or held["lpa_l"] else held["mass_kg"] or 0.0
 
 
 def _contents(read: Read, view: View, vessel: VesselRow) -> tuple[float | None, Message | Figure | str, str]:
     """Return the resulting contents of the vessel [L], the phrase about them, and the field they came from."""
     kind = read.kind.name
     if kind == "fruit_intake":
-        held = view.state(read.mark)["holds"] or NO_FILL
-        before = 0.0 if held.get("charged") or held["lpa_l"] else held["mass_kg"] or 0.0
+        before = _fruit_before(read, view)
         mass = before + (read.figures.get("net") or 0.0)
         litres = mass / limit("mash_kg_l", view)
         there = figure(before, 0, "kg") if before else "none"
@@ -93,14 +101,14 @@ def wash_strength(read: Read, view: View) -> Iterable[Query]:
     source = view.vessel(mark)
     if strength is None or not source or source.get("sort") != "fermenter":
         return
-    found = slips(read, "wash_strength", 3, limit("wash_ask_pct", view))
+    expects = (Expected("wash_strength", 3, limit("wash_ask_pct", view)),)
     if strength > limit("wash_stop_pct", view):
         said = message("wash_strength-impossible", strength=typed(read, "wash_strength"), vessel=source["name"])
-        yield Query("wash_strength", "stop", "wash_strength", said, found)
+        yield Query("wash_strength", "stop", "wash_strength", said, expects)
     elif strength > limit("wash_ask_pct", view):
         most = figure(limit("wash_ask_pct", view), 0, "pct_vol")
         said = message("wash_strength", strength=typed(read, "wash_strength"), vessel=source["name"], most=most)
-        yield Query("wash_strength", "ask", "wash_strength", said, found)
+        yield Query("wash_strength", "ask", "wash_strength", said, expects)
 
 
 def source_empty(read: Read, view: View) -> Iterable[Query]:

@@ -5,8 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta, timezone
 
 from webapp.kinds.message import Figure, Month, Span, Time
-from webapp.kinds.read import Read, Suggestion
-from webapp.kinds.slips import likely_slips
+from webapp.kinds.read import Read
 from webapp.kinds.view import View
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
@@ -93,12 +92,8 @@ def typed(read: Read, name: str) -> Figure:
     return Figure(str(raw.get("raw", "")).strip().replace(",", "."), raw.get("unit") or "")
 
 
-def slips(read: Read, name: str, low: float, high: float, near: float | None = None) -> tuple[Suggestion, ...]:
-    """Return the likely slips of a field whose figure would lie from low to high, nearest first. [canonical unit]"""
-    spec = read.kind.field(name)
-    raw = read.raw(name)
-    if spec is None or not raw.get("raw"):
-        return ()
-    centre = near if near is not None else (low + high) / 2
-    found = likely_slips(spec, units.parse_number(raw["raw"]), raw["unit"], (low, high), centre)
-    return tuple(Suggestion(name, slip.raw, slip.unit, slip.message) for slip in found if low <= slip.value <= high)
+def strength_field(read: Read) -> str:
+    """Return the name of the field that a strength was read in: typed as such, by glass, or by density meter."""
+    return next((name for name in ("strength", "glass") if name in read.values), "density" if "density" in read.values
+                else "glass")
+

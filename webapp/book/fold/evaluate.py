@@ -21,6 +21,7 @@ from webapp.book.fold.registry_rows import Known
 from webapp.book.record.upcast import stored_mark
 from webapp.kinds.entry import Entry
 from webapp.kinds.key import Key, vessel_key
+from webapp.kinds.meant import BY_RANGE
 from webapp.kinds.message import Declared, Message, message
 from webapp.kinds.read import Read, label, read_entry
 from webapp.kinds.rows import VesselRow
@@ -63,7 +64,7 @@ def evaluate(plan: Plan, view: BookView, known: Known) -> Outcome:
             raise ArithmeticError(f"stock changed by other than flows: {', '.join(wrong)}")
         spoken = {query.code for _, query, _ in questions}
         if not spoken & EMPTY_CODES:  # a check has said already that nothing is there
-            questions = _name_questions(plan, [*asked, *shortfalls(effect, view)])
+            questions = _name_questions(plan, [*asked, *shortfalls(effect, read, view)])
         phone = device_state(read, view)  # however its figures are: this is how its phone's clock stood
         if phone:
             effect = Effect({**effect.states, **phone}, effect.flows)
@@ -98,7 +99,7 @@ def ask_questions(read: Read, view: View) -> list[Query]:
     """Return every question to an entry."""
     # A body that intake would refuse today may stand in an old book: it is asked about, not lost.
     refused = [problem for problem in read.problems if problem.weight == "refuse"]
-    unreadable = [Query(p.code, "stop", p.field, p.message, p.suggestions) for p in refused]
+    unreadable = [Query(p.code, "stop", p.field, p.message) for p in refused]
     row = view.vessel(read.mark) if read.mark else None
     return [*unreadable, *_ask_about_strangers(read, view, row), *checks.questions(read, view)]
 
@@ -149,7 +150,7 @@ def _name_questions(plan: Plan, queries: Iterable[Query]) -> list[tuple[str, Que
     """Give each question a name of its own within the entry: its code, with the field where a code comes twice."""
     named: dict[str, tuple[str, Query, str]] = {}
     for query in queries:
-        by_field = query.code in checks.RANGE_CODES or query.code in named
+        by_field = query.code in BY_RANGE or query.code in named
         name = f"{query.code}:{query.field}" if by_field and query.field else query.code
         if name not in named:
             named[name] = (name, query, plan.answer_to(name, query.code))

@@ -26,7 +26,7 @@ from webapp.kinds.key import stored_key
 from webapp.kinds.state import State
 
 DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
-           "dispatches", "month_sums", "unjudged", "seams")
+           "dispatches", "month_sums", "placings", "unjudged", "seams")
 
 
 def note_entry(book: Book, row: NotedRow, entry: Entry) -> None:
@@ -95,5 +95,6 @@ def dump(book: Book) -> bytes:
         "dispatches": book.query("SELECT * FROM dispatches ORDER BY id"),
         "month_sums": book.query("SELECT * FROM month_sums ORDER BY month, a, b, reason, sort"),
         "bottlings": book.query("SELECT * FROM bottlings ORDER BY id"),
+        "placings": book.query("SELECT * FROM placings ORDER BY entry, mark"),
     }
     return canonical(whole).encode()

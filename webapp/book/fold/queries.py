@@ -94,22 +94,37 @@ def open_queries(
     return _dressed_all(book, rows)
 
 
-def for_entry(book: Book, entry_id: str) -> list[Question]:
-    """Return every query to an entry, answered ones too (`answer` is the id of the answer), the heaviest first."""
+def heaviest(book: Book, house: House, each: int) -> list[Question]:
+    """Return the newest stops without an answer, then the newest asks, so many of each; by the index of open queries.
+    """
+    newest = f"SELECT {_COLUMNS} FROM queries WHERE answer = '' AND weight = "  # noqa: S608
+    last = "ORDER BY at DESC, entry, name LIMIT ?"
+    sql = f"SELECT * FROM ({newest} 'stop' {last}) UNION ALL SELECT * FROM ({newest} 'ask' {last})"  # noqa: S608
+    return _dressed_all(book, book.rows(_Row, sql, (each, each)), house)
+
+
+def for_entry(book: Book, entry_id: str, house: House | None = None) -> list[Question]:
+    """Return every query to an entry, answered ones too (`answer` is the id of the answer), the heaviest first.
+
+    house: the units of the house, where they are known already.
+    """
     rows = book.rows(
         _Row,
         f"SELECT {_COLUMNS} FROM queries WHERE entry = ? ORDER BY {_HEAVIEST}, name",  # noqa: S608
         (entry_id,),
     )
-    return _dressed_all(book, rows)
+    return _dressed_all(book, rows, house)
 
 
-def still_open(book: Book, ids: list[str]) -> dict[str, list[SentQuestion]]:
-    """Return the open queries of these entries, notes too, as they travel to a phone; by entry."""
+def still_open(book: Book, ids: list[str], house: House | None = None) -> dict[str, list[SentQuestion]]:
+    """Return the open queries of these entries, notes too, as they travel to a phone; by entry.
+
+    house: the units of the house, where they are known already.
+    """
     marks = ", ".join("?" * len(ids))
     found: dict[str, list[SentQuestion]] = {}
     sql = f"SELECT {_COLUMNS} FROM queries WHERE answer = '' AND entry IN ({marks}) ORDER BY entry, {_HEAVIEST}, name"  # noqa: S608
-    for row in _dressed_all(book, book.rows(_Row, sql, ids)):
+    for row in _dressed_all(book, book.rows(_Row, sql, ids), house):
         sent: SentQuestion = {
             "id": row["id"], "code": row["code"], "weight": row["weight"], "field": row["field"],
             "words": row["words"], "message": row["message"], "suggestions": row["suggestions"],
@@ -140,8 +155,11 @@ def as_counts(rows: Iterable[tuple[str, int]]) -> dict[str, int]:
     return {"stop": 0, "ask": 0, "note": 0} | dict(rows)
 
 
-def for_card(book: Book, mark: str, limit: int = 20) -> list[CardQuestion]:
-    """Return the open queries of a vessel as its card shows them, newest first."""
+def for_card(book: Book, mark: str, limit: int = 20, house: House | None = None) -> list[CardQuestion]:
+    """Return the open queries of a vessel as its card shows them, newest first.
+
+    house: the units of the house, where they are known already.
+    """
     rows = book.rows(
         _Row,
         f"SELECT {_COLUMNS} FROM queries WHERE mark = ? AND answer = '' AND weight <> 'note' "  # noqa: S608
@@ -154,7 +172,7 @@ def for_card(book: Book, mark: str, limit: int = 20) -> list[CardQuestion]:
             "weight": row["weight"], "words": row["words"], "message": row["message"], "at": row["at"],
             "suggestions": row["suggestions"],
         }
-        for row in _dressed_all(book, rows)
+        for row in _dressed_all(book, rows, house)
     ]
 
 
@@ -169,8 +187,8 @@ def count_by_mark(book: Book, marks: Iterable[str], most: int = 20) -> dict[str,
     return dict.fromkeys(wanted, 0) | {row["mark"]: min(row["many"], most) for row in rows}
 
 
-def _dressed_all(book: Book, rows: Iterable[_Row]) -> list[Question]:
-    house = house_units(book)
+def _dressed_all(book: Book, rows: Iterable[_Row], house: House | None = None) -> list[Question]:
+    house = house or house_units(book)
     return [_dressed(row, house) for row in rows]
 
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 import json
 from typing import cast
 
+import webapp.kinds
 from webapp.book.fold.differences import Watch
 from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Plan
@@ -18,7 +19,8 @@ from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
 from webapp.kinds.key import Key, is_run, is_vessel, is_wish, name_in, run_key
 from webapp.kinds.message import to_json
-from webapp.kinds.state import Body, Run, State
+from webapp.kinds.run_state import Run
+from webapp.kinds.state import Body, State
 from webapp.words.travel import keep_suggestions
 
 FlowRow = tuple[str, int, str, str, int, int, int, str, str, str, str, str, str, str]
@@ -27,6 +29,10 @@ NAMED = {
     "b:": ("bottlings", ("tank", "fill", "batch", "lot_mark", "case_from", "case_to", "odd_case", "at")),
     "o:": ("dispatches", ("bottling", "at", "why", "document", "to_whom", "case_from", "case_to", "cases", "bottles")),
 }
+
+
+# Kinds that may put a vessel somewhere: those with a box for a place.
+PLACING = frozenset(kind.name for kind in webapp.kinds.ALL if any(field.is_place for field in kind.fields))
 
 
 class Results:
@@ -40,6 +46,7 @@ class Results:
         self._folded: list[tuple[str, ...]] = []
         self._flows: list[FlowRow] = []
         self._queries: list[tuple[str, ...]] = []
+        self._placings: list[tuple[str, ...]] = []
         self._marks: set[str] = set()
         self._runs: set[str] = set()
         self._named: set[Key] = set()
@@ -79,6 +86,9 @@ class Results:
         for _, _, source, target, ul, _, _, _, _, reason, source_account, target_account, at, sort in flows:
             self._months.add(1, at, source, target, reason, source_account, target_account, sort, ul)
         self._flows += flows
+        if entry["kind"] in PLACING:
+            put = ((name_in(key), vessel["place"]) for key, vessel in outcome.effect.vessels())
+            self._placings += [(plan.id, name, place, plan.order_key) for name, place in put if place]
         for name, query, answer in outcome.questions:
             suggestions = json.dumps(keep_suggestions(query.suggestions), ensure_ascii=False)
             what = (query.code, query.weight, query.field, canonical(to_json(query.message)), suggestions)
@@ -115,6 +125,7 @@ class Results:
         many = self._conn.executemany
         many("INSERT OR REPLACE INTO folded VALUES (?, ?, ?, ?, ?, ?)", self._folded)
         many("INSERT INTO flows VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._flows)
+        many("INSERT OR REPLACE INTO placings VALUES (?, ?, ?, ?)", self._placings)
         self._months.write()
         columns = "entry, name, code, weight, field, message, suggestions, mark, kind, person, at, answer"
         many(f"INSERT INTO queries ({columns}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", self._queries)  # noqa: S608
@@ -143,6 +154,7 @@ class Results:
         self._months.take(entry_id)
         self._conn.execute("DELETE FROM flows WHERE entry = ?", (entry_id,))
         self._conn.execute("DELETE FROM queries WHERE entry = ?", (entry_id,))
+        self._conn.execute("DELETE FROM placings WHERE entry = ?", (entry_id,))
 
 
 def turn_cards(book: Book, marks: set[str]) -> None:

@@ -6,6 +6,7 @@ import json
 from collections.abc import Sequence
 from typing import cast
 
+from webapp.book.record.memory import Registry
 from webapp.book.record.store import Book
 from webapp.kinds.entry import Limits, Ranges
 from webapp.kinds.rows import InstrumentRow, PersonRow, SiteSettings, VesselRow
@@ -15,11 +16,11 @@ VESSEL_FLAGS = ("in_zone", "curved", "retired")
 
 
 class Known:
-    """Vessels, instruments, people, limits and the site. Inside a write only."""
+    """Vessels, instruments, people, limits and the site. Inside a write only, but for one with a memory of its own."""
 
-    def __init__(self, book: Book) -> None:
+    def __init__(self, book: Book, held: Registry | None = None) -> None:
         self._book = book
-        self._held = book.memory.registry
+        self._held = book.memory.registry if held is None else held
 
     def vessel(self, mark: str) -> VesselRow | None:
         """Return the vessel's row, or None."""

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import TypedDict, TypeVar, cast
 
 import webapp.kinds
+from webapp.book.before.accuracy import accuracies_for
 from webapp.book.before.corrections import corrections_for, instruments_in
 from webapp.book.before.reading_context import context_for
 from webapp.book.fold.registry_rows import load_limits
@@ -71,6 +72,11 @@ def read_all_as_folded(book: Book, rows: Sequence[PlacedRow]) -> list[Read | Non
         state_of = _StatesAt(states, place)
         context = context_for(kind, vessels.get(mark), state_of(vessel_key(mark)), limits)
         context["corrections"] = corrections_for(kind, body, instruments.get, state_of)
+        # Nothing is computed by these two: they say how far what is computed may be off.
+        day = str(body.get("read_at") or "")[:10]
+        context["accuracies"] = accuracies_for(instruments_in(kind, body), day, instruments.get, state_of)
+        vessel = vessels.get(mark)
+        context["capacity_l"] = vessel["capacity_l"] if vessel else None
         found.append(read_entry(kind, body, context))
     return found
 

@@ -16,9 +16,10 @@ from webapp.book.fold.registry_rows import load_site
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.log import JOIN_FOLDED
 from webapp.book.record.store import Book
+from webapp.kinds.goods_state import Bottling
 from webapp.kinds.key import bottling_key
 from webapp.kinds.rows import SiteSettings
-from webapp.kinds.state import Bottling, Value, figure_in
+from webapp.kinds.state import Value, figure_in
 
 LIST_MOST = 100
 CHECKS_MOST = 500
@@ -228,7 +229,7 @@ def _sums(closes: Sequence[Bottling]) -> Sums:
     return {
         "filled": sum(close["filled"] for close in closes), "broken": sum(close["broken"] for close in closes),
         "reworked": sum(close["reworked"] for close in closes), "library": sum(close["library"] for close in closes),
-        "good": sum(close["good"] for close in closes), "lpa_l": sum(close["lpa_ul"] for close in closes) / 1e6,
+        "good": sum(close["good"] for close in closes), "lpa_l": sum(close["bottled_ul"] for close in closes) / 1e6,
         "volume_l": sum(close["good"] * close["size_l"] for close in closes),
     }
 

@@ -9,8 +9,8 @@ from typing import TypedDict
 from webapp.book.fold.reader_rows import DispatchRow
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
+from webapp.kinds.goods_state import Bottling, Cases
 from webapp.kinds.key import bottling_key
-from webapp.kinds.state import Bottling, Cases
 
 LIST_MOST = 500
 PHONE_MOST = 200  # bottlings that a phone keeps

@@ -1,14 +1,16 @@
-"""Phones: let in by a one-time token, known by a secret, heard from, and put out again.
+"""Phones: let in by a one-time token or typed code, known by a secret, heard from, and put out again.
 
 Token and secret have 256 random bits and are kept as SHA-256 only: nobody can guess one, so a slow hash gains nothing.
+A code to type is shorter (codes.py): it lives for minutes, and using it or its token uses up both.
 """
 
 from __future__ import annotations
 
 import secrets
 from datetime import UTC, datetime, timedelta
-from typing import TypedDict
+from typing import NamedTuple, TypedDict
 
+from webapp.book.house import codes
 from webapp.book.record import counters
 from webapp.book.record.changes import note_change
 from webapp.book.record.clock import utc_text
@@ -48,25 +50,53 @@ class _Counted(_Given):
     device: str
 
 
+class Grant(NamedTuple):
+    """Leave for one phone: the token that a QR carries, and a code for a phone whose camera does not scan."""
+
+    token: str
+    code: str
+
+
+def new_grant(book: Book, by: str, name: str, now: datetime | None = None) -> Grant:
+    """Return leave for one phone: a token good for 24 hours, and a code to type good for 15 minutes.
+
+    Whichever is used first uses up both.
+    """
+    grant = Grant(secrets.token_urlsafe(32), codes.make_code())
+    line = (sha256(grant.token), name.strip()[:NAME_MOST], by, utc_text(now or datetime.now(UTC)), _kept(grant.code))
+    with book.write() as database:
+        database.conn.execute(
+            "INSERT INTO tokens (token_sha256, name, made_by, made_at, code_sha256) VALUES (?, ?, ?, ?, ?)", line
+        )
+    return grant
+
+
 def new_token(book: Book, by: str, name: str, now: datetime | None = None) -> str:
     """Return a one-time token that lets one phone in within 24 hours."""
-    token = secrets.token_urlsafe(32)
-    with book.write() as database:
-        line = (sha256(token), name.strip()[:NAME_MOST], by, utc_text(now or datetime.now(UTC)))
-        database.conn.execute("INSERT INTO tokens VALUES (?, ?, ?, ?, NULL)", line)
-    return token
+    return new_grant(book, by, name, now).token
+
+
+def _kept(code: str) -> str:
+    return sha256(f"typed {code}")
 
 
 def enrol_device(book: Book, token: str, name: str, now: datetime) -> tuple[Device, str]:
-    """Use a token up; return the new device and its secret, which is shown this once. BookError where it is no good."""
+    """Use a token or a typed code up; return the new device and its secret, which is shown this once.
+
+    BookError where it is no good, BadCode (a BookError) where it is mistyped.
+    """
+    is_typed = codes.is_typed(token)
+    column, kept = ("code", _kept(codes.parse_code(token))) if is_typed else ("token", sha256(token.strip()))
+    life = timedelta(minutes=codes.MINUTES) if is_typed else timedelta(hours=TOKEN_HOURS)
     with book.write() as database:
-        found = book.one("SELECT * FROM tokens WHERE token_sha256 = ?", (sha256(token.strip()),))
+        found = book.one(f"SELECT * FROM tokens WHERE {column}_sha256 = ?", (kept,))  # noqa: S608
         if found is None:
             raise BookError("This code lets nobody in. Ask the office for a new one.")
         if found["used_at"]:
             raise BookError("This code has been used already. Ask the office for a new one.")
-        if found["made_at"] < utc_text(now - timedelta(hours=TOKEN_HOURS)):
-            raise BookError("This code is older than a day. Ask the office for a new one.")
+        if found["made_at"] < utc_text(now - life):
+            age = f"{codes.MINUTES} minutes" if is_typed else "a day"
+            raise BookError(f"This code is older than {age}. Ask the office for a new one.")
         secret = secrets.token_urlsafe(32)
         device_id = "d-" + "".join(secrets.choice(_ALPHABET) for _ in range(8))
         called = name.strip()[:NAME_MOST] or found["name"] or device_id

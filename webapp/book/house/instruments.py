@@ -17,7 +17,7 @@ from webapp.book.record.rows import LogRow
 from webapp.book.record.store import Book
 from webapp.kinds.key import instrument_key
 from webapp.kinds.rows import InstrumentRow
-from webapp.kinds.state import InstrumentCheck
+from webapp.kinds.state import Instrument, InstrumentCheck
 
 LISTED_MOST = 500
 
@@ -196,11 +196,29 @@ def _check(line: InstrumentCheck, place: _Place, doubtful: int) -> Check:
                  expected=line["expected"], found=line["found"], correction=line["correction"], until=line["until"])
 
 
+def standing_word(row: InstrumentRow, state: Instrument | None, today: str) -> tuple[str, str | None]:
+    """Return the standing of an instrument and its due day, as its record has them, from its newest state alone.
+
+    today: `2026-03-02`
+    """
+    lines = state["checks"] if state else []
+    last = lines[-1] if lines else None
+    is_good = any(line["good"] for line in lines)
+    due = last["until"] if last and last["in_use"] == "until" else row["due_on"]
+    is_out = row["state"] == "out of use" or bool(last and last["in_use"] == "no")
+    return _word(is_out, last is None or last["good"], is_good, due, today), due
+
+
 def _standing(row: InstrumentRow, last: Check | None, good: Check | None, due: str | None, today: str) -> str:
-    if row["state"] == "out of use" or (last and last.in_use == "no"):
+    is_out = row["state"] == "out of use" or bool(last and last.in_use == "no")
+    return _word(is_out, last is None or last.good, good is not None, due, today)
+
+
+def _word(is_out: bool, was_good: bool, has_good: bool, due: str | None, today: str) -> str:
+    if is_out:
         return "out of use"
-    if last and not last.good:
+    if not was_good:
         return "failed"
     if due and due < today:
         return "due"
-    return "good" if good else "unchecked"
+    return "good" if has_good else "unchecked"

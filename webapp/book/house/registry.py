@@ -18,6 +18,7 @@ from webapp.book.fold import unjudged
 from webapp.book.fold.reader_tables import turn_cards
 from webapp.book.fold.registry_rows import VESSEL_FLAGS, load_site, with_flags
 from webapp.book.house.check_limits import check_limits, set_check_limit
+from webapp.book.house.places import LAST_PUT
 from webapp.book.record.changes import changes, note_change
 from webapp.book.record.errors import BookError
 from webapp.book.record.months import zone_named
@@ -32,8 +33,10 @@ TEXT_MOST = 500
 _NUMBERS = ("capacity_l", "working_l", "tare_kg")
 _TEXTS = ("name", "title", "place", "wood", "toast", "use", "size_class", "note")
 # No check and no effect looks at these.
-_SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts", "season_month", "due", "tasting", "ready_rules", "group")
-_INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state", "corrections")
+_SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts", "season_month", "due", "loss_allowance", "tasting",
+                    "ready_rules", "group")
+_INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state", "corrections", "accuracy",
+               "interval")
 __all__ = [
     "changes",
     "check_limits",
@@ -53,12 +56,17 @@ __all__ = [
 def find_vessels(
     book: Book, *, sort: str | None = None, text: str = "", limit: int = 200, offset: int = 0
 ) -> list[VesselRow]:
-    """Return vessels in use first, by sort and name, whose mark, name, title or place holds the text."""
+    """Return vessels in use first, by sort and name, whose mark, name, title or place holds the text.
+
+    A place is where an entry put the vessel last, else what the registry says.
+    """
     like = "%" + text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%"
     rows = book.rows(
         VesselRow,
+        f"WITH put AS MATERIALIZED ({LAST_PUT} HAVING :text <> '') "  # noqa: S608
         "SELECT * FROM vessels WHERE (:sort IS NULL OR sort = :sort) AND (:text = '' OR mark LIKE :like ESCAPE '\\' "
-        "OR title LIKE :like ESCAPE '\\' OR place LIKE :like ESCAPE '\\') "
+        "OR title LIKE :like ESCAPE '\\' OR mark IN (SELECT mark FROM put WHERE place LIKE :like ESCAPE '\\') "
+        "OR (place LIKE :like ESCAPE '\\' AND mark NOT IN (SELECT mark FROM put))) "
         "ORDER BY retired, sort, length(name), name LIMIT :limit OFFSET :offset",
         {"sort": sort, "text": text, "like": like, "limit": limit, "offset": offset},
     )
@@ -114,12 +122,16 @@ def put_instrument(book: Book, row: Mapping[str, object], by: str) -> dict[str, 
         if not instrument_id:
             raise BookError("An instrument needs an id, such as TH-2. Type it.")
         before = book.one("SELECT * FROM instruments WHERE id = ?", (instrument_id,))
-        said = {"title": "", "unit": "", "state": "in use", "corrections": ""} | (before or {}) | dict(row)
+        unsaid = {"title": "", "unit": "", "state": "in use", "corrections": "", "accuracy": ""}
+        said = unsaid | (before or {}) | dict(row)
         after = {name: said.get(name) for name in _INSTRUMENT} | {"id": instrument_id}
         if not after["sort"]:
             raise BookError("Say what sort of instrument it is: thermometer, alcoholmeter, scale.")
         for name in ("low", "high"):
             after[name] = _number(after[name], f"The {name} end of the scale")
+        after["interval"] = _number(after["interval"], "The interval of the scale")
+        if after["interval"] is not None and not after["interval"] > 0:
+            raise BookError("The interval of the scale is above 0. Leave it empty where it is not known.")
         after["due_on"] = after["due_on"] or None
         if "corrections" in row:
             after["corrections"] = table_typed(str(row["corrections"] or ""))
@@ -211,6 +223,7 @@ def _checked_vessel(mark: str, said: Mapping[str, object]) -> dict[str, object]:
     row |= {name: str(said.get(name) or "").strip()[:TEXT_MOST] for name in _TEXTS}
     row["name"] = row["name"] or mark.rpartition("-")[0]
     row["title"] = row["title"] or row["name"]
+    row["dips"] = str(said.get("dips") or "")
     row |= {name: _number(said.get(name), f"{name.rpartition('_')[0].capitalize()} of {mark}") for name in _NUMBERS}
     return row | {name: int(bool(said.get(name))) for name in VESSEL_FLAGS}
 

@@ -6,7 +6,7 @@ from typing import Any
 
 from webapp.book.fold.states import load_newest
 from webapp.book.record.store import Book
-from webapp.kinds.stock import Amount
+from webapp.kinds.amount import Amount
 
 SUMS = """
 SELECT account, sum(lpa_ul) AS lpa_ul, sum(volume_ml) AS volume_ml, sum(mass_g) AS mass_g FROM (

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, TypedDict
@@ -17,6 +17,7 @@ from webapp.book.fold import unjudged
 from webapp.book.house import people
 from webapp.book.periods.ledger import Adjustments, Ledger, Month, load_ledger, stock_lines
 from webapp.book.periods.lines import Line
+from webapp.book.periods.open_questions import OpenQuestion, key_of, open_between, refuse_unread
 from webapp.book.record import months
 from webapp.book.record.changes import note_change
 from webapp.book.record.clock import utc_text
@@ -41,11 +42,17 @@ class LateEntry(TypedDict):
 
 @dataclass(frozen=True, slots=True)
 class Draft:
-    """What a close would sign: the months, their figures as canonical text, and the digest of it all."""
+    """What a close would sign: the months, their figures as canonical text, their digest, and what is open yet."""
 
     months: tuple[str, ...]
     figures: tuple[str, ...]
     digest: str
+    questions: tuple[OpenQuestion, ...]
+
+    @property
+    def question_keys(self) -> list[str]:
+        """Return the keys of the open questions."""
+        return [key_of(one) for one in self.questions]
 
 
 def draft_close(book: Book, period: str, now: datetime) -> Draft:
@@ -57,7 +64,7 @@ def draft_close(book: Book, period: str, now: datetime) -> Draft:
 
 
 def draft_of(book: Book, ledger: Ledger, period: str, now: datetime) -> Draft:
-    """Return what `draft` does, where the book's ledger has been read already."""
+    """Return the draft of a close, where the book's ledger has been read already."""
     if words := unjudged.describe_progress(book):
         raise BookError(f"{words} Close {period} when they are.")
     last = months.months_of(period)[-1]
@@ -66,24 +73,33 @@ def draft_of(book: Book, ledger: Ledger, period: str, now: datetime) -> Draft:
     first = ledger.first_open
     if first is None or last < first:
         raise BookError(f"The book has nothing in {period}. There is nothing to close.")
-    wanted = list(months.months_between(first, last))
+    ended = [_ended(ledger, name, now) for name in months.months_between(first, last)]
+    asked = open_between(book, ended[0].start, ended[-1].until)
     texts, digest = [], ledger.head_digest
     adjustments, opening = ledger.adjustments, Counter(ledger.stated_closing)
-    for name in wanted:
-        month = ledger.month(name)
-        if month is None or month.until > utc_text(now)[:19]:
-            raise BookError(f"{name} has not ended. Close it when it has.")
+    for month in ended:
         closing = stock_lines(opening, month.lines, adjustments)
-        texts.append(_text(month, opening, closing, adjustments))
+        questions = [one for one in asked if month.start <= one["at"] < month.until]
+        texts.append(_text(month, opening, closing, adjustments, questions))
         digest = sha256(digest + texts[-1])
         opening, adjustments = closing, {}
-    return Draft(tuple(wanted), tuple(texts), digest)
+    return Draft(tuple(month.name for month in ended), tuple(texts), digest, tuple(asked))
 
 
-def close_period(book: Book, period: str, by: str, seen_digest: str, now: datetime) -> str:
-    """Close a period as a person has seen it; return its digest.
+def _ended(ledger: Ledger, name: str, now: datetime) -> Month:
+    month = ledger.month(name)
+    if month is None or month.until > utc_text(now)[:19]:
+        raise BookError(f"{name} has not ended. Close it when it has.")
+    return month
 
-    BookError where the person may not sign, the period cannot be closed, or the figures are no longer those seen.
+
+def close_period(
+    book: Book, period: str, by: str, seen_digest: str, now: datetime, read: Iterable[str] = ()
+) -> str:
+    """Close a period as a person has seen it; return its digest. read: the open questions they have read, by key.
+
+    BookError where the person may not sign, the period cannot be closed, the figures are no longer those seen, or a
+    question is open that was not read.
     """
     with book.write() as database:
         person = people.person(book, by)
@@ -92,6 +108,7 @@ def close_period(book: Book, period: str, by: str, seen_digest: str, now: dateti
         made = draft_close(book, period, now)
         if made.digest != seen_digest:
             raise BookError("The figures changed while you looked at them. Look again, then close.")
+        refuse_unread(made.questions, read)
         head = database.conn.execute("SELECT coalesce(max(book_no), 0) FROM entries").fetchone()[0]
         digest = load_ledger(book, now).head_digest
         for text in made.figures:
@@ -168,8 +185,13 @@ def late_entries(book: Book, limit: int = 100) -> list[LateEntry]:
     )
 
 
-def _text(month: Month, opening: Mapping[str, int], closing: Mapping[str, int], adjustments: Adjustments) -> str:
+def _text(
+    month: Month, opening: Mapping[str, int], closing: Mapping[str, int], adjustments: Adjustments,
+    questions: Sequence[OpenQuestion],
+) -> str:
     return canonical({
+        # Named only where there are any: so a close without is what it was before closes carried them.
+        **({"questions": questions} if questions else {}),
         "month": month.name, "start": month.start, "until": month.until, "zone": month.zone,
         "unit": "uL of pure alcohol at 20 degC", "opening": dict(opening), "closing": dict(closing),
         "lines": [[*line, ul] for line, ul in sorted(month.lines.items())],

@@ -12,6 +12,7 @@ from weakref import WeakKeyDictionary
 from webapp.book.fold.month_sums import Reading
 from webapp.book.fold.registry_rows import load_site
 from webapp.book.periods.lines import ACCOUNTS, Line, Lines, lines_between
+from webapp.book.periods.open_questions import OpenQuestion
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
@@ -46,6 +47,7 @@ class Closed:
     adjustments: Adjustments
     opening: Mapping[str, int]
     closing: Mapping[str, int]
+    questions: tuple[OpenQuestion, ...] = ()  # open when it was closed, each read by who closed it
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,13 +79,16 @@ def load_ledger(book: Book, now: datetime, site: SiteSettings | None = None) -> 
     They are worked out anew only when the book or its closes have changed.
     """
     zone = str((site or load_site(book)).get("time_zone") or "UTC")
-    # The turn of the cards goes up with every entry that is folded.
+    # The turn goes up with every card that changes. Goods have no card: that something was folded is told by the last
+    # entry too, and by the oldest that is still to be judged.
     state = book.one(
         "SELECT (SELECT value FROM settings WHERE name = 'turn') AS turn, (SELECT min(at) FROM flows) AS first, "
+        "(SELECT max(book_no) FROM entries) AS head, (SELECT min(order_key) FROM unjudged) AS unjudged, "
         "count(*) AS n FROM closes"
     )
     assert state is not None
-    key = (state["turn"], state["n"], zone, months.month_at(utc_text(now), zone))
+    folded = (state["turn"], state["head"], state["unjudged"])
+    key = (folded, state["n"], zone, months.month_at(utc_text(now), zone))
     held = _held.get(book)
     if held and held[0] == key:
         return held[1]
@@ -140,5 +145,5 @@ def _closed(row: Mapping[str, str]) -> Closed:
         row["month"], row["period"], row["person"], row["signed_at"], row["digest"],
         {Line(*line[:-1]): line[-1] for line in figures["lines"]},
         {(line[0], Line(*line[1:-1])): line[-1] for line in figures["adjustments"]},
-        figures["opening"], figures["closing"],
+        figures["opening"], figures["closing"], tuple(figures.get("questions", ())),
     )

@@ -6,6 +6,8 @@ An answer would hide them: it is closing the period that says somebody has seen 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from weakref import WeakKeyDictionary
 
@@ -19,7 +21,17 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
 
-_held: WeakKeyDictionary[Book, tuple[Ledger, list[Notice]]] = WeakKeyDictionary()
+_held: WeakKeyDictionary[Book, Whole] = WeakKeyDictionary()
+SEASONS_MOST = 2  # this one and the last
+
+
+@dataclass(frozen=True, slots=True)
+class Whole:
+    """What the figures of whole times say: the ledger, the notices, the last seasons, newest first."""
+
+    ledger: Ledger
+    notices: list[Notice]
+    seasons: list[season.Season]
 
 
 def notices(book: Book, now: datetime, site: SiteSettings | None = None) -> list[Notice]:
@@ -27,14 +39,19 @@ def notices(book: Book, now: datetime, site: SiteSettings | None = None) -> list
 
     site: the settings, where they have been read already.
     """
-    site = site or load_site(book)
+    return load_whole(book, now, site or load_site(book)).notices
+
+
+def load_whole(book: Book, now: datetime, site: SiteSettings) -> Whole:
+    """Return the notices of whole quarters and seasons, held until the book, a close or the month changes."""
     # The ledger is another one as soon as the book, its closes, or the month has changed.
     ledger = load_ledger(book, now, site)
     held = _held.get(book)
-    if not held or held[0] is not ledger:
-        held = (ledger, [*_last_quarter(book, ledger, now, site), *_season(book, now, site)])
+    if not held or held.ledger is not ledger:
+        last = season.seasons(book, now, SEASONS_MOST, site)
+        held = Whole(ledger, [*_last_quarter(book, ledger, now, site), *_season(last)], last)
         _held[book] = held
-    return held[1]
+    return held
 
 
 def _last_quarter(book: Book, ledger: Ledger, now: datetime, site: SiteSettings) -> list[Notice]:
@@ -51,7 +68,7 @@ def _last_quarter(book: Book, ledger: Ledger, now: datetime, site: SiteSettings)
     return [Notice(one.code, one.weight, f"{period.name}: {one.words}", href) for one in tank_loss(book, period)]
 
 
-def _season(book: Book, now: datetime, site: SiteSettings) -> list[Notice]:
+def _season(last: Sequence[season.Season]) -> list[Notice]:
     """A whole season: fruit, wash, and where its pure alcohol is. Of this season and the last."""
-    found = [one for one in season.seasons(book, now, 2, site) if one.wash and one.is_odd]
+    found = [one for one in last if one.wash and one.is_odd]
     return [Notice("season", "ask", f"Season {one.name}: {one.verdict}", "/desk/seasons") for one in found]

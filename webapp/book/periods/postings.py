@@ -10,8 +10,10 @@ from typing import TypedDict, cast
 from webapp.book.fold.states import load_before_each
 from webapp.book.periods.words import party_words, reason_words
 from webapp.book.record.store import Book
+from webapp.kinds.amount import Stock
 from webapp.kinds.key import Key, is_bottling, is_outside, is_run, is_vessel, name_in, stored_key
-from webapp.kinds.state import State, Stock, Vessel
+from webapp.kinds.spec import Effect
+from webapp.kinds.state import State, Vessel
 
 SHOWN_MOST = 60
 
@@ -48,7 +50,9 @@ class Postings:
     balances: list[Balance]
 
 
-class _Flow(TypedDict):
+class Moved(TypedDict):
+    """A movement as it stands in the table of flows."""
+
     source: str
     target: str
     lpa_ul: int
@@ -64,9 +68,26 @@ def load_postings(book: Book, entry_id: str, order_key: str) -> Postings:
     order_key: its place in the order of the fold.
     """
     flows = book.rows(
-        _Flow, "SELECT source, target, lpa_ul, mass_g, reason, source_account, target_account FROM flows "
+        Moved, "SELECT source, target, lpa_ul, mass_g, reason, source_account, target_account FROM flows "
         "WHERE entry = ? ORDER BY n LIMIT ?", (entry_id, SHOWN_MOST),
     )
+    return postings_of(book, flows, order_key)
+
+
+def moved_by(effect: Effect) -> list[Moved]:
+    """Return the flows of an effect; those that move nothing are left out."""
+    moving = [flow for flow in effect.flows if flow.lpa_ul or flow.mass_g or flow.volume_ml]
+    return [
+        Moved(
+            source=flow.source, target=flow.target, lpa_ul=flow.lpa_ul, mass_g=flow.mass_g, reason=flow.reason,
+            source_account=flow.source_account, target_account=flow.target_account,
+        )
+        for flow in moving[:SHOWN_MOST]
+    ]
+
+
+def postings_of(book: Book, flows: Sequence[Moved], order_key: str) -> Postings:
+    """Return the movements with the names of their sides, and what the accounts held before that place and after."""
     if not flows:
         return Postings([], [])
     keys = sorted({side for flow in flows for side in (flow["source"], flow["target"])})
@@ -83,7 +104,7 @@ def load_postings(book: Book, entry_id: str, order_key: str) -> Postings:
 
 
 def _balances(
-    book: Book, flows: Sequence[_Flow], keys: Sequence[str], names: dict[str, str], order_key: str
+    book: Book, flows: Sequence[Moved], keys: Sequence[str], names: dict[str, str], order_key: str
 ) -> list[Balance]:
     own = [stored_key(key) for key in keys if not is_outside(stored_key(key))]
     states = load_before_each(book, ((key, order_key) for key in own))

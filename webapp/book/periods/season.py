@@ -11,12 +11,14 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from decimal import Decimal
 from typing import NamedTuple, TypedDict
 
 from webapp.book.before.limits import Limit, declare
 from webapp.book.checks import site_limit
 from webapp.book.checks.words import figure_text, rounded_text
 from webapp.book.fold.registry_rows import load_site
+from webapp.book.periods.footing import foot_amounts, in_litres, in_proof_gallons
 from webapp.book.periods.words import pure_words
 from webapp.book.record import months
 from webapp.book.record.clock import utc_text
@@ -82,16 +84,27 @@ class Season:
         return self.closes_by_pct > self.close_most_pct or self.lost_pct > self.lost_most_pct
 
     @property
+    def parts(self) -> dict[str, Decimal]:
+        """Return the products of the wash as shown, in the house's measure: they come to the wash as shown. Between
+        dips and lost out of the stills: what is to be added, with its sign.
+        """
+        exact = {
+            "hearts": self.hearts, "heads": self.heads, "feints": self.feints, "stillage": self.stillage,
+            "lost": self.lost, "dips": -self.dips, "other": -self.other, "on_stills": self.on_stills,
+        }
+        measure = in_proof_gallons() if self.house == US else in_litres()
+        return dict(zip(exact, foot_amounts(list(exact.values()), self.wash, measure), strict=True))
+
+    @property
     def words(self) -> str:
         """Return the sum in words."""
-        parts = [("hearts", self.hearts), ("heads", self.heads), ("feints on hand", self.feints),
-                 ("stillage", self.stillage), ("not accounted for", self.lost)]
-        said = " + ".join(f"{name} {self._pure(ul)}" for name, ul in parts)
-        more = [("between two dips of low wines", -self.dips), ("lost out of the stills", -self.other),
-                ("on a still now", self.on_stills)]
-        rest = "".join(
-            f", {'and' if ul > 0 else 'less'} {self._pure(abs(ul))} {name}" for name, ul in more if round(ul, -4)
-        )
+        parts = self.parts
+        named = [("hearts", "hearts"), ("heads", "heads"), ("feints on hand", "feints"), ("stillage", "stillage"),
+                 ("not accounted for", "lost")]
+        said = " + ".join(f"{name} {parts[part]}" for name, part in named)
+        more = [("between two dips of low wines", parts["dips"]), ("lost out of the stills", parts["other"]),
+                ("on a still now", parts["on_stills"])]
+        rest = "".join(f", {'and' if pure > 0 else 'less'} {abs(pure)} {name}" for name, pure in more if pure)
         way = "more" if self.gauged > 0 else "less"
         later = f" Gauges after collection found {self._pure(abs(self.gauged))} {way}."
         return f"Wash {pure_words(self.wash, self.house)} = {said}{rest}.{later if round(self.gauged, -4) else ''}"

@@ -58,8 +58,9 @@ def _open_questions(book: Book, period: Period) -> list[Notice]:
     n = int(row["n"]) if row else 0
     if not n:
         return []
-    words = f"{n} {'question is' if n == 1 else 'questions are'} open on entries of this time. Answer them first."
-    return [Notice("questions", "ask", words, "/desk/")]
+    are, them = ("question is", "it") if n == 1 else ("questions are", "them")
+    words = f"{n} {are} open on entries of this time. Answer {them}, or read {them} one by one as you close."
+    return [Notice("questions", "ask", words, "/desk/queries")]
 
 
 def _not_accounted(period: Period, house: House) -> list[Notice]:

@@ -7,6 +7,7 @@ from contextlib import closing
 from pathlib import Path
 
 from webapp.book.record import log
+from webapp.book.record.damage import BookDamaged, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 
@@ -33,6 +34,8 @@ def backup(book: Book, path: Path | str) -> Path:
             raise BookError(f"The backup is not whole: {' '.join(troubles[:3])} Make it again on another disk.")
         unproved.replace(path)
     except (OSError, sqlite3.Error) as error:
+        if is_damage(error):
+            raise BookDamaged(error) from error
         raise BookError(f"The backup could not be written: {error}. Look at the disk and its rights.") from error
     finally:
         for leftover in path.parent.glob(unproved.name + "*"):

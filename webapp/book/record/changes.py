@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from datetime import UTC, datetime
 from typing import TypedDict
 
+from webapp.book.record import seals
 from webapp.book.record.clock import utc_text
 from webapp.book.record.store import Book
 
@@ -47,6 +48,7 @@ def note_change(
         "INSERT INTO changes (at, person, what, key, before, after) VALUES (?, ?, ?, ?, ?, ?)",
         (utc_text(now or datetime.now(UTC)), by, what, key, json.dumps(old), json.dumps(new)),
     )
+    seals.carry_on(book, "changes")
 
 
 def changes(book: Book, limit: int = 200) -> list[Change]:

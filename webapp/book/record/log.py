@@ -7,8 +7,10 @@ import json
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Final, Unpack
 
+from webapp.book.record import seals
 from webapp.book.record.rows import Aside, AsideRow, Family, LinkedRow, Logged, LogRow, Wanted
 from webapp.book.record.store import Book
+from webapp.book.record.upcast import stored_mark
 from webapp.words.travel import with_words
 
 FIRST_DIGEST = "0" * 64
@@ -134,6 +136,15 @@ def find_entries(
     return [_dressed(row) for row in rows]
 
 
+def find_standing(book: Book, mark: str, since: str, until: str = "~", limit: int = LIST_MOST) -> list[Logged]:
+    """Return the entries about a vessel that have effect between two times (UTC texts), in the order of the fold."""
+    sql = (
+        f"{_SELECT} WHERE e.mark = ? AND f.entry = e.id AND f.order_key >= ? AND f.order_key <= ? || '~' "
+        "ORDER BY f.order_key LIMIT ?"
+    )
+    return [_dressed(row) for row in book.rows(_Selected, sql, (mark, since, until, limit))]
+
+
 def walk_entries(book: Book, **wanted: Unpack[Wanted]) -> Iterator[Logged]:
     """Yield every entry that `find` would, newest first, however many; a page of them is in memory at a time."""
     for rows in walk_pages(book, **wanted):
@@ -187,11 +198,15 @@ def root_of(book: Book, entry_id: str) -> str:
 
 def put_aside(book: Book, rows: Iterable[AsideRow]) -> None:
     """Keep refused and clashing bodies, each once, inside a write."""
+    rows = list(rows)
+    if not rows:
+        return
     book.db.conn.executemany(
         "INSERT OR IGNORE INTO aside (id, device, seq, settled, body, body_sha256, problems, received_at, via) "
         "VALUES (:id, :device, :seq, :settled, :body, :body_sha256, :problems, :received_at, :via)",
         rows,
     )
+    seals.carry_on(book, "aside")
 
 
 def load_aside(
@@ -235,11 +250,11 @@ def _strayed(row: LogRow) -> list[str]:
     if not isinstance(body, dict):
         return [f"The body of book number {row['book_no']} is no entry."]
     same: Final = ("id", "kind", "kind_version", "read_at", "typed_at", "person", "device", "seq")
-    return [
-        f"Column {name} of book number {row['book_no']} does not say what its body says."
-        for name in same
-        if body.get(name) != row[name]
-    ]
+    strayed: list[str] = [name for name in same if body.get(name) != row[name]]
+    # These two are kept as they are used, not as they were handed in (rows.py).
+    strayed += ["mark"] if (stored_mark(str(body.get("mark") or "")) or "") != row["mark"] else []
+    strayed += ["role"] if (body.get("role") or "") != row["role"] else []
+    return [f"Column {name} of book number {row['book_no']} does not say what its body says." for name in strayed]
 
 
 def _walk_rows(book: Book) -> Iterator[LogRow]:

@@ -14,6 +14,7 @@ from pathlib import Path
 from sqlite_utils import Database
 
 from webapp.book.record.errors import BookError
+from webapp.book.record.search_tables import SEARCH
 
 APPLICATION_ID = 0x43534C42  # "CSLB"
 
@@ -252,10 +253,40 @@ CREATE TABLE parties (
 ) STRICT, WITHOUT ROWID;
 """
 
+# Where entries put vessels, folded: filled while the book is judged by these rules. And of the registry: which label
+# was printed last of each vessel, and with which words.
+PLACES = """
+CREATE TABLE placings (
+    entry TEXT NOT NULL, mark TEXT NOT NULL, place TEXT NOT NULL, order_key TEXT NOT NULL, PRIMARY KEY (entry, mark)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX placings_mark ON placings (mark, order_key);
+CREATE TABLE label_prints (
+    mark TEXT PRIMARY KEY, words TEXT NOT NULL, at TEXT NOT NULL, person TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+"""
+
+# Leave for a phone has a code to type beside the token of its QR: one row, so that using either uses up both.
+TYPED_CODES = """
+ALTER TABLE tokens ADD COLUMN code_sha256 TEXT;
+CREATE UNIQUE INDEX tokens_code ON tokens (code_sha256);
+"""
+
+# An instrument has a class and an interval: by them its figures say how far they may be off.
+ACCURACY = """
+ALTER TABLE instruments ADD COLUMN accuracy TEXT NOT NULL DEFAULT '';
+ALTER TABLE instruments ADD COLUMN interval REAL;
+"""
+
+# How the litres of a vessel follow from its dip: a strapping table, or the dimensions of a cask (trade/dipping.py).
+DIPS = """
+ALTER TABLE vessels ADD COLUMN dips TEXT NOT NULL DEFAULT '';
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
-    ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS),
+    ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS), ("places", PLACES),
+    ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
 ]
 
 

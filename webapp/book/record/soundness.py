@@ -19,7 +19,8 @@ from webapp.kinds.as_schema import SEQ_MOST, entry_schema
 from webapp.kinds.entry import Entry
 from webapp.kinds.faults import fault_of
 from webapp.kinds.message import Message, message
-from webapp.kinds.read import Problem, Read, label, read_plainly
+from webapp.kinds.problem import Problem
+from webapp.kinds.read import Read, label, read_plainly
 
 ENTRY_BYTES_MOST = 64_000
 _SCHEMA = entry_schema()

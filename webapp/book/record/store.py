@@ -9,13 +9,14 @@ from __future__ import annotations
 
 import sqlite3
 import threading
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, TypeVar, cast
 
 from sqlite_utils import Database
 
+from webapp.book.record.damage import BookDamaged, damage_said, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.memory import Memory
 
@@ -27,11 +28,16 @@ _OF_THE_DISK = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_READON
 
 
 class Book:
-    """An open book. Use `open_book` (opening.py); close it when done, or use it as a context manager."""
+    """An open book. Use `open_book` (opening.py); close it when done, or use it as a context manager.
+
+    `damage`: what was found wrong with its file while it was open; from then on nothing is written in it.
+    """
 
     def __init__(self, path: Path) -> None:
         self.path = path
         self.memory = Memory()
+        self.damage = ""
+        self.before_commit: Callable[[Book], None] | None = None  # the last thing in each write
         self._door = threading.RLock()
         self._inside = 0
         self._writer = _connect(path)
@@ -63,27 +69,59 @@ class Book:
             if self._inside:
                 yield self._writer
                 return
+            if self.damage:
+                raise BookDamaged(self.damage)
             self._begin()
             self._inside = 1
             try:
                 yield self._writer
+                if self.before_commit:
+                    self.before_commit(self)
                 self._writer.conn.execute("COMMIT")
             except BaseException as error:
                 # What is held in memory may speak of rows that are now undone.
                 self.memory.clear()
                 if self._writer.conn.in_transaction:
                     self._writer.conn.execute("ROLLBACK")
+                if is_damage(error):
+                    self.note_damage(error)
+                    raise BookDamaged(error) from error
                 if isinstance(error, sqlite3.OperationalError) and _is_of_the_disk(error):
                     raise BookError(_DISK.format(error)) from error
                 raise
             finally:
                 self._inside = 0
 
+    def note_damage(self, why: object) -> None:
+        """Keep that the file is damaged, and the first that was found of it."""
+        self.damage = self.damage or str(why)
+
+    def can_write(self, wait_s: float) -> bool:
+        """Say whether the write door opens within this time [s]. Nothing is written."""
+        if self.damage or not self._door.acquire(timeout=wait_s):
+            return False
+        try:
+            if self._closed or self._inside:
+                return not self._closed
+            self._begin()
+            self._writer.conn.execute("ROLLBACK")
+            return True
+        except BookError:
+            return False
+        finally:
+            self._door.release()
+
     def query(self, sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> list[dict[str, Any]]:
         """Return the rows of a SELECT as dicts."""
-        cursor = self.db.conn.execute(sql, params)
-        names = [column[0] for column in cursor.description]
-        return [dict(zip(names, row, strict=True)) for row in cursor]
+        try:
+            cursor = self.db.conn.execute(sql, params)
+            names = [column[0] for column in cursor.description]
+            return [dict(zip(names, row, strict=True)) for row in cursor]
+        except sqlite3.DatabaseError as error:
+            if is_damage(error):
+                self.note_damage(error)
+                raise BookDamaged(error) from error
+            raise
 
     def one(self, sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> dict[str, Any] | None:
         """Return the first row of a SELECT, or None."""
@@ -115,7 +153,8 @@ class Book:
 
     def _begin(self) -> None:
         try:
-            self._writer.conn.execute("BEGIN IMMEDIATE")
+            with damage_said():
+                self._writer.conn.execute("BEGIN IMMEDIATE")
         except sqlite3.OperationalError as error:
             if "locked" in str(error) or "busy" in str(error):
                 raise BookError("Another program is writing in the book. Try again in a moment.") from error

@@ -13,7 +13,8 @@ from webapp.book.record.store import Book
 from webapp.book.still import forecast, runs, wishes, yields
 from webapp.book.still.runs import KnownRun
 from webapp.kinds.effects.plan import fruit_of
-from webapp.kinds.state import BestRun, CutPlan, Vessel
+from webapp.kinds.run_state import BestRun, CutPlan
+from webapp.kinds.state import Vessel
 from webapp.trade.stillprior import Learnt
 
 PAST_RUNS = 3
@@ -59,11 +60,11 @@ class StillPart(TypedDict):
 
     past_runs: list[PastRun]
     still: Taught
-    still_prior: Learnt | None
+    still_lessons: Learnt | None
 
 
 def still_part(book: Book, mark: str, state: Vessel, current: KnownRun | None) -> StillPart:
-    """Return past_runs; still (plans, best, vapour_offset_c, vapour_runs); still_prior for the forecast of a cut."""
+    """Return past_runs; still (plans, best, vapour_offset_c, vapour_runs); still_lessons for the forecast of a cut."""
     plans, best = wishes.for_still(book, mark)
     past = _past_runs(book, mark, current, best)
     learned = state.get("vapour_offsets", [])
@@ -71,7 +72,7 @@ def still_part(book: Book, mark: str, state: Vessel, current: KnownRun | None) -
         "plans": plans, "best": best, "vapour_offset_c": round(offset_of(state), 2), "vapour_runs": len(learned),
     }
     what = current["what"] if current else past[0]["what"] if past else None
-    return {"past_runs": past, "still": taught, "still_prior": forecast.prior_for(book, mark, what)}
+    return {"past_runs": past, "still": taught, "still_lessons": forecast.prior_for(book, mark, what)}
 
 
 def _past_runs(

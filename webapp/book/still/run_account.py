@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from webapp.book.checks import site_limit
 from webapp.kinds.rows import SiteSettings
-from webapp.kinds.state import Run
+from webapp.kinds.run_state import Run
 
 ORDER = ("heads", "hearts", "tails", "low_wines", "stillage")
 

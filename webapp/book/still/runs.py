@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.key import run_key
-from webapp.kinds.state import Run
+from webapp.kinds.run_state import Run
 
 LIST_MOST = 500
 

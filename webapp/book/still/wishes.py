@@ -6,7 +6,7 @@ from webapp.book.fold.states import load_newest_of
 from webapp.book.record.store import Book
 from webapp.kinds.effects.plan import ANY_STILL, fruit_of
 from webapp.kinds.key import WishKey, name_in
-from webapp.kinds.state import BestRun, CutPlan, Wish
+from webapp.kinds.run_state import BestRun, CutPlan, Wish
 
 FRUITS_MOST = 60
 

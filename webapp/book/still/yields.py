@@ -18,7 +18,7 @@ from webapp.book.still import runs
 from webapp.book.still.runs import KnownRun
 from webapp.kinds.effects.plan import fruit_of
 from webapp.kinds.key import VesselKey
-from webapp.kinds.state import Run
+from webapp.kinds.run_state import Run
 
 DATA = Path(__file__).with_name("flat_rates.json")
 _UL = 1e6

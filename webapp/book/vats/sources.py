@@ -14,7 +14,7 @@ from webapp.book.vats.sum import Source
 from webapp.kinds.key import vessel_key
 from webapp.kinds.state import EMPTY_VESSEL, Vessel
 
-LISTED_MOST = 200
+LISTED_MOST = 2_000
 DAYS_A_YEAR = 365.25
 _STANDING = (
     "SELECT v.mark, v.name, v.sort, v.place, v.capacity_l FROM fills f JOIN vessels v ON v.mark = f.mark "

@@ -16,14 +16,13 @@ from webapp.book.goods import bottlings
 from webapp.book.house import registry
 from webapp.book.vats import plans, sources
 from webapp.book.vats.plans import draws_text
-from webapp.book.vats.solve import NoVat, solve
+from webapp.book.vats.solve import SOURCES_MOST, NoVat, WorkedOut, work_out
 from webapp.book.vats.sum import Draw, Source, Vat, make_vat
 from webapp.desk.blending.vat_form import VatForm, wish_words
 from webapp.desk.blueprint import bp
+from webapp.desk.figures import amount
 from webapp.kinds.state import Fill
 from webapp.words import sentence
-
-MARKS_MOST = 200
 
 
 @bp.get("/blending")
@@ -43,17 +42,21 @@ def vat_page() -> ResponseReturnValue:
     found = _sources(form)
     asked = queries.count_by_mark(current.book, (one.mark for one in found))
     picked = form.picked([one for one in found if not asked[one.mark]])
-    vat, why = None, ""
+    found_best: WorkedOut | None = None
+    why = ""
     if "solve" in request.args and form.validate():
         try:
             wanted = picked - (_too_young(found, form) - form.always())
             if not wanted:
                 raise NoVat("Nothing is left to choose from. Tick what may go in, or ask for fewer years in wood.")
-            vat = solve([one for one in found if one.mark in wanted], form.wish())
+            found_best = work_out([one for one in found if one.mark in wanted], form.wish())
         except NoVat as error:
             why = str(error)
+    vat = found_best.vat if found_best else None
     return render_template(
-        "desk/blending/vat.html", form=form, sources=found, young=_too_young(found, form), picked=picked,
+        "desk/blending/vat.html", form=form, sources=found,
+        proof=found_best.words(lambda litres: amount(litres, "L", 1)) if found_best else "",
+        young=_too_young(found, form), picked=picked,
         always=form.always(), vat=vat, why=why, sorts=sources.sorts_of_spirit(current.book),
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
         asked=asked,
@@ -100,7 +103,7 @@ def vat_keep() -> ResponseReturnValue:
     tank, name = request.form.get("tank", ""), request.form.get("name", "").strip()[:80]
     draws, odd = read_draws(request.form.get("draws", "")[:4000])
     sources = {one.mark: one for one in _sources(form)}
-    if odd or not draws or not set(draws) <= set(sources) or len(draws) > MARKS_MOST:
+    if odd or not draws or not set(draws) <= set(sources) or len(draws) > SOURCES_MOST:
         abort(400, "These draws cannot be read any more. Go back and work the vat out again.")
     vat = make_vat([Draw(sources[mark], kg) for mark, kg in draws.items()], form.number("strength"))
     if vat is None or not name or registry.vessel(current.book, tank) is None:

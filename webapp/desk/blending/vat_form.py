@@ -11,8 +11,8 @@ from wtforms import BooleanField, SelectField, StringField
 from wtforms.validators import Length, Optional, ValidationError
 
 from webapp.book.checks import site_limit
-from webapp.book.vats.solve import AIMS, Wish
 from webapp.book.vats.sum import Source
+from webapp.book.vats.wish import AIMS, Wish
 from webapp.desk.figures import amount, name_units, or_us, typed
 from webapp.desk.figures import figure as shown
 from webapp.desk.forms import figure

@@ -1,4 +1,4 @@
-"""The cellar: ferments with their forecast, casks against casks like them, the warehouse as a map."""
+"""The cellar: ferments with their forecast, casks against casks like them, the places as maps."""
 
 from __future__ import annotations
 
@@ -12,18 +12,24 @@ from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.cellar import casks, ferments
+from webapp.book.cellar.allowances import allowance_of
 from webapp.book.cellar.casks import YEAR_S, Cask
+from webapp.book.cellar.known import last_fall
 from webapp.book.checks import site_limit
-from webapp.book.fold import queries
+from webapp.book.fold import queries, states
+from webapp.book.house import places, registry
+from webapp.book.today import due, facts
 from webapp.desk.blueprint import bp
-from webapp.desk.cellar.warehouse import areas_of
+from webapp.desk.cellar.warehouse import rooms_of
 from webapp.desk.chart import Chart
 from webapp.desk.figures import in_house
 from webapp.kinds.state import NO_FILL
+from webapp.trade.caskloss import year_share
 from webapp.trade.marks import BadMark, parse_mark
+from webapp.trade.placenames import sort_key
 
 PAGES = (("ferments", "Ferments", "/desk/cellar"), ("casks", "Casks", "/desk/cellar/casks"),
-         ("map", "Warehouse", "/desk/cellar/map"), ("ready", "Ready", "/desk/cellar/ready"),
+         ("map", "Places", "/desk/cellar/map"), ("ready", "Ready", "/desk/cellar/ready"),
          ("house", "House rules", "/desk/cellar/house"))
 COUNTS = {
     "gravity": "by the fall of gravity", "law_1880": "as the law of 1880 presumed", "wash": "by the wash as measured",
@@ -33,6 +39,8 @@ VERDICTS = {
     "usual": "", "leak": "a leak?", "slip": "a slip of the glass?", "other_cask": "another cask?", "gain": "gained",
 }
 PLACE_CODES = ("places_swapped", "place_differs", "cask_missing", "not_in_book")
+PLACES_MOST = 600  # on one page; more are shown a room at a time
+DUES = {"regauge": "to regauge", "sample": "to sample", "taste": "to taste"}
 SORTS = {
     "place": "place", "loss": "loss a year", "age": "age", "lpa": "pure alcohol",
 }
@@ -45,7 +53,8 @@ def ferments_page() -> ResponseReturnValue:
     found = ferments.ferments(current.book, 60)
     under_way = [one for one in found if not one["ended_at"]]
     past = [one for one in found if one["ended_at"]]
-    return render_template("desk/cellar/ferments.html", under_way=under_way, past=past, pages=PAGES)
+    stands = places.stands_at(current.book, {one["mark"] for one in under_way})
+    return render_template("desk/cellar/ferments.html", under_way=under_way, past=past, stands=stands, pages=PAGES)
 
 
 @bp.get("/cellar/ferments/<fill>")
@@ -66,19 +75,24 @@ def ferment_page(fill: str) -> ResponseReturnValue:
     charts = [one for one in (gravity, in_house(warmth, "degC")) if len(one["series"][0]["points"]) > 1]
     asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
     counts = ferments.count_alcohol(current.book, found)
+    stands = places.stands_at(current.book, [found["mark"]])[found["mark"]] if not found["ended_at"] else ""
     return render_template("desk/cellar/ferment.html", ferment=found, counts=counts, words=COUNTS, asked=asked,
-                           charts=json.dumps(charts), pages=PAGES)
+                           stands=stands, charts=json.dumps(charts), pages=PAGES)
 
 
 @bp.get("/cellar/casks")
 @needs("floor")
 def casks_page() -> ResponseReturnValue:
     """List casks that hold something: loss a year beside that of casks like it."""
-    sort, area = request.args.get("sort", "place"), request.args.get("area", "")
+    sort, area, wanted = request.args.get("sort", "place"), request.args.get("area", ""), request.args.get("due", "")
     found = [cask for cask in casks.casks(current.book) if cask.holds]
-    areas = sorted({cask.area for cask in found})
-    shown = [cask for cask in found if not area or cask.area == area]
+    areas = sorted({cask.area for cask in found}, key=sort_key)
     now = datetime.now(UTC)
+    of_due = _marks_due(wanted, now) if wanted in DUES else None
+    shown = [
+        cask for cask in found
+        if (not area or cask.area == area) and (of_due is None or cask.row["mark"] in of_due)
+    ]
     keys: dict[str, Callable[[Cask], float]] = {
         "loss": lambda cask: -(cask.loss if cask.loss is not None else -1e9),
         "age": lambda cask: -(cask.age_years(now) or 0),
@@ -87,7 +101,13 @@ def casks_page() -> ResponseReturnValue:
     if sort in keys:
         shown.sort(key=keys[sort])
     return render_template("desk/cellar/casks.html", casks=shown, now=now, sort=sort, area=area, areas=areas,
-                           sorts=SORTS, verdicts=VERDICTS, pages=PAGES)
+                           sorts=SORTS, year_share=year_share, dues=DUES, due=wanted, verdicts=VERDICTS, pages=PAGES)
+
+
+def _marks_due(wanted: str, now: datetime) -> set[str]:
+    """Return the casks that are due in a round, as the page of the day counts them."""
+    known = facts.load_facts(current.book, facts.load_registry(current.book), current.house)
+    return {one.mark for one in due.casks_due(known.standings.values(), wanted, current.site, now)}
 
 
 @bp.get("/cellar/casks/<mark>")
@@ -103,9 +123,16 @@ def cask_page(mark: str) -> ResponseReturnValue:
     groups = casks.Alike(everyone, site_limit("small_l", current.site)).groups(cask)
     alike = next((group for group in reversed(groups) if len(group) >= 3), groups[1])
     asked = queries.for_card(current.book, cask.row["mark"])
+    fallen = last_fall(current.book, cask.gauges)
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
-                           alike=alike[:12], asked=asked, now=datetime.now(UTC), verdicts=VERDICTS, pages=PAGES,
-                           charts=json.dumps(_charts(cask)))
+                           alike=alike[:12], asked=asked, year_share=year_share,
+                           allowed=allowance_of(current.site, cask.row["capacity_l"]), now=datetime.now(UTC), at=_at,
+                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)), fallen=fallen)
+
+
+def _at(at_s: float) -> str:
+    """Return a time as a UTC text. [s since 1970]"""
+    return datetime.fromtimestamp(at_s, UTC).isoformat(timespec="seconds")
 
 
 def _charts(cask: Cask) -> list[Chart]:
@@ -137,12 +164,29 @@ _COURSE_WORDS = {"lpa": ("pure alcohol", "Pure alcohol", "LPA"), "strength_pct":
 @bp.get("/cellar/map")
 @needs("floor")
 def map_page() -> ResponseReturnValue:
-    """Show the warehouse as its places, with what a stock count found elsewhere."""
-    site = current.site
+    """Show the rooms as maps of their places, with what stands in each and what a stock count found elsewhere.
+
+    A large house is shown a room at a time.
+    """
+    book, site = current.book, current.site
+    sort = request.args.get("sort") or ""
+    vessels = places.standing_vessels(book, (sort,) if sort in registry.SORTS else ())
+    asked = [query for query in queries.open_queries(book) if query["code"] in PLACE_CODES]
+    marks = {query["mark"] for query in asked}
+    holds = states.load_fills(book, (one["mark"] for one in vessels))
+    verdicts = {one.row["mark"]: one.verdict for one in casks.casks(book)} if sort in ("", "cask") else {}
     names = {area["id"]: area["name"] for area in site.get("areas") or [] if isinstance(area, dict)}
-    asked = [query for query in queries.open_queries(current.book) if query["code"] in PLACE_CODES]
-    found = areas_of(casks.casks(current.book), names, {query["mark"] for query in asked})
-    return render_template("desk/cellar/map.html", areas=found, asked=asked, verdicts=VERDICTS, pages=PAGES)
+    # A place that is kept for one sort of vessel is not known as such: with a sort picked, what is free is not said.
+    known = () if sort else places.known_places(book)
+    rooms = rooms_of(vessels, known, holds, names, marks, verdicts)
+    wanted = request.args.get("room", "")
+    is_large = sum(len(room.all_places) for room in rooms) > PLACES_MOST
+    first = [room for room in rooms if room.key == wanted] or rooms[:1]
+    return render_template(
+        "desk/cellar/map.html", found=rooms, shown=first if is_large else rooms, is_large=is_large, asked=asked,
+        unplaced=[one for one in vessels if not one["stands"]], sort=sort, sorts=registry.SORTS, verdicts=VERDICTS,
+        pages=PAGES, most=places.VESSELS_MOST if len(vessels) >= places.VESSELS_MOST else None,
+    )
 
 
 def _mark(text: str) -> str:

@@ -8,17 +8,20 @@ from typing import Final
 from flask import flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 from flask_wtf import FlaskForm
-from wtforms import StringField, TextAreaField
+from wtforms import SelectField, StringField, TextAreaField
 from wtforms.validators import Length, Optional, ValidationError
 
 from webapp.access import current, needs
 from webapp.book.cellar import casks
+from webapp.book.cellar.allowances import CHOICES
 from webapp.book.cellar.casks import Cask
+from webapp.book.cellar.due import INTERVALS
 from webapp.book.house import registry
 from webapp.desk.blueprint import bp
 from webapp.desk.cellar.pages import PAGES, VERDICTS
 from webapp.desk.figures import name_units, typed
 from webapp.desk.forms import figure, is_figure
+from webapp.kinds.as_form import pairs
 from webapp.kinds.rows import ReadyRule, SiteSettings
 from webapp.kinds.state import NO_FILL
 from webapp.trade.maturing import Found, lacks_of
@@ -28,14 +31,13 @@ LACKS = {
     "too_young": "too young", "too_weak": "too weak", "too_strong": "too strong", "score_low": "score too low",
     "not_tasted": "not tasted", "loses_much": "loses much: look at it", "not_gauged": "not gauged",
 }
-# Name, words, unit, what is taken where nobody has said: as static/jobs/cellar/due.js.
-DUE = (
-    ("ferment_h", "Read a ferment every", "h", 20), ("regauge_months", "Regauge a cask every", "months", 12),
-    ("sample_months", "Sample a cask every", "months", 0), ("taste_months", "Taste a cask every", "months", 0),
-    ("instrument_days", "Tell of an instrument's check before", "days", 14),
-    ("check_min", "Check bottles on the line every", "min", 30),
-    ("check_bottles", "or after so many of them", "bottles", 0),
-)
+# Name, words, unit, what is taken where nobody has said.
+DUE = tuple((name, words, unit, INTERVALS[name]) for name, words, unit in (
+    ("ferment_h", "Read a ferment every", "h"), ("regauge_months", "Regauge a cask every", "months"),
+    ("sample_months", "Sample a cask every", "months"), ("taste_months", "Taste a cask every", "months"),
+    ("instrument_days", "Tell of an instrument's check before", "days"),
+    ("check_min", "Check bottles on the line every", "min"), ("check_bottles", "or after so many of them", "bottles"),
+))
 WORDS_MOST, SCORES_MOST, RULES_MOST = 40, 8, 40
 
 
@@ -69,6 +71,7 @@ class HouseForm(FlaskForm):
     check_min = StringField("", [at_least_nothing])
     check_bottles = StringField("", [at_least_nothing])
     words = TextAreaField("Words for nose and mouth, one a line", [Optional(), Length(max=2000)])
+    loss_allowance = SelectField("Beside the loss of casks: the allowance in the law of", choices=pairs(CHOICES))
     scores = TextAreaField("Scores beside nose, mouth, wood and fault, one a line", [Optional(), Length(max=400)])
 
 
@@ -144,13 +147,15 @@ def cellar_house_page() -> ResponseReturnValue:
     due = site.get("due") or {}
     tasting = site.get("tasting") or {}
     shown = {name: f"{due.get(name, default):g}" for name, _, _, default in DUE}
+    shown["loss_allowance"] = str(site.get("loss_allowance") or "")
     shown |= {"words": "\n".join(tasting.get("words") or []), "scores": "\n".join(tasting.get("scores") or [])}
     form = HouseForm(data=shown)
     if request.method == "POST" and form.validate():
         assert current.person
         kept = {name: value for name, _, _, _ in DUE if (value := figure(form[name])) is not None}
         words = {"words": _lines(form.words.data, WORDS_MOST), "scores": _lines(form.scores.data, SCORES_MOST)}
-        registry.set_site(current.book, {"due": kept, "tasting": words}, by=current.person["code"])
+        chosen = {"due": kept, "tasting": words, "loss_allowance": form.loss_allowance.data or ""}
+        registry.set_site(current.book, chosen, by=current.person["code"])
         flash("Kept. Phones have it with their next cards.", "entered")
         return redirect(url_for("desk.cellar_house_page"))
     status = 422 if request.method == "POST" else 200

@@ -11,23 +11,27 @@ from typing import Protocol
 
 from flask import Response, abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
+from werkzeug.datastructures import MultiDict
 
 import webapp.kinds
 from webapp.access import current, needs
 from webapp.book import intake
 from webapp.book.fold import queries, row_reader
-from webapp.book.house import devices, registry
+from webapp.book.house import devices, places, registry
 from webapp.book.lineage import lineage
 from webapp.book.periods.periods import litres, proof_gallons
 from webapp.book.periods.postings import Postings, load_postings
 from webapp.book.record import log
 from webapp.book.record.rows import Family, Logged, Wanted
 from webapp.desk.blueprint import bp, local_time
+from webapp.desk.entries.offer import accounts_beside, find_offers
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import entry_line, entry_lines, fields_of, figures_of, line_of
 from webapp.kinds import as_data, as_form
 from webapp.kinds.as_form import KindForm
 from webapp.kinds.entry import Entry
+from webapp.kinds.read import Read
+from webapp.kinds.uncertainty import uncertain_as_read
 
 PAGE = 100
 BOOK_NO_MOST = 2**53 - 1
@@ -83,28 +87,43 @@ def entry_page(entry_id: str) -> ResponseReturnValue:
     if row is None:
         abort(404, "The book has no such entry. It may still wait on a phone.")
     story = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
-    reads = row_reader.read_all_as_folded(current.book, story)
-    read = next(read for one, read in zip(story, reads, strict=True) if one["id"] == entry_id)
     is_effective = family["effective"] == entry_id
+    asked = queries.for_entry(current.book, entry_id, current.house)
+    offers = find_offers(row["entry"], asked, row["kind"]) if is_effective else []
+    offer = offers[min(max(request.args.get("offer", 0, type=int), 0), len(offers) - 1)] if offers else None
+    # What is offered is read with what the book knew at the same place, in the same statements.
+    supposed = [offer.row(row)] if offer else []
+    reads = row_reader.read_all_as_folded(current.book, [*story, *supposed])
+    offered_read = reads.pop() if offer else None
+    read = next(read for one, read in zip(story, reads, strict=True) if one["id"] == entry_id)
+    uncertain = uncertain_as_read(read) if read else {}
     moved = load_postings(current.book, entry_id, row["order_key"]) if is_effective else Postings([], [])
     return render_template(
         "desk/entries/entry.html",
-        postings=moved, still=_still_words(row["standing"], is_effective=is_effective), litres=litres,
+        postings=moved, still=still_words(row["standing"], is_effective=is_effective), litres=litres,
         proof_gallons=proof_gallons, is_us=current.site.get("units") == "us",
         row=line_of(row, read),
         body=row["entry"],
         read=read,
         fields=fields_of(read) if read else [],
-        figures=figures_of(read) if read else [],
+        figures=figures_of(read, uncertain) if read else [], is_uncertain=bool(uncertain),
+        offer=offer, offers=offers, offered=_figures_by_label(offered_read),
+        accounts=accounts_beside(row, asked, offer, moved) if offer else None,
         family=[line_of(*pair) for pair in zip(story, reads, strict=True)] if len(story) > 1 else [],
         phone=_phones().get(row["device"]),
-        asked=queries.for_entry(current.book, entry_id),
+        stands=places.stands_at(current.book, [row["mark"]]).get(row["mark"], "") if row["mark"] else "",
+        asked=asked,
         form=AnswerForm(),
         traces=[subject.key for subject in _subjects(family)][:1],
     )
 
 
-def _still_words(standing: str | None, *, is_effective: bool) -> str:
+def _figures_by_label(read: Read | None) -> dict[str, dict[str, str]]:
+    found = figures_of(read, uncertain_as_read(read)) if read else []
+    return {one["label"]: one for one in found}
+
+
+def still_words(standing: str | None, *, is_effective: bool) -> str:
     """Return why an entry moves no stock, in words."""
     if standing == "stopped":
         return "Nothing moves until the question is answered."
@@ -149,11 +168,19 @@ def amend(entry_id: str) -> ResponseReturnValue:
         problems = [{"field": "reason", "words": "Say why it is amended, in a few words."}]
     return render_template(
         "desk/entries/amend.html", form=form, kind=kind, row=entry_line(current.book, row), problems=problems,
-        reason=reason,
+        reason=reason, places=_offer_places(form),
     ), 200 if request.method == "GET" else 422
 
 
-def _fill(form: KindForm, body: Entry, suggested: Mapping[str, str]) -> None:
+def _offer_places(form: PostedForm) -> list[str]:
+    """Let the boxes for a place offer the places that there are, and return those; none where there is no such box."""
+    boxes = [form[spec.name] for spec in form.kind.fields if spec.is_place]
+    for box in boxes:
+        box.render_kw = {**(box.render_kw or {}), "list": "places"}
+    return places.known_places(current.book) if boxes else []
+
+
+def _fill(form: KindForm, body: Entry, suggested: MultiDict[str, str]) -> None:
     for name, value in body["values"].items():
         if name not in form:
             continue
@@ -162,12 +189,13 @@ def _fill(form: KindForm, body: Entry, suggested: Mapping[str, str]) -> None:
             form[f"{name}_unit"].data = value.get("unit")
         if f"{name}_instrument" in form:
             form[f"{name}_instrument"].data = value.get("instrument")
-    # A likely figure that was tapped in the list of queries: `?field=gravity&raw=1.034&unit=SG`.
-    name = suggested.get("field", "")
-    if name in form and name in [spec.name for spec in form.kind.fields]:
-        form[name].data = suggested.get("raw", "")
-        if f"{name}_unit" in form:
-            form[f"{name}_unit"].data = suggested.get("unit", "")
+    # A likely figure that was tapped in the list of queries: `?field=gravity&raw=1.034&unit=SG`, once for each box.
+    fields = {spec.name for spec in form.kind.fields}
+    for name, raw, unit in zip(*(suggested.getlist(each) for each in ("field", "raw", "unit")), strict=False):
+        if name in form and name in fields:
+            form[name].data = raw
+            if f"{name}_unit" in form and unit:
+                form[f"{name}_unit"].data = unit
     form.read_at.data = _minute(body["read_at"])
     form.remark.data = body.get("remark", "")
 

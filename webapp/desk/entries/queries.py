@@ -20,7 +20,7 @@ from webapp.desk.shown import entry_lines
 SHOWN_MOST = 200
 
 
-@bp.get("/")
+@bp.get("/queries")
 @needs("floor")
 def queries_page() -> ResponseReturnValue:
     """Show open queries, the heaviest first; notes only when asked for."""
@@ -50,9 +50,6 @@ def by_entry(found: list[Question]) -> list[list[Question]]:
     for query in found:
         groups.setdefault(query["entry"], []).append(query)
     return list(groups.values())
-
-
-bp.add_url_rule("/queries", "queries", lambda: redirect(url_for("desk.queries_page")))
 
 
 @bp.post("/entries/<entry_id>/answer")

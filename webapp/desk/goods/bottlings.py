@@ -50,7 +50,7 @@ def bottling_page() -> ResponseReturnValue:
         abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
     return render_template(
         "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
-        charts=[{**chart, "json": json.dumps(chart)} for chart in _charts(found)], balance=_balance(found),
+        charts=[{**chart, "json": json.dumps(chart)} for chart in _charts(found)], balance=batch_balance(found),
         caution=sentence(CAUTION),
     )
 
@@ -97,7 +97,7 @@ def _chart(batch: Batch, name: str, title: str, sign_of: str, levels: Levels, un
     return {"title": title, "unit": sign_of, "decimals": 1, "points": points, "levels": shown}
 
 
-def _balance(batch: Batch) -> dict[str, float] | None:
+def batch_balance(batch: Batch) -> dict[str, float] | None:
     """Return the first gauge against all that went out of the batch. [L pure alcohol]; None before a close."""
     first = next((gauge["figures"].get("lpa") for gauge in batch["gauges"] if gauge["figures"].get("lpa")), None)
     if not first or not batch["closes"]:

@@ -6,6 +6,7 @@ from flask import abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.access.journal import note
 from webapp.book.house import people
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PersonForm
@@ -63,4 +64,12 @@ def _keep(form: PersonForm, row: people.Person | None) -> str | None:
         people.set_pin(current.book, code, str(form.pin.data), by=current.person["code"])
     if form.password.data:
         people.set_password(current.book, code, str(form.password.data), by=current.person["code"])
+    note("person", about=f"{code}: {_said(row, kept, has_password=bool(form.password.data))}")
     return None
+
+
+def _said(row: people.Person | None, kept: dict[str, object], *, has_password: bool) -> str:
+    """Return in words what a person may do from now on, as the journal of access keeps it."""
+    said = ["new" if row is None else "changed", f"may {kept['access']}"]
+    said += ["has left"] * bool(kept["retired"]) + ["password set"] * has_password
+    return ", ".join(said)

@@ -6,32 +6,39 @@ import io
 
 import qrcode
 import qrcode.image.svg
-from flask import abort, flash, redirect, render_template, request, url_for
+from flask import abort, current_app, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
 from webapp.access import current, needs
-from webapp.book.house import devices
+from webapp.access.journal import note
+from webapp.book.house import codes, devices
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PhoneForm
+from webapp.serving import phone_trust
 
 
 @bp.route("/phones", methods=["GET", "POST"])
-@needs("office")
+@needs("distiller")
 def phones_page() -> ResponseReturnValue:
     """List phones with their gaps; make a one-time code for a new one."""
     form = PhoneForm()
-    token = address = None
+    code = address = None
     if request.method == "POST" and form.validate():
         assert current.person
-        token = devices.new_token(current.book, by=current.person["code"], name=str(form.name.data))
-        address = url_for("floor.enrol_page", token=token, _external=True)
+        grant = devices.new_grant(current.book, by=current.person["code"], name=str(form.name.data))
+        code = codes.show_code(grant.code)
+        address = url_for("floor.enrol_page", token=grant.token, _external=True)
     return render_template(
         "desk/house/phones.html",
         form=form,
         report=devices.report_devices(current.book),
-        token=token,
+        code=code,
+        minutes=codes.MINUTES,
         address=address,
+        start=url_for("floor.enrol_page", _external=True),
+        trust=phone_trust.write_groups(current_app.config["DATA_DIR"]),
+        trust_url=current_app.config.get("TRUST_URL"),
         picture=_picture(address) if address else None,
     )
 
@@ -54,5 +61,6 @@ def revoke(device_id: str) -> ResponseReturnValue:
         abort(404, "There is no such phone.")
     assert current.person
     devices.revoke_device(current.book, device_id, by=current.person["code"])
+    note("shut_out", about=device_id)
     flash("Shut out. Entries it still holds are safe on it, and go in once it is let in again.", "entered")
     return redirect(url_for("desk.phones_page"))

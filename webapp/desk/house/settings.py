@@ -80,7 +80,7 @@ def instrument_edit(instrument_id: str | None = None) -> ResponseReturnValue:
     row = known.get(instrument_id or "")
     if instrument_id and row is None:
         abort(404, "There is no such instrument.")
-    shown = {**row, **{n: "" if row.get(n) is None else f"{row[n]:g}" for n in ("low", "high")},
+    shown = {**row, **{n: "" if row.get(n) is None else f"{row[n]:g}" for n in ("low", "high", "interval")},
              "corrections": table_words(row["corrections"])} if row else {}
     form = InstrumentForm(data=shown)
     if row:
@@ -89,6 +89,7 @@ def instrument_edit(instrument_id: str | None = None) -> ResponseReturnValue:
         kept = {"id": str(form.id.data).upper(), "sort": form.sort.data, "title": form.title.data or "",
                 "low": figure(form.low), "high": figure(form.high), "unit": form.unit.data or "",
                 "due_on": form.due_on.data or None, "state": form.state.data,
+                "accuracy": form.accuracy.data or "", "interval": figure(form.interval),
                 "corrections": form.corrections.data or ""}
         try:
             registry.put_instrument(current.book, kept, by=_by())

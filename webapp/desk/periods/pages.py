@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import json
+from collections.abc import Sequence
 from datetime import UTC, datetime
 
 from flask import Response, abort, flash, redirect, render_template, request, url_for
@@ -13,11 +14,13 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book.periods import closes, periods
 from webapp.book.periods.ledger import Ledger, load_ledger
+from webapp.book.periods.open_questions import OpenQuestion, key_of, sentence_of
 from webapp.book.periods.warnings import warnings
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
+from webapp.book.record.units import house_units
 from webapp.desk.blueprint import bp, local_time
-from webapp.desk.periods.rows import as_json, csv_rows, held, rounding, rows_of, title_of
+from webapp.desk.periods.rows import ROUNDED, as_json, csv_rows, held, held_account, rounding, rows_of, title_of
 
 
 def _ledger() -> Ledger:
@@ -50,12 +53,26 @@ def period_page(name: str) -> ResponseReturnValue:
         period=period,
         rows_of=rows_of,
         rounding=rounding,
+        rounded=ROUNDED,
         title_of=title_of,
         notices=warnings(current.book, period),
+        asked=[(one, _questions(one.questions)) for one in period.closed if one.questions],
         late=closes.late_entries(current.book) if _has_adjustments(period) or period.differs else [],
         ready=_draft(ledger, name)[0] is not None,
         caution=CAUTION,
     )
+
+
+def _questions(found: Sequence[OpenQuestion]) -> list[dict[str, str]]:
+    """Return open questions as the pages show them."""
+    house = house_units(current.book)
+    return [
+        {
+            "key": key_of(one), "entry": one["entry"], "weight": one["weight"], "mark": one["mark"], "at": one["at"],
+            "kind": one["kind"].replace("_", " "), "words": sentence_of(one, house),
+        }
+        for one in found
+    ]
 
 
 def _has_adjustments(period: periods.Period) -> bool:
@@ -82,8 +99,8 @@ def period_close(name: str) -> ResponseReturnValue:
             wrong = "Tick that you have looked at the figures, then close."
         else:
             try:
-                digest = request.form.get("digest", "")
-                closes.close_period(current.book, name, current.person["code"], digest, datetime.now(UTC))
+                digest, read = request.form.get("digest", ""), request.form.getlist("read")
+                closes.close_period(current.book, name, current.person["code"], digest, datetime.now(UTC), read)
             except BookError as error:
                 wrong = str(error)
                 ledger = _ledger()  # the figures may have changed meanwhile: those now shown are those now signed
@@ -92,9 +109,11 @@ def period_close(name: str) -> ResponseReturnValue:
                 flash(f"{name} is closed. What comes to light now is adjusted in the first open month.", "entered")
                 return redirect(url_for("desk.period_page", name=name))
     draft, why_not = _draft(ledger, name)
+    read = request.form.getlist("read")
     return render_template(
-        "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, held=held,
-        title_of=title_of, notices=warnings(current.book, period), caution=CAUTION,
+        "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, held_account=held_account,
+        title_of=title_of, caution=CAUTION, questions=_questions(draft.questions) if draft else [], read=read,
+        notices=[one for one in warnings(current.book, period) if one.code != "questions"],
     ), 422 if request.method == "POST" else 200
 
 
@@ -125,7 +144,11 @@ def period_pdf(name: str) -> Response:
 
     period, now = _period(_ledger(), name), datetime.now(UTC)
     house = current.site.get("name") or "Cellarslate"
-    made = paper(period, house, local_time(now.isoformat(timespec="seconds")), warnings(current.book, period))
+    asked = [
+        f"{one['mark']} {one['kind']}, {local_time(one['at'])}: {one['words']}"
+        for closed in period.closed for one in _questions(closed.questions)
+    ]
+    made = paper(period, house, local_time(now.isoformat(timespec="seconds")), warnings(current.book, period), asked)
     return Response(made, mimetype="application/pdf", headers=_attached(f"{name}.pdf", "inline"))
 
 

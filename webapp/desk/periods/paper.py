@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Sequence
 from xml.sax.saxutils import escape
 
 from reportlab.lib import colors
@@ -16,7 +17,7 @@ from reportlab.platypus.flowables import Flowable
 from webapp.book.periods.periods import Account, Period
 from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION
-from webapp.desk.periods.rows import rounding, rows_of, title_of
+from webapp.desk.periods.rows import ROUNDED, rounding, rows_of, title_of
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
 
 WIDTHS = (112 * mm, 34 * mm, 34 * mm)
@@ -25,14 +26,14 @@ WORDS_MOST = 1000
 GREY = colors.HexColor("#555555")
 
 
-def paper(period: Period, house: str, printed: str, warned: list[Notice]) -> bytes:
-    """Return the period as a PDF of A4 pages. printed: the local minute of printing."""
+def paper(period: Period, house: str, printed: str, warned: list[Notice], asked: Sequence[str] = ()) -> bytes:
+    """Return the period as a PDF of A4 pages. printed: the local minute; asked: what was open at its closes."""
     load_fonts()
     house = printable(house, NAME_MOST)
     story: list[Flowable] = [
         _text(f"{house}: pure alcohol, {period.name}", 15, bold=True),
         _text(_state(period), 9),
-        _text("Litres of pure alcohol at 20 °C to 0.01; proof gallons to 0.1. The book keeps whole microlitres.", 9),
+        _text(f"Litres of pure alcohol at 20 °C to 0.01; proof gallons to 0.1. {ROUNDED}", 9),
         Spacer(1, 4 * mm),
     ]
     for account in period.accounts:
@@ -42,6 +43,9 @@ def paper(period: Period, house: str, printed: str, warned: list[Notice]) -> byt
         for account in period.known:
             story += _account(account, " as now known")
     story += [_text(one.words, 9) for one in warned]
+    if asked:
+        story.append(_text("Open when it was closed, and read by who closed it", 12, bold=True))
+        story += [_text(one, 9) for one in asked]
     story += [Spacer(1, 4 * mm), _text(CAUTION, 8), KeepTogether([Spacer(1, 14 * mm), _signature()])]
     out = io.BytesIO()
     document = SimpleDocTemplate(
@@ -63,7 +67,8 @@ def paper(period: Period, house: str, printed: str, warned: list[Notice]) -> byt
 def _account(account: Account, more: str) -> list[Flowable]:
     cells: list[list[object]] = [[title_of(account.name) + more, "L pure alcohol", "proof gal"]]
     bold = [0]
-    for n, row in enumerate(rows_of(account), 1):
+    rows = rows_of(account)
+    for n, row in enumerate(rows, 1):
         if row.row in ("opening", "closing", "total_in", "total_out"):
             bold.append(n)
         words = escape(printable(row.words + (f", {row.about}" if row.about else ""), NAME_MOST))
@@ -76,7 +81,7 @@ def _account(account: Account, more: str) -> list[Flowable]:
         ("TOPPADDING", (0, 0), (-1, -1), 2), ("BOTTOMPADDING", (0, 0), (-1, -1), 3),
         *(("FONT", (0, n), (-1, n), FONT_BOLD, 9) for n in bold),
     ]))
-    off = rounding(account)
+    off = rounding(account, rows)
     return [table, *([_text(off, 8)] if off else []), Spacer(1, 6 * mm)]
 
 

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
 from webapp.access import current
+from webapp.book.periods.footing import Footed, footed, in_litres, in_proof_gallons, moved
 from webapp.book.periods.ledger import Closed
 from webapp.book.periods.lines import WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
@@ -19,6 +20,11 @@ CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",
     "rules",
 )
+ROUNDED = (
+    "Lines add up to their totals as shown: each figure is the nearest, or where that would not add up the next one to "
+    "it (largest remainder). The book keeps whole microlitres. A quarter is rounded by itself: a line "
+    "of it may stand beside the sum of its months as shown, by at most three in the last place."
+)
 TITLES = {
     "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
     WAREHOUSE: "Excise warehouse",
@@ -30,14 +36,23 @@ def held(ul: int) -> Decimal:
     return proof_gallons(ul) if current.house == US else litres(ul)
 
 
+def held_account(account: Account) -> Footed:
+    """Return an account's figures as the house counts pure alcohol, so that they add up."""
+    return footed(account, in_proof_gallons() if current.house == US else in_litres())
+
+
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One row of an account. row: opening, in, total_in, out, total_out or closing."""
+    """One row of an account. row: opening, in, total_in, out, total_out or closing; litres (of pure alcohol at 20 degC,
+    to 0.01) and proof_gallons (to 0.1) as they are shown, so that the rows add up.
+    """
 
     row: str
     words: str
     about: str
     ul: int
+    litres: str
+    proof_gallons: str
     rules: tuple[str, ...]
     line: Shown | None = None
 
@@ -46,39 +61,50 @@ class Row:
         """The rules in a line."""
         return rules_words(self.rules)
 
-    @property
-    def litres(self) -> str:
-        """Litres of pure alcohol at 20 degC, to 0.01."""
-        return str(litres(self.ul))
 
-    @property
-    def proof_gallons(self) -> str:
-        """Proof gallons, to 0.1."""
-        return str(proof_gallons(self.ul))
+LineWords = Callable[[str, str, Shown], tuple[str, str, tuple[str, ...]]]
 
 
 def rows_of(account: Account) -> list[Row]:
     """Return the rows of an account in their order."""
-    whole = rules(account.name)
+    return lay_out(account, rules(account.name), line_words)
+
+
+def lay_out(account: Account, whole: tuple[str, ...], told: LineWords) -> list[Row]:
+    """Return the rows of an account. whole: the rules of the account; told: what a line is called, and its rules, from
+    its side, its account and itself.
+    """
+    litre, gal = footed(account, in_litres()), footed(account, in_proof_gallons())
+
+    def lines(side: str, of: Sequence[Shown], in_l: Sequence[str], in_gal: Sequence[str]) -> Iterator[Row]:
+        for line, in_litre, gallons in zip(of, in_l, in_gal, strict=True):
+            words, about, asked = told(side, account.name, line)
+            yield Row(side, words, about, line.ul, in_litre, gallons, asked, line)
+
     return [
-        Row("opening", "On hand at the start", "", account.opening, whole),
-        *(_row("in", account.name, line) for line in account.ins),
-        Row("total_in", "Total in", "", account.total_in, ()),
-        *(_row("out", account.name, line) for line in account.outs),
-        Row("total_out", "Total out", "", account.total_out, ()),
-        Row("closing", "On hand at the end", "", account.closing, whole),
+        Row("opening", "On hand at the start", "", account.opening, litre.opening, gal.opening, whole),
+        *lines("in", account.ins, litre.ins, gal.ins),
+        Row("total_in", "Total in", "", account.total_in, litre.total_in, gal.total_in, ()),
+        *lines("out", account.outs, litre.outs, gal.outs),
+        Row("total_out", "Total out", "", account.total_out, litre.total_out, gal.total_out, ()),
+        Row("closing", "On hand at the end", "", account.closing, litre.closing, gal.closing, whole),
     ]
 
 
-def rounding(account: Account) -> str:
-    """Return in words by how much the rounded proof gallons differ from their total; empty where they agree."""
-    parts = [proof_gallons(account.opening), *(proof_gallons(line.ul) for line in account.ins)]
-    parts += [-proof_gallons(line.ul) for line in account.outs]
-    off = sum(parts) - proof_gallons(account.closing)
+def rounding(account: Account, rows: Sequence[Row]) -> str:
+    """Return in words which of its lines are not shown to their nearest, so that the account adds up; else empty."""
+    off: dict[Shown, list[str]] = {}
+    for line, by in moved(account):
+        off.setdefault(line, []).append(by)
     if not off:
         return ""
-    way = "more" if off > 0 else "less"
-    return f"Each figure is rounded by itself from the exact one; the rounded lines come to {abs(off)} proof gal {way}."
+    shown = {row.line: row for row in rows if row.line}
+    said = "; ".join(f"{_name(shown[line])} {' and '.join(by)}" for line, by in off.items())
+    return f"So that the lines add up, these are shown off their nearest: {said}."
+
+
+def _name(row: Row) -> str:
+    return f"{row.words}, {row.about}," if row.about else row.words
 
 
 def title_of(account: str) -> str:
@@ -111,18 +137,23 @@ def as_json(period: Period, site: SiteSettings, warned: list[Notice]) -> dict[st
         "stated": [account_data(one, rows_of(one)) for one in period.accounts],
         "now_known": [account_data(one, rows_of(one)) for one in period.known],
         "notices": [{"code": one.code, "weight": one.weight, "words": one.words} for one in warned],
-        "caution": CAUTION,
+        "rounding": ROUNDED, "caution": CAUTION,
     }
 
 
-def _row(side: str, account: str, line: Shown) -> Row:
+def line_words(side: str, account: str, line: Shown) -> tuple[str, str, tuple[str, ...]]:
+    """Return the name of a line on a side of an account, what more is known of it, and the rules that ask for it."""
     words = party_words(side, line.party)
     if line.of:
         more = "more" if line.side == side else "less"  # what was stated too high is taken back on the other side
         words = f"Adjustment of {line.of}: {more} {party_words(line.side, line.party)}"
+    return words[0].upper() + words[1:], about_line(line), rules(account, line.party)
+
+
+def about_line(line: Shown) -> str:
+    """Return the reason of a line and its sort, in words."""
     reason = "" if line.reason in line.party else reason_words(line.reason)  # said by where it goes already
-    about = ", ".join(filter(None, (reason, line.sort)))
-    return Row(side, words[0].upper() + words[1:], about, line.ul, rules(account, line.party), line)
+    return ", ".join(filter(None, (reason, line.sort)))
 
 
 def account_data(account: Account, of: Iterable[Row]) -> dict[str, object]:
@@ -139,8 +170,8 @@ def account_data(account: Account, of: Iterable[Row]) -> dict[str, object]:
     return {"account": account.name, "rows": rows}
 
 
-def _close(one: Closed) -> dict[str, str]:
+def _close(one: Closed) -> dict[str, object]:
     return {
         "month": one.month, "closed_as": one.period, "person": one.person, "signed_at": one.signed_at,
-        "digest": one.digest,
+        "digest": one.digest, "open_questions": list(one.questions),
     }

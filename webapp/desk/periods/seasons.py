@@ -10,6 +10,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book.cellar.years import by_kind_and_year
 from webapp.book.periods import season
+from webapp.book.periods.footing import foot_amounts, in_litres, in_proof_gallons
 from webapp.book.periods.periods import litres, proof_gallons
 from webapp.book.record import months
 from webapp.book.record.errors import BookError
@@ -29,8 +30,11 @@ def casks_by_year_page() -> ResponseReturnValue:
         except BookError as error:
             abort(404, str(error))
     rows = by_kind_and_year(current.book, until)
+    amounts = [row.lpa_ul for row in rows]
+    shown = [foot_amounts(amounts, sum(amounts), measure) for measure in (in_litres(), in_proof_gallons())]
     return render_template(
-        "desk/periods/casks_by_year.html", rows=rows, month=month, litres=litres, proof_gallons=proof_gallons,
+        "desk/periods/casks_by_year.html", rows=list(zip(rows, *shown, strict=True)), month=month, total=sum(amounts),
+        litres=litres, proof_gallons=proof_gallons,
         today=months.month_at(datetime.now(UTC).isoformat(timespec="seconds"), zone),
     )
 

@@ -13,10 +13,11 @@ from webapp.book import intake
 from webapp.book.checks.run_balance import is_stripping
 from webapp.book.still import feints, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
+from webapp.book.still.run_uncertain import load_open
 from webapp.desk.blueprint import bp
 from webapp.desk.figures import or_us, sign, value_of
 from webapp.desk.runs.picture import WIDE, bars
-from webapp.kinds.state import Run
+from webapp.kinds.run_state import Run
 
 BESIDE_MOST = 4
 
@@ -43,6 +44,7 @@ def run_page(run_id: str) -> ResponseReturnValue:
         "desk/runs/run.html",
         run=run,
         balance=balance,
+        uncertain=load_open(current.book, run_id, run, balance) if balance else None,
         bars=bars(balance) if balance else [],
         wide=WIDE,
         yielded=yields.of_run(current.book, run),
@@ -136,7 +138,7 @@ def curve_of(run: Run) -> dict[str, object]:
 
 
 def first_part(run: Run) -> str:
-    """Return what runs before any cut: heads, or low wines where the charge names a receiver of the hearts alone."""
+    """Return the part that runs before any cut: heads, or low wines where a receiver of the hearts alone is named."""
     to = run["receivers"]
     is_whole = is_stripping(run) and bool(to.get("hearts")) and not (to.get("heads") or to.get("tails"))
     return "low wines" if is_whole else "heads"

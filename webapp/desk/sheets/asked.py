@@ -16,7 +16,7 @@ _LEFT = re.compile(r"(\d{1,3}):(\d{1,5})\Z")
 
 
 def told_of(form: MultiDict[str, str]) -> Told:
-    """Return what the boxes say: `target-0`, `order-0`, `column-0-3`, and lines `edit`, `cell-0-5-gross`, `leave`."""
+    """Return the boxes' choices: `target-0`, `order-0`, `column-0-3`, and lines `edit`, `cell-0-5-gross`, `leave`."""
     told = Told()
     for name, value in form.items():
         found = _AT.match(name)

@@ -9,12 +9,12 @@ from flask import Response, abort, current_app, flash, redirect, render_template
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
-from webapp.book.house import parties
 from webapp.book.record import evidence
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.sheets.asked import told_of
-from webapp.sheets.judge import Stamp, look_over
+from webapp.sheets.entering import Stamp
+from webapp.sheets.judge import look_over
 from webapp.sheets.lookover import Look, Part, Row
 from webapp.sheets.putting import put_in, take_back
 from webapp.sheets.reading import NoSheet
@@ -124,13 +124,6 @@ def sheet_template(name: str) -> ResponseReturnValue:
     return _download(text, "text/csv; charset=utf-8", f"{target.name}.csv")
 
 
-@bp.get("/parties")
-@needs("office")
-def parties_page() -> ResponseReturnValue:
-    """List customers and growers."""
-    return render_template("desk/sheets/parties.html", found=parties.parties(current.book))
-
-
 def _number(text: str) -> int:
     return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else 0
 
@@ -193,7 +186,7 @@ def _head_of(part: Part, column: str) -> str:
 
 
 def _put_words(look: Look) -> str:
-    """Return what would go in, in words: 42 vessels and 6 people."""
+    """Return the rows that would go in, in words: 42 vessels and 6 people."""
     words = []
     for target in ALL:
         many = sum(part.count("new", "ask") for part in look.parts if part.heads and part.heads.target is target)

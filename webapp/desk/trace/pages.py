@@ -7,7 +7,7 @@ from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book.goods import goods
-from webapp.book.lineage import lineage, search
+from webapp.book.lineage import certificates, lineage, search
 from webapp.book.lineage.lineage import Node, Trace
 from webapp.desk.blueprint import bp
 from webapp.desk.trace import files as trace_files
@@ -39,6 +39,7 @@ def trace_page(key: str) -> ResponseReturnValue:
     made = lineage.trace_subject(current.book, found, back_most=PAGE_STEPS_MOST)
     subject = made.nodes[made.subject.node]
     back, on = back_links(made), made.spread.links
+    tested = certificates.of_trace(certificates.find_certificates(current.book), made)
     return render_template(
         "desk/trace/trace.html",
         made=made,
@@ -51,14 +52,17 @@ def trace_page(key: str) -> ResponseReturnValue:
             for way, links, total in (("back", back, made.lpa_ul), ("on", on, made.spread.started_ul))
         },
         bottlings=bottlings(made),
-        removals=_removals(made),
+        removals=removals_of(made),
         standing=standing_spirit(made),
         gone=sorted(((made_name(made, name), ul) for name, ul in made.spread.gone_ul.items()), key=lambda g: -g[1]),
         most=LISTED_MOST,
+        tested=tested,
+        untested=certificates.untested(tested),
     )
 
 
-def _trace(key: str) -> Trace:
+def find_trace(key: str) -> Trace:
+    """Return the whole trace of what a key names; 404 where the book has nothing of that name."""
     subject = lineage.find_subject(current.book, key)
     if subject is None:
         abort(404, "The book has nothing to trace by that name. Look for it with the search on the trace page.")
@@ -69,7 +73,7 @@ def _title(node: Node) -> str:
     return f"Trace of {node.name}"
 
 
-def _removals(made: Trace) -> list[dict[str, object]]:
+def removals_of(made: Trace) -> list[dict[str, object]]:
     """Return the removals of all its bottlings, each line with its batch and lot mark."""
     nodes = [made.nodes[f"b:{entry}"] for entry in made.spread.bottled]
     nodes += [made.nodes[made.subject.node]] if made.subject.sort == "bottling" else []
@@ -81,13 +85,13 @@ def _removals(made: Trace) -> list[dict[str, object]]:
 @needs("floor")
 def trace_json(key: str) -> Response:
     """Send the whole trace: nodes, links with litres of pure alcohol, leaves, bottlings, standing, gone."""
-    made = _trace(key)
-    return trace_files.json_file(made, trace_files.as_json(made, _removals(made)))
+    made = find_trace(key)
+    return trace_files.json_file(made, trace_files.as_json(made, removals_of(made)))
 
 
 @bp.get("/trace/<key>.csv")
 @needs("floor")
 def trace_csv(key: str) -> Response:
     """Send the recall list, what stands where and what was lost (`on`), and what it was made of (`back`)."""
-    made = _trace(key)
-    return trace_files.csv_file(made, trace_files.HEADS, trace_files.rows(made, _removals(made)))
+    made = find_trace(key)
+    return trace_files.csv_file(made, trace_files.HEADS, trace_files.rows(made, removals_of(made)))

@@ -9,14 +9,16 @@ from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import cards
-from webapp.book.fold import states
-from webapp.book.house import registry
+from webapp.book.fold import row_reader, states
+from webapp.book.house import places, registry
+from webapp.book.house.uncertain import find_holding, uncertain_holding
+from webapp.book.lineage import certificates
 from webapp.book.record import log
 from webapp.desk.blueprint import bp
 from webapp.desk.figures import curve_charts, name_units, typed
 from webapp.desk.figures import figure as shown
 from webapp.desk.forms import VesselForm, figure
-from webapp.desk.shown import entry_lines
+from webapp.desk.shown import line_of
 from webapp.kinds.rows import VesselRow
 from webapp.trade.marks import BadMark, make_mark, parse_mark
 
@@ -38,6 +40,7 @@ def vessels_page() -> ResponseReturnValue:
     return render_template(
         "desk/vessels/vessels.html",
         rows=rows[:PAGE],
+        stands=places.stands_at(current.book, (row["mark"] for row in rows[:PAGE])),
         held=held,
         sort=sort,
         text=text,
@@ -51,15 +54,27 @@ def vessels_page() -> ResponseReturnValue:
 @needs("floor")
 def vessel_page(mark: str) -> ResponseReturnValue:
     """Show one vessel: what it holds, its curves, open queries, and its entries, newest first."""
-    row = _known(mark)
+    row = known_vessel(mark)
     card = cards.load_standing(current.book, row)
-    history = entry_lines(current.book, log.find_entries(current.book, mark=row["mark"], limit=HISTORY))
+    holding = find_holding(current.book, card["state"])
+    rows = log.find_entries(current.book, mark=row["mark"], limit=HISTORY)
+    reads = row_reader.read_all_as_folded(current.book, [*rows, *(holding.rows if holding else ())])
+    uncertain = uncertain_holding(holding, reads[len(rows) :]) if holding else None
+    history = [line_of(*pair) for pair in zip(rows, reads, strict=False)]
+    held = card["holds"]
+    is_spirit = held is not None and not held["mash"]
+    found = certificates.find_certificates(current.book, mark=row["mark"]) if is_spirit else []
+    tested = certificates.of_fill(found, row["mark"], str(held["since"])) if held else []
     return render_template(
-        "desk/vessels/vessel.html", row=row, card=card, history=history, charts=json.dumps(curve_charts(card["curves"]))
+        "desk/vessels/vessel.html", row=row, card=card, history=history, is_spirit=is_spirit, tested=tested,
+        uncertain=uncertain,
+        untested=certificates.untested(tested),
+        stands=places.last_placing(current.book, row["mark"]), charts=json.dumps(curve_charts(card["curves"])),
     )
 
 
-def _known(mark: str) -> VesselRow:
+def known_vessel(mark: str) -> VesselRow:
+    """Return a vessel of the book by its mark; 404 where there is none."""
     try:
         row = registry.vessel(current.book, parse_mark(mark))
     except BadMark:
@@ -74,7 +89,7 @@ def _known(mark: str) -> VesselRow:
 @needs("office")
 def vessel_edit(mark: str | None = None) -> ResponseReturnValue:
     """Add a vessel, or change one. The mark itself is made from the code and never changes."""
-    row = _known(mark) if mark else None
+    row = known_vessel(mark) if mark else None
     form = VesselForm(data=_boxes(row)) if row else VesselForm()
     if row:
         form.base.data = row["mark"].rsplit("-", 1)[0]
@@ -89,7 +104,10 @@ def vessel_edit(mark: str | None = None) -> ResponseReturnValue:
             return redirect(url_for("desk.vessel_page", mark=made))
     status = 422 if request.method == "POST" else 200
     name_units(form, **_UNITS)
-    return render_template("desk/vessels/edit.html", form=form, row=row), status
+    return render_template(
+        "desk/vessels/edit.html", form=form, row=row, places=places.known_places(current.book),
+        stands=places.last_placing(current.book, row["mark"]) if row else None,
+    ), status
 
 
 def _new_mark(base: str) -> tuple[str, str]:

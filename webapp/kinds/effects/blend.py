@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from webapp.kinds.amount import Amount, spirit_of
 from webapp.kinds.effects.cask import facts_carried, mixed_age
 from webapp.kinds.key import FILTER_LOSS, GAUGE_DIFFERENCE, RECEIVED, REMOVED, TRANSIT, WATER, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import NO_FILL, Fill, FillChanges, PlannedVat, Reduced
-from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
+from webapp.kinds.stock import Posting, spirit_read
 from webapp.kinds.view import View
 
 
@@ -42,7 +43,7 @@ def _what(read: Read) -> FillChanges:
 
 
 def _told(read: Read) -> FillChanges:
-    """Return what the document of a move or a receipt says of the spirit."""
+    """Return the spirit by the document of a move or a receipt."""
     told, lot, strength = _what(read), read.text("lot"), read.number("distilling_strength")
     if lot is not None:
         told["lot"] = lot
@@ -71,7 +72,7 @@ def receipt(read: Read, view: View) -> Effect:
     post.remember(read)
     if figures.get("declared_lpa") is None or figures.get("lpa") is None:
         return post.effect()
-    declared = spirit_of(figures.get("declared_20"), read.number("declared_strength"), read.number("declared_weight"))
+    declared = spirit_of(figures.get("declared_20"), read.number("declared_strength"))
     got, mark = spirit_read(read), vessel_key(read.mark)
     prepare_vessel(post, read.mark, NO_FILL, {**_told(read), "account": read.text("to_account") or ""})
     post.move(RECEIVED, mark, declared, str(read.text("purpose") or "receipt"))

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from webapp.kinds.amount import spirit_of
 from webapp.kinds.effects import goods
+from webapp.kinds.goods_state import BottlingFacts
 from webapp.kinds.key import FILTER_LOSS, GAUGE_DIFFERENCE, SPILL, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import NO_FILL, BottlingFacts
-from webapp.kinds.stock import Posting, spirit_of
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.stock import Posting
 from webapp.kinds.view import View
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import Final, cast
 
+from webapp.kinds.amount import Amount, spirit_of, weighed_amount
 from webapp.kinds.key import EVAPORATION, NOT_ACCOUNTED, SOAKAGE, VesselKey, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.state import NO_FILL, Fill, FillChanges
-from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read, weighed_amount
+from webapp.kinds.stock import Posting, spirit_read, unit_weighed
 from webapp.kinds.view import View
 
 # What of a fill goes along when all of it goes into another vessel.
@@ -89,7 +90,7 @@ def _pour(post: Posting, mark: str, held: Fill | None, amount: Amount, source: V
 
 
 def wood_of(post: Posting, mark: str) -> FillChanges:
-    """Return what the registry says of the wood that a fill begins in."""
+    """Return the wood that a fill begins in, by the registry."""
     row = post.view.vessel(mark)
     return {"use": row.get("use") if row else None, "wood": row.get("wood") if row else None,
             "toast": row.get("toast") if row else None}
@@ -101,7 +102,7 @@ def _amount(read: Read, held: Fill | None) -> Amount:
         return spirit_read(read)
     strength, net = (held or NO_FILL)["strength_pct"] or 0.0, read.number("net_weight")
     if net is not None:
-        return weighed_amount(net, strength)
+        return weighed_amount(net, strength, unit_weighed(read))
     return spirit_of(read.number("volume"), strength)
 
 
@@ -140,10 +141,10 @@ def dump(read: Read, view: View) -> Effect:
     post.remember(read)
     held, key = post.held(read.mark), vessel_key(read.mark)
     strength, dumped = read.figures.get("true_strength"), read.figures.get("net")
-    tare, gross = read.context.get("tare_kg"), read.number("gross") or 0.0
+    tare, gross, unit = read.context.get("tare_kg"), read.number("gross") or 0.0, unit_weighed(read)
     if held and tare is not None and strength is not None and gross > tare:
-        post.measure(read.mark, weighed_amount(gross - tare, strength), EVAPORATION, "dump_gauge")
-    amount = weighed_amount(dumped, strength)
+        post.measure(read.mark, weighed_amount(gross - tare, strength, unit), EVAPORATION, "dump_gauge")
+    amount = weighed_amount(dumped, strength, unit)
     tank = read.text("to_vessel") or ""
     there = post.held(tank)
     if any(amount):

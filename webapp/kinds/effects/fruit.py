@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from webapp.kinds.harvest import CLOSES, promise_of
-from webapp.kinds.key import FERMENTED, GROWER, NOT_ACCOUNTED, vessel_key, yield_key
+from datetime import datetime
+
+from webapp.kinds.amount import Amount, amount_of
+from webapp.kinds.goods_state import Fall, Falls, Yield, Yields
+from webapp.kinds.harvest import CLOSES, ENDED, promise_of
+from webapp.kinds.key import FERMENTED, GROWER, NOT_ACCOUNTED, fall_key, vessel_key, yield_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
 from webapp.kinds.spirits import is_grain
-from webapp.kinds.state import NO_FILL, Yield, Yields
-from webapp.kinds.stock import Amount, Posting, amount_of
+from webapp.kinds.state import NO_FILL, figure_in
+from webapp.kinds.stock import Posting
 from webapp.kinds.view import View
 
 
@@ -62,6 +66,7 @@ def ferment_closed(read: Read, view: View) -> Effect:
     post.describe(read.mark, closed=True, final_gravity=gravity)
     amount = amount_of(read.figures.get("wash_lpa"), volume, (volume or 0.0) * (gravity or 1.0)).above_nothing()
     _remember_yield(post, read, view)
+    _remember_fall(post, read, view)
     post.measure(read.mark, amount, FERMENTED, "closed")
     return post.effect()
 
@@ -78,6 +83,27 @@ def _remember_yield(post: Posting, read: Read, view: View) -> None:
     line: Yield = {"root": view.root, "at": view.at, "by": promise.by, "share": made / promise.measure}
     known: Yields = view.get(key) or {"closes": []}
     known = {**known, "closes": [*known["closes"], line][-CLOSES:]}
+    post.keep(key, known)
+
+
+def _remember_fall(post: Posting, read: Read, view: View) -> None:
+    """Keep how the gravity of this material fell: ferments to come are weighed by it, key `e:<material>`."""
+    held = post.held(read.mark) or NO_FILL
+    falls = [
+        (line["at"], gravity) for line in view.recent(read.mark, "ferment_reading")
+        if line["at"] >= held["since"] and (gravity := figure_in(line["values"], "gravity")) is not None
+    ]
+    if not held["material"] or not falls:
+        return
+    if held["og"] is not None and falls[0][1] < held["og"]:  # the vessel remembers its last readings only
+        falls.insert(0, (held["since"], held["og"]))
+    times = [datetime.fromisoformat(at).timestamp() / 86_400 for at, _ in falls]
+    fall: Fall = {
+        "root": view.root, "days": [round(at - times[0], 4) for at in times], "gravities": [each for _, each in falls],
+    }
+    key = fall_key(held["material"])
+    known: Falls = view.get(key) or {"ended": []}
+    known = {"ended": [*known["ended"], fall][-ENDED:]}
     post.keep(key, known)
 
 

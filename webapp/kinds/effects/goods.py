@@ -10,7 +10,9 @@ import re
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
+from webapp.kinds.amount import Amount, spirit_of
 from webapp.kinds.effects.cask import mixed_age
+from webapp.kinds.goods_state import Bottling, BottlingFacts, Cases, Named, Removal
 from webapp.kinds.key import (
     DESTROYED,
     NOT_ACCOUNTED,
@@ -31,8 +33,8 @@ from webapp.kinds.key import (
 )
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import NO_FILL, Bottling, BottlingFacts, Cases, Named, Removal
-from webapp.kinds.stock import Amount, Posting, spirit_of
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.stock import Posting
 from webapp.kinds.view import View
 
 _CASE = re.compile(r"\s*(.*?)(\d{1,12})\s*(R?)\s*", re.IGNORECASE | re.DOTALL)

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from typing import Final, cast
 
+from webapp.kinds.amount import spirit_of
 from webapp.kinds.effects.cask import put_at, wood_of
 from webapp.kinds.effects.goods import begin_bottling, bottles_in
+from webapp.kinds.goods_state import BottlingFacts
 from webapp.kinds.key import OPENING, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import BottlingFacts, FillChanges
-from webapp.kinds.stock import Posting, spirit_of, spirit_read
+from webapp.kinds.state import FillChanges
+from webapp.kinds.stock import Posting, spirit_read
 from webapp.kinds.view import View
 
 NOON: Final = "T12:00:00Z"  # a day is the same day in every zone
@@ -36,7 +38,7 @@ def opening(read: Read, view: View) -> Effect:
 
 
 def _past(read: Read, view: View) -> FillChanges:
-    """Return what an entry says of a fill's past. Its age is known by papers only: this book has not seen it."""
+    """Return the past of a fill by its entry. Its age is known by papers only: this book has not seen it."""
     row, filled = view.vessel(read.mark), read.text("filled_on")
     aged = read.text("aged_since") or (filled if row and row["sort"] == "cask" else None)
     said = {

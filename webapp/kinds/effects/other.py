@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from webapp.kinds.amount import Amount, Stock, amount_of, spirit_of, weighed_amount
 from webapp.kinds.effects.cask import put_at
 from webapp.kinds.key import (
     DESTROYED,
@@ -17,8 +18,8 @@ from webapp.kinds.key import (
 )
 from webapp.kinds.read import Read
 from webapp.kinds.spec import NOTHING, Effect
-from webapp.kinds.state import Fill, Finding, Stock
-from webapp.kinds.stock import Amount, Posting, amount_of, spirit_of, spirit_read
+from webapp.kinds.state import Fill, Finding
+from webapp.kinds.stock import Posting, spirit_read, unit_weighed
 from webapp.kinds.view import View
 
 LOST_TO = {"leak": LEAK, "spill": SPILL, "broken": SPILL}  # every other cause: out:missing
@@ -79,13 +80,22 @@ def part_of(read: Read, held: Stock | None, volume_l: float | None, mass_kg: flo
         return spirit_read(read)
     asked = amount_of(None, volume_l, mass_kg).above_nothing()
     if held is None:
-        return spirit_of(volume_l, read.figures.get("true_strength"), mass_kg)
+        strength = read.figures.get("true_strength")
+        if mass_kg is None or strength is None:  # a weight without a strength has no volume
+            return spirit_of(volume_l, strength, mass_kg)
+        return weighed_amount(mass_kg, strength, unit_weighed(read))
+    if mass_kg is not None and not mash:
+        asked = weighed_amount(mass_kg, _strength_of(held), unit_weighed(read))
     stock = Amount(held["lpa_ul"], held["volume_ml"], held["mass_g"])
     if mass_kg is not None and stock.mass_g:
         return _more(stock, asked.mass_g, stock.mass_g)
     if volume_l is not None and stock.volume_ml:
         return _more(stock, asked.volume_ml, stock.volume_ml)
     return asked._replace(mass_g=asked.mass_g or asked.volume_ml)  # a mash that nobody has dipped
+
+
+def _strength_of(held: Stock) -> float:
+    return held["lpa_ul"] / held["volume_ml"] / 10 if held["volume_ml"] else 0.0
 
 
 def _is_mash(held: Fill | None) -> bool:

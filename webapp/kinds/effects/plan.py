@@ -8,8 +8,9 @@ from typing import TypedDict
 from webapp.kinds.key import Key, run_key, vessel_key, wish_key
 from webapp.kinds.read import Read
 from webapp.kinds.remember import vessel, with_entry
+from webapp.kinds.run_state import BestRun, CutPlan, Wish
 from webapp.kinds.spec import NOTHING, Effect
-from webapp.kinds.state import BestRun, CutPlan, State, Vessel, Wish
+from webapp.kinds.state import State, Vessel
 from webapp.kinds.view import View
 
 ANY_STILL = "*"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Final, cast
 
+from webapp.kinds.amount import Amount, spirit_of
 from webapp.kinds.effects.fruit import wash_taken
 from webapp.kinds.key import (
     DESTROYED,
@@ -20,9 +21,10 @@ from webapp.kinds.key import (
 )
 from webapp.kinds.read import Read
 from webapp.kinds.remember import vessel, with_entry
+from webapp.kinds.run_state import Fraction, Run, RunLine
 from webapp.kinds.spec import Effect
-from webapp.kinds.state import NO_FILL, READINGS, RUNS, Fraction, Run, RunLine, State, Vessel
-from webapp.kinds.stock import Amount, Posting, spirit_of, spirit_read
+from webapp.kinds.state import NO_FILL, READINGS, RUNS, State, Vessel
+from webapp.kinds.stock import Posting, spirit_read
 from webapp.kinds.view import View
 from webapp.trade.still import vapour_offset_c
 

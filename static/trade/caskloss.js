@@ -1,5 +1,5 @@
 // @ts-check
-/** What casks lose. Twin of webapp/trade/maturing.py, which has units, ranges and sources. */
+/** What casks lose. Twin of webapp/trade/caskloss.py, which has units, ranges and sources. Rates are in logarithms. */
 import { OutOfDomain } from "./errors.js";
 import { checkRange } from "./numeric.js";
 
@@ -34,16 +34,27 @@ function between(gauges) {
   const [first, last] = [gauges[0], gauges[gauges.length - 1]];
   const years = last.years - first.years;
   const after = gauges.slice(1);
-  const drawn = after.reduce((sum, one) => sum + (one.drawn_l ?? 0), 0);
-  const drawnVolume = after.reduce((sum, one) => sum + ((one.drawn_l ?? 0) / one.strength_pct) * 100, 0);
-  const then = (first.lpa / first.strength_pct) * 100;
+  const kept = (/** @type {boolean} */ byVolume) => after.reduce((sum, one, i) => sum + logKept(gauges[i], one, byVolume), 0);
   return {
-    lpa_pct_year: (((first.lpa - drawn - last.lpa) / first.lpa) * 100) / years,
-    volume_pct_year: (((then - drawnVolume - (last.lpa / last.strength_pct) * 100) / then) * 100) / years,
+    lpa_pct_year: (-kept(false) * 100) / years,
+    volume_pct_year: (-kept(true) * 100) / years,
     strength_year: (last.strength_pct - first.strength_pct) / years,
     years,
   };
 }
+
+/** @param {Gauge} before @param {Gauge} now @param {boolean} byVolume */
+function logKept(before, now, byVolume) {
+  let [had, has, drawn] = [before.lpa, now.lpa, now.drawn_l || 0];
+  if (byVolume) [had, has, drawn] = [(had / before.strength_pct) * 100, (has / now.strength_pct) * 100, (drawn / now.strength_pct) * 100];
+  return drawn >= 0 ? Math.log((has + drawn) / had) : Math.log(has / (had - drawn));
+}
+
+/** The share that is kept after years. @param {number} rate in logarithms [% a year] @param {number} years @returns {number} */
+export const keptAfter = (rate, years) => Math.exp((-rate * years) / 100);
+
+/** What a rate takes in one year. @param {number} rate in logarithms [% a year] @returns {number} [%] */
+export const yearShare = (rate) => 100 * (1 - Math.exp(-rate / 100));
 
 /** @param {number[]} values */
 function median(values) {

@@ -1,0 +1,122 @@
+"""A gauge of a fraction against the run that it is of: where it ran, how strong it ran, what stood there before."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import pairwise
+
+from webapp.book.before.limits import Limit, declare, limit
+from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.moves import vessel_name
+from webapp.book.checks.run_balance import account_of, expected, fraction_name, is_stripping, part_of, run_of
+from webapp.book.checks.run_flow import SPANS, WIDEST_GAP_S
+from webapp.book.checks.words import figure, rounded, strength_field
+from webapp.kinds.expected import Expected
+from webapp.kinds.key import run_key
+from webapp.kinds.message import message
+from webapp.kinds.read import Read
+from webapp.kinds.rows import NO_ROW
+from webapp.kinds.run_state import Run
+from webapp.kinds.state import NO_FILL
+from webapp.kinds.view import View
+from webapp.trade.uncertainty import COVERAGE, dip_limits_l, standard_from_limit
+
+LIMITS = declare(
+    Limit("fraction_off_pct", 3.0, "% vol", "A fraction off what ran over the safe, by"),
+    Limit("remnant_pct", 3.0, "%", "A remnant off what the book has there, by"),
+    Limit("remnant_least_l", 1.0, "L", "A remnant off by less is not asked about"),
+    Limit("remnant_off_pct", 2.0, "% vol", "Strength of a remnant off that in the book, by"),
+    Limit("ungauged_pct", 3.0, "%", "A run before that is not accounted for by more"),
+)
+
+
+def fraction_run(read: Read, view: View) -> Iterable[Query]:
+    """A fraction in another receiver than the cuts say, or of another strength than ran over the safe."""
+    _, run = run_of(read, view)
+    part = part_of(read)
+    name = str(read.text("fraction"))
+    if run is not None and name == "low_wines" and not is_stripping(run):
+        yield Query("fraction_uncut", "ask", "fraction", message("fraction_uncut", run=run["name"] or "none"))
+    if run is None or name not in SPANS:
+        return
+    opened = _opened(run, name)
+    if opened and opened != read.mark:
+        said = message("fraction_receiver", fraction=fraction_name(name), vessel=vessel_name(read.mark, view),
+                       opened=vessel_name(opened, view))
+        yield Query("fraction_receiver", "ask", "fraction", said)
+        return
+    ran = _ran_at(run, name)
+    if part is None or ran is None or part["volume_l"] <= 0:
+        return
+    now = part["lpa_l"] / part["volume_l"] * 100
+    if abs(now - ran) > limit("fraction_off_pct", view):
+        said = message("fraction_strength", fraction=fraction_name(name), now=rounded(now, 1, "pct_vol"),
+                       ran=rounded(ran, 1, "pct_vol"))
+        yield Query("fraction_strength", "ask", strength_field(read), said)
+
+
+def _opened(run: Run, name: str) -> str | None:
+    """Return the receiver that was open for a fraction, by the cuts, else by the charge; None where nobody said it."""
+    if name == "heads":
+        return run["receivers"].get("heads")
+    return next((cut.get("receiver") for cut in reversed(run["cuts"]) if cut.get("event") == SPANS[name][0]), None)
+
+
+def _ran_at(run: Run, name: str) -> float | None:
+    """Return the strength of a fraction by the readings of its time, weighed by flow; None where they are few."""
+    at = {cut.get("event"): cut["at"] for cut in run["cuts"]}
+    first, last = (at.get(event) if event else run["ended_at"] for event in SPANS[name])
+    if not first or not last:
+        return None
+    end = [run["end"]] if run.get("end") else []
+    lines = {line["at"]: line for line in [*run["readings"], *run["cuts"], *end]
+             if first <= line["at"] <= last and line["true_strength"] is not None}
+    times = sorted(lines)
+    if len(times) < 3 or max(seconds_between(a, b) for a, b in pairwise([first, *times, last])) > WIDEST_GAP_S:
+        return None
+    weight = pure = 0.0
+    for one, two in pairwise(times):
+        flow = ((lines[one].get("flow") or 1.0) + (lines[two].get("flow") or 1.0)) / 2 * seconds_between(one, two)
+        weight += flow
+        pure += flow * ((lines[one]["true_strength"] or 0.0) + (lines[two]["true_strength"] or 0.0)) / 2
+    return pure / weight if weight > 0 else None
+
+
+def remnant_off(read: Read, view: View) -> Iterable[Query]:
+    """What stood in the receiver before, against what the book has there: finds a move that nobody logged."""
+    if read.text("fraction") == "stillage":
+        return
+    held, remnant = view.state(read.mark)["holds"] or NO_FILL, read.number("remnant")
+    booked = held["volume_l"] or 0.0
+    if remnant is None or not held["fill"] or held["mash"]:
+        return
+    capacity = (view.vessel(read.mark) or NO_ROW).get("capacity_l")
+    dip = COVERAGE * sum(standard_from_limit(one) for one in dip_limits_l(max(remnant, booked), capacity))
+    most = max(booked * limit("remnant_pct", view) / 100, limit("remnant_least_l", view), dip)
+    if abs(remnant - booked) > most:
+        said = message("remnant_off", remnant=rounded(remnant, 1, "L"), vessel=vessel_name(read.mark, view),
+                       booked=rounded(booked, 1, "L"))
+        yield Query("remnant_off", "ask", "remnant", said, (Expected("remnant", booked - most, booked + most, booked),))
+        return
+    strength, there = read.number("remnant_strength"), held["strength_pct"]
+    most = limit("remnant_off_pct", view)
+    if strength is not None and there is not None and remnant > most and abs(strength - there) > most:
+        said = message("remnant_off-strength", now=figure(strength, 1, "pct_vol"), held=rounded(there, 1, "pct_vol"),
+                       vessel=vessel_name(read.mark, view))
+        found = (Expected("remnant_strength", there - most, there + most, there),)
+        yield Query("remnant_off", "ask", "remnant_strength", said, found)
+
+
+def run_ungauged(read: Read, view: View) -> Iterable[Query]:
+    """A charge while fractions of the run before are not gauged: what they hold would count as lost."""
+    before = view.state(read.mark)["runs"][-1:]
+    run = view.get(run_key(before[0])) if before else None
+    charged = (run["charge"]["lpa_l"] or 0.0) if run else 0.0
+    if run is None or charged <= 0 or not run["fractions"] or account_of(run, run["fractions"], view):
+        return
+    left = run["lpa_ul"] / 1e6
+    missing = sorted(expected(run) - {str(part["fraction"]) for part in run["fractions"]})
+    if missing and left > charged * limit("ungauged_pct", view) / 100:
+        said = message("run_ungauged", run=run["name"] or "none", fraction=fraction_name(missing[0]),
+                       left=rounded(left, 1, "LPA"))
+        yield Query("run_ungauged", "ask", "", said)

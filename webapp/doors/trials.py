@@ -1,0 +1,111 @@
+"""What a visitor of the demo can try: five things, each one tap away, and where each of them leads."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from webapp.book.fold import queries
+from webapp.book.record.store import Book
+from webapp.book.still import runs
+from webapp.demo.story import load
+from webapp.trade.marks import make_mark
+
+SHEET_NAME = "cask list.csv"
+FERMENTER, CASK = make_mark("F4"), make_mark("C047")
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """One thing to try. `who`: the code of the person of the demo; `is_phone`: on the phone, else at the desk.
+
+    `where` returns the path of its page, or nothing where this book has none any more.
+    """
+
+    key: str
+    title: str
+    minutes: int
+    do: str
+    look: str
+    who: str
+    where: Callable[[Book], str]
+    is_phone: bool = False
+    is_cut: bool = False  # the signal is cut before the page opens
+
+
+def _reading(book: Book) -> str:
+    return f"/m/{FERMENTER}/log/ferment_reading"
+
+
+def open_run(book: Book) -> runs.KnownRun | None:
+    """Return the newest run that has not ended, or None."""
+    return next((run for run in runs.runs(book, limit=5) if not run["ended_at"]), None)
+
+
+def _run(book: Book) -> str:
+    found = open_run(book)
+    return f"/m/{found['still'] if found else make_mark('S1')}/run"
+
+
+def _question(book: Book) -> str:
+    found = queries.open_queries(book, limit=1)
+    return f"/desk/entries/{found[0]['entry']}" if found else ""
+
+
+def _cask(book: Book) -> str:
+    return f"/desk/trace/{CASK}"
+
+
+def _sheet(book: Book) -> str:
+    return "/desk/sheets/look"
+
+
+TRIALS = (
+    Trial(
+        "reading", "Log without signal", 1,
+        "F4 ferments pears. The signal is cut before its form opens: type 18.5 and 1.038, and log it.",
+        "It says at once where the entry is. Put the signal back here, and it hands itself in.",
+        "NS", _reading, is_phone=True, is_cut=True,
+    ),
+    Trial(
+        "run", "Keep a still run", 2,
+        "S1 is in its hearts. Type what the glass and the thermometer say, then make the cut.",
+        "The true strength stands there at once. The band closes in on the minute of the next cut.",
+        "BT", _run, is_phone=True,
+    ),
+    Trial(
+        "question", "Answer a question", 1,
+        "A cask gained pure alcohol, says a line of May. No cask can.",
+        "The likely figure is offered, and what would change. Both figures stay legible.",
+        "IM", _question,
+    ),
+    Trial(
+        "trace", "Trace a cask to its fruit", 1,
+        "C-047 was filled a year ago: back through tank and run to the farm and its loads of fruit.",
+        "The picture says how much of each is in it, and what was lost on the way.",
+        "IM", _cask,
+    ),
+    Trial(
+        "sheet", "Take a sheet in", 2,
+        "Six casks in somebody's old spreadsheet. Two of its cells cannot be right.",
+        "Which cells it stops at, and what it offers. Nothing is written before you say so.",
+        "OL", _sheet,
+    ),
+)
+BY_KEY = {trial.key: trial for trial in TRIALS}
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """A person of the demo, as the doors name them."""
+
+    code: str
+    name: str
+    role: str
+    pin: str
+
+
+def person(code: str) -> Person | None:
+    """Return a person of the demo, or None where the story has none of that code."""
+    row = next((one for one in load("people") if one["code"] == code), None)
+    return Person(row["code"], row["name"], row["roles"][0], row["pin"]) if row else None

@@ -1,0 +1,126 @@
+"""The server reads its whole book by the clock, so that damage is found while backups from before it still exist.
+
+At the start every page is read; once a day every index is held against its table, every link of the chain against its
+digest, and the accounts against their sums. What is wrong with pages stops hand-ins (Book.damage); what is wrong with
+digests or sums is told at the desk, and hand-ins go on: an entry more does no harm there.
+"""
+
+from __future__ import annotations
+
+import json
+import logging
+import sqlite3
+import threading
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import TypedDict
+
+from webapp.book import verification
+from webapp.book.fold import unjudged
+from webapp.book.record.clock import utc_text
+from webapp.book.record.damage import BookDamaged, examine
+from webapp.book.record.errors import BookError
+from webapp.book.record.store import Book
+
+STATUS_NAME = "scrub.json"
+EVERY = timedelta(hours=24)
+LATE = 3 * EVERY
+QUICK_BYTES_MOST = 256 * 1024**2  # a file up to this size is read before the first request is answered
+_LOOK_EVERY_S = 60.0
+_KEPT_MOST = 5
+_log = logging.getLogger("webapp")
+
+
+class Status(TypedDict, total=False):
+    """The last time that the whole book was read: when, and what was found."""
+
+    ended_at: str
+    troubles: list[str]
+
+
+def start_scrubs(book: Book, data_dir: Path, stop: threading.Event | None = None) -> threading.Thread:
+    """Read the pages of the book, then go on in a thread of its own until `stop` is set or the process ends."""
+    ended = stop or threading.Event()
+    is_small = book.path.stat().st_size <= QUICK_BYTES_MOST
+    if is_small:
+        examine_pages(book, is_quick=True)
+
+    def look() -> None:
+        if not is_small:
+            examine_pages(book, is_quick=True)
+        while not ended.is_set():
+            try:
+                run_due(book, data_dir, datetime.now(UTC))
+            except Exception:  # one turn that fails must not be the last: the server goes on for months
+                _log.exception("The book could not be read through.")
+            ended.wait(_LOOK_EVERY_S)
+
+    thread = threading.Thread(target=look, name="scrub", daemon=True)
+    thread.start()
+    return thread
+
+
+def examine_pages(book: Book, *, is_quick: bool) -> list[str]:
+    """Return the faults of the file's pages, and let nothing more be written where something is."""
+    try:
+        wrong = examine(book.path, is_quick=is_quick)
+    except BookError as error:  # of the disk: it says so wherever something is written
+        _log.warning("The book's pages were not read: %s", error)
+        return []
+    if wrong:
+        book.note_damage("; ".join(wrong))
+        _log.error("%s", BookDamaged(book.damage))
+    return wrong
+
+
+def run_due(book: Book, data_dir: Path, now: datetime) -> bool:
+    """Read the whole book if that is due; say whether it was. `now` is aware."""
+    status = read_status(data_dir)
+    last = datetime.fromisoformat(status["ended_at"]) if status.get("ended_at") else None
+    if last and timedelta(0) <= now - last < EVERY:
+        return False
+    if unjudged.count_left(book):
+        return False  # until it is all judged again, sums do not yet say what they will
+    troubles = examine_pages(book, is_quick=False) or _verify(book)
+    note: Status = {"ended_at": utc_text(now), "troubles": troubles[:_KEPT_MOST]}
+    part = data_dir / f"{STATUS_NAME}.part"
+    part.write_text(json.dumps(note), "utf-8")
+    part.replace(data_dir / STATUS_NAME)
+    return True
+
+
+def _verify(book: Book) -> list[str]:
+    """Return the proofs that fail, of one moment of the book: entries that come in meanwhile are not seen."""
+    conn = book.db.conn
+    conn.execute("BEGIN")
+    try:
+        return verification.verify_as_it_is(book)
+    except BookDamaged as error:
+        return [str(error)]
+    except sqlite3.DatabaseError as error:
+        book.note_damage(error)
+        return [str(BookDamaged(error))]
+    finally:
+        conn.execute("ROLLBACK")
+
+
+def read_status(data_dir: Path) -> Status:
+    """Return when the book was last read through, and what was found; empty where it never was."""
+    try:
+        status: Status = json.loads((data_dir / STATUS_NAME).read_text("utf-8"))
+        return status if isinstance(status, dict) else {}
+    except (OSError, ValueError):
+        return {}
+
+
+def describe_trouble(book: Book, data_dir: Path) -> str:
+    """Return the sentence that every page of the desk shows, or an empty text where nothing is wrong."""
+    if book.damage:
+        return str(BookDamaged(book.damage))
+    troubles = read_status(data_dir).get("troubles")
+    if not troubles:
+        return ""
+    return (
+        f"When the book was read through, something did not hold: {troubles[0]} Keep this folder as it is, and compare "
+        "with the last good backup: cellarslate rehearse."
+    )
