@@ -104,11 +104,17 @@ def furnish(world: World) -> None:
         )
 
 
+# Phones of one laying know each other's server by its port, and would hand their own entries in there.
+_OPEN: list[Floor] = []
+
+
 @contextlib.contextmanager
 def open_floor(folder: Path, playwright: Any, options: dict[str, Any]) -> Iterator[Floor]:
     """Serve this house, and give a phone that is let in, works without signal and knows who logs."""
     laid, port = lay(playwright, options["executable_path"], _prepare)
     shutil.copytree(laid, folder, dirs_exist_ok=True)
+    for other in _OPEN:
+        other.page.goto("about:blank")
     with contextlib.ExitStack() as stack:
 
         def start(data_dir: Path, **more: Any) -> ServerProcess:
@@ -122,6 +128,8 @@ def open_floor(folder: Path, playwright: Any, options: dict[str, Any]) -> Iterat
         phone.open("/today")
         floor = Floor(world, phone)
         floor.open("/today")
+        _OPEN.append(floor)
+        stack.callback(_OPEN.remove, floor)
         yield floor
 
 

@@ -16,7 +16,7 @@ import pytest
 from playwright.sync_api import expect
 
 from tests.browser.floor_house import FERMENTER, HEADS, HEARTS, STILL, TAILS, Floor, far_floor, floor, near_floor
-from tests.browser.offline_world import wait_for
+from tests.browser.offline_world import bring_cards
 from webapp.book.house.check_limits import set_check_limit
 from webapp.book.opening import open_book
 from webapp.book.still import forecast, runs
@@ -264,7 +264,7 @@ def test_a_plan_is_made_offline_and_says_when_the_cut_is_due(near_floor: Floor) 
         temp=15)
     in_hearts(near_floor)
     near_floor.phone.wait_until_settled()
-    wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+    bring_cards(near_floor.page)
     near_floor.world.server.stop()
     page = open_sheet(near_floor)
     expect(page.locator(".due")).to_have_count(0)  # neither plan nor a run before: nothing is invented
@@ -279,7 +279,7 @@ def test_a_plan_is_made_offline_and_says_when_the_cut_is_due(near_floor: Floor) 
     near_floor.world.server.start()
     near_floor.phone.hand_in()
     near_floor.phone.wait_until_settled()
-    wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+    bring_cards(near_floor.page)
     page = open_sheet(near_floor)
     expect(page.locator(".plan")).to_contain_text("hearts to 72.0 %")  # the last counts, in the book too
     expect(page.locator(".plan")).not_to_contain_text("waits on this phone")
@@ -368,7 +368,7 @@ def test_limits_set_at_the_desk_hold_on_the_sheet_without_signal(near_floor: Flo
             set_check_limit(book, "site", "", "flow_pct", flow_pct, by="MD")
             set_check_limit(book, "vessel", STILL, "warm_c", 22.5, by="MD")
             set_check_limit(book, "sort", "still", "warm_c", 30, by="MD")
-        wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+        bring_cards(near_floor.page)
 
     set_limits(20)
     near_floor.world.server.stop()
@@ -527,7 +527,7 @@ def test_two_people_keep_one_run_on_two_phones_without_signal(near_floor: Floor,
         (run,) = runs.runs(book)
     assert [cut["event"] for cut in run["cuts"]] == ["first_drop", "heads_cut", "hearts_cut"]
     assert sorted(round(line["true_strength"], 1) for line in run["readings"]) == [65.0, 66.0, 70.0, 74.0, 78.0]
-    wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+    bring_cards(near_floor.page)
     page = open_sheet(near_floor)
     expect(page.locator(".receiver--open")).to_contain_text("R3")
     logged = page.get_by_label("Logged in this run").locator("li")
@@ -541,7 +541,7 @@ def test_two_people_keep_one_run_on_two_phones_without_signal(near_floor: Floor,
     for phone in (near_floor.phone, other):
         phone.hand_in()
         phone.wait_until_settled()
-    wait_for(near_floor.page, "(await (await import('/static/slate/cards.js')).refresh(), true)")
+    bring_cards(near_floor.page)
     twice = logged.filter(has_text="twice")
     expect(twice).to_have_count(2)
     assert sorted(twice.locator(".quiet").all_text_contents()) == ["BT, PH-2", "NS, PH-2"]
