@@ -15,7 +15,15 @@ import pytest
 
 import webapp.kinds
 from tests.frozen import VERSIONS, read_json, thaw_backup, thaw_book, thaw_export
-from tests.frozen.changes import AMOUNT_OFF, CHANGED_AMOUNTS, CHANGED_OFFERS, CHANGED_QUESTIONS, FIGURE_OFF, LEAST_OFF
+from tests.frozen.changes import (
+    AMOUNT_OFF,
+    CHANGED_AMOUNTS,
+    CHANGED_OFFERS,
+    CHANGED_QUESTIONS,
+    DROPPED_OFFERS,
+    FIGURE_OFF,
+    LEAST_OFF,
+)
 from tests.frozen.said import questions, said
 from webapp import __version__
 from webapp.backups import BOOK_NAME, restore_backup
@@ -50,7 +58,7 @@ def check_says_as_then(book: Book, version: str, name: str) -> None:
     then, now = read_json(version, name), _as_json(said(book))
     questions = then.pop("questions"), now.pop("questions")
     if version in CHANGED_OFFERS:
-        _take_offers_of_then(*questions)
+        _take_offers_of_then(version, *questions)
     unlike = [one for one in differences(*questions)
               if (one[2] or one[3])["code"] not in CHANGED_QUESTIONS.get(version, {})
               and not (version in CHANGED_AMOUNTS and _asks_the_same(one[2], one[3]))]
@@ -59,12 +67,14 @@ def check_says_as_then(book: Book, version: str, name: str) -> None:
     assert list(_otherwise(then, now, moved)) == []
 
 
-def _take_offers_of_then(then: Any, now: Any) -> None:
-    """Give questions the offers that they had then, where they still make them beside others."""
+def _take_offers_of_then(version: str, then: Any, now: Any) -> None:
+    """Give questions the offers that they had then, where they still make them beside others, or may drop them."""
+    dropped = DROPPED_OFFERS.get(version, {})
     for entry in then.keys() & now.keys():
         for before in then[entry]:
             for after in now[entry]:
-                if _name_of(before) == _name_of(after) and _still_offers(before, after):
+                if _name_of(before) == _name_of(after) and (
+                        before["code"] in dropped or _still_offers(before, after)):
                     after["suggestions"] = before["suggestions"]
 
 
@@ -188,7 +198,8 @@ def test_a_frozen_phone_hands_in_and_is_answered_as_it_was(version: str, tmp_pat
             if version in CHANGED_OFFERS:
                 pairs = zip(then_said, now_said, strict=True)
                 asked = [(a["id"], a.get("queries") or [], b.get("queries") or []) for a, b in pairs]
-                _take_offers_of_then(*({id: some for id, *both in asked for some in both[n : n + 1]} for n in (0, 1)))
+                then, after = ({id: some for id, *both in asked for some in both[n : n + 1]} for n in (0, 1))
+                _take_offers_of_then(version, then, after)
             assert [_answered(one, version) for one in now_said] == [_answered(one, version) for one in then_said]
     entered = {one["id"]: one["state"] for one in _as_sent(read_json(version, "slate.json")["settled"])}
     assert entered == {one["id"]: one["settled"] for sent in frozen["batches"] for one in sent["answer"]["results"]}

@@ -168,3 +168,18 @@ def test_what_a_filter_may_keep_and_give():
     assert codes(filtered("203.6")) == ["filter_gain"]
     assert {query.field for litres in ("196.4", "203.6") for query in filtered(litres)} == {"volume_after"}
     assert only(filtered("189.0", before="190.0"), "filter_before").field == "volume_before"
+
+
+def test_a_strength_off_its_target_by_less_than_its_glass_is_off_is_quiet():
+    """A glass of class III (0.1 % vol) and a thermometer (0.2 degC), read to their steps: some 0.16 % vol at k = 2."""
+    for glass, is_asked in (("44.9", False), ("45.1", False), ("45.3", True)):
+        book = tank()
+        water(book, "34.4")
+        asked = water(book, "0", "15:00", glass=f"{glass} pct_glass", temp="20")
+        assert (codes(asked) == ["reduce_target"]) is is_asked, glass
+
+
+def test_a_dump_s_dip_offers_the_one_that_comes_to_the_sum():
+    """168.9 L come out of the cask; 196.8 are its digits changed about, 16.89 its point."""
+    asked = dumped("1689")
+    assert [(one.field, one.raw) for one in only(asked, "dip_sum").suggestions][:1] == [("tank_dip", "168.9")]

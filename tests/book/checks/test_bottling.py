@@ -141,3 +141,16 @@ def test_of_a_size_that_no_law_names_no_fill_is_asked():
     """5 mL to 10 L."""
     for size, is_asked in (("0.004", False), ("0.005", True), ("10", True), ("10.1", False)):
         assert ("fill_off" in codes(checked("80", size=size))) is is_asked, size
+
+
+def test_bottles_off_the_tank_offer_the_count_that_fits():
+    """285 L at half a litre are 569 bottles with half a litre of heel; 596 are its digits swapped."""
+    asked = close(tank()[0], filled="596", case_to="94", odd_case="95R")
+    gain = next(query for query in asked if query.code == "bottling_gain")
+    assert ("filled", "569") in [(one.field, one.raw) for one in gain.suggestions]
+
+
+def test_a_tank_off_its_label_offers_either():
+    asked = tank(strength="54.0", label="45.0")[1]
+    offered = [(one.field, one.raw) for query in asked if query.code == "label_strength" for one in query.suggestions]
+    assert ("strength", "45.0") in offered

@@ -203,3 +203,32 @@ def test_a_blend_that_gained_is_told_with_its_share():
     assert only(asked, "blend_sum").words.startswith(
         "In 130.00, measured 133.07: 3.07 L pure alcohol (2.4 %) more than went into the blend."
     )
+
+
+def offered(asked) -> list[tuple[str, str]]:
+    return [(one.field, one.raw) for query in asked for one in query.suggestions]
+
+
+def test_a_dip_off_the_sum_offers_the_one_that_comes_to_it():
+    """200.0 L stand there: digits swapped give 109.5 for 190.5, a point slipped 20.0, one key 100.0 or 300.0."""
+    book = holding("T1", "195.0", "60.0")
+    asked = book.enter("gauge", "T1", f"{DAY} 15:00", volume="159.0", strength="60.0", temp="20")
+    assert ("volume", "195.0") in offered(asked)
+    book = holding("T1", "200.0", "60.0")
+    asked = book.enter("gauge", "T1", f"{DAY} 15:00", volume="20.0", strength="60.0", temp="20")
+    assert offered(asked)[0] == ("volume", "200.0")
+
+
+def test_a_move_that_leaves_a_little_or_takes_more_offers_all_that_was_there():
+    """96.8 L at 70 % stand there, and 98.6 was typed: the digits swapped are near all of it."""
+    asked = move(holding("R2", "96.8", "70.0"), "R2", "T1", "98.6", "70.0")
+    assert ("volume", "96.8") in offered(asked)
+    asked = move(holding("R2", "98.6", "70.0"), "R2", "T1", "96.8", "70.0")
+    assert ("volume", "98.6") in offered(asked)
+
+
+def test_a_blend_off_its_sum_offers_the_figure_that_comes_to_it():
+    """198.9 L at 65.3 % are 129.88 L of 130.00 that went in; 63.5 is its digits changed about and gives 126.30 L."""
+    asked = blended().enter("gauge", "T1", f"{DAY} 15:00", volume="198.9", strength="63.5", temp="20")
+    assert codes(asked) == ["blend_sum"]
+    assert ("strength", "65.3") in offered(asked)

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
-from webapp.book.checks.instruments import dip_apart, off_by
+from webapp.book.checks.instruments import dip_apart, held_off_pct, off_by
 from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.words import figure, rounded, strength_field, typed
 from webapp.kinds.amount import Amount, spirit_volume_ml
@@ -39,10 +39,16 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
     after = _after(read, held)
     if "true_strength" in read.figures:
         yield from _measured(read, view, held, target)
-    elif _strength(after) - target > limit("reduce_pct", view) and _by_volume_rule(read, held, target):
+    elif _too_strong(after, target, held, view) and _by_volume_rule(read, held, target):
         yield from _volume_rule(read, held, target, after)
     else:
         yield from _water_off(read, view, target, _strength(after))
+
+
+def _too_strong(after: Amount, target: float, held: Fill, view: View) -> bool:
+    """Return whether the tank would stay above its target by more than the reading that it is reckoned from is off."""
+    thinned = _strength(after) / (held["strength_pct"] or 1.0)
+    return _strength(after) - target > max(limit("reduce_pct", view), held_off_pct() * thinned)
 
 
 def _water_off(read: Read, view: View, target: float, after: float) -> Iterable[Query]:
@@ -76,6 +82,8 @@ def _measured(read: Read, view: View, held: Fill, target: float) -> Iterable[Que
     now, at = read.figures["true_strength"], strength_field(read)
     off = round(now - target, 2)
     if not limit("reduce_pct", view) < abs(off) <= limit("reduce_near_pct", view):
+        return
+    if abs(off) <= off_by(read, view, "true_strength"):
         return
     more = (read.figures.get("needed") or 0.0) - (read.figures.get("water_mass") or 0.0)  # by the book's own sum
     said = message(
@@ -165,4 +173,5 @@ def dump_dip(read: Read, view: View) -> Iterable[Query]:
             "dip_sum-dump", dipped=rounded(dip, 1, "L"), vessel=vessel_name(mark, view), sum=rounded(sum_l, 1, "L"),
             off=rounded(abs(dip - sum_l), 1, "L"),
         )
-        yield Query("dip_sum", "ask", "tank_dip", said)
+        least = max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view))
+        yield Query("dip_sum", "ask", "tank_dip", said, (Expected("tank_dip", sum_l - least, sum_l + least, sum_l),))

@@ -8,6 +8,7 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.product_limits import place_of
 from webapp.book.checks.words import figure, rounded
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import SiteSettings
@@ -43,15 +44,16 @@ def bottling_balance(read: Read, view: View) -> Iterable[Query]:
     out = (filled + loss) * strength / 100
     short, pct = had - out, (had - out) / had * 100
     is_empty = read.text("tank_empty") == "yes"
+    expects = _bottles(read, had / strength * 100 - loss if strength else 0.0, size, view)
     sums: dict[str, Param] = {
         "tank": rounded(had, 1, "LPA"), "bottles": rounded(filled * strength / 100, 1, "LPA"),
         "line": rounded(loss * strength / 100, 1, "LPA"), "off": rounded(abs(short), 1, "LPA"),
         "share": rounded(abs(pct), 1, "pct"),
     }
     if is_empty and pct > limit("bottling_loss_pct", view):
-        yield Query("bottling_balance", "ask", "filled", message("bottling_balance", **sums))
+        yield Query("bottling_balance", "ask", "filled", message("bottling_balance", **sums), expects)
     elif pct < -limit("bottling_gain_pct", view):
-        yield Query("bottling_gain", "ask", "filled", message("bottling_gain", **sums))
+        yield Query("bottling_gain", "ask", "filled", message("bottling_gain", **sums), expects)
     label = held.get("label_strength_pct")
     if label and abs(strength - label) > limit("label_pct", view) + 1e-6:
         said = message(
@@ -62,6 +64,13 @@ def bottling_balance(read: Read, view: View) -> Iterable[Query]:
         yield Query("label_strength", "ask", "", said)
 
 
+def _bottles(read: Read, litres: float, size: float, view: View) -> tuple[Expected, ...]:
+    """Return how many bottles of this size the tank was expected to fill. litres: in it, without heel and line [L]"""
+    most = (litres * (1 + limit("bottling_gain_pct", view) / 100)) / size + _count(read, "reworked")
+    least = (litres * (1 - limit("bottling_loss_pct", view) / 100)) / size + _count(read, "reworked")
+    return (Expected("filled", least, most, most),) if most > 0 else ()
+
+
 def label_gauge(read: Read, view: View) -> Iterable[Query]:
     """The tank gauge against the label before the first bottle is filled."""
     now, label = read.figures.get("true_strength"), read.number("label_strength")
@@ -70,7 +79,10 @@ def label_gauge(read: Read, view: View) -> Iterable[Query]:
             "label_strength-before", tank=rounded(now, 1, "pct_vol"), label=figure(label, 1, "pct_vol"),
             off=rounded(abs(now - label), 1, "pct_vol"), most=figure(limit("label_pct", view), 1, "pct_vol"),
         )
-        yield Query("label_strength", "ask", "label_strength", said)
+        most = limit("label_pct", view)
+        yield Query("label_strength", "ask", "label_strength", said,
+                    (Expected("true_strength", label - most, label + most, label),
+                     Expected("label_strength", now - most, now + most, now)))
 
 
 def bottle_off(read: Read, view: View) -> Iterable[Query]:

@@ -27,7 +27,6 @@ LIMITS = declare(
 )
 
 FRESH_H = 72.0  # a last reading older than this says little of the close
-MASH_KG_L = 1.05  # a litre of mash weighs; as limit mash_kg_l
 
 
 def ferment_jump(read: Read, view: View) -> Iterable[Query]:
@@ -66,13 +65,14 @@ def ferment_close(read: Read, view: View) -> Iterable[Query]:
         yield Query("close_gravity", "ask", "final_gravity", said,
                     (Expected("final_gravity", last - most, last + most, last),))
     held = view.state(read.mark)["holds"] or NO_FILL
-    litres = sum(line["figures"].get("net", 0.0) for line in loads) / MASH_KG_L
+    fruit = sum(line["figures"].get("net", 0.0) for line in loads)
+    litres = fruit / limit("mash_kg_l", view)
     if volume is None or litres <= 0 or held.get("charged") or held.get("closed") or is_grain(held["material"]):
         return  # a mash of grain is mostly water
     share = limit("close_volume_pct", view) / 100
     if abs(volume - litres) > litres * share:
         said = message("close_volume", volume=typed(read, "volume"), usual=rounded(litres, 0, "L"),
-                       fruit=figure(round(litres * MASH_KG_L), 0, "kg"))
+                       fruit=figure(round(fruit), 0, "kg"))
         yield Query("close_volume", "ask", "volume", said,
                     (Expected("volume", litres * (1 - share), litres * (1 + share), litres),))
 

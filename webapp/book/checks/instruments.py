@@ -14,7 +14,14 @@ from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.uncertainty import uncertain_figures
 from webapp.kinds.view import View
-from webapp.trade.uncertainty import COVERAGE, dip_limits_l, glass_limit_pct, standard_from_limit
+from webapp.trade.datafiles import load_data
+from webapp.trade.uncertainty import (
+    COVERAGE,
+    dip_limits_l,
+    glass_limit_pct,
+    standard_from_interval,
+    standard_from_limit,
+)
 
 
 def off_by(read: Read, view: View, name: str) -> float:
@@ -32,6 +39,12 @@ def off_by(read: Read, view: View, name: str) -> float:
 def apart(read: Read, view: View, name: str) -> float:
     """Return by how much a figure may differ from one that was measured alike, by instruments alone. [its unit]"""
     return sqrt(2.0) * off_by(read, view, name)
+
+
+def held_off_pct() -> float:
+    """Return twice the standard uncertainty of a strength that a glass of the prescribed class gave. [% vol]"""
+    limit, interval = glass_limit_pct("", None), load_data("instruments")["alcoholometer"]["interval_pct"]
+    return COVERAGE * sqrt(standard_from_limit(limit) ** 2 + standard_from_interval(interval) ** 2)
 
 
 def dip_apart(litres: float, capacity_l: float | None) -> float:

@@ -9,6 +9,7 @@ from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.instruments import apart
 from webapp.book.checks.words import figure, rounded, when
 from webapp.kinds.amount import Amount, spirit_volume_ml
+from webapp.kinds.expected import Expected
 from webapp.kinds.key import Key
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
@@ -67,7 +68,9 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
             moved=rounded(moved, 2, "LPA"), more=rounded(-short, 2, "LPA"), share=rounded(-short / had * 100, 1, "pct"),
             most=figure(limit("move_gain_pct", view), 1, "pct"),
         )
-        yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", said)
+        gain = limit("move_gain_pct", view) / 100
+        yield Query("move_gain", "ask", "volume" if "volume" in read.values else "net_weight", said,
+                    (_whole(had, limit("move_rest_pct", view) / 100, gain),))
         return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
     if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
@@ -80,7 +83,13 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
         share=rounded(short / had * 100, 1, "pct"), most=figure(most, 1, "pct"),
         **({"to": vessel_name(other, view)} if other else {}),
     )
-    yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said)
+    yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said,
+                (_whole(had, most / 100, limit("move_gain_pct", view) / 100),))
+
+
+def _whole(had: float, less: float, more: float) -> Expected:
+    """Return that all of a vessel was expected to go, but for such shares. had: pure alcohol in it [L]"""
+    return Expected("lpa", had * (1 - less), had * (1 + more), had)
 
 
 def account_changes(read: Read, view: View) -> Iterable[Query]:
@@ -147,7 +156,8 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
             off=rounded(abs(litres - had), 1, "L"), side="above" if litres > had else "below",
             share=rounded(abs(litres - had) / had * 100, 1, "pct"),
         )
-        yield Query("dip_sum", "ask", at, said)
+        least = max(had * limit("dip_pct", view) / 100, limit("dip_least_l", view))
+        yield Query("dip_sum", "ask", at, said, (Expected("volume_20", had - least, had + least, had),))
         return
     if _is_gauged(read.mark, held["since"], view):
         return
@@ -161,7 +171,8 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
             share=rounded(off / booked * 100, 1, "pct"),
             usual=figure(limit("blend_pct", view), 1, "pct"),
         )
-        yield Query("blend_sum", "ask", "", said)
+        most = booked * limit("blend_pct", view) / 100 + noise
+        yield Query("blend_sum", "ask", "", said, (Expected("lpa", booked - most, booked + most, booked),))
 
 
 def _measures_all(read: Read) -> bool:

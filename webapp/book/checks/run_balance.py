@@ -16,6 +16,7 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.instruments import dipped_off_by, off_by
 from webapp.book.checks.words import figure, rounded, when
+from webapp.kinds.expected import Expected
 from webapp.kinds.key import run_key
 from webapp.kinds.message import Declared, Figure, Message, Param, message
 from webapp.kinds.read import Read
@@ -36,6 +37,9 @@ LIMITS = declare(
 )
 
 WASH_STEP_PCT = 0.1  # to which the strength of a wash is written down
+# Two readings of one wash in one laboratory differ by more in 1 of 20: OIV-MA-AS312-01A, repeatability, from memory.
+WASH_REPEATS_PCT = 0.10
+REPEATS = 2.8  # standard deviations between two results: ISO 5725-6, from memory
 LIKE_LEAST = 4  # fewer runs before it are no custom of the house
 
 
@@ -124,25 +128,45 @@ def run_balance(read: Read, view: View) -> Iterable[Query]:
     now = account_of(run, [*run["fractions"], part], view)
     if now is None or (before and _is_odd(before, run, view)) or not _is_odd(now, run, view):
         return
-    if abs(now.missing) <= _off_by(read, view, run):
+    if _beyond_usual(now, run, view) <= _off_by(read, view, run):
         return
     code = "strip_balance" if is_stripping(run) else "run_balance"
-    yield Query(code, "ask", "", _said(now, run, view))
+    yield Query(code, "ask", "", _said(now, run, view), _expected_of(now, run, read, view))
+
+
+def _beyond_usual(account: Account, run: Run, view: View) -> float:
+    """Return how far a run is off what such a run usually leaves behind, either way. [L]"""
+    if account.missing <= 0 or is_stripping(run):
+        return abs(account.missing)
+    return account.missing - account.charged * limit("run_loss_high_pct", view) / 100
 
 
 def _off_by(read: Read, view: View, run: Run) -> float:
-    """Return the uncertainty of the balance by the dips and glasses of its parts. The strength of a wash is no reading
-    of an instrument: what it is off by is what the question finds; only its last digit counts. [L]
+    """Return the uncertainty of the balance by the dips and glasses of its parts. Of the strength of a wash its last
+    digit counts, and what one laboratory finds of one wash twice: what it is off beyond that is what is asked. [L]
     """
     charge = run["charge"]
     parts = [(part["volume_l"], part["lpa_l"]) for part in run["fractions"]]
     parts.append((charge["volume_l"] or 0.0, charge["lpa_l"] or 0.0))
-    square = off_by(read, view, "lpa") ** 2
+    # Nothing is below nothing: of stillage hardly more is open than what was found in it.
+    square = min(off_by(read, view, "lpa"), read.figures.get("lpa") or 0.0) ** 2
     wash_l = charge["wash_l"] or 0.0
-    square += (COVERAGE * standard_from_interval(WASH_STEP_PCT) / 100 * wash_l) ** 2
+    wash_pct = sqrt(standard_from_interval(WASH_STEP_PCT) ** 2 + (WASH_REPEATS_PCT / REPEATS) ** 2)
+    square += (COVERAGE * wash_pct / 100 * wash_l) ** 2
     for n, (volume, lpa) in enumerate(parts):
         square += dipped_off_by(volume, lpa, is_read=n < len(parts) - 1) ** 2
     return sqrt(square)
+
+
+def _expected_of(account: Account, run: Run, read: Read, view: View) -> tuple[Expected, ...]:
+    """Return the pure alcohol of this gauge with which the run would come out as such runs do. [L]"""
+    lpa, charged = read.figures.get("lpa"), account.charged / 100
+    if lpa is None or is_stripping(run):
+        return ()
+    low, high = limit("run_loss_low_pct", view) * charged, limit("run_loss_high_pct", view) * charged
+    most, gain = limit("run_loss_pct", view) * charged, limit("run_gain_pct", view) * charged
+    whole = lpa + account.missing
+    return (Expected("lpa", max(whole - most, 0.0), whole + gain, whole - (low + high) / 2),)
 
 
 def _is_odd(account: Account, run: Run, view: View) -> bool:
