@@ -94,13 +94,16 @@ def main() -> None:
 @click.option("--backup-to", type=PATH, metavar="FOLDER", help="Back up by itself, into this folder on another disk.")
 @click.option("--backup-every", type=click.IntRange(1, 720), default=24, show_default=True, help="Hours between two.")
 @click.option("--backup-keep", type=click.IntRange(1, 1000), default=14, show_default=True, help="How many are kept.")
+@click.option("--backup-identity", type=PATH, metavar="FILE", help="Their private key: each is then opened as well.")
 def serve(
     data_dir: Path, host: str, port: int | None, is_tls: bool | None, names: tuple[str, ...], trust_port: int,
     public_url: str, certificate_path: Path | None, key_path: Path | None,
-    backup_to: Path | None, backup_every: int, backup_keep: int,
+    backup_to: Path | None, backup_every: int, backup_keep: int, backup_identity: Path | None,
 ) -> None:
     """Serve the book to phones and desks on this network."""
-    from webapp.keeping.schedule import Plan
+    from dataclasses import replace
+
+    from webapp.keeping.schedule import Plan, read_plan
     from webapp.serving.site import choose_named_site, choose_site, prepare_names, run_site
 
     if bool(certificate_path) != bool(key_path):
@@ -114,7 +117,9 @@ def serve(
     _make_folder(data_dir)
     if site.is_tls and not site.named:
         prepare_names(site, names)
-    plan = Plan(backup_to.absolute(), timedelta(hours=backup_every), backup_keep) if backup_to else None
+    plan = Plan(backup_to.absolute(), timedelta(hours=backup_every), backup_keep) if backup_to else read_plan(data_dir)
+    if plan and backup_identity:
+        plan = replace(plan, identity=backup_identity.absolute())
     run_site(site, _greet, BACKUPS=plan)
 
 

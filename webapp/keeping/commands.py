@@ -8,6 +8,10 @@ import click
 
 from webapp.cli_parts import PATH, Sentence, data_option, open_at
 
+_identity_option = click.option(
+    "--identity", type=PATH, metavar="FILE", help="The private key, for a backup that is encrypted."
+)
+
 
 @click.command()
 @data_option
@@ -59,38 +63,89 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
 @data_option
 @click.argument("file_path", metavar="FILE", type=PATH)
 def backup(data_dir: Path, file_path: Path) -> None:
-    """Write the book and its keys to one zip FILE, and verify it. The server may go on."""
+    """Write the book to one FILE, and verify it. The server may go on. It is encrypted once there is a backup key."""
     from webapp.backups import write_backup
     from webapp.book.house import journal
+    from webapp.sealed import recipient_of
 
     entry_count = write_backup(data_dir, file_path)
     journal.note(data_dir, "backup", origin="command", about=str(file_path))
-    click.echo(
-        f"{entry_count} entries, verified, in {file_path}. It holds keys: keep it where the book may be kept."
+    said = "Encrypted to the backup key." if recipient_of(data_dir) else (
+        "It is not encrypted: keep it where the book may be kept, or make a key first, cellarslate backup-key."
     )
+    click.echo(f"{entry_count} entries, verified, in {file_path}. {said}")
 
 
-@click.command()
+@click.command(name="backup-key")
 @data_option
+@click.option("--recipient", metavar="AGE1…", help="The public key of a pair that you have already.")
+@click.argument("file_path", metavar="[FILE]", type=PATH, required=False)
+def backup_key(data_dir: Path, file_path: Path | None, recipient: str | None) -> None:
+    """Make the key that opens backups, in a FILE on a stick; every backup from now on is closed to it."""
+    from webapp.book.house import journal
+    from webapp.sealed import keep_recipient, make_key
+
+    open_at(data_dir).close()
+    if bool(file_path) == bool(recipient):
+        raise Sentence("Name the FILE for the private key, on a stick; or give --recipient, the public key you have.")
+    if file_path:
+        if file_path.absolute().resolve().is_relative_to(data_dir.absolute().resolve()):
+            raise Sentence("The key must not lie beside the book, or it is lost and stolen with it. Put it on a stick.")
+        recipient = make_key(file_path)
+        click.echo(f"The private key is in {file_path}. Keep two copies of it, away from this computer and from the")
+        click.echo("backups. Whoever has it reads every backup; without it no backup can be opened by anybody.")
+    keep_recipient(data_dir, str(recipient))
+    journal.note(data_dir, "person", origin="command", about=f"backups are closed to {recipient}")
+    click.echo(f"Backups from now on are closed to {recipient}. Older ones stay as they are.")
+
+
+@click.command(name="authority-key")
+@data_option
+@click.option("--put-back", "is_back", is_flag=True, help="Put it back into the folder, after a restore.")
+@click.option("--identity", type=PATH, metavar="FILE", help="The private key that opens it.")
 @click.argument("file_path", metavar="FILE", type=PATH)
-def restore(data_dir: Path, file_path: Path) -> None:
-    """Put a backup FILE into a new data folder, and verify it there."""
-    from webapp.backups import restore_backup
+def authority_key(data_dir: Path, file_path: Path, identity: Path | None, is_back: bool) -> None:
+    """Write the key of the house's own authority to a FILE of its own: no backup holds it."""
+    from webapp.backups import keep_authority, put_authority_back
     from webapp.book.house import journal
 
-    entry_count = restore_backup(file_path, data_dir)
-    journal.note(data_dir, "restored", origin="command", about=str(file_path))
-    click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
+    if is_back:
+        put_authority_back(data_dir, file_path, identity)
+        journal.note(data_dir, "restored", origin="command", about="key of the authority")
+        click.echo("The authority's key is back. The server renews its certificate by itself.")
+        return
+    is_encrypted = keep_authority(data_dir, file_path)
+    journal.note(data_dir, "took_out", origin="command", about=f"key of the authority to {file_path}")
+    closed = "closed to the backup key" if is_encrypted else "not encrypted: whoever has it can pose as this server"
+    click.echo(f"The authority's key is in {file_path}, {closed}. Keep it apart from the backups.")
 
 
 @click.command()
 @data_option
+@_identity_option
 @click.argument("file_path", metavar="FILE", type=PATH)
-def rehearse(data_dir: Path, file_path: Path) -> None:
+def restore(data_dir: Path, file_path: Path, identity: Path | None) -> None:
+    """Put a backup FILE into a new data folder, and verify it there."""
+    from webapp.backups import AUTHORITY_KEY, restore_backup
+    from webapp.book.house import journal
+
+    entry_count = restore_backup(file_path, data_dir, identity)
+    journal.note(data_dir, "restored", origin="command", about=str(file_path))
+    click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
+    click.echo("Whoever was signed in at the desk signs in again.")
+    if (data_dir / "tls" / "authority.pem").is_file() and not (data_dir / AUTHORITY_KEY).is_file():
+        click.echo(f"The authority's key is kept apart: cellarslate authority-key FILE --put-back --data {data_dir}")
+
+
+@click.command()
+@data_option
+@_identity_option
+@click.argument("file_path", metavar="FILE", type=PATH)
+def rehearse(data_dir: Path, file_path: Path, identity: Path | None) -> None:
     """Try a backup FILE out: restore it aside, verify it, and say what the book has that it has not."""
     from webapp.keeping.rehearsal import rehearse as try_out
 
-    click.echo("\n".join(try_out(file_path, data_dir)))
+    click.echo("\n".join(try_out(file_path, data_dir, identity)))
 
 
 @click.command()
@@ -142,4 +197,4 @@ def set_password(data_dir: Path, code: str) -> None:
     click.echo(f"{code} can sign in with it now. Sessions under the old one have ended.")
 
 
-ALL = (verify, rebuild, backup, restore, rehearse, export, take_in, set_password)
+ALL = (verify, rebuild, backup, backup_key, authority_key, restore, rehearse, export, take_in, set_password)

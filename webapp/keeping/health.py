@@ -108,7 +108,7 @@ def _look_at_backup(data_dir: Path, now: datetime) -> tuple[str, float | None]:
     made_at = status.get("made_at")
     age = now - datetime.fromisoformat(made_at) if made_at else None
     hours = round(age / timedelta(hours=1), 1) if age is not None else None
-    if status.get("failed_at"):
+    if status.get("failed_at") or status.get("not_held"):
         return "failed", hours
     is_late = hours is not None and hours > 2 * float(status.get("every_h", 24))
     return "late" if is_late else OK, hours

@@ -26,16 +26,16 @@ class _Row(TypedDict):
     received_at: str
 
 
-def rehearse(file_path: Path, data_dir: Path) -> list[str]:
+def rehearse(file_path: Path, data_dir: Path, identity: Path | None = None) -> list[str]:
     """Restore a backup into a folder that is thrown away, verify it, and compare it with the live book, if there is
-    one.
+    one. `identity`: the file with the private key, for a backup that is encrypted.
 
     Returns lines for a person. Raises BookError with a sentence where the backup does not hold. The live book is read
     only, and may be in use.
     """
     with tempfile.TemporaryDirectory(prefix="cellarslate-rehearsal-") as scratch:
         restored = Path(scratch) / "book"
-        restore_backup(file_path, restored)
+        restore_backup(file_path, restored, identity)
         with open_book(restored / BOOK_NAME) as backup:
             troubles = verification.verify(backup)
             if troubles:

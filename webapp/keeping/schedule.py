@@ -1,14 +1,19 @@
-"""Backups by the clock, made by the server itself: written, opened, verified, the oldest let go; a failure is said."""
+"""Backups by the clock, made by the server itself: written, opened, verified, the oldest let go; a failure is said.
+
+The folder is named once, at the desk or to `serve`, and kept beside the book. Once a week the newest backup is looked
+at again where it lies: opened and verified if its key is at hand, else held against the digest that was noted of it.
+"""
 
 from __future__ import annotations
 
+import hashlib
 import json
 import logging
 import re
 import shutil
 import tempfile
 import threading
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TypedDict
@@ -17,9 +22,12 @@ from webapp.backups import restore_backup, write_backup
 from webapp.book.house import journal
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
+from webapp.sealed import is_sealed, recipient_of
 
 STATUS_NAME = "backups.json"
-_NAME = re.compile(r"book-(\d{8}T\d{6}Z)\.zip\Z")
+PLAN_NAME = "backup-plan.json"
+REHEARSED_EVERY = timedelta(days=7)
+_NAME = re.compile(r"book-(\d{8}T\d{6}Z)\.zip(?:\.age)?\Z")
 _RETRY = timedelta(minutes=15)
 _LOOK_EVERY_S = 60.0
 _LEFT_S = 86_400.0
@@ -35,27 +43,94 @@ class Status(TypedDict, total=False):
     made_at: str
     entries: int
     file: str
+    is_encrypted: bool
+    sha256: str
+    size: int
+    rehearsed_at: str
+    rehearsed: str
+    not_held: str
     failed_at: str
     words: str
 
 
+class _Kept(TypedDict, total=False):
+    """A plan as it lies beside the book. elsewhere: backups are made another way, and nobody is asked."""
+
+    folder: str
+    every_h: float
+    keep: int
+    elsewhere: bool
+
+
 @dataclass(frozen=True)
 class Plan:
-    """Where backups go, how often, and how many are kept."""
+    """Where backups go, how often, how many are kept, and the file with the private key, where it is at hand."""
 
     folder: Path
     every: timedelta = timedelta(hours=24)
     keep: int = 14
+    identity: Path | None = None
 
 
-def start_backups(data_dir: Path, plan: Plan, stop: threading.Event | None = None) -> threading.Thread:
-    """Look after the backups in a thread of its own, until `stop` is set or the process ends."""
+def keep_plan(data_dir: Path, plan: Plan | None, *, is_elsewhere: bool = False) -> None:
+    """Keep the plan beside the book: from now on backups are made by it, after a new start too; None ends them."""
+    kept: _Kept = {"elsewhere": is_elsewhere}
+    if plan:
+        kept |= {"folder": str(plan.folder), "every_h": plan.every / timedelta(hours=1), "keep": plan.keep}
+    else:
+        (data_dir / STATUS_NAME).unlink(missing_ok=True)  # nobody waits for those that nobody wants any more
+    fresh = data_dir / f"{PLAN_NAME}.new"
+    fresh.write_text(json.dumps(kept), "utf-8")
+    fresh.replace(data_dir / PLAN_NAME)
+
+
+def read_plan(data_dir: Path) -> Plan | None:
+    """Return the plan that is kept beside the book, or None where no folder is named."""
+    kept = _read_kept(data_dir)
+    try:
+        folder = str(kept["folder"])
+        every, keep = timedelta(hours=float(kept["every_h"])), max(1, int(kept["keep"]))
+        return Plan(Path(folder), every, keep) if folder else None
+    except (KeyError, TypeError, ValueError, OverflowError):
+        return None
+
+
+def is_asked(data_dir: Path) -> bool:
+    """Say whether the office is to be asked for a folder: none is named, and nobody said that they go another way."""
+    return read_plan(data_dir) is None and not read_status(data_dir) and not _read_kept(data_dir).get("elsewhere")
+
+
+def check_folder(data_dir: Path, folder: Path) -> None:
+    """See that backups can go into this folder. BookError says what is wrong with it."""
+    if not folder.is_absolute():
+        raise BookError("Type the whole path of the folder, such as /media/backup or D:\\backup.")
+    if not folder.is_dir():
+        raise BookError(f"There is no folder {folder} on the server. Make it there, or put in its disk.")
+    if folder.resolve().is_relative_to(data_dir.resolve()):
+        raise BookError("This folder lies in that of the book, and would be lost with it. Take one on another disk.")
+    try:
+        with tempfile.TemporaryFile(dir=folder):
+            pass
+    except OSError as error:
+        raise BookError(f"The server may not write into {folder}: {error.strerror}. Change its rights.") from error
+
+
+def start_backups(data_dir: Path, plan: Plan | None, stop: threading.Event | None = None) -> threading.Thread:
+    """Look after the backups in a thread of its own, until `stop` is set or the process ends.
+
+    With a plan that was given at the start, that one is kept; one that is named at the desk meanwhile takes its place.
+    """
     ended = stop or threading.Event()
+    if plan:
+        keep_plan(data_dir, plan)
 
     def look() -> None:
         while not ended.is_set():
             try:
-                run_due(data_dir, plan, datetime.now(UTC))
+                if named := read_plan(data_dir):
+                    with_key = replace(named, identity=plan.identity if plan else None)
+                    run_due(data_dir, with_key, datetime.now(UTC))
+                    rehearse_due(data_dir, with_key, datetime.now(UTC))
             except Exception:  # one turn that fails must not be the last: the server goes on for months
                 _log.exception("The backup could not be looked after.")
             ended.wait(_LOOK_EVERY_S)
@@ -79,14 +154,50 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
         if newest and timedelta(0) <= now - newest < plan.every:
             return False
         _sweep(plan.folder, now)
-        path = plan.folder / f"book-{now.astimezone(UTC):%Y%m%dT%H%M%SZ}.zip"
-        entry_count = _make(data_dir, path)
+        _sweep(data_dir, now)
+        ending = ".zip.age" if recipient_of(data_dir) else ".zip"
+        path = plan.folder / f"book-{now.astimezone(UTC):%Y%m%dT%H%M%SZ}{ending}"
+        entry_count = _make(data_dir, path, plan.identity)
         note |= {"made_at": utc_text(now), "entries": entry_count, "file": path.name}
+        note |= {"is_encrypted": is_sealed(path), "sha256": _digest(path), "size": path.stat().st_size}
+        for name in ("rehearsed_at", "rehearsed"):
+            if name in status:
+                note[name] = status[name]
         for old in sorted(_backups(plan.folder))[: -plan.keep]:
             old.unlink()
     except (BookError, OSError) as error:
         _log.warning("The backup failed: %s", error)
         note = {**status, **note, "failed_at": utc_text(now), "words": str(error)}
+    _write_status(data_dir, note)
+    return True
+
+
+def rehearse_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
+    """Look at the newest backup again where it lies, once a week; say whether it was. `now` is aware. Never raises for
+    a disk in trouble.
+
+    With its private key at hand, or unencrypted, it is opened and verified; else its size and digest are held against
+    those that were noted when it was made.
+    """
+    status = read_status(data_dir)
+    made_at, last = _time_of(status.get("made_at")), _time_of(status.get("rehearsed_at"))
+    if not made_at or "sha256" not in status or status.get("failed_at"):
+        return False
+    if timedelta(0) <= now - (last or made_at) < REHEARSED_EVERY:
+        return False
+    path = plan.folder / status["file"]
+    note: Status = {**status, "rehearsed_at": utc_text(now)}
+    note.pop("not_held", None)
+    try:
+        if path.stat().st_size != status["size"] or _digest(path) != status["sha256"]:
+            raise BookError(f"{path.name} is no longer as it was written. Look at its disk, and make another backup.")
+        note["rehearsed"] = "size and digest hold"
+        if plan.identity or not status.get("is_encrypted"):
+            _open(path, data_dir, plan.identity, status["entries"])
+            note["rehearsed"] = "opened and verified"
+    except (BookError, OSError) as error:
+        _log.warning("The rehearsal of the backup failed: %s", error)
+        note["not_held"] = str(error)
     _write_status(data_dir, note)
     return True
 
@@ -109,6 +220,8 @@ def describe_trouble(data_dir: Path, now: datetime) -> str:
     since = f"The last good one is of {last[:16].replace('T', ' ')} UTC." if last else "There is none yet."
     if status.get("failed_at"):
         return f"The backup failed: {status.get('words')} {since}"
+    if status.get("not_held"):
+        return f"The newest backup does not hold: {status['not_held']}"
     made_at, every = _time_of(last), timedelta(hours=float(status.get("every_h", 24)))
     if made_at and now - made_at > 2 * every:
         hours = int((now - made_at).total_seconds() // 3600)
@@ -118,33 +231,59 @@ def describe_trouble(data_dir: Path, now: datetime) -> str:
 
 
 def describe_backups(data_dir: Path) -> str:
-    """Return a line for the settings page: the folder of the backups, and when the last one was made."""
+    """Return a line for the settings page: the folder of the backups, when the last one was made and looked at."""
     status = read_status(data_dir)
     if not status:
-        return "The server makes none by itself. Start it with --backup-to, or make them another way, daily."
+        if plan := read_plan(data_dir):
+            return f"To {plan.folder}: the first one comes within a minute."
+        return "The server makes none by itself. Name a folder, or make them another way, daily."
     last = "none made yet"
     if status.get("made_at"):
         last = f"last {status['made_at'][:16].replace('T', ' ')} UTC, {status['entries']} entries, verified"
+    if "is_encrypted" in status:
+        last += ", encrypted" if status["is_encrypted"] else ", not encrypted"
+    if status.get("rehearsed"):
+        last += f"; looked at again {status['rehearsed_at'][:10]}: {status['rehearsed']}"
     return f"Every {status['every_h']:g} hours to {status['folder']}, {status['keep']} kept: {last}."
 
 
-def _make(data_dir: Path, path: Path) -> int:
+def _make(data_dir: Path, path: Path, identity: Path | None) -> int:
     """Write a backup and restore it into a folder that is thrown away.
 
-    A backup that nobody has opened is only a hope.
+    A backup that nobody has opened is only a hope. Of one that is encrypted, and whose key is not at hand, the archive
+    is opened and verified before it is closed (webapp/backups.py).
     """
     path.parent.mkdir(parents=True, exist_ok=True)
     entry_count = write_backup(data_dir, path)
     try:
-        # Beside the backup: a folder for passing files may be small, or memory.
-        with tempfile.TemporaryDirectory(dir=path.parent, prefix=".backup-") as scratch:
-            if restore_backup(path, Path(scratch) / "book") != entry_count:
-                raise BookError(f"{path.name} does not hold what was written. Look at the disk.")
+        if identity or not is_sealed(path):
+            _open(path, data_dir, identity, entry_count)
     except BaseException:
         path.unlink(missing_ok=True)
         raise
     journal.note(data_dir, "backup", origin="clock", about=path.name)
     return entry_count
+
+
+def _open(path: Path, data_dir: Path, identity: Path | None, entry_count: int) -> None:
+    # A folder for passing files may be small, or memory; a plain copy of a closed one stays on the book's own disk.
+    beside = data_dir if is_sealed(path) else path.parent
+    with tempfile.TemporaryDirectory(dir=beside, prefix=".backup-") as scratch:
+        if restore_backup(path, Path(scratch) / "book", identity) != entry_count:
+            raise BookError(f"{path.name} does not hold what was written. Look at the disk.")
+
+
+def _digest(path: Path) -> str:
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def _read_kept(data_dir: Path) -> _Kept:
+    try:
+        kept: _Kept = json.loads((data_dir / PLAN_NAME).read_text("utf-8"))
+        return kept if isinstance(kept, dict) else {}
+    except (OSError, ValueError):
+        return {}
 
 
 def _sweep(folder: Path, now: datetime) -> None:
@@ -156,7 +295,7 @@ def _sweep(folder: Path, now: datetime) -> None:
 
 def _backups(folder: Path) -> list[Path]:
     """Return the backups that this schedule made; nobody else's file is ever touched."""
-    return [path for path in folder.glob("book-*.zip") if _NAME.match(path.name)] if folder.is_dir() else []
+    return [path for path in folder.glob("book-*.zip*") if _NAME.match(path.name)] if folder.is_dir() else []
 
 
 def _when(path: Path) -> datetime:

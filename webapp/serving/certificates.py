@@ -16,6 +16,7 @@ from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
+from webapp.book.record.errors import BookError
 from webapp.serving.addresses import PRIVATE_NETWORKS
 
 AUTHORITY_DAYS = 3652
@@ -33,7 +34,7 @@ class Authority:
     """The authority's certificate and key, as read from the data folder."""
 
     certificate: x509.Certificate
-    key: ec.EllipticCurvePrivateKey
+    key: ec.EllipticCurvePrivateKey | None  # None where it is kept apart, as after a restore
 
 
 @dataclass(frozen=True)
@@ -68,23 +69,31 @@ def get_authority(
     .home.arpa. They are fixed when the authority is made, since phones trust exactly that certificate.
     """
     certificate_path, key_path = _paths(data_dir, "authority")
-    if not certificate_path.exists() or not key_path.exists():
+    if not certificate_path.exists():
         authority = _make_authority(names or [], now or datetime.now(UTC))
+        assert authority.key is not None  # just made
         _write_pair(certificate_path, [authority.certificate], key_path, authority.key)
         return authority
     certificate = x509.load_pem_x509_certificate(certificate_path.read_bytes())
-    return Authority(certificate, _load_key(key_path))
+    return Authority(certificate, _load_key(key_path) if key_path.exists() else None)
 
 
 def get_leaf(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -> LeafFiles:
     """Return the server's certificate files for these hosts, renewing them when they are due.
 
-    Hosts outside the authority's permitted names are left out: no phone would accept them.
+    Hosts outside the authority's permitted names are left out: no phone would accept them. Raises BookError with a
+    sentence where a new one is due and the authority's key is not here.
     """
     now = now or datetime.now(UTC)
     authority = get_authority(data_dir, now=now)
     certificate_path, key_path = _paths(data_dir, "server")
     if leaf_is_due(data_dir, hosts, now=now):
+        if authority.key is None:
+            raise BookError(
+                "The server's certificate is due, and the key of the house's authority is not in this folder. Put it "
+                "back: cellarslate authority-key FILE --put-back. Without it, move the folder tls aside; every phone "
+                "must then trust the house anew."
+            )
         key = ec.generate_private_key(ec.SECP256R1())
         leaf = sign_leaf(authority, key, [host for host in hosts if is_permitted(authority, host)], now)
         _write_pair(certificate_path, [leaf, authority.certificate], key_path, key)
@@ -92,19 +101,25 @@ def get_leaf(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -
 
 
 def leaf_is_due(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -> bool:
-    """Say whether the leaf is missing, near its end, from another authority, or lacks one of the hosts."""
+    """Say whether the leaf is missing, near its end, from another authority, or lacks one of the hosts.
+
+    Where the authority's key is kept apart, a leaf that still holds is not due: nobody could make another.
+    """
     now = now or datetime.now(UTC)
     certificate_path, key_path = _paths(data_dir, "server")
     if not certificate_path.exists() or not key_path.exists():
         return True
     authority = get_authority(data_dir, now=now)
     leaf = x509.load_pem_x509_certificate(certificate_path.read_bytes())
-    if leaf.not_valid_after_utc - now < timedelta(days=RENEW_BEFORE_DAYS):
+    is_near_end = leaf.not_valid_after_utc - now < timedelta(days=RENEW_BEFORE_DAYS)
+    if authority.key is not None and is_near_end:
         return True
     try:
         leaf.verify_directly_issued_by(authority.certificate)
     except Exception:  # Another authority made it; the library raises several kinds.
         return True
+    if authority.key is None:
+        return leaf.not_valid_after_utc <= now
     named = set(leaf.extensions.get_extension_for_class(x509.SubjectAlternativeName).value)
     wanted = {_general_name(host) for host in hosts if is_permitted(authority, host)}
     return not wanted <= named
@@ -113,7 +128,8 @@ def leaf_is_due(data_dir: Path, hosts: list[str], *, now: datetime | None = None
 def sign_leaf(
     authority: Authority, key: ec.EllipticCurvePrivateKey, hosts: list[str], now: datetime
 ) -> x509.Certificate:
-    """Return a server certificate for the hosts, signed by the authority."""
+    """Return a server certificate for the hosts, signed by the authority, whose key must be here."""
+    assert authority.key is not None
     not_after = min(now - _BACKDATE + timedelta(days=LEAF_DAYS), authority.certificate.not_valid_after_utc)
     issuer_key_id = authority.certificate.extensions.get_extension_for_class(x509.SubjectKeyIdentifier).value
     return (

@@ -193,8 +193,8 @@ def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict
         if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
             scrub.start_scrubs(app.extensions["book"], Path(data_dir))
             upkeep.start_upkeep(app.extensions["book"])
-        if config.get("BACKUPS"):
-            schedule.start_backups(Path(data_dir), config["BACKUPS"])
+        if not config.get("DEMO"):
+            schedule.start_backups(Path(data_dir), config.get("BACKUPS"))
         if greet is not None:
             greet(app)
         is_behind = bool(app.config.get("BEHIND_PROXY"))
