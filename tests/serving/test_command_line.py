@@ -75,17 +75,19 @@ def test_book_of_a_newer_program_is_said_in_one_sentence(book_dir: Path) -> None
 
 def test_backup_restores_into_a_new_folder_with_its_keys(book_dir: Path, tmp_path: Path) -> None:
     (book_dir / "tls").mkdir()
-    (book_dir / "tls" / "authority.key").write_text("key")
+    for name in ("authority", "server"):
+        (book_dir / "tls" / f"{name}.key").write_text("key")
     archive_path, restored_dir = tmp_path / "copy.zip", tmp_path / "restored"
     assert run("backup", archive_path, "--data", book_dir).returncode == 0
     assert run("restore", archive_path, "--data", restored_dir).returncode == 0
     with open_book(book_dir / BOOK_NAME) as first, open_book(restored_dir / BOOK_NAME) as second:
         select = "SELECT value FROM settings WHERE name = 'book_id'"
         assert first.one(select) == second.one(select) is not None
-    assert (restored_dir / "tls" / "authority.key").read_text() == "key"
+    assert (restored_dir / "tls" / "server.key").read_text() == "key"
+    assert not (restored_dir / "tls" / "authority.key").exists(), "the authority's key is kept apart from backups"
     if os.name != "nt":
         assert archive_path.stat().st_mode & 0o077 == 0
-        assert (restored_dir / "tls" / "authority.key").stat().st_mode & 0o077 == 0
+        assert (restored_dir / "tls" / "server.key").stat().st_mode & 0o077 == 0
 
 
 def test_backup_never_overwrites_and_restore_wants_an_empty_folder(book_dir: Path, tmp_path: Path) -> None:
