@@ -17,6 +17,8 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
         "moved_twice": "The same figures of what moves stock, again within a day, are asked about since 0.2.0.",
         "late": "Typed on a phone more than 36 hours late asks since 0.2.0; it was a note.",
         "source_strength": "What is taken is held against the strength of its vessel since 0.2.0.",
+        "fill_level": "A cask filled to less than half of what it holds is asked about since 0.2.0.",
+        "check_left": "A check called good that leaves an instrument off is asked about since 0.2.0.",
         "close_volume": "Wash is held against the fruit that went in since 0.2.0.",
         "account_other": "A move out of another account than the vessel stands in changes that of all it holds; "
         "that went without a question.",

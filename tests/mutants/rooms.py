@@ -149,9 +149,10 @@ ROOMS = {
                 f"webapp/book/checks/{module}.py": (*_of_checks(names), *_CHECKED)
                 for module, names in {
                     "__init__": "time moves",
+                    "alike": "alike",
                     "blend": "blend",
                     "bottling": "bottling",
-                    "cask": "cask",
+                    "cask": "cask alike",
                     "cask_fill": "cask_fill cask",
                     "cask_loss": "cask",
                     "clock": "time",
@@ -180,6 +181,17 @@ ROOMS = {
                     "vessel": "vessel moves run",
                     "words": "time run",
                 }.items()
+            },
+        ),
+        Room(
+            "meant",
+            {
+                f"webapp/kinds/{module}.py": (
+                    "tests/kinds/test_meant.py",
+                    *(f"tests/book/checks/test_{name}.py" for name in ("jumps", "beside", "cask", "moves", "alike")),
+                    _FROZEN,
+                )
+                for module in ("expected", "meant", "slips")
             },
         ),
         Room(

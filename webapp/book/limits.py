@@ -10,6 +10,7 @@ from types import ModuleType
 
 from webapp.book.before.limits import Limit
 from webapp.book.checks import (
+    alike,
     blend,
     bottling,
     cask,
@@ -50,7 +51,7 @@ SUBJECTS: dict[str, tuple[ModuleType, ...]] = {
     "The still": (strength, run),
     "Balance of a run": (run_balance, run_flow, fraction),
     "Vessels, moves and blending": (vessel, opening, moves, source, short, blend, vat, solve),
-    "Casks": (cask, cask_loss, cask_fill),
+    "Casks": (cask, cask_loss, cask_fill, alike),
     "Counts and places": (place,),
     "Bottles and goods": (product, bottling, goods),
     "Laboratory results": (laboratory,),

@@ -63,7 +63,7 @@ KIND = Kind(
         PURE_ALCOHOL,
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale",
-            "vessel_not_empty", "tare_off", "barrelled_high", "source_strength"),
+            "vessel_not_empty", "tare_off", "barrelled_high", "source_strength", "fill_level"),
     effect=cask.cask_fill,
     summary="{net} at {true_strength}, {lot}",
     cautions=("fire_zone", "lifting"),

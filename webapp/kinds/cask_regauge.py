@@ -48,7 +48,7 @@ KIND = Kind(
         PURE_ALCOHOL,
     ),
     checks=("time_order", "clock", "late", "twice", "two_people", "strength_ceiling", "glass_scale", "cask_grew",
-            "cask_strength_slip", "cask_loss", "vessel_empty", "cask_drift", "emptied_vessel",
+            "cask_earlier", "cask_strength_slip", "cask_loss", "vessel_empty", "cask_drift", "emptied_vessel",
             "neat_round"),
     effect=gauge.cask_regauge,
     summary="{gross}, {true_strength} true",

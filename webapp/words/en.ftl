@@ -311,6 +311,7 @@ instrument-failed = { $instrument } failed its check on { $on }. Read it again w
 instrument-out_of_use = { $instrument } is out of use since { $since }. Which instrument was it?
 instrument-due = { $instrument } was due for a check on { ISO_DAY($on) }. Check it.
 unknown_instrument = The book knows no instrument { $instrument }. Add it, or amend the entry.
+check_left = { $instrument } is called good: it shows { $found }, with { $correction } added { $then }, and should show { $expected }. Look at the three figures; an instrument that is off has failed.
 instrument_failed = { $instrument } { $side ->
     [high] shows { $off } too high{ instrument-where }
     [low] shows { $off } too low{ instrument-where }
@@ -585,6 +586,15 @@ cask_drift = Strength went from { BARE($last) } to { BARE($now) } { pct } ({ APA
     [damp] damp place ({ $humidity } humidity) spirit grows weaker
    *[dry] dry place ({ $humidity } humidity) spirit grows stronger
   }. Right cask, right place?
+fill_level = { $litres } in { $cask }, { $share } of what it holds. { $casks ->
+    [none] A cask is filled to { $usual } at least.
+   *[other] The { $casks } casks most like it were filled to about { $usual }.
+  } Look at the scale and at the unit, and whether it is this cask.
+cask_earlier = { BARE($odd) } { pct } and { BARE($odd_pure) } { of-pure } of { $at } stand alone: { BARE($before) } and { BARE($before_pure) } before, { BARE($now) } and { BARE($now_pure) } now. Look at that entry; this one goes together with all the others.
+cask_unlike = Strength is { APART($off) } { points } { $side ->
+    [below] below
+   *[above] above
+  } { BARE($last) } { pct } of { $at }; of the { $casks } casks most like it, most went by { APART($usual) } a year. Read it again.
 tare_off = { $cask } weighs { TYPED($tare) } empty; { TYPED($listed) } is listed. Look at the scale, and whether it is this cask.
 soakage = Empty { TYPED($empty) }, old tare { TYPED($tare) }: { $kept } kept, where a cask of this size keeps { BARE($low) } to { $high }. Is it drained? Look at the tare.
 soakage-light = Empty { TYPED($empty) } is below the old tare { TYPED($tare) }; wood that held spirit weighs { BARE($low) } to { $high } more. Scale or tare is wrong.

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from tests.book.checks.ledger import Ledger
 from tests.book.conftest import F1, NOW, answer, entry, send, settled, values_of
 from webapp.book.fold import fold
 from webapp.book.fold.queries import for_entry
@@ -135,3 +136,22 @@ def test_the_same_whatever_the_order_of_arrival(bench: Bench) -> None:
     fold.rebuild(bench.book)
     assert fold.dump(bench.book) == before
     assert len(bench.doubted(failed)) == 1
+
+
+def test_a_check_called_good_that_leaves_the_instrument_off_is_asked_about():
+    """What it shows with its correction is what it should show: the meaning of a correction (JCGM 200:2012, 2.53)."""
+    book = Ledger()
+    given = {"instrument": "AH-1", "against": "liquid", "result": "good", "in_use": "yes"}
+    for expected, found, add, is_asked in (("62.0", "62.1", "0", False), ("62.0", "60.5", "1.5", False),
+                                           ("62.0", "26.0", "0", True), ("26.0", "62.1", "0", True),
+                                           ("62.0", "60.5", "-1.5", True), ("62.0", "62.7", "0", True)):
+        asked = book.enter("instrument_check", "", "2026-05-13 10:00", expected=expected, found=found, correction=add,
+                           **given)
+        assert ("check_left" in [query.code for query in asked]) is is_asked, (expected, found, add)
+    asked = book.enter("instrument_check", "", "2026-05-13 10:00", expected="62.0", found="26.0", correction="0",
+                       **given)
+    query = next(query for query in asked if query.code == "check_left")
+    assert ("found", "62") in [(one.field, one.raw.rstrip("0").rstrip(".")) for one in query.suggestions]
+    failed = book.enter("instrument_check", "", "2026-05-13 10:00", expected="62.0", found="26.0", correction="0",
+                        **{**given, "result": "failed"})
+    assert "check_left" not in [query.code for query in failed]

@@ -13,6 +13,7 @@ from dataclasses import replace
 from webapp.book.before.limits import site_limit
 from webapp.book.before.view import Query
 from webapp.book.checks import (
+    alike,
     blend,
     bottling,
     cask,
@@ -91,8 +92,10 @@ CHECKS: dict[str, Check] = {
     "cask_missing": place.cask_missing,
     "wash_strength": vessel.wash_strength,
     "cask_grew": cask.cask_grew,
+    "cask_earlier": cask.cask_earlier,
     "cask_strength_slip": cask.cask_strength_slip,
     "cask_loss": cask_loss.cask_loss,
+    "fill_level": alike.fill_level,
     "cask_drift": cask_fill.cask_drift,
     "cask_life": cask_fill.cask_life,
     "tare_off": cask_fill.tare_off,

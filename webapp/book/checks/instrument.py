@@ -4,12 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.words import figure_text, local_text, local_time
+from webapp.kinds.expected import Expected
 from webapp.kinds.key import instrument_key
 from webapp.kinds.message import Day, Figure, Message, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.view import View
+
+LIMITS = declare(
+    Limit("check_left", 0.3, "", "A good check may leave this of an instrument uncorrected, in its own unit"),
+    Limit("check_left_pct", 1.0, "%", "and this of what it should show"),
+)
 
 
 def instrument(read: Read, view: View) -> Iterable[Query]:
@@ -50,11 +57,35 @@ def instrument_checked(read: Read, view: View) -> Iterable[Query]:
         said = message("unknown_instrument", instrument=name[:40])
         yield Query("unknown_instrument", "ask", "instrument", said)
     if read.text("result") != "failed":
+        yield from _not_put_right(read, name, view)
         return
     state = view.get(instrument_key(name))
     since: Day | str = _day(state["last_good_at"], read) if state and state["last_good_at"] else "new"
     said = message("instrument_failed", instrument=name, since=since, **_off(read))
     yield Query("instrument_failed", "ask", "found", said)
+
+
+def _not_put_right(read: Read, name: str, view: View) -> Iterable[Query]:
+    """A check that is called good, though what the instrument shows with its correction is not what it should show."""
+    expected, found, add = (read.number(field) for field in ("expected", "found", "correction"))
+    if expected is None or found is None or add is None:
+        return
+    most = max(limit("check_left", view), abs(expected) * limit("check_left_pct", view) / 100)
+    if abs(found + add - expected) <= most + 1e-9:
+        return
+    said = message(
+        "check_left", instrument=name, found=_plain(found), correction=_plain(add), then=_plain(found + add),
+        expected=_plain(expected),
+    )
+    yield Query("check_left", "ask", "found", said, (
+        Expected("found", expected - add - most, expected - add + most, expected - add),
+        Expected("expected", found + add - most, found + add + most, found + add),
+        Expected("correction", expected - found - most, expected - found + most, expected - found),
+    ))
+
+
+def _plain(value: float) -> Figure:
+    return Figure(f"{value:.3f}".rstrip("0").rstrip("."))
 
 
 def _off(read: Read) -> dict[str, Param]:
