@@ -185,6 +185,8 @@ def test_a_failed_instrument_lists_what_is_in_doubt(house, filled):
     for shown in ("out of use", "+0.9", f"/desk/entries/{doubtful}", f"/desk/entries/{failed['id']}",
                   "1 reading in doubt"):
         assert shown in page, shown
+    # Shown 0.9 too high in ice, it would have shown 14.1 for 15.0: one tap amends it so.
+    assert f"/desk/entries/{doubtful}/amend?" in page and "raw=14.1" in page and "15.0 →" in page
     assert "out of use" in client.get("/desk/instruments").text
     assert "0.9 too high in ice" in client.get(f"/desk/entries/{failed['id']}").text
     assert client.get("/desk/instruments/TH-2/edit").status_code == 200

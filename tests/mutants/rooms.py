@@ -183,6 +183,7 @@ ROOMS = {
                 }.items()
             },
         ),
+        Room("own_limits", {"webapp/book/fold/own_limits.py": ("tests/desk/test_own_limits.py",)}),
         Room(
             "meant",
             {

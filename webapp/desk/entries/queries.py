@@ -10,7 +10,9 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book import intake
 from webapp.book.fold import queries
+from webapp.book.fold.own_limits import own_limits
 from webapp.book.fold.queries import Question
+from webapp.book.limits import ALL
 from webapp.book.periods import notices
 from webapp.book.record import log
 from webapp.desk.blueprint import bp, read_heading
@@ -36,6 +38,8 @@ def queries_page() -> ResponseReturnValue:
         groups=by_entry(found),
         lines={row["id"]: row for row in entry_lines(current.book, rows)},
         counts=read_heading().counts,
+        own=own_limits(current.book, found),
+        limits=ALL,
         weight=weight,
         mark=mark,
         form=AnswerForm(),

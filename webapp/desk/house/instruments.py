@@ -2,16 +2,24 @@
 
 from __future__ import annotations
 
+import json
+from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from flask import abort, render_template
 from flask.typing import ResponseReturnValue
 
+import webapp.kinds
 from webapp.access import current, needs
 from webapp.book.before.corrections import table_words
 from webapp.book.house import instruments, registry
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.shown import entry_lines
+from webapp.kinds.corrections import put_right
+from webapp.kinds.entry import Correction
+from webapp.kinds.slips import show_number
+from webapp.trade import units
+from webapp.trade.errors import NotANumber, OutOfDomain
 
 
 def _today() -> str:
@@ -39,7 +47,42 @@ def instrument_page(instrument_id: str) -> ResponseReturnValue:
     return render_template(
         "desk/house/instrument.html", record=record, doubtful=entry_lines(current.book, rows), n=n,
         BADGES=BADGES, table_words=table_words,
+        by_check={row["id"]: would_read(record, record.failed, row) for row in rows} if record.failed else {},
     )
+
+
+@dataclass(frozen=True, slots=True)
+class WouldRead:
+    """A reading in doubt: its box and how that is called, as typed, and what it comes to by the check that failed."""
+
+    field: str
+    label: str
+    typed: str
+    raw: str
+    unit: str
+
+
+def would_read(record: instruments.Record, check: instruments.Check, row: instruments.DoubtfulRow) -> list[WouldRead]:
+    """Return what an entry would have read, had the instrument been off as the check found it; nothing where unknown.
+
+    A zero that has drifted has drifted all along the scale (as kinds/corrections.py).
+    """
+    kind, body = webapp.kinds.get(row["kind"]), json.loads(row["body"])
+    if kind is None or not check.off:
+        return []
+    drift: Correction = {"unit": record.row["unit"] or "", "table": [], "offset": -check.off}
+    found = []
+    for spec in kind.fields:
+        value = body["values"].get(spec.name) or {}
+        if spec.sort != "number" or str(value.get("instrument") or "").strip() != record.row["id"]:
+            continue
+        unit = str(value.get("unit") or spec.units[0])
+        try:
+            right = put_right(units.parse_number(value["raw"]), unit, spec.units[0], drift)
+        except (NotANumber, OutOfDomain, KeyError):
+            continue
+        found.append(WouldRead(spec.name, spec.label, value["raw"], show_number(right, spec.decimals), unit))
+    return found
 
 
 # A standing is a sign and a word (badge, words); no green tick: a good check says nothing about today.
