@@ -66,7 +66,7 @@ def test_no_default_has_moved_since_version_0_1_0():
               "fraction_off_pct": 3.0, "remnant_pct": 3.0, "remnant_least_l": 1.0, "remnant_off_pct": 2.0,
               "ungauged_pct": 3.0, "water_off_pct": 0.5, "moved_twice_h": 24, "late_ask_h": 36}
     # A cask against casks like it, and an instrument against its own check.
-    added |= {"alike_spread": 3.5, "alike_casks": 5, "fill_look_pct": 90, "fill_low_pct": 50, "opened_look_pct": 75,
+    added |= {"alike_spread": 3.5, "alike_casks": 4, "fill_look_pct": 90, "fill_low_pct": 50, "opened_look_pct": 75,
               "opened_low_pct": 40, "level_spread_pct": 3, "drift_look_pct": 0.8, "drift_spread_pct": 0.3,
               "check_left": 0.3, "check_left_pct": 1.0}
     assert {name: one.default for name, one in ALL.items()} == OF_VERSION_0_1_0 | added

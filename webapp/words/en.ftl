@@ -416,6 +416,7 @@ emptied_vessel = { $vessel } was { $how ->
 move_gain = In { $vessel } { BARE($had) } by the book, { BARE($moved) } moved: { BARE($more) } { pure } ({ $share }) more than was there. A move gains nothing: up to { $most } is reading. Look at dip, temperature and strength of both.
 account_other = By the book { $vessel } holds { BARE($held) } { of-pure } in { $account }. Moved as { $other }, all of it stands in { $other } now, not only the { BARE($moved) } that move. Was that declared?
 account_joined = { BARE($held) } { of-pure } in { $vessel } stand in { $account } by the book. Joined by { BARE($moved) } as { $other }, all of it stands in { $other } now. Was that declared?
+fruit_mixed = { $net } of { $fruit } go to { $lies } of { $other }: { $share } of the mash. Its spirit is then named by both, with their shares, and by neither alone. Right fruit, right fermenter?
 opening_nothing = The book has nothing in { $vessel }, and nothing is weighed or dipped here. Type its gross weight, net weight or volume.
 opening_seen = { $vessel } holds what this book has seen begin ({ $at }): that is no opening stock. Right vessel?
 opening_again = By the book { BARE($booked) } { of-pure } are in { $vessel } already; here it is { BARE($said) }. Its past is added, its stock stays. Gauge it, if it holds another amount now.

@@ -21,8 +21,10 @@ def test_a_cask_filled_less_than_casks_are_is_asked_about_with_the_weight_that_f
     assert level_asked(filled(Ledger(), "N1", "247.8")) == []
     query = level_asked(filled(Ledger(), "N1", "147.8"))[0]
     assert query.words.startswith("108.5 L in N1, 48 % of what it holds. A cask is filled to 50 % at least.")
-    assert ("gross", "197.8") in [(one.field, one.raw) for one in query.suggestions]
-    assert level_asked(filled(Ledger(), "N1", "204.0")) == []  # 76 %: nothing to compare it with
+    # 197.8 is the net weight of a full cask: it is no cask filled to 73 %, and its gross weight is offered.
+    query = level_asked(filled(Ledger(), "N1", "197.8"))[0]
+    assert ("gross", "247.8") in [(one.field, one.raw) for one in query.suggestions]
+    assert level_asked(filled(Ledger(), "N1", "170.0")) == []  # 59 %, and as a net weight 84 %: a cask partly filled
 
 
 def test_casks_like_it_draw_the_line_closer():

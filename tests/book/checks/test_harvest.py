@@ -89,3 +89,16 @@ def test_two_years_in_oak_ask_nothing():
     book.enter("gauge", "C4", "2023-11-20 10:00", net_weight="160", strength="61.0", temp="12", purpose="opening")
     assert book.enter("dump", "C4", "2025-12-10 09:00", gross="199.0", empty="52.0", strength="60.0", temp="12",
                       to_vessel="T1") == []
+
+
+def test_another_fruit_in_a_fermenter_is_asked_about_with_its_share():
+    """1200 kg of plums and 400 kg of cherries: a quarter. A name by one fruit alone: Regulation (EU) 2019/787, annex I,
+    category 9 (fruit spirit of two or more fruits is called so), from memory.
+    """
+    book = Ledger()
+    given = {"grower_lot": "x", "temp": "15", "rot": "2"}
+    assert book.enter("fruit_intake", "F1", "2025-09-24 07:00", gross="910", tare="10", material="plum", **given) == []
+    assert book.enter("fruit_intake", "F1", "2025-09-24 07:30", gross="310", tare="10", material="plum", **given) == []
+    asked = book.enter("fruit_intake", "F1", "2025-09-24 08:00", gross="410", tare="10", material="cherry", **given)
+    assert [(query.code, query.weight, query.field) for query in asked] == [("fruit_mixed", "ask", "material")]
+    assert "400 kg of cherry go to 1200 kg of plum: 25 % of the mash." in asked[0].words

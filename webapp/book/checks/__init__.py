@@ -63,6 +63,7 @@ CHECKS: dict[str, Check] = {
     "ferment_temp_sense": ferment.temp_sense,
     "ferment_jump": ferment_jump.ferment_jump,
     "ferment_close": ferment_jump.ferment_close,
+    "fruit_mixed": harvest.fruit_mixed,
     "ferment_yield": harvest.ferment_yield,
     "run_ungauged": fraction.run_ungauged,
     "fraction_run": fraction.fraction_run,

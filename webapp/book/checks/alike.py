@@ -21,7 +21,7 @@ from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("alike_spread", 3.5, "", "Spreads that a cask may be off casks like it"),
-    Limit("alike_casks", 5, "", "Casks like it that are needed"),
+    Limit("alike_casks", 4, "", "Casks like it that are needed"),
     Limit("fill_look_pct", 90, "%", "How full a cask is filled is looked at below"),
     Limit("fill_low_pct", 50, "%", "Without casks like it: a cask is filled to at least"),
     Limit("opened_look_pct", 75, "%", "How full a cask is taken in is looked at below"),
@@ -29,6 +29,7 @@ LIMITS = declare(
     Limit("level_spread_pct", 3, "%", "Least spread that is taken of how full casks are"),
 )
 
+FULL_LOW_PCT, FULL_HIGH_PCT = 92.0, 101.0  # a cask that is filled to its bung; common practice, no source
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
 
 
@@ -60,11 +61,14 @@ def fill_level(read: Read, view: View) -> Iterable[Query]:
     share = litres / capacity * 100
     if share >= limit("fill_look_pct" if is_new else "opened_look_pct", view):
         return
-    levels = list(_levels(view.neighbours(read.mark), read.kind.name, view))
+    levels = list(_levels(view.neighbours(read.mark), ("cask_fill", "opening") if is_new else ("opening",), view))
     found = alike(levels, limit("level_spread_pct", view), view)
     low = found.low if found else limit("fill_low_pct" if is_new else "opened_low_pct", view)
-    if share >= low:
+    # A weight that is that of a full cask without its wood is no half-filled cask, whoever lies beside it.
+    is_net = is_new and is_weight_without_cask(read, share)
+    if share >= low and not is_net:
         return
+    low = max(low, limit("fill_look_pct", view)) if is_net else low
     said = message(
         "fill_level", litres=rounded(litres, 1, "L"), cask=row["name"], share=rounded(share, 0, "pct"),
         casks=found.many if found else "none", usual=figure(round(found.middle if found else low), 0, "pct"),
@@ -75,10 +79,18 @@ def fill_level(read: Read, view: View) -> Iterable[Query]:
     yield Query("fill_level", "ask", at, said, (Expected("volume_20", low / 100 * capacity, brim * capacity, near),))
 
 
-def _levels(rows: Iterable[VesselRow], kind: str, view: View) -> Iterator[float]:
+def is_weight_without_cask(read: Read, share: float) -> bool:
+    """Return whether the gross weight typed would be the net weight of a full cask. share: full as typed [%]"""
+    net, tare = read.figures.get("net"), read.number("tare")
+    if not net or not tare or "gross" not in read.values:
+        return False
+    return FULL_LOW_PCT <= share * (net + tare) / net <= FULL_HIGH_PCT and share < FULL_LOW_PCT - 10.0
+
+
+def _levels(rows: Iterable[VesselRow], kinds: Sequence[str], view: View) -> Iterator[float]:
     """Yield how full casks were when they were filled last, or taken into the book. [% of what they hold]"""
     for row in rows:
-        lines, capacity = view.recent(row["mark"], kind), row.get("capacity_l")
+        lines, capacity = [line for kind in kinds for line in view.recent(row["mark"], kind)], row.get("capacity_l")
         litres = lines[-1]["figures"].get("volume_20") if lines else None
         if litres and capacity:
             yield litres / capacity * 100

@@ -8,12 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from statistics import median
 
+import webapp.kinds
 from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.harvest import Promise, promise_of
 from webapp.kinds.key import yield_key
-from webapp.kinds.message import Message, Param, message
+from webapp.kinds.message import Declared, Message, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.view import View
 
@@ -23,6 +24,26 @@ LIMITS = declare(
     Limit("yield_years", 3, "", "Ferments of one material that make a custom of the house"),
     Limit("grain_l_100kg", 29, "L", "100 kg of grain give"),
 )
+
+
+def fruit_mixed(read: Read, view: View) -> Iterable[Query]:
+    """Another fruit than the one that lies in the fermenter: the spirit is named by all that went in, with shares."""
+    held, material, net = view.state(read.mark)["holds"], read.text("material"), read.figures.get("net") or 0.0
+    if not held or not held["mash"] or not material or not held["material"] or held["material"] == material:
+        return
+    lies = held["mass_kg"] or 0.0
+    said = message(
+        "fruit_mixed", fruit=_fruit(material), other=_fruit(held["material"]), net=figure(round(net), 0, "kg"),
+        lies=figure(round(lies), 0, "kg"), share=rounded(net / max(net + lies, 1e-9) * 100, 0, "pct"),
+    )
+    yield Query("fruit_mixed", "ask", "material", said)
+
+
+def _fruit(material: str) -> Declared | str:
+    kind = webapp.kinds.get("fruit_intake")
+    spec = kind.field("material") if kind else None
+    named = spec and material in dict(spec.choices)
+    return Declared(("choice", "fruit_intake", "material", material)) if named else material
 
 
 def ferment_yield(read: Read, view: View) -> Iterable[Query]:
