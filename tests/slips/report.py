@@ -16,7 +16,10 @@ BLIND = (
     "What cannot be seen, and why: figures that nothing else in the book speaks of (yeast, rinse water, scores, "
     "plates, the temperature of fruit); a load of fruit, which may be large or small; a figure off by less than "
     "instruments and hands are; a reading left out of a row, which might not have been taken; the clock time of a "
-    "single entry; and a slip in the first of two figures that must agree, until the second comes."
+    "single entry; and a slip in the first of two figures that must agree, until the second comes: what is taken "
+    "into the book as opening stock, the first load of a fermenter, a fill. A step that nobody wrote is seen when its "
+    "vessel is gauged, a serial among serials not at all while it stands once. A figure that is left out is asked for; "
+    "which it was nobody can offer, nor what was meant where a whole line was copied."
 )
 WORTH_L = 1.0
 LEAST_CASES = 5  # fewer say nothing
