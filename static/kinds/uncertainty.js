@@ -2,10 +2,8 @@
 /** The figures of an entry with their uncertainty. Twin of webapp/kinds/uncertainty.py, which says why. */
 import { data } from "../trade/datafiles.js";
 import { dipLimitsCm } from "../trade/dipping.js";
-import {
-  dipLimitsL, glassLimitPct, proofLimit, propagate, scaleIntervalKg, scaleLimitKg, standardFromInterval, standardFromLimit,
-  thermometerLimitC,
-} from "../trade/uncertainty.js";
+import { dipLimitsL, glassLimitPct, proofLimit, scaleIntervalKg, scaleLimitKg, thermometerLimitC } from "../trade/errorlimits.js";
+import { propagate, standardFromInterval, standardFromLimit } from "../trade/uncertainty.js";
 import { toCanonical } from "../trade/units.js";
 import { figuresOf } from "./read.js";
 

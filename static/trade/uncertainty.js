@@ -3,10 +3,7 @@
  * Uncertainty: what the limits of error of instruments leave open of a figure (JCGM 100:2008, law of propagation).
  * Twin of webapp/trade/uncertainty.py, which has units, ranges and sources.
  */
-import { data } from "./datafiles.js";
-
 export const COVERAGE = 2;
-const STEPS = [1, 2, 5];
 
 /**
  * @typedef {{value: number, shared: Record<string, number>, own: number}} Uncertain
@@ -25,51 +22,6 @@ export const standardFromLimit = (limit) => limit / Math.sqrt(3);
 
 /** @param {number} interval */
 export const standardFromInterval = (interval) => interval / Math.sqrt(12);
-
-/** @param {string} accuracy @param {number | null} intervalPct @returns {number} % vol */
-export function glassLimitPct(accuracy, intervalPct) {
-  const { interval_pct: usual, limit_intervals: classes, usual: most } = data("instruments").alcoholometer;
-  if (intervalPct !== null && intervalPct !== usual) return intervalPct;
-  return (classes[accuracy] ?? classes[most]) * usual;
-}
-
-/** @param {number | null} intervalProof @returns {number} proof */
-export const proofLimit = (intervalProof) => intervalProof ?? data("instruments").proof_hydrometer.interval_proof;
-
-/** @param {number | null} intervalC @returns {number} °C */
-export function thermometerLimitC(intervalC) {
-  const { intervals_c: intervals, limits_c: limits, interval_c: usual } = data("instruments").thermometer;
-  const interval = intervalC ?? usual;
-  const n = intervals.findIndex((/** @type {number} */ step) => interval <= step);
-  return n < 0 ? interval : limits[n];
-}
-
-/** @param {number} loadKg @returns {number} kg */
-export function scaleIntervalKg(loadKg) {
-  const { most_intervals: most, least_interval_kg: least } = data("instruments").scale;
-  let [interval, decade, n] = [least, least, 0];
-  while (interval * most < loadKg && decade < 1e6) {
-    n += 1;
-    if (n === STEPS.length) [n, decade] = [0, decade * 10];
-    interval = STEPS[n] * decade;
-  }
-  return interval;
-}
-
-/** @param {number} loadKg @param {number} intervalKg @param {string} accuracy @returns {number} kg */
-export function scaleLimitKg(loadKg, intervalKg, accuracy) {
-  const { loads_intervals: classes, limits_intervals: limits, usual } = data("instruments").scale;
-  const many = loadKg / intervalKg;
-  const n = (classes[accuracy] ?? classes[usual]).filter((/** @type {number} */ most) => many > most + 1e-9).length;
-  return limits[n] * intervalKg;
-}
-
-/** @param {number} volumeL @param {number | null} capacityL @returns {[number, number]} of the table and of the surface [L] */
-export function dipLimitsL(volumeL, capacityL) {
-  const { table_share: share, surface_m: surface } = data("instruments").tank;
-  const side = cubeRoot(Math.max(volumeL, capacityL ?? 0) / 1000);
-  return [share * volumeL, side * side * surface * 1000];
-}
 
 /**
  * @param {(at: Record<string, number>) => Record<string, number>} model @param {Input[]} inputs
@@ -117,16 +69,4 @@ export function expanded(standard, decimals) {
 function slopeOf(below, value, above, step) {
   if (above === undefined) return below === undefined ? 0 : (value - below) / step;
   return below === undefined ? (above - value) / step : (above - below) / (2 * step);
-}
-
-/** Newton's steps: powers are not the same to the last bit everywhere. @param {number} value */
-function cubeRoot(value) {
-  if (value <= 0) return 0;
-  let root = Math.max(value, 1);
-  for (let n = 0; n < 200; n += 1) {
-    const better = root - (root * root * root - value) / (3 * root * root);
-    if (!(better < root)) return root;
-    root = better;
-  }
-  return root;
 }

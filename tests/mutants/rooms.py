@@ -81,6 +81,7 @@ ROOMS = {
                 datafiles="trade/test_data_files",
                 density="phone_sums trade/test_density",
                 dipping="phone_sums trade/test_dipping",
+                error_limits="trade/test_error_limits",
                 errors="trade/test_refusals trade/test_units phone_sums",
                 fermentfit="phone_cellar trade/test_ferment",
                 ferment="trade/test_refusals phone_cellar phone_sums trade/test_ferment",

@@ -14,7 +14,7 @@ from webapp.kinds.figures import figures_of
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Field, Kind
 from webapp.kinds.state import Value
-from webapp.trade import uncertainty
+from webapp.trade import error_limits, uncertainty
 from webapp.trade.datafiles import load_data
 from webapp.trade.dipping import dip_limits_cm
 from webapp.trade.errors import OutOfDomain
@@ -134,17 +134,17 @@ def _prescribed(
 ) -> tuple[float, float] | None:
     accuracy, interval = (known["accuracy"], known["interval"]) if known else ("", None)
     if unit == "pct_glass":
-        return uncertainty.glass_limit_pct(accuracy, interval), interval or _glass_interval()
+        return error_limits.glass_limit_pct(accuracy, interval), interval or _glass_interval()
     if unit == "proof_glass":
-        limit = uncertainty.proof_limit(interval)
+        limit = error_limits.proof_limit(interval)
         return limit, limit
     if spec.instrument == "thermometer":
         step = interval if interval is None else _width(interval, known)
-        return uncertainty.thermometer_limit_c(step), step or 0.1  # a display shows tenths
+        return error_limits.thermometer_limit_c(step), step or 0.1  # a display shows tenths
     if spec.instrument == "scale":
         return _scale(value, known)
     if spec.instrument == "dip":
-        table, surface = uncertainty.dip_limits_l(value, capacity_l)
+        table, surface = error_limits.dip_limits_l(value, capacity_l)
         # Either way: an interval of twice as much, unless its own is known, such as that of a sight glass in litres.
         return table, surface * 2.0 if interval is None else _width(interval, known)
     if unit in ("kg_m3", "g_mL"):
@@ -157,13 +157,13 @@ def _prescribed(
 
 def _scale(load_kg: float, known: Accuracy | None) -> tuple[float, float]:
     interval = known["interval"] if known else None
-    step = uncertainty.scale_interval_kg(load_kg) if interval is None else _width(interval, known)
-    return uncertainty.scale_limit_kg(load_kg, step, known["accuracy"] if known else ""), step
+    step = error_limits.scale_interval_kg(load_kg) if interval is None else _width(interval, known)
+    return error_limits.scale_limit_kg(load_kg, step, known["accuracy"] if known else ""), step
 
 
 def _strength() -> tuple[float, float]:
     # What is typed corrected has to be as good as glass of class III: German AlkStV, section 2.
-    return uncertainty.glass_limit_pct("", None), _glass_interval()
+    return error_limits.glass_limit_pct("", None), _glass_interval()
 
 
 def _glass_interval() -> float:

@@ -45,7 +45,7 @@ _CARRIED_DATA = ("vle.json",)
 # what looks through the camera.
 # [name of the part: how the names below static begin that travel in it], fetched in this order
 _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/caskloss.js", "trade/placenames.js",
-             "trade/reducing.js", "trade/uncertainty.js",
+             "trade/reducing.js", "trade/uncertainty.js", "trade/errorlimits.js",
              "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "ui/unitlist.js")
 LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
 # What the run sheet opens with comes at the start.

@@ -19,7 +19,8 @@ from webapp.kinds.rows import NO_ROW
 from webapp.kinds.run_state import Run
 from webapp.kinds.state import NO_FILL
 from webapp.kinds.view import View
-from webapp.trade.uncertainty import COVERAGE, dip_limits_l, standard_from_limit
+from webapp.trade.error_limits import dip_limits_l
+from webapp.trade.uncertainty import COVERAGE, standard_from_limit
 
 LIMITS = declare(
     Limit("fraction_off_pct", 3.0, "% vol", "A fraction off what ran over the safe, by"),

@@ -15,13 +15,8 @@ from webapp.kinds.rows import NO_ROW
 from webapp.kinds.uncertainty import uncertain_figures
 from webapp.kinds.view import View
 from webapp.trade.datafiles import load_data
-from webapp.trade.uncertainty import (
-    COVERAGE,
-    dip_limits_l,
-    glass_limit_pct,
-    standard_from_interval,
-    standard_from_limit,
-)
+from webapp.trade.error_limits import dip_limits_l, glass_limit_pct
+from webapp.trade.uncertainty import COVERAGE, standard_from_interval, standard_from_limit
 
 
 def off_by(read: Read, view: View, name: str) -> float:
