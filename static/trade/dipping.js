@@ -3,11 +3,11 @@
  * Litres from a dip: by the strapping table of a tank, or by the dimensions of a cask.
  * Twin of webapp/trade/dipping.py, which has units, ranges and sources.
  */
+import { data } from "./datafiles.js";
 import { checkRange } from "./numeric.js";
 
 const STRIPS = 400;
 const CASK_SHARE = 0.03;
-const [TABLE_SHARE, SURFACE_CM] = [0.003, 0.2];
 const SLOPE_CM = 0.05;
 
 /** @type {{text: string, dips: any}} */
@@ -75,11 +75,12 @@ function segment(radius, level) {
 export function dipLimitsCm(text, dipCm, tempC) {
   const litres = volumeOfDip(text, dipCm, tempC);
   const vessel = read(text);
-  const off = vessel.points ? TABLE_SHARE * litres
+  const { table_share: share, surface_m: surface } = data("instruments").tank;
+  const off = vessel.points ? share * litres
     : CASK_SHARE * volumeOfCask(vessel.bung_cm, vessel.head_cm, vessel.length_cm, heightOf(vessel), vessel.lies);
   const { points, tilt_cm: tilt } = vessel;
   const [low, high] = points ? [points[0][0] - tilt, points[points.length - 1][0] - tilt] : [0, heightOf(vessel)];
   const [before, after] = [Math.max(dipCm - SLOPE_CM, low), Math.min(dipCm + SLOPE_CM, high)];
   const slope = Math.abs(volumeOfDip(text, after, tempC) - volumeOfDip(text, before, tempC)) / (after - before);
-  return [slope > 0 ? off / slope : 0, SURFACE_CM];
+  return [slope > 0 ? off / slope : 0, surface * 100];
 }

@@ -11,13 +11,13 @@ import math
 from functools import lru_cache
 from typing import TypedDict, cast
 
+from webapp.trade.datafiles import load_data
 from webapp.trade.numeric import check_range
 
 # Steel: 12e-6 a degree along a line, austenitic 16e-6; three times that of a space. From memory, handbooks.
 STEEL_PER_C, STAINLESS_PER_C = 36e-6, 48e-6
 STRIPS = 400  # of a lying cask; the error of Simpson's rule is below a millilitre then
 CASK_SHARE = 0.03
-TABLE_SHARE, SURFACE_CM = 0.003, 0.2
 _SLOPE_CM = 0.05
 
 
@@ -183,16 +183,16 @@ def dip_limits_cm(dips: str, dip_cm: float, temp_c: float) -> tuple[float, float
     rules, no source.
     """
     litres = volume_of_dip(dips, dip_cm, temp_c)
-    vessel = _read(dips)
+    vessel, tank = _read(dips), load_data("instruments")["tank"]
     if "points" in vessel:
-        off = TABLE_SHARE * litres
+        off = tank["table_share"] * litres
     else:
         full = vessel["bung_cm"] if vessel["lies"] else vessel["length_cm"]
         off = CASK_SHARE * volume_of_cask(
             vessel["bung_cm"], vessel["head_cm"], vessel["length_cm"], full, lies=vessel["lies"]
         )
     slope = _litres_per_cm(vessel, dips, dip_cm, temp_c)
-    return (off / slope if slope > 0 else 0.0), SURFACE_CM
+    return (off / slope if slope > 0 else 0.0), tank["surface_m"] * 100.0
 
 
 def _litres_per_cm(vessel: Dips, dips: str, dip_cm: float, temp_c: float) -> float:

@@ -160,3 +160,17 @@ def test_typed_days_later_on_a_phone():
         asked = book.enter("gauge", "T1", "2026-08-10 08:00", volume="100.0", strength="60.0", temp="20",
                            typed_min=hours * 60)
         assert only(asked, "late").weight == weight
+
+
+def test_a_remnant_is_held_against_two_dips_by_squares():
+    """However narrow the limits: 0.3 % of 32.3 L and 2 mm of a cube's bottom of 150 L, 0.56 L, each over sqrt(3) and by
+    squares, twice, for two dips (JCGM 100, 4.3.7 and 5.1.2): 0.94 L.
+    """
+    for remnant, asked in (("31.45", []), ("31.30", ["remnant_off"])):
+        book = run()
+        book.site_values["checks"] = {"remnant_pct": 0.0, "remnant_least_l": 0.0}
+        gauged(book, "hearts", "R2", "32.3", "70.5", "13:26")
+        book = run(book, "2025-09-26", "R-25-03")
+        found = gauged(book, "hearts", "R2", "64.0", "70.5", "13:26", "2025-09-26", remnant=remnant,
+                       remnant_strength="70.5")
+        assert [code for code in codes(found) if code == "remnant_off"] == asked, remnant

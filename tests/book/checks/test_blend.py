@@ -183,3 +183,21 @@ def test_a_dump_s_dip_offers_the_one_that_comes_to_the_sum():
     """168.9 L come out of the cask; 196.8 are its digits changed about, 16.89 its point."""
     asked = dumped("1689")
     assert [(one.field, one.raw) for one in only(asked, "dip_sum").suggestions][:1] == [("tank_dip", "168.9")]
+
+
+def test_before_a_filter_two_dips_of_one_tank_may_differ():
+    """0.3 % of 197 L and 2 mm of 1 m2, 0.34 and 1.15 L (JCGM 100, 4.3.7), 45 % of it and the glass: 2 u = 1.11 L, of two 1.57."""
+    for before, asked in (("196.6", []), ("196.4", ["filter_before"])):
+        book = Ledger(checks={"dip_pct": 0.1})
+        book.enter("gauge", "T1", f"{DAY} 08:00", volume="200", strength="45", temp="20")
+        found = book.enter("chill_filter", "T1", f"{DAY} 15:00", temp="-2", sheets="lot 1", volume_before=before,
+                           strength_before="45.0", volume_after=before, strength_after="45.0")
+        assert [code for code in codes(found) if code == "filter_before"] == asked, before
+
+
+def test_water_is_not_asked_about_within_what_the_strength_before_leaves_open():
+    """Glass of class III, 0.1 % vol and its interval: 2 u = 0.13 % vol at 60, thinned to 45 0.10 (JCGM 100, 5.1.2)."""
+    for kilograms, asked in (("34.2", []), ("34.8", ["water_off"])):
+        book = Ledger(checks={"water_off_pct": 0.0})
+        book.enter("gauge", "T1", f"{DAY} 08:00", volume="100", strength="60", temp="20")
+        assert codes(book.enter("reduce", "T1", f"{DAY} 15:00", target="45", water=kilograms)) == asked, kilograms

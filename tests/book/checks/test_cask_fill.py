@@ -158,3 +158,12 @@ def test_an_emptied_cask_may_keep_eight_kilograms_and_one_that_two_scales_preten
         asked = dump(old(), empty=empty)
         assert (codes(asked) == ["soakage"]) is is_asked, empty
         assert all(query.field == "empty" for query in asked)
+
+
+def test_no_loss_over_a_day_is_asked_about_within_what_two_weighings_leave_open():
+    """However narrow the limits: 0.54 L of 107.7 by glass of class III (0.1 % vol, 173 L) and scale, twice (JCGM 100)."""
+    for gross, asked in (("205.8", []), ("205.0", ["cask_life"])):
+        book = Ledger(checks={"loss_noise_pct": 0.0, "loss_large_pct": 0.0})
+        book.enter("gauge", "C4", "2026-08-09 10:00", net_weight="160", strength="61.0", temp="12")
+        assert codes(book.enter("dump", "C4", "2026-08-10 09:00", gross=gross, empty="52.0", strength="61.0",
+                                temp="12", to_vessel="T1")) == asked, gross

@@ -27,14 +27,27 @@ def test_as_much_as_stands_there_can_be_planned(kilograms: str):
 
 
 def test_more_than_stands_there_is_asked_about_with_both_weights():
-    query = only(plan(filled(), f"{C4} 160.3"), "vat_short")  # 160 kg on the scale are 160.19 kg of mass
+    query = only(plan(filled(), f"{C4} 160.5"), "vat_short")  # 160 kg on the scale are 160.19 kg of mass
     assert (query.weight, query.field) == ("ask", "draws")
-    assert query.words == "160.3 kg planned out of C4, 160.2 kg by the book. Plan it again."
+    assert query.words == "160.5 kg planned out of C4, 160.2 kg by the book. Plan it again."
     # Twice from one cask is the sum of both.
-    assert only(plan(filled(), f"{C4} 100; {C4} 60.3"), "vat_short").words.startswith("160.3 kg planned out of C4")
+    assert only(plan(filled(), f"{C4} 100; {C4} 60.5"), "vat_short").words.startswith("160.5 kg planned out of C4")
     # Out of an empty one nothing can be planned; the first is named alone.
     query = only(plan(filled(), f"{C1} 1; {C4} 200"), "vat_short")
     assert query.words.startswith("1.0 kg planned out of C1, 0.0 kg by the book.")
+
+
+def test_what_the_instruments_leave_open_can_be_planned():
+    """Gross and tare by class III, e 0.1 kg: 0.15 and 0.05 kg (Directive 2014/31/EU), each read to 0.1: 2 u = 0.20 kg.
+
+    A tank of 1000 L: 2 mm of 1 m2 and 0.3 % of 300 L (JCGM 100, 4.3.7): 2 u = 2.53 L, of 0.909 kg each.
+    """
+    assert plan(filled(), f"{C4} 160.35") == []
+    for kilograms, asked in (("274.5", []), ("275.5", ["vat_short"])):
+        book = Ledger()
+        book.enter("gauge", "T1", f"{DAY} 08:00", volume="300", strength="60", temp="20")  # 272.7 kg
+        assert codes(book.enter("vat_plan", "T3", f"{DAY} 10:00", name="V1", draws=f"{make_mark('T1')} {kilograms}",
+                                target="45")) == asked, kilograms
 
 
 def test_a_vessel_that_is_not_in_the_book_is_named():

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
-from webapp.book.checks.instruments import dip_apart, held_off_pct, off_by
+from webapp.book.checks.instruments import apart, dip_apart, held_off_pct, off_by
 from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.words import figure, rounded, strength_field, typed
 from webapp.kinds.amount import Amount, spirit_volume_ml
@@ -42,7 +42,7 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
     elif _too_strong(after, target, held, view) and _by_volume_rule(read, held, target):
         yield from _volume_rule(read, held, target, after)
     else:
-        yield from _water_off(read, view, target, _strength(after))
+        yield from _water_off(read, view, held, target, _strength(after))
 
 
 def _too_strong(after: Amount, target: float, held: Fill, view: View) -> bool:
@@ -51,12 +51,12 @@ def _too_strong(after: Amount, target: float, held: Fill, view: View) -> bool:
     return _strength(after) - target > max(limit("reduce_pct", view), held_off_pct() * thinned)
 
 
-def _water_off(read: Read, view: View, target: float, after: float) -> Iterable[Query]:
+def _water_off(read: Read, view: View, held: Fill, target: float, after: float) -> Iterable[Query]:
     """Ask about water that takes the tank below its target; and about less of it only where a slip explains that,
     since water may go in by steps.
     """
     needed, name = read.figures.get("needed") or 0.0, "water" if "water" in read.values else "water_volume"
-    most = limit("water_off_pct", view)
+    most = max(limit("water_off_pct", view), held_off_pct() * after / (held["strength_pct"] or 1.0))
     expects = (Expected(name, needed * 0.97, needed * 1.03, needed),) if needed > 0 else ()
     said = message(
         "water_off", water=typed(read, name), strength=rounded(after, 1, "pct_vol"),
@@ -151,7 +151,8 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
     elif pct < -limit("filter_gain_pct", view) and is_known:
         yield Query("filter_gain", "ask", "volume_after", message("filter_gain", **sums))
     booked = held["lpa_ul"] / 1e6 if held and not held["mash"] else 0.0
-    if booked and abs(before - booked) > booked * limit("dip_pct", view) / 100:
+    most = max(booked * limit("dip_pct", view) / 100, apart(read, view, "lpa_before"))
+    if booked and abs(before - booked) > most:
         there, by_book = rounded(before, 2, "LPA"), rounded(booked, 2, "LPA")
         said = message("filter_before", before=there, vessel=vessel_name(read.mark, view), booked=by_book)
         yield Query("filter_before", "ask", "volume_before", said)

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import past_gauges, past_of, usual_drift
+from webapp.book.checks.instruments import apart
 from webapp.book.checks.words import (
     DAY_S,
     YEAR_DAYS,
@@ -102,7 +103,7 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
     a_year = limit("loss_small_pct" if is_small else "loss_large_pct", view)
     most = 100 * (1 - max(1 - a_year / 100, 0.0) ** years) + limit("loss_noise_pct", view)
     lost = (booked - now) / booked * 100
-    if lost > most:
+    if lost > most and booked - now > apart(read, view, "lpa"):
         said = message(
             "cask_life", booked=rounded(booked, 1, "LPA"), since=month(last.at, read), now=rounded(now, 1, "LPA"),
             gone=rounded(booked - now, 1, "LPA"), share=rounded(lost, 1, "pct"),

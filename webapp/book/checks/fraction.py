@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.instruments import dip_apart
 from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.run_balance import account_of, expected, fraction_name, is_stripping, part_of, run_of
 from webapp.book.checks.run_flow import SPANS, WIDEST_GAP_S
@@ -19,8 +20,6 @@ from webapp.kinds.rows import NO_ROW
 from webapp.kinds.run_state import Run
 from webapp.kinds.state import NO_FILL
 from webapp.kinds.view import View
-from webapp.trade.error_limits import dip_limits_l
-from webapp.trade.uncertainty import COVERAGE, standard_from_limit
 
 LIMITS = declare(
     Limit("fraction_off_pct", 3.0, "% vol", "A fraction off what ran over the safe, by"),
@@ -92,7 +91,7 @@ def remnant_off(read: Read, view: View) -> Iterable[Query]:
     if remnant is None or not held["fill"] or held["mash"]:
         return
     capacity = (view.vessel(read.mark) or NO_ROW).get("capacity_l")
-    dip = COVERAGE * sum(standard_from_limit(one) for one in dip_limits_l(max(remnant, booked), capacity))
+    dip = dip_apart(max(remnant, booked), capacity)
     most = max(booked * limit("remnant_pct", view) / 100, limit("remnant_least_l", view), dip)
     if abs(remnant - booked) > most:
         said = message("remnant_off", remnant=rounded(remnant, 1, "L"), vessel=vessel_name(read.mark, view),

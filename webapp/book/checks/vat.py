@@ -6,11 +6,13 @@ from collections.abc import Iterable
 
 from webapp.book.before.vat_draws import read_draws
 from webapp.book.before.view import Query
+from webapp.book.checks.instruments import dipped_kg_off_by, weighed_off_by
 from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.words import rounded
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
-from webapp.kinds.state import NO_FILL
+from webapp.kinds.rows import NO_ROW, VesselRow
+from webapp.kinds.state import NO_FILL, Fill
 from webapp.kinds.view import View
 
 
@@ -25,8 +27,16 @@ def vat_draws(read: Read, view: View) -> Iterable[Query]:
             return
         held = view.state(mark)["holds"] or NO_FILL
         there = held["mass_g"] / 1000.0
-        if kg > there + 0.05:
+        if kg > there + max(0.05, _off_by(held, view.vessel(mark) or NO_ROW)):
             planned, booked = rounded(kg, 1, "kg"), rounded(there, 1, "kg")
             said = message("vat_short", planned=planned, vessel=vessel_name(mark, view), booked=booked)
             yield Query("vat_short", "ask", "draws", said)
             return
+
+
+def _off_by(held: Fill, row: VesselRow) -> float:
+    """Return twice the standard uncertainty of what stands in a vessel, which casks are weighed for. [kg]"""
+    kg = held["mass_g"] / 1000.0
+    if row.get("sort") == "cask":
+        return weighed_off_by(kg, held.get("tare_kg") or row.get("tare_kg") or 0.0)
+    return dipped_kg_off_by(kg, held["volume_l"] or 0.0, row.get("capacity_l"))
