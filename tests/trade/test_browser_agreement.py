@@ -44,7 +44,8 @@ IN_PAGE = """async ([cases, beside]) => {
   for (const name of beside) Object.assign(trade, await import(`/static/trade/${name}`));
   const { reasonOf } = await import("/static/kinds/reasons.js");
   await trade.initTrade(async (name) => (await fetch(`/data/${name}`)).json());
-  await trade.loadTable1();
+  const { loadLater } = await import("/static/trade/datafiles.js");
+  await Promise.all(["table1", "instruments"].map(loadLater));
   const revive = (x) => x && typeof x === "object"
     ? ("odd" in x ? Number(x.odd) : Array.isArray(x) ? x.map(revive)
       : Object.fromEntries(Object.entries(x).map(([k, v]) => [k, revive(v)]))) : x;

@@ -161,7 +161,7 @@ def test_an_emptied_cask_may_keep_eight_kilograms_and_one_that_two_scales_preten
 
 
 def test_no_loss_over_a_day_is_asked_about_within_what_two_weighings_leave_open():
-    """However narrow the limits: 0.54 L of 107.7 by glass of class III (0.1 % vol, 173 L) and scale, twice (JCGM 100)."""
+    """However narrow the limits: 0.54 L by glass of class III (0.1 % vol of 173 L) and scale, twice (JCGM 100)."""
     for gross, asked in (("205.8", []), ("205.0", ["cask_life"])):
         book = Ledger(checks={"loss_noise_pct": 0.0, "loss_large_pct": 0.0})
         book.enter("gauge", "C4", "2026-08-09 10:00", net_weight="160", strength="61.0", temp="12")
