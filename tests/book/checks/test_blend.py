@@ -186,7 +186,7 @@ def test_a_dump_s_dip_offers_the_one_that_comes_to_the_sum():
 
 
 def test_before_a_filter_two_dips_of_one_tank_may_differ():
-    """0.3 % of 197 L and 2 mm of 1 m2, 0.34 and 1.15 L; 45 % of it and the glass: 2 u = 1.11 L, of two 1.57 (JCGM 100)."""
+    """0.3 % of 197 L and 2 mm of 1 m2, 0.34 and 1.15 L; 45 % of it and the glass: 2 u = 1.11, of two 1.57."""
     for before, asked in (("196.6", []), ("196.4", ["filter_before"])):
         book = Ledger(checks={"dip_pct": 0.1})
         book.enter("gauge", "T1", f"{DAY} 08:00", volume="200", strength="45", temp="20")
