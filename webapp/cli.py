@@ -167,6 +167,7 @@ def demo(data_dir: Path, port: int | None, is_lan: bool, is_fresh: bool, trust_p
 def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
     """Begin a book: the house, the first person, and the certificate that phones will trust."""
     from webapp.book.house import people, registry
+    from webapp.book.house.passwords import refuse_guessable
     from webapp.serving.certificates import get_authority
 
     _make_folder(data_dir)
@@ -178,6 +179,7 @@ def set_up(data_dir: Path, names: tuple[str, ...]) -> None:
         name = click.prompt("Your name")
         code = click.prompt("Your code, as it stands beside entries (2 to 4 letters)").strip().upper()
         password = click.prompt("Password", hide_input=True, confirmation_prompt=True)
+        refuse_guessable(password, [code, *name.split(), *house.split()])
         with book.write():
             registry.set_site(book, {"name": house, "units": units}, by=code)
             row = {"code": code, "name": name, "roles": ["master distiller"], "access": "office"}
@@ -209,6 +211,26 @@ def new_phone(data_dir: Path, url: str | None, phone_name: str) -> None:
     click.echo(address)
     click.echo(f"A phone whose camera does not scan: open {root}/start on it, and type {codes.show_code(grant.code)}")
     click.echo(f"(within {codes.MINUTES} minutes; either way it is good for one phone).")
+
+
+@main.command()
+@data_option
+@click.option("--url", help="The server's address; left out: where it last ran.")
+@click.argument("code")
+def invite(data_dir: Path, url: str | None, code: str) -> None:
+    """Make an invitation: a link by which the person of this CODE sets a password of their own."""
+    from webapp.book.house import invitations, journal
+    from webapp.serving.site import read_last_url
+
+    url = url or read_last_url(data_dir)
+    if url is None:
+        raise Sentence("This book was not served yet. Start `cellarslate serve` first, or give --url.")
+    code = code.strip().upper()
+    with open_at(data_dir) as book:
+        token = invitations.invite(book, data_dir, code, BY_COMMAND_LINE, datetime.now(UTC))
+    journal.note(data_dir, "invited", origin="command", about=code)
+    click.echo(f"Good once, for {invitations.GOOD_FOR.days} days. Whoever opens it sets the password of {code}:")
+    click.echo(f"{url.rstrip('/')}/invitation/{token}")
 
 
 @main.command()

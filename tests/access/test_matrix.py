@@ -8,7 +8,7 @@ from webapp.trade.marks import make_mark
 # What stands open, by name: nothing is open by belonging to a room. How one comes in, and public certificates.
 OPEN = {
     "static", "access.sign_in", "access.sign_out", "access.set_up", "access.trust", "access.trust_certificate",
-    "access.trust_profile", "access.trust_seen", "access.health",
+    "access.trust_profile", "access.trust_seen", "access.health", "access.invitation",
 }
 # The floor's shells and files carry no data of the book; what they show comes from the phone's own store, filled by
 # the guarded API. Those that the server fills in ask first whether somebody is signed in. Both are looked at below.

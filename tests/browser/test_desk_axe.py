@@ -23,6 +23,7 @@ PAGES = [
     "/desk/runs", "/desk/labels",
     "/desk/address", "/desk/parties", "/desk/parties/edit",
     "/desk/phones", "/desk/access", "/desk/people", "/desk/people/IM", "/desk/people/new", "/desk/settings",
+    "/desk/you", "/again",
     "/desk/limits",
     "/desk/instruments/new", "/desk/instruments", "/desk/instruments/TH-2", "/desk/periods", "/desk/periods/2026-Q3",
     "/desk/periods/2026-Q3/close", "/desk/records", "/desk/bottled", "/desk/seasons", "/desk/casks-by-year",

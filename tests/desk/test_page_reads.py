@@ -97,6 +97,7 @@ PAGES: dict[str, Addresses] = {
     "party_edit": at("/parties/edit"),
     "address_page": at("/address"),
     "settings_page": at("/settings"),
+    "you_page": at("/you"),
     "sheet_file": at("/sheets/1/file"),
     "sheet_page": at("/sheets/1"),
     "sheet_template": at("/sheets/template/all.xlsx", "/sheets/template/opening.csv"),

@@ -10,11 +10,12 @@ from decimal import Decimal
 import pypdfium2
 import pytest
 
+from webapp.access import guard
 from webapp.book.house import registry
 from webapp.book.periods import closes
 from webapp.book.periods.periods import litres
 
-from .conftest import C1, F1, R2, START, token
+from .conftest import C1, F1, PASSWORD, R2, START, token
 
 OCTOBER = int((datetime(2025, 10, 10, 8, tzinfo=UTC) - START).total_seconds() // 60)  # minutes after the house's start
 
@@ -119,6 +120,23 @@ def test_closing_asks_once_more_and_signs_what_was_shown(season):
     assert (row["month"], row["person"], row["figures"]["closing"]["production"]) == ("2025-10", "IM", 27_300_000)
     assert "is closed already" in client.get("/desk/periods/2025-10/close").text
     assert season.client("NS").get("/desk/periods/2025-11/close").status_code == 403
+
+
+def test_a_close_wants_the_password_again_and_signs_what_was_shown(season, monkeypatch):
+    client, address = season.client("IM"), "/desk/periods/2025-10/close"
+    page = client.get(address).text
+    data = {"csrf_token": token(client, address), "digest": digest_in(page), "sure": "yes",
+            "read": re.findall(r'name="read" value="([^"]+)"', page)}
+    eleven_minutes_on = guard.time.time() + 660
+    monkeypatch.setattr(guard.time, "time", lambda: eleven_minutes_on)
+    asked = client.post(address, data=data)
+    assert asked.status_code == 422 and "Is it still you?" in asked.text and not closes.closes(season.book)
+    carried = re.findall(r'<input type="hidden" name="(sure|digest|read)" value="([^"]*)"', asked.text)
+    assert ("sure", "yes") in carried and len(carried) == 2 + len(data["read"])
+    assert client.post(address, data=data | {"again_password": "not this"}).status_code == 422
+    assert not closes.closes(season.book)
+    assert client.post(address, data=data | {"again_password": PASSWORD}).status_code == 302
+    assert closes.closes(season.book)
 
 
 def digest_in(page):

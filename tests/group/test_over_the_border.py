@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
 from datetime import UTC, datetime
@@ -147,8 +148,12 @@ def test_the_pages_show_sites_trace_and_periods(group: Group, two):
     assert "On the way between sites" in client.get("/group/periods/2025-09").text
     assert client.get("/group/periods/1999-01").status_code == 404
     assert client.get(f"/group/trace/{book_id(north)}/nothing").status_code == 404
-    added = {"code": "IM", "name": "Ira", "access": "floor", "password": "another long secret"}
-    assert client.post("/group/people", data=added).status_code == 302
+    added = {"code": "IM", "name": "Ira", "access": "floor", "invite": "yes"}
+    shown = client.post("/group/people", data=added)
+    assert shown.status_code == 200
+    token = re.search(r"/invitation/([\w-]{43})", shown.text)[1]
+    chosen = {"password": "another long secret", "again": "another long secret"}
+    assert group.app.test_client().post(f"/invitation/{token}", data=chosen).status_code == 302
     looker = group.app.test_client()
     looker.post("/sign-in", data={"code": "IM", "password": "another long secret"})
     assert looker.get("/group/sites").status_code == 200

@@ -5,8 +5,11 @@ from __future__ import annotations
 from flask import Flask
 from flask_wtf.csrf import CSRFError, CSRFProtect
 
+from webapp.access import again as again  # its pages hang on the blueprint of pages, as those of the next do
 from webapp.access import errors, headers, health, journal, pages, secret
+from webapp.access import invited as invited
 from webapp.access.guard import cookie_name, current, load_current, needs
+from webapp.book.house import signed_in
 
 __all__ = ["csrf", "current", "init_app", "needs"]
 
@@ -21,7 +24,7 @@ def init_app(app: Flask) -> None:
         SESSION_COOKIE_HTTPONLY=True,
         SESSION_COOKIE_SAMESITE="Lax",
         SESSION_COOKIE_SECURE=bool(app.config["TLS"]),
-        PERMANENT_SESSION_LIFETIME=12 * 3600,
+        PERMANENT_SESSION_LIFETIME=signed_in.IDLE,
         # The token lives as long as the session: a form left open over lunch is still good.
         WTF_CSRF_TIME_LIMIT=None,
         WTF_CSRF_SSL_STRICT=False,

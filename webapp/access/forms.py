@@ -10,7 +10,6 @@ from webapp.kinds.as_form import pairs
 
 PASSWORD_LEAST = 10
 UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
-UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
 
 
 class SignInForm(FlaskForm):
@@ -19,6 +18,26 @@ class SignInForm(FlaskForm):
     code = StringField("Your short code", [InputRequired("Type your short code."), Length(max=40)])
     password = PasswordField("Password", [InputRequired("Type your password."), Length(max=200)])
     next = HiddenField()
+
+
+class AgainForm(FlaskForm):
+    """The password of whoever is signed in, once more."""
+
+    again_password = PasswordField("Your password", [InputRequired("Type your password."), Length(max=200)])
+    next = HiddenField()
+
+
+class InvitationForm(FlaskForm):
+    """A person's own password, chosen by an invitation."""
+
+    password = PasswordField(
+        "A password of your own",
+        [
+            InputRequired("Type a password."),
+            Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do."),
+        ],
+    )
+    again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])
 
 
 class SetUpForm(FlaskForm):

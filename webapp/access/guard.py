@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import secrets
+import time
 from collections.abc import Callable
 from datetime import UTC, datetime
 from functools import wraps
@@ -14,9 +15,11 @@ from flask.typing import ResponseReturnValue
 from flask_wtf.csrf import validate_csrf
 from werkzeug.wrappers import Response
 
-from webapp.book.house import devices, people, registry, sessions
+from webapp.access.tries import network_of
+from webapp.book.house import devices, people, registry, sessions, signed_in
 from webapp.book.house.devices import Device
 from webapp.book.house.people import Person
+from webapp.book.record.log import sha256
 from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
@@ -26,6 +29,9 @@ COOKIE = "cellarslate_device"
 COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
 P = ParamSpec("P")
 SAFE = ("GET", "HEAD", "OPTIONS")
+FRESH_S = 600  # how long a password that was typed stands for what cannot be taken back
+_SEEN_EVERY_S = 300
+_CLOCK_BACK_S = 300  # a clock that is set back by so much ends nobody's session
 RANK = {"floor": 0, "distiller": 1, "office": 2}
 
 
@@ -130,13 +136,49 @@ def sign_in(person: Person) -> None:
     session["id"] = secrets.token_hex(16)
     # Ties the session to the password of its day: a changed password ends every session.
     session["stamp"] = people.password_stamp(current.book, person["code"])
+    session["began"] = session["fresh"] = session["seen"] = int(time.time())
+    signed_in.begin(
+        current_app.config["DATA_DIR"], session["id"], person["code"], datetime.now(UTC),
+        network_of(request.remote_addr), request.user_agent.string,
+    )
 
 
 def sign_out() -> None:
     """End the session, here and for whoever holds a copy of its cookie."""
     if session_id := session.get("id"):
-        sessions.end_session(current.book, session_id, datetime.now(UTC))
+        end_session(sha256(session_id))
     session.clear()
+
+
+def end_session(session_sha256: str) -> None:
+    """End a session, wherever its cookie is, by the SHA-256 of its id."""
+    sessions.end_session(current.book, session_sha256, datetime.now(UTC))
+    signed_in.take_off(current_app.config["DATA_DIR"], session_sha256)
+
+
+def this_session() -> str:
+    """Return the SHA-256 of the id of the session that asks."""
+    return sha256(session.get("id", ""))
+
+
+def is_fresh() -> bool:
+    """Say whether the person typed their password within FRESH_S. The demo asks nobody: its doors have no passwords."""
+    return bool(current_app.config.get("DEMO")) or 0 <= time.time() - session.get("fresh", 0) < FRESH_S
+
+
+def make_fresh() -> None:
+    """Note that the person has just shown that it is they."""
+    session["fresh"] = int(time.time())
+
+
+def end_others(code: str) -> int:
+    """End the sessions of a person, but the one that asks; return how many were open."""
+    own = this_session()
+    found = signed_in.listed(current_app.config["DATA_DIR"], code, datetime.now(UTC))
+    others = [one["sha256"] for one in found if one["sha256"] != own]
+    for digest in others:
+        end_session(digest)
+    return len(others)
 
 
 def _person() -> Person | None:
@@ -145,10 +187,15 @@ def _person() -> Person | None:
         return None
     session_id = session.get("id", "")
     person, stamp, is_ended = sessions.find_person(current.book, code, session_id)
-    is_over = session.get("stamp") != stamp or not session_id or is_ended
+    age_s = time.time() - session.get("began", 0)
+    is_old = not -_CLOCK_BACK_S <= age_s < signed_in.ABSOLUTE.total_seconds()
+    is_over = session.get("stamp") != stamp or not session_id or is_ended or is_old
     if not person or person["retired"] or is_over:
         session.clear()
         return None
+    if time.time() - session.get("seen", 0) >= _SEEN_EVERY_S:
+        session["seen"] = int(time.time())
+        signed_in.seen(current_app.config["DATA_DIR"], session_id, datetime.now(UTC))
     return person
 
 

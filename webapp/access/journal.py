@@ -29,13 +29,18 @@ def note_once(sort: str, who: str = "", about: str = "") -> None:
         note(sort, who, about)
 
 
+def _path() -> str:
+    """Return the path that was asked for; of an invitation without its token, which is as good as a password."""
+    return "/invitation/…" if request.endpoint == "access.invitation" else request.path
+
+
 def init_app(app: Flask) -> None:
     """Note what is taken out of the house as a file, and writes that are refused."""
 
     @app.after_request
     def _look(response: Response) -> Response:
         if response.status_code in (401, 403) and request.method not in SAFE and request.endpoint != "access.sign_in":
-            note_once("refused", about=f"{request.method} {request.path}")
+            note_once("refused", about=f"{request.method} {_path()}")
         elif response.status_code == 200 and "attachment" in response.headers.get("Content-Disposition", ""):
             note("took_out", about=request.full_path.rstrip("?"))
         return response

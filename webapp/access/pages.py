@@ -28,7 +28,9 @@ from webapp.access.journal import note, note_once
 from webapp.access.tries import Remembered, Tries, network_of
 from webapp.book.house import people, registry
 from webapp.book.house.hashing import WAIT_S, TooManyAtOnce
+from webapp.book.house.passwords import refuse_guessable
 from webapp.book.house.people import Person
+from webapp.book.record.errors import BookError
 from webapp.serving import phone_trust
 
 bp = Blueprint("access", __name__)
@@ -62,15 +64,19 @@ def sign_in_page() -> ResponseReturnValue:
     if request.method == "GET":
         form.next.data = request.args.get("next", "")
     elif form.validate():
-        person = _tried(str(form.code.data).strip(), str(form.password.data))
+        person = tried(str(form.code.data).strip(), str(form.password.data))
         if person:
             begin_session(person)
-            return redirect(_inside(form.next.data) or url_for(_home()))
+            return redirect(inside(form.next.data) or url_for(home()))
         form.password.errors = ["Code or password is wrong. Type them again."]
     return render_template("access/sign_in.html", form=form), 200 if request.method == "GET" else 401
 
 
-def _tried(code: str, password: str) -> Person | None:
+def tried(code: str, password: str, passed: str = "signed_in") -> Person | None:
+    """Return whose code and password these are, or None; counted and noted in the journal, `passed` where they are.
+
+    Whoever tries too often, and whoever comes while many stand in line, is sent away with a page.
+    """
     address = network_of(request.remote_addr)
     name = code.upper()
     here = f"{name}\n{address}"
@@ -98,7 +104,7 @@ def _tried(code: str, password: str) -> Person | None:
         if not is_used:
             by_name.took_back(name)
         used_here.add(here)
-    note("signed_in" if person else "not_signed_in", person["code"] if person else "", "" if person else _shown(name))
+    note(passed if person else "not_signed_in", person["code"] if person else "", "" if person else _shown(name))
     return person
 
 
@@ -113,12 +119,12 @@ def _send_away(status: int, words: str, wait_s: int) -> NoReturn:
     abort(response)
 
 
-def _home() -> str:
+def home() -> str:
     """Return the endpoint of the first page of a person: the desk, or the page that this server has in its place."""
     return str(current_app.config.get("HOME", "desk.today_page"))
 
 
-def _inside(target: str | None) -> str | None:
+def inside(target: str | None) -> str | None:
     """Return the path of the page to go on to, if it is a page of ours; never another site."""
     parts = urlsplit(target or "")
     if not target or parts.scheme or parts.netloc or not target.startswith("/") or target[1:2] in ("/", "\\"):
@@ -149,7 +155,11 @@ def set_up() -> ResponseReturnValue:
         if by_address.wait_s(address):
             abort(429)
         if hmac.compare_digest(str(form.setup_code.data).strip().lower().encode(), wanted.encode()):
-            return _first_person(form)
+            try:
+                return _first_person(form)
+            except BookError as error:
+                form.password.errors = [str(error)]
+                return render_template("access/set_up.html", form=form), 422
         by_address.failed(address)
         form.setup_code.errors = ["That is not the code the server printed at its start. Type it again."]
     return render_template("access/set_up.html", form=form), 200 if request.method == "GET" else 422
@@ -157,14 +167,15 @@ def set_up() -> ResponseReturnValue:
 
 def _first_person(form: SetUpForm) -> ResponseReturnValue:
     code = str(form.code.data).upper()
+    refuse_guessable(str(form.password.data), [code, *str(form.name.data).split(), *str(form.site.data).split()])
     registry.set_site(current.book, {"name": form.site.data, "units": form.units.data}, by=code)
     row = {"code": code, "name": form.name.data, "roles": ["master distiller"], "access": "office"}
     people.put_person(current.book, row, by=code)
-    people.set_password(current.book, code, str(form.password.data))
+    people.set_password(current.book, code, str(form.password.data), by=code)
     person = people.person(current.book, code)
     assert person
     begin_session(person)
-    return redirect(url_for(_home()))
+    return redirect(url_for(home()))
 
 
 @bp.get("/trust")

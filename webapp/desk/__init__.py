@@ -19,6 +19,7 @@ import webapp.desk.house.people
 import webapp.desk.house.phones
 import webapp.desk.house.rules
 import webapp.desk.house.settings
+import webapp.desk.house.you
 import webapp.desk.laboratory.pages
 import webapp.desk.paper.pages
 import webapp.desk.periods.pages

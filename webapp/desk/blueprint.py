@@ -50,6 +50,7 @@ def for_every_page() -> dict[str, object]:
         "unjudged": head.progress,
         "otherwise": head.unread,
         "backup_trouble": _backup_trouble() if current.may("office") else "",
+        "no_backups": _no_backups(),
         "damage": _damage(),
         "certificate_trouble": _certificate_trouble() if current.may("office") else "",
     }
@@ -75,6 +76,14 @@ def _backup_trouble() -> str:
     from webapp.keeping import schedule
 
     return schedule.describe_trouble(current_app.config["DATA_DIR"], datetime.now(UTC))
+
+
+def _no_backups() -> bool:
+    """Say whether the office is to be asked for a folder for backups. A demo has nothing to lose."""
+    from webapp.keeping import schedule
+
+    asked = current.may("office") and not current_app.config.get("DEMO")
+    return asked and schedule.is_asked(current_app.config["DATA_DIR"])
 
 
 def _certificate_trouble() -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from calendar import month_name
+from collections.abc import Callable
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from flask_wtf import FlaskForm
@@ -16,7 +17,7 @@ from wtforms import (
     StringField,
     TextAreaField,
 )
-from wtforms.validators import InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
+from wtforms.validators import EqualTo, InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
 from webapp.book.house import parties
@@ -132,11 +133,41 @@ class PersonForm(FlaskForm):
         "Floor code (4 to 8 digits; empty keeps the old one)",
         [Optional(), Regexp(r"^[0-9]{4,8}\Z", message="4 to 8 digits.")],
     )
-    password = PasswordField(
-        "Desk password (empty keeps the old one)",
-        [Optional(), Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters.")],
-    )
     retired = BooleanField("Has left the house")
+
+
+def _whole(low: int, high: int) -> Callable[[FlaskForm, StringField], None]:
+    """Return a validator for a whole number from `low` to `high`."""
+
+    def look(_form: FlaskForm, field: StringField) -> None:
+        text = (field.data or "").strip()
+        if not (text.isascii() and text.isdigit() and len(text) < 5 and low <= int(text) <= high):
+            raise ValidationError(f"{low} to {high}, whole.")
+
+    return look
+
+
+class OwnPasswordForm(FlaskForm):
+    """One's own password, changed."""
+
+    old = PasswordField("The password until now", [InputRequired("Type your password."), Length(max=200)])
+    password = PasswordField(
+        "A new one",
+        [
+            InputRequired("Type a password."),
+            Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do."),
+        ],
+    )
+    again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])
+
+
+class BackupsForm(FlaskForm):
+    """Where the backups by the clock go."""
+
+    folder = StringField("Folder on the server, on another disk", [Optional(), Length(max=400)])
+    every = StringField("Hours between two", [InputRequired("Type hours."), _whole(1, 720)], default="24")
+    keep = StringField("How many are kept", [InputRequired("Type a number."), _whole(1, 1000)], default="14")
+    elsewhere = BooleanField("Backups of this computer are made another way, daily")
 
 
 class PartyForm(FlaskForm):

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections import defaultdict
 from datetime import UTC, datetime
 
-from flask import Blueprint, abort, current_app, flash, redirect, render_template, request, url_for
+from flask import Blueprint, abort, current_app, flash, make_response, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.access.again import asked_again
+from webapp.access.journal import note
 from webapp.book.goods import goods
-from webapp.book.house import devices, people, registry
+from webapp.book.house import devices, invitations, people, registry
 from webapp.book.lineage.lineage import Trace
 from webapp.book.periods.periods import litres
 from webapp.book.periods.words import CAUTION
@@ -159,23 +161,38 @@ def total(name: str) -> periods.Total:
 @bp.route("/people", methods=["GET", "POST"])
 @needs("office")
 def people_page() -> ResponseReturnValue:
-    """Show the people who may sign in here; add or change one."""
-    wrong = ""
+    """Show the people who may sign in here; add or change one; make somebody an invitation, shown once.
+
+    Giving the office role and inviting want the password of whoever does it.
+    """
+    wrong = address = ""
     if request.method == "POST":
         assert current.person
         said, by = request.form, current.person["code"]
         row = {"code": said.get("code", ""), "name": said.get("name", ""), "access": said.get("access", "floor"),
                "retired": said.get("retired") == "yes"}
+        is_invited = said.get("invite") == "yes"
+        if (is_invited or row["access"] == "office") and (page := asked_again()):
+            return page
         try:
-            with current.book.write():
-                made = people.put_person(current.book, row, by=by)
-                if said.get("password"):
-                    people.set_password(current.book, made["code"], said["password"], by=by)
+            made = people.put_person(current.book, row, by=by)
+            note("person", about=f"{made['code']}: may {made['access']}")
+            if is_invited:
+                now, folder = datetime.now(UTC), current_app.config["DATA_DIR"]
+                token = invitations.invite(current.book, folder, made["code"], by, now)
+                address = url_for("access.invitation", token=token, _external=True)
+                note("invited", about=made["code"])
         except BookError as error:
             wrong = str(error)
         else:
-            return redirect(url_for("group.people_page"))
-    return render_template("group/people.html", people=people.people(current.book), wrong=wrong), 422 if wrong else 200
+            if not address:
+                return redirect(url_for("group.people_page"))
+    page_shown = make_response(
+        render_template("group/people.html", people=people.people(current.book), wrong=wrong, address=address,
+                        days=invitations.GOOD_FOR.days), 422 if wrong else 200,
+    )
+    page_shown.headers["Cache-Control"] = "no-store"
+    return page_shown
 
 
 def removals(made: Trace) -> list[dict[str, object]]:

@@ -185,15 +185,20 @@ def take_in(data_dir: Path, folder: Path) -> None:
 @data_option
 @click.argument("code")
 def set_password(data_dir: Path, code: str) -> None:
-    """Set the password of the person with that CODE, for whoever keeps this computer."""
-    from webapp.book.house import people
+    """Set the password of the person with that CODE, for whoever keeps this computer: the first person, or the last.
+
+    Everybody else sets their own, by an invitation.
+    """
+    from webapp.book.house import journal, people
+    from webapp.book.house.passwords import choose_password
 
     code = code.strip().upper()
     with open_at(data_dir) as book:
         if people.person(book, code) is None:
             raise Sentence(f"There is nobody with the code {code[:12]} in this book. Look under People.")
         password = click.prompt("Password", hide_input=True, confirmation_prompt=True)
-        people.set_password(book, code, password, by="command line")
+        choose_password(book, code, password, by="command line")
+    journal.note(data_dir, "password", code, "command", "typed at the server")
     click.echo(f"{code} can sign in with it now. Sessions under the old one have ended.")
 
 

@@ -10,7 +10,7 @@ from webapp.book.record.log import sha256
 from webapp.book.record.store import Book
 from webapp.kinds.rows import PersonRow
 
-# A session that is not used dies by itself after twelve hours; its end need not be remembered much longer.
+# A session ends by itself after a day at most (signed_in.py); its end need not be remembered much longer.
 KEPT = timedelta(days=2)
 
 
@@ -18,11 +18,11 @@ class _Asking(PersonRow):
     is_ended: int
 
 
-def end_session(book: Book, session_id: str, now: datetime) -> None:
-    """Note that this session has been signed out of. `now` is aware."""
+def end_session(book: Book, session_sha256: str, now: datetime) -> None:
+    """Note that a session has ended, by the SHA-256 of its id. `now` is aware."""
     with book.write() as database:
         database.conn.execute("DELETE FROM ended_sessions WHERE at < ?", (utc_text(now - KEPT),))
-        database.conn.execute("INSERT OR IGNORE INTO ended_sessions VALUES (?, ?)", (sha256(session_id), utc_text(now)))
+        database.conn.execute("INSERT OR IGNORE INTO ended_sessions VALUES (?, ?)", (session_sha256, utc_text(now)))
 
 
 def find_person(book: Book, code: str, session_id: str) -> tuple[people.Person | None, str, bool]:

@@ -15,6 +15,7 @@ from werkzeug.datastructures import MultiDict
 
 import webapp.kinds
 from webapp.access import current, needs
+from webapp.access.again import fresh
 from webapp.book import intake
 from webapp.book.fold import queries, row_reader
 from webapp.book.house import devices, places, registry
@@ -226,6 +227,7 @@ def _enter(row: Logged, body: Entry, form: KindForm, reason: str) -> intake.Resu
 
 @bp.get("/entries.json")
 @needs("floor")
+@fresh
 def entries_json() -> Response:
     """Send the filtered entries as JSON lines: each as handed in, with what the book added."""
 
@@ -241,6 +243,7 @@ def entries_json() -> Response:
 
 @bp.get("/entries.csv")
 @needs("floor")
+@fresh
 def entries_csv() -> Response:
     """Send the filtered entries of one kind as CSV: as read, canonical, computed, side by side."""
     wanted = _filters()

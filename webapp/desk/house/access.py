@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from flask import Response, current_app, render_template, request
 
 from webapp.access import needs
+from webapp.access.again import fresh
 from webapp.book.house import journal
 from webapp.desk.blueprint import bp
 
@@ -28,6 +29,7 @@ def access_page() -> str:
 
 @bp.get("/access.jsonl")
 @needs("office")
+@fresh
 def access_lines() -> Response:
     """Send all lines, oldest first, each as JSON: what a collector of logs reads."""
     folder = current_app.config["DATA_DIR"]

@@ -2,28 +2,38 @@
 
 from __future__ import annotations
 
-from flask import abort, flash, redirect, render_template, request, url_for
+from datetime import UTC, datetime
+
+from flask import abort, current_app, flash, make_response, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.access.again import asked_again, fresh
+from webapp.access.guard import end_session
 from webapp.access.journal import note
-from webapp.book.house import people
+from webapp.book.house import invitations, people, signed_in
+from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PersonForm
+from webapp.desk.house.qr import qr_picture
 
 
 @bp.get("/people")
 @needs("office")
 def people_page() -> ResponseReturnValue:
     """List the people of the house."""
-    return render_template("desk/house/people.html", people=people.people(current.book))
+    open_ones = invitations.open_invitations(current_app.config["DATA_DIR"], datetime.now(UTC))
+    return render_template("desk/house/people.html", people=people.people(current.book), invited=open_ones)
 
 
 @bp.route("/people/new", methods=["GET", "POST"])
 @bp.route("/people/<code>", methods=["GET", "POST"])
 @needs("office")
 def person_edit(code: str | None = None) -> ResponseReturnValue:
-    """Add a person, or change one. Nobody is ever taken out: old entries keep their hand."""
+    """Add a person, or change one. Nobody is ever taken out: old entries keep their hand.
+
+    Giving the office role wants the password of whoever gives it.
+    """
     row = people.person(current.book, code) if code else None
     if code and row is None:
         abort(404, "There is no such person.")
@@ -32,12 +42,57 @@ def person_edit(code: str | None = None) -> ResponseReturnValue:
     if row:
         form.code.data = row["code"]
     if request.method == "POST" and form.validate():
+        gives_office = form.access.data == "office" and (row is None or row["access"] != "office" or row["retired"])
+        if gives_office and (asked := asked_again()):
+            return asked
         words = _keep(form, row)
         if words is None:
             flash("Kept.", "entered")
             return redirect(url_for("desk.people_page"))
         form.access.errors = [words]
-    return render_template("desk/house/person_edit.html", form=form, row=row), 422 if request.method == "POST" else 200
+    folder, now = current_app.config["DATA_DIR"], datetime.now(UTC)
+    n_open = len(signed_in.listed(folder, row["code"], now)) if row else 0
+    until = invitations.open_invitations(folder, now).get(row["code"]) if row else None
+    page = render_template("desk/house/person_edit.html", form=form, row=row, n_open=n_open, until=until)
+    return page, 422 if request.method == "POST" else 200
+
+
+@bp.post("/people/<code>/invite")
+@needs("office")
+@fresh
+def invite(code: str) -> ResponseReturnValue:
+    """Make an invitation and show it, this once."""
+    assert current.person
+    folder = current_app.config["DATA_DIR"]
+    try:
+        token = invitations.invite(current.book, folder, code, current.person["code"], datetime.now(UTC))
+    except BookError as error:
+        abort(404, str(error))
+    row = people.person(current.book, code)
+    assert row
+    note("invited", about=row["code"])
+    address = url_for("access.invitation", token=token, _external=True)
+    days = invitations.GOOD_FOR.days
+    shown = make_response(render_template(
+        "desk/house/invited.html", row=row, address=address, picture=qr_picture(address), days=days,
+    ))
+    shown.headers["Cache-Control"] = "no-store"
+    return shown
+
+
+@bp.post("/people/<code>/end-sessions")
+@needs("office")
+def end_sessions(code: str) -> ResponseReturnValue:
+    """End every session of a person, as after a lost computer."""
+    row = people.person(current.book, code)
+    if row is None:
+        abort(404, "There is no such person.")
+    found = signed_in.listed(current_app.config["DATA_DIR"], row["code"], datetime.now(UTC))
+    for one in found:
+        end_session(one["sha256"])
+    note("session_ended", about=f"{len(found)} of {row['code']}")
+    flash(f"{len(found)} ended.", "entered")
+    return redirect(url_for("desk.people_page"))
 
 
 def _keep(form: PersonForm, row: people.Person | None) -> str | None:
@@ -62,14 +117,12 @@ def _keep(form: PersonForm, row: people.Person | None) -> str | None:
     people.put_person(current.book, kept, by=current.person["code"])
     if form.pin.data:
         people.set_pin(current.book, code, str(form.pin.data), by=current.person["code"])
-    if form.password.data:
-        people.set_password(current.book, code, str(form.password.data), by=current.person["code"])
-    note("person", about=f"{code}: {_said(row, kept, has_password=bool(form.password.data))}")
+    note("person", about=f"{code}: {_said(row, kept)}")
     return None
 
 
-def _said(row: people.Person | None, kept: dict[str, object], *, has_password: bool) -> str:
+def _said(row: people.Person | None, kept: dict[str, object]) -> str:
     """Return in words what a person may do from now on, as the journal of access keeps it."""
     said = ["new" if row is None else "changed", f"may {kept['access']}"]
-    said += ["has left"] * bool(kept["retired"]) + ["password set"] * has_password
+    said += ["has left"] * bool(kept["retired"])
     return ", ".join(said)

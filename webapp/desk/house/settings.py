@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+from pathlib import Path
+
 from flask import abort, current_app, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.access.again import fresh
+from webapp.access.journal import note
 from webapp.book.before.corrections import table_words
 from webapp.book.house import registry
 from webapp.book.periods.periods import accounts_of
 from webapp.book.periods.season import FIRST_MONTH
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
-from webapp.desk.forms import InstrumentForm, SiteForm, figure
+from webapp.desk.forms import BackupsForm, InstrumentForm, SiteForm, figure
 from webapp.desk.house.limits import set_ranges
 from webapp.keeping import schedule
+from webapp.sealed import recipient_of
 
 
 def _by() -> str:
@@ -28,6 +34,44 @@ def _by() -> str:
 def settings_page() -> ResponseReturnValue:
     """Show the house, ranges, instruments and the last changes."""
     return _settings(_site_form())
+
+
+@bp.post("/settings/backups")
+@needs("office")
+@fresh
+def set_backups() -> ResponseReturnValue:
+    """Name the folder of the backups, or say that they are made another way."""
+    form = BackupsForm()
+    if form.validate():
+        try:
+            _keep_backups(form)
+        except BookError as error:
+            form.folder.errors = [str(error)]
+        else:
+            flash("Kept.", "entered")
+            return redirect(url_for("desk.settings_page", _anchor="backups"))
+    return _settings(_site_form(), form), 422
+
+
+def _keep_backups(form: BackupsForm) -> None:
+    folder, named = current_app.config["DATA_DIR"], (form.folder.data or "").strip()
+    if named:
+        schedule.check_folder(folder, Path(named))
+        plan = schedule.Plan(Path(named), timedelta(hours=int(form.every.data)), int(form.keep.data))
+        schedule.keep_plan(folder, plan)
+    else:
+        schedule.keep_plan(folder, None, is_elsewhere=bool(form.elsewhere.data))
+    note("backup", about=f"from now on to {named}" if named else "from now on none by the clock")
+
+
+def _backups_form() -> BackupsForm:
+    folder = current_app.config["DATA_DIR"]
+    plan = schedule.read_plan(folder)
+    if plan is None:
+        is_elsewhere = not schedule.is_asked(folder) and not schedule.read_status(folder)
+        return BackupsForm(formdata=None, data={"elsewhere": is_elsewhere})
+    every = f"{plan.every / timedelta(hours=1):g}"
+    return BackupsForm(formdata=None, data={"folder": str(plan.folder), "every": every, "keep": str(plan.keep)})
 
 
 @bp.post("/settings")
@@ -59,7 +103,7 @@ def _site_form() -> SiteForm:
     return SiteForm(data={**site, **shown})
 
 
-def _settings(form: SiteForm) -> str:
+def _settings(form: SiteForm, backups_form: BackupsForm | None = None) -> str:
     return render_template(
         "desk/house/settings.html",
         form=form,
@@ -67,6 +111,8 @@ def _settings(form: SiteForm) -> str:
         check_limits=registry.check_limits(current.book),
         instruments=registry.instruments(current.book),
         changes=registry.changes(current.book, 50),
+        backups_form=backups_form or _backups_form(),
+        is_encrypted=bool(recipient_of(current_app.config["DATA_DIR"])),
         backups=schedule.describe_backups(current_app.config["DATA_DIR"]),
     )
 

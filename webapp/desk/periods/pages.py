@@ -12,6 +12,7 @@ from flask import Response, abort, flash, redirect, render_template, request, ur
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.access.again import asked_again
 from webapp.book.periods import closes, periods
 from webapp.book.periods.ledger import Ledger, load_ledger
 from webapp.book.periods.open_questions import OpenQuestion, key_of, sentence_of
@@ -97,6 +98,8 @@ def period_close(name: str) -> ResponseReturnValue:
     if request.method == "POST":
         if request.form.get("sure") != "yes":
             wrong = "Tick that you have looked at the figures, then close."
+        elif page := asked_again():
+            return page
         else:
             try:
                 digest, read = request.form.get("digest", ""), request.form.getlist("read")

@@ -1,0 +1,81 @@
+"""The password typed again before what weighs: signing a month, giving the office role, taking data out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import wraps
+from typing import ParamSpec
+
+from flask import make_response, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
+from werkzeug.wrappers import Response
+
+from webapp.access.forms import AgainForm
+from webapp.access.guard import FRESH_S, current, is_fresh, make_fresh, needs
+from webapp.access.pages import bp, home, inside, tried
+
+P = ParamSpec("P")
+FIELD = "again_password"
+_NOT_CARRIED = (FIELD, "csrf_token")
+
+
+def asked_again() -> Response | None:
+    """Return None where the person has shown within FRESH_S that it is they; else the page that asks for it.
+
+    A form that was on its way is carried along, and sent to the same address with the password beside it.
+    """
+    if is_fresh():
+        return None
+    if request.method != "POST":
+        return redirect(url_for("access.again", next=request.full_path.rstrip("?")))
+    wrong = ""
+    if FIELD in request.form:
+        if _is_theirs(request.form[FIELD]):
+            return None
+        wrong = "That is not your password. Type it again."
+    carried = [(name, value) for name, value in request.form.items(multi=True) if name not in _NOT_CARRIED]
+    form = AgainForm(formdata=None)
+    if wrong:
+        form.again_password.errors = [wrong]
+    response = make_response(_page(form, request.full_path.rstrip("?"), carried), 422)
+    response.headers["Cache-Control"] = "no-store"
+    return response
+
+
+def fresh(view: Callable[P, ResponseReturnValue]) -> Callable[P, ResponseReturnValue]:
+    """Guard a view, below `needs`: the person must have typed their password within FRESH_S, or does so now."""
+
+    @wraps(view)
+    def guarded(*args: P.args, **kwargs: P.kwargs) -> ResponseReturnValue:
+        return asked_again() or view(*args, **kwargs)
+
+    return guarded
+
+
+@bp.route("/again", methods=["GET", "POST"], endpoint="again")
+@needs("floor")
+def again_page() -> ResponseReturnValue:
+    """Ask for the password of whoever is signed in, then go on to the page that wanted it."""
+    form = AgainForm()
+    if request.method == "GET":
+        form.next.data = request.args.get("next", "")
+    elif form.validate():
+        if _is_theirs(str(form.again_password.data)):
+            return redirect(inside(form.next.data) or url_for(home()))
+        form.again_password.errors = ["That is not your password. Type it again."]
+    return _page(form, url_for("access.again"), []), 200 if request.method == "GET" else 422
+
+
+def _page(form: AgainForm, action: str, carried: list[tuple[str, str]]) -> str:
+    return render_template(
+        "access/again.html", form=form, current_person=current.person, carried=carried, action=action,
+        minutes=FRESH_S // 60,
+    )
+
+
+def _is_theirs(password: str) -> bool:
+    assert current.person
+    person = tried(current.person["code"], password, "again")
+    if person is not None:
+        make_fresh()
+    return person is not None

@@ -1,0 +1,83 @@
+"""Whoever is signed in: their own password, and where else they are signed in."""
+
+from __future__ import annotations
+
+import hmac
+from datetime import UTC, datetime
+
+from flask import abort, current_app, flash, redirect, render_template, url_for
+from flask.typing import ResponseReturnValue
+
+from webapp.access import current, needs
+from webapp.access.guard import end_others, end_session, this_session
+from webapp.access.guard import sign_in as begin_session
+from webapp.access.journal import note
+from webapp.access.pages import tried
+from webapp.book.house import signed_in
+from webapp.book.house.passwords import choose_password
+from webapp.book.record.errors import BookError
+from webapp.desk.blueprint import bp
+from webapp.desk.forms import OwnPasswordForm
+
+
+@bp.route("/you", methods=["GET", "POST"])
+@needs("floor")
+def you_page() -> ResponseReturnValue:
+    """Show where the person is signed in; change their own password, which ends all of it but here."""
+    assert current.person
+    form = OwnPasswordForm()
+    status = 200
+    if form.is_submitted():
+        status = 422
+        if form.validate() and _changed(form):
+            flash("Your password is changed. You are signed in here alone.", "entered")
+            return redirect(url_for("desk.you_page"))
+    found = signed_in.listed(current_app.config["DATA_DIR"], current.person["code"], datetime.now(UTC))
+    return render_template(
+        "desk/house/you.html", form=form, sessions=found, here=this_session(), name_of=signed_in.name_of,
+        idle_h=int(signed_in.IDLE.total_seconds() // 3600), most_h=int(signed_in.ABSOLUTE.total_seconds() // 3600),
+    ), status
+
+
+def _changed(form: OwnPasswordForm) -> bool:
+    assert current.person
+    code = current.person["code"]
+    if tried(code, str(form.old.data), "again") is None:
+        form.old.errors = ["That is not your password. Type it again."]
+        return False
+    try:
+        choose_password(current.book, code, str(form.password.data), by=code)
+    except BookError as error:
+        form.password.errors = [str(error)]
+        return False
+    note("password", about="changed by themselves")
+    end_others(code)
+    person = current.person
+    end_session(this_session())
+    begin_session(person)
+    return True
+
+
+@bp.post("/you/sessions/<session_sha256>/end")
+@needs("floor")
+def end_one(session_sha256: str) -> ResponseReturnValue:
+    """End another session of one's own."""
+    assert current.person
+    found = signed_in.listed(current_app.config["DATA_DIR"], current.person["code"], datetime.now(UTC))
+    if not any(hmac.compare_digest(one["sha256"].encode(), session_sha256.encode()) for one in found):
+        abort(404, "There is no such session any more.")
+    end_session(session_sha256)
+    note("session_ended", about="one of their own")
+    flash("Ended.", "entered")
+    return redirect(url_for("desk.you_page"))
+
+
+@bp.post("/you/sessions/end-others")
+@needs("floor")
+def end_all_others() -> ResponseReturnValue:
+    """End every session of one's own but this one."""
+    assert current.person
+    ended = end_others(current.person["code"])
+    note("session_ended", about=f"{ended} others of their own")
+    flash(f"{ended} ended. You are signed in here alone.", "entered")
+    return redirect(url_for("desk.you_page"))
