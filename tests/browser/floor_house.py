@@ -87,6 +87,11 @@ class Floor:
             name = "mark" if key in ",." else key
             self.page.locator(f"slate-keypad [data-key='{name}']").click()
 
+    def clear_slate(self) -> None:
+        """Take everything that was logged, begun or chosen off this phone."""
+        self.open("/more")
+        self.page.evaluate(_WIPE)
+
     def entries(self) -> list[dict[str, Any]]:
         """Return what is on the slate, oldest first, as it would travel."""
         return [kept["entry"] for kept in reversed(self.phone.slate())]
@@ -104,7 +109,8 @@ def furnish(world: World) -> None:
         )
 
 
-# Phones of one laying know each other's server by its port, and would hand their own entries in there.
+# Phones of one laying know each other's server by its port, and would hand their own entries in there: a page that is
+# open by itself, the browser's background sync without one.
 _OPEN: list[Floor] = []
 
 
@@ -114,6 +120,7 @@ def open_floor(folder: Path, playwright: Any, options: dict[str, Any]) -> Iterat
     laid, port = lay(playwright, options["executable_path"], _prepare)
     shutil.copytree(laid, folder, dirs_exist_ok=True)
     for other in _OPEN:
+        other.clear_slate()
         other.page.goto("about:blank")
     with contextlib.ExitStack() as stack:
 
@@ -152,8 +159,7 @@ def far_floor(
 @pytest.fixture
 def floor(far_floor: Floor) -> Iterator[Floor]:
     """The far phone with a clean slate; script errors fail the test."""
-    far_floor.open("/more")
-    far_floor.page.evaluate(_WIPE)
+    far_floor.clear_slate()
     far_floor.faults.clear()
     yield far_floor
     assert far_floor.faults == []
