@@ -73,7 +73,7 @@ function withLine(card, read) {
     const value = read.figures[name] ?? values[name];
     if (typeof value !== "number") continue;
     const point = /** @type {[number, number]} */ ([Math.round(Date.parse(entry.read_at) / 1000), value]);
-    card.curves = { ...card.curves, [name]: [...(card.curves[name] ?? []), point].sort((a, b) => a[0] - b[0]) };
+    place((card.curves[name] ??= []), point, ([at]) => at);
   }
   return card;
 }
@@ -88,13 +88,13 @@ function withRun(card, read) {
   for (const name of RUN_KEEPS) if (name in values) Object.assign(line, { [name]: values[name] });
   if (kind.name === "cut" && Date.parse(entry.typed_at) - Date.parse(entry.read_at) >= LATE_MS) Object.assign(line, { typed_at: entry.typed_at, late_why: entry.reason || entry.remark });
   if ("dip" in line) Object.assign(line, { receiver: run.receiver });
-  const isKnown = [...run.readings, ...run.cuts, ...run.fractions].some((known) => known.entry === entry.id);
+  const isKnown = [run.readings, run.cuts, run.fractions].some((lines) => lines.some((/** @type {any} */ known) => known.entry === entry.id));
   if (isKnown) return card;
   if (kind.name === "run_reading" || ((kind.name === "cut" || kind.name === "run_end") && line.true_strength !== null)) {
-    run.readings = [...run.readings, line].sort((a, b) => (a.at < b.at ? -1 : 1));
+    place(run.readings, line, (one) => one.at);
   }
   if (kind.name === "cut") {
-    run.cuts = [...run.cuts, line].sort((a, b) => (a.at < b.at ? -1 : 1));
+    place(run.cuts, line, (one) => one.at);
     run.receiver = values.receiver ?? run.receiver;
   }
   if (kind.name === "fraction_gauge") run.fractions = [...run.fractions, asFraction(line, read)];
@@ -127,6 +127,16 @@ const asFraction = (line, { entry, values, figures }) => ({
   volume_l: Math.max((figures.volume_20 ?? 0) - (values.remnant ?? 0), 0),
   lpa_l: Math.max((figures.lpa ?? 0) - (figures.remnant_lpa ?? 0), 0),
 });
+
+/**
+ * Put one more where it belongs, after what has the same key: from the end, for what waits is read in order.
+ * @template T @param {T[]} list in order, of a card that is a copy already @param {T} one @param {(one: T) => number|string} key
+ */
+function place(list, one, key) {
+  let to = list.length;
+  while (to && key(list[to - 1]) > key(one)) to--;
+  list.splice(to, 0, one);
+}
 
 /** @param {any} entry @returns {string} UTC, as the cards have it */
 const at = (entry) => new Date(entry.read_at).toISOString();
