@@ -31,12 +31,13 @@ START = "start.json"
 # The table of US proof, wanted at the first proof, and the sentences of the book's questions, which come with words of
 # their own until then: they come with the jobs.
 _LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs", "questions.json": "jobs"}
-# Forms that nobody needs in the first minute: of bottling, goods and accounts, and the long one of a certificate.
+# Forms that nobody needs in the first minute: of bottling, goods and accounts, of what is looked into apart from the
+# work (samples, tastings, instruments), and the long one of a certificate.
 _LATER_SHELLS = {
     f"/shell/log/{kind}": "jobs"
     for kind in ("account_move", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge", "chill_filter",
-                 "destruction", "dispatch", "distilled_gauge", "goods_receipt", "lab_certificate", "opening",
-                 "opening_goods", "receipt")
+                 "destruction", "dispatch", "distilled_gauge", "goods_receipt", "instrument_check", "lab_certificate",
+                 "opening", "opening_goods", "receipt", "sample", "tasting_note")
 }
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
