@@ -294,3 +294,10 @@ def test_the_office_names_the_folder_of_backups_and_is_asked_until_then(app, sig
     assert "no backups yet" in client.get("/desk/").text
     assert send(folder="", elsewhere="y").status_code == 302
     assert "no backups yet" not in client.get("/desk/").text
+
+
+def test_the_demo_asks_nobody_again_and_a_house_does(app):
+    with app.test_request_context():
+        assert not guard.is_fresh()
+        app.config["DEMO"] = True
+        assert guard.is_fresh(), "its doors have no passwords to type"
