@@ -74,6 +74,7 @@ PAGES: dict[str, Addresses] = {
     "period_close": at("/periods/2025-Q3/close", "/periods/2016-Q2/close"),
     "period_csv": at("/periods/2025-Q3.csv"),
     "period_json": at("/periods/2025-Q3.json"),
+    "period_known": at("/periods/2025-Q3/known", "/periods/2016-Q2/known"),
     "period_page": at("/periods/2025-Q3", "/periods/2025-09", "/periods/2016-Q1", "/periods/2016-Q2"),
     "period_pdf": at("/periods/2025-Q3.pdf"),
     "periods_page": at("/periods"),

@@ -239,3 +239,19 @@ def test_hostile_names_stay_text(house):
         answer = client.get(path)
         assert answer.status_code == 200 and "<script>alert" not in answer.text, path
     assert client.get("/desk/periods/2025-09.pdf").status_code == 200
+
+
+def test_the_uncertainty_of_a_line_is_the_same_everywhere(season):
+    client = season.client("NS")
+    rows = [row for row in rows_of(client, "2025-10") if row["basis"] == "stated" and row["account"] == "production"]
+    off = {row["row"]: row["lpa_l_off_by"] for row in rows}
+    assert off["in"] == off["total_in"] != "" and off["opening"] == off["closing"] == ""
+    assert 0.1 < float(off["in"]) < 3.0
+    page = client.get("/desk/periods/2025-10/known").text
+    assert f'28.00 <span class="quiet">± {off["in"]}</span>' in page and "twice the standard uncertainty" in page
+    told = client.get("/desk/periods/2025-10.json").json
+    found = {row["row"]: row["lpa_l_off_by"] for row in told["stated"][0]["rows"]}
+    assert found["in"] == off["in"] and found["opening"] is None
+    paper = pypdfium2.PdfDocument(client.get("/desk/periods/2025-10.pdf").data)
+    assert off["in"] in paper[0].get_textpage().get_text_range()
+    assert '/desk/periods/2025-10/known"' in client.get("/desk/periods/2025-10").text

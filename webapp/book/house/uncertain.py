@@ -19,12 +19,12 @@ from webapp.trade.uncertainty import Uncertain, combine
 # What stands where a fill is measured as a whole; every other entry moves a part.
 MEASURES = ("gauge", "distilled_gauge", "cask_regauge", "bottling_gauge", "opening", "fraction_gauge", "stock_count")
 MOVES_MOST = 40
-_JOINED = (  # by an entry or by the first of its family
+JOINED = (  # by an entry or by the first of its family
     "LEFT JOIN amendments a ON a.id = w.value JOIN folded f ON f.root = coalesce(a.root, w.value) "
     "JOIN entries e ON e.id = f.entry"
 )
 _EFFECTIVE = (  # joins are ours, values are bound
-    f"SELECT w.value AS asked, e.kind, e.mark, e.body, f.order_key FROM json_each(?) w {_JOINED}"  # noqa: S608
+    f"SELECT w.value AS asked, e.kind, e.mark, e.body, f.order_key FROM json_each(?) w {JOINED}"  # noqa: S608
 )
 # The entries that moved something of a fill since its last gauge, and that gauge, which moves nothing by itself.
 _MOVES = (
@@ -32,7 +32,7 @@ _MOVES = (
     "SELECT entry, at, lpa_ul FROM flows WHERE target_fill = :fill "
     "UNION ALL SELECT entry, at, -lpa_ul FROM flows WHERE source_fill = :fill) WHERE at > :since "
     "GROUP BY entry HAVING sum(lpa_ul) <> 0 UNION ALL SELECT :measured, 0 WHERE :measured <> '' LIMIT :most) "
-    f"SELECT w.value AS asked, w.lpa_ul, e.kind, e.mark, e.body, f.order_key FROM w {_JOINED}"
+    f"SELECT w.value AS asked, w.lpa_ul, e.kind, e.mark, e.body, f.order_key FROM w {JOINED}"
 )
 
 
@@ -109,3 +109,10 @@ def last_measured(state: Vessel) -> Line | None:
     lines = [line for kind in MEASURES for line in state["recent"].get(kind, ())[-1:]]
     known = [line for line in lines if line["at"] >= since and line["figures"].get("lpa") is not None]
     return max(known, key=lambda line: line["at"], default=None)
+
+
+def measured_or_filled(state: Vessel) -> Line | None:
+    """Return the last entry that measured all that a vessel now holds: a gauge, else what filled it as a cask."""
+    since = (state["holds"] or NO_FILL)["since"]
+    filled = [line for line in state["recent"].get("cask_fill", ()) if line["at"] == since]
+    return last_measured(state) or next(iter(filled), None)

@@ -29,9 +29,9 @@ class Notice:
     href: str = ""
 
 
-def warnings(book: Book, period: Period) -> list[Notice]:
-    """Return the points to look at before a period is closed."""
-    lost = _not_accounted(period, house_units(book))
+def warnings(book: Book, period: Period, house: House | None = None) -> list[Notice]:
+    """Return the points to look at before a period is closed. house: its units, where they have been read already."""
+    lost = _not_accounted(period, house or house_units(book))
     return [*_negatives(period), *_open_questions(book, period), *lost, *tank_loss(book, period)]
 
 

@@ -7,6 +7,7 @@ import io
 import json
 from collections.abc import Sequence
 from datetime import UTC, datetime
+from functools import partial
 
 from flask import Response, abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
@@ -14,6 +15,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.access.again import asked_again
 from webapp.book.periods import closes, periods
+from webapp.book.periods.known import Parts, parts_between
 from webapp.book.periods.ledger import Ledger, load_ledger
 from webapp.book.periods.open_questions import OpenQuestion, key_of, sentence_of
 from webapp.book.periods.warnings import warnings
@@ -21,7 +23,7 @@ from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
 from webapp.book.record.units import house_units
 from webapp.desk.blueprint import bp, local_time
-from webapp.desk.periods.rows import ROUNDED, as_json, csv_rows, held, held_account, rounding, rows_of, title_of
+from webapp.desk.periods.rows import KNOWN, ROUNDED, as_json, csv_rows, held, held_account, rounding, rows_of, title_of
 
 
 def _ledger() -> Ledger:
@@ -33,6 +35,10 @@ def _period(ledger: Ledger, name: str) -> periods.Period:
         return periods.period_in(ledger, name, periods.accounts_of(current.site))
     except BookError as error:
         abort(404, str(error))
+
+
+def _parts(period: periods.Period) -> Parts:
+    return parts_between(current.book, period.start, period.until)
 
 
 @bp.get("/periods")
@@ -61,6 +67,17 @@ def period_page(name: str) -> ResponseReturnValue:
         late=closes.late_entries(current.book) if _has_adjustments(period) or period.differs else [],
         ready=_draft(ledger, name)[0] is not None,
         caution=CAUTION,
+    )
+
+
+@bp.get("/periods/<name>/known")
+@needs("floor")
+def period_known(name: str) -> ResponseReturnValue:
+    """Show how well each line of a period is known, by the instruments of its entries."""
+    period = _period(_ledger(), name)
+    return render_template(
+        "desk/periods/known.html", period=period, rows_of=partial(rows_of, parts=_parts(period)), title_of=title_of,
+        known=KNOWN, rounded=ROUNDED,
     )
 
 
@@ -124,8 +141,8 @@ def period_close(name: str) -> ResponseReturnValue:
 @needs("floor")
 def period_csv(name: str) -> Response:
     """Send a period as CSV: one row a line, as stated and as now known."""
-    out = io.StringIO()
-    csv.writer(out).writerows(csv_rows(_period(_ledger(), name)))
+    out, period = io.StringIO(), _period(_ledger(), name)
+    csv.writer(out).writerows(csv_rows(period, _parts(period)))
     return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(f"{name}.csv"))
 
 
@@ -134,7 +151,7 @@ def period_csv(name: str) -> Response:
 def period_json(name: str) -> Response:
     """Send a period as JSON, with exact microlitres, notices and closes."""
     period = _period(_ledger(), name)
-    whole = as_json(period, current.site, warnings(current.book, period))
+    whole = as_json(period, current.site, warnings(current.book, period, current.house), _parts(period))
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
 
@@ -151,7 +168,8 @@ def period_pdf(name: str) -> Response:
         f"{one['mark']} {one['kind']}, {local_time(one['at'])}: {one['words']}"
         for closed in period.closed for one in _questions(closed.questions)
     ]
-    made = paper(period, house, local_time(now.isoformat(timespec="seconds")), warnings(current.book, period), asked)
+    printed, warned = local_time(now.isoformat(timespec="seconds")), warnings(current.book, period, current.house)
+    made = paper(period, house, printed, warned, asked, _parts(period))
     return Response(made, mimetype="application/pdf", headers=_attached(f"{name}.pdf", "inline"))
 
 

@@ -14,34 +14,40 @@ from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import KeepTogether, Paragraph, SimpleDocTemplate, Spacer, Table, TableStyle
 from reportlab.platypus.flowables import Flowable
 
+from webapp.book.periods.known import Parts
 from webapp.book.periods.periods import Account, Period
 from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION
-from webapp.desk.periods.rows import ROUNDED, rounding, rows_of, title_of
+from webapp.desk.periods.rows import KNOWN, NO_PARTS, ROUNDED, rounding, rows_of, title_of
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
 
-WIDTHS = (112 * mm, 34 * mm, 34 * mm)
+WIDTHS = (100 * mm, 30 * mm, 24 * mm, 26 * mm)
 NAME_MOST = 120  # characters: a typed text without end would fill pages, or a row higher than its page
 WORDS_MOST = 1000
 GREY = colors.HexColor("#555555")
 
 
-def paper(period: Period, house: str, printed: str, warned: list[Notice], asked: Sequence[str] = ()) -> bytes:
-    """Return the period as a PDF of A4 pages. printed: the local minute; asked: what was open at its closes."""
+def paper(
+    period: Period, house: str, printed: str, warned: list[Notice], asked: Sequence[str] = (),
+    parts: Parts = NO_PARTS,
+) -> bytes:
+    """Return the period as a PDF of A4 pages. printed: the local minute; asked: what was open at its closes;
+    parts: how well its lines are known.
+    """
     load_fonts()
     house = printable(house, NAME_MOST)
     story: list[Flowable] = [
         _text(f"{house}: pure alcohol, {period.name}", 15, bold=True),
         _text(_state(period), 9),
-        _text(f"Litres of pure alcohol at 20 °C to 0.01; proof gallons to 0.1. {ROUNDED}", 9),
+        _text(f"Litres of pure alcohol at 20 °C to 0.01; proof gallons to 0.1. {ROUNDED} {KNOWN}", 9),
         Spacer(1, 4 * mm),
     ]
     for account in period.accounts:
-        story += _account(account, "")
+        story += _account(account, "", parts)
     if period.differs:
         story.append(_text("As now known, with what came to light since", 12, bold=True))
         for account in period.known:
-            story += _account(account, " as now known")
+            story += _account(account, " as now known", parts)
     story += [_text(one.words, 9) for one in warned]
     if asked:
         story.append(_text("Open when it was closed, and read by who closed it", 12, bold=True))
@@ -64,16 +70,16 @@ def paper(period: Period, house: str, printed: str, warned: list[Notice], asked:
     return out.getvalue()
 
 
-def _account(account: Account, more: str) -> list[Flowable]:
-    cells: list[list[object]] = [[title_of(account.name) + more, "L pure alcohol", "proof gal"]]
+def _account(account: Account, more: str, parts: Parts) -> list[Flowable]:
+    cells: list[list[object]] = [[title_of(account.name) + more, "L pure alcohol", "proof gal", "± L (k = 2)"]]
     bold = [0]
-    rows = rows_of(account)
+    rows = rows_of(account, parts)
     for n, row in enumerate(rows, 1):
         if row.row in ("opening", "closing", "total_in", "total_out"):
             bold.append(n)
         words = escape(printable(row.words + (f", {row.about}" if row.about else ""), NAME_MOST))
         marks = f'<br/><font size="7" color="#555555">{escape(row.rules_words)}</font>' if row.rules else ""
-        cells.append([Paragraph(words + marks, _style(9, n in bold)), row.litres, row.proof_gallons])
+        cells.append([Paragraph(words + marks, _style(9, n in bold)), row.litres, row.proof_gallons, row.off_by_l])
     table = Table(cells, WIDTHS, repeatRows=1)
     table.setStyle(TableStyle([
         ("FONT", (0, 0), (-1, -1), FONT, 9), ("ALIGN", (1, 0), (-1, -1), "RIGHT"), ("VALIGN", (0, 0), (-1, -1), "TOP"),

@@ -8,22 +8,30 @@ from decimal import Decimal
 
 from webapp.access import current
 from webapp.book.periods.footing import Footed, footed, in_litres, in_proof_gallons, moved
+from webapp.book.periods.known import Parts, known_line, known_total
 from webapp.book.periods.ledger import Closed
 from webapp.book.periods.lines import WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
 from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION, party_words, reason_words, rules, rules_words
 from webapp.kinds.rows import SiteSettings
+from webapp.trade.proof import lpa_per_proof_gallon
+from webapp.trade.uncertainty import Uncertain, expanded
 from webapp.words.houseunits import US
 
 CSV_HEADS = (
     "period", "basis", "account", "row", "line", "reason", "sort", "adjustment_of", "lpa_ul", "lpa_l", "proof_gal",
-    "rules",
+    "rules", "lpa_l_off_by",
 )
 ROUNDED = (
     "Lines add up to their totals as shown: each figure is the nearest, or where that would not add up the next one to "
     "it (largest remainder). The book keeps whole microlitres. A quarter is rounded by itself: a line "
     "of it may stand beside the sum of its months as shown, by at most three in the last place."
+)
+KNOWN = (
+    "± is twice the standard uncertainty (k = 2), by the class of the instruments of all entries of a line; what one "
+    "instrument is off counts in each of them the same way. A line without ± rests on something that no instrument "
+    "said."
 )
 TITLES = {
     "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
@@ -55,6 +63,17 @@ class Row:
     proof_gallons: str
     rules: tuple[str, ...]
     line: Shown | None = None
+    known: Uncertain | None = None
+
+    @property
+    def off_by_l(self) -> str:
+        """The expanded uncertainty of the litres, k = 2; empty where it is not known. [LPA, to 0.01]"""
+        return f"{expanded(self.known.standard, 2):.2f}" if self.known else ""
+
+    @property
+    def off_by_gal(self) -> str:
+        """The expanded uncertainty of the proof gallons, k = 2; empty where it is not known. [proof gal, to 0.1]"""
+        return f"{expanded(self.known.standard / float(lpa_per_proof_gallon()), 1):.1f}" if self.known else ""
 
     @property
     def rules_words(self) -> str:
@@ -62,15 +81,18 @@ class Row:
         return rules_words(self.rules)
 
 
+NO_PARTS: Parts = {}
 LineWords = Callable[[str, str, Shown], tuple[str, str, tuple[str, ...]]]
 
 
-def rows_of(account: Account) -> list[Row]:
-    """Return the rows of an account in their order."""
-    return lay_out(account, rules(account.name), line_words)
+def rows_of(account: Account, parts: Parts = NO_PARTS) -> list[Row]:
+    """Return the rows of an account in their order, those that are known by their parts with how well."""
+    return lay_out(account, rules(account.name), line_words, parts)
 
 
-def lay_out(account: Account, whole: tuple[str, ...], told: LineWords) -> list[Row]:
+def lay_out(
+    account: Account, whole: tuple[str, ...], told: LineWords, parts: Parts = NO_PARTS
+) -> list[Row]:
     """Return the rows of an account. whole: the rules of the account; told: what a line is called, and its rules, from
     its side, its account and itself.
     """
@@ -79,14 +101,17 @@ def lay_out(account: Account, whole: tuple[str, ...], told: LineWords) -> list[R
     def lines(side: str, of: Sequence[Shown], in_l: Sequence[str], in_gal: Sequence[str]) -> Iterator[Row]:
         for line, in_litre, gallons in zip(of, in_l, in_gal, strict=True):
             words, about, asked = told(side, account.name, line)
-            yield Row(side, words, about, line.ul, in_litre, gallons, asked, line)
+            known = known_line(parts, account.name, line)
+            yield Row(side, words, about, line.ul, in_litre, gallons, asked, line, known)
 
     return [
         Row("opening", "On hand at the start", "", account.opening, litre.opening, gal.opening, whole),
         *lines("in", account.ins, litre.ins, gal.ins),
-        Row("total_in", "Total in", "", account.total_in, litre.total_in, gal.total_in, ()),
+        Row("total_in", "Total in", "", account.total_in, litre.total_in, gal.total_in, (),
+            known=known_total(parts, account, "in")),
         *lines("out", account.outs, litre.outs, gal.outs),
-        Row("total_out", "Total out", "", account.total_out, litre.total_out, gal.total_out, ()),
+        Row("total_out", "Total out", "", account.total_out, litre.total_out, gal.total_out, (),
+            known=known_total(parts, account, "out")),
         Row("closing", "On hand at the end", "", account.closing, litre.closing, gal.closing, whole),
     ]
 
@@ -112,12 +137,12 @@ def title_of(account: str) -> str:
     return TITLES[account]
 
 
-def csv_rows(period: Period) -> Iterator[list[str]]:
+def csv_rows(period: Period, parts: Parts = NO_PARTS) -> Iterator[list[str]]:
     """Yield the heads, then every row as stated, then every row as now known."""
     yield list(CSV_HEADS)
     for basis, accounts in (("stated", period.accounts), ("now_known", period.known)):
         for account in accounts:
-            for row in rows_of(account):
+            for row in rows_of(account, parts):
                 yield [period.name, basis, *account_cells(account.name, row)]
 
 
@@ -125,19 +150,19 @@ def account_cells(account: str, row: Row) -> list[str]:
     """Return the cells of a row under CSV_HEADS from `account` on."""
     line = row.line
     about = (line.party, line.reason, line.sort, line.of) if line else ("", "", "", "")
-    return [account, row.row, *about, str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules)]
+    return [account, row.row, *about, str(row.ul), row.litres, row.proof_gallons, "; ".join(row.rules), row.off_by_l]
 
 
-def as_json(period: Period, site: SiteSettings, warned: list[Notice]) -> dict[str, object]:
+def as_json(period: Period, site: SiteSettings, warned: list[Notice], parts: Parts = NO_PARTS) -> dict[str, object]:
     """Return the whole period as plain data; amounts in microlitres are exact, the others are rounded for stating."""
     return {
         "period": period.name, "site": site.get("name", ""), "months": list(period.months), "time_zone": period.zone,
         "start_utc": f"{period.start}Z", "until_utc": f"{period.until}Z",
         "closed": period.is_closed, "closes": [_close(one) for one in period.closed],
-        "stated": [account_data(one, rows_of(one)) for one in period.accounts],
-        "now_known": [account_data(one, rows_of(one)) for one in period.known],
+        "stated": [account_data(one, rows_of(one, parts)) for one in period.accounts],
+        "now_known": [account_data(one, rows_of(one, parts)) for one in period.known],
         "notices": [{"code": one.code, "weight": one.weight, "words": one.words} for one in warned],
-        "rounding": ROUNDED, "caution": CAUTION,
+        "rounding": ROUNDED, "uncertainty": KNOWN, "caution": CAUTION,
     }
 
 
@@ -161,7 +186,7 @@ def account_data(account: Account, of: Iterable[Row]) -> dict[str, object]:
     rows = [
         {
             "row": row.row, "words": row.words, "lpa_ul": row.ul, "lpa_l": row.litres, "proof_gal": row.proof_gallons,
-            "rules": list(row.rules),
+            "rules": list(row.rules), "lpa_l_off_by": row.off_by_l or None,
         }
         | ({"party": row.line.party, "reason": row.line.reason, "sort": row.line.sort,
             "adjustment_of": row.line.of or None} if row.line else {})
