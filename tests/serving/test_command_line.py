@@ -55,6 +55,18 @@ def test_verify_holds_for_a_new_book(book_dir: Path) -> None:
     assert "0 entries, the chain holds" in done.stdout
 
 
+def test_verify_holds_a_book_to_heads_that_were_noted(book_dir: Path, tmp_path: Path) -> None:
+    noted = tmp_path / "noted.txt"
+    noted.write_text(run("verify", "--data", book_dir).stdout, "utf-8")
+    assert "begins as 4 noted heads" in run("verify", "--data", book_dir, "--heads", noted).stdout
+    noted.write_text(f"entries 3 {'0' * 64}\n", "utf-8")
+    done = run("verify", "--data", book_dir, "--heads", noted)
+    assert done.returncode == 2
+    assert "3 were noted, and the book has only 0" in done.stderr
+    noted.write_text("nothing", "utf-8")
+    assert "There is no head in" in run("verify", "--data", book_dir, "--heads", noted).stderr
+
+
 def test_file_that_is_no_book_is_said_in_one_sentence(tmp_path: Path) -> None:
     (tmp_path / BOOK_NAME).write_bytes(b"this is no database" * 100)
     done = run("verify", "--data", tmp_path)

@@ -15,27 +15,37 @@ _identity_option = click.option(
 
 @click.command()
 @data_option
-def verify(data_dir: Path) -> None:
+@click.option("--heads", "noted_path", type=PATH, metavar="FILE", help="Heads noted earlier, to compare.")
+def verify(data_dir: Path, noted_path: Path | None) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
     from webapp.book import verification
     from webapp.book.fold import judgings, unjudged
     from webapp.book.house import journal
-    from webapp.book.record import log
+    from webapp.book.record import heads, log
     from webapp.book.record.damage import BookDamaged, examine
 
+    noted = heads.read_heads(noted_path.read_text("utf-8", errors="replace")) if noted_path else []
+    if noted_path and not noted:
+        raise Sentence(f"There is no head in {noted_path}. Keep in it the lines that `cellarslate verify` prints.")
     with open_at(data_dir) as book:
         if wrong := examine(book.path, is_quick=False):
             raise BookDamaged("; ".join(wrong))
         if words := unjudged.describe_progress(book):
             click.echo(f"{words} That comes first.")
             unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
-        troubles = [*verification.verify(book), *journal.verify(data_dir)]
+        troubles = [*verification.verify(book), *journal.verify(data_dir), *heads.compare(book, noted)]
         entry_count, digest = log.load_head(book)
+        taken = heads.take_heads(book)
         judged = judgings.say_how_judged(book)
     if troubles:
         raise Sentence("\n".join(troubles))
     click.echo(f"{entry_count} entries, the chain holds, the accounts add up. Last digest: {digest}")
     click.echo(judged)
+    if noted:
+        click.echo(f"The book still begins as {len(noted)} noted heads say.")
+    click.echo("Heads, to be noted outside the book:")
+    for head in taken:
+        click.echo(f"  {head}")
 
 
 @click.command()
