@@ -30,8 +30,8 @@ ROUNDED = (
 )
 KNOWN = (
     "± is twice the standard uncertainty (k = 2), by the class of the instruments of all entries of a line; what one "
-    "instrument is off counts in each of them the same way. A line without ± rests on something that no instrument "
-    "said."
+    "instrument is off counts in each of them the same way. A line without ± is more than its own readings "
+    "say: a rest, a reckoning, bottles, or moves between two gauges."
 )
 TITLES = {
     "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
