@@ -23,7 +23,10 @@ const SEEN_MS = 600;
 
 /** What finds what may have been meant: not on the phone before the first install is done. @type {typeof import("../kinds/meant.js") | null} */
 let meant = null;
-const meantComes = import("../kinds/meant.js").then((module) => { meant = module; }, () => {});
+/** @type {Promise<void>|undefined} */
+let meantComes;
+/** Asked for with the first key, so that it is there at the first question and no form waits for it. */
+const bringMeant = () => (meantComes ??= import("../kinds/meant.js").then((module) => { meant = module; }, () => {}));
 
 /** @param {{code: string, weight: string}} problem */
 const isStop = (problem) => problem.code === "danger" || problem.weight === "stop";
@@ -149,6 +152,7 @@ export class EntryForm {
 
   /** @param {Event} event */
   #typed(event) {
+    void bringMeant();
     this.#typing = /** @type {HTMLInputElement} */ (event.target).name ?? "";
     clearTimeout(this.#pause);
     this.#pause = setTimeout(() => this.#pauseOver(), PAUSE_MS);
@@ -205,7 +209,7 @@ export class EntryForm {
   /** What may have been meant, judged as the entry itself is. @param {import("./look.js").Problem} problem */
   #offersTo(problem) {
     const { kind, context } = this.read;
-    if (!meant) void meantComes.then(() => meant && !this.#listening.signal.aborted && this.#showLook());
+    if (!meant) void bringMeant().then(() => meant && !this.#listening.signal.aborted && this.#showLook());
     return meant?.offers(this.read, this.#odd, (entry) => this.#oddIn(readEntry(kind, entry, context)))[this.#odd.indexOf(problem)] ?? [];
   }
 
