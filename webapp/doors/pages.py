@@ -56,7 +56,7 @@ def front() -> ResponseReturnValue:
         entries=_count(book, "SELECT count(*) AS n FROM entries"),
         asked=counts.get("stop", 0) + counts.get("ask", 0), stops=counts.get("stop", 0),
         at_desk=person(DESK), here=person(PHONE_HERE), own=person(OWN_PHONE),
-        trials=[(trial, person(trial.who)) for trial in TRIALS],
+        trials=[(trial, trial.told(book), person(trial.who)) for trial in TRIALS],
         labels=labels_of(book, STRIP), cut_until=_cut_until(),
         is_stale=laid_at is None or datetime.now(UTC) - laid_at > STALE,
         join_url=trust_url, join_picture=picture(trust_url) if trust_url else None,

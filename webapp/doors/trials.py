@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from webapp.book import cards
 from webapp.book.fold import queries
 from webapp.book.record.store import Book
 from webapp.book.still import runs
@@ -15,11 +16,30 @@ SHEET_NAME = "cask list.csv"
 FERMENTER, CASK = make_mark("F4"), make_mark("C047")
 
 
+FALL = 0.002  # what a gravity may fall between two readings of a day, common practice, no source [SG]
+
+
+def _no_figures(book: Book) -> dict[str, str]:
+    return {}
+
+
+def _next_reading(book: Book) -> dict[str, str]:
+    """Return a temperature and a gravity that follow from the last reading: the demo reads on with the hours."""
+    card = cards.card(book, FERMENTER)
+    last = card["last"].get("ferment_reading", {}) if card else {}
+    temp, gravity = (last[name]["value"] if name in last else None for name in ("temp", "gravity"))
+    return {
+        "temp": f"{temp:.1f}" if isinstance(temp, float) else "18.5",
+        "gravity": f"{gravity - FALL:.3f}" if isinstance(gravity, float) else "1.038",
+    }
+
+
 @dataclass(frozen=True, slots=True)
 class Trial:
     """One thing to try. `who`: the code of the person of the demo; `is_phone`: on the phone, else at the desk.
 
-    `where` returns the path of its page, or nothing where this book has none any more.
+    `do` names in braces what `figures` takes from the book. `where` returns the path of its page, or nothing
+    where this book has none any more.
     """
 
     key: str
@@ -31,6 +51,11 @@ class Trial:
     where: Callable[[Book], str]
     is_phone: bool = False
     is_cut: bool = False  # the signal is cut before the page opens
+    figures: Callable[[Book], dict[str, str]] = _no_figures
+
+    def told(self, book: Book) -> str:
+        """Return what to do, with the figures of today."""
+        return self.do.format(**self.figures(book))
 
 
 def _reading(book: Book) -> str:
@@ -63,9 +88,9 @@ def _sheet(book: Book) -> str:
 TRIALS = (
     Trial(
         "reading", "Log without signal", 1,
-        "F4 ferments pears. The signal is cut before its form opens: type 18.5 and 1.038, and log it.",
+        "F4 ferments pears. The signal is cut before its form opens: type {temp} and {gravity}, and log it.",
         "It says at once where the entry is. Put the signal back here, and it hands itself in.",
-        "NS", _reading, is_phone=True, is_cut=True,
+        "NS", _reading, is_phone=True, is_cut=True, figures=_next_reading,
     ),
     Trial(
         "run", "Keep a still run", 2,
