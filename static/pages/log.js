@@ -46,7 +46,7 @@ const draftNameOf = (mark) => `${theForm().dataset.kind}:${mark}`;
 export function read() {
   const mark = markHere();
   const asked = handOrAsk();
-  const begun = asked.then((who) => who && getDraft(draftNameOf(mark), who.code)).catch(() => null);
+  const begun = getDraft(draftNameOf(mark), asked.then((who) => who?.code ?? "")).catch(() => null);
   return Promise.all([getKind(theForm().dataset.kind ?? ""), mark ? readCard(mark) : null, instruments(), asked, begun]);
 }
 

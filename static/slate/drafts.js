@@ -26,15 +26,19 @@ export async function keepDraft(name, values, { person = "", begunAt } = {}) {
 
 /**
  * Read what this person began, else what an older version of the app kept under nobody's name.
- * @param {string} name @param {string} person @returns {Promise<Begun|null>} null where there is none, or it is too old to speak
+ * @param {string} name @param {string|Promise<string>} person read beside the drafts where it is on its way
+ * @returns {Promise<Begun|null>} null where there is none, or it is too old to speak
  */
 export async function getDraft(name, person) {
-  const spare = localStorage.getItem(PREFIX + nameOf(name, person));
-  const draft = spare ? JSON.parse(spare) : await read([DRAFTS], async (tx) => {
-    const store = tx.objectStore(DRAFTS);
-    const [own, nobodys] = await Promise.all([store.get(nameOf(name, person)), store.get(name)]);
-    return own ?? nobodys;
+  const kept = read([DRAFTS], async (tx) => {
+    const [store, range] = [tx.objectStore(DRAFTS), IDBKeyRange.bound(name, `${name}:\uffff`)];
+    const [names, drafts] = await Promise.all([store.getAllKeys(range), store.getAll(range)]);
+    return new Map(names.map((/** @type {string} */ one, /** @type {number} */ i) => [one, drafts[i]]));
   });
+  kept.catch(() => {}); // what the small store of its own has can do without
+  const own = nameOf(name, await person);
+  const spare = localStorage.getItem(PREFIX + own);
+  const draft = spare ? JSON.parse(spare) : ((await kept).get(own) ?? (await kept).get(name));
   if (!draft || Date.parse(draft.kept_at) < Date.now() - KEPT_H * 3_600_000) return null;
   return { ...draft, begun_at: draft.begun_at ?? draft.kept_at };
 }

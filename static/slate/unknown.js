@@ -3,7 +3,7 @@
  * What the cards on this phone cannot show yet. A page reads it whole once; after that only what has changed is read
  * anew, so that a long slate costs a page nothing at each entry.
  */
-import { ENTRIES, getMeta, read } from "./db.js";
+import { ENTRIES, META, read } from "./db.js";
 import { listen } from "./news.js";
 import { WAITING, byLogged } from "./queue.js";
 
@@ -34,29 +34,25 @@ export function unknownToCards() {
 
 /** @returns {Promise<Kept[]>} */
 async function bringUp() {
-  const fresh = (await getMeta("cards_fresh_at")) ?? null;
   const ids = [...changed];
   changed = new Set();
   const isWhole = !held;
   const here = (held ??= new Map());
   try {
-    for (const one of await (isWhole ? readAll(fresh) : readThese(ids))) if (one) here.set(one.id, one);
+    // When the cards came and what they lack, in one turn at the database: a start waits for it.
+    const { fresh, found } = await read([META, ENTRIES], async (tx) => {
+      const since = (await tx.objectStore(META).get("cards_fresh_at")) ?? null;
+      const store = tx.objectStore(ENTRIES);
+      return { fresh: since, found: await Promise.all(isWhole ? lacking(store, since) : ids.map((id) => store.get(id))) };
+    });
+    for (const one of isWhole ? found.flat().sort(byLogged) : found) if (one) here.set(one.id, one);
+    const isTaken = (/** @type {Kept} */ { state }) => state !== "refused" && state !== "clash";
+    return [...here.values()].filter((one) => one.state === "waiting" || (isTaken(one) && fresh !== null && (one.settled_at ?? "") > fresh)).reverse();
   } catch (error) {
     held = null;
     throw error;
   }
-  const isTaken = (/** @type {Kept} */ { state }) => state !== "refused" && state !== "clash";
-  return [...here.values()].filter((one) => one.state === "waiting" || (isTaken(one) && fresh !== null && (one.settled_at ?? "") > fresh)).reverse();
 }
 
-/** @param {string | null} fresh when the cards came @returns {Promise<Kept[]>} */
-async function readAll(fresh) {
-  const found = await read([ENTRIES], (tx) => {
-    const store = tx.objectStore(ENTRIES);
-    return Promise.all([store.index("line").getAll(WAITING), fresh === null ? [] : store.index("settled").getAll(IDBKeyRange.lowerBound(fresh, true))]);
-  });
-  return found.flat().sort(byLogged);
-}
-
-/** @param {string[]} ids @returns {Promise<(Kept | undefined)[]>} */
-const readThese = (ids) => (ids.length ? read([ENTRIES], (tx) => Promise.all(ids.map((id) => tx.objectStore(ENTRIES).get(id)))) : Promise.resolve([]));
+/** @param {any} store of entries @param {string | null} since when the cards came @returns {Promise<Kept[]>[]} */
+const lacking = (store, since) => [store.index("line").getAll(WAITING), ...(since === null ? [] : [store.index("settled").getAll(IDBKeyRange.lowerBound(since, true))])];
