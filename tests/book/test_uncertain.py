@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from math import sqrt
 
+import numpy as np
 import pytest
 
 from tests.book.conftest import C1, T1, gauge
 from tests.book.test_stock_spirit import the_run
 from tests.book.told import Told, fill, start
 from webapp.book.cellar import casks
-from webapp.book.cellar.known import last_fall
+from webapp.book.cellar.known import known_rates, last_fall
 from webapp.book.fold import fold
 from webapp.book.fold.row_reader import read_all_as_folded
 from webapp.book.house import registry
@@ -20,6 +21,7 @@ from webapp.book.still import runs
 from webapp.book.still.run_account import balance_of
 from webapp.book.still.run_uncertain import load_open
 from webapp.kinds.state import EMPTY_VESSEL
+from webapp.trade.caskloss import loss_rates
 from webapp.trade.uncertainty import Uncertain
 
 
@@ -99,6 +101,37 @@ def test_a_fall_with_one_glass_and_one_scale_is_better_known(told: Told) -> None
     assert together.lpa.value == pytest.approx(apart.lpa.value, abs=0.02)
     assert together.lpa.standard < apart.lpa.standard / 1.5
     assert last_fall(told.book, []) is None
+
+
+def test_the_share_a_year_is_as_well_known_as_both_its_gauges(told: Told) -> None:
+    """Against Monte Carlo (JCGM 101:2008, 7): 200,000 draws of the errors that both gauges share, and of their own."""
+    for name in ("AH-1", "TH-1", "SC-1"):
+        registry.put_instrument(told.book, {"id": name, "sort": "any"}, "JK")
+    told.say(gauge, T1, "500", "60")
+    fill(told, C1, "46.3", "206.4", "59.7")
+    for gross, glass in (("204.0", "59.2"), ("201.0", "58.7")):
+        values = read_with(gross=f"{gross} kg SC-1", glass=f"{glass} pct_glass AH-1", temp="20 degC TH-1")
+        told.say("cask_regauge", C1, values=values | {"condition": {"raw": "tight"}})
+    gauges = casks.gauges_of(fold.load_state(told.book, f"v:{C1}"))[-2:]
+    for one, years in zip(gauges, (10.0, 11.5), strict=True):
+        one["years"] = years
+    found = known_rates(told.book, gauges, loss_rates(gauges))
+    assert found.last and found.fill and found.last.value == found.fill.value
+
+    then, now = (lpa_of(told, one["entry"]) for one in gauges)
+    rng = np.random.default_rng(7)
+    shared = {error: rng.standard_normal(200_000) for error in {*then.shared, *now.shared}}
+    drawn = [
+        one.value + sum(part * shared[error] for error, part in one.shared.items())
+        + np.sqrt(one.own) * rng.standard_normal(200_000) for one in (then, now)
+    ]
+    share = 100 * (1 - (drawn[1] / drawn[0]) ** (1 / 1.5))
+    assert found.last.value == pytest.approx(float(share.mean()), abs=0.01)
+    assert found.last.standard == pytest.approx(float(share.std()), rel=0.02)
+    assert set(then.shared) & set(now.shared), "one glass, one scale"
+    assert known_rates(told.book, [], loss_rates([])) == (None, None)
+    papers = [{name: value for name, value in one.items() if name != "entry"} for one in gauges]
+    assert known_rates(told.book, papers, loss_rates(papers)) == (None, None), "by papers only"  # type: ignore[arg-type]
 
 
 def test_the_balance_of_a_run_is_as_well_known_as_its_wash(told: Told) -> None:

@@ -1,13 +1,15 @@
-"""How well a cask's last loss is known: the difference of its last two gauges, with the instruments that they share."""
+"""How well a cask's losses are known: the difference of two gauges, with the instruments that they share."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import exp
 from typing import NamedTuple
 
 from webapp.book.cellar.casks import Gauge
 from webapp.book.house.uncertain import load_by_entry
 from webapp.book.record.store import Book
+from webapp.trade.caskloss import Rate, Rates, year_share
 from webapp.trade.uncertainty import Uncertain, combine
 
 
@@ -17,6 +19,42 @@ class Fallen(NamedTuple):
     since_s: float
     until_s: float
     lpa: Uncertain
+
+
+class KnownRates(NamedTuple):
+    """The share of pure alcohol that a year takes, as `Rates` has them, each with its uncertainty. [% a year]"""
+
+    last: Uncertain | None
+    fill: Uncertain | None
+
+
+def known_rates(book: Book, gauges: Sequence[Gauge], rates: Rates) -> KnownRates:
+    """Return how well a cask's shares a year are known; None without a rate, or where papers alone say an end of it.
+
+    By the gauges at both ends: what was drawn between them counts as known. One statement at most.
+    """
+    ends = {id(rate): _begin(gauges, rate) for rate in (rates["last"], rates["fill"]) if rate}
+    wanted = [one["entry"] for one in (*ends.values(), *gauges[-1:]) if one and one.get("entry")]
+    known = load_by_entry(book, wanted) if ends else {}
+
+    def share(rate: Rate | None) -> Uncertain | None:
+        begin = ends.get(id(rate)) if rate else None
+        if not rate or not begin:
+            return None
+        then, now = (known.get(one.get("entry", ""), {}).get("lpa") for one in (begin, gauges[-1]))
+        if not then or not now or then.value <= 0 or now.value <= 0:
+            return None
+        # The rate is the logarithm of then over now, in hundredths a year; the share is 1 - exp(-rate).
+        slope = 100 / rate["years"] * exp(-rate["lpa_pct_year"] / 100)
+        found = combine([(slope / then.value, then), (-slope / now.value, now)])
+        return found._replace(value=year_share(rate["lpa_pct_year"]))
+
+    return KnownRates(share(rates["last"]), share(rates["fill"]))
+
+
+def _begin(gauges: Sequence[Gauge], rate: Rate) -> Gauge | None:
+    """Return the gauge that a rate begins with: so many years before the last."""
+    return next((one for one in gauges if abs(gauges[-1]["years"] - one["years"] - rate["years"]) < 1e-9), None)
 
 
 def last_fall(book: Book, gauges: Sequence[Gauge]) -> Fallen | None:

@@ -14,7 +14,7 @@ from webapp.access import current, needs
 from webapp.book.cellar import casks, ferments
 from webapp.book.cellar.allowances import allowance_of
 from webapp.book.cellar.casks import YEAR_S, Cask
-from webapp.book.cellar.known import last_fall
+from webapp.book.cellar.known import known_rates, last_fall
 from webapp.book.checks import site_limit
 from webapp.book.fold import queries, states
 from webapp.book.house import places, registry
@@ -27,6 +27,7 @@ from webapp.kinds.state import NO_FILL
 from webapp.trade.caskloss import year_share
 from webapp.trade.marks import BadMark, parse_mark
 from webapp.trade.placenames import sort_key
+from webapp.trade.uncertainty import expanded
 
 PAGES = (("ferments", "Ferments", "/desk/cellar"), ("casks", "Casks", "/desk/cellar/casks"),
          ("map", "Places", "/desk/cellar/map"), ("ready", "Ready", "/desk/cellar/ready"),
@@ -127,7 +128,8 @@ def cask_page(mark: str) -> ResponseReturnValue:
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
                            alike=alike[:12], asked=asked, year_share=year_share,
                            allowed=allowance_of(current.site, cask.row["capacity_l"]), now=datetime.now(UTC), at=_at,
-                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)), fallen=fallen)
+                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)), fallen=fallen,
+                           known=known_rates(current.book, cask.gauges, cask.rates), expanded=expanded)
 
 
 def _at(at_s: float) -> str:
