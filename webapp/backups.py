@@ -2,7 +2,7 @@
 
 Where the folder of the book names a public key (webapp/sealed.py), the zip is closed to it in the age format. Neither
 the key that signs sessions nor that of the house's authority is in it: sessions begin anew at a restore, and the
-authority's key is kept apart (keep_authority).
+authority's key is kept apart (keep_authority). Nor is the key of heads; the heads that it signed of this copy are.
 """
 
 import os
@@ -10,6 +10,7 @@ import shutil
 import tempfile
 import zipfile
 import zlib
+from datetime import UTC, datetime
 from pathlib import Path
 
 from webapp.book.opening import open_book
@@ -17,6 +18,7 @@ from webapp.book.record import log
 from webapp.book.record.backup import backup as copy_book
 from webapp.book.record.errors import BookError
 from webapp.sealed import RECIPIENT_NAME, is_sealed, recipient_of, seal, unseal
+from webapp.signed_heads import SIDE_NAME, SignedHead, sign_heads
 
 BOOK_NAME = "book.sqlite"
 AUTHORITY_KEY = "tls/authority.key"
@@ -27,8 +29,16 @@ _OLDER_KEYS = (AUTHORITY_KEY,)
 
 
 def write_backup(data_dir: Path, file_path: Path) -> int:
-    """Write the backup, verified, and return how many entries it holds. The server may go on meanwhile.
+    """Write the backup, verified, and return how many entries it holds; see write_with_heads."""
+    return write_with_heads(data_dir, file_path)[0]
 
+
+def write_with_heads(
+    data_dir: Path, file_path: Path, now: datetime | None = None
+) -> tuple[int, list[SignedHead]]:
+    """Write the backup, verified; return how many entries it holds and its heads, signed as of `now` (aware).
+
+    The server may go on meanwhile.
     It is encrypted where the folder names a public key; the plain copy meanwhile lies in the folder of the book.
     Raises BookError with a sentence if there is no book, the file exists or its folder does not, or the copy does not
     verify.
@@ -47,9 +57,11 @@ def write_backup(data_dir: Path, file_path: Path) -> int:
             copy_book(book, copy_path)
         with open_book(copy_path) as copy:
             entry_count = log.load_head(copy)[0]
+            signed = sign_heads(data_dir, copy, now or datetime.now(UTC))
         archive_path = Path(folder) / "archive.zip"
         with zipfile.ZipFile(archive_path, "w", zipfile.ZIP_DEFLATED) as archive:
             archive.write(copy_path, BOOK_NAME)
+            archive.writestr(SIDE_NAME, "".join(f"{one.line()}\n" for one in signed))
             for name in _KEYS:
                 if (data_dir / name).is_file():
                     archive.write(data_dir / name, name)
@@ -62,7 +74,7 @@ def write_backup(data_dir: Path, file_path: Path) -> int:
             _seal_into(archive_path, file_path, recipient)
         else:
             archive_path.replace(file_path)
-    return entry_count
+    return entry_count, signed
 
 
 def keep_authority(data_dir: Path, file_path: Path) -> bool:

@@ -38,6 +38,7 @@ def test_backups_come_by_the_clock_and_the_oldest_go(data_dir, tmp_path):
     made = [run_due(data_dir, plan, START + timedelta(hours=h)) for h in range(0, 24 * 5, 6)]
     assert made == [True, False, False, False] * 5
     names = sorted(path.name for path in plan.folder.iterdir())
+    assert names.pop() == "heads.jsonl"
     assert names == [f"book-2026030{day}T060000Z.zip" for day in (3, 4, 5)]
     assert restore_backup(plan.folder / names[-1], tmp_path / "back") == 5
     status = schedule.read_status(data_dir)
@@ -62,7 +63,7 @@ def test_only_backups_of_its_own_are_let_go(data_dir, tmp_path):
     for hour in range(3):
         assert run_due(data_dir, plan, START + timedelta(hours=hour))
     left = {path.name for path in plan.folder.iterdir()}
-    assert left == {*others, "book-20260301T080000Z.zip"}
+    assert left == {*others, "book-20260301T080000Z.zip", "heads.jsonl"}
 
 
 def test_what_a_killed_server_left_half_made_is_swept_away(data_dir, tmp_path):
@@ -130,7 +131,8 @@ def test_a_book_whose_chain_is_broken_makes_no_backup_and_says_so(data_dir, tmp_
         conn.commit()
     assert run_due(data_dir, plan, START + timedelta(days=2))
     assert "broken at book number 3" in schedule.describe_trouble(data_dir, START + timedelta(days=2))
-    assert [path.name for path in plan.folder.iterdir()] == ["book-20260301T060000Z.zip"], "the last good one stays"
+    left = sorted(path.name for path in plan.folder.iterdir())
+    assert left == ["book-20260301T060000Z.zip", "heads.jsonl"], "the last good one stays"
 
 
 @pytest.mark.parametrize(("code", "is_shown"), [("OL", True), ("IM", False)])

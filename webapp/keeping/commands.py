@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from webapp import signed_heads
 from webapp.cli_parts import PATH, Sentence, data_option, open_at
 
 _identity_option = click.option(
@@ -23,10 +24,14 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
     from webapp.book.house import journal
     from webapp.book.record import heads, log
     from webapp.book.record.damage import BookDamaged, examine
+    from webapp.keeping.schedule import read_plan
 
-    noted = heads.read_heads(noted_path.read_text("utf-8", errors="replace")) if noted_path else []
-    if noted_path and not noted:
+    text = noted_path.read_text("utf-8", errors="replace") if noted_path else ""
+    noted, signed = heads.read_heads(text), signed_heads.read_signed(text)
+    if noted_path and not noted and not signed:
         raise Sentence(f"There is no head in {noted_path}. Keep in it the lines that `cellarslate verify` prints.")
+    plan = read_plan(data_dir)
+    beside, others = _split_by_key(data_dir, plan.folder if plan else None)
     with open_at(data_dir) as book:
         if wrong := examine(book.path, is_quick=False):
             raise BookDamaged("; ".join(wrong))
@@ -34,6 +39,7 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
             click.echo(f"{words} That comes first.")
             unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = [*verification.verify(book), *journal.verify(data_dir), *heads.compare(book, noted)]
+        troubles += signed_heads.compare(book, [*signed, *beside])
         entry_count, digest = log.load_head(book)
         taken = heads.take_heads(book)
         judged = judgings.say_how_judged(book)
@@ -43,9 +49,30 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
     click.echo(judged)
     if noted:
         click.echo(f"The book still begins as {len(noted)} noted heads say.")
+    for line in (*signed_heads.describe(signed, f"in {noted_path}"), *signed_heads.describe(beside, "by the backups")):
+        click.echo(line)
+    if others:
+        click.echo(f"{others} heads by the backups are signed with another key than this folder's, as after a restore, "
+                   "and were not compared. --heads FILE compares them.")
+    if not (noted or signed or beside):
+        click.echo("It was held against no heads from outside: there are none by the backups, and none were named.")
     click.echo("Heads, to be noted outside the book:")
     for head in taken:
         click.echo(f"  {head}")
+
+
+def _split_by_key(data_dir: Path, folder: Path | None) -> tuple[list[signed_heads.SignedHead], int]:
+    """Return the heads beside the backups that bear this folder's key, and how many bear another."""
+    path = folder / signed_heads.SIDE_NAME if folder else None
+    try:
+        found = signed_heads.read_signed(path.read_text("utf-8", errors="replace")) if path else []
+    except FileNotFoundError:
+        return [], 0
+    except OSError as error:
+        raise Sentence(f"{path} cannot be read: {error.strerror}. Put in its disk, or look at its rights.") from error
+    key = signed_heads.find_key(data_dir)
+    own = [one for one in found if one.key == key]
+    return own, len(found) - len(own)
 
 
 @click.command()

@@ -18,11 +18,12 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TypedDict
 
-from webapp.backups import restore_backup, write_backup
+from webapp.backups import restore_backup, write_with_heads
 from webapp.book.house import journal
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.sealed import is_sealed, recipient_of
+from webapp.signed_heads import add_to
 
 STATUS_NAME = "backups.json"
 PLAN_NAME = "backup-plan.json"
@@ -157,7 +158,7 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
         _sweep(data_dir, now)
         ending = ".zip.age" if recipient_of(data_dir) else ".zip"
         path = plan.folder / f"book-{now.astimezone(UTC):%Y%m%dT%H%M%SZ}{ending}"
-        entry_count = _make(data_dir, path, plan.identity)
+        entry_count = _make(data_dir, path, plan.identity, now)
         note |= {"made_at": utc_text(now), "entries": entry_count, "file": path.name}
         note |= {"is_encrypted": is_sealed(path), "sha256": _digest(path), "size": path.stat().st_size}
         for name in ("rehearsed_at", "rehearsed"):
@@ -247,20 +248,21 @@ def describe_backups(data_dir: Path) -> str:
     return f"Every {status['every_h']:g} hours to {status['folder']}, {status['keep']} kept: {last}."
 
 
-def _make(data_dir: Path, path: Path, identity: Path | None) -> int:
+def _make(data_dir: Path, path: Path, identity: Path | None, now: datetime) -> int:
     """Write a backup and restore it into a folder that is thrown away.
 
     A backup that nobody has opened is only a hope. Of one that is encrypted, and whose key is not at hand, the archive
     is opened and verified before it is closed (webapp/backups.py).
     """
     path.parent.mkdir(parents=True, exist_ok=True)
-    entry_count = write_backup(data_dir, path)
+    entry_count, signed = write_with_heads(data_dir, path, now)
     try:
         if identity or not is_sealed(path):
             _open(path, data_dir, identity, entry_count)
     except BaseException:
         path.unlink(missing_ok=True)
         raise
+    add_to(path.parent, signed)  # outlives the backup, which is let go one day
     journal.note(data_dir, "backup", origin="clock", about=path.name)
     return entry_count
 
