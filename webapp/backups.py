@@ -26,6 +26,7 @@ AUTHORITY_KEY = "tls/authority.key"
 _KEYS = ("tls/authority.pem", "tls/server.pem", "tls/server.key", RECIPIENT_NAME)
 # What older backups hold besides, and is taken from them. The key of sessions is not: sessions begin anew.
 _OLDER_KEYS = (AUTHORITY_KEY,)
+SERVER_FILES = (*_KEYS, *_OLDER_KEYS)  # beside a book: what phones know the server by
 
 
 def write_backup(data_dir: Path, file_path: Path) -> int:
@@ -166,7 +167,7 @@ def _verify(path: Path) -> int:
     with open_book(path) as book:
         (answer,) = book.db.conn.execute("PRAGMA integrity_check(1)").fetchone()
         troubles = [] if answer == "ok" else [f"The file is damaged: {answer}."]
-        troubles += log.verify(book)
+        troubles += log.verify(book, but_salvaged=True)
         entry_count = log.load_head(book)[0]
     if troubles:
         raise BookError(f"The copy does not verify. {troubles[0]}")

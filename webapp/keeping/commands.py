@@ -2,12 +2,40 @@
 
 from __future__ import annotations
 
+import functools
+import sqlite3
+from collections.abc import Callable
 from pathlib import Path
+from typing import ParamSpec
 
 import click
 
 from webapp import signed_heads
 from webapp.cli_parts import PATH, Sentence, data_option, open_at
+
+P = ParamSpec("P")
+# What a line of the book can raise that nobody wrote so: bytes that are no text, a text in the place of a number.
+_UNREADABLE = (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError, sqlite3.Error)
+
+
+def _damage_said(command: Callable[P, None]) -> Callable[P, None]:
+    """Say of an error that the book is damaged, where reading it through finds that it is; else it is the program's."""
+
+    @functools.wraps(command)
+    def run(*args: P.args, **kwargs: P.kwargs) -> None:
+        from webapp.backups import BOOK_NAME
+        from webapp.book.record.damage import BookDamaged
+        from webapp.keeping.wreck import find_damage
+
+        try:
+            command(*args, **kwargs)
+        except _UNREADABLE as error:
+            if wrong := find_damage(Path(str(kwargs["data_dir"])) / BOOK_NAME):
+                raise BookDamaged(wrong) from error
+            raise
+
+    return run
+
 
 _identity_option = click.option(
     "--identity", type=PATH, metavar="FILE", help="The private key, for a backup that is encrypted."
@@ -17,6 +45,7 @@ _identity_option = click.option(
 @click.command()
 @data_option
 @click.option("--heads", "noted_path", type=PATH, metavar="FILE", help="Heads noted earlier, to compare.")
+@_damage_said
 def verify(data_dir: Path, noted_path: Path | None) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
     from webapp.book import verification
@@ -78,6 +107,7 @@ def _split_by_key(data_dir: Path, folder: Path | None) -> tuple[list[signed_head
 @click.command()
 @data_option
 @click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
+@_damage_said
 def rebuild(data_dir: Path, is_compare: bool) -> None:
     """Fold the whole book anew from its entries; stop the server first."""
     from webapp.book.fold import fold, unjudged
@@ -99,6 +129,7 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
 @click.command()
 @data_option
 @click.argument("file_path", metavar="FILE", type=PATH)
+@_damage_said
 def backup(data_dir: Path, file_path: Path) -> None:
     """Write the book to one FILE, and verify it. The server may go on. It is encrypted once there is a backup key."""
     from webapp.backups import write_backup
@@ -175,6 +206,25 @@ def restore(data_dir: Path, file_path: Path, identity: Path | None) -> None:
 
 
 @click.command()
+@click.option("--into", "data_dir", type=PATH, metavar="NEW", required=True, help="A new folder for the new book.")
+@click.option("--backup", "backups", type=PATH, metavar="FILE", multiple=True, help="A backup; repeat, newest first.")
+@_identity_option
+@click.argument("wreck", metavar="BOOK", type=PATH)
+def salvage(wreck: Path, data_dir: Path, backups: tuple[Path, ...], identity: Path | None) -> None:
+    """Make a NEW book of what is left of a damaged BOOK and of backups. The damaged one is only read; stop its server.
+
+    BOOK is its file or its folder.
+    """
+    from webapp.book.house import journal
+    from webapp.keeping.salvage import describe
+    from webapp.keeping.salvage import salvage as make_book
+
+    said = make_book(wreck, data_dir, backups, identity)
+    journal.note(data_dir, "restored", origin="command", about=f"salvaged from {wreck}")
+    click.echo("\n".join(describe(said)))
+
+
+@click.command()
 @data_option
 @_identity_option
 @click.argument("file_path", metavar="FILE", type=PATH)
@@ -188,6 +238,7 @@ def rehearse(data_dir: Path, file_path: Path, identity: Path | None) -> None:
 @click.command()
 @data_option
 @click.argument("folder", metavar="FOLDER", type=PATH)
+@_damage_said
 def export(data_dir: Path, folder: Path) -> None:
     """Write the whole book to a new FOLDER as open files, without secrets. The server may go on."""
     from webapp.backups import BOOK_NAME
@@ -239,4 +290,4 @@ def set_password(data_dir: Path, code: str) -> None:
     click.echo(f"{code} can sign in with it now. Sessions under the old one have ended.")
 
 
-ALL = (verify, rebuild, backup, backup_key, authority_key, restore, rehearse, export, take_in, set_password)
+ALL = (verify, rebuild, backup, backup_key, authority_key, restore, salvage, rehearse, export, take_in, set_password)

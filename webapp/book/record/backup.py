@@ -49,7 +49,7 @@ def _look_over(path: Path) -> list[str]:
     if found != "ok":
         return [f"Its pages are damaged ({found})."]
     with Book(path) as copy:
-        troubles = log.verify(copy)
+        troubles = log.verify(copy, but_salvaged=True)
     with closing(sqlite3.connect(path)) as conn:  # one file, to be carried away
         conn.execute("PRAGMA journal_mode = DELETE")
     return troubles

@@ -17,7 +17,8 @@ TROUBLES_MOST = 20
 _CODES = (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB)
 _SENTENCE = (
     "The book's file is damaged: nothing more is taken in, and what is on the phones stays there. Stop the server and "
-    "restore the last good backup into a new folder; the phones hand in again what it has not got. ({})"
+    "make a new book of what is left and of the last good backup: cellarslate salvage. The phones hand in again what "
+    "it has not got. ({})"
 )
 
 

@@ -15,6 +15,7 @@ from webapp.words.travel import with_words
 
 FIRST_DIGEST = "0" * 64
 LIST_MOST = 1000
+SALVAGED = "salvaged"  # the setting that names the gaps of a book that was salvaged
 _COLUMNS = (
     "book_no", "id", "kind", "kind_version", "mark", "read_at", "typed_at", "person", "role", "device", "seq", "body",
     "body_sha256", "received_at", "skew_s", "via", "digest",
@@ -222,18 +223,23 @@ def load_aside(
     return [{**row, "problems": [with_words(one) for one in json.loads(row["problems"])]} for row in rows]
 
 
-def verify(book: Book) -> list[str]:
-    """Walk the whole chain and return what is broken, in sentences; an empty list where it holds."""
+def verify(book: Book, *, but_salvaged: bool = False) -> list[str]:
+    """Walk the whole chain and return what is broken, in sentences; an empty list where it holds.
+
+    but_salvaged: without the gaps that were there when the book was salvaged; else it could never be backed up again.
+    """
     troubles: list[str] = []
+    known = _salvaged_gaps(book) if but_salvaged else set()
     before, expected_no = FIRST_DIGEST, 1
     for row in _walk_rows(book):
         number = row["book_no"]
-        if number != expected_no:
+        is_known = (expected_no, number - 1) in known
+        if number != expected_no and not is_known:
             troubles.append(f"Book numbers {expected_no} to {number - 1} are missing.")
         if sha256(row["body"]) != row["body_sha256"]:
             troubles.append(f"The body of book number {number} is not what was entered.")
-        troubles += _strayed(row)
-        if not is_linked(before, row):
+        troubles += find_strayed(row)
+        if not is_known and not is_linked(before, row):
             troubles.append(f"The chain is broken at book number {number}: it, or one before it, was changed.")
         before, expected_no = row["digest"], number + 1
         if len(troubles) >= 20:
@@ -241,7 +247,12 @@ def verify(book: Book) -> list[str]:
     return troubles
 
 
-def _strayed(row: LogRow) -> list[str]:
+def _salvaged_gaps(book: Book) -> set[tuple[int, int]]:
+    row = book.one("SELECT value FROM settings WHERE name = ?", (SALVAGED,))
+    return {(low, high) for low, high in json.loads(row["value"])} if row else set()
+
+
+def find_strayed(row: LogRow) -> list[str]:
     """Return a sentence for each column that no longer says what the body says."""
     try:
         body = json.loads(row["body"])
