@@ -73,7 +73,7 @@ def rows_of(path: Path) -> dict[int, tuple[Any, ...]]:
         for number in range(1, 80):
             try:
                 row = conn.execute("SELECT * FROM entries WHERE book_no = ?", (number,)).fetchone()
-            except sqlite3.Error:
+            except (sqlite3.Error, UnicodeDecodeError):
                 continue
             if row:
                 found[number] = row
@@ -247,6 +247,16 @@ def test_a_backup_of_another_book_is_refused(folder: Path, tmp_path: Path) -> No
     with pytest.raises(BookError, match="of another book"):
         salvage(folder, tmp_path / "new", [tmp_path / "other.zip"])
     assert not (tmp_path / "new").exists()
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_a_state_that_is_no_text_any_more_is_said_to_be_damage(
+    folder: Path, tmp_path: Path, command: tuple[str, ...]
+) -> None:
+    """No page is broken and every entry has its digest: what was worked out of them cannot be read."""
+    with closing(sqlite3.connect(folder / BOOK_NAME)) as conn, conn:
+        conn.execute("UPDATE states SET body = '{' || substr(body, 3)")
+    ends_in_a_sentence(folder, tmp_path, command)
 
 
 def test_a_torn_root_of_the_log_is_filled_from_the_backup(folder: Path, whole: Whole, tmp_path: Path) -> None:

@@ -33,8 +33,8 @@ def open_book(path: Path | str) -> Book:
         with suppress(FileExistsError):
             os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
         book = Book(path)
-    except (OSError, sqlite3.Error) as error:
-        if is_damage(error):
+    except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
+        if isinstance(error, UnicodeDecodeError) or is_damage(error):  # SQLite quotes a schema that is no text
             raise BookDamaged(f"{path}: {error}") from error
         raise BookError(f"{path} cannot be opened as a book: {error}. Look at the path and its rights.") from error
     try:

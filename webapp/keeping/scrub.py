@@ -18,7 +18,7 @@ from typing import TypedDict
 from webapp.book import verification
 from webapp.book.fold import unjudged
 from webapp.book.record.clock import utc_text
-from webapp.book.record.damage import BookDamaged, examine
+from webapp.book.record.damage import BookDamaged, examine, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 
@@ -79,8 +79,13 @@ def run_due(book: Book, data_dir: Path, now: datetime) -> bool:
     last = datetime.fromisoformat(status["ended_at"]) if status.get("ended_at") else None
     if last and timedelta(0) <= now - last < EVERY:
         return False
-    if unjudged.count_left(book):
-        return False  # until it is all judged again, sums do not yet say what they will
+    try:
+        if unjudged.count_left(book):
+            return False  # until it is all judged again, sums do not yet say what they will
+    except sqlite3.DatabaseError as error:
+        if not is_damage(error):
+            raise
+        book.note_damage(error)  # the list itself is damaged: read on, and say so
     troubles = examine_pages(book, is_quick=False) or _verify(book)
     note: Status = {"ended_at": utc_text(now), "troubles": troubles[:_KEPT_MOST]}
     part = data_dir / f"{STATUS_NAME}.part"

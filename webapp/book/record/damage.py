@@ -41,8 +41,8 @@ def damage_said() -> Iterator[None]:
     """Turn what SQLite raises over a damaged file inside into BookDamaged; other errors pass."""
     try:
         yield
-    except sqlite3.DatabaseError as error:
-        if is_damage(error):
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
+        if isinstance(error, UnicodeDecodeError) or is_damage(error):  # words of SQLite about a schema that is no text
             raise BookDamaged(error) from error
         raise
 
@@ -57,8 +57,8 @@ def examine(path: Path, *, is_quick: bool) -> list[str]:
     try:
         with closing(sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True)) as conn:
             found = [str(row[0]) for row in conn.execute(f"PRAGMA {check}({TROUBLES_MOST})")]
-    except sqlite3.DatabaseError as error:
-        if is_damage(error):
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
+        if isinstance(error, UnicodeDecodeError) or is_damage(error):
             return [str(error)]
         raise BookError(f"{path} cannot be read: {error}. Look at the disk and its rights.") from error
     return [] if found == ["ok"] else found
