@@ -21,6 +21,7 @@ from tests.book.conftest import fill_world, reading, send
 from webapp import signed_heads
 from webapp.backups import BOOK_NAME, restore_backup
 from webapp.book.opening import open_book
+from webapp.book.record import heads
 from webapp.cli import main
 from webapp.keeping.schedule import Plan, keep_plan, run_due
 
@@ -141,3 +142,11 @@ def test_signatures_are_those_of_the_standard() -> None:
         "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46bd"
         "25bf5f0595bbe24655141438e7a100b"
     )
+
+
+def test_a_backup_by_hand_says_its_heads_in_four_groups(data_dir: Path, tmp_path: Path) -> None:
+    done = CliRunner().invoke(main, ["backup", "--data", str(data_dir), str(tmp_path / "b.zip")])
+    assert done.exit_code == 0, done.output
+    with open_book(data_dir / BOOK_NAME) as book:
+        root = heads.take_heads(book)[0].root
+    assert f"  5 entries: {root[:4]} {root[4:8]} {root[8:12]} {root[12:16]}\n" in done.output

@@ -132,16 +132,19 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
 @_damage_said
 def backup(data_dir: Path, file_path: Path) -> None:
     """Write the book to one FILE, and verify it. The server may go on. It is encrypted once there is a backup key."""
-    from webapp.backups import write_backup
+    from webapp.backups import write_with_heads
     from webapp.book.house import journal
     from webapp.sealed import recipient_of
 
-    entry_count = write_backup(data_dir, file_path)
+    entry_count, signed = write_with_heads(data_dir, file_path)
     journal.note(data_dir, "backup", origin="command", about=str(file_path))
     said = "Encrypted to the backup key." if recipient_of(data_dir) else (
         "It is not encrypted: keep it where the book may be kept, or make a key first, cellarslate backup-key."
     )
     click.echo(f"{entry_count} entries, verified, in {file_path}. {said}")
+    click.echo(f"Its heads, to be noted elsewhere, are signed with the key {signed_heads.shorten(signed[0].key)}:")
+    for one in signed:
+        click.echo(f"  {one.head.size} {one.head.name}: {signed_heads.shorten(one.head.root)}")
 
 
 @click.command(name="backup-key")
