@@ -89,7 +89,10 @@ def salvage(wreck: Path, data_dir: Path, backups: Sequence[Path] = (), identity:
         with open_book(made / BOOK_NAME) as book:
             _fill(book, sources, entries, said)
             search.rebuild(book)
-            said.troubles = verification.verify(book)
+            try:
+                said.troubles = verification.verify(book)
+            except (sqlite3.Error, ValueError, TypeError, LookupError, AttributeError) as error:
+                said.troubles = [f"It cannot be verified, a line of its registry or changes cannot be read: {error}."]
         _carry_keys(folders, made)
         if data_dir.exists():
             data_dir.rmdir()
