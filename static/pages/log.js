@@ -73,7 +73,8 @@ export async function start(slate = read()) {
   let dressed = () => {};
   const entryForm = new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
-    about: () => ({ ...fix?.about, mark, mark_by: mark ? markBy(mark) : "", read_at: readAtOf(form, fix), remark: remarkOf(form), seen_by: "" }),
+    // How the mark came is read when it is wanted: the first look into a session's store is felt on a slow phone.
+    about: () => ({ ...fix?.about, mark, get mark_by() { return mark ? markBy(mark) : ""; }, read_at: readAtOf(form, fix), remark: remarkOf(form), seen_by: "" }),
     action: () => part("log"),
     onChange: () => {
       showExtras(form, kind);
