@@ -105,6 +105,8 @@ def _verify(book: Book) -> list[str]:
     except sqlite3.DatabaseError as error:
         book.note_damage(error)
         return [str(BookDamaged(error))]
+    except ValueError as error:  # bytes that are no text, a text that is no JSON
+        return [f"A line of the record cannot be read ({error})."]
     finally:
         conn.execute("ROLLBACK")
 
