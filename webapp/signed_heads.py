@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import os
+import secrets
 from collections.abc import Iterable
 from datetime import datetime
 from pathlib import Path
@@ -158,12 +159,16 @@ def _make_key(data_dir: Path) -> bytes:
     from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
 
     secret = Ed25519PrivateKey.generate().private_bytes_raw()
-    fresh = data_dir / f"{KEY_NAME}.{os.getpid()}.new"
-    fresh.unlink(missing_ok=True)
+    fresh = data_dir / f"{KEY_NAME}.{secrets.token_hex(8)}.new"
     with os.fdopen(os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "w", encoding="ascii") as file:
         file.write(secret.hex() + "\n")
         file.flush()
         os.fsync(file.fileno())
-    fresh.replace(data_dir / KEY_NAME)
-    # Of two that made one at once, the last stands: both sign with what lies there.
+    try:
+        os.link(fresh, data_dir / KEY_NAME)  # of two that make one at once, the first stands, and both sign with it
+    except FileExistsError:
+        pass
+    except OSError:  # a disk without links
+        fresh.replace(data_dir / KEY_NAME)
+    fresh.unlink(missing_ok=True)
     return _read_key(data_dir)

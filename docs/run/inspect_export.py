@@ -112,8 +112,14 @@ def read_leaves(folder: Path, tree: str) -> list[bytes]:
 def inspect(folder: Path, heads: str, wanted_key: str = "") -> tuple[list[str], list[str]]:
     """Return what holds and what does not, a sentence each."""
     book = json.loads((folder / "book.json").read_text("utf-8"))["book_id"]
-    holds, troubles = [], []
-    read = [json.loads(line) for line in heads.splitlines() if line.strip()]
+    holds, troubles, read = [], [], []
+    for number, line in enumerate(heads.splitlines(), 1):
+        try:
+            told = json.loads(line or "{}")
+            if told:
+                read.append({name: told[name] for name in ("book", "key", "root", "signature", "size", "time", "tree")})
+        except (ValueError, KeyError, TypeError):  # a power cut may leave half a line
+            troubles.append(f"line {number} of the heads cannot be read, and proves nothing.")
     leaves = {tree: read_leaves(folder, tree) for tree in COLUMNS}
     found = {t: roots(rows, {one["size"] for one in read if one["tree"] == t}) for t, rows in leaves.items()}
     for one in read:

@@ -76,6 +76,11 @@ def test_an_export_is_held_to_heads_and_a_changed_one_is_found(tmp_path: Path) -
     done = run(out, heads, "--key", signed[0].key)
     assert done.returncode == 0 and "4 heads hold, 0 do not" in done.stdout, done.stdout + done.stderr
     assert run(out, heads, "--key", "0" * 64).returncode == 1
+    whole = heads.read_text("ascii")
+    heads.write_text(whole + whole[:70], "ascii")  # as a power cut leaves it
+    done = run(out, heads)
+    assert done.returncode == 1 and "4 heads hold, 1 do not" in done.stdout and "cannot be read" in done.stdout
+    heads.write_text(whole, "ascii")
     path = out / "tables" / "entries.jsonl"
     lines = path.read_text("utf-8").rstrip("\n").split("\n")
     for changed in (

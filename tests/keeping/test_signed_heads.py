@@ -9,6 +9,7 @@ import json
 import sqlite3
 import stat
 import zipfile
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -128,6 +129,13 @@ def test_a_restored_book_has_another_key_and_says_what_it_did_not_compare(
     with open_book(back / BOOK_NAME) as book:
         signed_heads.sign_heads(back, book, START)
     assert signed_heads.find_key(back) not in ("", signed_heads.find_key(data_dir))
+
+
+def test_many_who_make_the_first_key_at_once_sign_with_one(tmp_path: Path) -> None:
+    with ThreadPoolExecutor(8) as pool:
+        made = list(pool.map(lambda _: signed_heads._read_key(tmp_path) or signed_heads._make_key(tmp_path), range(16)))
+    assert len(set(made)) == 1 and len(made[0]) == 32
+    assert [path.name for path in tmp_path.iterdir()] == [signed_heads.KEY_NAME]
 
 
 def test_signatures_are_those_of_the_standard() -> None:
