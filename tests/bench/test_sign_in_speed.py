@@ -71,6 +71,7 @@ def test_a_phone_beside_a_crowd_at_the_sign_in(
     ended.set()
     for thread in strangers:
         thread.join(60)
+    line.close()
     room = f"a phone beside {HOSTILE_A_SECOND} hostile sign-ins a second"
     tried = len(seen) / (LAST_S + 1)
     assert tried > 0.8 * HOSTILE_A_SECOND, f"only {tried:.0f} a second"
