@@ -47,7 +47,7 @@ def find_chromium() -> Path | None:
 
 
 def chromium_options(path: Path) -> dict[str, Any]:
-    """Return how Playwright starts that Chromium."""
+    """Return the launch options of Playwright for the Chromium at this path."""
     # Inside containers and as root Chromium's own sandbox cannot start.
     return {"executable_path": path, "headless": True, "chromium_sandbox": False, "args": list(CHROMIUM_FLAGS)}
 

@@ -110,7 +110,7 @@ def read_leaves(folder: Path, tree: str) -> list[bytes]:
 
 
 def inspect(folder: Path, heads: str, wanted_key: str = "") -> tuple[list[str], list[str]]:
-    """Return what holds and what does not, a sentence each."""
+    """Return two lists of sentences: the signed heads that the export bears out, and those that it does not."""
     book = json.loads((folder / "book.json").read_text("utf-8"))["book_id"]
     holds, troubles, read = [], [], []
     for number, line in enumerate(heads.splitlines(), 1):
@@ -142,7 +142,7 @@ def inspect(folder: Path, heads: str, wanted_key: str = "") -> tuple[list[str], 
 
 
 def main() -> int:
-    """Say what holds; return 0 where all does, 1 where something does not, 2 where there is nothing to go by."""
+    """Print a line for each signed head; return 0 where all hold, 1 where one does not, 2 where there is none."""
     parser = argparse.ArgumentParser(description="Hold an exported folder against signed heads.")
     parser.add_argument("folder", type=Path)
     parser.add_argument("heads", type=Path)

@@ -138,7 +138,7 @@ def test_good_passwords_pass_and_no_text_takes_long():
     import time
 
     began = time.perf_counter()
-    # Letters that each stand for several: what makes the estimate slow (dwolfhub/zxcvbn-python, issue 70).
+    # Letters that each stand for several: what makes the estimate slow (known to the keepers of that library).
     refuse_guessable("4@8({[</369&#!1/|0$5+7%2/" * 8, ["WK"])
     assert time.perf_counter() - began < 5
 

@@ -91,7 +91,7 @@ def _still_offers(then: Any, now: Any) -> bool:
 
 
 def _asks_the_same(then: Any, now: Any) -> bool:
-    """Return whether two questions differ in figures alone, and in those by at most FIGURE_OFF."""
+    """Say whether two questions have the same words, and figures that differ by at most FIGURE_OFF."""
     if not then or not now:
         return False
     texts = [json.dumps(one) for one in (then, now)]
@@ -110,7 +110,7 @@ class Moved(NamedTuple):
 
 
 def _moved(then: dict[str, list[list[Any]]], now: dict[str, list[list[Any]]]) -> Moved:
-    """Return what the postings of both sayings move."""
+    """Return the amounts that the postings of both reports move."""
     through: dict[str, list[int]] = {}
     for source, target, *amounts, _ in (flow for flows in then.values() for flow in flows):
         for account in (source, target):

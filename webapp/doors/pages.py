@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-import io
 import time
 from datetime import UTC, datetime, timedelta
 from typing import TypedDict
 
-import qrcode
-import qrcode.image.svg
 from flask import Response, abort, current_app, make_response, redirect, render_template, request, session, url_for
 from flask.typing import ResponseReturnValue
-from markupsafe import Markup
 from werkzeug.exceptions import TooManyRequests
 
 from webapp.access import current
@@ -24,6 +20,7 @@ from webapp.demo import own
 from webapp.doors import bp
 from webapp.doors.label_strip import STRIP, labels_of
 from webapp.doors.trials import BY_KEY, SHEET_NAME, TRIALS, open_run, person
+from webapp.labels.qr import qr_picture
 from webapp.places import DEMO_DIR
 from webapp.sheets.waiting import keep_waiting
 
@@ -59,7 +56,7 @@ def front() -> ResponseReturnValue:
         trials=[(trial, trial.told(book), person(trial.who)) for trial in TRIALS],
         labels=labels_of(book, STRIP), cut_until=_cut_until(),
         is_stale=laid_at is None or datetime.now(UTC) - laid_at > STALE,
-        join_url=trust_url, join_picture=picture(trust_url) if trust_url else None,
+        join_url=trust_url, join_picture=qr_picture(trust_url) if trust_url else None,
         sheet=_sheet_waits(), sheet_name=SHEET_NAME,
     )
 
@@ -122,16 +119,6 @@ def lead() -> ResponseReturnValue | None:
         # As a gate answers whose book is down: phones take it for no answer at all (static/slate/ask.js).
         return Response(_SILENCE, 503, mimetype="text/plain")
     return None
-
-
-def picture(text: str) -> Markup:
-    """Return a QR code as SVG that carries no style of its own, so that it passes our content policy."""
-    code = qrcode.QRCode(border=4, error_correction=qrcode.constants.ERROR_CORRECT_M)
-    code.add_data(text)
-    image = code.make_image(image_factory=qrcode.image.svg.SvgPathImage)
-    out = io.BytesIO()
-    image.save(out)
-    return Markup(out.getvalue().decode().split("?>", 1)[-1])  # noqa: S704 -- drawn here, from our own address
 
 
 def _sheet_waits() -> str:

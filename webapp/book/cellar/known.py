@@ -33,12 +33,10 @@ def known_rates(book: Book, gauges: Sequence[Gauge], rates: Rates) -> KnownRates
 
     By the gauges at both ends: what was drawn between them counts as known. One statement at most.
     """
-    ends = {id(rate): _begin(gauges, rate) for rate in (rates["last"], rates["fill"]) if rate}
-    wanted = [one["entry"] for one in (*ends.values(), *gauges[-1:]) if one and one.get("entry")]
-    known = load_by_entry(book, wanted) if ends else {}
+    begins = [_begin(gauges, rate) for rate in (rates["last"], rates["fill"])]
+    known = load_by_entry(book, [one["entry"] for one in (*begins, *gauges[-1:]) if one and one.get("entry")])
 
-    def share(rate: Rate | None) -> Uncertain | None:
-        begin = ends.get(id(rate)) if rate else None
+    def share(rate: Rate | None, begin: Gauge | None) -> Uncertain | None:
         if not rate or not begin:
             return None
         then, now = (known.get(one.get("entry", ""), {}).get("lpa") for one in (begin, gauges[-1]))
@@ -49,11 +47,13 @@ def known_rates(book: Book, gauges: Sequence[Gauge], rates: Rates) -> KnownRates
         found = combine([(slope / then.value, then), (-slope / now.value, now)])
         return found._replace(value=year_share(rate["lpa_pct_year"]))
 
-    return KnownRates(share(rates["last"]), share(rates["fill"]))
+    return KnownRates(share(rates["last"], begins[0]), share(rates["fill"], begins[1]))
 
 
-def _begin(gauges: Sequence[Gauge], rate: Rate) -> Gauge | None:
+def _begin(gauges: Sequence[Gauge], rate: Rate | None) -> Gauge | None:
     """Return the gauge that a rate begins with: so many years before the last."""
+    if not rate:
+        return None
     return next((one for one in gauges if abs(gauges[-1]["years"] - one["years"] - rate["years"]) < 1e-9), None)
 
 

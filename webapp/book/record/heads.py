@@ -1,7 +1,8 @@
 """Heads over what only grows: entries, what was put aside, changes and closes, every column of every row.
 
 A head noted outside the book holds it to that beginning: whoever rewrites the rows and all their digests in the book
-still comes to another root. Source of the tree: RFC 9162, section 2.1. Not signed: a head is worth what its keeper is.
+still comes to another root. Source of the tree: RFC 9162, section 2.1. Bare, as here, a head is worth what its keeper
+is; webapp/signed_heads.py signs it.
 """
 
 from __future__ import annotations

@@ -15,7 +15,7 @@ from webapp.book.house import invitations, people, signed_in
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PersonForm
-from webapp.desk.house.qr import qr_picture
+from webapp.labels.qr import qr_picture
 
 
 @bp.get("/people")

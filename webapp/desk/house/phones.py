@@ -10,7 +10,7 @@ from webapp.access.journal import note
 from webapp.book.house import codes, devices
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PhoneForm
-from webapp.desk.house.qr import qr_picture
+from webapp.labels.qr import qr_picture
 from webapp.serving import phone_trust
 
 
