@@ -11,7 +11,7 @@ from tests.book.conftest import C1, T1, gauge
 from tests.book.test_stock_spirit import the_run
 from tests.book.told import Told, fill, start
 from webapp.book.cellar import casks
-from webapp.book.cellar.known import known_rates, last_fall
+from webapp.book.cellar.known import Fallen, known_rates, last_fall, load_known
 from webapp.book.fold import fold
 from webapp.book.fold.row_reader import read_all_as_folded
 from webapp.book.house import registry
@@ -85,22 +85,27 @@ def test_the_class_of_an_instrument_and_its_check_count_at_once(told: Told) -> N
     assert lpa_of(told, entry).shared["AH-1/glass"] == pytest.approx(plain * 5)
 
 
+def fall_of(told: Told) -> Fallen | None:
+    gauges = casks.gauges_of(fold.load_state(told.book, f"v:{C1}"))
+    return last_fall(load_known(told.book, gauges), gauges)
+
+
 def test_a_fall_with_one_glass_and_one_scale_is_better_known(told: Told) -> None:
     told.say(gauge, T1, "500", "60")
     fill(told, C1, "46.3", "206.4", "59.7")
     told.say("cask_regauge", C1, gross="204.0 kg", glass="59.0 pct_glass", temp="20 degC", condition="tight")
     told.say("cask_regauge", C1, gross="203.0 kg", glass="58.9 pct_glass", temp="20 degC", condition="tight")
-    apart = last_fall(told.book, casks.gauges_of(fold.load_state(told.book, f"v:{C1}")))
+    apart = fall_of(told)
     for name in ("AH-1", "TH-1", "SC-1"):
         registry.put_instrument(told.book, {"id": name, "sort": "any"}, "JK")
     for gross, glass in (("202.0", "58.8"), ("201.0", "58.7")):
         values = read_with(gross=f"{gross} kg SC-1", glass=f"{glass} pct_glass AH-1", temp="20 degC TH-1")
         told.say("cask_regauge", C1, values=values | {"condition": {"raw": "tight"}})
-    together = last_fall(told.book, casks.gauges_of(fold.load_state(told.book, f"v:{C1}")))
+    together = fall_of(told)
     assert apart and together
     assert together.lpa.value == pytest.approx(apart.lpa.value, abs=0.02)
     assert together.lpa.standard < apart.lpa.standard / 1.5
-    assert last_fall(told.book, []) is None
+    assert last_fall({}, []) is None
 
 
 def test_the_share_a_year_is_as_well_known_as_both_its_gauges(told: Told) -> None:
@@ -115,7 +120,7 @@ def test_the_share_a_year_is_as_well_known_as_both_its_gauges(told: Told) -> Non
     gauges = casks.gauges_of(fold.load_state(told.book, f"v:{C1}"))[-2:]
     for one, years in zip(gauges, (10.0, 11.5), strict=True):
         one["years"] = years
-    found = known_rates(told.book, gauges, loss_rates(gauges))
+    found = known_rates(load_known(told.book, gauges), gauges, loss_rates(gauges))
     assert found.last and found.fill and found.last.value == found.fill.value
 
     then, now = (lpa_of(told, one["entry"]) for one in gauges)
@@ -129,9 +134,9 @@ def test_the_share_a_year_is_as_well_known_as_both_its_gauges(told: Told) -> Non
     assert found.last.value == pytest.approx(float(share.mean()), abs=0.01)
     assert found.last.standard == pytest.approx(float(share.std()), rel=0.02)
     assert set(then.shared) & set(now.shared), "one glass, one scale"
-    assert known_rates(told.book, [], loss_rates([])) == (None, None)
+    assert known_rates({}, [], loss_rates([])) == (None, None)
     papers = [{name: value for name, value in one.items() if name != "entry"} for one in gauges]
-    assert known_rates(told.book, papers, loss_rates(papers)) == (None, None), "by papers only"  # type: ignore[arg-type]
+    assert known_rates({}, papers, loss_rates(papers)) == (None, None), "by papers only"  # type: ignore[arg-type]
 
 
 def test_the_balance_of_a_run_is_as_well_known_as_its_wash(told: Told) -> None:

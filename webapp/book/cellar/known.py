@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from math import exp
 from typing import NamedTuple
 
@@ -28,15 +28,22 @@ class KnownRates(NamedTuple):
     fill: Uncertain | None
 
 
-def known_rates(book: Book, gauges: Sequence[Gauge], rates: Rates) -> KnownRates:
+Known = Mapping[str, Mapping[str, Uncertain]]  # figures by the entry of the gauge and their name
+
+
+def load_known(book: Book, gauges: Sequence[Gauge]) -> Known:
+    """Return the figures of these gauges with their uncertainty. One statement at most."""
+    return load_by_entry(book, [one["entry"] for one in gauges if one.get("entry")])
+
+
+def known_rates(known: Known, gauges: Sequence[Gauge], rates: Rates) -> KnownRates:
     """Return how well a cask's shares a year are known; None without a rate, or where papers alone say an end of it.
 
-    By the gauges at both ends: what was drawn between them counts as known. One statement at most.
+    By the gauges at both ends: what was drawn between them counts as known.
     """
-    begins = [_begin(gauges, rate) for rate in (rates["last"], rates["fill"])]
-    known = load_by_entry(book, [one["entry"] for one in (*begins, *gauges[-1:]) if one and one.get("entry")])
 
-    def share(rate: Rate | None, begin: Gauge | None) -> Uncertain | None:
+    def share(rate: Rate | None) -> Uncertain | None:
+        begin = _begin(gauges, rate) if rate else None
         if not rate or not begin:
             return None
         then, now = (known.get(one.get("entry", ""), {}).get("lpa") for one in (begin, gauges[-1]))
@@ -47,20 +54,17 @@ def known_rates(book: Book, gauges: Sequence[Gauge], rates: Rates) -> KnownRates
         found = combine([(slope / then.value, then), (-slope / now.value, now)])
         return found._replace(value=year_share(rate["lpa_pct_year"]))
 
-    return KnownRates(share(rates["last"], begins[0]), share(rates["fill"], begins[1]))
+    return KnownRates(share(rates["last"]), share(rates["fill"]))
 
 
-def _begin(gauges: Sequence[Gauge], rate: Rate | None) -> Gauge | None:
+def _begin(gauges: Sequence[Gauge], rate: Rate) -> Gauge | None:
     """Return the gauge that a rate begins with: so many years before the last."""
-    if not rate:
-        return None
     return next((one for one in gauges if abs(gauges[-1]["years"] - one["years"] - rate["years"]) < 1e-9), None)
 
 
-def last_fall(book: Book, gauges: Sequence[Gauge]) -> Fallen | None:
+def last_fall(known: Known, gauges: Sequence[Gauge]) -> Fallen | None:
     """Return by how much a cask's pure alcohol fell between its last two gauges of this fill; None without two."""
     last = [one for one in gauges if one.get("entry")][-2:]
-    known = load_by_entry(book, [one["entry"] for one in last]) if len(last) == 2 else {}
     figures = [known.get(one["entry"], {}).get("lpa") for one in last]
     if len(figures) < 2 or figures[0] is None or figures[1] is None:
         return None

@@ -14,7 +14,7 @@ from webapp.access import current, needs
 from webapp.book.cellar import casks, ferments
 from webapp.book.cellar.allowances import allowance_of
 from webapp.book.cellar.casks import YEAR_S, Cask
-from webapp.book.cellar.known import known_rates, last_fall
+from webapp.book.cellar.known import known_rates, last_fall, load_known
 from webapp.book.checks import site_limit
 from webapp.book.fold import queries, states
 from webapp.book.house import places, registry
@@ -124,12 +124,12 @@ def cask_page(mark: str) -> ResponseReturnValue:
     groups = casks.Alike(everyone, site_limit("small_l", current.site)).groups(cask)
     alike = next((group for group in reversed(groups) if len(group) >= 3), groups[1])
     asked = queries.for_card(current.book, cask.row["mark"])
-    fallen = last_fall(current.book, cask.gauges)
+    known = load_known(current.book, cask.gauges)
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
                            alike=alike[:12], asked=asked, year_share=year_share,
                            allowed=allowance_of(current.site, cask.row["capacity_l"]), now=datetime.now(UTC), at=_at,
-                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)), fallen=fallen,
-                           known=known_rates(current.book, cask.gauges, cask.rates), expanded=expanded)
+                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)), fallen=last_fall(known, cask.gauges),
+                           known=known_rates(known, cask.gauges, cask.rates), expanded=expanded)
 
 
 def _at(at_s: float) -> str:
