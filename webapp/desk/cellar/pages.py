@@ -128,7 +128,8 @@ def cask_page(mark: str) -> ResponseReturnValue:
     return render_template("desk/cellar/cask.html", cask=cask, day=day, wrong=wrong, forecast=forecast,
                            alike=alike[:12], asked=asked, year_share=year_share,
                            allowed=allowance_of(current.site, cask.row["capacity_l"]), now=datetime.now(UTC), at=_at,
-                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)), fallen=last_fall(known, cask.gauges),
+                           verdicts=VERDICTS, pages=PAGES, charts=json.dumps(_charts(cask)),
+                           fallen=last_fall(known, cask.gauges),
                            known=known_rates(known, cask.gauges, cask.rates), expanded=expanded)
 
 
