@@ -1,8 +1,9 @@
 // @ts-check
 /**
  * The desk's only script: it draws the curves of a vessel, a run or a bottling, walks a map of places by arrow keys, and
- * helps with the search box. All but the curves works without script.
+ * helps with the search box. What takes longer than its page comes after it. All but the curves works without script.
  */
+import { fillFrom } from "./desk/fill.js";
 import { setUpFindBox } from "./desk/findbox.js";
 import { walkByKeys } from "./desk/map.js";
 import { drawCurve } from "./ui/charts.js";
@@ -90,3 +91,4 @@ document.querySelectorAll("[data-run]").forEach((place) => drawRun(/** @type {HT
 document.querySelectorAll("[data-chart]").forEach((place) => drawGiven(/** @type {HTMLElement} */ (place)));
 document.querySelectorAll("[data-places]").forEach((map) => walkByKeys(/** @type {HTMLElement} */ (map)));
 document.querySelectorAll("[data-find]").forEach((form) => setUpFindBox(/** @type {HTMLFormElement} */ (form)));
+document.querySelectorAll("[data-fills]").forEach((link) => fillFrom(/** @type {HTMLAnchorElement} */ (link)));

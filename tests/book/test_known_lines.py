@@ -10,8 +10,10 @@ import pytest
 
 from tests.book.conftest import C1, T1
 from tests.book.told import Told, fill, start
+from webapp.book.cellar.years import by_kind_and_year
+from webapp.book.fold.states import NEWEST
 from webapp.book.house import registry
-from webapp.book.periods.known import Parts, known_line, known_total, parts_between
+from webapp.book.periods.known import Parts, known_line, known_total, load_held, parts_between
 from webapp.book.periods.lines import WAREHOUSE, Line
 from webapp.book.periods.periods import Account, Shown
 from webapp.book.record.store import Book
@@ -109,6 +111,37 @@ def test_what_evaporated_is_the_first_gauge_less_the_last(told: Told) -> None:
     assert known_total(parts, Account(line.account, 0, (), (shown, other), 0), "out") is None
     assert known_line(parts, line.account, replace(shown, of="2025-01")) is None
     assert known_line(parts, line.account, replace(shown, ul=shown.ul + 1)) is None
+
+
+def test_what_stands_in_vessels_is_known_with_what_they_share(told: Told) -> None:
+    """JCGM 100:2008, 5.2.2: what a move took from one vessel is what it brought to the other, so all of it together is
+    known as the one gauge before the move was; nine tanks that one glass gauged are off by it nine times.
+    """
+    told.say("gauge", T1, values={"volume": {"raw": "500", "unit": "L"}, "strength": {"raw": "60", "unit": "pct_vol"},
+                                  "temp": {"raw": "20", "unit": "degC"}})
+    [before] = load_held(told.book, NEWEST)
+    fill(told, C1, "46.3", "206.4", "59.7")
+    least, most = sorted(load_held(told.book, NEWEST), key=lambda one: one.ul)
+    assert (least.mark, most.mark, most.measured_at[:2], least.measured_at) == (C1, T1, "20", "")
+    both = combine([(1.0, least.known), (1.0, most.known)])
+    assert both.standard == pytest.approx(before.known.standard, rel=1e-6)
+    assert both.standard < sqrt(least.known.standard**2 + most.known.standard**2)
+    assert least.ul + most.ul == pytest.approx(before.ul, abs=1)
+    assert load_held(told.book, "2000-01-01") == []
+    gauged(told, instrument="AH-1")
+    nine = [one for one in load_held(told.book, NEWEST) if one.mark in MARKS]
+    whole = combine([(1.0, one.known) for one in nine])
+    assert len(nine) == 9 and glass_alone(whole) == pytest.approx(9 * glass_alone(nine[0].known))
+
+
+def test_casks_of_a_year_are_known_with_the_glass_that_they_share(told: Told) -> None:
+    told.say("gauge", T1, values={"volume": {"raw": "500", "unit": "L"}, "strength": {"raw": "60", "unit": "pct_vol"},
+                                  "temp": {"raw": "20", "unit": "degC"}})
+    fill(told, C1, "46.3", "206.4", "59.7")
+    [plain], [row] = by_kind_and_year(told.book), by_kind_and_year(told.book, is_known=True)
+    [cask] = [one for one in load_held(told.book, NEWEST) if one.mark == C1]
+    assert plain.known is None and row.known and row.known.standard == pytest.approx(cask.known.standard)
+    assert row.lpa_ul == cask.ul
 
 
 def test_more_entries_than_can_be_followed_leave_it_open(told: Told) -> None:

@@ -134,3 +134,13 @@ def test_axe_finds_nothing_in_the_open_list(page: Any, scheme: str, width: int) 
     page.evaluate(AXE)
     assert page.evaluate(_FOUND) == []
     assert page.evaluate("document.documentElement.scrollWidth <= document.documentElement.clientWidth")
+
+
+def test_what_takes_longer_than_its_page_comes_after_it(page: Any, served: str) -> None:
+    for address in ("/desk/periods/2026-Q3", "/desk/periods/2026-Q3/close", "/desk/casks-by-year"):
+        page.goto(served + address)
+        page.wait_for_selector("td:has-text('±')", state="attached")
+    page.route("**/desk/casks-by-year?known=1", lambda route: route.abort())
+    page.goto(served + "/desk/casks-by-year")
+    page.wait_for_load_state("networkidle")
+    assert page.locator("td:has-text('±')").count() == 0 and page.locator("a[data-fills]").count() == 1

@@ -11,8 +11,9 @@ from .conftest import C1, F1, R1, R2, S1
 METRIC = re.compile(r"% vol|°C|\bL/h\b|(?<=[0-9] )(?:L|kg)\b|\bLPA\b|\bL pure|, (?:L|kg)\b|\b[Ll]itres?\b")
 # Both on purpose: accounts in litres beside proof gallons, flat rates as published, units to pick from, limits as they
 # are kept; texts of the law.
-BOTH = {"desk.period_page", "desk.period_known", "desk.period_print", "desk.casks_by_year_page", "desk.bottled_page",
-        "desk.records_page", "desk.settings_page", "desk.limits_page", "desk.instrument_edit", "desk.vessel_dips"}
+BOTH = {"desk.period_page", "desk.period_known", "desk.period_close", "desk.period_print", "desk.casks_by_year_page",
+        "desk.bottled_page", "desk.records_page", "desk.settings_page", "desk.limits_page", "desk.instrument_edit",
+        "desk.vessel_dips"}
 PER_PAGE = 3
 
 

@@ -6,17 +6,26 @@ what its entry measured, or its share of it. Nothing is kept. Source: JCGM 100:2
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from math import sqrt
+from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from webapp.book.fold.row_reader import read_all_as_folded
 from webapp.book.fold.states import load_before_each
-from webapp.book.house.uncertain import JOINED, Effective, load_effective, measured_or_filled
+from webapp.book.house.uncertain import (
+    JOINED,
+    Effective,
+    last_measured,
+    load_effective,
+    load_holdings,
+    measured_or_filled,
+    own_of_entry,
+    sum_of,
+)
 from webapp.book.periods.lines import ACCOUNTS, WAREHOUSE, Line
 from webapp.book.periods.periods import Account, Shown
 from webapp.book.record.store import Book
 from webapp.kinds.key import vessel_key
+from webapp.kinds.state import NO_FILL
 from webapp.kinds.uncertainty import uncertain_as_read
 from webapp.trade.uncertainty import Uncertain, combine
 
@@ -69,9 +78,8 @@ def parts_between(book: Book, start: str, until: str, most: int = ENTRIES_MOST) 
     before = _gauges_before(book, [own[asked] for asked in sorted(finders)])
     rows = [*own.values(), *load_effective(book, set(before.values()) - own.keys())]
     reads = read_all_as_folded(book, rows)
-    # A part of an error that nothing else shares is still one and the same wherever its entry counts.
     known = {
-        row["asked"]: {name: _of_entry(row, one) for name, one in uncertain_as_read(read).items()}
+        row["asked"]: {name: own_of_entry(row, one) for name, one in uncertain_as_read(read).items()}
         for row, read in zip(rows, reads, strict=True) if read
     }
     parts: dict[Line, list[Part]] = {}
@@ -121,11 +129,30 @@ def known_total(parts: Parts, account: Account, side: str) -> Uncertain | None:
     return sum_of(found) if lines else None
 
 
-def sum_of(figures: Iterable[Uncertain | None]) -> Uncertain | None:
-    """Return a sum with its uncertainty; None where one part has none."""
-    parts = list(figures)
-    terms = [(1.0, part) for part in parts if part]
-    return combine(terms) if len(terms) == len(parts) else None
+class Held(NamedTuple):
+    """What a vessel held that somebody measured: pure alcohol [uL], how well that is known [LPA], and since when it was
+    not measured, UTC text, empty where what came in was measured and not what stands there.
+    """
+
+    mark: str
+    account: str
+    ul: int
+    known: Uncertain
+    measured_at: str
+
+
+def load_held(book: Book, until: str) -> list[Held]:
+    """Return the measured holdings of vessels before a time, UTC text without Z, the least known first. What nobody
+    measured, mash and bottles are left out. Nothing where more vessels hold something than `load_holdings` follows.
+    """
+    marks = [row["mark"] for row in book.query("SELECT mark FROM vessels ORDER BY mark")]
+    found = load_before_each(book, ((vessel_key(mark), until) for mark in marks))
+    states = {mark: state for mark in marks if (state := found.get((vessel_key(mark), until)))}
+    held = []
+    for mark, known in load_holdings(book, states, until).items():
+        fill, line = states[mark]["holds"] or NO_FILL, last_measured(states[mark])
+        held.append(Held(mark, fill["account"], fill["lpa_ul"], known, line["at"] if line else ""))
+    return sorted(held, key=lambda one: (-one.known.standard, one.mark))
 
 
 def _gauges_before(book: Book, rows: Sequence[Effective]) -> dict[str, str]:
@@ -139,11 +166,6 @@ def _gauges_before(book: Book, rows: Sequence[Effective]) -> dict[str, str]:
         if line:
             found[asked] = line["entry"]
     return found
-
-
-def _of_entry(row: Effective, one: Uncertain) -> Uncertain:
-    name = f"entry {row['order_key']}"
-    return Uncertain(one.value, {**one.shared, name: sqrt(one.own)}, 0.0)
 
 
 def _fallen(then: Uncertain | None, now: Uncertain | None, way: float) -> Uncertain | None:

@@ -15,7 +15,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.access.again import asked_again
 from webapp.book.periods import closes, periods
-from webapp.book.periods.known import Parts, parts_between
+from webapp.book.periods.known import Parts, load_held, parts_between
 from webapp.book.periods.ledger import Ledger, load_ledger
 from webapp.book.periods.open_questions import OpenQuestion, key_of, sentence_of
 from webapp.book.periods.warnings import warnings
@@ -23,7 +23,21 @@ from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
 from webapp.book.record.units import house_units
 from webapp.desk.blueprint import bp, local_time
-from webapp.desk.periods.rows import KNOWN, ROUNDED, as_json, csv_rows, held, held_account, rounding, rows_of, title_of
+from webapp.desk.periods.rows import (
+    HELD,
+    KNOWN,
+    ROUNDED,
+    as_json,
+    csv_rows,
+    held,
+    held_account,
+    held_rows,
+    rounding,
+    rows_of,
+    title_of,
+)
+
+HELD_MOST = 100  # vessels on a page
 
 
 def _ledger() -> Ledger:
@@ -81,6 +95,18 @@ def period_known(name: str) -> ResponseReturnValue:
     )
 
 
+@bp.get("/periods/<name>/held")
+@needs("floor")
+def period_held(name: str) -> ResponseReturnValue:
+    """Show how well what stood in the vessels at the end of a period is known, the least known vessel first."""
+    period = _period(_ledger(), name)
+    vessels = load_held(current.book, period.until)
+    return render_template(
+        "desk/periods/held.html", period=period, vessels=vessels[:HELD_MOST], more=max(0, len(vessels) - HELD_MOST),
+        accounts=held_rows(period, vessels), words=HELD, held=held, title_of=title_of,
+    )
+
+
 def _questions(found: Sequence[OpenQuestion]) -> list[dict[str, str]]:
     """Return open questions as the pages show them."""
     house = house_units(current.book)
@@ -132,7 +158,8 @@ def period_close(name: str) -> ResponseReturnValue:
     read = request.form.getlist("read")
     return render_template(
         "desk/periods/close.html", period=period, draft=draft, wrong=wrong or why_not, held_account=held_account,
-        title_of=title_of, caution=CAUTION, questions=_questions(draft.questions) if draft else [], read=read,
+        title_of=title_of, rows_of=rows_of, caution=CAUTION, read=read,
+        questions=_questions(draft.questions) if draft else [],
         notices=[one for one in warnings(current.book, period) if one.code != "questions"],
     ), 422 if request.method == "POST" else 200
 

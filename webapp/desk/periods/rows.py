@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from typing import NamedTuple
 
 from webapp.access import current
 from webapp.book.periods.footing import Footed, footed, in_litres, in_proof_gallons, moved
-from webapp.book.periods.known import Parts, known_line, known_total
+from webapp.book.periods.known import Held, Parts, known_line, known_total
 from webapp.book.periods.ledger import Closed
 from webapp.book.periods.lines import WAREHOUSE
 from webapp.book.periods.periods import Account, Period, Shown, litres, proof_gallons
@@ -16,7 +17,7 @@ from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION, party_words, reason_words, rules, rules_words
 from webapp.kinds.rows import SiteSettings
 from webapp.trade.proof import lpa_per_proof_gallon
-from webapp.trade.uncertainty import Uncertain, expanded
+from webapp.trade.uncertainty import Uncertain, combine, expanded
 from webapp.words.houseunits import US
 
 CSV_HEADS = (
@@ -33,6 +34,11 @@ KNOWN = (
     "instrument is off counts in each of them the same way. A line without ± is more than its own readings "
     "say: a rest, a reckoning, bottles, or moves between two gauges."
 )
+KNOWN_STOCK = (
+    "± is twice the standard uncertainty (k = 2), by the instruments of the last measure of each vessel and of all "
+    "that was moved into it and out of it since."
+)
+HELD = f"{KNOWN_STOCK} What nobody measured, mash, a run under way and bottles are not in it."
 TITLES = {
     "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
     WAREHOUSE: "Excise warehouse",
@@ -47,6 +53,16 @@ def held(ul: int) -> Decimal:
 def held_account(account: Account) -> Footed:
     """Return an account's figures as the house counts pure alcohol, so that they add up."""
     return footed(account, in_proof_gallons() if current.house == US else in_litres())
+
+
+def off_by_l(known: Uncertain | None) -> str:
+    """Return the expanded uncertainty of pure alcohol, k = 2; empty where it is not known. [LPA, to 0.01]"""
+    return f"{expanded(known.standard, 2):.2f}" if known else ""
+
+
+def off_by_gal(known: Uncertain | None) -> str:
+    """Return the expanded uncertainty of pure alcohol, k = 2; empty where it is not known. [proof gal, to 0.1]"""
+    return f"{expanded(known.standard / float(lpa_per_proof_gallon()), 1):.1f}" if known else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,13 +83,13 @@ class Row:
 
     @property
     def off_by_l(self) -> str:
-        """The expanded uncertainty of the litres, k = 2; empty where it is not known. [LPA, to 0.01]"""
-        return f"{expanded(self.known.standard, 2):.2f}" if self.known else ""
+        """The expanded uncertainty of the litres; empty where it is not known."""
+        return off_by_l(self.known)
 
     @property
     def off_by_gal(self) -> str:
-        """The expanded uncertainty of the proof gallons, k = 2; empty where it is not known. [proof gal, to 0.1]"""
-        return f"{expanded(self.known.standard / float(lpa_per_proof_gallon()), 1):.1f}" if self.known else ""
+        """The expanded uncertainty of the proof gallons; empty where it is not known."""
+        return off_by_gal(self.known)
 
     @property
     def rules_words(self) -> str:
@@ -113,6 +129,29 @@ def lay_out(
         Row("total_out", "Total out", "", account.total_out, litre.total_out, gal.total_out, (),
             known=known_total(parts, account, "out")),
         Row("closing", "On hand at the end", "", account.closing, litre.closing, gal.closing, whole),
+    ]
+
+
+class HeldRow(NamedTuple):
+    """What of an account stood in measured vessels at the end of a period. account_ul: all of the account [uL at
+    20 degC]; ul: what was measured, with how well that is known [LPA].
+    """
+
+    account: str
+    account_ul: int
+    ul: int
+    known: Uncertain
+
+
+def held_rows(period: Period, held: Iterable[Held]) -> list[HeldRow]:
+    """Return a row for each account of a period that has something in measured vessels."""
+    ends = {account.name: account.closing for account in (period.known if period.differs else period.accounts)}
+    by_account: dict[str, list[Held]] = {}
+    for one in held:
+        by_account.setdefault(WAREHOUSE if WAREHOUSE in ends else one.account, []).append(one)
+    return [
+        HeldRow(name, end, sum(one.ul for one in some), combine([(1.0, one.known) for one in some]))
+        for name, end in ends.items() if (some := by_account.get(name))
     ]
 
 
