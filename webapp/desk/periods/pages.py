@@ -37,7 +37,7 @@ from webapp.desk.periods.rows import (
     title_of,
 )
 
-HELD_MOST = 100  # vessels on a page
+HELD_MOST = 20  # vessels on a page: worth a gauge each
 
 
 def _ledger() -> Ledger:
