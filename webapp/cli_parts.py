@@ -35,6 +35,14 @@ def open_at(data_dir: Path, *, must_exist: bool = True) -> Book:
     from webapp.backups import BOOK_NAME
     from webapp.book.opening import open_book
 
-    if must_exist and not (data_dir / BOOK_NAME).is_file():
-        raise Sentence(f"There is no book in {data_dir}. Name its folder with --data.")
+    if must_exist:
+        need_book(data_dir)
     return open_book(data_dir / BOOK_NAME)
+
+
+def need_book(data_dir: Path) -> None:
+    """Raise a sentence where there is no book in that folder."""
+    from webapp.backups import BOOK_NAME
+
+    if not (data_dir / BOOK_NAME).is_file():
+        raise Sentence(f"There is no book in {data_dir}. Name its folder with --data.")

@@ -3,16 +3,20 @@
 import ipaddress
 import os
 import plistlib
+import shutil
 import stat
+import subprocess
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
 from cryptography import x509
+from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.verification import PolicyBuilder, Store, VerificationError
 
 from webapp.serving import certificates, phone_trust
+from webapp.serving.addresses import PRIVATE_NETWORKS
 
 NOW = datetime(2026, 3, 1, 12, 0, tzinfo=UTC)
 LAN = ["192.168.1.20", "10.0.0.5", "fd00::1", "cellar.local"]
@@ -48,6 +52,70 @@ def test_authority_vouches_for_nothing_outside_private_networks(tmp_path: Path, 
     forged = certificates.sign_leaf(authority, ec.generate_private_key(ec.SECP256R1()), [host], NOW)
     with pytest.raises(VerificationError):
         verify(tmp_path, forged, host)
+
+
+def test_the_authority_signs_for_servers_alone_and_for_nobody_below_it(tmp_path: Path) -> None:
+    """RFC 5280: 4.2.1.12 (its use), 4.2.1.10 (names it may, and may not, vouch for), 4.2.1.9 (no authority below)."""
+    files = certificates.get_leaf(tmp_path, LAN, now=NOW)
+    leaf, authority = x509.load_pem_x509_certificates(files.certificate_path.read_bytes())
+    for certificate in (leaf, authority):
+        uses = certificate.extensions.get_extension_for_class(x509.ExtendedKeyUsage).value
+        assert list(uses) == [x509.ExtendedKeyUsageOID.SERVER_AUTH]
+    basic = authority.extensions.get_extension_for_class(x509.BasicConstraints)
+    assert (basic.critical, basic.value.ca, basic.value.path_length) == (True, True, 0)
+    names = authority.extensions.get_extension_for_class(x509.NameConstraints)
+    assert names.critical
+    excluded = [one.value for one in names.value.excluded_subtrees or () if isinstance(one, x509.IPAddress)]
+    for address in ("8.8.8.8", "0.0.0.0", "255.255.255.255", "11.0.0.0", "172.32.0.1", "192.169.0.0", "2001:4860::1"):
+        asked = ipaddress.ip_address(address)
+        assert sum(asked in network for network in excluded) == 1, address
+    for network in PRIVATE_NETWORKS:
+        private = ipaddress.ip_network(network)
+        assert not any(private.version == one.version and private.overlaps(one) for one in excluded), network
+
+
+@pytest.mark.skipif(not shutil.which("openssl"), reason="openssl is not on this computer")
+@pytest.mark.parametrize(("purpose", "holds"), [("sslserver", True), ("sslclient", False), ("smimesign", False)])
+def test_another_verifier_takes_its_certificates_for_servers_alone(tmp_path: Path, purpose: str, holds: bool) -> None:
+    """By OpenSSL's own program, of a certificate that a thief of the key would make for any use."""
+    authority = certificates.get_authority(tmp_path, now=NOW)
+    assert authority.key is not None
+    key = ec.generate_private_key(ec.SECP256R1())
+    made = (
+        x509.CertificateBuilder()
+        .subject_name(x509.Name([x509.NameAttribute(x509.NameOID.COMMON_NAME, "any use")]))
+        .issuer_name(authority.certificate.subject).public_key(key.public_key()).serial_number(7)
+        .not_valid_before(NOW).not_valid_after(NOW + timedelta(days=30))
+        .add_extension(x509.SubjectAlternativeName([x509.DNSName("cellar.local")]), critical=False)
+        .sign(authority.key, hashes.SHA256())
+    )
+    path = tmp_path / "any.pem"
+    path.write_bytes(made.public_bytes(serialization.Encoding.PEM))
+    command = ["openssl", "verify", "-purpose", purpose, "-attime", str(int(NOW.timestamp()) + 60), "-CAfile",
+               str(tmp_path / "tls" / "authority.pem"), str(path)]
+    done = subprocess.run(command, capture_output=True, text=True, timeout=60, check=False)
+    assert (done.returncode == 0) is holds, done.stdout + done.stderr
+
+
+def test_an_authority_of_an_earlier_version_goes_on(tmp_path: Path) -> None:
+    """Phones trust exactly that certificate: one without its use and the excluded addresses is not made anew."""
+    authority = certificates.get_authority(tmp_path, now=NOW)
+    assert authority.key is not None
+    bare = x509.CertificateBuilder(
+        authority.certificate.issuer, authority.certificate.subject, authority.certificate.public_key(), 9,
+        authority.certificate.not_valid_before_utc, authority.certificate.not_valid_after_utc,
+    )
+    for extension in authority.certificate.extensions:
+        value = extension.value
+        if isinstance(value, x509.NameConstraints):
+            value = x509.NameConstraints(value.permitted_subtrees, None)
+        if not isinstance(value, x509.ExtendedKeyUsage):
+            bare = bare.add_extension(value, extension.critical)
+    earlier = bare.sign(authority.key, hashes.SHA256())
+    (tmp_path / "tls" / "authority.pem").write_bytes(earlier.public_bytes(serialization.Encoding.PEM))
+    leaf = read_leaf(certificates.get_leaf(tmp_path, LAN, now=NOW))
+    assert certificates.get_authority(tmp_path).certificate == earlier
+    verify(tmp_path, leaf, LAN[0])
 
 
 def test_foreign_hosts_are_left_out_of_the_leaf(tmp_path: Path) -> None:

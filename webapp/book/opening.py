@@ -20,6 +20,14 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.book.search import keeping
 
+# Its write-ahead log lies beside the name by which it was opened: by the other name the last entries are missing, and
+# two programs, one by each, spoil the file. [sqlite.org, howtocorrupt.html, "Multiple links to the same file"]
+_TWO_NAMES = (
+    "{} has a second name on this disk (a hard link), by which entries would be lost. Stop the server, and give the "
+    "book a file of its own in its place: copy it beside itself, then rename the copy to the old name. Leave the files "
+    "beside it (-wal, -shm) where they are."
+)
+
 
 def open_book(path: Path | str) -> Book:
     """Open the book at that path, or begin one there; bring an older one up to date.
@@ -32,6 +40,8 @@ def open_book(path: Path | str) -> Book:
         # It holds password hashes. SQLite gives the files beside it the rights of the book itself.
         with suppress(FileExistsError):
             os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+        if path.stat().st_nlink > 1:
+            raise BookError(_TWO_NAMES.format(path))
         book = Book(path)
     except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
         if isinstance(error, UnicodeDecodeError) or is_damage(error):  # SQLite quotes a schema that is no text

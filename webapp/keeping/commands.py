@@ -11,7 +11,7 @@ from typing import ParamSpec
 import click
 
 from webapp import signed_heads
-from webapp.cli_parts import PATH, Sentence, data_option, open_at
+from webapp.cli_parts import PATH, Sentence, data_option, need_book, open_at
 
 P = ParamSpec("P")
 # What a line of the book can raise that nobody wrote so: bytes that are no text, a text in the place of a number.
@@ -114,7 +114,8 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
     from webapp.book.search import keeping as search
     from webapp.keeping.folder_lock import hold_folder
 
-    with open_at(data_dir) as book, hold_folder(data_dir):
+    need_book(data_dir)
+    with hold_folder(data_dir), open_at(data_dir) as book:
         if is_compare:
             unjudged.judge_all(book)
         before = fold.dump(book) if is_compare else b""

@@ -1,7 +1,7 @@
 """A small certificate authority of our own, so that phones on the local network can trust this computer.
 
-Browsers allow service workers and the camera over https only. The authority is name-constrained: whoever
-steals its key can pretend to be a machine on a private network, and nothing else.
+Browsers allow service workers and the camera over https only. The authority signs for servers alone and is
+name-constrained: whoever steals its key can pretend to be a machine on a private network, and nothing else.
 """
 
 import ipaddress
@@ -27,6 +27,7 @@ RENEW_BEFORE_DAYS = 60
 _BACKDATE = timedelta(days=1)
 
 PERMITTED_DOMAINS = ("local", "home.arpa", "localhost")
+_GLOBAL_IPV6 = ipaddress.IPv6Network("2000::/3")  # global unicast, IANA's registry of the IPv6 address space
 
 
 @dataclass(frozen=True)
@@ -156,7 +157,9 @@ def is_permitted(authority: Authority, host: str) -> bool:
     """Say whether the authority may vouch for the host."""
     permitted = authority.certificate.extensions.get_extension_for_class(x509.NameConstraints).value
     wanted = _general_name(host)
-    return any(_covers(subtree, wanted) for subtree in permitted.permitted_subtrees or ())
+    return any(_covers(subtree, wanted) for subtree in permitted.permitted_subtrees or ()) and not any(
+        _covers(subtree, wanted) for subtree in permitted.excluded_subtrees or ()
+    )
 
 
 def list_site_names(authority: Authority) -> list[str]:
@@ -191,11 +194,26 @@ def _make_authority(names: list[str], now: datetime) -> Authority:
         .not_valid_after(now + timedelta(days=AUTHORITY_DAYS))
         .add_extension(x509.BasicConstraints(ca=True, path_length=0), critical=True)
         .add_extension(_key_usage(key_cert_sign=True, crl_sign=True), critical=True)
-        .add_extension(x509.NameConstraints(permitted, excluded_subtrees=None), critical=True)
+        .add_extension(x509.ExtendedKeyUsage([ExtendedKeyUsageOID.SERVER_AUTH]), critical=False)
+        .add_extension(x509.NameConstraints(permitted, _public_addresses()), critical=True)
         .add_extension(x509.SubjectKeyIdentifier.from_public_key(key.public_key()), critical=False)
         .sign(key, hashes.SHA256())
     )
     return Authority(certificate, key)
+
+
+def _public_addresses() -> list[x509.GeneralName]:
+    """Return what the authority never vouches for: all of IPv4 that is no private network, and global IPv6.
+
+    What is not permitted is refused already (RFC 5280, 4.2.1.10); this says it to software that reads only this half.
+    """
+    private = [ipaddress.IPv4Network(network) for network in PRIVATE_NETWORKS if ":" not in network]
+    public = [ipaddress.IPv4Network("0.0.0.0/0")]
+    for network in private:
+        public = [
+            part for one in public for part in (one.address_exclude(network) if network.subnet_of(one) else (one,))
+        ]
+    return [*map(x509.IPAddress, sorted(public)), x509.IPAddress(_GLOBAL_IPV6)]
 
 
 def _covers(subtree: x509.GeneralName, wanted: x509.GeneralName) -> bool:

@@ -189,6 +189,8 @@ def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict
         # Which app: the site's own, or the group's. Named, not passed: the worker is a fresh process.
         make_app = pkgutil.resolve_name(config.pop("FACTORY", "webapp:create_app"))
         app = make_app(Path(data_dir), **config)
+        lock.take_book()  # one that was made just now
+        lock.beat()
         app.extensions["serving_lock"] = lock
         if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
             scrub.start_scrubs(app.extensions["book"], Path(data_dir))
