@@ -106,6 +106,25 @@ def test_a_dip_in_the_book_is_the_litres_of_the_table(told: Told, book: Book) ->
     assert told.holds(T1)["volume_l"] == pytest.approx(160.0)
 
 
+DISTILLED = {
+    "sample_volume": "200 mL", "sample_temp": "20 degC", "distillate_volume": "200 mL", "distillate_temp": "20 degC",
+    "distillate_glass": "40 pct_glass", "glass": "30 pct_glass",
+}
+
+
+@pytest.mark.parametrize(("kind", "more"), [
+    ("distilled_gauge", DISTILLED),
+    ("bottling_gauge", {"strength": "40 pct_vol", "batch": "K-1", "label_strength": "40 pct_vol"}),
+])
+def test_a_tank_is_dipped_as_it_is_bottled_and_where_sugar_hides_its_strength(
+    told: Told, book: Book, kind: str, more: dict[str, str]
+) -> None:
+    registry.put_vessel(book, {"mark": T1, "dips": typed()}, by="JK")
+    told.say("gauge", T1, dip="45 cm", temp="20 degC", strength="40 pct_vol", purpose="opening", what="plum")
+    told.say(kind, T1, dip="40 cm", temp="20 degC", **more)
+    assert told.holds(T1)["volume_l"] == pytest.approx(160.0)
+
+
 def test_a_dip_in_a_vessel_without_a_table_moves_nothing_and_says_why(told: Told, book: Book) -> None:
     dipped = entry("gauge", T1, seq=1, dip="45 cm", temp="20 degC", strength="60 pct_vol", purpose="opening")
     send(book, dipped)

@@ -164,6 +164,7 @@ DIPPED = (
     Figure("estimated", "by its dimensions, an estimate", "L", "volume_of_dip",
            {"dips": ("@cask_dips",), "dip": ("dip",), "temp": ("temp",)}),
 )
+VOLUME_OR_DIPPED = ("volume", *(one.name for one in DIPPED))
 DIP_NEEDS_TEMP = replace(VOLUME_NEEDS_TEMP, left="volume|dip")
 SOME_QUANTITY_OR_DIP = replace(SOME_QUANTITY, left="volume|dip", words="Type the volume, the dip or the net weight.")
 
@@ -202,7 +203,7 @@ def quantity_figures(*, by_vessel: bool = False, by_dip: bool = False) -> tuple[
     `by_dip`: a volume may be dipped too, by what the registry says of the vessel.
     """
     typed = "volume|dip|net_weight" if by_dip else "volume|net_weight"
-    dipped = ("dipped", "estimated") if by_dip else ()
+    volumes = VOLUME_OR_DIPPED if by_dip else ("volume",)
     held = ("@strength_pct",) if by_vessel else ()
     temp = ("temp", "=20") if by_vessel else ("temp",)
     return (
@@ -211,7 +212,7 @@ def quantity_figures(*, by_vessel: bool = False, by_dip: bool = False) -> tuple[
         GLASS_TRUE,
         *(DIPPED if by_dip else ()),
         Figure("volume_20", "volume at 20 °C", "L", "volume_20",
-               {"volume": ("volume", *dipped), "strength": ("true_strength", *held), "temp": temp}),
+               {"volume": volumes, "strength": ("true_strength", *held), "temp": temp}),
         *weighed_volume("net_weight", ("true_strength", *held), typed),
         weighed_lpa("net_weight", ("true_strength", *held), typed),
         LPA if by_vessel else PURE_ALCOHOL,
