@@ -16,8 +16,9 @@ SITE_ROOMS = ("trade", "kinds", "words", "labels", "book", "floor", "desk", "acc
               "sheets", "doors", "doctor")
 # Beside the rooms: the factory, the commands and what they share.
 ROOT = "webapp"
-# Below all rooms, and free to all: the version and the places of shipped files. They import nothing of the program.
-GROUND = {"webapp.version", "webapp.places"}
+# Below all rooms, and free to all: the version, the places of shipped files, and how a file is written that must stay.
+# They import nothing of the program.
+GROUND = {"webapp.version", "webapp.places", "webapp.durable"}
 _WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods", "search", "today")
 _RECORD = {"kinds", "words", "trade"}
 _FOLD = {"book.record", "book.before", "book.checks", *_RECORD}

@@ -17,6 +17,7 @@ from webapp.book.opening import open_book
 from webapp.book.record import log
 from webapp.book.record.backup import backup as copy_book
 from webapp.book.record.errors import BookError
+from webapp.durable import sync_below, sync_file, sync_folder
 from webapp.sealed import RECIPIENT_NAME, is_sealed, recipient_of, seal, unseal
 from webapp.signed_heads import SIDE_NAME, SignedHead, sign_heads
 
@@ -69,12 +70,13 @@ def write_with_heads(
         # It holds the server's own key.
         archive_path.chmod(0o600)
         with archive_path.open("rb+") as file:
-            os.fsync(file.fileno())
+            sync_file(file)
         if recipient:
             _verify_archive(archive_path, Path(folder) / "tried")
             _seal_into(archive_path, file_path, recipient)
         else:
             archive_path.replace(file_path)
+            sync_folder(file_path.parent)
     return entry_count, signed
 
 
@@ -94,8 +96,8 @@ def keep_authority(data_dir: Path, file_path: Path) -> bool:
         return True
     with os.fdopen(os.open(file_path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as file:
         file.write(key_path.read_bytes())
-        file.flush()
-        os.fsync(file.fileno())
+        sync_file(file)
+    sync_folder(file_path.parent)
     return False
 
 
@@ -122,7 +124,10 @@ def put_authority_back(data_dir: Path, file_path: Path, identity: Path | None = 
             raise BookError(f"{file_path} holds no private key. Name the file that `authority-key` wrote.") from error
         if key.public_key() != x509.load_pem_x509_certificate(certificate_path.read_bytes()).public_key():
             raise BookError(f"{file_path} is the key of another authority than the one in {data_dir}.")
+        with plain.open("rb+") as file:
+            sync_file(file)
         plain.replace(key_path)
+    sync_folder(key_path.parent)
 
 
 def _seal_into(plain: Path, file_path: Path, recipient: str) -> None:
@@ -131,6 +136,7 @@ def _seal_into(plain: Path, file_path: Path, recipient: str) -> None:
         seal(plain, closed, recipient)
         closed.chmod(0o600)
         closed.replace(file_path)
+    sync_folder(file_path.parent)
 
 
 def _verify_archive(archive_path: Path, folder: Path) -> int:
@@ -160,6 +166,9 @@ def restore_backup(file_path: Path, data_dir: Path, identity: Path | None = None
         if data_dir.exists():
             data_dir.rmdir()
         shutil.move(restored, data_dir)
+    # What phones hand in next is synced by itself; what it stands on must be there too.
+    sync_below(data_dir)
+    sync_folder(data_dir.parent)
     return entry_count
 
 

@@ -9,6 +9,7 @@ import os
 from pathlib import Path
 
 from webapp.book.record.errors import BookError
+from webapp.durable import sync_file, sync_folder, write_whole
 
 RECIPIENT_NAME = "backups.recipient"
 _MAGIC = b"age-encryption.org/"
@@ -32,9 +33,7 @@ def recipient_of(data_dir: Path) -> str:
 def keep_recipient(data_dir: Path, recipient: str) -> None:
     """Close the backups of this folder to this public key (age1…) from now on. BookError where it is none."""
     _recipient(recipient)
-    fresh = data_dir / f"{RECIPIENT_NAME}.new"
-    fresh.write_text(recipient.strip() + "\n", "utf-8")
-    fresh.replace(data_dir / RECIPIENT_NAME)
+    write_whole(data_dir / RECIPIENT_NAME, f"{recipient.strip()}\n".encode())
 
 
 def make_key(path: Path) -> str:
@@ -52,8 +51,8 @@ def make_key(path: Path) -> str:
         raise BookError(f"{path} exists already and is left as it is. Give the key another name.") from None
     with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as file:
         file.write(f"# Opens the backups of a Cellarslate book. Public key: {public}\n{identity}\n")
-        file.flush()
-        os.fsync(file.fileno())
+        sync_file(file)
+    sync_folder(path.parent)
     return public
 
 
@@ -63,8 +62,7 @@ def seal(plain: Path, sealed: Path, recipient: str) -> None:
 
     with plain.open("rb") as source, sealed.open("wb") as target:
         pyrage.encrypt_io(source, target, [_recipient(recipient)])
-        target.flush()
-        os.fsync(target.fileno())
+        sync_file(target)
 
 
 def unseal(sealed: Path, plain: Path, key_path: Path | None) -> None:

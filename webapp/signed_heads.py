@@ -7,8 +7,6 @@ RFC 8032 (Ed25519), RFC 9162, 4.10 (a tree head is signed with its size, root an
 from __future__ import annotations
 
 import json
-import os
-import secrets
 from collections.abc import Iterable
 from datetime import datetime
 from pathlib import Path
@@ -19,6 +17,7 @@ from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.book.record.heads import Head
 from webapp.book.record.store import Book
+from webapp.durable import sync_file, sync_folder, write_once
 
 KEY_NAME = "heads.key"
 SIDE_NAME = "heads.jsonl"
@@ -88,8 +87,8 @@ def add_to(folder: Path, signed: Iterable[SignedHead]) -> None:
         # A line that a power cut left half written must not take the next one with it.
         file.write(b"\n" if file.tell() else b"")
         file.writelines(one.line().encode("ascii") + b"\n" for one in signed)
-        file.flush()
-        os.fsync(file.fileno())
+        sync_file(file)
+    sync_folder(folder)
 
 
 def read_signed(text: str) -> list[SignedHead]:
@@ -159,16 +158,5 @@ def _make_key(data_dir: Path) -> bytes:
     from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
 
     secret = Ed25519PrivateKey.generate().private_bytes_raw()
-    fresh = data_dir / f"{KEY_NAME}.{secrets.token_hex(8)}.new"
-    with os.fdopen(os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "w", encoding="ascii") as file:
-        file.write(secret.hex() + "\n")
-        file.flush()
-        os.fsync(file.fileno())
-    try:
-        os.link(fresh, data_dir / KEY_NAME)  # of two that make one at once, the first stands, and both sign with it
-    except FileExistsError:
-        pass
-    except OSError:  # a disk without links
-        fresh.replace(data_dir / KEY_NAME)
-    fresh.unlink(missing_ok=True)
+    write_once(data_dir / KEY_NAME, f"{secret.hex()}\n".encode())  # of two at once the first stands; both sign with it
     return _read_key(data_dir)

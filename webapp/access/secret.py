@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-import os
 import secrets
 from pathlib import Path
+
+from webapp.durable import write_once
 
 KEY_BYTES = 32
 
@@ -12,17 +13,8 @@ KEY_BYTES = 32
 def load_secret(data_dir: Path) -> bytes:
     """Return the signing key of this data folder, making it at the first start."""
     path = data_dir / "session.key"
+    if path.exists() and path.stat().st_size < KEY_BYTES:
+        path.unlink()  # an earlier version wrote it without a sync, and the power failed
     if not path.exists():
-        fresh = path.with_suffix(f".{os.getpid()}")
-        handle = os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)
-        with os.fdopen(handle, "wb") as file:
-            file.write(secrets.token_bytes(KEY_BYTES))
-        try:
-            os.link(fresh, path)  # whoever comes first wins; the other process reads the winner's
-        except FileExistsError:
-            pass
-        except OSError:  # a file system without links
-            if not path.exists():
-                fresh.replace(path)
-        fresh.unlink(missing_ok=True)
+        write_once(path, secrets.token_bytes(KEY_BYTES))  # whoever comes first wins; the other reads the winner's
     return path.read_bytes()

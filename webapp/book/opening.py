@@ -19,6 +19,7 @@ from webapp.book.record.damage import BookDamaged, damage_said, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.book.search import keeping
+from webapp.durable import sync_folder
 
 # Its write-ahead log lies beside the name by which it was opened: by the other name the last entries are missing, and
 # two programs, one by each, spoil the file. [sqlite.org, howtocorrupt.html, "Multiple links to the same file"]
@@ -40,6 +41,8 @@ def open_book(path: Path | str) -> Book:
         # It holds password hashes. SQLite gives the files beside it the rights of the book itself.
         with suppress(FileExistsError):
             os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+            sync_folder(path.parent)
+            sync_folder(path.parent.parent)
         if path.stat().st_nlink > 1:
             raise BookError(_TWO_NAMES.format(path))
         book = Book(path)

@@ -9,13 +9,13 @@ import hashlib
 import http.client
 import http.cookies
 import json
-import os
 import ssl
 from contextlib import closing
 from pathlib import Path
 from urllib.parse import urlsplit
 
 from webapp.book.record.errors import BookError
+from webapp.durable import write_whole
 from webapp.group.sender import NoAnswer
 
 FILE = "group.json"
@@ -76,11 +76,8 @@ def join(data_dir: Path, url: str, code: str, name: str, fingerprint: str = "") 
             words = f"What answers at {url} is not the group's server. Look at its address."
         raise BookError(str(words))
     cookie = cookies[0].partition(";")[0]
-    path = data_dir / FILE
-    fresh = path.with_suffix(f".{os.getpid()}")
-    with os.fdopen(os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600), "w", encoding="utf-8") as file:
-        json.dump({"url": url.rstrip("/"), "cookie": cookie, "authority": authority}, file)
-    fresh.replace(path)
+    said_of_it = {"url": url.rstrip("/"), "cookie": cookie, "authority": authority}
+    write_whole(data_dir / FILE, json.dumps(said_of_it).encode())
 
 
 def load_way(data_dir: Path, url: str = "") -> Way | None:

@@ -25,6 +25,7 @@ from webapp.book.record.backup import backup as copy_book
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
+from webapp.durable import sync_below
 from webapp.keeping.readme import README
 from webapp.keeping.tables import ENTRIES, primary_key, record_tables
 from webapp.kinds import as_data
@@ -57,6 +58,7 @@ def export_book(book_path: Path, folder: Path) -> dict[str, object]:
             if folder.exists():
                 folder.rmdir()
             shutil.move(made, folder)
+            sync_below(folder)
     except OSError as error:
         raise BookError(f"The export could not be written: {error}. Look at the disk and its rights.") from error
     return manifest

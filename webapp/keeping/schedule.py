@@ -22,6 +22,7 @@ from webapp.backups import restore_backup, write_with_heads
 from webapp.book.house import journal
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
+from webapp.durable import write_whole
 from webapp.sealed import is_sealed, recipient_of
 from webapp.signed_heads import add_to
 
@@ -80,9 +81,7 @@ def keep_plan(data_dir: Path, plan: Plan | None, *, is_elsewhere: bool = False) 
         kept |= {"folder": str(plan.folder), "every_h": plan.every / timedelta(hours=1), "keep": plan.keep}
     else:
         (data_dir / STATUS_NAME).unlink(missing_ok=True)  # nobody waits for those that nobody wants any more
-    fresh = data_dir / f"{PLAN_NAME}.new"
-    fresh.write_text(json.dumps(kept), "utf-8")
-    fresh.replace(data_dir / PLAN_NAME)
+    write_whole(data_dir / PLAN_NAME, json.dumps(kept).encode())
 
 
 def read_plan(data_dir: Path) -> Plan | None:
@@ -150,9 +149,10 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
     every_h = plan.every.total_seconds() / 3600
     note: Status = {"folder": str(plan.folder), "every_h": every_h, "keep": plan.keep}
     try:
-        newest = max((_when(path) for path in _backups(plan.folder)), default=None)
-        # A clock that was set back must not keep backups away.
-        if newest and timedelta(0) <= now - newest < plan.every:
+        # Of a clock that was ahead and was set back, those of then say nothing: they must neither keep backups away nor
+        # have one made at every look.
+        newest = max((when for when in map(_when, _backups(plan.folder)) if when <= now), default=None)
+        if newest and now - newest < plan.every:
             return False
         _sweep(plan.folder, now)
         _sweep(data_dir, now)
@@ -164,7 +164,9 @@ def run_due(data_dir: Path, plan: Plan, now: datetime) -> bool:
         for name in ("rehearsed_at", "rehearsed"):
             if name in status:
                 note[name] = status[name]
-        for old in sorted(_backups(plan.folder))[: -plan.keep]:
+        # The one just made stays, although by its name it is not the last where the clock was ahead once.
+        others = sorted(one for one in _backups(plan.folder) if one != path)
+        for old in others[: max(0, len(others) - plan.keep + 1)]:
             old.unlink()
     except (BookError, OSError) as error:
         _log.warning("The backup failed: %s", error)
@@ -314,9 +316,7 @@ def _time_of(stamp: str | None) -> datetime | None:
 
 
 def _write_status(data_dir: Path, status: Status) -> None:
-    fresh = data_dir / f"{STATUS_NAME}.new"
     try:
-        fresh.write_text(json.dumps(status), "utf-8")
-        fresh.replace(data_dir / STATUS_NAME)
+        write_whole(data_dir / STATUS_NAME, json.dumps(status).encode())
     except OSError as error:
         _log.warning("What came of the backup could not be noted: %s", error)

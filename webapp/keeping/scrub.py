@@ -21,6 +21,7 @@ from webapp.book.record.clock import utc_text
 from webapp.book.record.damage import BookDamaged, examine, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
+from webapp.durable import write_whole
 
 STATUS_NAME = "scrub.json"
 EVERY = timedelta(hours=24)
@@ -88,9 +89,7 @@ def run_due(book: Book, data_dir: Path, now: datetime) -> bool:
         book.note_damage(error)  # the list itself is damaged: read on, and say so
     troubles = examine_pages(book, is_quick=False) or _verify(book)
     note: Status = {"ended_at": utc_text(now), "troubles": troubles[:_KEPT_MOST]}
-    part = data_dir / f"{STATUS_NAME}.part"
-    part.write_text(json.dumps(note), "utf-8")
-    part.replace(data_dir / STATUS_NAME)
+    write_whole(data_dir / STATUS_NAME, json.dumps(note).encode())
     return True
 
 

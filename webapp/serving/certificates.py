@@ -5,7 +5,6 @@ name-constrained: whoever steals its key can pretend to be a machine on a privat
 """
 
 import ipaddress
-import os
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
@@ -17,6 +16,7 @@ from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
 from webapp.book.record.errors import BookError
+from webapp.durable import write_whole
 from webapp.serving.addresses import PRIVATE_NETWORKS
 
 AUTHORITY_DAYS = 3652
@@ -102,7 +102,7 @@ def get_leaf(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -
 
 
 def leaf_is_due(data_dir: Path, hosts: list[str], *, now: datetime | None = None) -> bool:
-    """Say whether the leaf is missing, near its end, from another authority, or lacks one of the hosts.
+    """Say whether the leaf is missing, near its end, from another authority, not of its key, or lacks one of the hosts.
 
     Where the authority's key is kept apart, a leaf that still holds is not due: nobody could make another.
     """
@@ -112,6 +112,10 @@ def leaf_is_due(data_dir: Path, hosts: list[str], *, now: datetime | None = None
         return True
     authority = get_authority(data_dir, now=now)
     leaf = x509.load_pem_x509_certificate(certificate_path.read_bytes())
+    if _load_key(key_path).public_key() != leaf.public_key():  # the power failed between the two
+        return True
+    if now < leaf.not_valid_before_utc:  # made by a clock that was ahead: phones with a right one refuse it
+        return True
     is_near_end = leaf.not_valid_after_utc - now < timedelta(days=RENEW_BEFORE_DAYS)
     if authority.key is not None and is_near_end:
         return True
@@ -262,16 +266,5 @@ def _write_pair(
         serialization.Encoding.PEM, serialization.PrivateFormat.PKCS8, serialization.NoEncryption()
     )
     chain_bytes = b"".join(item.public_bytes(serialization.Encoding.PEM) for item in chain)
-    _replace_file(key_path, key_bytes, 0o600)
-    _replace_file(certificate_path, chain_bytes, 0o644)
-
-
-def _replace_file(path: Path, content: bytes, mode: int) -> None:
-    """Write the file whole or not at all, readable to nobody else from its first moment."""
-    draft = path.with_suffix(path.suffix + ".new")
-    draft.unlink(missing_ok=True)
-    with os.fdopen(os.open(draft, os.O_WRONLY | os.O_CREAT | os.O_EXCL, mode), "wb") as file:
-        file.write(content)
-        file.flush()
-        os.fsync(file.fileno())
-    draft.replace(path)
+    write_whole(key_path, key_bytes)
+    write_whole(certificate_path, chain_bytes, 0o644)

@@ -10,6 +10,7 @@ from urllib.parse import urlsplit
 
 import click
 
+from webapp.durable import write_whole
 from webapp.serving.addresses import is_loopback, list_lan_addresses, list_own_names, write_url
 from webapp.serving.behind import is_public_address
 from webapp.serving.certificates import HouseCertificate, get_authority, is_permitted, list_site_names
@@ -164,7 +165,7 @@ def run_site(
                 f"Port {site.trust_port} for the trust page is in use. Set --trust-port; 0 is none."
             ) from error
     announce_site(site, front, read_last_url(site.data_dir))
-    (site.data_dir / _URL_NAME).write_text(site.url, "utf-8")
+    write_whole(site.data_dir / _URL_NAME, site.url.encode())
     config = {
         "TLS": site.is_tls or bool(site.public_url),
         "BEHIND_PROXY": bool(site.public_url),

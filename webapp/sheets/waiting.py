@@ -7,6 +7,7 @@ import re
 from pathlib import Path
 
 from webapp.book.record.evidence import digest_of
+from webapp.durable import write_whole
 
 FOLDER = "sheets-waiting"
 MOST = 20
@@ -21,10 +22,7 @@ def keep_waiting(data_dir: Path, content: bytes) -> str:
     if path.exists():
         os.utime(path)
         return sha
-    part = folder / f"{sha}.part"
-    part.write_bytes(content)
-    part.chmod(0o600)
-    part.replace(path)
+    write_whole(path, content)
     oldest = sorted((one for one in folder.iterdir() if one.is_file()), key=lambda one: one.stat().st_mtime)
     for one in oldest[:-MOST]:
         one.unlink(missing_ok=True)

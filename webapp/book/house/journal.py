@@ -84,8 +84,8 @@ def note(data_dir: Path, sort: str, who: str = "", origin: str = "", about: str 
             if told[0] % _PRUNED_EVERY == 0:
                 oldest = (datetime.now(UTC) - timedelta(days=KEPT_DAYS)).isoformat()
                 conn.execute("DELETE FROM journal WHERE at < ?", (oldest,))
-    except (sqlite3.Error, OSError):
-        logging.getLogger(__name__).exception("The journal of access could not be written: %s %s", sort, who)
+    except (sqlite3.Error, OSError) as error:
+        logging.getLogger(__name__).warning("The journal of access could not be written (%s): %s %s", error, sort, who)
 
 
 def lines(data_dir: Path, *, most: int = 200, sort: str = "", who: str = "") -> list[Line]:

@@ -38,8 +38,8 @@ def begin(data_dir: Path, session_id: str, person: str, now: datetime, origin: s
                 "INSERT OR REPLACE INTO sessions VALUES (?, ?, ?, ?, ?, ?)",
                 (sha256(session_id), person, at, at, origin, browser[:_BROWSER_MOST]),
             )
-    except (sqlite3.Error, OSError):
-        logging.getLogger(__name__).exception("The list of sessions could not be written.")
+    except (sqlite3.Error, OSError) as error:
+        logging.getLogger(__name__).warning("The list of sessions could not be written: %s.", error)
 
 
 def seen(data_dir: Path, session_id: str, now: datetime) -> None:
@@ -49,8 +49,8 @@ def seen(data_dir: Path, session_id: str, now: datetime) -> None:
             conn.execute(
                 "UPDATE sessions SET seen_at = ? WHERE session_sha256 = ?", (utc_text(now), sha256(session_id))
             )
-    except (sqlite3.Error, OSError):
-        logging.getLogger(__name__).exception("The list of sessions could not be written.")
+    except (sqlite3.Error, OSError) as error:
+        logging.getLogger(__name__).warning("The list of sessions could not be written: %s.", error)
 
 
 def listed(data_dir: Path, person: str, now: datetime) -> list[Session]:
@@ -72,8 +72,8 @@ def take_off(data_dir: Path, session_sha256: str) -> None:
     try:
         with opened(data_dir) as conn:
             conn.execute("DELETE FROM sessions WHERE session_sha256 = ?", (session_sha256,))
-    except (sqlite3.Error, OSError):
-        logging.getLogger(__name__).exception("The list of sessions could not be written.")
+    except (sqlite3.Error, OSError) as error:
+        logging.getLogger(__name__).warning("The list of sessions could not be written: %s.", error)
 
 
 def name_of(browser: str) -> str:

@@ -24,6 +24,7 @@ RowT = TypeVar("RowT")
 BUSY_MS = 10_000
 CACHE_KIB = 32_768
 _DISK = "The book cannot be written: {}. Make room on the server's disk, or look at its rights; then try again."
+_NOT_READ = "The book cannot be read at this moment: {}. Make room on the server's disk, or look at it; then try again."
 _OF_THE_DISK = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN)
 
 
@@ -121,6 +122,8 @@ class Book:
             if is_damage(error):
                 self.note_damage(error)
                 raise BookDamaged(error) from error
+            if isinstance(error, sqlite3.OperationalError) and _is_of_the_disk(error):
+                raise BookError(_NOT_READ.format(error)) from error
             raise
 
     def one(self, sql: str, params: Sequence[object] | Mapping[str, object] = ()) -> dict[str, Any] | None:
@@ -190,6 +193,9 @@ def _connect(path: Path, *, read_only: bool = False) -> Database:
             conn.execute("PRAGMA journal_mode = WAL")
             # NORMAL can lose the last commits when the power fails, after the phones have let go.
             conn.execute("PRAGMA synchronous = FULL")
+            # On macOS a plain sync leaves commits in the memory of the drive; elsewhere this says nothing.
+            conn.execute("PRAGMA fullfsync = ON")
+            conn.execute("PRAGMA checkpoint_fullfsync = ON")
         conn.execute(f"PRAGMA cache_size = -{CACHE_KIB}")
         return Database(conn)
     except BaseException:
