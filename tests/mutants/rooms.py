@@ -97,6 +97,7 @@ ROOMS = {
                 runfit="phone_still trade/test_cutdue",
                 runtrack="trade/test_runtrack phone_still",
                 scales="phone_sums trade/test_scales",
+                sensory="trade/test_sensory",
                 still="phone_sums trade/test_still",
                 stilllearn="trade/test_stilllearn trade/test_cutdue",
                 stillprior="trade/test_stilllearn phone_still trade/test_cutdue",
