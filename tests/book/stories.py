@@ -34,6 +34,7 @@ from tests.book.conftest import (
     new_id,
     reading,
 )
+from webapp.kinds.tasting_texts import seal_of
 from webapp.trade.marks import make_mark
 
 SKEWS = {"d-one": 0.0, "d-two": -3661.2, "d-three": 95.0, "d-four": 86_400.0 * 400}
@@ -229,6 +230,32 @@ def _vat_plan(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
                  **more)
 
 
+TASTED_KEY = "AAB BBA 00ff"
+
+
+def _tasting(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    glasses = chance.choice(("NS 418 902 637; JK 271 550 803", "NS 418 902; JK 418"))
+    samples = chance.choice((f"A {C1}; B {C2}, from the loft", f"A {T1}; B {R2}", "A run R-9; some cask"))
+    values = {"name": "T-1", "question": "told apart?", "samples": samples, "glasses": glasses,
+              "seal": seal_of(TASTED_KEY), "method": chance.choice(("triangle", "ranking")), "alpha": "5"}
+    given = {name: {"raw": text} for name, text in values.items()}
+    return entry("tasting_session", values=given | {"reduced_to": {"raw": "25", "unit": "pct_vol"}}, **more)
+
+
+def _tasted(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    values = {"session": chance.choice(("T-1", "t-1", "T-9")), "sure": "fairly",
+              **chance.choice(({"picked": "637"}, {"picked": "111"}, {"order": "418 902"}))}
+    given = {name: {"raw": text} for name, text in values.items()}
+    number = str(chance.choice((1, 1, 2)))
+    return entry("tasting_answer", values=given | {"set_no": {"raw": number, "unit": "count"}},
+                 **more)
+
+
+def _opened(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    values = {"session": "T-1", "key": chance.choice((TASTED_KEY, "AAB 00")), "decision": "cut as before"}
+    return entry("tasting_result", values={name: {"raw": text} for name, text in values.items()}, **more)
+
+
 def _reduce(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     much = chance.choice(({"water": "30 kg"}, {"water_volume": "12 L"}, {"water": "0 kg"}))
     return entry("reduce", T1, target="45 pct_vol", **much, **more)
@@ -357,6 +384,10 @@ MAKERS: dict[str, Any] = {
     "top_up": _top_up,
     "sample": _sample,
     "tasting_note": _taste,
+    "tasting_session": _tasting,
+    "tasting_answer": _tasted,
+    "tasting_answer again": _tasted,
+    "tasting_result": _opened,
     "loss": _loss,
     "vat_plan": _vat_plan,
     "dump": _dump,

@@ -37,7 +37,8 @@ def test_every_record_says_rule_fields_term_and_source() -> None:
 def test_every_kind_that_moves_or_proves_something_serves_a_record() -> None:
     """Kinds that no law asks for are named here, so that a new kind is thought about."""
     used = {kind for held in HELD.values() for kind in held.kinds}
-    beside = {"cask_move", "tasting_note", "shift_note", "cut_plan", "best_run", "vat_plan"}
+    beside = {"cask_move", "tasting_note", "shift_note", "cut_plan", "best_run", "vat_plan",
+              "tasting_session", "tasting_answer", "tasting_result"}
     assert {kind.name for kind in webapp.kinds.ALL} - used == beside
 
 

@@ -179,6 +179,7 @@ ROOMS = {
                     "source": "beside",
                     "strength": "run cask bottling",
                     "twice": "time",
+                    "tasting": "tasting",
                     "vat": "vat",
                     "vessel": "vessel moves run",
                     "words": "time run",

@@ -5,7 +5,7 @@ from webapp.kinds.spec import Field, Kind, Rule
 
 KIND = Kind(
     name="cut_plan",
-    version=1,
+    version=2,
     title="Cut plan",
     short="Cut plan",
     icon="cut",
@@ -23,6 +23,7 @@ KIND = Kind(
         Field("tails_to", "Tails down to", units=("pct_vol", "proof"), usual=(2, 40), possible=(0, 97.2), decimals=1,
               ghost=False),
         Field("why", "Why", "text", ghost=False),
+        Field("tasting", "Blind tasting it rests on", "text", ghost=False, aside=True, help="Its name: T-26-03"),
     ),
     rules=(
         Rule("some_plan", "any_of", "heads|tails_to", "hearts_to", "refuse",
@@ -30,7 +31,7 @@ KIND = Kind(
         Rule("tails_below_hearts", "lt", "tails_to", "hearts_to", "ask",
              "Tails down to {tails_to} are not below the hearts' {hearts_to}. Look again."),
     ),
-    checks=("clock",),
+    checks=("clock", "tasting_cited"),
     effect=plan.cut_plan,
     summary="{what}: hearts to {hearts_to}",
     account="production",

@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Generic, TypeGuard, TypeVar
 
 if TYPE_CHECKING:
-    from webapp.kinds import goods_state, run_state, state
+    from webapp.kinds import goods_state, run_state, state, tasting_state
 
     StateT = TypeVar("StateT", bound=state.State, covariant=True)
 
@@ -33,9 +33,10 @@ if TYPE_CHECKING:
     YieldKey = KeyOf[goods_state.Yields]
     FallKey = KeyOf[goods_state.Falls]
     PlaceKey = KeyOf[state.Finding]
+    TastingKey = KeyOf[tasting_state.Tasting]
 else:
     KeyOf = Key = VesselKey = FillKey = RunKey = WishKey = InstrumentKey = RoundKey = PhoneKey = str
-    BottlingKey = NameKey = RemovalKey = YieldKey = FallKey = PlaceKey = str
+    BottlingKey = NameKey = RemovalKey = YieldKey = FallKey = PlaceKey = TastingKey = str
 
 NAME_MOST = 80
 PERSON_MOST = 40
@@ -105,6 +106,11 @@ def fall_key(material: str) -> FallKey:
 def place_key(place: str) -> PlaceKey:
     """Return the key of a place in the house."""
     return KeyOf(f"p:{place}")
+
+
+def tasting_key(name: str | None) -> TastingKey:
+    """Return the key of a blind tasting, by its name as it is found again."""
+    return KeyOf(f"t:{(name or '').strip().casefold()[:NAME_MOST]}")
 
 
 def person_key(code: str) -> Key:

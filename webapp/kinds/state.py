@@ -12,6 +12,7 @@ from typing import NotRequired, TypedDict
 from webapp.kinds.amount import Stock
 from webapp.kinds.goods_state import Bottling, Falls, Named, Removal, Yields
 from webapp.kinds.run_state import Run, Wish
+from webapp.kinds.tasting_state import Tasting
 
 RECENT = 20
 RUNS = 12
@@ -229,7 +230,7 @@ class PhoneClock(TypedDict):
 Round = dict[str, list[float | str]]
 State = (
     Vessel | PastFill | Run | Wish | Instrument | Bottling | Named | Removal | Yields | Falls | Finding | PhoneClock
-    | Round
+    | Tasting | Round
 )
 Body = Mapping[str, object]  # any state, where nobody looks into it
 

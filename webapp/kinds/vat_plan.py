@@ -5,7 +5,7 @@ from webapp.kinds.spec import Field, Kind
 
 KIND = Kind(
     name="vat_plan",
-    version=1,
+    version=2,
     title="Vat plan",
     short="Vat plan",
     icon="tank",
@@ -23,8 +23,9 @@ KIND = Kind(
         Field("volume", "Volume it should come to", units=("L", "gal"), usual=(0, 20000), possible=(0, None),
               decimals=1, ghost=False, help="At 20 °C."),
         Field("wishes", "What was asked for", "text", ghost=False),
+        Field("tasting", "Blind tasting it rests on", "text", ghost=False, help="Its name: T-26-03"),
     ),
-    checks=("clock", "vat_draws"),
+    checks=("clock", "vat_draws", "tasting_cited"),
     effect=blend.vat_plan,
     summary="{name}: {volume} at {target}, {water} water",
     account="processing",

@@ -37,7 +37,7 @@ _LATER_SHELLS = {
     f"/shell/log/{kind}": "jobs"
     for kind in ("account_move", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge", "chill_filter",
                  "destruction", "dispatch", "distilled_gauge", "goods_receipt", "instrument_check", "lab_certificate",
-                 "opening", "opening_goods", "receipt", "sample", "tasting_note")
+                 "opening", "opening_goods", "receipt", "sample", "tasting_answer", "tasting_note")
 }
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)

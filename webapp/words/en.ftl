@@ -783,3 +783,22 @@ seals_broken = The seals were not whole. Keep the load apart, gauge it, and tell
 vat_draws = “{ $part }” names no vessel with a weight. Write mark and kilograms, such as C001-Z 153.7.
 vat_vessel = No vessel { $mark } is in the book. Look at the mark again.
 vat_short = { $planned } planned out of { $vessel }, { $booked } by the book. Plan it again.
+
+## Blind tastings
+
+tasting_named = A tasting { $name } stands in the book already. Give this one another name.
+tasting_part = “{ $part }” cannot be read. Write it as the help beside the box shows.
+tasting_vessel = No vessel { $mark } is in the book, and it is a sample of this tasting. Look at the mark again.
+tasting_heads = { $vessel } holds heads. Heads are never tasted: take it out, and throw away what was poured.
+tasting_glasses = { $person } has a set that is not of { $wanted } glasses. Draw the codes again.
+tasting_unknown = The book has no tasting { $name }. Look at its name on the serving sheet.
+tasting_after = Tasting { $name } was open before this answer, so it does not count. Was the phone's clock right?
+tasting_taster = { $person } is no taster of { $name }, so this does not count. Who tasted?
+tasting_set = { $person } has no set { $set }, so this does not count. Look at the serving sheet.
+tasting_twice = { $person } has answered set { $set } before. The first answer counts.
+tasting_code = No glass { $code } was in this set, so the answer does not count. Look at the glasses.
+tasting_order = An order names each of the { $glasses } glasses once. This one does not, so it does not count.
+tasting_again = Tasting { $name } was opened before. The first opening counts.
+tasting_seal = This is not the key that { $name } was sealed with. Open it from its page at the desk.
+tasting_early = Opened with { $came } of { $sets } answers. The others will not count.
+tasting_cited = No opened tasting { $name } is in the book. Look at its name, or open it first.

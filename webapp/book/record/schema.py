@@ -282,11 +282,17 @@ DIPS = """
 ALTER TABLE vessels ADD COLUMN dips TEXT NOT NULL DEFAULT '';
 """
 
+# The keys of blind tastings that are not opened yet, by their seals. Once opened, an entry says the key.
+TASTINGS = """
+CREATE TABLE tasting_keys (seal TEXT PRIMARY KEY, key TEXT NOT NULL) STRICT, WITHOUT ROWID;
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
     ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS), ("places", PLACES),
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
+    ("tastings", TASTINGS),
 ]
 
 

@@ -23,7 +23,8 @@ ONLY_FOR = {"party": "office"}  # access of the page that shows it, where that i
 # Fields whose text is no word for people, or that are found as something else already: ids, scores, plans as data.
 LEFT_OUT = {
     ("answer", "entry"), ("answer", "query"), ("instrument_check", "instrument"), ("vat_plan", "wishes"),
-    ("tasting_note", "house_scores"),
+    ("tasting_note", "house_scores"), ("tasting_session", "seal"), ("tasting_session", "glasses"),
+    ("tasting_result", "key"), ("tasting_answer", "picked"), ("tasting_answer", "order"),
 }
 # The name of a paper is the first of these that was typed.
 PAPERS = ("document", "serial", "papers", "permit_no")
