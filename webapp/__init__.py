@@ -27,6 +27,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
 
     from webapp import access, desk, floor, isolate, shipping
     from webapp.book.opening import open_book
+    from webapp.keeping.witnesses import Witnesses
     from webapp.places import STATIC_DIR
 
     data_dir = Path(data_dir)
@@ -48,6 +49,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
     isolate.init_app(app)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.extensions["book"] = open_book(data_dir / "book.sqlite")
+    app.extensions["witnesses"] = Witnesses(app.extensions["book"], data_dir)
     app.before_request(_make_room)  # before anything reads the form
     access.init_app(app)
     app.register_blueprint(shipping.bp)

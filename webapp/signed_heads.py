@@ -65,11 +65,16 @@ def shorten(digits: str) -> str:
 
 def sign_heads(data_dir: Path, book: Book, now: datetime) -> list[SignedHead]:
     """Sign the heads of this book, or of a copy of it, with the key of the folder, made where there is none."""
+    return sign(data_dir, _book_id(book), heads.take_heads(book), now)
+
+
+def sign(data_dir: Path, book_id: str, taken: Iterable[Head], now: datetime) -> list[SignedHead]:
+    """Sign these heads of a book with the key of the folder, made where there is none."""
     from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
 
     key = Ed25519PrivateKey.from_private_bytes(_read_key(data_dir) or _make_key(data_dir))
-    public, name = key.public_key().public_bytes_raw().hex(), _book_id(book)
-    bare = [SignedHead(name, head, utc_text(now), public, "") for head in heads.take_heads(book)]
+    public = key.public_key().public_bytes_raw().hex()
+    bare = [SignedHead(book_id, head, utc_text(now), public, "") for head in taken]
     return [one._replace(signature=key.sign(one.statement()).hex()) for one in bare]
 
 
@@ -94,6 +99,14 @@ def add_to(folder: Path, signed: Iterable[SignedHead]) -> None:
 def read_signed(text: str) -> list[SignedHead]:
     """Return the signed heads among the lines of a text; whether they are signed rightly is not looked at."""
     return [one for line in text.splitlines() if (one := _parse(line))]
+
+
+def read_beside(folder: Path) -> list[SignedHead]:
+    """Return the signed heads that lie in a folder of backups; none where it has no such file. OSError for its disk."""
+    try:
+        return read_signed((folder / SIDE_NAME).read_text("utf-8", errors="replace"))
+    except FileNotFoundError:
+        return []
 
 
 def compare(book: Book, signed: Iterable[SignedHead]) -> list[str]:

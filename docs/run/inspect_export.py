@@ -18,6 +18,7 @@ COLUMNS = {
     "aside": "no id device seq settled body body_sha256 problems received_at via",
     "changes": "no at person what key before after",
     "closes": "no month period start until zone figures digest book_no person signed_at",
+    "takings": "no sha256 at person told rows",
 }
 P = 2**255 - 19
 ORDER = 2**252 + 27742317777372353535851937790883648493
@@ -99,7 +100,8 @@ def read_leaves(folder: Path, tree: str) -> list[bytes]:
     """Return the rows of a list as the book hashes them: every column, as a JSON array in ASCII."""
     leaves = []
     # Not splitlines: a remark may hold one of Unicode's other line ends.
-    for line in (folder / "tables" / f"{tree}.jsonl").read_text("utf-8").rstrip("\n").split("\n"):
+    path = folder / "tables" / f"{tree}.jsonl"
+    for line in (path.read_text("utf-8") if path.exists() else "").rstrip("\n").split("\n"):
         if not line:
             continue
         row = json.loads(line)

@@ -167,7 +167,8 @@ async function knownDevice() {
  * @returns {Promise<any>} the answer, or null where the batch must be cut smaller
  */
 async function handInBatch(batch, deviceId, head, leftOut) {
-  const body = { now: localStamp(), device: deviceId ?? "", head, entries: batch.map((kept) => kept.entry) };
+  const heads = (await getMeta("heads")) ?? [];
+  const body = { now: localStamp(), device: deviceId ?? "", head, heads, entries: batch.map((kept) => kept.entry) };
   try {
     const answer = await ask("/api/hand-in", { body });
     if (!isReceipt(answer, batch)) throw new NoAnswer("foreign", "The answer was not one of the book's receipts.");
@@ -201,6 +202,7 @@ async function takeAnswer(answer, known) {
     const meta = tx.objectStore(META);
     await noteAnswer(meta, answer);
     await meta.put(answer.head, "head");
+    if (answer.heads) await meta.put(answer.heads, "heads"); // what the book said it holds: it is asked again by it
     await meta.put(new Date().toISOString(), "handed_in_at");
     await meta.put(answer.book_id, "book_id");
   });

@@ -14,7 +14,7 @@ from webapp.book.opening import open_book
 from webapp.book.record import heads
 from webapp.book.record.store import Book
 
-LISTS = ("entries", "aside", "changes", "closes")
+LISTS = ("entries", "aside", "changes", "closes", "takings")
 ROWS = 7
 
 

@@ -82,6 +82,7 @@ PAGES: dict[str, Addresses] = {
     "person_edit": at("/people/new", "/people/Z1"),
     "phones_page": at("/phones"),
     "plans_page": at("/runs/plans"),
+    "proof_page": at("/proof"),
     "queries_page": at("/queries", "/queries?weight=note"),
     "ready_page": at("/cellar/ready"),
     "records_page": at("/records"),

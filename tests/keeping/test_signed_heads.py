@@ -79,7 +79,8 @@ def test_the_key_is_the_owners_alone_and_in_no_backup_and_what_it_signed_is(data
         signature = bytes.fromhex(told.pop("signature"))
         statement = json.dumps(told, sort_keys=True, separators=(",", ":")).encode()
         Ed25519PublicKey.from_public_bytes(bytes.fromhex(public)).verify(signature, statement)
-    assert {json.loads(line)["tree"] for line in inside.splitlines()} == {"entries", "aside", "changes", "closes"}
+    lists = {json.loads(line)["tree"] for line in inside.splitlines()}
+    assert lists == {"entries", "aside", "changes", "closes", "takings"}
 
 
 def test_a_book_that_grew_is_proved_by_the_heads_beside_its_backups(data_dir: Path, plan: Plan) -> None:
@@ -88,7 +89,7 @@ def test_a_book_that_grew_is_proved_by_the_heads_beside_its_backups(data_dir: Pa
     assert run_due(data_dir, plan, START + timedelta(days=2))
     code, said = verify(data_dir)
     assert code == 0, said
-    assert "as 8 heads by the backups say, of 2026-03-01T06:00:00Z to 2026-03-03T06:00:00Z," in said
+    assert "as 10 heads by the backups say, of 2026-03-01T06:00:00Z to 2026-03-03T06:00:00Z," in said
     assert signed_heads.shorten(signed_heads.find_key(data_dir)) in said
 
 
@@ -112,7 +113,7 @@ def test_a_head_that_was_changed_bears_no_signature_of_its_key(data_dir: Path, p
     side.write_text(whole[:-40], "ascii")
     with open_book(data_dir / BOOK_NAME) as book:
         signed_heads.add_to(plan.folder, signed_heads.sign_heads(data_dir, book, START))
-    assert len(signed_heads.read_signed(side.read_text("ascii"))) == 7
+    assert len(signed_heads.read_signed(side.read_text("ascii"))) == 9
 
 
 def test_a_restored_book_has_another_key_and_says_what_it_did_not_compare(
@@ -123,9 +124,9 @@ def test_a_restored_book_has_another_key_and_says_what_it_did_not_compare(
     restore_backup(path, back)
     keep_plan(back, plan)
     code, said = verify(back)
-    assert code == 0 and "4 heads by the backups are signed with another key" in said
+    assert code == 0 and "5 heads by the backups are signed with another key" in said
     code, said = verify(back, "--heads", str(plan.folder / signed_heads.SIDE_NAME))
-    assert code == 0 and "as 4 heads in" in said
+    assert code == 0 and "as 5 heads in" in said
     with open_book(back / BOOK_NAME) as book:
         signed_heads.sign_heads(back, book, START)
     assert signed_heads.find_key(back) not in ("", signed_heads.find_key(data_dir))

@@ -14,6 +14,7 @@ from pathlib import Path
 from webapp.book.fold.families import retime_answers
 from webapp.book.fold.fold import rebuild
 from webapp.book.fold.judgings import adopt_rules
+from webapp.book.house import proof
 from webapp.book.record import schema
 from webapp.book.record.damage import BookDamaged, damage_said, is_damage
 from webapp.book.record.errors import BookError
@@ -59,6 +60,7 @@ def open_book(path: Path | str) -> Book:
                 rebuild(book)
                 database.conn.execute("DELETE FROM settings WHERE name = 'fold_anew'")
             keeping.prepare(book)
+            proof.state_registry(book)
     except BaseException:
         book.close()
         raise

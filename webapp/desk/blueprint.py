@@ -52,6 +52,7 @@ def for_every_page() -> dict[str, object]:
         "backup_trouble": _backup_trouble() if current.may("office") else "",
         "no_backups": _no_backups(),
         "damage": _damage(),
+        "lost_heads": _lost_heads() if current.may("office") else "",
         "certificate_trouble": _certificate_trouble() if current.may("office") else "",
     }
 
@@ -70,6 +71,12 @@ def _damage() -> str:
     from webapp.keeping import scrub
 
     return scrub.describe_trouble(current.book, current_app.config["DATA_DIR"])
+
+
+def _lost_heads() -> str:
+    from webapp.keeping import witnesses
+
+    return witnesses.describe_trouble(current.book, current_app.config["DATA_DIR"])
 
 
 def _backup_trouble() -> str:
@@ -108,7 +115,8 @@ def unit_symbol(unit: str) -> str:
 @bp.app_template_filter("change")
 def change_line(row: dict[str, object] | None) -> str:
     """Return one side of a change of the registry in a line."""
-    return ", ".join(f"{name} {value}" for name, value in (row or {}).items() if value not in (None, ""))
+    shown = {name: value for name, value in (row or {}).items() if value not in (None, "") and name != "password_mark"}
+    return ", ".join(f"{name} {value if not isinstance(value, dict) else len(value)}" for name, value in shown.items())
 
 
 @bp.app_template_filter("local_time")

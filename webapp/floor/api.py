@@ -21,6 +21,7 @@ from webapp.book.record.errors import BookError
 from webapp.floor import bp
 from webapp.floor.body import BadBody, read_json
 from webapp.isolate import isolate_shown
+from webapp.keeping.witnesses import Witnesses
 from webapp.kinds import as_openapi
 from webapp.kinds.as_schema import BATCH_MOST, hand_in_schema
 from webapp.kinds.faults import fault_of
@@ -56,15 +57,20 @@ def hand_in() -> ResponseReturnValue:
         batch = hand_in_schema().load(body)
     except ValidationError as error:
         return error_answer(422, "This is no batch of entries. See /api/openapi.json.", _problems(error))
+    now = datetime.now(UTC)
+    witnesses: Witnesses = current_app.extensions["witnesses"]
+    if current.device:
+        witnesses.take(current.device["id"], batch.get("heads"), now)
     via = "phone" if current.device else "page"
     try:
         settled = intake.hand_in(
-            current.book, batch, via=via, now=datetime.now(UTC), carrier=_carrier(batch["device"]),
+            current.book, batch, via=via, now=now, carrier=_carrier(batch["device"]),
             may_answer=current.may("distiller"), phone=current.device["id"] if current.device else "",
         )
     except BookError as error:
         return _busy(error)
-    return jsonify({"marker": MARKER, "ok": True, **settled})
+    heads = {"heads": given} if current.device and (given := witnesses.give(now)) else {}
+    return jsonify({"marker": MARKER, "ok": True, **settled, **heads})
 
 
 @bp.get("/api/cards")

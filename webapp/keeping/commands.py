@@ -50,9 +50,10 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
     from webapp.book import verification
     from webapp.book.fold import judgings, unjudged
-    from webapp.book.house import journal
+    from webapp.book.house import journal, proof
     from webapp.book.record import heads, log
     from webapp.book.record.damage import BookDamaged, examine
+    from webapp.keeping import witnesses
     from webapp.keeping.schedule import read_plan
 
     text = noted_path.read_text("utf-8", errors="replace") if noted_path else ""
@@ -68,7 +69,13 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
             click.echo(f"{words} That comes first.")
             unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
         troubles = [*verification.verify(book), *journal.verify(data_dir), *heads.compare(book, noted)]
-        troubles += signed_heads.compare(book, [*signed, *beside])
+        witnessed = witnesses.kept_heads(data_dir)
+        given_back = [one for kept in witnessed.values() for one in kept]
+        troubles += signed_heads.compare(book, [*signed, *beside, *given_back])
+        lost = witnesses.unsettled(book, data_dir)
+        names = witnesses.name_witnesses(book, {*witnessed, *(one["who"] for one in lost)})
+        troubles += [f"{names[one['who']]} had a head that is not of this book: {one['words']}" for one in lost]
+        since = proof.proved_since(book)
         entry_count, digest = log.load_head(book)
         taken = heads.take_heads(book)
         judged = judgings.say_how_judged(book)
@@ -80,11 +87,17 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
         click.echo(f"The book still begins as {len(noted)} noted heads say.")
     for line in (*signed_heads.describe(signed, f"in {noted_path}"), *signed_heads.describe(beside, "by the backups")):
         click.echo(line)
+    for who, kept in witnessed.items():
+        for line in signed_heads.describe(kept, f"of {names[who]}"):
+            click.echo(line)
+    click.echo(f"The registry is as its changes say, each row and column{f' since {since}' if since else ''}.")
     if others:
         click.echo(f"{others} heads by the backups are signed with another key than this folder's, as after a restore, "
                    "and were not compared. --heads FILE compares them.")
-    if not (noted or signed or beside):
-        click.echo("It was held against no heads from outside: there are none by the backups, and none were named.")
+    if not (noted or signed or beside or witnessed):
+        click.echo("It was held against no heads from outside: there are none by the backups, and none were named; "
+                   "neither a phone nor the group gave any back.")
+    click.echo("What came after the last of these heads is proved by none of them.")
     click.echo("Heads, to be noted outside the book:")
     for head in taken:
         click.echo(f"  {head}")
@@ -92,13 +105,10 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
 
 def _split_by_key(data_dir: Path, folder: Path | None) -> tuple[list[signed_heads.SignedHead], int]:
     """Return the heads beside the backups that bear this folder's key, and how many bear another."""
-    path = folder / signed_heads.SIDE_NAME if folder else None
     try:
-        found = signed_heads.read_signed(path.read_text("utf-8", errors="replace")) if path else []
-    except FileNotFoundError:
-        return [], 0
+        found = signed_heads.read_beside(folder) if folder else []
     except OSError as error:
-        raise Sentence(f"{path} cannot be read: {error.strerror}. Put in its disk, or look at its rights.") from error
+        raise Sentence(f"{folder} cannot be read: {error.strerror}. Put in its disk, or look at its rights.") from error
     key = signed_heads.find_key(data_dir)
     own = [one for one in found if one.key == key]
     return own, len(found) - len(own)

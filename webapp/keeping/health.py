@@ -17,7 +17,7 @@ from webapp.book.fold import unjudged
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.book.search import keeping as search
-from webapp.keeping import schedule, scrub
+from webapp.keeping import schedule, scrub, witnesses
 
 KEPT_S = 5.0  # an answer serves everybody who asks within this time
 DOOR_WAIT_S = 3.0  # longer than any slice of work stands in the write door
@@ -63,14 +63,16 @@ def look_at(book: Book, data_dir: Path, now: datetime) -> Health:
     backup, figures["backup_age_h"] = _look_at_backup(data_dir, now)
     scrubbed, figures["scrub_age_h"] = _look_at_scrub(book, data_dir, now)
     checks = {"book": _look_at_book(book), "scrub": scrubbed, "disk": disk, "backup": backup, "judging": "unknown",
-              "search": "unknown"}
+              "search": "unknown", "witnesses": OK}
     if checks["book"] == OK:
         with contextlib.suppress(BookError, sqlite3.Error):
             figures["entries_to_judge"] = unjudged.count_left(book)
             checks["judging"] = BEHIND if figures["entries_to_judge"] else OK
             checks["search"] = BEHIND if search.is_behind(book) else OK
+            checks["witnesses"] = "failed" if witnesses.unsettled(book, data_dir) else OK
     is_down = DOWN in (checks["book"], disk)
     needs_look = disk == LOOK or backup in ("failed", "late") or scrubbed in ("failed", "late")
+    needs_look = needs_look or checks["witnesses"] == "failed"
     return Health(DOWN if is_down else LOOK if needs_look else OK, checks, figures)
 
 

@@ -18,10 +18,12 @@ from pathlib import Path
 from webapp.backups import BOOK_NAME, SERVER_FILES, restore_backup
 from webapp.book import verification
 from webapp.book.fold import fold
+from webapp.book.house import proof
 from webapp.book.house.devices import DESK
 from webapp.book.opening import open_book
 from webapp.book.record import counters, log
 from webapp.book.record.errors import BookError
+from webapp.book.record.schema import REGISTRY_STATED
 from webapp.book.record.store import Book
 from webapp.book.search import keeping as search
 from webapp.keeping.tables import ENTRIES, LEFT_BEHIND, SECRET_TABLES, all_columns
@@ -181,6 +183,8 @@ def _fill(
         if gaps := spans(said.missing):
             database.conn.execute("INSERT OR REPLACE INTO settings VALUES (?, ?)", (log.SALVAGED, json.dumps(gaps)))
         fold.rebuild(book)
+        database.conn.execute("DELETE FROM settings WHERE name = ?", (REGISTRY_STATED,))
+        proof.state_registry(book)  # changes may be lost: what no other names is held from here on
     said.is_same_book = any(("book_id",) in tables.get("settings", Table()).rows for _, tables in sources)
 
 

@@ -15,6 +15,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TypedDict
 
+from webapp import signed_heads
 from webapp.book import verification
 from webapp.book.fold import unjudged
 from webapp.book.record.clock import utc_text
@@ -22,6 +23,9 @@ from webapp.book.record.damage import BookDamaged, examine, is_damage
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.durable import write_whole
+from webapp.keeping import witnesses
+from webapp.keeping.schedule import read_plan
+from webapp.signed_heads import SignedHead
 
 STATUS_NAME = "scrub.json"
 EVERY = timedelta(hours=24)
@@ -87,18 +91,21 @@ def run_due(book: Book, data_dir: Path, now: datetime) -> bool:
         if not is_damage(error):
             raise
         book.note_damage(error)  # the list itself is damaged: read on, and say so
-    troubles = examine_pages(book, is_quick=False) or _verify(book)
+    troubles = examine_pages(book, is_quick=False) or _verify(book, data_dir)
     note: Status = {"ended_at": utc_text(now), "troubles": troubles[:_KEPT_MOST]}
     write_whole(data_dir / STATUS_NAME, json.dumps(note).encode())
     return True
 
 
-def _verify(book: Book) -> list[str]:
-    """Return the proofs that fail, of one moment of the book: entries that come in meanwhile are not seen."""
+def _verify(book: Book, data_dir: Path) -> list[str]:
+    """Return the proofs that fail, of one moment of the book: entries that come in meanwhile are not seen.
+
+    It is held against the heads beside its backups too, and against those that witnesses gave back.
+    """
     conn = book.db.conn
     conn.execute("BEGIN")
     try:
-        return verification.verify_as_it_is(book)
+        return [*verification.verify_as_it_is(book), *signed_heads.compare(book, outside_heads(data_dir))]
     except BookDamaged as error:
         return [str(error)]
     except sqlite3.DatabaseError as error:
@@ -108,6 +115,14 @@ def _verify(book: Book) -> list[str]:
         return [f"A line of the record cannot be read ({error})."]
     finally:
         conn.execute("ROLLBACK")
+
+
+def outside_heads(data_dir: Path) -> list[SignedHead]:
+    """Return the heads beside the backups that bear the key of this folder, and those that witnesses gave back last."""
+    plan, key = read_plan(data_dir), signed_heads.find_key(data_dir)
+    beside = signed_heads.read_beside(plan.folder) if plan else []
+    witnessed = [one for kept in witnesses.kept_heads(data_dir).values() for one in kept]
+    return [one for one in [*beside, *witnessed] if one.key == key]
 
 
 def read_status(data_dir: Path) -> Status:

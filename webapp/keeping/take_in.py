@@ -14,10 +14,12 @@ from webapp import __version__
 from webapp.backups import BOOK_NAME
 from webapp.book import verification
 from webapp.book.fold import fold
+from webapp.book.house import proof
 from webapp.book.opening import open_book
 from webapp.book.periods import closes
 from webapp.book.record import log
 from webapp.book.record.errors import BookError
+from webapp.book.record.schema import REGISTRY_STATED
 from webapp.book.record.store import Book
 from webapp.keeping.export import FORMAT, MANIFEST, MARKER, file_digest, fold_digest
 from webapp.keeping.tables import ENTRIES, record_tables
@@ -78,6 +80,7 @@ def _inside(folder: Path, name: str) -> Path:
 def _fill(book: Book, folder: Path, manifest: dict[str, Any]) -> None:
     try:
         with book.write() as database:
+            database.conn.execute("DELETE FROM settings WHERE name = ?", (REGISTRY_STATED,))  # as the export says
             for table, columns in record_tables(book).items():
                 name = f"tables/{table}.jsonl"
                 path = folder / name
@@ -94,6 +97,7 @@ def _fill(book: Book, folder: Path, manifest: dict[str, Any]) -> None:
                     raise BookError(f"{name} lacks lines, or has one twice. Take another copy of the export.")
             _refuse(_proofs(book, manifest))  # before it is folded: the fold believes the log
             fold.rebuild(book)
+            proof.state_registry(book)
     except _UNREADABLE as error:
         raise BookError(f"A line of the export cannot be read: {error}. Take another copy of it.") from error
 

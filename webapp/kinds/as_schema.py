@@ -133,6 +133,10 @@ class HandInSchema(Schema):
         (_whole(0, SEQ_MOST), _text(64)), error_messages=_ANY,
         metadata={"description": "The `head` of the answer that this phone had last."},
     )
+    # Whatever it is: it must never hold entries back.
+    heads = fields.Raw(
+        metadata={"description": "The `heads` of the answer that this phone had last, as they came."}
+    )
     entries = fields.List(fields.Raw(), required=True, validate=_at_most(BATCH_MOST), error_messages=_NO_LIST)
 
 
@@ -184,6 +188,8 @@ class ReceiptSchema(Schema):
         (fields.Integer(), fields.String()), required=True,
         metadata={"description": "The last book number and its digest."},
     )
+    heads = fields.List(fields.String(), metadata={
+        "description": "What the book holds, signed, a line of JSON for each of its lists: to be kept and sent back."})
     has_head = fields.Boolean(metadata={"description": "Whether the book still has the head that was sent with it."})
 
 

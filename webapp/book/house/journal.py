@@ -42,6 +42,7 @@ SORTS = {
     "backup": "backup written",
     "restored": "restored from a backup",
     "refused": "write refused",
+    "lost_head": "book is not as it was shown",
 }
 
 _TABLE = """

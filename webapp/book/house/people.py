@@ -25,6 +25,7 @@ from webapp.kinds.rows import PersonRow
 ACCESS = ("floor", "distiller", "office")
 PASSWORD_LEAST, PASSWORD_MOST = 10, 200
 PIN_ROUNDS = 100_000
+_MARK_DIGITS = 16
 CODE_MOST = 12
 _hasher = PasswordHasher()
 
@@ -143,6 +144,11 @@ def for_phones(book: Book) -> list[PersonOnPhone]:
     ]
 
 
+def password_mark(kept: str) -> str:
+    """Return 16 hex digits by which a change names a kept password: of its salted hash, so that it tells nothing."""
+    return hashlib.sha256(kept.encode()).hexdigest()[:_MARK_DIGITS]
+
+
 @functools.cache
 def _nobodys_password() -> str:
     """Return a hash to check against where there is no such person, so that an answer takes as long either way."""
@@ -154,7 +160,10 @@ def _set_column(book: Book, code: str, column: str, value: str | None, by: str) 
         if person(book, code) is None:
             raise BookError(f"There is nobody with the code {code[:CODE_MOST]}. Add them first.")
         database.conn.execute(f"UPDATE people SET {column} = ? WHERE code = ?", (value, code))  # noqa: S608
-        note_change(book, by or code, "person", code, {}, {column: "(set)" if value else "(taken away)"})
+        told = {column: "(set)" if value else "(taken away)"}
+        if column == "password":
+            told["password_mark"] = password_mark(value) if value else ""
+        note_change(book, by or code, "person", code, {}, told)
         book.memory.registry.clear()
 
 

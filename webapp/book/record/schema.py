@@ -17,6 +17,7 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.search_tables import SEARCH
 
 APPLICATION_ID = 0x43534C42  # "CSLB"
+REGISTRY_STATED = "registry_stated"  # the setting of a book whose changes name each row of its registry
 
 RECORD = """
 CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
@@ -309,6 +310,7 @@ def bring_up_to_date(database: Database, path: Path) -> None:
     if not tables:
         conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
         conn.execute("CREATE TABLE migrations (name TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT ROWID")
+    is_new = not tables
     had = {row[0] for row in conn.execute("SELECT name FROM migrations")}
     if had - {name for name, _ in STEPS}:
         raise BookError("This book was written by a newer Cellarslate. Update the program, then open it again.")
@@ -318,3 +320,5 @@ def bring_up_to_date(database: Database, path: Path) -> None:
             now = datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
             conn.execute("INSERT INTO migrations VALUES (?, ?)", (name, now))
     conn.execute("INSERT OR IGNORE INTO settings VALUES ('book_id', ?), ('turn', '0')", (f"b-{secrets.token_hex(8)}",))
+    if is_new:  # nothing was ever put into it that no change has named
+        conn.execute("INSERT INTO settings VALUES (?, '0')", (REGISTRY_STATED,))
