@@ -183,8 +183,9 @@ def _fill(
         if gaps := spans(said.missing):
             database.conn.execute("INSERT OR REPLACE INTO settings VALUES (?, ?)", (log.SALVAGED, json.dumps(gaps)))
         fold.rebuild(book)
-        database.conn.execute("DELETE FROM settings WHERE name = ?", (REGISTRY_STATED,))
-        proof.state_registry(book)  # changes may be lost: what no other names is held from here on
+        # What was lost is reported; the new book goes on from what there is.
+        database.conn.execute("DELETE FROM settings WHERE name IN (?, ?)", (REGISTRY_STATED, log.LAST))
+        proof.state_registry(book)  # where changes are lost too, it is held from here on
     said.is_same_book = any(("book_id",) in tables.get("settings", Table()).rows for _, tables in sources)
 
 

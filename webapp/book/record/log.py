@@ -15,6 +15,7 @@ from webapp.words.travel import with_words
 
 FIRST_DIGEST = "0" * 64
 LIST_MOST = 1000
+LAST = "last_entry"  # the setting that says where the book ends, so that entries cut off are missed
 SALVAGED = "salvaged"  # the setting that names the gaps of a book that was salvaged
 _COLUMNS = (
     "book_no", "id", "kind", "kind_version", "mark", "read_at", "typed_at", "person", "role", "device", "seq", "body",
@@ -92,6 +93,9 @@ def append_rows(book: Book, rows: list[LogRow]) -> None:
         digest = row["digest"] = chain_digest(digest, row)
     marks = ", ".join(f":{name}" for name in _COLUMNS)
     book.db.conn.executemany(f"INSERT INTO entries ({', '.join(_COLUMNS)}) VALUES ({marks})", rows)  # noqa: S608
+    if rows:
+        last = json.dumps([book_no, digest])
+        book.db.conn.execute("INSERT OR REPLACE INTO settings VALUES (?, ?)", (LAST, last))
 
 
 def load_entry(book: Book, entry_id: str) -> Logged | None:
@@ -244,6 +248,9 @@ def verify(book: Book, *, but_salvaged: bool = False) -> list[str]:
         before, expected_no = row["digest"], number + 1
         if len(troubles) >= 20:
             return [*troubles, "There may be more. Compare with a backup."]
+    last = book.one("SELECT value FROM settings WHERE name = ?", (LAST,))
+    if last and json.loads(last["value"]) != [expected_no - 1, before]:
+        troubles.append(f"The book ends at number {expected_no - 1}; it was left at {json.loads(last['value'])[0]}.")
     return troubles
 
 
