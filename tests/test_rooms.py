@@ -50,7 +50,7 @@ MAY = {
     "doctor": {ROOT, "keeping", "serving", *_BOOK},
     "access": {ROOT, "keeping", "serving", *_BOOK},
     "shipping": {ROOT, "access", *_RECORD},
-    "floor": {ROOT, "access", "shipping", *_BOOK},
+    "floor": {ROOT, "access", "keeping", "shipping", *_BOOK},
     "desk": {ROOT, "access", "keeping", "labels", "serving", "sheets", *_BOOK},
     "demo": {ROOT, *_BOOK},
     "doors": {ROOT, "access", "demo", "labels", "sheets", *_BOOK},

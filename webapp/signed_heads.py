@@ -42,8 +42,11 @@ class SignedHead(NamedTuple):
 
     def line(self) -> str:
         """Return the signed head as one line of JSON."""
-        told = {**json.loads(self.statement()), "signature": self.signature}
-        return json.dumps(told, sort_keys=True, separators=(",", ":"))
+        return json.dumps(self.told(), sort_keys=True, separators=(",", ":"))
+
+    def told(self) -> dict[str, object]:
+        """Return the signed head as an object of JSON: the statement, and its signature."""
+        return {**json.loads(self.statement()), "signature": self.signature}
 
     def is_signed(self) -> bool:
         """Was this statement signed with its key? Source: RFC 8032, 5.1.7."""

@@ -37,7 +37,8 @@ def test_a_sound_book_answers_200(app):
     assert answer.status_code == 200
     assert answer.json == {
         "status": "ok", "version": VERSION,
-        "checks": {"book": "ok", "scrub": "none", "disk": "ok", "backup": "none", "judging": "ok", "search": "ok"},
+        "checks": {"book": "ok", "scrub": "none", "disk": "ok", "backup": "none", "judging": "ok", "search": "ok",
+                   "witnesses": "ok"},
     }
     assert answer.headers["Cache-Control"] == "no-store"
 

@@ -10,10 +10,12 @@ from decimal import Decimal
 import pypdfium2
 import pytest
 
+from webapp import signed_heads
 from webapp.access import guard
 from webapp.book.house import registry
 from webapp.book.periods import closes
 from webapp.book.periods.periods import litres
+from webapp.book.record import heads
 
 from .conftest import C1, F1, PASSWORD, R2, START, token
 
@@ -159,6 +161,25 @@ def test_a_close_wants_each_open_question_read_and_carries_them(season):
     assert [len(one["open_questions"]) for one in whole["closes"]] == [len(keys)]
     text = pypdfium2.PdfDocument(client.get("/desk/periods/2025-10.pdf").data)[0].get_textpage().get_text_range()
     assert "Open when it was closed" in text
+
+
+def test_a_signed_close_carries_the_heads_of_the_book_and_an_open_period_none(season):
+    keeper = season.app.extensions["witnesses"]
+    keeper.look(datetime.now(UTC))
+    client = season.client("IM")
+    page = client.get("/desk/periods/2025-10/close").text
+    data = {"csrf_token": token(client, "/desk/periods/2025-10/close"), "digest": digest_in(page), "sure": "yes",
+            "read": re.findall(r'name="read" value="([^"]+)"', page)}
+    assert client.post("/desk/periods/2025-10/close", data=data).status_code == 302
+    whole = json.loads(client.get("/desk/periods/2025-10.json").text)
+    signed = signed_heads.read_signed("\n".join(json.dumps(one) for one in whole["heads"]))
+    assert len(signed) == 5 and signed_heads.compare(season.book, signed) == []
+    assert {one.head.name: one.head.size for one in signed}["closes"] == 1
+    text = "".join(page.get_textpage().get_text_range() for page in
+                   pypdfium2.PdfDocument(client.get("/desk/periods/2025-10.pdf").data))
+    assert heads.read_heads(text) == [one.head for one in signed]  # what `verify --heads` reads off the paper
+    assert signed_heads.shorten(signed[0].key) in text
+    assert "heads" not in json.loads(client.get("/desk/periods/2025-11.json").text)
 
 
 def test_what_comes_late_is_an_adjustment_in_plain_sight(season):

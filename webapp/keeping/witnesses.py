@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 import logging
-import os
 import sqlite3
 import threading
 from collections import OrderedDict
@@ -25,6 +24,7 @@ from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.book.record.heads import Growing, find_lost
 from webapp.book.record.store import Book
+from webapp.durable import sync_file, write_whole
 from webapp.signed_heads import SignedHead
 
 KNOWN_NAME = "witnesses.json"
@@ -89,7 +89,11 @@ class Witnesses:
         return thread
 
     def give(self, now: datetime) -> list[str]:
-        """Return the signed heads of the book as it is now, a line each; none before the first look. `now` is aware."""
+        """Return what `sign_now` does, a line each."""
+        return [one.line() for one in self.sign_now(now)]
+
+    def sign_now(self, now: datetime) -> list[SignedHead]:
+        """Return the signed heads of the book as it is now; none before the first look. `now` is aware."""
         with self._lock:
             if self._growing is None or self._book.damage:
                 return []
@@ -98,7 +102,7 @@ class Witnesses:
             for one in signed_heads.sign(self._data_dir, book_id(self._book), fresh, now) if fresh else ():
                 self._given[one.head.name] = one
                 self._note_sound(one.line())
-            return [one.line() for one in self._given.values()]
+            return list(self._given.values())
 
     def take(self, who: str, lines: object, now: datetime) -> None:
         """Take the heads that a witness gives back. What is no signed head of this book is no head."""
@@ -257,9 +261,7 @@ def _ensure_key(book: Book, data_dir: Path, now: datetime) -> set[str]:
 
 
 def _write_known(data_dir: Path, known: Mapping[str, Known]) -> None:
-    part = data_dir / f"{KNOWN_NAME}.part"
-    part.write_text(json.dumps(known), "utf-8")
-    part.replace(data_dir / KNOWN_NAME)
+    write_whole(data_dir / KNOWN_NAME, json.dumps(known).encode())
 
 
 def _keep_lost(data_dir: Path, found: list[Lost]) -> list[Lost]:
@@ -272,8 +274,7 @@ def _keep_lost(data_dir: Path, found: list[Lost]) -> list[Lost]:
     with path.open("ab") as file:
         file.write(b"\n" if file.tell() else b"")
         file.writelines(json.dumps(one).encode("ascii") + b"\n" for one in fresh)
-        file.flush()
-        os.fsync(file.fileno())
+        sync_file(file)
     for one in fresh:
         journal.note(data_dir, "lost_head", origin=one["who"], about=one["words"])
     return fresh

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from datetime import UTC, datetime
 from functools import partial
 
-from flask import Response, abort, flash, redirect, render_template, request, url_for
+from flask import Response, abort, current_app, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
@@ -36,6 +36,8 @@ from webapp.desk.periods.rows import (
     rows_of,
     title_of,
 )
+from webapp.keeping.witnesses import Witnesses
+from webapp.signed_heads import SignedHead
 
 HELD_MOST = 20  # vessels on a page: worth a gauge each
 
@@ -179,6 +181,7 @@ def period_json(name: str) -> Response:
     """Send a period as JSON, with exact microlitres, notices and closes."""
     period = _period(_ledger(), name)
     whole = as_json(period, current.site, warnings(current.book, period, current.house), _parts(period))
+    whole |= {"heads": [one.told() for one in signed]} if (signed := _signed_heads(period)) else {}
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
 
@@ -196,8 +199,14 @@ def period_pdf(name: str) -> Response:
         for closed in period.closed for one in _questions(closed.questions)
     ]
     printed, warned = local_time(now.isoformat(timespec="seconds")), warnings(current.book, period, current.house)
-    made = paper(period, house, printed, warned, asked, _parts(period))
+    made = paper(period, house, printed, warned, asked, _parts(period), _signed_heads(period))
     return Response(made, mimetype="application/pdf", headers=_attached(f"{name}.pdf", "inline"))
+
+
+def _signed_heads(period: periods.Period) -> list[SignedHead]:
+    """Return the heads of the book as it is now, for what leaves the house signed; none of an open period."""
+    keeper: Witnesses = current_app.extensions["witnesses"]
+    return keeper.sign_now(datetime.now(UTC)) if period.closed else []
 
 
 def _attached(name: str, how: str = "attachment") -> dict[str, str]:

@@ -20,6 +20,8 @@ from webapp.book.periods.warnings import Notice
 from webapp.book.periods.words import CAUTION
 from webapp.desk.periods.rows import KNOWN, NO_PARTS, ROUNDED, rounding, rows_of, title_of
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
+from webapp.signed_heads import SignedHead
+from webapp.signed_heads import shorten as shorten_digits
 
 WIDTHS = (100 * mm, 30 * mm, 24 * mm, 26 * mm)
 NAME_MOST = 120  # characters: a typed text without end would fill pages, or a row higher than its page
@@ -29,10 +31,10 @@ GREY = colors.HexColor("#555555")
 
 def paper(
     period: Period, house: str, printed: str, warned: list[Notice], asked: Sequence[str] = (),
-    parts: Parts = NO_PARTS,
+    parts: Parts = NO_PARTS, signed: Sequence[SignedHead] = (),
 ) -> bytes:
     """Return the period as a PDF of A4 pages. printed: the local minute; asked: what was open at its closes;
-    parts: how well its lines are known.
+    parts: how well its lines are known; signed: heads of the book as it was printed.
     """
     load_fonts()
     house = printable(house, NAME_MOST)
@@ -52,6 +54,10 @@ def paper(
     if asked:
         story.append(_text("Open when it was closed, and read by who closed it", 12, bold=True))
         story += [_text(one, 9) for one in asked]
+    if signed:
+        words = f"Heads of the book of {signed[0].time}, signed with the key {shorten_digits(signed[0].key)}. "
+        story += [_text(f"{words}A book rewritten since has others: cellarslate verify --heads.", 8)]
+        story += [_text(str(one.head), 7) for one in signed]
     story += [Spacer(1, 4 * mm), _text(CAUTION, 8), KeepTogether([Spacer(1, 14 * mm), _signature()])]
     out = io.BytesIO()
     document = SimpleDocTemplate(
