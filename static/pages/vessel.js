@@ -140,6 +140,7 @@ function lines(card, byName, fresh) {
         <span class="list__what">${inOwnMark(line.summary || byName.get(line.kind)?.title || line.kind)}</span>
         <span class="list__end">${line.waiting ? badge("waiting") : line.person}${penOf({ ...line, mark: card.mark })}</span></li>`)}</ul>`
       : html`<p class="quiet">Nothing logged here yet.</p>`}
+    ${card.judging ? html`<p class="quiet">The book is still working out what late entries change here.</p>` : nothing}
     <p class="quiet fresh">${fresh ? (Date.now() - Date.parse(fresh) > STALE_MS ? `As the book had it ${agoWords(fresh)}.` : "") : "The book has not been asked yet."}</p>
   </section>`;
 }

@@ -44,9 +44,11 @@ CHANGES: list[Callable[[Book], Any]] = [
 
 @pytest.fixture(autouse=True)
 def _slices_of_one(monkeypatch: pytest.MonkeyPatch) -> None:
-    """The least that a slice can be: one entry."""
+    """The least that a slice can be, one entry; and of what follows from a late one, nothing is worked out at once."""
     monkeypatch.setattr(replay, "SLICE_S", 0.0)
     monkeypatch.setattr(replay, "SLICE_LEAST", 1)
+    monkeypatch.setattr(replay, "FOLLOW_S", 0.0)
+    monkeypatch.setattr(replay, "FOLLOW_LEAST", 0)
 
 
 def live(path: Path, story: list[dict[str, Any]], chance: random.Random) -> bytes:

@@ -264,3 +264,29 @@ def test_an_answer_that_fails_half_way_is_closed(capsys: pytest.CaptureFixture[s
     assert answered(new_gate(app), scope(), Pieces()).status == 500
     assert made.is_closed
     assert "not for strangers" in capsys.readouterr().err
+
+
+def test_who_waits_in_a_lane_holds_up_nobody_elsewhere() -> None:
+    """As many as the lane has threads wait in it, and a request to another path is answered meanwhile."""
+    let_go, inside = threading.Event(), threading.Semaphore(0)
+
+    def app(environ, start_response):
+        if environ["PATH_INFO"] == "/lane":
+            inside.release()
+            let_go.wait(60)
+        return echo(environ, start_response)
+
+    made = Gate(app, threads=1, body_most=1000, lanes={"/lane": 2})
+
+    async def all_of_them() -> list[int]:
+        waiting = [Pieces() for _ in range(3)]
+        under_way = [asyncio.ensure_future(made.__rsgi__(scope(path="/lane"), one)) for one in waiting]
+        for _ in range(2):
+            await asyncio.get_running_loop().run_in_executor(None, inside.acquire)
+        other = Pieces()
+        await made.__rsgi__(scope(path="/other"), other)
+        let_go.set()
+        await asyncio.gather(*under_way)
+        return [other.status, *(one.status for one in waiting)]
+
+    assert run(all_of_them()) == [200] * 4

@@ -13,7 +13,7 @@ from webapp.book.before.accuracy import accuracy_of
 from webapp.book.before.corrections import in_force
 from webapp.book.before.reading_context import context_for, last_values
 from webapp.book.cellar import casks, ferments
-from webapp.book.fold import queries
+from webapp.book.fold import queries, unjudged
 from webapp.book.fold.registry_rows import load_limits
 from webapp.book.fold.states import load_newest, load_newest_of
 from webapp.book.goods import goods
@@ -25,7 +25,7 @@ from webapp.book.record.units import house_units
 from webapp.book.still import runs
 from webapp.book.still.card import PastRun, Taught, still_part
 from webapp.kinds.entry import Correction, Entry, Ranges
-from webapp.kinds.key import instrument_key, vessel_key
+from webapp.kinds.key import instrument_key, run_key, vessel_key
 from webapp.kinds.read import Read
 from webapp.kinds.rows import InstrumentRow, SiteSettings, VesselRow
 from webapp.kinds.spec import Kind
@@ -103,6 +103,7 @@ class Card(TypedDict):
     run: runs.KnownRun | None
     past_runs: list[PastRun]
     forms: list[str]
+    judging: bool  # the book is still working out what late entries change here
     still: NotRequired[Taught]
     still_lessons: NotRequired[Learnt | None]
     planned: NotRequired[PlannedVat]
@@ -202,6 +203,7 @@ def card(book: Book, mark: str) -> Card | None:
         "recent": _recent(state, bodies, phones, house_units(book)), "curves": _curves(kinds, state),
         "queries": queries.for_card(book, mark), "run": current, "past_runs": [],
         "forms": [kind.name for kind in kinds if kind.name != "opening" or may_open(state)],
+        "judging": unjudged.is_being_judged(book, vessel_key(mark), run_key(state["run"] or "")),
     }
     if state.get("planned"):
         made["planned"] = state["planned"]

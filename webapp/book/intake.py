@@ -1,15 +1,17 @@
 """Intake: what phones and pages hand in is settled here, entry by entry. A result is a receipt.
 
 Everything of a batch is judged first and written at the end, in one transaction: either the phone gets its answer and
-the book has the entries, or neither. A bad entry is put aside and does not hold up its neighbours.
+the book has the entries, or neither. A bad entry is put aside and does not hold up its neighbours. Batches that wait
+for the write door are taken together (record/line.py): one transaction and one settling, and each its own answer.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime
-from typing import NotRequired, TypedDict, cast
+from functools import partial
+from typing import Any, NotRequired, TypedDict, cast
 
 from uuid6 import uuid7
 
@@ -22,6 +24,7 @@ from webapp.book.house import devices
 from webapp.book.record import counters, log
 from webapp.book.record.clock import measured_skew, utc_text
 from webapp.book.record.errors import BookError
+from webapp.book.record.line import Turn
 from webapp.book.record.rows import AsideRow, LogRow, row_of
 from webapp.book.record.soundness import check_entry
 from webapp.book.record.store import Book
@@ -91,27 +94,75 @@ def hand_in(
         raise BookError(f"A batch has at most {BATCH_MOST} entries. Send it in halves.")
     named = str(batch.get("device") or "")[:40]
     carrier = named if carrier is None else carrier
-    skew_s = measured_skew(batch.get("now"), now)
     head = batch.get("head")
-    past = head if isinstance(head, list | tuple) else ()
-    with book.write():
-        had_head = bool(past) and log.has_head(book, past)
-        desk = _Desk(book, carrier, skew_s, via, utc_text(now))
-        desk.may_answer, desk.is_desk, desk.phone = may_answer, is_desk, phone
-        desk.look_up(entries)
-        for entry in entries:
-            desk.judge(entry)
-        results = desk.write()
-        devices.note_heard(book, carrier, utc_text(now), skew_s)
-        asked = desk.named | {named, carrier}
-        receipt: Receipt = {
-            "book_id": book_id(book), "server_now": utc_text(now), "skew_s": skew_s, "results": results,
-            "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
-            "cursor": cursor(book), "head": log.load_head(book),
-        }
-        if past:
-            receipt["has_head"] = had_head
-        return receipt
+    turn = _Turn(entries, named, carrier, measured_skew(batch.get("now"), now), via, now)
+    turn.past = head if isinstance(head, list | tuple) else ()
+    turn.may_answer, turn.is_desk, turn.phone = may_answer, is_desk, phone
+    if book.is_writing or not book.line.stand(turn, partial(_take_together, book)):
+        _take_together(book, [turn])
+    if turn.trouble:
+        raise turn.trouble
+    assert turn.receipt is not None
+    return turn.receipt
+
+
+class _Turn(Turn):
+    """One batch that waits for the write door, and the answer to it."""
+
+    def __init__(
+        self, entries: list[object], named: str, carrier: str, skew_s: float, via: str, now: datetime
+    ) -> None:
+        super().__init__(len(entries))
+        self.entries, self.named, self.carrier = entries, named, carrier
+        self.skew_s, self.via, self.now = skew_s, via, now
+        self.past: Sequence[Any] = ()  # the head that the phone was told last, if it said one
+        self.may_answer, self.is_desk, self.phone = True, False, ""
+        self.had_head = False
+        self.receipt: Receipt | None = None
+        self.trouble: BookError | None = None
+
+
+def _take_together(book: Book, turns: list[_Turn]) -> None:
+    """Take batches in one write and one settling; each turn gets a receipt, or the trouble with it."""
+    with book.write() as database:
+        desks: list[tuple[_Turn, _Desk]] = []
+        fresh = Fresh()
+        for turn in turns:
+            dirty = set(book.memory.dirty_roots)
+            database.conn.execute("SAVEPOINT turn")
+            desk = _Desk(book, turn)
+            try:
+                turn.had_head = bool(turn.past) and log.has_head(book, turn.past)
+                desk.look_up(turn.entries)
+                for entry in turn.entries:
+                    desk.judge(entry)
+                desk.append()
+            except BookError as error:
+                database.conn.execute("ROLLBACK TO turn")
+                book.memory.dirty_roots = dirty
+                turn.trouble = error
+            else:
+                desks.append((turn, desk))
+                fresh.update(desk.fresh)
+            database.conn.execute("RELEASE turn")
+        # A sheet is looked over with all that follows from it, before it is kept.
+        outcomes = fold.settle(book, fresh, in_part=turns[0].via != "sheet")
+        for turn, desk in desks:
+            turn.receipt = _receipt(book, turn, desk, outcomes)
+
+
+def _receipt(book: Book, turn: _Turn, desk: _Desk, outcomes: Mapping[str, Outcome]) -> Receipt:
+    results = desk.answer(outcomes)
+    devices.note_heard(book, turn.carrier, utc_text(turn.now), turn.skew_s)
+    asked = desk.named | {turn.named, turn.carrier}
+    receipt: Receipt = {
+        "book_id": book_id(book), "server_now": utc_text(turn.now), "skew_s": turn.skew_s, "results": results,
+        "devices": {name: counters.report_seen(book, name) for name in sorted(asked - {""})},
+        "cursor": cursor(book), "head": log.load_head(book),
+    }
+    if turn.past:
+        receipt["has_head"] = turn.had_head
+    return receipt
 
 
 def enter_page_entry(
@@ -145,17 +196,16 @@ def cursor(book: Book) -> int:
 class _Desk:
     """One batch on its way into the book. Inside a write only."""
 
-    def __init__(self, book: Book, carrier: str, skew_s: float, via: str, received_at: str) -> None:
+    def __init__(self, book: Book, turn: _Turn) -> None:
         self.book, self._house = book, house_units(book)
-        self.phone = ""
         self.named: set[str] = set()
-        self.may_answer, self.is_desk = False, False
-        self._received_at, self._via = received_at, via
+        self.fresh = Fresh()
+        self._may_answer, self._is_desk, self._phone = turn.may_answer, turn.is_desk, turn.phone
+        self._received_at, self._via = utc_text(turn.now), turn.via
         self._known: dict[str, LogRow | _KnownRow] = {}
-        self._skews: dict[str, float] = {carrier: skew_s}
+        self._skews: dict[str, float] = {turn.carrier: turn.skew_s}
         self._seen: dict[str, list[int]] = {}
         self._rows: list[LogRow] = []
-        self._fresh = Fresh()
         self._aside: list[AsideRow] = []
         self._results: list[Result] = []
         self._bytes = 0
@@ -195,24 +245,26 @@ class _Desk:
 
     def _barred(self, entry: Entry) -> list[Problem]:
         """Return the reasons why this carrier may not hand in this sound entry; empty where it may."""
-        if entry["device"] == DESK and not self.is_desk:
+        if entry["device"] == DESK and not self._is_desk:
             return [Problem("not_the_desk", "refuse", "device", message("not_the_desk"))]
-        if entry["kind"] == "answer" and not self.may_answer and not self._take_backs.is_own(entry, self.phone):
+        if entry["kind"] == "answer" and not self._may_answer and not self._take_backs.is_own(entry, self._phone):
             return [Problem("may_not_answer", "refuse", "kind", message("may_not_answer"))]
         return []
 
-    def write(self) -> list[Result]:
-        """Write what was judged, fold it, and return the results in their order."""
+    def append(self) -> None:
+        """Write what was judged, and note it for the fold."""
         log.append_rows(self.book, self._rows)
         log.put_aside(self.book, self._aside)
         for device, numbers in self._seen.items():
             counters.note_seen(self.book, device, numbers)
         for row in self._rows:
-            fold.note_entry(self.book, row, self._fresh[row["id"]][1])
+            fold.note_entry(self.book, row, self.fresh[row["id"]][1])
         for line in self._aside:
             if line["settled"] == "clash" and line["id"]:
                 fold.note_clash(self.book, line["id"])
-        outcomes = fold.settle(self.book, self._fresh)
+
+    def answer(self, outcomes: Mapping[str, Outcome]) -> list[Result]:
+        """Return the results in their order, after the fold has settled."""
         known = [result["id"] for result in self._results if result["id"] and result["settled"] == "known"]
         asked = still_open(self.book, known) if known else {}
         return [self._finished(result, outcomes, asked) for result in self._results]
@@ -224,7 +276,7 @@ class _Desk:
         )
         self._rows.append(row)
         self._known[entry["id"]] = row
-        self._fresh[entry["id"]] = (row, json.loads(text))
+        self.fresh[entry["id"]] = (row, json.loads(text))
         self._results.append({"id": entry["id"], "settled": "entered"})
 
     def _put_aside(self, entry: object, text: str, settled: str, problems: list[Problem]) -> None:
@@ -242,7 +294,7 @@ class _Desk:
         # One that is put aside has been seen too: the phone need not offer it again to close a gap.
         if isinstance(entry, dict):
             device, seq = _short_text(entry.get("device")), _counter(entry.get("seq"))
-            if device and seq and (device != DESK or self.is_desk):
+            if device and seq and (device != DESK or self._is_desk):
                 self.named.add(device)
                 self._seen.setdefault(device, []).append(seq)
 

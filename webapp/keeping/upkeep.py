@@ -13,6 +13,7 @@ from webapp.book.record.store import Book
 from webapp.book.search import keeping
 
 LOOK_EVERY_S = 1.0
+YIELD_MOST = 40  # so many times in a row the judging lets hand-ins go first: what they bring may change it again
 RETRY_S = 60.0
 _log = logging.getLogger("webapp")
 
@@ -22,8 +23,12 @@ def start_upkeep(book: Book, stop: threading.Event | None = None) -> threading.T
     ended = stop or threading.Event()
 
     def look() -> None:
-        wait_s = LOOK_EVERY_S
+        wait_s, yielded = LOOK_EVERY_S, 0
         while not ended.wait(wait_s):
+            if book.line.is_waited_in and yielded < YIELD_MOST:
+                yielded, wait_s = yielded + 1, unjudged.PAUSE_S
+                continue
+            yielded = 0
             try:
                 is_more = unjudged.judge_slice(book) or keeping.index_slice(book)
                 wait_s = unjudged.PAUSE_S if is_more else LOOK_EVERY_S

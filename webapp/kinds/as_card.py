@@ -118,6 +118,9 @@ class CardSchema(Schema):
     run = fields.Dict(required=True, allow_none=True, metadata={"description": "The run now on a still."})
     past_runs = fields.List(fields.Dict(), required=True)
     forms = fields.List(fields.String(), required=True, metadata={"description": "The kinds that its page offers."})
+    judging = fields.Boolean(
+        required=True, metadata={"description": "The book is still working out what late entries change here."}
+    )
 
 
 class PersonSchema(Schema):

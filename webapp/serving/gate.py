@@ -64,13 +64,14 @@ class _Answer:
 class Gate:
     """The app as the server calls it. `threads` work; `body_most` bytes of a body are read, a longer one is refused.
 
+    `lanes`: paths with threads of their own, and how many: who waits there holds up nobody elsewhere.
     `large`: paths to which longer bodies may be sent, and how long. [bytes]
     `is_behind`: a web server on this computer passes requests on, and says whose they are.
     """
 
     def __init__(
         self, app: WSGIApplication, *, threads: int, body_most: int, large: Mapping[str, int] | None = None,
-        is_behind: bool = False,
+        lanes: Mapping[str, int] | None = None, is_behind: bool = False,
     ) -> None:
         self.app = app
         self.is_behind = is_behind
@@ -78,6 +79,7 @@ class Gate:
         self._large_paths = large or {}
         self._large = asyncio.Semaphore(LARGE_MOST)
         self._threads = ThreadPoolExecutor(threads, thread_name_prefix="request")
+        self._lanes = {path: ThreadPoolExecutor(many, thread_name_prefix=path) for path, many in (lanes or {}).items()}
         self._inside = 0
         self._of_address: Counter[str] = Counter()
 
@@ -103,7 +105,8 @@ class Gate:
 
     def __rsgi_del__(self, _loop: object) -> None:
         """Let requests under way end."""
-        self._threads.shutdown(wait=True)
+        for threads in (self._threads, *self._lanes.values()):
+            threads.shutdown(wait=True)
 
     async def _answer(self, scope: Scope, proto: HTTPProtocol) -> None:
         async with contextlib.AsyncExitStack() as room:
@@ -119,7 +122,8 @@ class Gate:
     async def _pass_on(self, scope: Scope, proto: HTTPProtocol, body: bytes | None) -> None:
         loop = asyncio.get_running_loop()
         environ = make_environ(scope, body, self._most(scope))
-        answer, first, is_whole = await loop.run_in_executor(self._threads, self._begin, environ)
+        threads = self._lanes.get(scope.path, self._threads)
+        answer, first, is_whole = await loop.run_in_executor(threads, self._begin, environ)
         if is_whole:
             proto.response_bytes(answer.status, answer.headers, first)
         else:

@@ -36,8 +36,10 @@ if TYPE_CHECKING:
     from flask import Flask
     from granian.server.common import AbstractServer
 
-# The book has one writer; more threads would only queue for it. Readers (desk pages, cards) share the rest.
+# Readers (desk pages, cards) and whoever changes the registry. The book has one writer: more would only queue for it.
 THREADS = 8
+# Hand-ins queue for it by themselves, and those that wait are taken together (book/record/line.py).
+LANES = {"/api/hand-in": 32}
 # How long requests under way may take to end after a stop is asked. [s]
 STOP_WAIT_S = 15
 # A look is two small files, or one certificate and the computer's own addresses.
@@ -203,7 +205,7 @@ def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict
         is_behind = bool(app.config.get("BEHIND_PROXY"))
         return Gate(
             app, threads=THREADS, body_most=app.config["MAX_CONTENT_LENGTH"],
-            large=app.config.get("LARGE_BODIES"), is_behind=is_behind,
+            large=app.config.get("LARGE_BODIES"), lanes=LANES, is_behind=is_behind,
         )
     except (AlreadyServed, BookError) as error:
         click.echo(f"Error: {error}", err=True)

@@ -6,7 +6,7 @@ worked out again, and so on until the state is the same as before. So a late ent
 is what folding all entries in their order would give (`rebuild`, and the tests).
 
 What a change of the registry concerns waits in the table `unjudged` and is worked out a slice at a time (unjudged.py);
-entries are folded in between.
+entries are folded in between. So does what follows from late entries, where it is much.
 """
 
 from __future__ import annotations
@@ -39,12 +39,16 @@ def note_clash(book: Book, entry_id: str) -> None:
     book.memory.dirty_roots.add(root_of(book, entry_id))
 
 
-def settle(book: Book, fresh: Fresh | None = None) -> dict[str, Outcome]:
-    """Fold what is dirty, inside a write. Return what came of each entry that was worked out, by its id."""
+def settle(book: Book, fresh: Fresh | None = None, *, in_part: bool = False) -> dict[str, Outcome]:
+    """Fold what is dirty, inside a write. Return what came of each entry that was worked out, by its id.
+
+    in_part: what is dirty is worked out, and what follows from it for a fraction of a second; the rest of that goes on
+    the list (unjudged.py).
+    """
     memory = book.memory
     if not memory.dirty_roots:
         return {}
-    replay = Replay(book, fresh)
+    replay = Replay(book, fresh, in_part=in_part)
     for root in memory.dirty_roots:
         replay.plan(root)
     memory.dirty_roots.clear()

@@ -120,6 +120,11 @@ class Results:
         elif key[:2] in NAMED:
             self._named.add(key)
 
+    def note_card(self, key: Key) -> None:
+        """Note the card of a vessel whose key is said to be still judged, or no more."""
+        if is_vessel(key):
+            self._marks.add(name_in(key))
+
     def finish(self) -> None:
         """Write it all."""
         many = self._conn.executemany

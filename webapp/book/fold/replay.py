@@ -6,6 +6,9 @@ the seam everything is as it will be, beyond it everything as it was, and nobody
 the seam out, as if an entry were struck, and follows from there. What comes in meanwhile with a place before a seam
 changes nothing beyond it. Every entry that is not on the list is what it comes to with the registry and the states
 before it as they are: so when the list is empty, and with it the last seam gone, the fold is whole.
+
+A hand-in works out its own entries, and what follows from them for a while; then it leaves seams too, one before each
+stretch that it passes over, and its receipts need not wait for the past.
 """
 
 from __future__ import annotations
@@ -34,12 +37,14 @@ LAST = "~"  # after every place
 SLICE_S = 0.2  # a slice ends after so long,
 SLICE_LEAST = 50  # but not before so many entries,
 SLICE_MOST = 1_000  # and takes no more than this off the list
+FOLLOW_S = 0.1  # a hand-in works out what follows from its late entries for so long, of processor time,
+FOLLOW_LEAST = 50  # but not before so many entries
 
 
 class Replay:
     """Settles what is put into it, all at once. Inside a write only."""
 
-    def __init__(self, book: Book, fresh: Fresh | None = None) -> None:
+    def __init__(self, book: Book, fresh: Fresh | None = None, *, in_part: bool = False) -> None:
         self._book = book
         self._conn = book.db.conn
         self._fresh = fresh
@@ -50,6 +55,10 @@ class Replay:
         self._results = reader_tables.Results(book, self._judging)
         self._heap: list[str] = []
         self._places: set[str] = set()  # all that are or were on the heap
+        self._in_part = in_part
+        self._own: set[str] = set()  # places that are worked out whatever it takes
+        self._waiting: set[str] = set()  # places that stay on the list
+        self._moves: list[tuple[str, str]] = []  # families that go from one place to a later one
         self._plans: dict[str, Plan] = {}
         self._olds: dict[str, FoldedRow] = {}  # place -> the folded row of the family that had it
         self._done: set[str] = set()
@@ -66,30 +75,61 @@ class Replay:
             self._olds[old["order_key"]] = old
             if new is None or new.order_key != old["order_key"]:
                 self._leaving.add(old["order_key"])
-            self._push(old["order_key"])
+            self._push_own(old["order_key"])
         if new and old and self._is_cut_off(old["order_key"], new.order_key):
-            self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (new.order_key,))
+            self._put_off(new.order_key)
         elif new:
             self._arriving.add(new.order_key)
-            self._push(new.order_key)
+            self._push_own(new.order_key)
+            if old and old["order_key"] < new.order_key:
+                self._moves.append((old["order_key"], new.order_key))
             if len(self._plans) < PLANS_HELD_MOST:
                 self._plans[new.order_key] = new
 
     def run(self) -> dict[str, Outcome]:
         """Work out every place on the heap, and those that follow from it; return what came of each, by its id."""
-        for (seam,) in self._conn.execute("SELECT DISTINCT order_key FROM seams").fetchall():
-            self._push(seam)
-        while self._heap:
-            self._step()
+        have_seams = bool(self._conn.execute("SELECT EXISTS (SELECT 1 FROM seams)").fetchone()[0])
+        last, followed, begun_s = "", 0, time.thread_time()
+        while self._heap or (have_seams and self._changed):
+            place = self._heap[0] if self._heap else LAST
+            seam = self._seam_between(last, place) if have_seams and self._changed else None
+            if seam:
+                self._pass_over(seam)
+                last = seam
+                continue
+            if not self._heap:
+                break
+            if place not in self._own and self._in_part and followed >= FOLLOW_LEAST and (
+                time.thread_time() - begun_s >= FOLLOW_S
+            ):
+                self._pass_over(last.removesuffix(SEAM) + SEAM)
+                continue
+            followed += place not in self._own
+            last = self._step()
         self._finish()
         return self._outcomes
+
+    def _seam_between(self, place: str, later: str) -> str | None:
+        between = "SELECT min(order_key) FROM seams WHERE order_key > ? AND order_key < ?"
+        found: str | None = self._conn.execute(between, (place, later)).fetchone()[0]
+        return found
+
+    def _pass_over(self, seam: str) -> None:
+        """Leave what follows after that place as it was, up to the next place that has to be worked out."""
+        self._leave_seam(seam)
+        for old, new in self._moves:
+            # Beyond the seam it is still where it was: it waits on the list, or it would meet itself.
+            if old < seam < new and new in self._arriving:
+                self._arriving.discard(new)
+                if new not in self._leaving:  # another family may have to leave that very place
+                    self._own.discard(new)
+                self._put_off(new)
+        self._heap = sorted(self._own.intersection(self._heap))  # a sorted list is a heap
+        self._places = self._done | self._own
 
     def _step(self) -> str:
         """Work out the first place on the heap, and return it."""
         place = heapq.heappop(self._heap)
-        if place.endswith(SEAM):
-            self._come_to_seam(place)
-            return place
         self._done.add(place)
         old = self._olds.pop(place, None)
         if place in self._leaving:
@@ -111,16 +151,13 @@ class Replay:
         self._results.put(plan, outcome, is_new=old is None)
         return place
 
-    def _come_to_seam(self, place: str) -> None:
-        """What has changed up to here goes on beyond when the seam is taken out."""
-        self._leave_seam(place)
-
     def _leave_seam(self, place: str) -> None:
         """Let the states beyond that place be what they were."""
         for key, (then, now, depth) in self._changed.items():
             beyond = _at(self._versions.row(key, place), then)
             self._versions.put(key, place, now, depth, beyond)
             self._conn.execute("INSERT OR IGNORE INTO seams VALUES (?, ?)", (place, key))
+            self._results.note_card(key)
         if self._changed:
             self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (place,))
             self._done.discard(place)
@@ -133,12 +170,21 @@ class Replay:
         if self._judging and not self._judging.is_by_me:
             # A program with other rules has opened the book since: it is the one that judges last.
             change = "INSERT OR IGNORE INTO unjudged SELECT order_key FROM folded WHERE order_key = ?"
-        self._conn.executemany(change, ((place,) for place in self._done))
+        self._conn.executemany(change, ((place,) for place in self._done - self._waiting))
+
+    def _put_off(self, place: str) -> None:
+        """Let a place wait on the list, whatever else happens to it in this settling."""
+        self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (place,))
+        self._waiting.add(place)
 
     def _push(self, place: str) -> None:
         if place not in self._places:
             self._places.add(place)
             heapq.heappush(self._heap, place)
+
+    def _push_own(self, place: str) -> None:
+        self._own.add(place)
+        self._push(place)
 
     def _plan_at(self, place: str) -> Plan:
         plan = families.load_plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
@@ -250,6 +296,13 @@ class Slice(Replay):
         self._finish()
         return self._outcomes
 
+    def _step(self) -> str:
+        if not self._heap[0].endswith(SEAM):
+            return super()._step()
+        seam = heapq.heappop(self._heap)
+        self._come_to_seam(seam)
+        return seam
+
     def _is_cut_off(self, place: str, later: str) -> bool:
         """A slice takes out every seam on its way."""
         return False
@@ -258,6 +311,8 @@ class Slice(Replay):
         """Take the seam out: what was put off there goes on."""
         keys = {stored_key(row[0]) for row in self._conn.execute("SELECT key FROM seams WHERE order_key = ?", (place,))}
         self._conn.execute("DELETE FROM seams WHERE order_key = ?", (place,))
+        for key in keys:
+            self._results.note_card(key)  # it says what is still being judged
         self._move(place, keys, Outcome("struck"))
         self._done.add(place)
 

@@ -1,4 +1,5 @@
 """What a change of the registry concerns is judged again, a little at a time: a list in the book, worked off in slices.
+So is what follows from late entries, beyond what their hand-in has worked out itself.
 
 The change itself is written at once, and whatever is judged from then on is judged by it. Which entries have to be
 judged again stands in the book's own file, so nothing is forgotten when the program ends. A slice is a write of its own
@@ -60,6 +61,9 @@ class Left(NamedTuple):
         """The progress of the judging in a sentence; empty where nothing is left."""
         if not self.many:
             return ""
+        if self.listed == self.seams:
+            where = "one place" if self.seams == 1 else f"{self.seams:,} places"
+            return f"Consequences of late entries or changes are still to be worked out, from {where} in the past on."
         are = "is" if self.many == 1 else "are"
         by = f"the rules of version {self.version}" if self.version else "the limits and settings as they are now"
         return f"{self.many:,} of {self.entries:,} entries {are} still to be judged by {by}."
@@ -72,6 +76,13 @@ def _left(book: Book) -> Left:
 def describe_progress(book: Book) -> str:
     """Return the progress of the judging in a sentence; empty where nothing is left."""
     return _left(book).words
+
+
+def is_being_judged(book: Book, *keys: str) -> bool:
+    """Say whether something is still to be worked out that may change one of these states."""
+    marks = ", ".join("?" * len(keys))
+    sql = f"SELECT EXISTS (SELECT 1 FROM seams WHERE key IN ({marks}))"  # noqa: S608
+    return bool(book.db.conn.execute(sql, keys).fetchone()[0])
 
 
 def judge_slice(book: Book) -> bool:

@@ -18,11 +18,13 @@ from sqlite_utils import Database
 
 from webapp.book.record.damage import BookDamaged, damage_said, is_damage
 from webapp.book.record.errors import BookError
+from webapp.book.record.line import Line
 from webapp.book.record.memory import Memory
 
 RowT = TypeVar("RowT")
 BUSY_MS = 10_000
 CACHE_KIB = 32_768
+TOGETHER_MOST = 600  # entries of several hand-ins that are taken in one write
 _DISK = "The book cannot be written: {}. Make room on the server's disk, or look at its rights; then try again."
 _NOT_READ = "The book cannot be read at this moment: {}. Make room on the server's disk, or look at it; then try again."
 _OF_THE_DISK = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN)
@@ -37,6 +39,7 @@ class Book:
     def __init__(self, path: Path) -> None:
         self.path = path
         self.memory = Memory()
+        self.line: Line[Any] = Line(TOGETHER_MOST)  # of hand-ins; only intake.py knows what stands in it
         self.damage = ""
         self.before_commit: Callable[[Book], None] | None = None  # the last thing in each write
         self._door = threading.RLock()
@@ -50,7 +53,7 @@ class Book:
     @property
     def db(self) -> Database:
         """This thread's database: the writer inside `with book.write()`, else a reader of its own."""
-        if self._inside and self._door_is_mine():
+        if self.is_writing:
             return self._writer
         thread = threading.current_thread()
         with self._readers_lock:
@@ -60,6 +63,11 @@ class Book:
                 self._close_left_behind()
                 self._readers[thread] = _connect(self.path, read_only=True)
             return self._readers[thread]
+
+    @property
+    def is_writing(self) -> bool:
+        """Whether this thread is inside `with book.write()`."""
+        return bool(self._inside) and self._door_is_mine()
 
     @contextmanager
     def write(self) -> Iterator[Database]:
