@@ -18,7 +18,15 @@ export function checkRule(rule, read) {
   const weight = /** @type {any} */ (rule.weight);
   const params = Object.fromEntries([...rule.words.matchAll(/\{(\w+)\}/g)].map(([, name]) => [name, paramOf(name, read)]));
   const said = message(`rule-${read.kind.name}-${rule.code}`, params);
-  return { code: rule.code, weight, field: rule.right.split("|")[0], message: said };
+  const expects = exchanged(rule, read);
+  return { code: rule.code, weight, field: rule.right.split("|")[0], message: said, ...(expects.length ? { expects } : {}) };
+}
+
+/** What two figures in the wrong order would be if each stood in the box of the other. @param {Rule} rule @param {Read} read */
+function exchanged(rule, read) {
+  const [left, right] = [read.values[rule.left], read.values[rule.right]];
+  if (!["lt", "le"].includes(rule.op) || typeof left !== "number" || typeof right !== "number" || left === right) return [];
+  return [{ of: rule.left, low: right, high: right }, { of: rule.right, low: left, high: left }];
 }
 
 /** @param {Rule} rule @param {any} left @param {any} right @param {Read} read */

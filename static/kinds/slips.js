@@ -14,8 +14,10 @@ import { figure, message } from "./message.js";
 const FACTORS = [0.1, 10, 0.01, 100, 0.001, 1000]; // 1040 is often typed for 1.040
 /** By digit, the keys beside it: on the keypad, on a number block, in a row. */
 const BESIDE = ["89", "24", "135", "246", "1357", "2468", "3579", "468", "5790", "680"];
+/** By digit, those that are taken for it in handwriting and on a worn dial. */
+const LOOKS_LIKE = ["68", "74", "7", "85", "91", "63", "058", "12", "306", "4"];
 /** How often it is this, against two digits swapped. */
-const [SWAPPED, POINT, UNIT, KEY, SIGN, TWICE] = [1, 0.9, 0.9, 0.25, 0.25, 0.25];
+const [SWAPPED, POINT, UNIT, KEY, SIGN, TWICE, MISREAD, LOST] = [1, 0.9, 0.9, 0.25, 0.25, 0.25, 0.25, 0.15];
 
 /** All that a box may have been meant to hold, each figure once. @param {Field} spec @param {string} asTyped @param {number} typed in `unit` @param {string} unit @returns {Slip[]} */
 export function slipsOf(spec, asTyped, typed, unit) {
@@ -28,8 +30,10 @@ export function slipsOf(spec, asTyped, typed, unit) {
     ...with_(swaps(text), "slip-swapped", SWAPPED),
     ...with_(FACTORS.map((factor) => showNumber(Math.abs(typed) * factor, spec.decimals)), "slip-point", POINT),
     ...spec.units.filter((other) => other !== unit).map((other) => /** @type {Slip} */ ([asTyped, other, inUnit(spec, typed, other, unit), UNIT])),
-    ...with_(keys(text), "slip-key", KEY),
+    ...with_(others(text, BESIDE), "slip-key", KEY),
     ...with_(twice(text), "slip-twice", TWICE),
+    ...with_(others(text, LOOKS_LIKE), "slip-misread", MISREAD),
+    ...with_(lost(asTyped.replace(/^[+-]+/, ""), text), "slip-lost", LOST),
     [sign ? text : `-${text}`, unit, message("slip-sign"), SIGN],
   ];
   const seen = new Set([sign + text + unit]);
@@ -60,9 +64,15 @@ function swaps(text) {
   }).filter(isTyped);
 }
 
-/** In the place of each digit, one at a time, those whose keys lie beside its own. @param {string} text */
-const keys = (text) => [...text].flatMap((char, at) =>
-  [...(BESIDE[Number.parseInt(char, 10)] ?? "")].map((other) => text.slice(0, at) + other + text.slice(at + 1))).filter(isTyped);
+/** In the place of each digit, one at a time, those that a table has for it. @param {string} text @param {string[]} table */
+const others = (text, table) => [...text].flatMap((char, at) =>
+  [...(table[Number.parseInt(char, 10)] ?? "")].map((other) => text.slice(0, at) + other + text.slice(at + 1))).filter(isTyped);
+
+/** A digit that was not typed, in each place before the point. @param {string} asTyped @param {string} text */
+function lost(asTyped, text) {
+  const [, whole, rest] = /^([0-9]*)(.*)$/s.exec(/^[0-9]{1,9}([.][0-9]{1,4})?$/.test(asTyped) ? asTyped : text) ?? ["", "", ""];
+  return [...`${whole} `].flatMap((_, at) => [..."0123456789"].map((digit) => whole.slice(0, at) + digit + whole.slice(at) + rest)).filter(isTyped);
+}
 
 /** One of two equal digits beside each other taken away. @param {string} text */
 const twice = (text) => [...text].flatMap((char, at) => (char === text[at - 1] && /[0-9]/.test(char) ? [text.slice(0, at) + text.slice(at + 1)] : []));

@@ -266,7 +266,15 @@ def _check_rule(rule: Rule, read: Read) -> Problem | None:
     if not broken:
         return None
     said = message(f"rule-{read.kind.name}-{rule.code}", **{name: read.param(name) for name in _named_in(rule.words)})
-    return Problem(rule.code, rule.weight, rule.right.split("|")[0], said)
+    return Problem(rule.code, rule.weight, rule.right.split("|")[0], said, _exchanged(rule, read))
+
+
+def _exchanged(rule: Rule, read: Read) -> tuple[Expected, ...]:
+    """Return what two figures in the wrong order would be if each stood in the box of the other."""
+    left, right = read.number(rule.left), read.number(rule.right)
+    if rule.op not in ("lt", "le") or left is None or right is None or left == right:
+        return ()
+    return Expected(rule.left, right, right), Expected(rule.right, left, left)
 
 
 def _order(left: Value | bool, right: Value | bool) -> int:

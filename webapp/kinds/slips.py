@@ -5,6 +5,8 @@ What follows from each, and which is offered, is for meant.py.
 
 from __future__ import annotations
 
+import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -20,8 +22,14 @@ BESIDE = {
     "0": "89", "1": "24", "2": "135", "3": "246", "4": "1357", "5": "2468", "6": "3579", "7": "468", "8": "5790",
     "9": "680",
 }
+# Digits that are taken for each other in handwriting and on a worn dial; common practice, no source.
+LOOKS_LIKE = {
+    "0": "68", "1": "74", "2": "7", "3": "85", "4": "91", "5": "63", "6": "058", "7": "12", "8": "306", "9": "4",
+}
 # How often it is this, against two digits swapped; common practice, no source.
-SWAPPED, POINT, UNIT, KEY, SIGN, TWICE = 1.0, 0.9, 0.9, 0.25, 0.25, 0.25
+SWAPPED, POINT, UNIT, KEY, SIGN, TWICE, MISREAD, LOST = 1.0, 0.9, 0.9, 0.25, 0.25, 0.25, 0.25, 0.15
+
+_PLAIN = re.compile(r"^[0-9]{1,9}([.][0-9]{1,4})?$")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +51,10 @@ def slips_of(spec: Field, as_typed: str, typed: float, unit: str) -> list[Slip]:
         *((sign + show_number(abs(typed) * factor, spec.decimals), unit, message("slip-point"), POINT)
           for factor in FACTORS),
         *((as_typed, other, _in_unit(spec, typed, other, unit), UNIT) for other in spec.units if other != unit),
-        *((sign + raw, unit, message("slip-key"), KEY) for raw in _keys(text)),
+        *((sign + raw, unit, message("slip-key"), KEY) for raw in _others(text, BESIDE)),
         *((sign + raw, unit, message("slip-twice"), TWICE) for raw in _twice(text)),
+        *((sign + raw, unit, message("slip-misread"), MISREAD) for raw in _others(text, LOOKS_LIKE)),
+        *((sign + raw, unit, message("slip-lost"), LOST) for raw in _lost(as_typed.strip("+-"), text)),
         (text if sign else "-" + text, unit, message("slip-sign"), SIGN),
     )
     for raw, as_unit, why, weight in others:
@@ -85,11 +95,20 @@ def _swaps(text: str) -> list[str]:
     return [raw for raw in swapped if _is_typed(raw)]
 
 
-def _keys(text: str) -> list[str]:
-    """Put in the place of each digit, one at a time, those whose keys lie beside its own."""
+def _others(text: str, table: Mapping[str, str]) -> list[str]:
+    """Put in the place of each digit, one at a time, those that a table has for it."""
     return [
-        raw for at, char in enumerate(text) for other in BESIDE.get(char, "")
+        raw for at, char in enumerate(text) for other in table.get(char, "")
         if _is_typed(raw := text[:at] + other + text[at + 1 :])
+    ]
+
+
+def _lost(as_typed: str, text: str) -> list[str]:
+    """Put a digit that was not typed in each place before the point."""
+    whole, point, rest = (as_typed if _PLAIN.match(as_typed) else text).partition(".")
+    return [
+        raw for at in range(len(whole) + 1) for digit in "0123456789"
+        if _is_typed(raw := whole[:at] + digit + whole[at:] + point + rest)
     ]
 
 

@@ -147,15 +147,22 @@ def filter_loss(read: Read, view: View) -> Iterable[Query]:
         "share": rounded(abs(pct), 1, "pct"),
     }
     if pct > limit("filter_loss_pct", view) and is_known:
-        yield Query("filter_loss", "ask", "volume_after", message("filter_loss", **sums))
+        yield Query("filter_loss", "ask", "volume_after", message("filter_loss", **sums), _filtered(before, view))
     elif pct < -limit("filter_gain_pct", view) and is_known:
-        yield Query("filter_gain", "ask", "volume_after", message("filter_gain", **sums))
+        yield Query("filter_gain", "ask", "volume_after", message("filter_gain", **sums), _filtered(before, view))
     booked = held["lpa_ul"] / 1e6 if held and not held["mash"] else 0.0
     most = max(booked * limit("dip_pct", view) / 100, apart(read, view, "lpa_before"))
     if booked and abs(before - booked) > most:
         there, by_book = rounded(before, 2, "LPA"), rounded(booked, 2, "LPA")
         said = message("filter_before", before=there, vessel=vessel_name(read.mark, view), booked=by_book)
-        yield Query("filter_before", "ask", "volume_before", said)
+        yield Query("filter_before", "ask", "volume_before", said,
+                    (Expected("lpa_before", booked - most, booked + most, booked),))
+
+
+def _filtered(before_l: float, view: View) -> tuple[Expected, ...]:
+    """Return the pure alcohol expected after a filter. before_l: before it [L]"""
+    least, most = 1 - limit("filter_loss_pct", view) / 100, 1 + limit("filter_gain_pct", view) / 100
+    return (Expected("lpa_after", before_l * least, before_l * most, before_l * (least + 1) / 2),)
 
 
 def dump_dip(read: Read, view: View) -> Iterable[Query]:
@@ -175,4 +182,8 @@ def dump_dip(read: Read, view: View) -> Iterable[Query]:
             off=rounded(abs(dip - sum_l), 1, "L"),
         )
         least = max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view))
-        yield Query("dip_sum", "ask", "tank_dip", said, (Expected("tank_dip", sum_l - least, sum_l + least, sum_l),))
+        came = dip - (held.get("volume_l") or 0.0)  # by the dip itself
+        yield Query("dip_sum", "ask", "tank_dip", said, (
+            Expected("tank_dip", sum_l - least, sum_l + least, sum_l),
+            *((Expected("volume_20", came - least, came + least, came),) if came > 0 else ()),
+        ))

@@ -93,7 +93,9 @@ def bottle_off(read: Read, view: View) -> Iterable[Query]:
     if now is not None and label and abs(now - label) > limit("label_pct", view) + 1e-6:
         found = figure(now, 1, "pct_vol")
         said = message("label_strength-bottles", found=found, label=figure(label, 1, "pct_vol"))
-        yield Query("label_strength", "ask", "strength_found", said)
+        most = limit("label_pct", view)
+        yield Query("label_strength", "ask", "strength_found", said,
+                    (Expected("strength_found", label - most, label + most, label),))
 
 
 def fill_off(read: Read, view: View) -> Iterable[Query]:
@@ -110,10 +112,12 @@ def fill_off(read: Read, view: View) -> Iterable[Query]:
     place = "US" if is_us else "EU"
     if least < low - 1e-6:
         said = message("fill_off-least", found=figure(least, 1, "pct"), least=figure(low, 1, "pct"), place=place)
-        yield Query("fill_off", "ask", _fill_field(read, "fill_least"), said)
+        at = _fill_field(read, "fill_least")
+        yield Query("fill_off", "ask", at, said, (Expected(at, low, mean, mean),) if mean >= low else ())
     elif high is not None and most > high + 1e-6:
         said = message("fill_off-most", found=figure(most, 1, "pct"), most=figure(high, 1, "pct"), place=place)
-        yield Query("fill_off", "ask", _fill_field(read, "fill_most"), said)
+        at = _fill_field(read, "fill_most")
+        yield Query("fill_off", "ask", at, said, (Expected(at, mean, high, mean),) if mean <= high else ())
     elif not is_us and mean < 100.0 - limit("fill_mean_pct", view) - 1e-6:
         yield Query("fill_mean", "note", "fill_found", message("fill_mean", mean=figure(mean, 1, "pct")))
 
@@ -147,7 +151,18 @@ def case_count(read: Read, view: View) -> Iterable[Query]:
             "case_count", cases=cases, per_case=per_case, in_cases=cases * per_case, library=library,
             together=cases * per_case + library, good=good, off=abs(rest), side="many" if rest > 0 else "few",
         )
-        yield Query("case_count", "ask", "case_to", said)
+        yield Query("case_count", "ask", "case_to", said, tuple(_with_cases(read, good, cases, rest, most)))
+
+
+def _with_cases(read: Read, good: int, cases: int, rest: int, most: int) -> Iterable[Expected]:
+    """Yield what each count would be if the case numbers are right. rest: bottles in no case; most: in an odd case"""
+    for name, sign in (("filled", -1), ("broken", 1), ("reworked", 1), ("library", 1)):
+        if name in read.values:
+            low, high = sorted((_count(read, name) + sign * rest, _count(read, name) + sign * (rest - most)))
+            yield Expected(name, float(low), float(high))
+    each = (good - _count(read, "library")) / cases
+    if each == round(each):
+        yield Expected("per_case", each, each)
 
 
 def _number(text: str | None) -> int | None:

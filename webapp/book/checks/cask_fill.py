@@ -25,7 +25,7 @@ from webapp.kinds.expected import Expected
 from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
-from webapp.kinds.state import NO_FILL
+from webapp.kinds.state import NO_FILL, Fill
 from webapp.kinds.stock import unit_weighed
 from webapp.kinds.view import View
 
@@ -41,6 +41,7 @@ LIMITS = declare(
     Limit("soak_spare_kg", 1.0, "kg", "What two weighings may pretend"),
 )
 
+LEAST_LOST_PCT = 3.0  # that a cask may have lost without a word; common practice, no source
 SIZE_L = 200.0  # of the cask whose soakage is known
 
 
@@ -96,7 +97,7 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
     if now > booked * (1 + limit("cask_grew_pct", view) / 100):
         there, by_book = rounded(now, 1, "LPA"), rounded(booked, 1, "LPA")
         said = message("cask_grew-emptied", now=there, booked=by_book, since=when(last.at, read, view))
-        yield Query("cask_grew", "ask", "gross", said)
+        yield Query("cask_grew", "ask", "gross", said, tuple(_as_booked(held, tare, 0.0, view)))
         return
     years = seconds_between(last.at, view.at) / DAY_S / YEAR_DAYS
     is_small = 0 < (row.get("capacity_l") or 0) < limit("small_l", view)
@@ -108,7 +109,17 @@ def cask_life(read: Read, view: View) -> Iterable[Query]:
             "cask_life", booked=rounded(booked, 1, "LPA"), since=month(last.at, read), now=rounded(now, 1, "LPA"),
             gone=rounded(booked - now, 1, "LPA"), share=rounded(lost, 1, "pct"),
         )
-        yield Query("cask_life", "ask", "gross", said)
+        yield Query("cask_life", "ask", "gross", said, tuple(_as_booked(held, tare, most, view)))
+
+
+def _as_booked(held: Fill, tare_kg: float, most_pct: float, view: View) -> Iterable[Expected]:
+    """Yield the gross weight and the strength with which a cask holds what the book has. most_pct: lost at most [%]"""
+    net, strength = held["mass_g"] / 1000.0, held["strength_pct"]
+    least, grown = 1 - max(most_pct, LEAST_LOST_PCT) / 100, 1 + limit("cask_grew_pct", view) / 100
+    yield Expected("gross", tare_kg + net * least, tare_kg + net * grown, tare_kg + net)
+    if strength:
+        drift = limit("drift_pct", view)
+        yield Expected("true_strength", strength - drift, strength + drift, strength)
 
 
 def cask_drift(read: Read, view: View) -> Iterable[Query]:

@@ -14,6 +14,7 @@ from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import Past, past_gauges, past_of, told_moved, usual_drift
 from webapp.book.checks.instruments import apart
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, month
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import Figure, Message, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
@@ -34,6 +35,7 @@ LIMITS = declare(
     Limit("small_l", 100, "L", "A cask is small below"),
 )
 
+USUALLY_KEPT = 0.97  # of its pure alcohol a cask keeps so much a year; common practice, no source
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
 
 
@@ -74,7 +76,9 @@ def cask_loss(read: Read, view: View) -> Iterable[Query]:
         "cask_loss", rate=Figure(f"{rate:.0f}", "pct"), since=month(last.at, read), whole=whole,
         then=figure(last.lpa, 1, "LPA"), now=figure(lpa, 1, "LPA"), others=told, end=end, **told_moved(last),
     )
-    yield Query("cask_loss", "ask", "gross", said)
+    kept = last.lpa * max(1 - (most + more) / 100, 0.0) ** years
+    grown = last.lpa * (1 + limit("cask_grew_pct", view) / 100)
+    yield Query("cask_loss", "ask", "gross", said, (Expected("lpa", kept, grown, last.lpa * USUALLY_KEPT**years),))
 
 
 def _bound(others: Sequence[float], is_small: bool, view: View) -> tuple[float, Message]:

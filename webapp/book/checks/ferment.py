@@ -168,4 +168,6 @@ def temp_sense(read: Read, view: View) -> Iterable[Query]:
     else:
         cold = figure(float(value), 1, "degC")
         said = message("ferment_temp_sense-cold", temp=as_typed, cold=cold, meant=celsius, **fits)
-    yield Query("ferment_temp_sense", "ask", "temp", said, (Expected("temp", meant - FITS_C, meant + FITS_C, meant),))
+    near = {meant, *(temp for _, temp in last[-1:])}
+    yield Query("ferment_temp_sense", "ask", "temp", said,
+                tuple(Expected("temp", one - FITS_C, one + FITS_C, one) for one in sorted(near)))

@@ -52,7 +52,10 @@ def fraction_run(read: Read, view: View) -> Iterable[Query]:
     if abs(now - ran) > limit("fraction_off_pct", view):
         said = message("fraction_strength", fraction=fraction_name(name), now=rounded(now, 1, "pct_vol"),
                        ran=rounded(ran, 1, "pct_vol"))
-        yield Query("fraction_strength", "ask", strength_field(read), said)
+        alone = not read.number("remnant")
+        most = limit("fraction_off_pct", view)
+        yield Query("fraction_strength", "ask", strength_field(read), said,
+                    (Expected("true_strength", ran - most, ran + most, ran),) if alone else ())
 
 
 def _opened(run: Run, name: str) -> str | None:

@@ -8,6 +8,7 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
 from webapp.kinds.effects.goods import bottles_of, cases_of, find_bottling, holds_case
+from webapp.kinds.expected import Expected
 from webapp.kinds.goods_state import Bottling
 from webapp.kinds.message import Param, message
 from webapp.kinds.read import Read
@@ -71,7 +72,8 @@ def _numbers(read: Read, held: Bottling, is_back: bool) -> Iterable[Query]:
     if said is not None and round(said) != last - first + 1 and held.get("per_case"):
         typed = figure(said, 0)
         told = message("case_numbers", first=first, last=last, cases=last - first + 1, typed=typed)
-        yield Query("case_numbers", "ask", "cases", told)
+        many = float(last - first + 1)
+        yield Query("case_numbers", "ask", "cases", told, (Expected("cases", many, many),))
     gone = ((name, int(low), int(high)) for name, low, high in held["gone"])
     twice = [[low, high] for name, low, high in gone if name == before and low <= last and first <= high]
     if twice and not is_back:
@@ -90,7 +92,19 @@ def bottles_short(read: Read, view: View) -> Iterable[Query]:
     if off:
         code = "bottles_short" if off < 0 else "bottles_over"
         said = message(code, on_hand=held["on_hand"], counted=many, off=abs(off))
-        yield Query(code, "ask", "cases", said)
+        yield Query(code, "ask", "cases", said, tuple(_as_booked(read, held)))
+
+
+def _as_booked(read: Read, held: Bottling) -> Iterable[Expected]:
+    """Yield the whole cases, and the loose bottles, with which a count would be the book's."""
+    per_case, there = held["per_case"] or 0, held["on_hand"]
+    cases, loose = round(read.number("cases") or 0), round(read.number("bottles") or 0)
+    if per_case > 0:
+        yield Expected("cases", float(there // per_case), float(there // per_case))
+        if there >= loose and (there - loose) % per_case == 0:
+            yield Expected("cases", float((there - loose) // per_case), float((there - loose) // per_case))
+    if there >= cases * per_case:
+        yield Expected("bottles", float(there - cases * per_case), float(there - cases * per_case))
 
 
 def transit_loss(read: Read, view: View) -> Iterable[Query]:

@@ -12,6 +12,7 @@ import webapp.kinds
 from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query
 from webapp.book.checks.words import figure, rounded
+from webapp.kinds.expected import Expected
 from webapp.kinds.harvest import Promise, promise_of
 from webapp.kinds.key import yield_key
 from webapp.kinds.message import Declared, Message, Param, message
@@ -55,12 +56,13 @@ def ferment_yield(read: Read, view: View) -> Iterable[Query]:
     promise = promise_of(loads, grain=is_grain(held.get("material")))
     if promise is None:
         return
-    most, told = promise.most_l, _told(promise)
+    most, told, material = promise.most_l, _told(promise), str(held.get("material") or "")
     if most and made > most:
         said = message("ferment_yield-most", made=rounded(made, 1, "LPA"), load=told, most=rounded(most, 1, "LPA"))
-        yield Query("ferment_yield", "ask", "wash_strength", said)
+        expects = (_around(_wanted(promise, material, view)[0], view),)
+        yield Query("ferment_yield", "ask", "wash_strength", said, expects)
         return
-    wanted, custom = _wanted(promise, str(held.get("material") or ""), view)
+    wanted, custom = _wanted(promise, material, view)
     share = made / wanted * 100
     if not limit("yield_low_pct", view) <= share <= limit("yield_high_pct", view):
         low, high = (figure(limit(name, view), 0, "pct") for name in ("yield_low_pct", "yield_high_pct"))
@@ -69,7 +71,12 @@ def ferment_yield(read: Read, view: View) -> Iterable[Query]:
             side="much" if share > 100 else "little", share=figure(round(share), 0, "pct"), low=low, high=high,
             **custom,
         )
-        yield Query("ferment_yield", "ask", "wash_strength", said)
+        yield Query("ferment_yield", "ask", "wash_strength", said, (_around(wanted, view),))
+
+
+def _around(wanted_l: float, view: View) -> Expected:
+    low, high = (wanted_l * limit(name, view) / 100 for name in ("yield_low_pct", "yield_high_pct"))
+    return Expected("wash_lpa", low, high, wanted_l)
 
 
 def _wanted(promise: Promise, material: str, view: View) -> tuple[float, dict[str, Param]]:

@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable
 from functools import cache
+from math import inf
 from pathlib import Path
 from typing import NamedTuple, NotRequired, TypedDict
 
 from webapp.book.before.view import Query
 from webapp.book.checks.product_limits import categories_of, place_of
+from webapp.kinds.expected import Expected
 from webapp.kinds.lab_certificate import NAMES
 from webapp.kinds.message import Declared, Figure, Param, message
 from webapp.kinds.read import Read
@@ -139,7 +141,7 @@ def lab_result(read: Read, view: View) -> Iterable[Query]:
             yield Query("lab_strength", "ask", "strength", message("lab_strength", substance=_called(name)))
             continue
         if found is not None:
-            yield _query(name, found, law)
+            yield _query(name, found, law, read.number(name))
 
 
 def found_in(read: Read, name: str, unit: str) -> Found | None:
@@ -202,16 +204,25 @@ def _called(name: str) -> Declared:
     return Declared(("label", "lab_certificate", name))
 
 
-def _query(name: str, found: Found, law: LabLimit) -> Query:
+def _query(name: str, found: Found, law: LabLimit, typed: float | None) -> Query:
     said, verdict = _params(name, found, law), _verdict(found, law)
     if verdict == "outside":
-        return Query("lab_over", "ask", name, message("lab_over", **said))
+        return Query("lab_over", "ask", name, message("lab_over", **said), _within(name, found, law, typed))
     wide = ONE_SIDED_95 * found.spread
     at_worst = found.value + wide if law["sense"] == "at_most" else max(found.value - wide, 0.0)
     worst = _figure(at_worst, found.unit)
     if verdict == "not_safely":
         return Query("lab_not_safely", "ask", name, message("lab_not_safely", at_worst=worst, **said))
     return Query("lab_under", "note", name, message("lab_under", at_worst=worst, **said))
+
+
+def _within(name: str, found: Found, law: LabLimit, typed: float | None) -> tuple[Expected, ...]:
+    """Return the result that would keep to a limit. typed: it, in its own unit; None if only bounded"""
+    if not typed or not found.value:
+        return ()
+    end = law["value"] * typed / found.value
+    low, high = (0.0, end) if law["sense"] == "at_most" else (end, inf)
+    return (Expected(name, low, high),)
 
 
 def _params(name: str, found: Found, law: LabLimit) -> dict[str, Param]:

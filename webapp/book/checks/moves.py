@@ -134,7 +134,8 @@ def target_capacity(read: Read, view: View) -> Iterable[Query]:
         code, then=rounded(litres, 1, "L"), vessel=row["name"], holds=figure(capacity, 0, "L"),
         level=figure(level, 0, "L"), has=rounded(held["volume_l"] or 0.0, 1, "L") if held["fill"] else "none",
     )
-    yield Query(code, weight, "to_vessel", said)
+    room = max(min(brim, level) - (held["volume_l"] or 0.0), 0.0)
+    yield Query(code, weight, "to_vessel", said, (Expected("volume_20", 0.0, room, room),) if room else ())
 
 
 def dip_sum(read: Read, view: View) -> Iterable[Query]:

@@ -40,6 +40,7 @@ WASH_STEP_PCT = 0.1  # to which the strength of a wash is written down
 # Two readings of one wash in one laboratory differ by more in 1 of 20: OIV-MA-AS312-01A, repeatability, from memory.
 WASH_REPEATS_PCT = 0.10
 REPEATS = 2.8  # standard deviations between two results: ISO 5725-6, from memory
+FEINTS_NEAR = 0.05  # feints that a run has are those that stand there, within this part; common practice, no source
 LIKE_LEAST = 4  # fewer runs before it are no custom of the house
 
 
@@ -270,6 +271,9 @@ def fraction_twice(read: Read, view: View) -> Iterable[Query]:
             said = message("fraction_twice", vessel=name, run=other, at=at)
             yield Query("fraction_twice", "ask", "feints_from", said)
             return
-    booked = rounded(held["lpa_l"] or 0.0, 1, "LPA")
+    there = held["lpa_l"] or 0.0
+    booked = rounded(there, 1, "LPA")
     said = message("fraction_twice-short", feints=rounded(feints, 1, "LPA"), vessel=name, booked=booked)
-    yield Query("fraction_twice", "ask", "feints_from", said)
+    most = there * FEINTS_NEAR
+    yield Query("fraction_twice", "ask", "feints_from", said,
+                (Expected("feints_lpa", there - most, there + most, there),) if there else ())

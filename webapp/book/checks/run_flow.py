@@ -10,6 +10,7 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.run_balance import Part, fraction_name, like_runs, part_of, run_of
 from webapp.book.checks.words import figure, rounded
+from webapp.kinds.expected import Expected
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
 from webapp.kinds.run_state import Fraction, Run, RunLine
@@ -46,7 +47,9 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
             got=rounded(got, 1, "L"), off=rounded(abs(off), 0, "pct"), side="more" if off > 0 else "less",
             most=figure(most, 0, "pct"),
         )
-        yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", said)
+        there, wide = flowed + (read.number("remnant") or 0.0), flowed * most / 100
+        yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", said,
+                    (Expected("volume_20", there - wide, there + wide, there),))
 
 
 def dip_flow(read: Read, view: View) -> Iterable[Query]:

@@ -10,7 +10,7 @@ from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, strength_field, t
 from webapp.kinds.expected import Expected
 from webapp.kinds.key import run_key
 from webapp.kinds.message import Param, message
-from webapp.kinds.read import Read
+from webapp.kinds.read import Read, measured
 from webapp.kinds.state import NO_FILL
 from webapp.kinds.view import View
 from webapp.trade import units
@@ -110,7 +110,18 @@ def glass_scale(read: Read, view: View) -> Iterable[Query]:
         ends = [figure(end, spec.decimals or 0, unit) for end in (low, high) if end is not None]
         scale: dict[str, Param] = {"low": ends[0], "high": ends[1] if len(ends) > 1 else "none"}
         said = message("glass_scale", instrument=raw["instrument"], figure=typed(read, spec.name), **scale)
-        yield Query("glass_scale", "ask", spec.name, said)
+        yield Query("glass_scale", "ask", spec.name, said, _on_scale(spec.name, low, high, unit))
+
+
+def _on_scale(name: str, low: float | None, high: float | None, unit: str) -> tuple[Expected, ...]:
+    """Return what an instrument can show, as ranges look at it. low, high: the ends of its scale [unit]"""
+    if low is None or high is None:
+        return ()
+    try:
+        ends = [measured(float(units.to_canonical(end, unit)), unit) for end in (low, high)]
+    except OutOfDomain:
+        return ()
+    return (Expected(name, ends[0], ends[1]),)
 
 
 def _in_unit(read: Read, name: str, unit: str) -> float | None:
