@@ -113,3 +113,24 @@ def test_what_raises_another_question_comes_after_what_raises_none() -> None:
 def test_no_more_than_three_and_none_where_nothing_brings_it() -> None:
     assert len(offered("gauge", "volume_20", 1, 9000, None, volume=("9999", "L"), **GIVEN)) <= 3
     assert offered("gauge", "volume_20", 777.1, 777.2, None, volume=("12", "L"), **GIVEN) == []
+
+
+def test_a_digit_taken_for_another_and_a_digit_left_out() -> None:
+    found = offered("cask_regauge", "gross", 230.0, 236.0, 234.0, gross=("284.1", "kg"), **GIVEN)
+    assert told(found)[0] == ("gross", "234.1", "kg", "slip-misread")
+    found = offered("cask_regauge", "gross", 230.0, 236.0, 234.0, gross=("24.1", "kg"), **GIVEN)
+    assert told(found)[0] == ("gross", "234.1", "kg", "slip-lost")
+
+
+def test_two_figures_in_the_wrong_order_are_exchanged_in_one_tap() -> None:
+    kind = webapp.kinds.get("fruit_intake")
+    assert kind
+    entry: Any = {"kind": "fruit_intake", "mark": "F1-C", "values": {
+        "gross": {"raw": "61.5", "unit": "kg"}, "tare": {"raw": "1040.0", "unit": "kg"}}}
+
+    def judge(tried: Any) -> list[Problem]:
+        return [one for one in read_entry(kind, tried, {}).problems if one.code == "tare_below_gross"]
+
+    (found,) = offers(read_entry(kind, entry, {}), judge(entry), judge)
+    assert [(one.field, one.raw, one.also[0].field, one.also[0].raw) for one in found] == [
+        ("gross", "1040.0", "tare", "61.5")]

@@ -175,7 +175,7 @@ def test_a_gross_weight_a_little_higher_may_be_two_digits_swapped():
     query = only(regauge(book, "2026-07-12 10:00", "236.3", "60.9"), "cask_grew")
     assert (query.weight, query.field) == ("ask", "gross")
     assert [(s.raw, hint(s)) for s in query.suggestions] == [
-        ("233.6", "two digits swapped"), ("233.3", "the key beside it"),
+        ("233.6", "two digits swapped"), ("233.3", "the key beside it"), ("230.3", "a digit taken for another"),
     ]
 
 

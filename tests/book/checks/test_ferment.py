@@ -27,7 +27,7 @@ def test_gravity_that_rose_is_asked_about_with_the_swap_that_explains_it():
     query = only(read(book, "2025-09-24 08:15", "1.052"), "ferment_gravity_rose")
     assert query.words.endswith("is above 1.043 of 08:05; it can only fall.")
     assert [(s.raw, hint(s)) for s in query.suggestions] == [
-        ("1.025", "two digits swapped"), ("1.042", "the key beside it"),
+        ("1.025", "two digits swapped"), ("1.042", "the key beside it"), ("1.032", "a digit taken for another"),
     ]
 
 

@@ -188,7 +188,8 @@ def _asked(read: Read, view: View) -> list[Query]:
 def _one_for_one_slip(found: list[Query]) -> list[Query]:
     kept: dict[object, Query] = {}
     for n, query in enumerate(found):
-        key: object = (query.field, query.suggestions[0]) if query.suggestions else n
+        is_of_figure = query.suggestions and query.code != "glass_scale"  # that one asks which instrument it was
+        key: object = (query.field, query.suggestions[0]) if is_of_figure else n
         if key not in kept or (query.weight == "stop" and kept[key].weight != "stop"):
             kept[key] = query
     return list(kept.values())
