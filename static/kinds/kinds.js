@@ -51,9 +51,17 @@ export function startingWords() {
 }
 
 async function loadAll() {
-  const [{ kinds: declared }, said] = await Promise.all([fetchData("kinds.json"), fetchData("words.json"), initTrade(fetchData)]);
-  [kinds, words] = [declared, said];
-  return declared;
+  const [declared, said] = await Promise.all([fetchData("kinds.json"), fetchData("words.json"), initTrade(fetchData)]);
+  [kinds, words] = [declaredKinds(declared), said];
+  return kinds;
+}
+
+/** Put back what is plain of a field, a rule and a figure, which is sent once. @param {any} declared kinds.json @returns {Kind[]} */
+export function declaredKinds({ plain, kinds: short }) {
+  /** @param {any} kind @param {"fields" | "rules" | "figures"} part */
+  const whole = (kind, part) => kind[part].map((/** @type {any} */ one) => ({ ...plain[part], ...one }));
+  return short.map((/** @type {any} */ kind) => (
+    { ...kind, fields: whole(kind, "fields"), rules: whole(kind, "rules"), figures: whole(kind, "figures") }));
 }
 
 /** What every start needs lies in one file; it is fetched once. @type {Promise<Record<string, any>> | null} */

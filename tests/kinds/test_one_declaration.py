@@ -76,6 +76,13 @@ def test_a_new_kind_is_served_on_the_floor_and_at_the_desk(with_new_kind, tmp_pa
         app.extensions["book"].close()
 
 
+def test_what_is_left_out_for_a_phone_is_what_is_plain():
+    phone = json.loads(json.dumps(as_data.kinds_data()))
+    for kind, short in zip(webapp.kinds.ALL, phone["kinds"], strict=True):
+        parts = {part: [said | one for one in short[part]] for part, said in phone["plain"].items()}
+        assert short | parts == as_data.kind_data(kind), kind.name
+
+
 def test_the_phones_data_changes_its_version_with_any_kind(monkeypatch):
     before = as_data.kinds_data()["version"]
     monkeypatch.setattr(webapp.kinds, "ALL", [*webapp.kinds.ALL, BROTH])

@@ -7,14 +7,17 @@ import hashlib
 import json
 import re
 from collections.abc import Mapping
+from typing import Any
 
 import webapp.kinds
 from webapp.kinds.read import Read
-from webapp.kinds.spec import Kind
+from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 _CODE = ("keys", "effect")  # not data
 _ASIDE = ("feeds", "account", "about")  # no phone asks for them, and every byte is part of the first install
 _FIELD_ASIDE = ("source", "aside", "help")  # the form's own page has the help
+_SAID_ONLY = ("typed",)  # of a figure: there only where it is said
+_PARTS: dict[str, type[Field | Rule | Figure]] = {"fields": Field, "rules": Rule, "figures": Figure}
 # What a spreadsheet may take for a formula: at the start of a cell, of a line in it, and after a semicolon, at which
 # office programs set to a decimal comma cut the line; in the wide letters of East Asian keyboards too.
 _FORMULA = re.compile(r"(^[\t\r\n\v\f \xa0\u3000\"']*|[;\t\r\n][ \xa0\"']*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])")
@@ -24,7 +27,7 @@ ENTRY_HEADS = (
 )
 
 
-def kind_data(kind: Kind) -> dict[str, object]:
+def kind_data(kind: Kind) -> dict[str, Any]:
     """Return the kind as JSON-able data for a phone, without its functions."""
     data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in (*_CODE, *_ASIDE)}
     data["fields"] = [
@@ -33,11 +36,11 @@ def kind_data(kind: Kind) -> dict[str, object]:
     ]
     data["rules"] = [dataclasses.asdict(rule) for rule in kind.rules]
     data["figures"] = [
-        {name: value for name, value in dataclasses.asdict(figure).items() if name != "typed" or value}
+        {name: value for name, value in dataclasses.asdict(figure).items() if name not in _SAID_ONLY or value}
         for figure in kind.figures
     ]
     data["short"] = kind.short or kind.title
-    plain: dict[str, object] = json.loads(json.dumps(data, default=list))
+    plain: dict[str, Any] = json.loads(json.dumps(data, default=list))  # of every sort that JSON has
     return plain
 
 
@@ -45,7 +48,24 @@ def kinds_data() -> dict[str, object]:
     """Return every kind for the phone, with a version that changes whenever any of them does."""
     kinds = [kind_data(kind) for kind in webapp.kinds.ALL]
     version = hashlib.sha256(json.dumps(kinds, sort_keys=True).encode()).hexdigest()[:16]
-    return {"version": version, "kinds": kinds}
+    plain = {part: _plain(spec) for part, spec in _PARTS.items()}
+    return {"version": version, "plain": plain, "kinds": [_short(kind, plain) for kind in kinds]}
+
+
+def _plain(spec: type[Field | Rule | Figure]) -> dict[str, object]:
+    """Return what a part of a kind says where nobody says otherwise: sent once."""
+    return {
+        one.name: json.loads(json.dumps(one.default)) for one in dataclasses.fields(spec)
+        if one.default is not dataclasses.MISSING and one.name not in (*_FIELD_ASIDE, *_SAID_ONLY)
+    }
+
+
+def _short(kind: dict[str, Any], plain: Mapping[str, Mapping[str, object]]) -> dict[str, Any]:
+    """Return a kind whose parts leave out what is plain: every byte is read at each start."""
+    return kind | {
+        part: [{k: v for k, v in one.items() if k not in said or said[k] != v} for one in kind[part]]
+        for part, said in plain.items()
+    }
 
 
 def csv_heads(kind: Kind) -> list[str]:

@@ -31,13 +31,16 @@ START = "start.json"
 # The table of US proof, wanted at the first proof, and the sentences of the book's questions, which come with words of
 # their own until then: they come with the jobs.
 _LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs", "questions.json": "jobs"}
-# Forms that nobody needs in the first minute: of bottling, goods and accounts, of what is looked into apart from the
-# work (samples, tastings, instruments), and the long one of a certificate.
+# Forms that nobody needs in the first minute: of bottling, goods and accounts, of casks and blending, of what is looked
+# into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment and
+# a run need from fruit to feints comes first.
 _LATER_SHELLS = {
     f"/shell/log/{kind}": "jobs"
-    for kind in ("account_move", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge", "chill_filter",
-                 "destruction", "dispatch", "distilled_gauge", "goods_receipt", "instrument_check", "lab_certificate",
-                 "opening", "opening_goods", "receipt", "sample", "tasting_answer", "tasting_note")
+    for kind in ("account_move", "best_run", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge",
+                 "cask_fill", "cask_move", "cask_regauge", "chill_filter", "cleaning", "cut_plan", "destruction",
+                 "dispatch", "distilled_gauge", "dump", "goods_receipt", "instrument_check", "lab_certificate", "loss",
+                 "opening", "opening_goods", "receipt", "reduce", "sample", "stock_count",
+                 "tasting_answer", "tasting_note", "top_up")
 }
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
@@ -48,7 +51,9 @@ _CARRIED_DATA = ("vle.json",)
 _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/caskloss.js", "trade/placenames.js",
              "trade/reducing.js", "trade/uncertainty.js", "trade/errorlimits.js",
              "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "ui/unitlist.js")
-LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS), "scan": ("vendor/zxing-wasm/",)}
+# A page that is faster than it shows its bold words in a letter of the phone's own.
+_BOLD = ("fonts/atkinson-hyperlegible-latin-700-normal.woff2",)
+LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS, *_BOLD), "scan": ("vendor/zxing-wasm/",)}
 # What the run sheet opens with comes at the start.
 _AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
 # What puts the parts together: phones that hold what another hand packed fetch it anew.
