@@ -32,8 +32,8 @@ START = "start.json"
 # their own until then: they come with the jobs.
 _LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs", "questions.json": "jobs"}
 # Forms that nobody needs in the first minute: of bottling, goods and accounts, of casks and blending, of what is looked
-# into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment and
-# a run need from fruit to feints comes first.
+# into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment
+# and a run need from fruit to feints comes first.
 _LATER_SHELLS = {
     f"/shell/log/{kind}": "jobs"
     for kind in ("account_move", "best_run", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge",
@@ -53,7 +53,9 @@ _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/cas
              "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "ui/unitlist.js")
 # A page that is faster than it shows its bold words in a letter of the phone's own.
 _BOLD = ("fonts/atkinson-hyperlegible-latin-700-normal.woff2",)
-LATER_PARTS = {"curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS, *_BOLD), "scan": ("vendor/zxing-wasm/",)}
+LATER_PARTS = {
+    "curve": ("vendor/uplot/",), "jobs": ("jobs/", "scan/", *_JOB_SUMS, *_BOLD), "scan": ("vendor/zxing-wasm/",),
+}
 # What the run sheet opens with comes at the start.
 _AT_START = ("jobs/run/panels.js", "jobs/run/paper.js", "jobs/run/state.js")
 # What puts the parts together: phones that hold what another hand packed fetch it anew.
