@@ -332,7 +332,7 @@ def _take(world: World, house: House, branch: int) -> None:
 
 
 def test_sites_go_on_alone_and_all_arrives_once(make_world: Callable[[int], World]) -> None:
-    kill_often(make_world(21), 32, "group or its database killed, two sites")
+    kill_often(make_world(21), 16, "group or its database killed, two sites")
 
 
 def test_a_site_put_back_to_an_older_backup_loses_nothing_and_overwrites_nothing(
