@@ -24,10 +24,10 @@ export function dressFields(form, kind, card) {
   fillIn(form, told(kind));
 }
 
-/** Values that the address names already: the still, the fraction. Figures are never taken from an address. @param {any} kind */
+/** Values that the address names already: the still, the fraction, the tasting that a plan rests on. Figures are never taken from an address. @param {any} kind */
 function told(kind) {
   const words = new URLSearchParams(location.search);
-  const fields = kind.fields.filter((/** @type {any} */ field) => (field.sort === "mark" || field.sort === "choice") && words.has(field.name));
+  const fields = kind.fields.filter((/** @type {any} */ field) => (field.sort === "mark" || field.sort === "choice" || field.name === "tasting") && words.has(field.name));
   return Object.fromEntries(fields.map((/** @type {any} */ field) => [field.name, { raw: words.get(field.name) ?? "" }]));
 }
 

@@ -11,6 +11,7 @@ const JOBS = {
   ferments: () => import("../jobs/ferments.js"),
   casks: () => import("../jobs/casks.js"),
   count: () => import("../jobs/goods/round.js"),
+  tasting: () => import("../jobs/tasting/tasting.js"),
   helps: () => import("../jobs/helps/settings.js"),
 };
 

@@ -14,7 +14,7 @@ import { decimalChoice, setDecimalChoice } from "../shell/house.js";
 
 /** What is logged about no vessel: address, picture, words. */
 const NO_VESSEL = [["/log/shift_note", "pen", "Note", "to the next shift"], ["/log/instrument_check", "thermometer", "Instrument", "check it"], ["/log/bottled_count", "bottle", "Bottles", "count them"],
-  ["/log/dispatch", "case", "Cases", "out or back"], ["/log/goods_receipt", "case-in", "Cases", "in from another site"], ["/job/count", "cask", "Stock", "count it in a round"], ["/log/lab_certificate", "glass", "Laboratory", "of bottled spirit"]];
+  ["/log/dispatch", "case", "Cases", "out or back"], ["/log/goods_receipt", "case-in", "Cases", "in from another site"], ["/job/count", "cask", "Stock", "count it in a round"], ["/job/tasting", "glass", "Blind tasting", "your glasses"], ["/log/lab_certificate", "glass", "Laboratory", "of bottled spirit"]];
 /** @type {Record<string, string>} what is fetched after the rest */
 const PARTS = { curve: "the curves", jobs: "the jobs", scan: "the reader of labels" };
 /** @type {any} the browser's offer to install, where it makes one */

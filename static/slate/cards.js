@@ -17,7 +17,7 @@ import { listen, tell } from "./news.js";
  * @typedef {{code: string, name: string, roles: string[], access: string, pin: any}} Person
  */
 
-const WHOLE = ["people", "instruments", "site", "notes", "goods", "goods_rev"];
+const WHOLE = ["people", "instruments", "site", "notes", "tastings", "goods", "goods_rev"];
 const ROUNDS_MAX = 1000; // of 300 cards each
 
 /** @type {Promise<void> | null} */

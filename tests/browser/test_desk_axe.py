@@ -35,6 +35,7 @@ PAGES = [
     f"&use={make_mark('C020')}&use={make_mark('C022')}&use={make_mark('C034')}",
     "/desk/cellar", "/desk/cellar/casks", "/desk/cellar/map", "/desk/cellar/ready",
     "/desk/cellar/house", "/desk/sheets", "/desk/certificates",
+    "/desk/tastings", "/desk/tastings/new", "/desk/tastings/T-26-01", "/desk/tastings/T-26-02",
     "/desk/search", "/desk/search?q=plum", "/desk/search?q=c&in=vessel", "/desk/search?q=ostery",
 ]
 # Found by following the first link of that form on a page.

@@ -17,6 +17,7 @@ from tests.browser.test_cellar_rounds import _entry, _no_axe, _tell
 from webapp.book.house import registry
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
+from webapp.kinds.tasting_texts import seal_of
 from webapp.trade.marks import make_mark
 
 pytestmark = pytest.mark.browser
@@ -46,6 +47,9 @@ def fill(book: Book) -> None:
                temp=("12", "degC"), purpose=("opening",), what=("plum",)),
         _entry("bottling_gauge", T2, now - timedelta(hours=4), batch=("P-26-01",), volume=("120", "L"),
                temp=("20", "degC"), strength=pct, label_strength=pct),
+        _entry("tasting_session", "", now - timedelta(hours=1), name=("T-1",), question=("Told apart?",),
+               method=("triangle",), alpha=("5",), samples=(f"A {C031}; B {T2}",), reduced_to=("25", "pct_vol"),
+               glasses=("NS 418 902 637; MD 271 550 803; NS 333 444 555",), seal=(seal_of("AAB BBA ABA 5eed"),)),
     ]
     _tell(book, *entries)
 
@@ -319,3 +323,32 @@ def test_plus_figure_and_button_are_in_sight_at_any_size(store: Floor) -> None:
             assert found["across"] <= 0, (width, height, text_pct)
     finally:
         page.set_viewport_size({"width": 390, "height": 844})
+
+
+def test_a_blind_tasting_shows_codes_alone_and_each_set_is_answered_once(store: Floor) -> None:
+    page = store.open("/job/tasting")
+    before = len(store.entries())
+    glasses = page.locator(".tasted__glass")
+    assert glasses.all_inner_texts() == ["418", "902", "637"]
+    assert min(glasses.first.bounding_box()[side] for side in ("width", "height")) >= 64
+    assert page.locator("[data-part=doing] .button").is_disabled(), "there is no answer before a glass is named"
+    glasses.nth(2).click()
+    page.get_by_role("button", name="fairly").click()
+    page.locator(".chip", has_text="finish").click()
+    _no_axe(page)
+    known = page.evaluate("""async () => {
+      const { getMeta } = await import("/static/slate/db.js");
+      return JSON.stringify(await getMeta("tastings"));
+    }""")
+    assert C031 not in known and T2 not in known and "samples" not in known, "the phone is not told what is poured"
+    page.get_by_role("button", name="637 is the odd one").click()
+    page.get_by_text("333", exact=True).wait_for()
+    values = store.entries()[-1]["values"]
+    assert {name: value["raw"] for name, value in values.items()} == {
+        "session": "T-1", "set_no": "1", "picked": "637", "sure": "fairly", "gave_away": "finish",
+    }
+    page.locator(".tasted__glass").first.click()
+    page.get_by_role("button", name="333 is the odd one").click()
+    page.get_by_text("All your sets are answered.").wait_for()
+    store.open("/job/tasting").get_by_text("All your sets are answered.").wait_for()
+    assert len(store.entries()) == before + 2, "sets of another taster are not offered"

@@ -15,6 +15,7 @@ from webapp.book import intake
 from webapp.book.house import devices, registry
 from webapp.book.house.people import put_person
 from webapp.book.periods import closes
+from webapp.kinds.tasting_texts import seal_of
 from webapp.trade.marks import BadMark, make_mark
 
 MANY = 105
@@ -54,6 +55,7 @@ class LargeWorld:
         self._at += timedelta(minutes=10)
         # An amendment says why; of other entries `reason` is a value like any other.
         more = {name: values.pop(name) for name in ("amends", "reason")} if "amends" in values else {}
+        more |= {"person": values.pop("person")} if "person" in values else {}
         pairs = {name: value if isinstance(value, tuple) else (value,) for name, value in values.items()}
         at = self._at.isoformat()
         self._waiting.append({
@@ -145,7 +147,22 @@ class LargeWorld:
         for _ in range(MANY):
             self.plan = self.say("vat_plan", T0, name="K-26-04", draws=draws, water=("30", "kg"),
                                  target=("45", "pct_vol"), volume=("200", "L"))
+        self.tastings(casks)
         self.hand_in()
+
+    def tastings(self, casks: list[str]) -> None:
+        """More blind tastings than a page shows, the first and the last of them opened; one has every set answered."""
+        key = f"{'AAB ' * 60}00"
+        glasses = "; ".join(f"Z{n} {100 + 3 * n} {101 + 3 * n} {102 + 3 * n}" for n in range(60))
+        for n in range(MANY):
+            self.say("tasting_session", name=f"T-{n}", question="told apart?", method="triangle", alpha="5",
+                     samples=f"A {casks[0]}; B {casks[1]}; C run R-0", glasses=glasses, seal=seal_of(key),
+                     reduced_to=("25", "pct_vol"))
+            if n in (0, MANY - 1):
+                for k in range(60):
+                    self.say("tasting_answer", person=f"Z{k}", session=f"T-{n}", set_no=("1", "count"),
+                             picked=str(102 + 3 * k))
+                self.say("tasting_result", session=f"T-{n}", key=key)
 
     def ferments(self, fermenters: list[str]) -> None:
         """Fruit in every fermenter; a hundred readings of the first; the others rise, which is asked about."""

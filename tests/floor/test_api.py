@@ -197,7 +197,8 @@ def test_hostile_text_in_a_field_is_kept_as_text_and_refused_as_a_figure(
 def test_cards_come_with_people_and_a_cursor(client: FlaskClient) -> None:
     answer = client.get("/api/cards").get_json()
     assert [card["mark"] for card in answer["cards"]] == [FERMENTER]
-    assert {"book_id", "server_now", "cursor", "more", "gone", "people", "instruments", "site", "notes"} <= set(answer)
+    assert {"book_id", "server_now", "cursor", "more", "gone", "people", "instruments", "site", "notes",
+            "tastings"} <= set(answer)
     assert [person["code"] for person in answer["people"]] == ["NS"]
     assert client.get(f"/api/cards?since={answer['cursor']}").get_json()["cards"] == []
     beyond = client.get(f"/api/cards?since={answer['cursor'] + 1000}").get_json()

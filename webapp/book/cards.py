@@ -12,7 +12,7 @@ import webapp.kinds
 from webapp.book.before.accuracy import accuracy_of
 from webapp.book.before.corrections import in_force
 from webapp.book.before.reading_context import context_for, last_values
-from webapp.book.cellar import casks, ferments
+from webapp.book.cellar import casks, ferments, tastings
 from webapp.book.fold import queries, unjudged
 from webapp.book.fold.registry_rows import load_limits
 from webapp.book.fold.states import load_newest, load_newest_of
@@ -132,6 +132,7 @@ class CardsSince(TypedDict):
     instruments: list[InstrumentOnCard]
     site: SiteSettings
     notes: list[Note]
+    tastings: list[tastings.TastingOnPhone]
 
 
 class GoodsSince(TypedDict):
@@ -150,7 +151,7 @@ def goods_since(book: Book, known: str) -> GoodsSince:
 
 
 def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:
-    """Return the changes after a cursor: cursor, more, cards, gone, people, instruments, site, notes."""
+    """Return the changes after a cursor: cursor, more, cards, gone, people, instruments, site, notes, tastings."""
     rows = book.query(
         "SELECT mark, turn FROM card_turns WHERE turn > ? ORDER BY turn LIMIT ?",
         (since, max(1, min(limit, ROUND_MOST)) + 1),
@@ -162,7 +163,7 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:
         "cursor": rows[-1]["turn"] if rows else since, "more": more,
         "cards": [one for one in made.values() if one], "gone": [mark for mark, one in made.items() if one is None],
         "people": people.for_phones(book), "instruments": _instruments(book), "site": registry.site(book),
-        "notes": notes(book),
+        "notes": notes(book), "tastings": tastings.for_phones(book),
     }
 
 

@@ -11,7 +11,7 @@ from webapp.book.intake import hand_in
 from webapp.book.opening import open_book
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
-from webapp.demo import blending, cellar, faults, goods, living, lots, notes, own, season, still, warehouse
+from webapp.demo import blending, cellar, faults, goods, living, lots, notes, own, season, still, tasting, warehouse
 from webapp.demo.phones import HandIn, Phone, hand_ins
 from webapp.demo.setting import let_phones_in, put_house
 from webapp.demo.story import Draft, day, zoned
@@ -48,7 +48,7 @@ def year() -> list[Draft]:
     """Return the whole year of the story, slips included, in no order."""
     told = [
         *season.drafts(), *still.drafts(), *lots.drafts(), *warehouse.drafts(), *cellar.drafts(), *blending.drafts(),
-        *goods.drafts(), *notes.drafts(),
+        *goods.drafts(), *notes.drafts(), *tasting.drafts(),
     ]
     return faults.plant(told)
 
@@ -64,6 +64,7 @@ def _load(book: Book, progress: Progress, today: datetime | None) -> None:
     progress(0, 1, "Setting up the house")
     own.mark(book, own.BEGUN)
     put_house(book)
+    tasting.keep_keys(book)
     phones = let_phones_in(book, zoned(day(warehouse.BOOK_BEGAN, "08:00")))
     batches = hand_ins(year(), phones)
     if today:

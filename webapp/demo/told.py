@@ -310,6 +310,23 @@ class Removed(TypedDict):
     of_case: NotRequired[str]
 
 
+class TastingTold(TypedDict):
+    """A blind tasting; `answers` has a word for each taster, a letter for each set: r right, w wrong, - none yet."""
+
+    name: str
+    on: str
+    method: str
+    question: str
+    samples: str
+    reduced_to: int
+    poured_by: str
+    tasters: list[str]
+    sets: int
+    answers: str
+    opened: str
+    decision: str
+
+
 class PersonTold(TypedDict):
     """A person of the house."""
 

@@ -29,6 +29,7 @@ import webapp.desk.periods.seasons
 import webapp.desk.runs.pages
 import webapp.desk.search.pages
 import webapp.desk.sheets.pages
+import webapp.desk.tasting.pages
 import webapp.desk.today.pages
 import webapp.desk.trace.pages
 import webapp.desk.vessels.dips

@@ -185,6 +185,26 @@ class GoodsSchema(Schema):
     counted_at = _text("When it was last counted; empty for never. [UTC]")
 
 
+class ServingSchema(Schema):
+    """One set of glasses of a blind tasting."""
+
+    person = _text("The code of the taster.")
+    set_no = fields.Integer(required=True, metadata={"description": "Which of this taster's sets, counted from 1."})
+    codes = fields.List(fields.String(), required=True, metadata={"description": "From left to right."})
+
+
+class TastingSchema(Schema):
+    """A blind tasting that is not opened: codes alone, and nothing of what they hold."""
+
+    name = _text()
+    question = _text()
+    method = _text("`triangle`, `duo_trio`, `pair`, `pair_two_sided` or `ranking`.")
+    sets = fields.List(fields.Nested(ServingSchema), required=True)
+    answered = fields.List(
+        fields.List(fields.Raw()), required=True, metadata={"description": "Taster and set of each answer."},
+    )
+
+
 class CardsSchema(Schema):
     """The cards that have changed after a cursor, with the lists that every phone keeps whole."""
 
@@ -200,6 +220,9 @@ class CardsSchema(Schema):
     instruments = fields.List(fields.Nested(InstrumentSchema), required=True)
     site = fields.Dict(required=True)
     notes = fields.List(fields.Nested(NoteSchema), required=True, metadata={"description": "Newest first."})
+    tastings = fields.List(
+        fields.Nested(TastingSchema), required=True, metadata={"description": "Those that are not opened."},
+    )
     goods = fields.List(
         fields.Nested(GoodsSchema),
         metadata={"description": "Bottlings, newest first. Only where it is asked for and was not known."},

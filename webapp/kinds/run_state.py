@@ -94,6 +94,7 @@ class CutPlan(TypedDict):
     hearts_to_pct: float | None
     tails_to_pct: float | None
     still: str
+    tasting: NotRequired[str]  # the blind tasting it rests on
 
 
 class BestRun(TypedDict):

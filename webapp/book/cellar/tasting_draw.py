@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import secrets
 from collections.abc import Sequence
 from itertools import product
 from random import Random, SystemRandom
@@ -16,7 +15,7 @@ _ORDERS = {
     "triangle": ("AAB", "ABA", "BAA", "BBA", "BAB", "ABB"), "duo_trio": ("AAB", "ABA", "BAB", "BBA"),
     "pair": ("AB", "BA"), "pair_two_sided": ("AB", "BA"),
 }
-SALT_BYTES = 16
+SALT_BITS = 128
 
 
 def count_orders(method: str, samples: int) -> int:
@@ -64,7 +63,7 @@ def draw_tasting(
         {"person": person, "set_no": number, "codes": codes[at * glasses : (at + 1) * glasses]}
         for at, (number, person) in enumerate(turns)
     ]
-    return servings, " ".join((*dealt, secrets.token_hex(SALT_BYTES)))
+    return servings, " ".join((*dealt, f"{draw.getrandbits(SALT_BITS):032x}"))
 
 
 def keep_key(book: Book, key: str) -> str:

@@ -8,10 +8,12 @@ from typing import TypedDict
 
 from webapp.book.fold.states import load_newest, load_newest_of
 from webapp.book.record import log
+from webapp.book.record.rows import Logged
 from webapp.book.record.store import Book
 from webapp.kinds.key import tasting_key
+from webapp.kinds.state import Vessel
 from webapp.kinds.tasting_state import Serving, Tasting, TastingAnswer
-from webapp.kinds.tasting_texts import read_key
+from webapp.kinds.tasting_texts import read_key, read_samples
 from webapp.trade import sensory
 
 LIST_MOST = 60
@@ -28,6 +30,13 @@ class TastingOnPhone(TypedDict):
     method: str
     sets: list[Serving]
     answered: list[list[str | int]]  # [person, set]
+
+
+class SetOut(TypedDict):
+    """A blind tasting as it was set out: its name and its question."""
+
+    name: str
+    question: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,9 +79,32 @@ def load_tasting(book: Book, name: str) -> Tasting | None:
 def load_tastings(book: Book, limit: int = LIST_MOST) -> list[Tasting]:
     """Return the blind tastings, newest first."""
     rows = log.find_entries(book, kind="tasting_session", limit=limit)
-    names = [str((row["entry"]["values"].get("name") or {}).get("raw") or "") for row in rows]
+    names = [_raw(row, "name") for row in rows]
     found = load_newest_of(book, dict.fromkeys(map(tasting_key, names)))
     return sorted((one for one in found.values() if one), key=lambda one: one["at"], reverse=True)
+
+
+def names_of(vessel: Vessel) -> list[str]:
+    """Return the names of the tastings that a vessel was a sample of, newest first."""
+    lines = vessel["recent"].get("tasting_session", [])
+    return list(dict.fromkeys(str(line["values"].get("name") or "") for line in reversed(lines)))
+
+
+def of_run(book: Book, name: str) -> list[SetOut]:
+    """Return the tastings that a run was a sample of, newest first, as they were set out: one look into the log."""
+    wanted = name.strip().casefold()
+    rows = log.find_entries(book, kind="tasting_session", limit=LIST_MOST) if wanted else []
+    found: list[SetOut] = []
+    for row in rows:
+        samples, _ = read_samples(_raw(row, "samples"))
+        is_of_run = any(one["sort"] == "run" and one["name"].casefold() == wanted for one in samples)
+        if is_of_run and row["standing"] == "entered":
+            found.append({"name": _raw(row, "name"), "question": _raw(row, "question")})
+    return found
+
+
+def _raw(row: Logged, name: str) -> str:
+    return str((row["entry"]["values"].get(name) or {}).get("raw") or "").strip()
 
 
 def for_phones(book: Book) -> list[TastingOnPhone]:

@@ -10,6 +10,7 @@ from flask.typing import ResponseReturnValue
 from webapp.access import current, needs
 from webapp.book import intake
 from webapp.book.before.vat_draws import read_draws
+from webapp.book.cellar.tastings import load_tastings
 from webapp.book.checks.product_limits import CAUTION, limit_sentence, limits_of
 from webapp.book.fold import queries
 from webapp.book.goods import bottlings
@@ -59,7 +60,7 @@ def vat_page() -> ResponseReturnValue:
         young=_too_young(found, form), picked=picked,
         always=form.always(), vat=vat, why=why, sorts=sources.sorts_of_spirit(current.book),
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
-        asked=asked,
+        asked=asked, tastings=[one["name"] for one in load_tastings(current.book) if "opened" in one],
         notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION),
     )
 
@@ -109,12 +110,12 @@ def vat_keep() -> ResponseReturnValue:
     if vat is None or not name or registry.vessel(current.book, tank) is None:
         flash("Give the vat a name and pick its tank; then keep it.", "ask")
         return redirect(request.referrer or url_for("desk.vat_page"))
-    result = _enter(tank, name, vat, wish_words(form))
+    result = _enter(tank, name, vat, wish_words(form), request.form.get("tasting", "").strip()[:40])
     flash("Kept. The tank's card shows it on every phone.", "entered")
     return redirect(url_for("desk.vat_plan_page", entry_id=result["id"]))
 
 
-def _enter(tank: str, name: str, vat: Vat, wishes: str) -> intake.Result:
+def _enter(tank: str, name: str, vat: Vat, wishes: str, tasting: str) -> intake.Result:
     assert current.person
     now = datetime.now(UTC)
     values = {
@@ -122,7 +123,7 @@ def _enter(tank: str, name: str, vat: Vat, wishes: str) -> intake.Result:
         "water": {"raw": f"{vat.water_kg:.1f}", "unit": "kg"},
         "target": {"raw": f"{vat.strength_pct:.1f}", "unit": "pct_vol"},
         "volume": {"raw": f"{vat.volume_l:.1f}", "unit": "L"},
-    }
+    } | ({"tasting": {"raw": tasting}} if tasting else {})
     return intake.enter_page_entry(
         current.book, kind="vat_plan", mark=tank, values=values, person=current.person["code"],
         role=(current.person.get("roles") or [""])[0], read_at=now.isoformat(timespec="seconds"), now=now,

@@ -18,6 +18,14 @@ METHANOL = (
     "A hydrometer cannot see methanol. Heads hold part of it, hearts and tails too; only a laboratory knows. Do not "
     "taste the first runnings."
 )
+TASTING = (
+    "Few samples, small and diluted, and spit. Water and plain bread between. Nobody drives, or works at a still or a "
+    "machine, after tasting."
+)
+NO_HEADS = (
+    "Heads are never tasted, nose at most. A tasting never clears what is in a spirit: methanol, hydrogen cyanide and "
+    "ethyl carbamate have no taste that tells."
+)
 GAS = (
     "Carbon dioxide has no smell and lies low. At 5000 ppm leave, ventilate, tell the supervisor; at 30 000 ppm out at "
     "once. A candle is no test."

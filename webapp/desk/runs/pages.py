@@ -10,6 +10,7 @@ from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import intake
+from webapp.book.cellar.tastings import of_run
 from webapp.book.checks.run_balance import is_stripping
 from webapp.book.still import feints, runs, wishes, yields
 from webapp.book.still.run_account import balance_of
@@ -50,7 +51,7 @@ def run_page(run_id: str) -> ResponseReturnValue:
         yielded=yields.of_run(current.book, run),
         best=wish["best"].get(run["still"]) if wish else None,
         plan=wishes.plan_for(wish, run["still"]),
-        curve=json.dumps(curve_of(run)),
+        curve=json.dumps(curve_of(run)), tastings=of_run(current.book, run["name"]),
     )
 
 

@@ -9,6 +9,7 @@ from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
 from webapp.book import cards
+from webapp.book.cellar.tastings import names_of
 from webapp.book.fold import row_reader, states
 from webapp.book.house import places, registry
 from webapp.book.house.uncertain import find_holding, uncertain_holding
@@ -68,7 +69,7 @@ def vessel_page(mark: str) -> ResponseReturnValue:
     return render_template(
         "desk/vessels/vessel.html", row=row, card=card, history=history, is_spirit=is_spirit, tested=tested,
         uncertain=uncertain,
-        untested=certificates.untested(tested),
+        untested=certificates.untested(tested), tastings=names_of(card["state"]),
         stands=places.last_placing(current.book, row["mark"]), charts=json.dumps(curve_charts(card["curves"])),
     )
 

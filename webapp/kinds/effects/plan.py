@@ -29,10 +29,14 @@ def cut_plan(read: Read, view: View) -> Effect:
     if not fruit:
         return NOTHING
     wish = _wish(fruit, view)
+    said = _line(read, view)
     line: CutPlan = {
-        **_line(read, view), "heads_l": read.number("heads"), "hearts_to_pct": read.number("hearts_to"),
+        "entry": said["entry"], "at": said["at"], "person": said["person"], "why": said["why"],
+        "heads_l": read.number("heads"), "hearts_to_pct": read.number("hearts_to"),
         "tails_to_pct": read.number("tails_to"), "still": read.mark,
     }
+    if tasting := read.text("tasting"):
+        line["tasting"] = tasting
     plans = {**wish["plans"], read.mark or ANY_STILL: line}
     wish = {**wish, "what": what.strip(), "plans": plans}
     states: dict[Key, State] = {wish_key(fruit): wish}

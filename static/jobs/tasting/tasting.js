@@ -1,0 +1,121 @@
+// @ts-check
+/**
+ * Blind tasting: the sets of glasses that wait for whoever holds the phone, one after the other. The phone has the codes and nothing of what
+ * they hold. Each answer is an entry of its own, kept before the next set is shown; without signal too.
+ */
+import { sayThere, setHead } from "../../shell/frame.js";
+import { handOrAsk } from "../../shell/hand.js";
+import { getKind } from "../../shell/phone.js";
+import { showFull } from "../../form/full.js";
+import { onCards } from "../../slate/cards.js";
+import { getMeta } from "../../slate/db.js";
+import { localStamp } from "../../slate/entry.js";
+import { all, log as chalk } from "../../slate/queue.js";
+import { struckBy } from "../../slate/strikes.js";
+import { wear } from "../../ui/sheet.js";
+import { render } from "../../vendor/lit-html/lit-html.js";
+import { part } from "../panel.js";
+import { ask, choose, done } from "./view.js";
+
+/** @typedef {{person: string, set_no: number, codes: string[]}} Serving */
+/** @typedef {{name: string, question: string, method: string, sets: Serving[], answered: [string, number][]}} Tasting */
+/** @typedef {{picked: string, order: string[], sure: string, gave_away: string[]}} Said */
+
+/** @returns {Said} */
+const untold = () => ({ picked: "", order: [], sure: "", gave_away: [] });
+
+/** @type {{who: any, kind: any, tasting: Tasting|null, set: Serving|null, said: Said, isKeeping: boolean}} */
+const here = { who: null, kind: null, tasting: null, set: null, said: untold(), isKeeping: false };
+
+export async function start() {
+  here.who = await handOrAsk();
+  if (!here.who) return;
+  [here.kind] = await Promise.all([getKind("tasting_answer"), wear("jobs/tasting/tasting.css")]);
+  await load();
+  onCards(() => void (here.set || load())); // a set that is being answered stays under the thumb
+}
+
+/** The sets of this person that no entry answers yet, on the slate or in the book. */
+async function load() {
+  /** @type {Tasting[]} */
+  const tastings = (await getMeta("tastings")) ?? [];
+  const kept = await all();
+  const struck = struckBy(kept.map((one) => one.entry));
+  const said = new Set(kept.filter((one) => one.entry.kind === "tasting_answer" && one.state !== "refused" && !struck.has(one.id) && one.entry.person === here.who.code)
+    .map((one) => `${one.entry.values.session?.raw} ${one.entry.values.set_no?.raw}`));
+  const left = tastings.map((tasting) => ({
+    tasting, mine: tasting.sets.filter((set) => set.person === here.who.code),
+    open: tasting.sets.filter((set) => set.person === here.who.code && !said.has(`${tasting.name} ${set.set_no}`) && !tasting.answered.some(([person, no]) => person === set.person && no === set.set_no)),
+  })).filter(({ mine }) => mine.length);
+  const wanted = left.filter(({ open }) => open.length);
+  const next = wanted.find(({ tasting }) => tasting.name === here.tasting?.name) ?? (wanted.length === 1 ? wanted[0] : null);
+  if (next) return show(next.tasting, next.open[0]);
+  here.tasting = here.set = null;
+  setHead({ mark: "Blind tasting", first: here.who.name, second: "", back: "/" });
+  const { body, doing } = wanted.length ? choose(wanted, show) : done(left.length > 0);
+  render(body, part("body"));
+  render(doing, part("doing"));
+}
+
+/** @param {Tasting} tasting @param {Serving} set */
+function show(tasting, set) {
+  Object.assign(here, { tasting, set, said: untold() });
+  draw();
+  scrollTo(0, 0);
+}
+
+function draw() {
+  const { tasting, set, said } = here;
+  if (!tasting || !set) return;
+  const mine = tasting.sets.filter((one) => one.person === set.person).length;
+  setHead({ mark: tasting.name, first: here.who.name, second: `set ${set.set_no} of ${mine}`, back: "/" });
+  const { body, doing } = ask({ tasting, set, said, onPick: pick, onSure: (sure) => change({ sure: said.sure === sure ? "" : sure }), onGave: gave, onKeep: () => void keep() });
+  render(body, part("body"));
+  render(doing, part("doing"));
+}
+
+/** @param {Partial<Said>} parts */
+function change(parts) {
+  Object.assign(here.said, parts);
+  draw();
+}
+
+/** @param {string} code */
+function pick(code) {
+  const { order } = here.said;
+  if (here.tasting?.method !== "ranking") return change({ picked: code });
+  const next = order.includes(code) ? order.filter((one) => one !== code) : [...order, code];
+  // The last glass has one place left.
+  const rest = (here.set?.codes ?? []).filter((one) => !next.includes(one));
+  change({ order: rest.length === 1 && !order.includes(code) ? [...next, rest[0]] : next });
+}
+
+/** @param {string} word */
+function gave(word) {
+  const { gave_away: words } = here.said;
+  change({ gave_away: words.includes(word) ? words.filter((one) => one !== word) : [...words, word] });
+}
+
+async function keep() {
+  const { tasting, set, said, kind, who } = here;
+  if (!tasting || !set || here.isKeeping) return;
+  here.isKeeping = true; // a second tap is no second answer
+  /** @type {Record<string, {raw: string, unit?: string}>} */
+  const values = { session: { raw: tasting.name }, set_no: { raw: String(set.set_no), unit: "count" } };
+  if (tasting.method === "ranking") values.order = { raw: said.order.join(" ") };
+  else values.picked = { raw: said.picked };
+  if (said.sure) values.sure = { raw: said.sure };
+  if (said.gave_away.length) values.gave_away = { raw: said.gave_away.join(", ") };
+  try {
+    const kept = await chalk(/** @type {any} */ ({
+      kind: kind.name, kind_version: kind.version, mark: "", mark_by: "", read_at: localStamp(new Date()), person: who.code, role: who.role || kind.role,
+      seen_by: "", values, as_read: [], looked_again: [], remark: "",
+    }));
+    sayThere({ words: "Your answer is on the slate.", about: `${tasting.name}, set ${set.set_no}`, entry: kept.id });
+    await load();
+  } catch (error) {
+    showFull(part("panel"), error);
+  } finally {
+    here.isKeeping = false;
+  }
+}

@@ -1,0 +1,1 @@
+"""Blind tastings at the desk: set out, poured by a sheet, opened."""
