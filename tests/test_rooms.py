@@ -54,7 +54,7 @@ MAY = {
     "desk": {ROOT, "access", "keeping", "labels", "serving", "sheets", *_BOOK},
     "demo": {ROOT, *_BOOK},
     "doors": {ROOT, "access", "demo", "labels", "sheets", *_BOOK},
-    "group": {ROOT, "access", "desk", "floor", "serving", *_BOOK},
+    "group": {ROOT, "access", "desk", "floor", "keeping", "serving", *_BOOK},
 }
 # What a room may not import besides, from outside the program.
 WITHOUT = {

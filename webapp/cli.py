@@ -13,7 +13,7 @@ import click
 from webapp import __version__
 from webapp.cli_parts import PATH, Sentence, data_option, open_at
 from webapp.doctor.commands import doctor, sbom
-from webapp.group.commands import group_join, group_send, group_serve, group_verify, send_beside
+from webapp.group.commands import group_copy, group_join, group_send, group_serve, group_verify, send_beside
 from webapp.keeping import commands as keeping_commands
 from webapp.places import get_user_data_dir
 from webapp.sheets.commands import take_sheet
@@ -247,7 +247,8 @@ def phones(data_dir: Path) -> None:
         click.echo("  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip())
 
 
-for _command in (*keeping_commands.ALL, doctor, sbom, take_sheet, group_serve, group_verify, group_join, group_send):
+_GROUP = (group_serve, group_verify, group_copy, group_join, group_send)
+for _command in (*keeping_commands.ALL, doctor, sbom, take_sheet, *_GROUP):
     main.add_command(_command)
 
 

@@ -21,6 +21,8 @@ from webapp.book.record import log
 from webapp.book.record.log import canonical, chain_digest, sha256
 from webapp.group import sites
 from webapp.group.sender import NoAnswer, send
+from webapp.keeping import witnesses
+from webapp.keeping.copied_rows import read_rows, write_rows
 
 
 def rows_in(group, book, branch=0):
@@ -273,3 +275,29 @@ def test_a_fold_thrown_away_or_a_working_file_lost_is_made_again(group: Group, m
         conn.execute("DELETE FROM flows WHERE n = 0")
     group.folds.step()
     assert group.store.query("SELECT * FROM flows ORDER BY entry, n") == before
+
+
+def test_the_group_gives_back_the_heads_that_it_was_shown_and_a_copy_for_a_damaged_book(
+    group: Group, make_site, tmp_path
+):
+    book, wire, now = make_site("North Hill", 30, 31), group.let_in(), datetime(2026, 3, 1, tzinfo=UTC)
+    keeper = witnesses.Witnesses(book, tmp_path)
+    keeper.look(now)
+    send(book, wire, witnesses=keeper)
+    given = keeper.give(now)
+    assert group.place(book)["heads"] == given
+    send(book, wire, witnesses=keeper)
+    keeper.look(now)
+    assert sorted(one.line() for one in witnesses.kept_heads(tmp_path)["group"]) == sorted(given)
+    with book.write() as database:
+        database.conn.execute("DROP TRIGGER changes_stay")
+        database.conn.execute("UPDATE changes SET person = 'XX' WHERE no = 1")
+    fresh = witnesses.Witnesses(book, tmp_path)
+    send(book, wire, witnesses=fresh)
+    assert {lost["who"] for lost in fresh.look(now)} == {"group"}
+    assert write_rows(tmp_path / "rows", book_id(book), sites.walk(group.store, book_id(book), 0)) == 30
+    held = read_rows(tmp_path / "rows")["entries"].rows
+    names = [name for name in held[1,] if name != "skew_s"]
+    assert [{name: row[name] for name in names} for row in held.values()] == book.query(
+        f"SELECT {', '.join(names)} FROM entries ORDER BY book_no"
+    )

@@ -28,6 +28,7 @@ from webapp.book.record import log
 from webapp.book.record.errors import BookError
 from webapp.cli import main
 from webapp.keeping import scrub
+from webapp.keeping.copied_rows import write_rows
 from webapp.keeping.salvage import describe, salvage
 from webapp.sealed import keep_recipient, make_key
 
@@ -239,6 +240,29 @@ def test_a_closed_backup_fills_what_the_first_page_took_with_it(folder: Path, wh
     assert said.exit_code == 0, said.output
     assert "Entries 1 to 26: from closed.age." in said.output
     assert rows_of(tmp_path / "new" / BOOK_NAME) == {n: row for n, row in whole[2].items() if n <= 26}
+
+
+def test_what_the_group_holds_fills_the_gaps_and_only_what_its_digests_prove(
+    folder: Path, whole: Whole, tmp_path: Path
+) -> None:
+    with closing(sqlite3.connect(folder / BOOK_NAME)) as conn:
+        names = [row[1] for row in conn.execute("PRAGMA table_info(entries)")]
+        (book_id,) = conn.execute("SELECT value FROM settings WHERE name = 'book_id'").fetchone()
+    held = [dict(zip(names, whole[2][number], strict=True)) for number in sorted(whole[2])]
+    held[29] = {**held[29], "body": held[29]["body"].replace("14.0", "15.0")}  # number 30, as no digest has it
+    assert write_rows(tmp_path / "rows", book_id, held) == 51
+    write_rows(tmp_path / "strange", "b-0123456789abcdef", held)
+    (folder / WAL).unlink(missing_ok=True)
+    overwrite(folder, 0, b"\x5a" * 4096)
+    asked = ["salvage", str(folder), "--into", str(tmp_path / "new"), "--backup", str(whole[1])]
+    said = CliRunner().invoke(main, [*asked, "--rows", str(tmp_path / "strange")])
+    assert said.exit_code == 2 and "of another book" in said.output
+    said = CliRunner().invoke(main, [*asked, "--rows", str(whole[1])])
+    assert said.exit_code == 2 and "holds no rows of a book" in said.output
+    said = CliRunner().invoke(main, [*asked, "--rows", str(tmp_path / "rows")])
+    assert said.exit_code == 0, said.output
+    assert "Entries 27 to 29: from rows." in said.output and "Entry 30: damaged, and missing" in said.output
+    assert rows_of(tmp_path / "new" / BOOK_NAME) == {n: row for n, row in whole[2].items() if n != 30}
 
 
 def test_a_backup_of_another_book_is_refused(folder: Path, tmp_path: Path) -> None:

@@ -72,6 +72,29 @@ def group_verify(database: str) -> None:
     click.echo("Every chain holds.")
 
 
+@click.command(name="group-copy")
+@_database
+@click.option("--site", "site_name", required=True, help="The site, by its name or the id of its book.")
+@click.argument("file_path", metavar="FILE", type=PATH)
+def group_copy(database: str, site_name: str, file_path: Path) -> None:
+    """Write what the group has of a site's entries to a FILE, for `cellarslate salvage --rows` at that site."""
+    _need_driver()
+    from webapp.group import sites
+    from webapp.group.store import open_store
+    from webapp.keeping.copied_rows import write_rows
+
+    store = open_store(database)
+    try:
+        found = store.query("SELECT site, effective FROM sites WHERE site = %s OR name = %s", (site_name, site_name))
+        if len(found) != 1:
+            raise BookError(f"{len(found)} sites go by {site_name[:80]}. `cellarslate group-verify` lists them all.")
+        site, branch = str(found[0]["site"]), int(found[0]["effective"])
+        count = write_rows(file_path, site, sites.walk(store, site, branch))
+    finally:
+        store.close()
+    click.echo(f"{count} entries of {site} are in {file_path}. Take it to the site: cellarslate salvage --rows FILE")
+
+
 @click.command(name="group-join")
 @data_option
 @click.option("--to", "url", required=True, help="The group's address, https://...")
@@ -146,7 +169,7 @@ def send_beside(app: Flask) -> None:
     if carrier is None:
         click.echo(f"The site's setting names the group {url}, but this folder has not joined it. Join it anew.")
         return
-    app.extensions["group_sender"] = Sending(book, carrier)
+    app.extensions["group_sender"] = Sending(book, carrier, witnesses=app.extensions["witnesses"])
     app.extensions["group_sender"].start()
 
 

@@ -24,6 +24,7 @@ from webapp.words import sentence
 BATCH_MOST = 200
 BRANCHES_MOST = 100
 NAME_MOST = 80
+HEADS_MOST, HEAD_MOST = 20, 600  # lines, characters
 _TEXTS = {"body": 64_000, "received_at": 40, "via": 20, "digest": 64}
 
 
@@ -36,9 +37,10 @@ class Place(TypedDict):
 
 
 class PlaceAsked(Place):
-    """The same, with the digest at a number that was asked about."""
+    """The same, with the digest at a number that was asked about, and the signed heads that came with it last."""
 
     at: str | None
+    heads: list[str]
 
 
 class Said(TypedDict):
@@ -106,6 +108,8 @@ def hand_in(
                 "tip = %s, registry_turn = %s WHERE site = %s",
                 (name, at, skew_s, head_no, head_digest, trouble, desk.tip, turn, site),
             )
+            if heads := _heads(said):
+                conn.execute("UPDATE sites SET heads = %s WHERE site = %s", (heads, site))
             return {**desk.place(), "server_now": at, "skew_s": skew_s, "results": results, "trouble": trouble}
     except sites.Stranger as error:
         with store.write() as conn:
@@ -117,12 +121,13 @@ def load_place(store: Store, site: str, book_no: int | None = None) -> PlaceAske
     """Return the part of a site's book that the group has: cursor and digest; also the digest at another number, if
     one is asked about.
     """
-    row = store.one("SELECT tip, registry_turn FROM sites WHERE site = %s", (site,))
+    row = store.one("SELECT tip, registry_turn, heads FROM sites WHERE site = %s", (site,))
     if row is None:
-        return {"cursor": 0, "digest": FIRST_DIGEST, "branch": 0, "at": None}
+        return {"cursor": 0, "digest": FIRST_DIGEST, "branch": 0, "at": None, "heads": []}
     tip = sites.branches(store.connection(), site)[row["tip"]]
     asked = None if book_no is None else sites.digest_at(store, site, row["tip"], book_no)
-    return {"cursor": tip["cursor"], "digest": tip["digest"], "branch": row["tip"], "at": asked}
+    return {"cursor": tip["cursor"], "digest": tip["digest"], "branch": row["tip"], "at": asked,
+            "heads": row["heads"].splitlines()}
 
 
 class _Desk:
@@ -291,6 +296,13 @@ def _read(said: Mapping[str, object]) -> tuple[str, list[object], list[object]]:
     if len(rows) > BATCH_MOST or len(items) > BATCH_MOST:
         raise BookError(f"A batch has at most {BATCH_MOST} entries. Send it in halves.")
     return site, rows, items
+
+
+def _heads(batch: Mapping[str, object]) -> str:
+    """Return the signed heads of a batch as lines, as they came; the site alone reads them."""
+    heads = batch.get("heads")
+    lines = [line for line in heads[:HEADS_MOST] if isinstance(line, str)] if isinstance(heads, list) else []
+    return "\n".join(line for line in lines if line.isascii() and line.isprintable() and len(line) <= HEAD_MOST)
 
 
 def _head(batch: Mapping[str, object]) -> tuple[int, str]:

@@ -95,7 +95,12 @@ CREATE INDEX flows_into_bottles ON flows (target) WHERE target LIKE 'b:%';
 UPDATE folds SET work_id = '';
 """
 
-STEPS: list[tuple[str, str]] = [("record", RECORD), ("fold", FOLD), ("goods", GOODS)]
+# The signed heads that a site's book had when it last handed in, a line each: the site gets them back and compares.
+HEADS = """
+ALTER TABLE sites ADD COLUMN heads text NOT NULL DEFAULT '';
+"""
+
+STEPS: list[tuple[str, str]] = [("record", RECORD), ("fold", FOLD), ("goods", GOODS), ("heads", HEADS)]
 PARTITIONED = ("entries", "registry", "flows", "fills", "bottlings", "runs", "month_sums")
 
 

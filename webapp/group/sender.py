@@ -22,6 +22,7 @@ from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
 from webapp.book.record.store import Book
 from webapp.group.parts import digest_of, read_registry
+from webapp.keeping.witnesses import GROUP, Witnesses
 
 EVERY_S = 60.0
 SETTLED = ("entered", "known", "clash")
@@ -74,22 +75,26 @@ class Report:
         return " ".join([done, *dict.fromkeys(self.troubles)])
 
 
-def send(book: Book, carrier: Carrier, *, batch_most: int = BATCH_MOST) -> Report:
-    """Hand in all rows that the group lacks.
+def send(
+    book: Book, carrier: Carrier, *, batch_most: int = BATCH_MOST, witnesses: Witnesses | None = None
+) -> Report:
+    """Hand in all rows that the group lacks, with the book's signed heads; take back those that it was shown last.
 
     Raises NoAnswer where the group cannot be reached; nothing is lost by that.
     """
-    return _Round(book, carrier, batch_most).run()
+    return _Round(book, carrier, batch_most, witnesses).run()
 
 
 class _Round:
-    def __init__(self, book: Book, carrier: Carrier, batch_most: int) -> None:
-        self._book, self._carrier, self._size = book, carrier, batch_most
+    def __init__(self, book: Book, carrier: Carrier, batch_most: int, witnesses: Witnesses | None) -> None:
+        self._book, self._carrier, self._size, self._witnesses = book, carrier, batch_most, witnesses
         self._id = book_id(book)
         self.report = Report()
 
     def run(self) -> Report:
         place = self._ask(f"/api/group/place?book_id={self._id}")
+        if self._witnesses:
+            self._witnesses.take(GROUP, place.get("heads"), datetime.now(UTC))
         cursor = self._common(place)
         self._send_registry(str(place.get("registry_digest")))
         while rows := self._rows(cursor):
@@ -159,6 +164,7 @@ class _Round:
         batch = {
             "now": utc_text(datetime.now(UTC)), "book_id": self._id, "name": load_site(self._book)["name"],
             "head": log.load_head(self._book), "entries": rows, "registry": items,
+            "heads": self._witnesses.give(datetime.now(UTC)) if self._witnesses else [],
         }
         status, body = self._carrier.ask("POST", "/api/hand-in", gzip.compress(json.dumps(batch).encode(), 3))
         if status == 413 and len(rows) + len(items) > 1:
@@ -195,16 +201,18 @@ def _ours(status: int, body: bytes) -> dict[str, Any]:
 class Sending(threading.Thread):
     """Hands in every so often beside the server; goes on alone when the group is out of reach, and catches up."""
 
-    def __init__(self, book: Book, carrier: Carrier, every_s: float = EVERY_S) -> None:
+    def __init__(
+        self, book: Book, carrier: Carrier, every_s: float = EVERY_S, witnesses: Witnesses | None = None
+    ) -> None:
         super().__init__(name="group sender", daemon=True)
-        self._book, self._carrier, self._every_s = book, carrier, max(every_s, 1.0)
+        self._book, self._carrier, self._every_s, self._witnesses = book, carrier, max(every_s, 1.0), witnesses
         self._stopped = threading.Event()
 
     def run(self) -> None:
         said = ""
         while not self._stopped.is_set():
             try:
-                words = " ".join(send(self._book, self._carrier).troubles)
+                words = " ".join(send(self._book, self._carrier, witnesses=self._witnesses).troubles)
             except (NoAnswer, BookError) as error:
                 words = str(error)
             except Exception:  # what goes wrong here must not end the sending for good

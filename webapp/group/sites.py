@@ -187,7 +187,7 @@ def verify(store: Store, site: str, branch: int) -> tuple[int, list[str]]:
     """Walk a branch's whole chain; return how far it goes and what is broken, in sentences."""
     troubles: list[str] = []
     before, expected = FIRST_DIGEST, 1
-    for row in _walk(store, site, branch):
+    for row in walk(store, site, branch):
         number = row["book_no"]
         if number != expected:
             troubles.append(f"Book numbers {expected} to {number - 1} are missing.")
@@ -274,7 +274,7 @@ def _waiting(store: Store, row: _Listed) -> Waiting:
     }
 
 
-def _walk(store: Store, site: str, branch: int) -> Iterator[StoredRow]:
+def walk(store: Store, site: str, branch: int) -> Iterator[StoredRow]:
     at = 0
     while rows := rows_of(store, site, branch, at, WALK):
         yield from rows

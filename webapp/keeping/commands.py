@@ -222,9 +222,12 @@ def restore(data_dir: Path, file_path: Path, identity: Path | None) -> None:
 @click.command()
 @click.option("--into", "data_dir", type=PATH, metavar="NEW", required=True, help="A new folder for the new book.")
 @click.option("--backup", "backups", type=PATH, metavar="FILE", multiple=True, help="A backup; repeat, newest first.")
+@click.option("--rows", "copies", type=PATH, metavar="FILE", multiple=True, help="What `group-copy` wrote; repeat.")
 @_identity_option
 @click.argument("wreck", metavar="BOOK", type=PATH)
-def salvage(wreck: Path, data_dir: Path, backups: tuple[Path, ...], identity: Path | None) -> None:
+def salvage(
+    wreck: Path, data_dir: Path, backups: tuple[Path, ...], copies: tuple[Path, ...], identity: Path | None
+) -> None:
     """Make a NEW book of what is left of a damaged BOOK and of backups. The damaged one is only read; stop its server.
 
     BOOK is its file or its folder.
@@ -233,7 +236,7 @@ def salvage(wreck: Path, data_dir: Path, backups: tuple[Path, ...], identity: Pa
     from webapp.keeping.salvage import describe
     from webapp.keeping.salvage import salvage as make_book
 
-    said = make_book(wreck, data_dir, backups, identity)
+    said = make_book(wreck, data_dir, backups, identity, copies)
     journal.note(data_dir, "restored", origin="command", about=f"salvaged from {wreck}")
     click.echo("\n".join(describe(said)))
 

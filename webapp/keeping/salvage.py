@@ -26,6 +26,7 @@ from webapp.book.record.errors import BookError
 from webapp.book.record.schema import REGISTRY_STATED
 from webapp.book.record.store import Book
 from webapp.book.search import keeping as search
+from webapp.keeping.copied_rows import read_rows
 from webapp.keeping.tables import ENTRIES, LEFT_BEHIND, SECRET_TABLES, all_columns
 from webapp.keeping.wreck import Row, Table, as_log_row, copy_readable, is_sound, read_tables
 
@@ -57,11 +58,14 @@ class Salvaged:
         return [number for number in range(1, last + 1) if number not in self.sources]
 
 
-def salvage(wreck: Path, data_dir: Path, backups: Sequence[Path] = (), identity: Path | None = None) -> Salvaged:
+def salvage(
+    wreck: Path, data_dir: Path, backups: Sequence[Path] = (), identity: Path | None = None,
+    copies: Sequence[Path] = (),
+) -> Salvaged:
     """Make a new book in an empty data folder of what is left of a damaged one; return what became of its entries.
 
-    wreck: the damaged book or its folder; it is only read. Raises BookError where nothing at all is left, or a backup
-    is one of another book; nothing is left behind then.
+    wreck: the damaged book or its folder; it is only read. copies: files of rows that the group wrote. Raises
+    BookError where nothing at all is left, or a backup or copy is one of another book; nothing is left behind then.
     """
     path = wreck / BOOK_NAME if wreck.is_dir() else wreck
     if not path.is_file():
@@ -84,6 +88,8 @@ def salvage(wreck: Path, data_dir: Path, backups: Sequence[Path] = (), identity:
                 continue
             folders.append(folder)
             sources.append((backup.name, read_tables(folder / BOOK_NAME, _NOT_READ)))
+        for copied in copies:
+            sources.append((copied.name, read_rows(copied)))
         _refuse_strangers(sources)
         entries = _choose(sources, said)
         if not entries and not any(tables for _, tables in sources):
