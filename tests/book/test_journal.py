@@ -41,12 +41,21 @@ def test_lines_come_newest_first_and_by_sort_and_person(tmp_path: Path) -> None:
     ("UPDATE journal SET who = 'IM' WHERE n = 3", "Line 3 .* not as it was written"),
     ("UPDATE journal SET at = '2020-01-01' WHERE n = 2", "Line 2 .* not as it was written"),
     ("DELETE FROM journal WHERE n = 3", "lacks the lines between 2 and 4"),
+    ("DELETE FROM journal WHERE n > 3", "left at line 5, and lacks lines at its end"),
+    ("DELETE FROM journal", "left at line 5, and lacks lines at its end"),
 ])
 def test_a_line_changed_or_taken_out_is_found(tmp_path: Path, statement: str, words: str) -> None:
     tell(tmp_path)
     rewrite(tmp_path, "DROP TRIGGER journal_stays", statement)
     (said, *_) = journal.verify(tmp_path)
     assert re.search(words, said)
+
+
+def test_lines_cut_off_stay_missing_when_others_follow(tmp_path: Path) -> None:
+    tell(tmp_path)
+    rewrite(tmp_path, "DELETE FROM journal WHERE n > 3")
+    tell(tmp_path, 2)
+    assert journal.verify(tmp_path) == ["The journal of access lacks the lines between 3 and 6."]
 
 
 def test_no_line_is_changed_by_the_way(tmp_path: Path) -> None:

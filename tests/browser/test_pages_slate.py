@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gzip
+import json
 import re
 from typing import Any
 
@@ -51,6 +53,10 @@ def test_a_refused_entry_says_why_and_can_be_read_and_put_aside(near_floor: Floo
     near_floor.phone.log(reading())
     expect(page.locator(".way")).to_contain_text("Handing in.")
     expect(page.locator(".way__track--sends")).to_be_visible()
+    # What the book said that it holds goes back to it with the next batch.
+    body = json.loads(gzip.decompress(held[0].request.post_data_buffer))
+    lists = [json.loads(head)["tree"] for head in body["heads"]]
+    assert sorted(lists) == ["aside", "changes", "closes", "entries", "takings"]
     held[0].continue_()
     page.unroute("**/api/hand-in")
     expect(page.locator(".way")).to_have_attribute("data-way", "in")

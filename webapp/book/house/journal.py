@@ -78,10 +78,13 @@ def note(data_dir: Path, sort: str, who: str = "", origin: str = "", about: str 
         with closing(_open(data_dir)) as conn, conn:
             conn.execute("BEGIN IMMEDIATE")
             last = conn.execute("SELECT n, digest FROM journal ORDER BY n DESC LIMIT 1").fetchone() or (0, "")
-            told = (last[0] + 1, datetime.now(UTC).isoformat(timespec="milliseconds"), sort, who, origin,
+            # Where it was left, if that is further: what was cut off its end stays missing.
+            left_at = conn.execute("PRAGMA user_version").fetchone()[0]
+            told = (max(last[0], left_at) + 1, datetime.now(UTC).isoformat(timespec="milliseconds"), sort, who, origin,
                     about[:_ABOUT_MOST])
             conn.execute(f"INSERT INTO journal ({_COLUMNS}) VALUES (?, ?, ?, ?, ?, ?, ?)",  # noqa: S608 -- our names
                          (*told, _digest(last[1], told)))
+            conn.execute(f"PRAGMA user_version = {told[0]}")
             if told[0] % _PRUNED_EVERY == 0:
                 oldest = (datetime.now(UTC) - timedelta(days=KEPT_DAYS)).isoformat()
                 conn.execute("DELETE FROM journal WHERE at < ?", (oldest,))
@@ -103,9 +106,10 @@ def all_lines(data_dir: Path) -> Iterator[Line]:
 def verify(data_dir: Path) -> list[str]:
     """Return a sentence for each place where the journal does not hang together.
 
-    Its first line is taken as it stands, and whether lines are missing at its end cannot be seen.
+    Its first line is taken as it stands; lines cut off its end are missed by the number that it was left at.
     """
     try:
+        left_at = _left_at(data_dir)  # first: the server may go on meanwhile
         every = list(all_lines(data_dir))
     except CannotRead as error:
         return [str(error)]
@@ -119,7 +123,20 @@ def verify(data_dir: Path) -> list[str]:
             elif line["digest"] != _digest(before["digest"], told):
                 wrong.append(f"Line {line['n']} of the journal of access is not as it was written.")
         before = line
+    if left_at > (before["n"] if before else 0):
+        wrong.append(f"The journal of access was left at line {left_at}, and lacks lines at its end.")
     return wrong
+
+
+def _left_at(data_dir: Path) -> int:
+    """Return the number of the last line that was written; 0 where no version that notes it wrote one."""
+    if not (data_dir / FILE_NAME).is_file():
+        return 0
+    try:
+        with closing(_open(data_dir)) as conn:
+            return int(conn.execute("PRAGMA user_version").fetchone()[0])
+    except sqlite3.DatabaseError:
+        return 0  # reading its lines says so
 
 
 def _open(data_dir: Path) -> sqlite3.Connection:
