@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import hashlib
+
 from flask import Flask
+from flask.sessions import SecureCookieSessionInterface
 from flask_wtf.csrf import CSRFError, CSRFProtect
 
 from webapp.access import again as again  # its pages hang on the blueprint of pages, as those of the next do
@@ -16,8 +19,15 @@ __all__ = ["csrf", "current", "init_app", "needs"]
 csrf = CSRFProtect()
 
 
+class _Sessions(SecureCookieSessionInterface):
+    """Session cookies as Flask has them, signed by HMAC-SHA-256 in the place of SHA-1."""
+
+    digest_method = staticmethod(hashlib.sha256)
+
+
 def init_app(app: Flask) -> None:
     """Set up keys, cookies, request guards, headers and the access pages on this app."""
+    app.session_interface = _Sessions()
     app.config["SECRET_KEY"] = secret.load_secret(app.config["DATA_DIR"])
     app.config.update(
         SESSION_COOKIE_NAME=cookie_name("cellarslate", app),

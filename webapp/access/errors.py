@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from flask import Flask, Response, current_app, jsonify, render_template
+from flask import Flask, Response, current_app, jsonify, render_template, request
 from werkzeug.exceptions import HTTPException
 from werkzeug.wrappers import Response as WerkzeugResponse
 
 from webapp.access.guard import is_api
+from webapp.access.journal import note_once, path_asked
 from webapp.book.record.damage import BookDamaged, is_damage
 from webapp.book.record.errors import BookError
 
@@ -43,6 +44,7 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
         return show_error(status, words, error)
 
     def on_csrf(error: Exception) -> WerkzeugResponse:
+        note_once("refused", about=f"{request.method} {path_asked()}: without the page's token")
         words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
         return show_error(400, words, None)
 

@@ -167,8 +167,15 @@ def is_fresh() -> bool:
 
 
 def make_fresh() -> None:
-    """Note that the person has just shown that it is they."""
-    session["fresh"] = int(time.time())
+    """Note that the person has just shown that it is they: a new session takes the place of this one, which ends.
+
+    It ends when the first one would have ended, and forms that are open elsewhere stay good.
+    """
+    assert current.person
+    old, kept = this_session(), {name: session[name] for name in ("began", "csrf_token") if name in session}
+    sign_in(current.person)
+    session.update(kept)
+    end_session(old)
 
 
 def end_others(code: str) -> int:

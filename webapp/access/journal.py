@@ -29,7 +29,7 @@ def note_once(sort: str, who: str = "", about: str = "") -> None:
         note(sort, who, about)
 
 
-def _path() -> str:
+def path_asked() -> str:
     """Return the path that was asked for; of an invitation without its token, which is as good as a password."""
     return "/invitation/…" if request.endpoint == "access.invitation" else request.path
 
@@ -40,7 +40,9 @@ def init_app(app: Flask) -> None:
     @app.after_request
     def _look(response: Response) -> Response:
         if response.status_code in (401, 403) and request.method not in SAFE and request.endpoint != "access.sign_in":
-            note_once("refused", about=f"{request.method} {_path()}")
+            note_once("refused", about=f"{request.method} {path_asked()}")
+        elif response.status_code == 403 and current.person:
+            note_once("not_shown", about=path_asked())
         elif response.status_code == 200 and "attachment" in response.headers.get("Content-Disposition", ""):
             note("took_out", about=request.full_path.rstrip("?"))
         return response

@@ -43,6 +43,7 @@ SORTS = {
     "restored": "restored from a backup",
     "refused": "write refused",
     "lost_head": "book is not as it was shown",
+    "not_shown": "page refused",
 }
 
 _TABLE = """

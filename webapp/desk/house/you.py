@@ -9,6 +9,7 @@ from flask import abort, current_app, flash, redirect, render_template, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.access.again import fresh
 from webapp.access.guard import end_others, end_session, this_session
 from webapp.access.guard import sign_in as begin_session
 from webapp.access.journal import note
@@ -60,6 +61,7 @@ def _changed(form: OwnPasswordForm) -> bool:
 
 @bp.post("/you/sessions/<session_sha256>/end")
 @needs("floor")
+@fresh
 def end_one(session_sha256: str) -> ResponseReturnValue:
     """End another session of one's own."""
     assert current.person
@@ -74,6 +76,7 @@ def end_one(session_sha256: str) -> ResponseReturnValue:
 
 @bp.post("/you/sessions/end-others")
 @needs("floor")
+@fresh
 def end_all_others() -> ResponseReturnValue:
     """End every session of one's own but this one."""
     assert current.person
