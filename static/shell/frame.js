@@ -1,7 +1,7 @@
 // @ts-check
 /** What every floor page carries: the head, the slate's count, the connection as last learnt, words brought from the page before. */
 import { handinStatus, onHandin } from "../slate/handin.js";
-import { counts, onChange } from "../slate/queue.js";
+import { counts, onChange, prepare } from "../slate/queue.js";
 import { formatNumber } from "../ui/format.js";
 import { toast } from "../ui/toast.js";
 import { offerTakeBack } from "./takebackbar.js";
@@ -40,6 +40,7 @@ export function startFrame() {
   if (said) sayNow(said);
   const show = () => void showCounts();
   onChange(show);
+  prepare().catch(() => {}); // it says so when something is logged
   onHandin(show);
   show();
 }

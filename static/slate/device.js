@@ -3,6 +3,7 @@
 import { ask } from "./ask.js";
 import { META, getMeta, read, setMeta } from "./db.js";
 import { tell } from "./news.js";
+import { introduceKey } from "./signing.js";
 
 /** @typedef {{id: string, name: string, enrolled: boolean}} Device */
 
@@ -31,6 +32,7 @@ export async function clockWords() {
 export async function enrol(token, name) {
   const answer = await ask("/api/enrol", { body: { token, name } });
   await become(answer.device);
+  await introduceKey(answer.device.id, "").catch(() => {}); // else with the next hand-in
   return { ...answer.device, enrolled: true };
 }
 

@@ -12,6 +12,7 @@ import { localStamp } from "./entry.js";
 import { listen, tell } from "./news.js";
 import { note, prune, settle, waiting } from "./queue.js";
 import { offerAgain } from "./again.js";
+import { introduceKey } from "./signing.js";
 
 /**
  * @typedef {"idle" | "sending" | "no_signal" | "foreign" | "signed_out" | "busy"} Standing
@@ -207,6 +208,8 @@ async function takeAnswer(answer, known) {
     await meta.put(answer.book_id, "book_id");
   });
   const own = await device();
+  // A book of an earlier version says nothing of keys.
+  if (known?.enrolled && typeof answer.key === "string") await introduceKey(known.id, answer.key).catch(() => {});
   // Only now, with the counter set by the answer: this phone may have lost its slate, and must not count from 1 again.
   if (known?.enrolled && own?.id !== known.id) await become(known);
 }

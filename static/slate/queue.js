@@ -3,10 +3,11 @@
  * The slate: entries that this phone holds. An entry is durable here before anybody says so, and it is let go only
  * after the book has answered for it, by id; settled ones stay for 30 days as a second copy.
  */
-import { ENTRIES, META, SlateFull, read, write } from "./db.js";
+import { ENTRIES, META, SlateFull, getMeta, read, write } from "./db.js";
 import { keepDraft } from "./drafts.js";
 import { makeEntry } from "./entry.js";
 import { listen, tell } from "./news.js";
+import { signed } from "./signing.js";
 import { count, tallyFrom } from "./tally.js";
 
 /**
@@ -25,6 +26,19 @@ const SETTLED = ["entered", "known", "queried", "clash", "refused"];
 export const WAITING = IDBKeyRange.bound(["waiting"], ["waiting", []]);
 const MAKE_ID = "abcdefghjkmnpqrstuvwxyz23456789";
 
+/** What the next entry is made with, as last read: another tab may have gone on since. @type {Promise<{device: any, seq: number, signing: any, key: any}> | null} */
+let next = null;
+
+/** Read what the next entry is made with, so that logging it need not. */
+export const prepare = () => (next ??= readNext());
+
+async function readNext() {
+  const [known, signing, key] = await Promise.all(["device", "signing", "signing_key"].map(getMeta));
+  // Logged before the book let this phone in: it names itself until then.
+  const device = known ?? { id: makeDeviceId(), name: "", enrolled: false };
+  return { device, seq: known ? ((await getMeta(`seq:${device.id}`)) ?? 0) : 0, signing, key };
+}
+
 /**
  * Keep an entry. Resolves once it is on the disk; then, and not before, it is "on the slate".
  * @param {import("./entry.js").Draft} draft
@@ -33,7 +47,7 @@ const MAKE_ID = "abcdefghjkmnpqrstuvwxyz23456789";
  */
 export async function log(draft) {
   try {
-    const kept = await write([ENTRIES, META], (tx) => add(tx, draft));
+    const kept = await add(draft);
     tell("slate", { id: kept.id, ids: [kept.id] });
     return kept;
   } catch (error) {
@@ -42,21 +56,28 @@ export async function log(draft) {
   }
 }
 
-/** @param {any} tx @param {import("./entry.js").Draft} draft */
-async function add(tx, draft) {
-  const meta = tx.objectStore(META);
-  let device = await meta.get("device");
-  if (!device) {
-    // Logged before the book let this phone in: it names itself until then.
-    device = { id: makeDeviceId(), name: "", enrolled: false };
-    await meta.put(device, "device");
+/**
+ * Make and sign an entry, then keep it: no transaction stays open while something else is waited for. So its counter may
+ * be taken meanwhile, by another tab or another tap; then it is made anew with the next.
+ * @param {import("./entry.js").Draft} draft @returns {Promise<Kept>}
+ */
+async function add(draft) {
+  for (;;) {
+    const { device, seq: before, signing, key } = await prepare();
+    const seq = before + 1;
+    const kept = asKept(await signed(makeEntry(draft, { device: device.id, seq }), signing, key));
+    const isKept = await write([ENTRIES, META], async (tx) => {
+      const meta = tx.objectStore(META);
+      const [known, counted, signs] = await Promise.all([meta.get("device"), meta.get(`seq:${device.id}`), meta.get("signing")]);
+      if ((known && known.id !== device.id) || (counted ?? 0) !== before || signs?.id !== signing?.id) return false;
+      // In one transaction: a counter without its entry would be a gap that nobody can fill.
+      await Promise.all([meta.put(seq, `seq:${device.id}`), known ? null : meta.put(device, "device")]);
+      await put(tx, [{ kept }]);
+      return true;
+    });
+    next = isKept ? Promise.resolve({ device, seq, signing, key }) : null;
+    if (isKept) return kept;
   }
-  const seq = ((await meta.get(`seq:${device.id}`)) ?? 0) + 1;
-  const kept = asKept(makeEntry(draft, { device: device.id, seq }));
-  // In one transaction: a counter without its entry would be a gap that nobody can fill.
-  await meta.put(seq, `seq:${device.id}`);
-  await put(tx, [{ kept }]);
-  return kept;
 }
 
 /**

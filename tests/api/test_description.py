@@ -63,6 +63,7 @@ ADDRESSES = [
     ("GET", "/api/cards"),
     ("GET", "/api/session"),
     ("POST", "/api/enrol"),
+    ("POST", "/api/phone-key"),
     ("GET", "/api/openapi.json"),
     ("GET", "/desk/entries.json"),
     ("GET", "/desk/entries.csv"),

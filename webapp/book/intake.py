@@ -20,6 +20,7 @@ from webapp.book.fold import fold
 from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Fresh
 from webapp.book.fold.queries import SentQuestion, as_sent, still_open
+from webapp.book.handed import Handed
 from webapp.book.house import devices
 from webapp.book.record import counters, log
 from webapp.book.record.clock import measured_skew, utc_text
@@ -96,6 +97,7 @@ def hand_in(
     carrier = named if carrier is None else carrier
     head = batch.get("head")
     turn = _Turn(entries, named, carrier, measured_skew(batch.get("now"), now), via, now)
+    turn.handed = Handed(book, entries, via, phone)  # signatures are looked at before anybody is held up
     turn.past = head if isinstance(head, list | tuple) else ()
     turn.may_answer, turn.is_desk, turn.phone = may_answer, is_desk, phone
     if book.is_writing or not book.line.stand(turn, partial(_take_together, book)):
@@ -118,6 +120,7 @@ class _Turn(Turn):
         self.past: Sequence[Any] = ()  # the head that the phone was told last, if it said one
         self.may_answer, self.is_desk, self.phone = True, False, ""
         self.had_head = False
+        self.handed: Handed
         self.receipt: Receipt | None = None
         self.trouble: BookError | None = None
 
@@ -201,7 +204,7 @@ class _Desk:
         self.named: set[str] = set()
         self.fresh = Fresh()
         self._may_answer, self._is_desk, self._phone = turn.may_answer, turn.is_desk, turn.phone
-        self._received_at, self._via = utc_text(turn.now), turn.via
+        self._received_at, self._handed = utc_text(turn.now), turn.handed
         self._known: dict[str, LogRow | _KnownRow] = {}
         self._skews: dict[str, float] = {turn.carrier: turn.skew_s}
         self._seen: dict[str, list[int]] = {}
@@ -247,6 +250,8 @@ class _Desk:
         """Return the reasons why this carrier may not hand in this sound entry; empty where it may."""
         if entry["device"] == DESK and not self._is_desk:
             return [Problem("not_the_desk", "refuse", "device", message("not_the_desk"))]
+        if forged := self._handed.problems(entry):
+            return forged
         if entry["kind"] == "answer" and not self._may_answer and not self._take_backs.is_own(entry, self._phone):
             return [Problem("may_not_answer", "refuse", "kind", message("may_not_answer"))]
         return []
@@ -272,7 +277,7 @@ class _Desk:
     def _accept(self, entry: Entry, text: str, sha: str) -> None:
         skew_s = self._skew_of(entry["device"])
         row = row_of(
-            entry, text, body_sha256=sha, skew_s=skew_s, received_at=self._received_at, via=self._via
+            entry, text, body_sha256=sha, skew_s=skew_s, received_at=self._received_at, via=self._handed.via(entry)
         )
         self._rows.append(row)
         self._known[entry["id"]] = row
@@ -285,7 +290,7 @@ class _Desk:
         self._aside.append({
             "id": _short_text(said.get("id")), "device": _short_text(said.get("device")),
             "seq": _counter(said.get("seq")), "settled": settled, "body": text, "body_sha256": log.sha256(text),
-            "problems": json.dumps(kept), "received_at": self._received_at, "via": self._via,
+            "problems": json.dumps(kept), "received_at": self._received_at, "via": self._handed.how,
         })
         told = [with_words(one, ENGLISH, self._house) for one in kept]
         self._results.append({"id": _short_text(said.get("id")), "settled": settled, "problems": told})

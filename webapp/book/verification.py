@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from webapp.book.fold import month_sums, unjudged
-from webapp.book.house import proof
+from webapp.book.house import phone_keys, proof
 from webapp.book.periods import accounts, closes
 from webapp.book.record import evidence, log, seals
 from webapp.book.record.store import Book
@@ -20,5 +20,5 @@ def verify(book: Book) -> list[str]:
 
 def verify_as_it_is(book: Book) -> list[str]:
     """Return a sentence for each thing that does not hold; nothing is judged first, so nothing may wait to be."""
-    parts = (log, seals, proof, evidence, accounts, closes, month_sums)
+    parts = (log, seals, proof, phone_keys, evidence, accounts, closes, month_sums)
     return [wrong for part in parts for wrong in part.verify(book)]

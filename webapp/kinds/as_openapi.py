@@ -87,6 +87,16 @@ def _paths(api: APISpec) -> None:
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok"]}, "The device."),
                       **_errors(400, 401, 403, 413, 415, 422, 429)},
     }})
+    coordinate = {"type": "string", "minLength": 43, "maxLength": 43, "pattern": "^[A-Za-z0-9_-]*$"}
+    key = {"type": "object", "required": ["x", "y", "from_seq"],
+           "properties": {"x": coordinate, "y": coordinate,
+                          "from_seq": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}}}
+    api.path("/api/phone-key", operations={"post": {
+        "operationId": "phoneKey", "security": device, "summary": "Bring the public half of this phone's key.",
+        "requestBody": {"required": True, **_json(key, "The key on P-256, and the counter when it was made.")},
+        "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "key"]}, "Its thumbprint."),
+                      **_errors(400, 401, 403, 413, 415, 422)},
+    }})
     api.path("/api/openapi.json", operations={"get": {
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},

@@ -14,6 +14,7 @@ from webapp.kinds.spec import Field, Kind
 
 BATCH_MOST = 200
 TEXT_MOST = 2000
+SIGNATURE_MOST = 200
 SEQ_MOST = 2**53 - 1
 _STAMP = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:\d\d)\Z", re.ASCII)
 _Codes: TypeAlias = dict[str, str | list[Any] | dict[Any, Any]]
@@ -117,6 +118,7 @@ class EntrySchema(Schema):
     remark = _text(load_default="")
     amends = fields.String(load_default=None, allow_none=True, validate=_check_uuid, error_messages=_NO_TEXT)
     reason = _text(load_default="")
+    signature = _text(SIGNATURE_MOST, load_default="")
 
 
 class HandInSchema(Schema):
@@ -190,6 +192,7 @@ class ReceiptSchema(Schema):
     )
     heads = fields.List(fields.String(), metadata={
         "description": "What the book holds, signed, a line of JSON for each of its lists: to be kept and sent back."})
+    key = fields.String(metadata={"description": "The thumbprint of the key that this phone brought last, or empty."})
     has_head = fields.Boolean(metadata={"description": "Whether the book still has the head that was sent with it."})
 
 

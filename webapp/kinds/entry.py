@@ -35,6 +35,7 @@ class Entry(TypedDict):
     amends: NotRequired[str | None]
     reason: NotRequired[str | None]
     remark: NotRequired[str | None]
+    signature: NotRequired[str]  # of the phone: the name of its key, a point, the signature (book/record/signing.py)
 
 
 class Correction(TypedDict):

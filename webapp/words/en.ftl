@@ -262,6 +262,7 @@ missing-mark = The vessel's mark is missing. Scan the label, or type it.
 amends_itself = It says that it amends itself. Log it anew.
 clash-in_book = This id is in the book with another body, under number { $number }. A person decides.
 clash-in_batch = This id comes twice in one batch with two bodies. The first is in the book. A person decides.
+bad_signature = It does not bear the signature of the phone that it names: it was changed after it was logged. Log it anew.
 not_the_desk = It says that it was logged at the desk. Log it anew, at the desk or on the phone.
 may_not_answer = Answers are given at the desk, by a distiller or the office. Sign in there, then answer.
 

@@ -35,6 +35,7 @@ SORTS = {
     "invited": "invitation made",
     "password": "own password set",
     "let_in": "phone let in",
+    "phone_key": "key of a phone",
     "not_let_in": "phone not let in",
     "shut_out": "phone shut out",
     "person": "person changed",

@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 
-from webapp.book.house import parties, people, registry
+from webapp.book.house import parties, people, phone_keys, registry
 from webapp.book.record.changes import note_change
 from webapp.book.record.schema import REGISTRY_STATED
 from webapp.book.record.store import Book
@@ -86,6 +86,7 @@ def _registry(book: Book) -> dict[str, Rows]:
         "person": {one["code"]: {**one, **marks.get(one["code"], {})} for one in people.people(book)},
         "vessel": {row["mark"]: {**row} for row in registry.vessels(book)},
         "instrument": {row["id"]: {**row} for row in registry.instruments(book)},
+        "phone key": {one["thumbprint"]: {**one} for one in phone_keys.all_keys(book)},
         "party": {f"{one['name']}, {one['role']}": {**one} for one in parties.parties(book)},
         "limit": {row["at"]: {"usual": row["usual"], "possible": row["possible"]} for row in limits},
         "check limit": dict(_check_limits(site)),

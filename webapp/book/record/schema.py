@@ -288,12 +288,22 @@ TASTINGS = """
 CREATE TABLE tasting_keys (seal TEXT PRIMARY KEY, key TEXT NOT NULL) STRICT, WITHOUT ROWID;
 """
 
+# Public keys of phones, by which the signature of an entry is looked at (record/signing.py).
+DEVICE_KEYS = """
+CREATE TABLE device_keys (
+    thumbprint TEXT PRIMARY KEY, device TEXT NOT NULL, x TEXT NOT NULL, y TEXT NOT NULL, from_seq INTEGER NOT NULL,
+    at TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX device_keys_device ON device_keys (device, from_seq);
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
     ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS), ("places", PLACES),
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
     ("tastings", TASTINGS),
+    ("device_keys", DEVICE_KEYS),
 ]
 
 

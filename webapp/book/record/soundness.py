@@ -15,7 +15,7 @@ from marshmallow import ValidationError
 import webapp.kinds
 from webapp.book.record.log import canonical
 from webapp.book.record.upcast import stored_mark, upcast
-from webapp.kinds.as_schema import SEQ_MOST, entry_schema
+from webapp.kinds.as_schema import SEQ_MOST, SIGNATURE_MOST, entry_schema
 from webapp.kinds.entry import Entry
 from webapp.kinds.faults import fault_of
 from webapp.kinds.message import Message, message
@@ -70,6 +70,7 @@ def _has_plain_shape(entry: dict[str, Any]) -> bool:
     return (
         all(_is_short(text, 40) for text in texts)
         and _is_short(entry.get("mark", ""), 16)
+        and _is_short(entry.get("signature", ""), SIGNATURE_MOST)
         and entry.get("mark_by", "") in ("", "scanned", "typed", "picked")
         and type(entry["kind_version"]) is int
         and 1 <= entry["kind_version"] <= 1000

@@ -16,14 +16,15 @@ from werkzeug.datastructures import MultiDict
 import webapp.kinds
 from webapp.access import current, needs
 from webapp.access.again import fresh
-from webapp.book import intake
+from webapp.book import handed, intake
 from webapp.book.fold import queries, row_reader
-from webapp.book.house import devices, places, registry
+from webapp.book.house import devices, phone_keys, places, registry
 from webapp.book.lineage import lineage
 from webapp.book.periods.periods import litres, proof_gallons
 from webapp.book.periods.postings import Postings, load_postings
 from webapp.book.record import log
 from webapp.book.record.rows import Family, Logged, Wanted
+from webapp.book.record.signing import name_of_key
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.entries.offer import accounts_beside, find_offers
 from webapp.desk.forms import AnswerForm
@@ -111,7 +112,8 @@ def entry_page(entry_id: str) -> ResponseReturnValue:
         offer=offer, offers=offers, offered=_figures_by_label(offered_read),
         accounts=accounts_beside(row, asked, offer, moved) if offer else None,
         family=[line_of(*pair) for pair in zip(story, reads, strict=True)] if len(story) > 1 else [],
-        phone=_phones().get(row["device"]),
+        phone=(phones := _phones()).get(row["device"]),
+        **_who_signed(row, phones),
         stands=places.stands_at(current.book, [row["mark"]]).get(row["mark"], "") if row["mark"] else "",
         asked=asked,
         form=AnswerForm(),
@@ -139,6 +141,19 @@ def _subjects(family: Family) -> list[lineage.Subject]:
     if effective is None or effective["standing"] != "entered":
         return []
     return lineage.subjects_of(current.book, family["root"], effective["id"])
+
+
+def _who_signed(row: Logged, phones: Mapping[str, str]) -> dict[str, str]:
+    """Return whose signature an entry bears and which phone brought it, in words."""
+    carrier = handed.read_way(row["via"]).carrier
+    brought = phones.get(carrier, carrier)
+    if row["device"] == devices.DESK:
+        return {"signature": "none: it was entered at the desk", "brought": ""}
+    if key := phone_keys.signer_of(current.book, row["entry"]):
+        return {"signature": f"of {phones.get(key['device'], key['device'])}, and it holds", "brought": brought}
+    if name_of_key(row["entry"]):
+        return {"signature": "with a key that the book has not got", "brought": brought}
+    return {"signature": "none: the phone or its browser gave none", "brought": brought}
 
 
 def _phones() -> dict[str, str]:
