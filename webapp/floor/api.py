@@ -81,7 +81,7 @@ def hand_in() -> ResponseReturnValue:
 def phone_key() -> ResponseReturnValue:
     """Keep the public half of the key by which a phone that is let in signs what is logged on it."""
     if not current.device:
-        return error_answer(403, "Only a phone that is let in has a key. Let it in first.")
+        return error_answer(409, "Only a phone that is let in has a key. Let it in first.")
     body = read_json(request)
     said = body if isinstance(body, dict) else {}
     x, y, from_seq = said.get("x"), said.get("y"), said.get("from_seq")

@@ -53,6 +53,7 @@ def _json(schema: Mapping[str, object], words: str) -> dict[str, object]:
 
 def _errors(*statuses: int) -> dict[str, object]:
     words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages, or not let in.", 404: "No such thing.",
+             409: "Not from this side.",
              413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}
     return {str(status): _json(_ref("Error"), words[status]) for status in statuses}
 
@@ -95,7 +96,7 @@ def _paths(api: APISpec) -> None:
         "operationId": "phoneKey", "security": device, "summary": "Bring the public half of this phone's key.",
         "requestBody": {"required": True, **_json(key, "The key on P-256, and the counter when it was made.")},
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "key"]}, "Its thumbprint."),
-                      **_errors(400, 401, 403, 413, 415, 422)},
+                      **_errors(400, 401, 403, 409, 413, 415, 422)},
     }})
     api.path("/api/openapi.json", operations={"get": {
         "operationId": "describe", "summary": "This description.",
