@@ -1,4 +1,4 @@
-"""The phone's own key: made at letting in, used when an entry is logged, held equal with the book's way of reading it."""
+"""The phone's own key: made at letting in, used when an entry is logged, held equal with the book's way of it."""
 
 from __future__ import annotations
 
@@ -22,7 +22,8 @@ _LIKE_THE_BOOK = """async ({ key, cases }) => {
   const bytes = (text) => Uint8Array.from(atob(text.replace(/-/g, "+").replace(/_/g, "/")), (c) => c.charCodeAt(0));
   return Promise.all(cases.map(async ({ entry, signed, signature }) => {
     const made = signedBytes(entry);
-    const holds = await crypto.subtle.verify({ name: "ECDSA", hash: "SHA-256" }, known, bytes(signature.split(".")[1]), made);
+    const raw = bytes(signature.split(".")[1]);
+    const holds = await crypto.subtle.verify({ name: "ECDSA", hash: "SHA-256" }, known, raw, made);
     return [new TextDecoder().decode(made) === signed, holds];
   }));
 }"""
@@ -33,7 +34,8 @@ _AT_ONCE = """async (draft) => {
 _TAKE_KEY_OUT = """async () => {
   const { getMeta } = await import("/static/slate/db.js");
   const key = await getMeta("signing_key");
-  const tried = await Promise.all(["jwk", "pkcs8", "raw"].map((form) => crypto.subtle.exportKey(form, key).then(() => true, () => false)));
+  const takeOut = (form) => crypto.subtle.exportKey(form, key).then(() => true, () => false);
+  const tried = await Promise.all(["jwk", "pkcs8", "raw"].map(takeOut));
   return [key.type, key.extractable, tried.some(Boolean)];
 }"""
 _WITHOUT = "Object.defineProperty(crypto, 'subtle', { value: undefined, configurable: true })"
