@@ -13,7 +13,8 @@ entries.jsonl    every entry, in the order of the book. `body` is the entry as i
                  with unit and instrument; `book_no`, `received_at`, `skew_s` [s] and `via` are what the book added.
 aside.jsonl      what was refused or clashed, with the reasons.
 vessels, instruments, limits, site, people, devices, device_keys, settings, closes, seen, changes: the registry,
-                 closed periods, counters of phones seen, and who changed what. A vessel's `mark` is what stands on its label.
+                 closed periods, counters of phones seen, and who changed what. A vessel's `mark` is what stands on
+                 its label.
 
 Times: `read_at` and `typed_at` are the phone's, with offset; `received_at` is the book's, UTC.
 
