@@ -33,6 +33,7 @@ from webapp.keeping.wreck import Row, Table, as_log_row, copy_readable, is_sound
 _NOT_READ = LEFT_BEHIND | SECRET_TABLES
 _SEEN = "seen"  # worked out anew: what is missing is then a gap, which phones are asked to fill
 PHONE_DAYS = 30
+_ALONE_MOST = 100
 
 
 @dataclass
@@ -141,6 +142,7 @@ def _choose(sources: list[tuple[str, dict[str, Table]]], said: Salvaged) -> dict
                 found.setdefault(row["book_no"], []).append((name, row))
             elif isinstance(row["book_no"], int) and 0 < row["book_no"] < 2**40:
                 unsound.add(row["book_no"])
+    _put_back_numbers(found)
     chosen: dict[int, Row] = {}
     ids: set[str] = set()
     before: str | None = log.FIRST_DIGEST
@@ -164,6 +166,21 @@ def _choose(sources: list[tuple[str, dict[str, Table]]], said: Salvaged) -> dict
     # A number far beyond all others is itself what was damaged.
     said.damaged = sorted(number for number in unsound if number not in chosen and number <= last + len(unsound))
     return chosen
+
+
+def _put_back_numbers(found: dict[int, list[tuple[str, Row]]]) -> None:
+    """Give entries under a number of nobody's neighbourhood the one that the chain proves: SQLite keeps it apart."""
+    alone = [number for number in found if number - 1 not in found and number + 1 not in found and number > 1]
+    for gap in [number + 1 for number in found if number + 1 not in found]:
+        for number in alone[:_ALONE_MOST]:
+            for name, row in found.get(number, []):
+                moved = {**row, "book_no": gap}
+                if any(log.is_linked(before["digest"], as_log_row(moved)) for _, before in found[gap - 1]):
+                    found.setdefault(gap, []).append((name, moved))
+                    found[number].remove((name, row))
+                    break
+    for number in [number for number in alone if not found[number]]:
+        del found[number]
 
 
 def _fill(

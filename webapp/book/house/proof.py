@@ -47,9 +47,22 @@ def verify(book: Book) -> list[str]:
 
 
 def state_registry(book: Book) -> None:
-    """Note as one change what the registry says and no change has named, unless that was done. Inside a write."""
+    """Note as one change what the registry says and no change has named, unless that was done. Inside a write.
+
+    Where a line of the registry or of its changes cannot be read, nothing is noted: `verify` says so.
+    """
     if book.one("SELECT 1 FROM settings WHERE name = ?", (REGISTRY_STATED,)):
         return
+    try:
+        said = _unnamed(book)
+    except (ValueError, TypeError, LookupError, AttributeError):
+        return
+    note_change(book, "", STATEMENT, "registry", None, said)
+    book.db.conn.execute("INSERT INTO settings VALUES (?, (SELECT max(no) FROM changes))", (REGISTRY_STATED,))
+
+
+def _unnamed(book: Book) -> dict[str, object]:
+    """Return by what they are the rows and columns that no change has named, and all columns that there are."""
     told, stated, columns = _told(book), {}, {}
     for what, rows in _registry(book).items():
         heard = _find_without_secret(book) if what == "device" else set()
@@ -59,9 +72,7 @@ def state_registry(book: Book) -> None:
         }
         stated[what] = {key: row for key, row in unnamed.items() if row or key not in told.get(what, {})}
         columns[what] = sorted({name for row in rows.values() for name in row})
-    said = {**{what: rows for what, rows in stated.items() if rows}, "columns": columns}
-    note_change(book, "", STATEMENT, "registry", None, said)
-    book.db.conn.execute("INSERT INTO settings VALUES (?, (SELECT max(no) FROM changes))", (REGISTRY_STATED,))
+    return {**{what: rows for what, rows in stated.items() if rows}, "columns": columns}
 
 
 def proved_since(book: Book) -> str:
