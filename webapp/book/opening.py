@@ -61,7 +61,9 @@ def open_book(path: Path | str) -> Book:
                 database.conn.execute("DELETE FROM settings WHERE name = 'fold_anew'")
             keeping.prepare(book)
             proof.state_registry(book)
-    except BaseException:
+    except BaseException as error:
         book.close()
+        if isinstance(error, sqlite3.IntegrityError):  # nothing of anybody's typing is written here
+            raise BookDamaged(error) from error
         raise
     return book
