@@ -63,7 +63,8 @@ def open_book(path: Path | str) -> Book:
             proof.state_registry(book)
     except BaseException as error:
         book.close()
-        if isinstance(error, sqlite3.IntegrityError):  # nothing of anybody's typing is written here
+        # Nothing of anybody's typing is written here, and the schema is one that was made here.
+        if isinstance(error, sqlite3.IntegrityError) or str(error).startswith(("no such column", "no such table")):
             raise BookDamaged(error) from error
         raise
     return book
