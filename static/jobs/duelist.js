@@ -2,7 +2,10 @@
 /** What is due, drawn for the day's page: short groups, each line leads to its form. */
 import { badge } from "../ui/badge.js";
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
+import { some } from "../shell/words.js";
+import { current } from "../slate/who.js";
 import { duesOf } from "./cellar/due.js";
+import { setsOf } from "./tasting/sets.js";
 
 export { roomOf } from "../trade/placenames.js";
 
@@ -19,6 +22,16 @@ export function dueList(cards, house, instruments, now = Date.now()) {
   const groups = duesOf(cards, house, instruments, now);
   const rest = ROUNDS.filter((round) => cards.some(round.wants) && !groups.some((group) => group.round === round.path));
   return [...groups.map(section), rest.length ? html`<nav class="buttons" aria-label="Rounds">${rest.map(({ path, words }) => html`<a class="button" href=${path}>${words}</a>`)}</nav>` : nothing];
+}
+
+/** Glasses of a blind tasting that wait for whoever logs. */
+export async function glassesDue() {
+  const who = await current();
+  const open = who ? (await setsOf(who.code)).filter((one) => one.open.length) : [];
+  if (!open.length) return nothing;
+  const sets = open.reduce((sum, one) => sum + one.open.length, 0);
+  return html`<section data-due="tasting"><h2 class="row row--apart"><span>Blind tasting <span class="quiet">${sets}</span></span><a class="button" href="/job/tasting">Taste</a></h2>
+    <ul class="list list--links">${open.map(({ tasting, open: mine }) => line({ mark: "", name: tasting.name, why: tasting.question, end: some(mine.length, "set", "sets"), path: "/job/tasting" }))}</ul></section>`;
 }
 
 /** @param {import("./cellar/due.js").Group} group */

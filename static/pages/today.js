@@ -21,6 +21,8 @@ const QUERIES_SHOWN = 4;
 let wanted = "";
 /** @type {any} the list of what is due, from the part of the app that comes after the first install */
 let due = null;
+/** @type {() => Promise<any>} glasses that wait to be tasted, from the same part */
+let glasses = async () => nothing;
 /** @type {HTMLElement} where those who share this phone are drawn */
 const people = Object.assign(document.createElement("div"), { hidden: true });
 /** @type {any} reminders, from the same part */
@@ -38,6 +40,7 @@ export async function start() {
   await show();
   const job = await import("../jobs/duelist.js").catch(() => null);
   due = job?.dueList;
+  glasses = job?.glassesDue ?? glasses;
   roomOf = job?.roomOf ?? roomOf;
   timers = await import("../jobs/timers/show.js").catch(() => null);
   onTimers(() => void show());
@@ -51,7 +54,7 @@ async function show() {
   setHead({ first: house.name });
   if (!cards.length) return render(noCards(fresh), body);
   const reminders = timers ? timers.timerList(await timers.timersNow()) : nothing;
-  render([people, runs(cards), reminders, queries(cards), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
+  render([people, runs(cards), reminders, queries(cards), await glasses(), due ? due(cards, house, meters) : nothing, handover(said), places(cards, house)], body);
 }
 
 /** @param {string|null} fresh */

@@ -27,6 +27,7 @@ PAGES = {
     "slate": "/slate",
     "who": "/who",
     "more": "/more",
+    "blind tasting": "/job/tasting",
     "let in": "/start",
 }
 # Tall: a target half under the foot of a scrolled page is no small target.

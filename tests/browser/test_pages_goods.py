@@ -326,6 +326,9 @@ def test_plus_figure_and_button_are_in_sight_at_any_size(store: Floor) -> None:
 
 
 def test_a_blind_tasting_shows_codes_alone_and_each_set_is_answered_once(store: Floor) -> None:
+    today = store.open("/today").locator("[data-due=tasting]")
+    today.wait_for()
+    assert today.locator(".list__end").inner_text() == "2 sets"
     page = store.open("/job/tasting")
     before = len(store.entries())
     glasses = page.locator(".tasted__glass")

@@ -104,6 +104,9 @@ def test_a_tasting_is_set_out_poured_answered_opened_and_cited(house: House, fil
     assert "By guessing alone so many or more come 1 time in 56 (p 0.02)." in page, "13 of 729, counted by hand"
     assert "cut at 62" in page and "find a difference four times in five" in page
     assert "Tasted blind" in taster.get(f"/desk/vessels/{C1}").text
+    traced = taster.get(f"/desk/trace/{C1}").text
+    assert "Tasted blind" in traced and "/desk/tastings/T-1" in traced
+    assert "Tasted blind" not in taster.get(f"/desk/trace/{R1}").text
     house.log("cut_plan", S1, 10**6 + 50, what="plum", hearts_to=("62", "pct_vol"), tasting="T-1")
     assert "Blind tasting T-1" in taster.get("/desk/runs/plans").text
     maker.post("/desk/tastings/T-1/open", data=opened)

@@ -8,17 +8,16 @@ import { handOrAsk } from "../../shell/hand.js";
 import { getKind } from "../../shell/phone.js";
 import { showFull } from "../../form/full.js";
 import { onCards } from "../../slate/cards.js";
-import { getMeta } from "../../slate/db.js";
 import { localStamp } from "../../slate/entry.js";
-import { all, log as chalk } from "../../slate/queue.js";
-import { struckBy } from "../../slate/strikes.js";
+import { log as chalk } from "../../slate/queue.js";
 import { wear } from "../../ui/sheet.js";
 import { render } from "../../vendor/lit-html/lit-html.js";
 import { part } from "../panel.js";
+import { setsOf } from "./sets.js";
 import { ask, choose, done } from "./view.js";
 
-/** @typedef {{person: string, set_no: number, codes: string[]}} Serving */
-/** @typedef {{name: string, question: string, method: string, sets: Serving[], answered: [string, number][]}} Tasting */
+/** @typedef {import("./sets.js").Serving} Serving */
+/** @typedef {import("./sets.js").Tasting} Tasting */
 /** @typedef {{picked: string, order: string[], sure: string, gave_away: string[]}} Said */
 
 /** @returns {Said} */
@@ -35,18 +34,9 @@ export async function start() {
   onCards(() => void (here.set || load())); // a set that is being answered stays under the thumb
 }
 
-/** The sets of this person that no entry answers yet, on the slate or in the book. */
+/** The next set of this person, or the choice between tastings, or that nothing waits. */
 async function load() {
-  /** @type {Tasting[]} */
-  const tastings = (await getMeta("tastings")) ?? [];
-  const kept = await all();
-  const struck = struckBy(kept.map((one) => one.entry));
-  const said = new Set(kept.filter((one) => one.entry.kind === "tasting_answer" && one.state !== "refused" && !struck.has(one.id) && one.entry.person === here.who.code)
-    .map((one) => `${one.entry.values.session?.raw} ${one.entry.values.set_no?.raw}`));
-  const left = tastings.map((tasting) => ({
-    tasting, mine: tasting.sets.filter((set) => set.person === here.who.code),
-    open: tasting.sets.filter((set) => set.person === here.who.code && !said.has(`${tasting.name} ${set.set_no}`) && !tasting.answered.some(([person, no]) => person === set.person && no === set.set_no)),
-  })).filter(({ mine }) => mine.length);
+  const left = await setsOf(here.who.code);
   const wanted = left.filter(({ open }) => open.length);
   const next = wanted.find(({ tasting }) => tasting.name === here.tasting?.name) ?? (wanted.length === 1 ? wanted[0] : null);
   if (next) return show(next.tasting, next.open[0]);

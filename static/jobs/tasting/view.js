@@ -4,8 +4,8 @@ import { icon } from "../../icons/icons.js";
 import { some } from "../../shell/words.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 
-/** @typedef {import("./tasting.js").Tasting} Tasting */
-/** @typedef {import("./tasting.js").Serving} Serving */
+/** @typedef {import("./sets.js").Tasting} Tasting */
+/** @typedef {import("./sets.js").Serving} Serving */
 /** @typedef {import("./tasting.js").Said} Said */
 
 /** @type {Record<string, {ask: string, how: string, named: string}>} */

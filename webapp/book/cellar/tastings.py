@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from typing import TypedDict
 
 from webapp.book.fold.states import load_newest, load_newest_of
+from webapp.book.lineage.lineage import Node, Trace
 from webapp.book.record import log
 from webapp.book.record.rows import Logged
 from webapp.book.record.store import Book
+from webapp.kinds.effects.tasting import sample_mark
 from webapp.kinds.key import tasting_key
 from webapp.kinds.state import Vessel
-from webapp.kinds.tasting_state import Serving, Tasting, TastingAnswer
+from webapp.kinds.tasting_state import Sample, Serving, Tasting, TastingAnswer
 from webapp.kinds.tasting_texts import read_key, read_samples
 from webapp.trade import sensory
 
@@ -33,10 +35,12 @@ class TastingOnPhone(TypedDict):
 
 
 class SetOut(TypedDict):
-    """A blind tasting as it was set out: its name and its question."""
+    """A blind tasting as it was set out: its name, its question, when, and of which samples."""
 
     name: str
     question: str
+    at: str
+    samples: list[Sample]
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,21 +94,42 @@ def names_of(vessel: Vessel) -> list[str]:
     return list(dict.fromkeys(str(line["values"].get("name") or "") for line in reversed(lines)))
 
 
-def of_run(book: Book, name: str) -> list[SetOut]:
-    """Return the tastings that a run was a sample of, newest first, as they were set out: one look into the log."""
-    wanted = name.strip().casefold()
-    rows = log.find_entries(book, kind="tasting_session", limit=LIST_MOST) if wanted else []
+def load_set_out(book: Book) -> list[SetOut]:
+    """Return the tastings as they were set out, newest first: one look into the log, for pages about their samples."""
     found: list[SetOut] = []
-    for row in rows:
-        samples, _ = read_samples(_raw(row, "samples"))
-        is_of_run = any(one["sort"] == "run" and one["name"].casefold() == wanted for one in samples)
-        if is_of_run and row["standing"] == "entered":
-            found.append({"name": _raw(row, "name"), "question": _raw(row, "question")})
+    for row in log.find_entries(book, kind="tasting_session", limit=LIST_MOST):
+        if row["standing"] == "entered":
+            samples, _ = read_samples(_raw(row, "samples"))
+            at = row["order_key"][:19] + "Z"
+            found.append({"name": _raw(row, "name"), "question": _raw(row, "question"), "at": at, "samples": samples})
     return found
+
+
+def of_run(book: Book, name: str) -> list[SetOut]:
+    """Return the tastings that a run was a sample of, newest first."""
+    wanted = name.strip().casefold()
+    return [one for one in load_set_out(book) if any(
+        sample["sort"] == "run" and sample["name"].casefold() == wanted for sample in one["samples"])] if wanted else []
 
 
 def _raw(row: Logged, name: str) -> str:
     return str((row["entry"]["values"].get(name) or {}).get("raw") or "").strip()
+
+
+def of_trace(found: Sequence[SetOut], made: Trace) -> list[SetOut]:
+    """Return those whose samples are part of a trace: its runs, its batches, and its vessels while they held that."""
+    return [one for one in found if any(_is_in(node, sample, one["at"]) for node in made.nodes.values()
+                                        for sample in one["samples"])]
+
+
+def _is_in(node: Node, sample: Sample, at: str) -> bool:
+    name = sample["name"].casefold()
+    if sample["sort"] == "batch":
+        return name in {str(node.facts.get(fact) or "").casefold() for fact in ("batch", "lot_mark")}
+    if sample["sort"] == "run":
+        return node.sort == "run" and node.name.casefold() == name
+    until = str(node.facts.get("ended_at") or "") or "~"
+    return node.id[:2] == "f:" and node.mark == sample_mark(sample["name"]) and node.at <= at <= until
 
 
 def for_phones(book: Book) -> list[TastingOnPhone]:

@@ -50,7 +50,7 @@ def serving_paper(
     lines: list[list[Cell]] = []
     for serving, word in sets:
         codes = (["R"] if len(word) > len(serving["codes"]) else []) + serving["codes"]
-        said = "   ".join(f"{code} = {letter}" for code, letter in zip(codes, word, strict=True))
+        said = " · ".join(f"{code} = {letter}" for code, letter in zip(codes, word, strict=True))
         lines.append([names.get(serving["person"], serving["person"]), str(serving["set_no"]), said, Box()])
     paper.table(("Taster", "Set", "Glass = sample", "Poured"), lines, (34, 10, 84, 14), numbers="lrll", high=ROW_HIGH)
     paper.signatures("Poured by")

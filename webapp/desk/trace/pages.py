@@ -6,6 +6,7 @@ from flask import Response, abort, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
+from webapp.book.cellar import tastings
 from webapp.book.goods import goods
 from webapp.book.lineage import certificates, lineage, search
 from webapp.book.lineage.lineage import Node, Trace
@@ -58,6 +59,7 @@ def trace_page(key: str) -> ResponseReturnValue:
         most=LISTED_MOST,
         tested=tested,
         untested=certificates.untested(tested),
+        tasted=tastings.of_trace(tastings.load_set_out(current.book), made),
     )
 
 
