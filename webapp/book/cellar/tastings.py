@@ -7,11 +7,9 @@ from dataclasses import dataclass
 from typing import TypedDict
 
 from webapp.book.fold.states import load_newest, load_newest_of
-from webapp.book.lineage.lineage import Node, Trace
 from webapp.book.record import log
 from webapp.book.record.rows import Logged
 from webapp.book.record.store import Book
-from webapp.kinds.effects.tasting import sample_mark
 from webapp.kinds.key import tasting_key
 from webapp.kinds.state import Vessel
 from webapp.kinds.tasting_state import Sample, Serving, Tasting, TastingAnswer
@@ -114,22 +112,6 @@ def of_run(book: Book, name: str) -> list[SetOut]:
 
 def _raw(row: Logged, name: str) -> str:
     return str((row["entry"]["values"].get(name) or {}).get("raw") or "").strip()
-
-
-def of_trace(found: Sequence[SetOut], made: Trace) -> list[SetOut]:
-    """Return those whose samples are part of a trace: its runs, its batches, and its vessels while they held that."""
-    return [one for one in found if any(_is_in(node, sample, one["at"]) for node in made.nodes.values()
-                                        for sample in one["samples"])]
-
-
-def _is_in(node: Node, sample: Sample, at: str) -> bool:
-    name = sample["name"].casefold()
-    if sample["sort"] == "batch":
-        return name in {str(node.facts.get(fact) or "").casefold() for fact in ("batch", "lot_mark")}
-    if sample["sort"] == "run":
-        return node.sort == "run" and node.name.casefold() == name
-    until = str(node.facts.get("ended_at") or "") or "~"
-    return node.id[:2] == "f:" and node.mark == sample_mark(sample["name"]) and node.at <= at <= until
 
 
 def for_phones(book: Book) -> list[TastingOnPhone]:

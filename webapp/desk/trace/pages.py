@@ -6,11 +6,12 @@ from flask import Response, abort, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
-from webapp.book.cellar import tastings
+from webapp.book.cellar.tastings import load_set_out
 from webapp.book.goods import goods
 from webapp.book.lineage import certificates, lineage, search
 from webapp.book.lineage.lineage import Node, Trace
 from webapp.desk.blueprint import bp
+from webapp.desk.tasting.traced import of_trace
 from webapp.desk.trace import files as trace_files
 from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, made_name, sections, standing_spirit
 from webapp.desk.trace.picture import draw, percent
@@ -59,7 +60,7 @@ def trace_page(key: str) -> ResponseReturnValue:
         most=LISTED_MOST,
         tested=tested,
         untested=certificates.untested(tested),
-        tasted=tastings.of_trace(tastings.load_set_out(current.book), made),
+        tasted=of_trace(load_set_out(current.book), made),
     )
 
 
