@@ -86,7 +86,7 @@ def _input(
             value = figures[source]
         else:
             value, unit = values.get(source), (entry["values"].get(source) or {}).get("unit") or ""
-        if isinstance(value, int | float):
+        if isinstance(value, (int, float)):
             return sums.Quantity(float(value), units.canonical_unit(unit)) if unit else float(value)
     return None
 

@@ -116,7 +116,10 @@ def _likeliest(read: Read, asked: Sequence[Asked]) -> list[_Likely]:
     fields = frozenset[str]().union(*(fields for fields, _ in made))
     figures = frozenset[str]().union(*(figures for _, figures in made))
     found: dict[frozenset[Box], _Likely] = {}
+    best: list[float] = []  # the weights of what would be tried so far, the least first
     for weight, boxes, why in sorted(_ways(read, fields), key=lambda way: -way[0]):
+        if best and (weight < best[-1] * LEAST or (len(best) == TRIED_MOST and weight <= best[0])):
+            break  # none weighs more than how often it is so
         key = frozenset(boxes)
         values = _values_with(read, boxes) if key not in found else None
         if values is None:
@@ -127,6 +130,7 @@ def _likeliest(read: Read, asked: Sequence[Asked]) -> list[_Likely]:
         if any(fits):
             near = prod(max(_closeness(known, expected)[0] for expected in one.expects) for one in asked if one.expects)
             found[key] = _Likely(weight * near, boxes, why, fits)
+            best = sorted([*best, weight * near])[-TRIED_MOST:]
     ranked = sorted(found.values(), key=lambda one: -one.weight)
     return [one for one in ranked[:TRIED_MOST] if one.weight >= ranked[0].weight * LEAST]
 

@@ -238,7 +238,7 @@ Body = Mapping[str, object]  # any state, where nobody looks into it
 def figure_in(values: Mapping[str, Value], name: str) -> float | None:
     """Return a figure among values as they were read, or None."""
     value = values.get(name)
-    return value if isinstance(value, float | int) else None
+    return value if isinstance(value, (float, int)) else None
 
 
 def text_in(values: Mapping[str, Value], name: str) -> str | None:

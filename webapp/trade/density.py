@@ -252,7 +252,7 @@ def _check_temp(temp_c: Number) -> None:
 def check_liquid(mass_fraction: Number, temp_c: Number) -> None:
     """Raise OutOfDomain where the temperature is outside the formula or the mixture may be part ice."""
     _check_temp(temp_c)
-    if np.all(temp_c >= 0):
+    if temp_c >= 0 if isinstance(temp_c, float) else np.all(temp_c >= 0):
         return
     limit = freezing_limit_c(mass_fraction)
     if not np.any(temp_c < limit):

@@ -33,7 +33,7 @@ def as_number(value: float) -> float: ...
 def as_number(value: Number) -> Number: ...
 def as_number(value: Number) -> Number:
     """Return a float for one number, an array of float for several."""
-    if isinstance(value, float | int):
+    if isinstance(value, (float, int)):
         return float(value)
     array = np.asarray(value, dtype=float)
     return float(array) if array.ndim == 0 else array
@@ -163,7 +163,7 @@ def round_half_up(value: N, decimals: int) -> N:
     scale = 10.0**decimals
     size: Number
     sign: Number
-    if isinstance(value, float | int):
+    if isinstance(value, (float, int)):
         size, sign = abs(value), -1.0 if value < 0 else 1.0
     else:
         size, sign = np.abs(value), np.where(value < 0, -1.0, 1.0)

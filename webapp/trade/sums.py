@@ -5,6 +5,7 @@ A kind names a sum and says which of its fields feeds which input. ``static/trad
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 from webapp.trade import alcoholometry, obscured, proof, reducing, sugar, table1
@@ -15,6 +16,7 @@ from webapp.trade.gauging import obscuration_proof, proof_gallons_from_pounds, w
 from webapp.trade.numeric import check_range
 from webapp.trade.units import from_canonical, quantity_of, to_canonical
 
+ANSWERS_KEPT = 4096
 OBSCURATION_FROM = 0.4  # g/100 mL; below it the hydrometer's proof may stand: 27 CFR 30.31
 
 
@@ -82,10 +84,21 @@ def compute(name: str, values: Mapping[str, Given | None]) -> float | None:
     As each function that the sum calls.
     """
     wanted = SUMS[name]
-    given = [value for input_name in wanted.inputs if (value := values.get(input_name)) is not None]
+    given = tuple(value for input_name in wanted.inputs if (value := values.get(input_name)) is not None)
     if len(given) < len(wanted.inputs):
         return None
+    if any((value[0] if isinstance(value, tuple) else value) == 0 for value in given):
+        return _run(name, given)  # 0.0 and -0.0 are one key, and may have answers that are written otherwise
+    return _run_once(name, given)
+
+
+def _run(name: str, given: tuple[Given, ...]) -> float:
+    wanted = SUMS[name]
     return wanted.run(*(_in_input_unit(n, v) for n, v in zip(wanted.inputs, given, strict=True)))
+
+
+# The same sum of the same inputs is asked for when an entry is read, judged, and read as it may have been meant.
+_run_once = lru_cache(maxsize=ANSWERS_KEPT)(_run)
 
 
 def _in_input_unit(input_name: str, value: Given) -> Given:

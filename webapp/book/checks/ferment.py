@@ -50,7 +50,7 @@ def _lines(read: Read, view: View) -> list[_Gravity]:
     lines = view.recent(read.mark, "ferment_reading")
     return [
         _Gravity(line["at"], gravity) for line in lines
-        if line["at"] >= since and (gravity := figure_in(line["values"], "gravity")) is not None
+        if line["at"] >= since and isinstance(gravity := line["values"].get("gravity"), (float, int))
     ]
 
 

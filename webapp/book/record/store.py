@@ -24,7 +24,7 @@ from webapp.book.record.memory import Memory
 RowT = TypeVar("RowT")
 BUSY_MS = 10_000
 CACHE_KIB = 32_768
-TOGETHER_MOST = 600  # entries of several hand-ins that are taken in one write
+TOGETHER_MOST = 400  # entries of several hand-ins that are taken in one write
 _DISK = "The book cannot be written: {}. Make room on the server's disk, or look at its rights; then try again."
 _NOT_READ = "The book cannot be read at this moment: {}. Make room on the server's disk, or look at it; then try again."
 _OF_THE_DISK = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN)
