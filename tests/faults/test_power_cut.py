@@ -177,10 +177,10 @@ def test_the_model_of_a_power_cut_tells_a_book_that_syncs_too_little(
 
 
 @pytest.mark.soak
-@pytest.mark.timeout(0)  # FAULT_CUTS_OF_POWER says how many
+@pytest.mark.timeout(0)  # FAULT_CUTS_OF_POWER says how many, FAULT_SEED with which stories
 def test_power_cuts_by_the_thousand(disk: Disk, tmp_path: Path) -> None:
     tally = new_tally("power cut, what was not synced lost or torn")
-    wanted, seed = int(os.environ.get("FAULT_CUTS_OF_POWER", 3000)), 100
+    wanted, seed = int(os.environ.get("FAULT_CUTS_OF_POWER", 3000)), int(os.environ.get("FAULT_SEED", 100))
     (tmp_path / "cut").mkdir()
     broken = 0
     while tally.faults < wanted:
@@ -271,6 +271,7 @@ def test_a_disk_that_is_full_read_only_or_broken_at_a_write_is_said_and_nothing_
 
 
 @pytest.mark.soak
+@pytest.mark.timeout(0)
 def test_a_disk_in_trouble_at_each_write_and_sync(
     disk: Disk, tmp_path: Path, caplog: pytest.LogCaptureFixture
 ) -> None:
