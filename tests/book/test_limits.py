@@ -69,6 +69,9 @@ def test_no_default_has_moved_since_version_0_1_0():
     added |= {"alike_spread": 3.5, "alike_casks": 4, "fill_look_pct": 90, "fill_low_pct": 50, "opened_look_pct": 75,
               "opened_low_pct": 40, "level_spread_pct": 3, "drift_look_pct": 0.8, "drift_spread_pct": 0.3,
               "check_left": 0.3, "check_left_pct": 1.0}
+    # An entry against how its vessel was written of before, its run, the load before, its laboratory.
+    added |= {"glass_habit_pct": 0.3, "vapour_spread_c": 0.25, "flow_spread_pct": 6, "distilled_off_pct": 1.0,
+              "lab_off_pct": 0.5, "tare_share_pct": 30, "tare_times": 3, "sugar_apart": 4}
     assert {name: one.default for name, one in ALL.items()} == OF_VERSION_0_1_0 | added
 
 

@@ -20,6 +20,16 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
         "fill_level": "A cask filled to less than half of what it holds is asked about since 0.2.0.",
         "check_left": "A check called good that leaves an instrument off is asked about since 0.2.0.",
         "close_volume": "Wash is held against the fruit that went in since 0.2.0.",
+        "glass_habit": "A corrected strength where a vessel was read by glass so far is asked about since 0.2.0.",
+        "unit_odd": "Two systems of units in one entry are asked about since 0.2.0.",
+        "flow_jump": "A flow far from those since the last cut is asked about since 0.2.0.",
+        "vapour_strength": "Vapour is held against the readings of its own run since 0.2.0.",
+        "dose_off": "An addition is held against its mash since 0.2.0.",
+        "lab_off": "A laboratory's strength is held against the sampled vessel since 0.2.0.",
+        "dip_sum": "A dip after water is held against the sum by mass since 0.2.0.",
+        "distilled_off": "A strength off the still is held against its receiver since 0.2.0.",
+        "place_from": "A place that a cask is moved from is held against the book's since 0.2.0.",
+        "tare_share": "A tare is held against the load before since 0.2.0.",
         "account_other": "A move out of another account than the vessel stands in changes that of all it holds; "
         "that went without a question.",
         "account_joined": "A move into a vessel of another account changes that of what stands there; that went "
@@ -36,6 +46,7 @@ CHANGED_OFFERS: dict[str, str] = {
 DROPPED_OFFERS: dict[str, dict[str, str]] = {
     "0.1.0": {
         "over_capacity": "What is offered leaves room for the fruit that lies in the vessel already, since 0.2.0.",
+        "unusual": "Half a plate is not offered: what is counted is whole, since 0.2.0.",
         "strength_impossible": "Another scale, a key and two digits are likelier than 9.8 for 98.1, since 0.2.0.",
     },
 }

@@ -162,6 +162,7 @@ ROOMS = {
                     "ferment_jump": "beside",
                     "fraction": "beside",
                     "goods": "goods",
+                    "habit": "habit beside",
                     "harvest": "harvest",
                     "instrument": "instrument",
                     "instruments": "moves cask blend run_balance",

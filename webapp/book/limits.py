@@ -21,6 +21,7 @@ from webapp.book.checks import (
     ferment_jump,
     fraction,
     goods,
+    habit,
     harvest,
     instrument,
     laboratory,
@@ -45,7 +46,7 @@ from webapp.book.vats import solve
 
 # The files of the checks, and of the others that have limits, by what they are about: the order of every page.
 SUBJECTS: dict[str, tuple[ModuleType, ...]] = {
-    "Time and people": (clock, twice, neat),
+    "Time and people": (clock, twice, neat, habit),
     "Instruments": (instrument,),
     "Ferments": (ferment, ferment_jump, harvest),
     "The still": (strength, run),

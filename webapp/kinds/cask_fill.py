@@ -63,7 +63,7 @@ KIND = Kind(
         PURE_ALCOHOL,
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale",
-            "vessel_not_empty", "tare_off", "barrelled_high", "source_strength", "fill_level"),
+            "vessel_not_empty", "tare_off", "barrelled_high", "source_strength", "fill_level", "glass_habit"),
     effect=cask.cask_fill,
     summary="{net} at {true_strength}, {lot}",
     cautions=("fire_zone", "lifting"),

@@ -17,7 +17,7 @@ KIND = Kind(
               help="Where it stood. Scan the place's label if it has one."),
         Field("to_place", "To place", "text", required=True, ghost=False, help="Bay, tier, position."),
     ),
-    checks=("time_order", "clock", "late", "twice"),
+    checks=("time_order", "clock", "late", "twice", "place_from"),
     effect=cask.cask_move,
     summary="{from_place} to {to_place}",
     cautions=("lifting",),

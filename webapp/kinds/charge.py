@@ -43,7 +43,7 @@ KIND = Kind(
                decimals=2, big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "run_still_open", "wash_strength",
-            "source_empty", "fraction_twice", "source_strength", "run_ungauged", "named_twice"),
+            "source_empty", "fraction_twice", "source_strength", "run_ungauged", "named_twice", "receiver_held"),
     effect=run.charge,
     summary="{wash} at {wash_strength}",
     cautions=("still_heat", "fire_zone"),

@@ -58,7 +58,7 @@ KIND = Kind(
                only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "vessel_empty", "soakage",
-            "cask_life", "dump_dip", "target_capacity", "emptied_vessel", "source_strength"),
+            "cask_life", "dump_dip", "target_capacity", "emptied_vessel", "source_strength", "glass_habit"),
     effect=cask.dump,
     summary="{net} at {true_strength} to {to_vessel}",
     cautions=("fire_zone", "lifting"),

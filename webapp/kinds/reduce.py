@@ -61,7 +61,7 @@ KIND = Kind(
                {"volume": ("volume",), "strength": ("true_strength",), "temp": ("temp", "=20")}),
     ),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "vessel_empty",
-            "reduce_target", "emptied_vessel", "source_strength", "moved_twice"),
+            "reduce_target", "emptied_vessel", "source_strength", "moved_twice", "glass_habit", "over_capacity"),
     effect=blend.reduce,
     summary="{water_mass} water, target {target}",
     cautions=("fire_zone",),

@@ -516,6 +516,21 @@ fraction_uncut = Low wines of a run with cuts{ $run ->
    *[other] , { $run }
   }. Heads, hearts or tails?
 fraction_strength = The { $fraction } have { BARE($now) } { pct }, { BARE($ran) } { pct } on average over the safe. Look at the glass, the temperature and the remnant.
+glass_habit = { $strength } at { $temp } is typed as corrected, and { $vessel } was read by glass until now. If it is what the glass shows, true is { $true }. Which is it?
+not_whole = { $label } { $typed }: these are counted whole. Look again.
+unit_odd = { $label } is typed in { $typed }, beside { $other } in the same entry. Which unit was read?
+late-same_hour = Typed { $after } after it was read, at the same hour. Look at the day.
+flow_jump = Flow { $flow }, { $usual } in the middle of the last { $readings } readings. Look again, or log what was changed.
+run_order-no_first_drop = Heads are cut but the first drop is not logged, as it was in the run before. Log it with its time.
+gauged_empty = The book has nothing in { $vessel }, and { BARE($pure) } { of-pure } are gauged there. Is it the right vessel? If so, log its fill.
+distilled_off = Distilled at { $said }, and { BARE($now) } { pct } in the receiver: it stands there as strong as it came off the still. Look at both.
+lab_off = The laboratory found { $found }, the book has { BARE($held) } { pct } in { $vessel }. Look at the figure, and at which vessel the sample is of.
+dose_off = { $amount } of { $what } for { $mash } of mash; { BARE($low) } to { $high } is usual for so much. Look at the figure and its unit.
+tare_share = The tare is { $share } of the gross weight, and was { $usual } of the load before. Look at both.
+tare_share-first = The tare is { $share } of the gross weight, above { $most }. Look at both.
+sugar_unlike = Sugar { $sugar }, and { $last } in the load before of the same fruit. Look again.
+place_from = { $vessel } is moved from { $place }; by the book it stands at { $booked }. Is it this vessel?
+receiver_held = { $vessel } holds { BARE($held) } { of-pure } by the book; it was moved empty before each run until now. Log where they went.
 remnant_off = { $remnant } before collection, { $booked } in { $vessel } by the book. Look again, and for a move that was not logged.
 remnant_off-strength = A remnant of { BARE($now) } { pct }, { BARE($held) } { pct } in { $vessel } by the book. Look again.
 run_ungauged = Of the run before{ $run ->

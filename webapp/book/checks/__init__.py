@@ -24,6 +24,7 @@ from webapp.book.checks import (
     ferment_jump,
     fraction,
     goods,
+    habit,
     harvest,
     instrument,
     laboratory,
@@ -54,6 +55,8 @@ CHECKS: dict[str, Check] = {
     "late": clock.late,
     "time_order": clock.time_order,
     "twice": twice.twice,
+    "glass_habit": habit.glass_habit,
+    "typed_oddly": habit.typed_oddly,
     "moved_twice": twice.moved_twice,
     "named_twice": twice.named_twice,
     "two_people": twice.two_people,
@@ -65,8 +68,11 @@ CHECKS: dict[str, Check] = {
     "ferment_jump": ferment_jump.ferment_jump,
     "ferment_close": ferment_jump.ferment_close,
     "fruit_mixed": harvest.fruit_mixed,
+    "load_off": harvest.load_off,
+    "dose_off": harvest.dose_off,
     "ferment_yield": harvest.ferment_yield,
     "run_ungauged": fraction.run_ungauged,
+    "receiver_held": fraction.receiver_held,
     "fraction_run": fraction.fraction_run,
     "remnant_off": fraction.remnant_off,
     "source_strength": source.source_strength,
@@ -95,6 +101,7 @@ CHECKS: dict[str, Check] = {
     "source_empty": vessel.source_empty,
     "vessel_not_empty": vessel.vessel_not_empty,
     "place_differs": place.place_differs,
+    "place_from": place.place_from,
     "cask_missing": place.cask_missing,
     "wash_strength": vessel.wash_strength,
     "cask_grew": cask.cask_grew,
@@ -112,6 +119,7 @@ CHECKS: dict[str, Check] = {
     "fraction_twice": run_balance.fraction_twice,
     "flow_sum": run_flow.flow_sum,
     "dip_flow": run_flow.dip_flow,
+    "flow_jump": run_flow.flow_jump,
     "hearts_share": run_flow.hearts_share,
     "move_balance": moves.move_balance,
     "target_capacity": moves.target_capacity,
@@ -120,6 +128,8 @@ CHECKS: dict[str, Check] = {
     "opening_past": opening.opening_past,
     "opening_goods": opening.opening_goods,
     "dip_sum": moves.dip_sum,
+    "gauged_empty": moves.gauged_empty,
+    "distilled_off": moves.distilled_off,
     "emptied_vessel": moves.emptied_vessel,
     "dump_dip": blend.dump_dip,
     "reduce_target": blend.reduce_target,
@@ -139,14 +149,16 @@ CHECKS: dict[str, Check] = {
     "neat_round": neat.neat_round,
 }
 
-# Asked of every kind: the first looks only at the instruments that an entry names, the second at emptied vessels.
+# Asked of every kind: the first looks only at the instruments that an entry names, the second at emptied vessels,
+# the third at units and counts.
 # They hold a figure against others, and say nothing of its range: that question stays, with the answer it may have.
 BESIDE = frozenset((
     "source_strength",
     "ferment_jump", "sugar_gravity", "close_gravity", "close_volume", "fraction_receiver", "fraction_strength",
-    "fraction_uncut", "remnant_off", "water_off",
+    "fraction_uncut", "remnant_off", "water_off", "glass_habit", "unit_odd", "flow_jump", "distilled_off", "lab_off",
+    "dose_off", "tare_share", "sugar_unlike",
 ))
-ALWAYS = ("instrument", "emptied_vessel")
+ALWAYS = ("instrument", "emptied_vessel", "typed_oddly")
 
 
 def questions(read: Read, view: View) -> list[Query]:

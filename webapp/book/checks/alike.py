@@ -65,10 +65,11 @@ def fill_level(read: Read, view: View) -> Iterable[Query]:
     found = alike(levels, limit("level_spread_pct", view), view)
     low = found.low if found else limit("fill_low_pct" if is_new else "opened_low_pct", view)
     # A weight that is that of a full cask without its wood is no half-filled cask, whoever lies beside it.
-    is_net = is_new and is_weight_without_cask(read, share)
+    is_net = is_weight_without_cask(read, share) and (is_new or share < _aged_level(read, row, view))
     if share >= low and not is_net:
         return
-    low = max(low, limit("fill_look_pct", view)) if is_net else low
+    look = limit("fill_look_pct", view) if is_new else _aged_level(read, row, view)
+    low = max(low, look) if is_net else low
     said = message(
         "fill_level", litres=rounded(litres, 1, "L"), cask=row["name"], share=rounded(share, 0, "pct"),
         casks=found.many if found else "none", usual=figure(round(found.middle if found else low), 0, "pct"),
@@ -77,6 +78,15 @@ def fill_level(read: Read, view: View) -> Iterable[Query]:
     at = next((name for name in ("gross", "net_weight", "volume") if name in read.values), "gross")
     brim = limit("cask_brim", view)
     yield Query("fill_level", "ask", at, said, (Expected("volume_20", low / 100 * capacity, brim * capacity, near),))
+
+
+def _aged_level(read: Read, row: VesselRow, view: View) -> float:
+    """Return how full a cask is at least that was filled full on its day and lost what is looked at. [%]"""
+    filled = read.text("filled_on")
+    years = max(years_between(f"{filled}T12:00:00Z", view.at), 0.0) if filled else 0.0
+    is_small = 0 < (row.get("capacity_l") or 0.0) < limit("small_l", view)
+    lost = limit("loss_look_small_pct" if is_small else "loss_look_large_pct", view)
+    return float(FULL_LOW_PCT * (1 - lost / 100) ** years - 2 * limit("level_spread_pct", view)) if filled else 0.0
 
 
 def is_weight_without_cask(read: Read, share: float) -> bool:

@@ -39,10 +39,29 @@ def reduce_target(read: Read, view: View) -> Iterable[Query]:
     after = _after(read, held)
     if "true_strength" in read.figures:
         yield from _measured(read, view, held, target)
+        yield from _dip_after(read, view, after)
+        now = read.figures["true_strength"]
+        if read.figures.get("water_mass") and abs(now - _strength(after)) > max(abs(now - target), held_off_pct()):
+            yield from _water_off(read, view, held, target, _strength(after))
     elif _too_strong(after, target, held, view) and _by_volume_rule(read, held, target):
         yield from _volume_rule(read, held, target, after)
     else:
         yield from _water_off(read, view, held, target, _strength(after))
+
+
+def _dip_after(read: Read, view: View, after: Amount) -> Iterable[Query]:
+    """Ask about a dip after the water that is not what the book has there by mass, its contraction with it."""
+    litres, sum_l = read.figures.get("volume_20"), after.volume_ml / 1000
+    if litres is None or sum_l <= 0:
+        return
+    least = max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view), apart(read, view, "volume_20"))
+    if abs(litres - sum_l) > least:
+        said = message(
+            "dip_sum", dipped=rounded(litres, 1, "L"), vessel=vessel_name(read.mark, view),
+            booked=rounded(sum_l, 1, "L"), off=rounded(abs(litres - sum_l), 1, "L"),
+            side="above" if litres > sum_l else "below", share=rounded(abs(litres - sum_l) / sum_l * 100, 1, "pct"),
+        )
+        yield Query("dip_sum", "ask", "volume", said, (Expected("volume_20", sum_l - least, sum_l + least, sum_l),))
 
 
 def _too_strong(after: Amount, target: float, held: Fill, view: View) -> bool:
@@ -57,7 +76,7 @@ def _water_off(read: Read, view: View, held: Fill, target: float, after: float) 
     """
     needed, name = read.figures.get("needed") or 0.0, "water" if "water" in read.values else "water_volume"
     most = max(limit("water_off_pct", view), held_off_pct() * after / (held["strength_pct"] or 1.0))
-    expects = (Expected(name, needed * 0.97, needed * 1.03, needed),) if needed > 0 else ()
+    expects = (Expected(name, needed * 0.97, needed * 1.03, needed) if needed > 0 else Expected(name),)
     said = message(
         "water_off", water=typed(read, name), strength=rounded(after, 1, "pct_vol"),
         target=figure(target, 1, "pct_vol"), needed=rounded(needed, 1, "kg"),

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.alike import alike, years_between
+from webapp.book.checks.habit import NEAR_20_C, glass_as_true
 from webapp.book.checks.instruments import apart
 from webapp.book.checks.run import MOST_BELOW
 from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, strength_field, typed, when
@@ -16,8 +17,6 @@ from webapp.kinds.message import Figure, Message, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.state import Fill, figure_in
 from webapp.kinds.view import View
-from webapp.trade import sums, units
-from webapp.trade.errors import OutOfDomain
 
 LIMITS = declare(
     Limit("cask_grew_pct", 1.0, "%", "Pure alcohol in a cask may seem to grow by"),
@@ -29,7 +28,6 @@ LIMITS = declare(
 )
 
 GAUGE_KINDS = ("cask_fill", "gauge", "distilled_gauge", "opening", "cask_regauge")
-NEAR_20_C = 0.5
 LEAST_LEFT = 0.85  # a weight is looked for no further below the last one than this part of it
 LEAST_YEARS = 0.25  # a strength that went for less says nothing of a year
 BOOKED_L = 0.01  # what rounding of a gauge may leave [L]
@@ -205,15 +203,10 @@ def _drifts(mark: str, view: View) -> Iterable[float]:
 
 def _as_glass(read: Read, low: float, high: float) -> Message | str:
     """Say what a strength typed as true would be as a glass reading, where that lies from low to high; else "none"."""
-    temp, raw = read.number("temp"), read.raw("strength")
+    temp = read.number("temp")
     if strength_field(read) != "strength" or temp is None or abs(temp - 20) <= NEAR_20_C:
         return "none"
-    unit = "proof_glass" if raw["unit"] == "proof" else "pct_glass"
-    given = {"glass": sums.Quantity(units.parse_number(raw["raw"]), unit), "temp": sums.Quantity(temp, "degC")}
-    try:
-        true = sums.compute("true_strength", given)
-    except OutOfDomain:
-        return "none"
+    true = glass_as_true(read)
     if true is None or not low <= true <= high:
         return "none"
     return message("slip-glass", temp=typed(read, "temp"), true=figure(true, 1, "pct_vol"))

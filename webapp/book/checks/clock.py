@@ -7,7 +7,7 @@ from datetime import datetime
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
-from webapp.book.checks.words import local_text, time_span
+from webapp.book.checks.words import DAY_S, local_text, time_span
 from webapp.kinds.key import Key, PhoneKey, phone_key
 from webapp.kinds.message import Time, message
 from webapp.kinds.read import Read
@@ -68,10 +68,15 @@ def clock(read: Read, view: View) -> Iterable[Query]:
 
 
 def late(read: Read, view: View) -> Iterable[Query]:
-    """Typed well after it was read. Opening stock comes from older papers and is never late."""
+    """Typed well after it was read, or at the same hour of another day. Opening stock comes from older papers."""
     after_s = _written_after_reading_s(read)
     if after_s > limit("late_note_min", view) * 60 and read.text("purpose") != "opening":
         by_phone = read.entry["device"] != AT_THE_DESK
+        days = round(after_s / DAY_S)
+        if by_phone and days and abs(after_s - days * DAY_S) <= limit("late_note_min", view) * 60:
+            said = message("late-same_hour", after=time_span(days * DAY_S))
+            yield Query("late", "ask", "read_at", said)
+            return
         asks = by_phone and after_s > limit("late_ask_h", view) * 3600
         yield Query("late", "ask" if asks else "note", "read_at", message("late", after=time_span(after_s)))
 

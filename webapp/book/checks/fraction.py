@@ -110,6 +110,21 @@ def remnant_off(read: Read, view: View) -> Iterable[Query]:
         yield Query("remnant_off", "ask", "remnant_strength", said, found)
 
 
+def receiver_held(read: Read, view: View) -> Iterable[Query]:
+    """A run into a receiver that was moved empty before each run until now, and by the book is not."""
+    mark = read.text("hearts_to") or ""
+    held = view.state(mark)["holds"] if mark else None
+    if not held or held["mash"] or not held["lpa_ul"]:
+        return
+    lines = view.recent(mark, "fraction_gauge")
+    rest = max((line["figures"].get("lpa", 0.0) for line in lines), default=0.0) * limit("move_rest_pct", view) / 100
+    was_empty = lines and not any(line["values"].get("remnant") for line in lines)
+    if was_empty and view.recent(mark, "account_move") and held["lpa_ul"] / 1e6 > rest:
+        there = rounded(held["lpa_ul"] / 1e6, 1, "LPA")
+        said = message("receiver_held", vessel=vessel_name(mark, view), held=there)
+        yield Query("receiver_held", "ask", "hearts_to", said)
+
+
 def run_ungauged(read: Read, view: View) -> Iterable[Query]:
     """A charge while fractions of the run before are not gauged: what they hold would count as lost."""
     before = view.state(read.mark)["runs"][-1:]

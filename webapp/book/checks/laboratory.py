@@ -9,13 +9,16 @@ from math import inf
 from pathlib import Path
 from typing import NamedTuple, NotRequired, TypedDict
 
+from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
+from webapp.book.checks.moves import vessel_name
 from webapp.book.checks.product_limits import categories_of, place_of
+from webapp.book.checks.words import local_text, rounded, typed
 from webapp.kinds.expected import Expected
 from webapp.kinds.lab_certificate import NAMES
 from webapp.kinds.message import Declared, Figure, Param, message
 from webapp.kinds.read import Read
-from webapp.kinds.state import NO_FILL
+from webapp.kinds.state import NO_FILL, Fill
 from webapp.kinds.view import View
 from webapp.trade import units
 from webapp.trade.analysis import (
@@ -32,6 +35,9 @@ from webapp.trade.density import density_from_strength
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.numeric import fixed
 
+LIMITS = declare(
+    Limit("lab_off_pct", 0.5, "% vol", "Strength by a laboratory off that of the sampled vessel by"),
+)
 SOURCES = dict.fromkeys(
     ("lab_over", "lab_not_safely", "lab_under", "lab_strength"), "the law it names; each in lab_limits.json",
 )
@@ -131,6 +137,7 @@ def lab_result(read: Read, view: View) -> Iterable[Query]:
     held = held or NO_FILL
     what = str(read.text("spirit") or f"{held['what']} {held['material'] or ''}".strip() or read.text("batch") or "")
     place = place_of(view.site())
+    yield from _other_strength(read, view, held)
     for name in NAMES:
         law = limit_for(name, what, place)
         if law is None or (name not in read.values and f"{name}_below" not in read.values):
@@ -142,6 +149,20 @@ def lab_result(read: Read, view: View) -> Iterable[Query]:
             continue
         if found is not None:
             yield _query(name, found, law, read.number(name))
+
+
+def _other_strength(read: Read, view: View, held: Fill) -> Iterable[Query]:
+    """Ask about a strength that is not that of the sampled vessel, where no water went in since the sample."""
+    found, booked, reduced = read.number("strength"), held["strength_pct"], held.get("reduced")
+    taken = read.text("taken_on") or local_text(view.at, read)[:10]
+    if found is None or booked is None or held["mash"] or held["since"][:10] > taken:
+        return
+    most = limit("lab_off_pct", view)
+    if abs(found - booked) <= most or (reduced and reduced["at"][:10] >= taken):
+        return
+    said = message("lab_off", found=typed(read, "strength"), held=rounded(booked, 1, "pct_vol"),
+                   vessel=vessel_name(read.mark, view))
+    yield Query("lab_off", "ask", "strength", said, (Expected("strength", booked - most, booked + most, booked),))
 
 
 def found_in(read: Read, name: str, unit: str) -> Found | None:

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.instruments import apart
-from webapp.book.checks.words import figure, rounded, when
+from webapp.book.checks.words import figure, rounded, typed, when
 from webapp.kinds.amount import Amount, spirit_volume_ml
 from webapp.kinds.expected import Expected
 from webapp.kinds.key import Key
@@ -31,6 +31,7 @@ LIMITS = declare(
     Limit("dip_pct", 1.0, "%", "A dip off the sum"),
     Limit("dip_least_l", 0.5, "L", "A dip off by less is not asked about"),
     Limit("strength_noise_pct", 0.1, "% vol", "What a glass may pretend"),
+    Limit("distilled_off_pct", 1.0, "% vol", "Distilled at, off what stands in the receiver by"),
     Limit("emptied_h", 48, "h", "A vessel emptied within"),
 )
 
@@ -174,6 +175,30 @@ def dip_sum(read: Read, view: View) -> Iterable[Query]:
         )
         most = booked * limit("blend_pct", view) / 100 + noise
         yield Query("blend_sum", "ask", "", said, (Expected("lpa", booked - most, booked + most, booked),))
+
+
+def gauged_empty(read: Read, view: View) -> Iterable[Query]:
+    """Stock gauged where the book has nothing: another vessel, or a fill that nobody logged."""
+    lpa = read.figures.get("lpa")
+    if not lpa or read.text("purpose") not in ("stock", "move") or view.state(read.mark)["holds"] is not None:
+        return
+    if emptied_by(read, view):
+        return
+    said = message("gauged_empty", vessel=vessel_name(read.mark, view), pure=rounded(lpa, 1, "LPA"))
+    yield Query("gauged_empty", "ask", "", said)
+
+
+def distilled_off(read: Read, view: View) -> Iterable[Query]:
+    """Spirit in a receiver is as strong as it came off the still."""
+    said_pct, now = read.number("distilling_strength"), read.figures.get("true_strength")
+    if said_pct is None or now is None or (view.vessel(read.mark) or NO_ROW).get("sort") != "receiver":
+        return
+    held, most = view.state(read.mark)["holds"] or NO_FILL, limit("distilled_off_pct", view)
+    if abs(said_pct - now) <= most or held.get("reduced"):
+        return
+    said = message("distilled_off", said=typed(read, "distilling_strength"), now=figure(now, 1, "pct_vol"))
+    yield Query("distilled_off", "ask", "distilling_strength", said,
+                (Expected("distilling_strength", now - most, now + most, now),))
 
 
 def _measures_all(read: Read) -> bool:

@@ -28,6 +28,14 @@ def place_differs(read: Read, view: View) -> Iterable[Query]:
     yield Query("place_differs", "ask", "place", said)
 
 
+def place_from(read: Read, view: View) -> Iterable[Query]:
+    """A vessel moved from where the book does not have it: another vessel, or moved already."""
+    place, booked = (read.text("from_place") or "").strip(), place_of(view, read.mark)
+    if place and booked and place.casefold() != booked.casefold():
+        said = message("place_from", vessel=_name(view, read.mark), place=place, booked=booked)
+        yield Query("place_from", "ask", "from_place", said)
+
+
 def cask_missing(read: Read, view: View) -> Iterable[Query]:
     """Nothing where a vessel should be: looked for at once."""
     if read.text("found") != "nothing" or not read.mark:

@@ -10,6 +10,7 @@ from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.words import figure, like_typed, strength_field, time_span, typed, when
 from webapp.kinds.cut import CHANGES
 from webapp.kinds.expected import Expected
+from webapp.kinds.key import run_key
 from webapp.kinds.message import Declared, message
 from webapp.kinds.read import Read
 from webapp.kinds.run_state import Run, RunLine
@@ -24,12 +25,15 @@ LIMITS = declare(
     Limit("fall_min", 20, "min", "where they follow within"),
     Limit("warm_c", 25, "°C", "Distillate is warm above"),
     Limit("vapour_off_c", 2.0, "°C", "Vapour temperature and strength apart by"),
+    Limit("vapour_spread_c", 0.25, "°C", "Least spread that is taken of vapour temperatures in one run"),
 )
 
 ORDER = ("heat_on", "first_drop", "heads_cut", "hearts_cut")
 CUTS = ("heads_cut", "hearts_cut")
 OFF_STILL_PCT = (20.0, 95.0)  # what may run off a still while vapour says how strong it is [% vol]
 OFFSET_RUNS = 2  # a single run may be a slip
+MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
+OWN_READINGS = 3  # of a run, that tell how far its thermometer stands off
 MOST_BELOW = 15  # a suggested strength may lie this far below the last one [% vol]
 
 
@@ -75,8 +79,17 @@ def _out_of_order(read: Read, view: View, event: str, done: Mapping[str, str]) -
         other, at = Declared(("choice", "cut", "event", later[0])), when(done[later[0]], read, view)
         said = message("run_order-late", event=shown, other=other, at=at)
         yield Query("run_order", "ask", "event", said)
+    elif event == "heads_cut" and "first_drop" not in done and _had_first_drop(read, view):
+        yield Query("run_order", "ask", "event", message("run_order-no_first_drop"))
     elif event == "hearts_cut" and "heads_cut" not in done:
         yield Query("run_order", "ask", "event", message("run_order-no_heads_cut"))
+
+
+def _had_first_drop(read: Read, view: View) -> bool:
+    """Whether the first drop of the run before on this still was logged: a house that never does is not asked."""
+    runs = view.state(read.mark)["runs"]
+    before = view.get(run_key(runs[-2])) if len(runs) > 1 else None
+    return bool(before and any(cut.get("event") == "first_drop" for cut in before["cuts"]))
 
 
 def strength_slope(read: Read, view: View) -> Iterable[Query]:
@@ -132,10 +145,12 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
         return
     height_m = float(view.site().get("height_m") or 0)
     try:
-        wanted = float(vapour_temp_c(now, height_m)) + offset_of(view.state(read.mark))
+        by_table = float(vapour_temp_c(now, height_m))
     except OutOfDomain:
         return
-    off = limit("vapour_off_c", view)
+    own = _own_offset(view.run_on(read.mark), height_m, view)
+    wanted = by_table + (own[0] if own else offset_of(view.state(read.mark)))
+    off = min(limit("vapour_off_c", view), own[1]) if own else limit("vapour_off_c", view)
     if abs(vapour - wanted) <= off:
         return
     said = message(
@@ -144,6 +159,23 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
     )
     expects = Expected("vapour_temp", wanted - off, wanted + off, wanted), Expected("true_strength", *OFF_STILL_PCT)
     yield Query("vapour_strength", "ask", "vapour_temp", said, expects)
+
+
+def _own_offset(run: Run | None, height_m: float, view: View) -> tuple[float, float] | None:
+    """Return how far the thermometer of this very run stood off so far, and how far off that a reading may be. [degC]
+
+    Middle and spread are medians, so one mistyped reading moves neither.
+    """
+    found = []
+    for line in [*run["readings"], *run["cuts"]] if run else ():
+        pct, vapour = line.get("true_strength"), line.get("vapour_temp")
+        if pct is not None and vapour is not None and OFF_STILL_PCT[0] <= pct <= OFF_STILL_PCT[1]:
+            found.append(vapour - float(vapour_temp_c(pct, height_m)))
+    if len(found) < OWN_READINGS:
+        return None
+    middle = median(found)
+    spread = MAD_TO_SPREAD * median(abs(one - middle) for one in found)
+    return middle, limit("alike_spread", view) * max(spread, limit("vapour_spread_c", view))
 
 
 def offset_of(still: Vessel) -> float:

@@ -9,7 +9,8 @@ from statistics import median
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.run_balance import Part, fraction_name, like_runs, part_of, run_of
-from webapp.book.checks.words import figure, rounded
+from webapp.book.checks.words import figure, like_typed, rounded, typed
+from webapp.kinds.cut import CHANGES
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
@@ -20,6 +21,7 @@ from webapp.kinds.view import View
 LIMITS = declare(
     Limit("flow_pct", 7, "%", "Flow times minutes off the receiver by"),
     Limit("flow_least_l", 5, "L", "Flow is summed for at least"),
+    Limit("flow_spread_pct", 6, "%", "Least spread that is taken of flows since the last cut or change"),
     Limit("hearts_spread", 2, "", "Hearts share: spreads about the last runs"),
     Limit("hearts_spread_least_pct", 2.5, "%", "Hearts share: least spread that is taken"),
     Limit("hearts_runs", 4, "", "Hearts share: runs needed"),
@@ -28,6 +30,9 @@ LIMITS = declare(
 SPANS = {"heads": ("first_drop", "heads_cut"), "hearts": ("heads_cut", "hearts_cut"), "tails": ("hearts_cut", "")}
 WIDEST_GAP_S = 45 * 60  # readings farther apart say little of what ran between them
 MAD_TO_SPREAD = 1.4826
+FLOWS, FLOWS_LEAST = 6, 2  # readings that a flow is held against, at most and at least
+NEW_FLOW = frozenset(("first_drop", "heads_cut", "hearts_cut", *CHANGES))
+ROUGH = 2.0  # times off that even one reading of the flow can tell; common practice, no source
 
 
 def flow_sum(read: Read, view: View) -> Iterable[Query]:
@@ -36,12 +41,13 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
     part = part_of(read)
     if run is None or part is None or part["volume_l"] < limit("flow_least_l", view):
         return
-    flowed = _flowed_l(run, str(part["fraction"]))
+    flowed, got, most = _flowed_l(run, str(part["fraction"])), part["volume_l"], limit("flow_pct", view)
     if flowed is None:
-        return
-    got, most = part["volume_l"], limit("flow_pct", view)
+        flowed, most = _flowed_roughly_l(run, str(part["fraction"])), (ROUGH - 1) * 100
+        if flowed is None or got / ROUGH <= flowed <= got * ROUGH:
+            return
     off = (flowed - got) / got * 100
-    if abs(off) > most:
+    if abs(off) > min(most, 50):
         said = message(
             "flow_sum", flowed=rounded(flowed, 1, "L"), fraction=fraction_name(str(part["fraction"])),
             got=rounded(got, 1, "L"), off=rounded(abs(off), 0, "pct"), side="more" if off > 0 else "less",
@@ -50,6 +56,25 @@ def flow_sum(read: Read, view: View) -> Iterable[Query]:
         there, wide = flowed + (read.number("remnant") or 0.0), flowed * most / 100
         yield Query("flow_sum", "ask", "volume" if "volume" in read.values else "net_weight", said,
                     (Expected("volume_20", there - wide, there + wide, there),))
+
+
+def flow_jump(read: Read, view: View) -> Iterable[Query]:
+    """A flow far from the others since the last cut or change: middle and spread are medians."""
+    run, now = view.run_on(read.mark), read.number("flow")
+    if run is None or not now:
+        return
+    since = max((cut["at"] for cut in run["cuts"] if cut.get("event") in NEW_FLOW), default="")
+    flows = [flow for line in run["readings"] if line["at"] > since and (flow := line.get("flow"))][-FLOWS:]
+    if len(flows) < FLOWS_LEAST or read.text("event") in NEW_FLOW:
+        return
+    middle = median(flows)
+    spread = max(MAD_TO_SPREAD * median(abs(flow - middle) for flow in flows),
+                 middle * limit("flow_spread_pct", view) / 100)
+    wide = limit("alike_spread", view) * spread
+    if abs(now - middle) > wide:
+        said = message("flow_jump", flow=typed(read, "flow"), usual=like_typed(read, "flow", round(middle, 1)),
+                       readings=len(flows))
+        yield Query("flow_jump", "ask", "flow", said, (Expected("flow", middle - wide, middle + wide, middle),))
 
 
 def dip_flow(read: Read, view: View) -> Iterable[Query]:
@@ -83,6 +108,18 @@ def _flowed_l(run: Run, fraction: str) -> float | None:
     at = {cut.get("event"): cut["at"] for cut in run["cuts"]}
     first, last = (at.get(event) if event else run["ended_at"] for event in SPANS[fraction])
     return flowed_between(run, first, last)
+
+
+def _flowed_roughly_l(run: Run, fraction: str) -> float | None:
+    """Return the volume that flowed during a fraction of which there are one or two readings; None without any. [L]"""
+    at = {cut.get("event"): cut["at"] for cut in run["cuts"]}
+    first, last = (at.get(event) if event else run["ended_at"] for event in SPANS.get(fraction, ("none", "none")))
+    if not first or not last or first >= last:
+        return None
+    lines = [*run["readings"], *run["cuts"], *([run["end"]] if run.get("end") else [])]
+    flows = [flow for line in lines if first <= line["at"] <= last and (flow := line.get("flow"))]
+    seconds = seconds_between(first, last)
+    return median(flows) * seconds / 3600 if flows and seconds <= WIDEST_GAP_S else None
 
 
 def flowed_between(run: Run, first: str | None, last: str | None, *more: RunLine) -> float | None:
