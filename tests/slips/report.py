@@ -63,6 +63,11 @@ def visible(found: Iterable[Found]) -> list[Found]:
     return [one for one in told(found) if not one.slip.is_small]
 
 
+def beyond(found: Iterable[Found]) -> list[Found]:
+    """Return those that move what follows from them by more than the combined uncertainty of its instruments, k = 2."""
+    return [one for one in visible(found) if not one.slip.is_within]
+
+
 def worth(found: Iterable[Found]) -> list[Found]:
     """Return those that move more pure alcohol than a litre."""
     return [one for one in told(found) if one.slip.stake_l > WORTH_L]
@@ -93,14 +98,16 @@ def page(found: Sequence[Found], clean: Sequence[Clean], seeds: str) -> str:
 
 def short(found: Sequence[Found], clean: Sequence[Clean], seeds: str) -> str:
     """Return the sums of what was measured, in one paragraph."""
-    some, dear, figures = visible(found), worth(visible(found)), with_right_figure(found)
+    some, dear, figures, larger = visible(found), worth(visible(found)), with_right_figure(found), beyond(found)
     offered = share(figures, lambda one: one.is_offered)
     return (
         f"{len(told(found))} slips in {len(clean)} seasons of {sum(one.entries for one in clean)} entries ({seeds}): "
         f"{share(some, at_once):.0f} % asked about at once, {share(some, at_all):.0f} % at all, "
         f"{weighed(some, at_all):.0f} % by litres; of those worth more than 1 L {share(dear, by_gauge):.0f} % by the "
         f"next gauge; the right figure offered in {offered:.0f} % of {len(figures)}; "
-        f"false asks {false_asks(clean):.2f} for each 100 entries."
+        f"false asks {false_asks(clean):.2f} for each 100 entries. Of the {len(larger)} that are larger than the combined "
+        f"uncertainty (k = 2) {share(larger, at_once):.0f} % at once, and of those of them worth more than 1 L "
+        f"{share(worth(larger), by_gauge):.0f} % by the next gauge."
     )
 
 
@@ -116,6 +123,10 @@ def _by_sort(found: Sequence[Found]) -> Iterable[str]:
         yield (f"| {sort} | {words} | {len(some)} | {share(some, at_once):.0f} | {share(some, by_gauge):.0f} "
                f"| {share(some, at_all):.0f} | {len(dear)} | {share(dear, by_gauge):.0f} "
                f"| {weighed(some, at_all):.0f} | {offered} |")
+    some = beyond(found)
+    yield (f"| larger than the combined uncertainty (k = 2) | | {len(some)} | {share(some, at_once):.0f} "
+           f"| {share(some, by_gauge):.0f} | {share(some, at_all):.0f} | {len(worth(some))} "
+           f"| {share(worth(some), by_gauge):.0f} | {weighed(some, at_all):.0f} | |")
     small = [one for one in told(found) if one.slip.is_small]
     yield (f"| no larger than instruments and hands do | | {len(small)} | {share(small, at_once):.0f} "
            f"| {share(small, by_gauge):.0f} | {share(small, at_all):.0f} | | | | |")

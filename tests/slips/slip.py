@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from copy import deepcopy
 from dataclasses import dataclass
+from math import inf
 from typing import Any
 
 import webapp.kinds
 from tests.slips.house import Said
 from webapp.kinds.read import read_entry
 from webapp.kinds.spec import Field
+from webapp.kinds.uncertainty import uncertain_figures
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
+from webapp.trade.uncertainty import COVERAGE
 
 # Smaller than this is what instruments and hands do by themselves: nothing can see it. By quantity: share, and least.
 NOISE = {
@@ -32,6 +35,7 @@ class Slip:
     right: dict[str, str] | None = None  # the figure that was meant, where one was
     stake_l: float = 0.0  # pure alcohol that the slip moves
     is_small: bool = False  # no more than instruments and hands do
+    is_within: bool = False  # moves what follows from it by no more than the combined uncertainty, k = 2
     skew_s: float = 0.0
     said: Said | None = None
 
@@ -88,7 +92,25 @@ def figure_slip(said: Said, at: int, spec: Field, value: dict[str, str]) -> Slip
         return None
     wrong = deepcopy(said.entry)
     wrong["values"][spec.name] = value
-    return Slip("", at, [wrong], spec.name, right, stake_of(said, wrong), _is_small(spec, was, now))
+    is_small, is_within = _is_small(spec, was, now), within_uncertainty(said, wrong)
+    return Slip("", at, [wrong], spec.name, right, stake_of(said, wrong), is_small, is_within)
+
+
+def within_uncertainty(said: Said, wrong: dict[str, Any]) -> bool:
+    """Return whether all figures that a slip moves stay within twice the standard uncertainty of the right ones, by
+    instruments of the prescribed classes (JCGM 100:2008, 6.2): then no comparison can see it. False where it moves none.
+    """
+    kind = webapp.kinds.get(said.entry["kind"])
+    assert kind is not None
+    try:
+        right, now = (read_entry(kind, entry, said.context) for entry in (said.entry, wrong))
+        found = uncertain_figures(right, {}, None)
+    except OutOfDomain:
+        return False
+    moved = [(abs(now.figures.get(name, inf) - right.figures[name]), one.standard)
+             for name, one in found.items() if name in right.figures]
+    moved = [(off, standard) for off, standard in moved if off > 1e-9]
+    return bool(moved) and all(off <= COVERAGE * standard for off, standard in moved)
 
 
 def _is_small(spec: Field, was: float, now: float) -> bool:

@@ -54,8 +54,8 @@ def _dip_after(read: Read, view: View, after: Amount) -> Iterable[Query]:
     litres, sum_l = read.figures.get("volume_20"), after.volume_ml / 1000
     if litres is None or sum_l <= 0:
         return
-    least = max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view), apart(read, view, "volume_20"))
-    if abs(litres - sum_l) > least:
+    least = max(sum_l * limit("dip_pct", view) / 100, limit("dip_least_l", view))
+    if abs(litres - sum_l) > least and abs(litres - sum_l) > apart(read, view, "volume_20"):
         said = message(
             "dip_sum", dipped=rounded(litres, 1, "L"), vessel=vessel_name(read.mark, view),
             booked=rounded(sum_l, 1, "L"), off=rounded(abs(litres - sum_l), 1, "L"),

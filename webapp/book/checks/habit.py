@@ -77,6 +77,9 @@ def glass_as_true(read: Read) -> float | None:
 
 def typed_oddly(read: Read, view: View) -> Iterable[Query]:
     """Half a bottle, and pounds beside kilograms: what cannot be, or stands in two systems of units at once."""
+    typed_in = {value.get("unit") for value in read.entry["values"].values()}
+    if "count" not in typed_in and not (typed_in & US_UNITS and typed_in & METRIC_UNITS):
+        return
     seen: dict[str, dict[str, Field]] = {}
     for spec in read.kind.fields:
         if spec.sort != "number" or spec.name not in read.values:

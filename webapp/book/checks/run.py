@@ -33,6 +33,7 @@ CUTS = ("heads_cut", "hearts_cut")
 OFF_STILL_PCT = (20.0, 95.0)  # what may run off a still while vapour says how strong it is [% vol]
 OFFSET_RUNS = 2  # a single run may be a slip
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
+OWN_MOST = 6
 OWN_READINGS = 3  # of a run, that tell how far its thermometer stands off
 MOST_BELOW = 15  # a suggested strength may lie this far below the last one [% vol]
 
@@ -148,7 +149,7 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
         by_table = float(vapour_temp_c(now, height_m))
     except OutOfDomain:
         return
-    own = _own_offset(view.run_on(read.mark), height_m, view)
+    own = _own_offset(view.run_on(read.mark), height_m, vapour - by_table, view)
     wanted = by_table + (own[0] if own else offset_of(view.state(read.mark)))
     off = min(limit("vapour_off_c", view), own[1]) if own else limit("vapour_off_c", view)
     if abs(vapour - wanted) <= off:
@@ -161,16 +162,22 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
     yield Query("vapour_strength", "ask", "vapour_temp", said, expects)
 
 
-def _own_offset(run: Run | None, height_m: float, view: View) -> tuple[float, float] | None:
+def _own_offset(run: Run | None, height_m: float, now: float, view: View) -> tuple[float, float] | None:
     """Return how far the thermometer of this very run stood off so far, and how far off that a reading may be. [degC]
 
-    Middle and spread are medians, so one mistyped reading moves neither.
+    Middle and spread are medians, so one mistyped reading moves neither. now: how far it stands off. None where it
+    stands as at the reading before, which most do: that costs one sum, not one for each reading.
     """
     found = []
-    for line in [*run["readings"], *run["cuts"]] if run else ():
+    lines = [*run["cuts"], *run["readings"]][-OWN_MOST:] if run else []
+    if len(lines) < OWN_READINGS:
+        return None
+    for line in reversed(lines):
         pct, vapour = line.get("true_strength"), line.get("vapour_temp")
         if pct is not None and vapour is not None and OFF_STILL_PCT[0] <= pct <= OFF_STILL_PCT[1]:
             found.append(vapour - float(vapour_temp_c(pct, height_m)))
+            if len(found) == 1 and abs(now - found[0]) <= limit("vapour_spread_c", view):
+                return None
     if len(found) < OWN_READINGS:
         return None
     middle = median(found)
