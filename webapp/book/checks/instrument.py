@@ -40,10 +40,12 @@ def _doubt(name: str, read: Read, view: View) -> Message | None:
         return message("instrument-failed", instrument=name, on=_day(state["failed_at"], read))
     if last and last["in_use"] == "no":
         return message("instrument-out_of_use", instrument=name, since=_day(last["at"], read))
-    today = local_time(view.at, read).date().isoformat()
     due = last["until"] if last and last["in_use"] == "until" else row.get("due_on") if row else None
+    if not due:
+        return None
+    today = local_time(view.at, read).date().isoformat()
     checked = local_time(state["last_good_at"], read).date().isoformat() if state and state["last_good_at"] else ""
-    if due and checked < due < today:
+    if checked < due < today:
         return message("instrument-due", instrument=name, on=Day(due))
     return None
 
