@@ -98,7 +98,7 @@ def figure_slip(said: Said, at: int, spec: Field, value: dict[str, str]) -> Slip
 
 def within_uncertainty(said: Said, wrong: dict[str, Any]) -> bool:
     """Return whether all figures that a slip moves stay within twice the standard uncertainty of the right ones, by
-    instruments of the prescribed classes (JCGM 100:2008, 6.2): then nothing can see it. False where it moves none.
+    instruments of the prescribed classes (JCGM 100:2008, 6.2): then nothing sees it. False if it moves none.
     """
     kind = webapp.kinds.get(said.entry["kind"])
     assert kind is not None
