@@ -106,7 +106,7 @@ def short(found: Sequence[Found], clean: Sequence[Clean], seeds: str) -> str:
         f"{weighed(some, at_all):.0f} % by litres; of those worth more than 1 L {share(dear, by_gauge):.0f} % by the "
         f"next gauge; the right figure offered in {offered:.0f} % of {len(figures)}; "
         f"false asks {false_asks(clean):.2f} for each 100 entries. Of the {len(larger)} that are larger than the "
-        f"combined uncertainty (k = 2) {share(larger, at_once):.0f} % at once, and of those of them worth more than 1 L "
+        f"combined uncertainty (k = 2) {share(larger, at_once):.0f} % at once, and of those worth more than 1 L "
         f"{share(worth(larger), by_gauge):.0f} % by the next gauge."
     )
 
