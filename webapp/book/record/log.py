@@ -249,8 +249,9 @@ def verify(book: Book, *, but_salvaged: bool = False) -> list[str]:
         if len(troubles) >= 20:
             return [*troubles, "There may be more. Compare with a backup."]
     last = book.one("SELECT value FROM settings WHERE name = ?", (LAST,))
-    if last and json.loads(last["value"]) != [expected_no - 1, before]:
-        troubles.append(f"The book ends at number {expected_no - 1}; it was left at {json.loads(last['value'])[0]}.")
+    left_at = json.loads(last["value"])[0] if last else expected_no - 1
+    if left_at != expected_no - 1:
+        troubles.append(f"The book ends at number {expected_no - 1}; it was left at {left_at}.")
     return troubles
 
 
