@@ -4,6 +4,7 @@
  * The boxes may come from the server's template or from quickfields.js.
  */
 import { readEntry } from "../kinds/read.js";
+import { site } from "../slate/cards.js";
 import { log as chalk } from "../slate/queue.js";
 import { render } from "../vendor/lit-html/lit-html.js";
 import { hasTable1, loadTable1 } from "../trade/datafiles.js";
@@ -143,6 +144,14 @@ export class EntryForm {
     this.#isLogging = true;
     const draft = this.draft();
     try {
+      if (this.#parts.kind.taxed && (await site()).pin_at_tax) {
+        const shown = await (await import("./pinfirst.js")).askPin(draft.person);
+        if (shown === null) {
+          this.#isLogging = false;
+          return;
+        }
+        draft.shown = shown;
+      }
       this.#parts.onLogged(await (this.#parts.keep ?? chalk)(draft));
     } catch (error) {
       this.#isLogging = false;

@@ -1,11 +1,13 @@
 // @ts-check
 /** Who logs on this phone: picked by name or short code, with a PIN where the person has set one. Works without signal. */
 import { onCards, people } from "../slate/cards.js";
+import { hasPin } from "../slate/shown.js";
 import { choose, current, WrongPin } from "../slate/who.js";
 import "../ui/keypad.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { safeThen } from "../shell/hand.js";
 import { choiceRow } from "../shell/choices.js";
+import { sayThere } from "../shell/frame.js";
 
 /** @type {{list: any[], now: any, chosen: any, role: string, words: string}} */
 const state = { list: [], now: null, chosen: null, role: "", words: "" };
@@ -41,7 +43,7 @@ const nobody = () => html`<section class="band"><p><strong class="band__lead">No
 function choosing(person) {
   return html`<form class="form" @submit=${(/** @type {Event} */ event) => { event.preventDefault(); void take(); }}>
     ${person.roles.length > 1 ? choiceRow("As", "role", person.roles.map((/** @type {string} */ role) => [role, role]), state.role, (value) => { state.role = value; }) : nothing}
-    ${person.pin ? html`<div class="field field--figure ${state.words ? "field--wrong" : ""}" data-field="pin"><label class="field__label" for="pin">PIN of ${person.code}</label>
+    ${hasPin(person) ? html`<div class="field field--figure ${state.words ? "field--wrong" : ""}" data-field="pin"><label class="field__label" for="pin">PIN of ${person.code}</label>
       <input class="field__value" id="pin" name="pin" type="password" autocomplete="off" maxlength="12" data-keypad="digits">
       ${state.words ? html`<p class="field__error" role="alert">${state.words}</p>` : nothing}</div>` : nothing}</form>`;
 }
@@ -49,7 +51,7 @@ function choosing(person) {
 /** @param {any} person */
 async function pick(person) {
   Object.assign(state, { chosen: person, role: person.roles[0] ?? "", words: "" });
-  if (!person.pin && person.roles.length < 2) return take();
+  if (!hasPin(person) && person.roles.length < 2) return take();
   show();
   document.getElementById("pin")?.focus();
 }
@@ -57,7 +59,8 @@ async function pick(person) {
 async function take() {
   const pin = /** @type {HTMLInputElement|null} */ (document.getElementById("pin"))?.value ?? "";
   try {
-    await choose(state.chosen.code, pin, state.role);
+    const who = await choose(state.chosen.code, pin, state.role);
+    if (who.shown === "unseen") sayThere({ words: "No signal, so this PIN was not looked at. What you log is asked about." });
     location.assign(then());
   } catch (error) {
     state.words = /** @type {any} */ (error).message;

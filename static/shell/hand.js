@@ -1,6 +1,7 @@
 // @ts-check
 /** Who logs: asked once, before the first form, and then left alone. */
 import { people } from "../slate/cards.js";
+import { isStale } from "../slate/shown.js";
 import { current } from "../slate/who.js";
 
 /**
@@ -9,9 +10,9 @@ import { current } from "../slate/who.js";
  * @returns {Promise<{code: string, name: string, role: string}|null>} null when the page is on its way to choose
  */
 export async function handOrAsk() {
-  const who = await current();
-  if (who) return who;
-  if (!(await people()).length) return { code: "", name: "", role: "" };
+  const [who, all] = await Promise.all([current(), people()]);
+  if (who && !isStale(who, all.find((person) => person.code === who.code))) return who;
+  if (!all.length) return { code: "", name: "", role: "" };
   location.replace(`/who?then=${encodeURIComponent(location.pathname + location.search)}`);
   return null;
 }

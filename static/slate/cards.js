@@ -14,7 +14,7 @@ import { listen, tell } from "./news.js";
  *   limits: Record<string, Record<string, any>>, recent: any[], curves: Record<string, [number, number][]>,
  *   queries: any[], run: any, past_runs: any[], forms: string[],
  * }} Card
- * @typedef {{code: string, name: string, roles: string[], access: string, pin: any}} Person
+ * @typedef {{code: string, name: string, roles: string[], access: string, pin: any, has_pin?: boolean}} Person
  */
 
 const WHOLE = ["people", "instruments", "site", "notes", "tastings", "goods", "goods_rev"];

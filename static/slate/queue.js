@@ -7,6 +7,7 @@ import { ENTRIES, META, SlateFull, getMeta, read, write } from "./db.js";
 import { keepDraft } from "./drafts.js";
 import { makeEntry } from "./entry.js";
 import { listen, tell } from "./news.js";
+import { shownBy } from "./shown.js";
 import { signed } from "./signing.js";
 import { count, tallyFrom } from "./tally.js";
 
@@ -26,17 +27,17 @@ const SETTLED = ["entered", "known", "queried", "clash", "refused"];
 export const WAITING = IDBKeyRange.bound(["waiting"], ["waiting", []]);
 const MAKE_ID = "abcdefghjkmnpqrstuvwxyz23456789";
 
-/** What the next entry is made with, as last read: another tab may have gone on since. @type {Promise<{device: any, seq: number, signing: any, key: any}> | null} */
+/** What the next entry is made with, as last read: another tab may have gone on since. @type {Promise<{device: any, seq: number, signing: any, key: any, who: any}> | null} */
 let next = null;
 
 /** Read what the next entry is made with, so that logging it need not. */
 export const prepare = () => (next ??= readNext());
 
 async function readNext() {
-  const [known, signing, key] = await Promise.all(["device", "signing", "signing_key"].map(getMeta));
+  const [known, signing, key, who] = await Promise.all(["device", "signing", "signing_key", "who"].map(getMeta));
   // Logged before the book let this phone in: it names itself until then.
   const device = known ?? { id: makeDeviceId(), name: "", enrolled: false };
-  return { device, seq: known ? ((await getMeta(`seq:${device.id}`)) ?? 0) : 0, signing, key };
+  return { device, seq: known ? ((await getMeta(`seq:${device.id}`)) ?? 0) : 0, signing, key, who };
 }
 
 /**
@@ -63,19 +64,21 @@ export async function log(draft) {
  */
 async function add(draft) {
   for (;;) {
-    const { device, seq: before, signing, key } = await prepare();
+    const { device, seq: before, signing, key, who } = await prepare();
     const seq = before + 1;
-    const kept = asKept(await signed(makeEntry(draft, { device: device.id, seq }), signing, key));
+    const shown = draft.shown ?? (who && who.code === draft.person ? shownBy(who) : "");
+    const kept = asKept(await signed(makeEntry({ ...draft, shown }, { device: device.id, seq }), signing, key));
     const isKept = await write([ENTRIES, META], async (tx) => {
       const meta = tx.objectStore(META);
-      const [known, counted, signs] = await Promise.all([meta.get("device"), meta.get(`seq:${device.id}`), meta.get("signing")]);
+      const [known, counted, signs, holds] = await Promise.all([meta.get("device"), meta.get(`seq:${device.id}`), meta.get("signing"), meta.get("who")]);
+      if (holds?.code !== who?.code || holds?.shown !== who?.shown) return false;
       if ((known && known.id !== device.id) || (counted ?? 0) !== before || signs?.id !== signing?.id) return false;
       // In one transaction: a counter without its entry would be a gap that nobody can fill.
       await Promise.all([meta.put(seq, `seq:${device.id}`), known ? null : meta.put(device, "device")]);
       await put(tx, [{ kept }]);
       return true;
     });
-    next = isKept ? Promise.resolve({ device, seq, signing, key }) : null;
+    next = isKept ? Promise.resolve({ device, seq, signing, key, who }) : null;
     if (isKept) return kept;
   }
 }

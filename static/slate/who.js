@@ -1,10 +1,15 @@
 // @ts-check
-/** Who holds the phone: chosen by short code, on a shared phone and offline. It names the hand; it is not a lock. */
+/**
+ * Who holds the phone: chosen by short code, on a shared phone and offline. A PIN is looked at by the book the first time,
+ * and by this phone from then on. Whoever cannot be looked at, for want of a signal, logs all the same; the book asks later.
+ */
+import { NoAnswer, ask } from "./ask.js";
 import { people } from "./cards.js";
-import { getMeta, setMeta } from "./db.js";
+import { META, getMeta, setMeta, write } from "./db.js";
 import { listen, tell } from "./news.js";
+import { hasPin } from "./shown.js";
 
-/** @typedef {{code: string, name: string, role: string, roles: string[]}} Who */
+/** @typedef {import("./shown.js").Who} Who */
 
 const HANDS_MOST = 5;
 
@@ -24,9 +29,36 @@ export async function choose(code, pin = "", role = "") {
   const wanted = code.trim().toUpperCase();
   const person = (await people()).find((known) => known.code.toUpperCase() === wanted);
   if (!person) throw new Error(`Nobody here has the code ${wanted.slice(0, 12)}. Pick your name from the list.`);
-  if (person.pin && !(await isPin(person.pin, pin))) throw new WrongPin(pin ? "That is not this person's PIN. Try again." : "Type your PIN.");
+  const shown = await look(person, pin);
   const { name, roles } = person;
-  return remember({ code: person.code, name, roles, role: roles.includes(role) ? role : (roles[0] ?? "") });
+  return remember({ code: person.code, name, roles, role: roles.includes(role) ? role : (roles[0] ?? ""), shown });
+}
+
+/**
+ * Look at a PIN: by what this phone holds, or by the book.
+ * @param {any} person @param {string} pin @returns {Promise<"pin" | "" | "unseen">} "" where they have none, "unseen" where there is no signal
+ * @throws {WrongPin}
+ */
+export async function look(person, pin) {
+  if (!hasPin(person)) return "";
+  if (!pin) throw new WrongPin("Type your PIN.");
+  if (person.pin && crypto.subtle) {
+    if (await isPin(person.pin, pin)) return "pin";
+    throw new WrongPin("That is not this person's PIN. Try again.");
+  }
+  try {
+    const answer = await ask("/api/hand", { body: { person: person.code, pin } });
+    await write([META], async (tx) => {
+      const meta = tx.objectStore(META);
+      const all = (await meta.get("people")) ?? [];
+      await meta.put(all.map((/** @type {any} */ one) => (one.code === person.code ? { ...one, pin: answer.pin } : one)), "people");
+    });
+    return "pin";
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error;
+    if (error.status === 403 || error.status === 429) throw new WrongPin(error.message);
+    return "unseen";
+  }
 }
 
 /** The phone is put down: the next one chooses anew. */

@@ -11,9 +11,9 @@ from cryptography.hazmat.primitives.hashes import SHA256
 
 from tests.access.test_attacks_hand_in import entry, send
 from webapp.book import verification
-from webapp.book.handed import read_way
 from webapp.book.house import devices, phone_keys
 from webapp.book.record import log, signing
+from webapp.book.record.way import read_way
 
 
 class Signer:

@@ -64,6 +64,7 @@ ADDRESSES = [
     ("GET", "/api/session"),
     ("POST", "/api/enrol"),
     ("POST", "/api/phone-key"),
+    ("POST", "/api/hand"),
     ("GET", "/api/openapi.json"),
     ("GET", "/desk/entries.json"),
     ("GET", "/desk/entries.csv"),

@@ -16,7 +16,7 @@ from tests.bench.table import Measured
 from tests.browser.offline_world import Phone, World, reading
 
 SLOWED, FEW, MANY, ROUNDS, TAPS = 4, 5, 5000, 12, 6
-MOST_RATIO, MOST_P95_MS = 1.2, 25.0
+MOST_RATIO, MOST_P95_MS, MOST_SIGNED = 1.2, 25.0, 1.5
 WHERE = f"slate, CPU slowed {SLOWED} times"
 
 _FILL = """async ([draft, count]) => {
@@ -80,3 +80,32 @@ def test_logging_costs_the_same_with_five_waiting_and_with_five_thousand(
     slow = measured.add(WHERE, f"tap to counted, {MANY} waiting, p95", p95(took[MANY]), "ms", at_most=MOST_P95_MS)
     ratio = measured.add(WHERE, f"{MANY} waiting against {FEW}", many / few, "times", at_most=MOST_RATIO)
     assert ratio.holds and slow.holds
+
+
+def test_logging_with_a_signature_costs_little_more_than_without(
+    world: World, make_phone: Callable[..., Phone], measured: Measured
+) -> None:
+    phones: dict[str, Phone] = {}
+    for signs, name in (("signed", "PH-2"), ("unsigned", "PH-3")):
+        phones[signs] = make_phone(world.server.url)
+        phones[signs].open("/today")
+        if signs == "unsigned":
+            phones[signs].context.add_init_script(
+                "Object.defineProperty(crypto, 'subtle', { value: undefined, configurable: true })"
+            )
+        phones[signs].get_ready(world.token(name))
+    world.server.stop()
+    took: dict[str, list[float]] = {signs: [] for signs in phones}
+    for phone in phones.values():
+        phone.open("/more")
+        phone.context.new_cdp_session(phone.page).send("Emulation.setCPUThrottlingRate", {"rate": SLOWED})
+    for _ in range(ROUNDS):
+        for signs, phone in phones.items():
+            took[signs] += phone.page.evaluate(_TAPS, [reading(), TAPS])
+    signed, unsigned = (statistics.median(took[signs]) for signs in ("signed", "unsigned"))
+    for signs in phones:
+        measured.add(WHERE, f"tap to counted, {signs}, median", statistics.median(took[signs]), "ms")
+    assert all("signature" in kept["entry"] for kept in phones["signed"].slate())
+    assert not any("signature" in kept["entry"] for kept in phones["unsigned"].slate())
+    ratio = measured.add(WHERE, "signed against unsigned", signed / unsigned, "times", at_most=MOST_SIGNED)
+    assert ratio.holds

@@ -35,7 +35,8 @@ def fold_plainly(book: Book) -> dict[str, Any]:
     with book.write():
         known = Known(book)
         for plan in sorted(plans, key=lambda plan: plan.order_key):
-            view = BookView(plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, known, states.get)
+            view = BookView(plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, known, states.get,
+                            via=plan.via)
             outcome = evaluate(plan, view, known)
             states |= outcome.effect.states
             flows = [f for f in outcome.effect.flows if f.lpa_ul or f.volume_ml or f.mass_g]

@@ -64,7 +64,8 @@ def test_no_default_has_moved_since_version_0_1_0():
     added |= {"jump_mash_c": 6.0, "jump_mash_h": 36, "sugar_over": 0.006, "sugar_under": 0.014, "sugar_h": 48,
               "close_gravity": 0.004, "close_volume_pct": 20, "source_off_pct": 1.0, "source_wash_pct": 0.5,
               "fraction_off_pct": 3.0, "remnant_pct": 3.0, "remnant_least_l": 1.0, "remnant_off_pct": 2.0,
-              "ungauged_pct": 3.0, "water_off_pct": 0.5, "moved_twice_h": 24, "late_ask_h": 36}
+              "ungauged_pct": 3.0, "water_off_pct": 0.5, "moved_twice_h": 24, "late_ask_h": 36,
+              "received_note_h": 72, "received_ask_h": 744}
     # A cask against casks like it, and an instrument against its own check.
     added |= {"alike_spread": 3.5, "alike_casks": 4, "fill_look_pct": 90, "fill_low_pct": 50, "opened_look_pct": 75,
               "opened_low_pct": 40, "level_spread_pct": 3, "drift_look_pct": 0.8, "drift_spread_pct": 0.3,

@@ -86,7 +86,13 @@ def test_a_queried_entry_is_put_right_by_a_new_one_that_names_it(near_floor: Flo
 def test_a_pin_is_asked_without_signal(near_floor: Floor) -> None:
     with open_book(near_floor.world.book_path) as book:
         people.set_pin(book, "BT", "2468")
+        people.set_pin(book, "MD", "1357")
     bring_cards(near_floor.page)
+    page = near_floor.open("/who?then=/more")
+    page.locator(".person", has_text="BT").click()
+    near_floor.press("2468")  # the first time by the book; from then on this phone can look at it
+    page.get_by_role("button", name="Bram T. logs").click()
+    page.wait_for_url(re.compile(r"//[^/]+/more$"))
     near_floor.world.server.stop()
     page = near_floor.open("/who?then=/more")
     page.locator(".person", has_text="BT").click()
@@ -97,6 +103,22 @@ def test_a_pin_is_asked_without_signal(near_floor: Floor) -> None:
     page.get_by_role("button", name="Bram T. logs").click()
     page.wait_for_url(re.compile(r"//[^/]+/more$"))
     expect(page.locator("[data-part=body]")).to_contain_text("Bram T.")
+    assert _who(page) == ["BT", "pin"]
+    page = near_floor.open("/who?then=/more")
+    page.locator(".person", has_text="MD").click()
+    near_floor.press("2468")  # nobody can say: it was never typed here
+    page.locator("[data-part=doing] button").click()
+    page.wait_for_url(re.compile(r"//[^/]+/more$"))
+    expect(page.locator(".toast")).to_contain_text("No signal, so this PIN was not looked at.")
+    assert _who(page) == ["MD", "unseen"]
+
+
+def _who(page: Any) -> list[str]:
+    found: list[str] = page.evaluate("""async () => {
+      const who = await (await import("/static/slate/who.js")).current();
+      return [who.code, who.shown];
+    }""")
+    return found
 
 
 @pytest.mark.parametrize("then", ["https://elsewhere.example/", "//elsewhere.example", "/\\elsewhere.example"])

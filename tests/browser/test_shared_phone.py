@@ -17,7 +17,7 @@ __all__ = ["far_floor", "floor", "near_floor"]
 AXE = (Path(__file__).parent.parent / "vendor" / "axe.min.js").read_text(encoding="utf-8")
 NOW = """async () => (await (await import("/static/slate/who.js")).current()).code"""
 HAND_IN = """async () => { await (await import("/static/slate/handin.js")).handInNow(); }"""
-HAS_PIN = """(await (await import("/static/slate/cards.js")).people()).find(({ code }) => code === "BT").pin"""
+HAS_PIN = """(await (await import("/static/slate/cards.js")).people()).find(({ code }) => code === "BT").has_pin"""
 
 
 def test_one_tap_changes_hands_and_keeps_what_is_typed(floor: Floor) -> None:

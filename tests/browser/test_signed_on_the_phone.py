@@ -8,10 +8,10 @@ from pathlib import Path
 from typing import Any
 
 from tests.browser.offline_world import Phone, World, reading
-from webapp.book.handed import read_way
 from webapp.book.house import phone_keys
 from webapp.book.opening import open_book
 from webapp.book.record import log
+from webapp.book.record.way import read_way
 
 VECTORS = json.loads((Path(__file__).parents[1] / "vectors" / "signed_entries.json").read_text("utf-8"))
 # The phone's form of each entry, and whether the browser's own library finds the signatures of the vectors good.

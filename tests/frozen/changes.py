@@ -15,6 +15,7 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
         "move_gain": "No alarm finer than the instruments since 0.2.0.",
         "named_twice": "A run name that stood on this still before is asked about since 0.2.0, with the next one.",
         "moved_twice": "The same figures of what moves stock, again within a day, are asked about since 0.2.0.",
+        "received": "Handed in more than 3 days after it was typed is shown since 0.2.0, after 31 asked about.",
         "late": "Typed on a phone more than 36 hours late asks since 0.2.0; it was a note.",
         "source_strength": "What is taken is held against the strength of its vessel since 0.2.0.",
         "fill_level": "A cask filled to less than half of what it holds is asked about since 0.2.0.",

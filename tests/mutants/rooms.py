@@ -163,6 +163,7 @@ ROOMS = {
                     "fraction": "beside",
                     "goods": "goods",
                     "habit": "habit beside",
+                    "hand": "hand",
                     "harvest": "harvest",
                     "instrument": "instrument",
                     "instruments": "moves cask blend run_balance",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from datetime import UTC, datetime
 from typing import Final, NotRequired, TypedDict
 
@@ -150,8 +150,11 @@ def goods_since(book: Book, known: str) -> GoodsSince:
     return {"goods_rev": rev} if rev == known else {"goods_rev": rev, "goods": now}
 
 
-def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:
-    """Return the changes after a cursor: cursor, more, cards, gone, people, instruments, site, notes, tastings."""
+def cards_since(book: Book, since: int, limit: int = ROUND_MOST, hands: Collection[str] = ()) -> CardsSince:
+    """Return the changes after a cursor: cursor, more, cards, gone, people, instruments, site, notes, tastings.
+
+    `hands`: the codes of those who use the phone that asks, whose PIN it may look at.
+    """
     rows = book.query(
         "SELECT mark, turn FROM card_turns WHERE turn > ? ORDER BY turn LIMIT ?",
         (since, max(1, min(limit, ROUND_MOST)) + 1),
@@ -162,7 +165,7 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST) -> CardsSince:
     return {
         "cursor": rows[-1]["turn"] if rows else since, "more": more,
         "cards": [one for one in made.values() if one], "gone": [mark for mark, one in made.items() if one is None],
-        "people": people.for_phones(book), "instruments": _instruments(book), "site": registry.site(book),
+        "people": people.for_phones(book, hands), "instruments": _instruments(book), "site": registry.site(book),
         "notes": notes(book), "tastings": tastings.for_phones(book),
     }
 

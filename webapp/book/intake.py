@@ -78,14 +78,15 @@ class _KnownRow(TypedDict):
 
 def hand_in(
     book: Book, batch: Mapping[str, object], *, via: str, now: datetime, carrier: str | None = None,
-    may_answer: bool = True, phone: str = "", is_desk: bool = False,
+    may_answer: bool = True, phone: str = "", is_desk: bool = False, signed_in: str = "",
 ) -> Receipt:
     """Settle a batch and return the answer as docs/hand-in.md has it, without `marker` and `ok`.
 
     `via` says how it came (`phone`, `page`, `file`, `demo`); `now` is the book's clock, aware. `carrier` is the
     device that brings it, whose clock is measured by it; left out, the one the batch names. `may_answer`: it may answer
     queries and strike anything; `phone`: the device that has shown to be let in, which may take back what it logged
-    itself; `is_desk`: it is this book's own desk, whose counter nobody else may use. Raises BookError if the batch as
+    itself; `signed_in`: the person whose session brings it; `is_desk`: it is this book's own desk, whose counter nobody
+    else may use. Raises BookError if the batch as
     a whole is too big or is no batch.
     """
     entries = batch.get("entries")
@@ -97,7 +98,7 @@ def hand_in(
     carrier = named if carrier is None else carrier
     head = batch.get("head")
     turn = _Turn(entries, named, carrier, measured_skew(batch.get("now"), now), via, now)
-    turn.handed = Handed(book, entries, via, phone)  # signatures are looked at before anybody is held up
+    turn.handed = Handed(book, entries, via, phone, signed_in)  # signatures are looked at before anybody is held up
     turn.past = head if isinstance(head, list | tuple) else ()
     turn.may_answer, turn.is_desk, turn.phone = may_answer, is_desk, phone
     if book.is_writing or not book.line.stand(turn, partial(_take_together, book)):

@@ -22,6 +22,7 @@ from webapp.book.checks import (
     fraction,
     goods,
     habit,
+    hand,
     harvest,
     instrument,
     laboratory,
@@ -46,7 +47,7 @@ from webapp.book.vats import solve
 
 # The files of the checks, and of the others that have limits, by what they are about: the order of every page.
 SUBJECTS: dict[str, tuple[ModuleType, ...]] = {
-    "Time and people": (clock, twice, neat, habit),
+    "Time and people": (clock, hand, twice, neat, habit),
     "Instruments": (instrument,),
     "Ferments": (ferment, ferment_jump, harvest),
     "The still": (strength, run),

@@ -196,6 +196,7 @@ class SiteForm(FlaskForm):
     accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
     height_m = StringField("Height above the sea [m]", [is_figure])
     time_zone = StringField("Time zone", [Optional(), Length(max=60), is_zone])
+    pin_at_tax = BooleanField("What goes into or out of the accounts wants the PIN when it is logged")
     season_month = SelectField("A season begins in", [Optional()], choices=pairs(MONTHS))
 
 

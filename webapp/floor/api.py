@@ -15,10 +15,9 @@ from webapp.access.guard import COOKIE_AGE_S, device_cookie
 from webapp.access.journal import note
 from webapp.access.tries import Tries, network_of
 from webapp.book import cards, intake
-from webapp.book.house import codes, devices, phone_keys
+from webapp.book.house import codes, devices, hands, phone_keys
 from webapp.book.record.clock import utc_text
 from webapp.book.record.errors import BookError
-from webapp.book.record.signing import PublicKey
 from webapp.floor import bp
 from webapp.floor.body import BadBody, read_json
 from webapp.isolate import isolate_shown
@@ -34,7 +33,6 @@ CURSOR_MOST = 2**53 - 1
 GOODS_REV_MOST = 64
 TOKEN_MOST = 200
 NAME_MOST = 40
-COORDINATE_LENGTH = 43  # 32 bytes in base64url
 enrol_tries = Tries(most=10, window_s=60)
 # Typed codes are short: all addresses together may guess a few a minute. What a QR carries needs no such bound.
 typed_tries = Tries(most=30, window_s=60)
@@ -68,35 +66,13 @@ def hand_in() -> ResponseReturnValue:
         settled = intake.hand_in(
             current.book, batch, via=via, now=now, carrier=_carrier(batch["device"]),
             may_answer=current.may("distiller"), phone=current.device["id"] if current.device else "",
+            signed_in=current.person["code"] if current.person else "",
         )
     except BookError as error:
         return _busy(error)
     heads = {"heads": given} if current.device and (given := witnesses.give(now)) else {}
     key = {"key": phone_keys.newest_key(current.book, current.device["id"])} if current.device else {}
     return jsonify({"marker": MARKER, "ok": True, **settled, **heads, **key})
-
-
-@bp.post("/api/phone-key")
-@needs("floor")
-def phone_key() -> ResponseReturnValue:
-    """Keep the public half of the key by which a phone that is let in signs what is logged on it."""
-    if not current.device:
-        return error_answer(409, "Only a phone that is let in has a key. Let it in first.")
-    body = read_json(request)
-    said = body if isinstance(body, dict) else {}
-    x, y, from_seq = said.get("x"), said.get("y"), said.get("from_seq")
-    if not (isinstance(x, str) and isinstance(y, str) and len(x) == len(y) == COORDINATE_LENGTH) or not (
-        type(from_seq) is int and 0 <= from_seq <= CURSOR_MOST
-    ):
-        return error_answer(422, "Send x and y of the public key as a JSON Web Key has them, and from_seq.")
-    try:
-        name = phone_keys.introduce_key(
-            current.book, current.device["id"], PublicKey(x, y), from_seq, datetime.now(UTC)
-        )
-    except BookError as error:
-        return error_answer(422, str(error))
-    note("phone_key", about=f"{current.device['id']} {name}")
-    return jsonify({"marker": MARKER, "ok": True, "key": name})
 
 
 @bp.get("/api/cards")
@@ -113,7 +89,7 @@ def cards_since() -> ResponseReturnValue:
     if since > intake.cursor(book):
         since = 0  # a book restored from a backup: its past is another one, the phone begins afresh
     about = {"book_id": intake.book_id(book), "server_now": utc_text(datetime.now(UTC))}
-    parts: dict[str, object] = {**cards.cards_since(book, since)}
+    parts: dict[str, object] = {**cards.cards_since(book, since, hands=_own_hands())}
     if known is not None:  # a phone of an earlier version asks for no goods
         parts |= cards.goods_since(book, known)
     since_then = {name: isolate_shown(part) for name, part in parts.items()}
@@ -197,6 +173,13 @@ def _is_token(token: str) -> bool:
 
 def _is_name(name: str) -> bool:
     return len(name) <= NAME_MOST and (name.isprintable() or not name)
+
+
+def _own_hands() -> set[str]:
+    """Return the codes of those whose PIN the asking phone may look at: who has typed it there, or is signed in."""
+    if current.device:
+        return hands.on_phone(current.book, current.device["id"])
+    return {current.person["code"]} if current.person else set()
 
 
 def _carrier(claimed: str) -> str:

@@ -64,5 +64,6 @@ KIND = Kind(
     summary="{serial}: {volume_20} at {true_strength}, {from_account} to {to_account}",
     cautions=("fire_zone",),
     account="any",
+    taxed=True,
     feeds=("gauge record", "reports"),
 )

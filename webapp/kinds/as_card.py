@@ -130,7 +130,11 @@ class PersonSchema(Schema):
     name = _text()
     roles = fields.List(fields.String(), required=True)
     access = _text()
-    pin = fields.Dict(required=True, allow_none=True, metadata={"description": "Salt, rounds, hash of the short code."})
+    has_pin = fields.Boolean(required=True)
+    pin = fields.Dict(
+        required=True, allow_none=True,
+        metadata={"description": "Salt, rounds, hash of the short code; of those who have typed it on this phone."},
+    )
 
 
 class InstrumentSchema(Schema):

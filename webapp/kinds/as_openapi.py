@@ -98,6 +98,15 @@ def _paths(api: APISpec) -> None:
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "key"]}, "Its thumbprint."),
                       **_errors(400, 401, 403, 409, 413, 415, 422)},
     }})
+    code = {"type": "string", "minLength": 1, "maxLength": 12, "pattern": _ASCII}
+    api.path("/api/hand", operations={"post": {
+        "operationId": "hand", "security": device, "summary": "Look at the PIN of a person who takes up this phone.",
+        "requestBody": {"required": True, **_json(
+            {"type": "object", "required": ["person", "pin"], "properties": {"person": code, "pin": code}},
+            "The person's code, and the digits typed.")},
+        "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "pin"]}, "As a person has it."),
+                      **_errors(400, 401, 403, 413, 415, 422, 429)},
+    }})
     api.path("/api/openapi.json", operations={"get": {
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},

@@ -118,6 +118,10 @@ class EntrySchema(Schema):
     remark = _text(load_default="")
     amends = fields.String(load_default=None, allow_none=True, validate=_check_uuid, error_messages=_NO_TEXT)
     reason = _text(load_default="")
+    shown = fields.String(
+        validate=validate.OneOf(["", "pin", "now"], error=Fault.ONE_OF), error_messages=_NO_TEXT,
+        metadata={"description": "Whether the person had typed their PIN on this phone, or typed it for this entry."},
+    )
     signature = _text(SIGNATURE_MOST, load_default="")
 
 

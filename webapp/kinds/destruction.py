@@ -48,5 +48,6 @@ KIND = Kind(
     summary="{what}: {volume_20} at {true_strength}",
     cautions=("fire_zone",),
     account="any",
+    taxed=True,
     feeds=("destruction record",),
 )

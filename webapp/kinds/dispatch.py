@@ -54,5 +54,6 @@ KIND = Kind(
     effect=goods.removal,
     summary="{batch}: {cases} cases, {why}",
     account="processing",
+    taxed=True,
     feeds=("finished goods", "removal record", "recall list"),
 )

@@ -35,6 +35,8 @@ class Entry(TypedDict):
     amends: NotRequired[str | None]
     reason: NotRequired[str | None]
     remark: NotRequired[str | None]
+    seen_by: NotRequired[str]
+    shown: NotRequired[str]  # what the person had shown on the phone: "", "pin", or "now" for this very entry
     signature: NotRequired[str]  # of the phone: the name of its key, a point, the signature (book/record/signing.py)
 
 

@@ -40,5 +40,6 @@ KIND = Kind(
     effect=goods.receipt,
     summary="{document}: {cases} cases of {batch} from {consignor}",
     account="processing",
+    taxed=True,
     feeds=("finished goods", "receipt record", "recall list"),
 )

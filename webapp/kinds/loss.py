@@ -53,5 +53,6 @@ KIND = Kind(
     summary="{cause}: {volume_20}",
     cautions=("fire_zone",),
     account="any",
+    taxed=True,
     feeds=("loss record",),
 )

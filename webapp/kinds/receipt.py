@@ -81,5 +81,6 @@ KIND = Kind(
     summary="{document}: {volume_20} at {true_strength} from {consignor}",
     cautions=("fire_zone", "lifting"),
     account="any",
+    taxed=True,
     feeds=("receipt record", "gauge record", "reports"),
 )

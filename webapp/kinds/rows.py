@@ -102,5 +102,6 @@ class SiteSettings(TypedDict, total=False):
     tasting: dict[str, list[str]]
     ready_rules: list[ReadyRule]
     group: dict[str, str]
+    pin_at_tax: bool  # whether what concerns tax wants the person's PIN when it is logged
     checks: dict[str, float]  # limits of the checks for the whole site, by name
     check_limits: LimitsByScope

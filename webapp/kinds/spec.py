@@ -157,6 +157,7 @@ class Kind:
     account: str = ""  # production, storage, processing, any
     feeds: tuple[str, ...] = ()
     run: bool = False  # belongs to the run now on the still
+    taxed: bool = False  # goes into or out of the accounts of the tax; common practice, no source
     floor: bool = True  # offered on the floor (offline)
 
     def field(self, name: str) -> Field | None:

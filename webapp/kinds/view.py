@@ -22,7 +22,8 @@ class View(Protocol):
 
     `at` is when it was read and `typed_at` when it was logged, both corrected by the skew of the phone's clock;
     `received_at` when the book got it; `skew_s` phone minus book [s]. `root` is the id of the entry that began this
-    chain of amendments: the lasting name of a run or a fill, whatever is amended later.
+    chain of amendments: the lasting name of a run or a fill, whatever is amended later. `via` is how it came
+    (book/record/way.py).
     """
 
     @property
@@ -33,6 +34,8 @@ class View(Protocol):
     def received_at(self) -> str: ...
     @property
     def skew_s(self) -> float: ...
+    @property
+    def via(self) -> str: ...
     @property
     def root(self) -> str: ...
     @property

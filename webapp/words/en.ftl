@@ -293,6 +293,11 @@ clock-way = { $way ->
    *[fast] fast
   }
 clock-ask = This phone's clock was { $off } { clock-way } when it handed this in. By that clock it was read on { ISO_DAY($told) } at { CLOCK($told) }; the book takes it in order as { ISO_DAY($ordered) } { CLOCK($ordered) }; both are kept. Set the clock right, and say whether the day is right.
+hand_unsigned = This phone signs what is logged on it, and this came without its signature. Ask { $person } whether the entry is theirs.
+hand_not_shown = { $person } has a PIN and had not typed it on this phone. Ask them whether the entry is theirs.
+hand_second = The house wants the PIN typed for this when it is logged, and it was not. Ask { $person } whether the entry is theirs.
+hand_witness = { $person } is named as having seen it, and has never typed their PIN on this phone. Ask them.
+received = Handed in { $after } after it was typed.
 late = Typed { $after } after it was read.
 time_order = Read { $after } after it was typed: that cannot be. Set the time of reading right.
 twice = The same figures stand at { $at } ({ $before ->

@@ -1,5 +1,6 @@
 // @ts-check
 /** A strip of the people who share this phone: one tap, and the next of them logs; a PIN is typed right there. */
+import { hasPin } from "../../slate/shown.js";
 import { choose, current, hands, WrongPin } from "../../slate/who.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { wear } from "../../ui/sheet.js";
@@ -18,8 +19,8 @@ export async function showHands(place, onChosen) {
     render(list.length > 1 ? strip(list, now, state.asked, state.words, tap, type) : nothing, place);
   };
   const tap = (/** @type {any} */ person) => {
-    Object.assign(state, { asked: person.pin ? person : null, words: "" });
-    if (!person.pin) return void take(person, "");
+    Object.assign(state, { asked: hasPin(person) ? person : null, words: "" });
+    if (!hasPin(person)) return void take(person, "");
     void show().then(() => place.querySelector("input")?.focus());
   };
   const type = (/** @type {Event} */ event) => {

@@ -71,7 +71,7 @@ class Ledger:
 
     def enter(
         self, kind_name: str, vessel: str, at: str, *, person: str = "NS", typed_min: float = 0, skew_s: float = 0,
-        device: str = "d-1", **values: str,
+        device: str = "d-1", via: str = "", after_h: float = 0, **values: str,
     ) -> list[Query]:
         """Enter one reading; `at` is local time, values as "19.2", "66.6 degF" or "78.6 pct_glass AH-1".
 
@@ -90,15 +90,16 @@ class Ledger:
         }
         read = read_entry(kind, entry, self._context(entry["mark"]))
         assert not [p for p in read.problems if p.weight == "refuse"], read.problems
-        return self.take(read, skew_s)
+        return self.take(read, skew_s, via, after_h)
 
-    def take(self, read: Read, skew_s: float = 0) -> list[Query]:
+    def take(self, read: Read, skew_s: float = 0, via: str = "", after_h: float = 0) -> list[Query]:
         """Ask about an entry that is read, and fold it."""
         entry, kind = read.entry, read.kind
         read_at, typed_at = (datetime.fromisoformat(entry[name]) for name in ("read_at", "typed_at"))
         view = BookView(
             at=_utc(read_at - timedelta(seconds=skew_s)), typed_at=_utc(typed_at - timedelta(seconds=skew_s)),
-            received_at=_utc(typed_at), skew_s=skew_s, root=entry["id"], registry=self, look_up=self.states.get,
+            received_at=_utc(typed_at + timedelta(hours=after_h)), via=via,
+            skew_s=skew_s, root=entry["id"], registry=self, look_up=self.states.get,
         )
         view = view.within(scopes_of(read, view))
         asked = questions(read, view)

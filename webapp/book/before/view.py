@@ -62,6 +62,7 @@ class BookView:
     registry: Registry
     look_up: Callable[[Key], State | None]
     scopes: Scopes = ()
+    via: str = ""
     reads: set[Key] = field(default_factory=set)
     _seen: dict[Key, State | None] = field(default_factory=dict)
 

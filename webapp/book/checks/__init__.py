@@ -25,6 +25,7 @@ from webapp.book.checks import (
     fraction,
     goods,
     habit,
+    hand,
     harvest,
     instrument,
     laboratory,
@@ -54,6 +55,8 @@ CHECKS: dict[str, Check] = {
     "clock": clock.clock,
     "late": clock.late,
     "time_order": clock.time_order,
+    "hand": hand.hand,
+    "received": hand.received,
     "twice": twice.twice,
     "glass_habit": habit.glass_habit,
     "typed_oddly": habit.typed_oddly,
@@ -149,8 +152,6 @@ CHECKS: dict[str, Check] = {
     "neat_round": neat.neat_round,
 }
 
-# Asked of every kind: the first looks only at the instruments that an entry names, the second at emptied vessels,
-# the third at units and counts.
 # They hold a figure against others, and say nothing of its range: that question stays, with the answer it may have.
 BESIDE = frozenset((
     "source_strength",
@@ -158,7 +159,9 @@ BESIDE = frozenset((
     "fraction_uncut", "remnant_off", "water_off", "glass_habit", "unit_odd", "flow_jump", "distilled_off", "lab_off",
     "dose_off", "tare_share", "sugar_unlike",
 ))
-ALWAYS = ("instrument", "emptied_vessel", "typed_oddly")
+# Asked of every kind: of the instruments that an entry names, of emptied vessels, of units and counts, of who logged
+# it and how it came.
+ALWAYS = ("instrument", "emptied_vessel", "typed_oddly", "hand", "received")
 
 
 def questions(read: Read, view: View) -> list[Query]:

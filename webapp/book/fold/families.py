@@ -38,6 +38,7 @@ class Plan:
     skew_s: float
     struck: bool = False
     amended_after_strike: bool = False
+    via: str = ""
     clashed: bool = False  # another body came under the same id
     stands: dict[str, str] = field(default_factory=dict)  # query name or code (empty: all) -> id of the answer
 
@@ -121,7 +122,7 @@ def load_plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     at = correct_time(row["read_at"], skew)
     order_key = f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}"
     typed = utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"])))
-    made = Plan(root, entry, order_key, utc_text(at), typed, row["received_at"], row["skew_s"])
+    made = Plan(root, entry, order_key, utc_text(at), typed, row["received_at"], row["skew_s"], via=row["via"])
     _hear_answers(book, made, members, {root, *amends})
     clash = conn.execute("SELECT 1 FROM aside WHERE id = ? AND settled = 'clash' LIMIT 1", (made.id,)).fetchone()
     made.clashed = clash is not None
@@ -166,14 +167,15 @@ def _load_member(book: Book, entry_id: str, fresh: Fresh | None) -> Member | Non
     if fresh and entry_id in fresh:
         return fresh[entry_id]
     found = book.db.conn.execute(
-        "SELECT id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, body FROM entries WHERE id = ?",
+        "SELECT id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, via, body FROM entries "
+        "WHERE id = ?",
         (entry_id,),
     ).fetchone()
     if not found:
         return None
-    entry_id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, body = found
+    entry_id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, via, body = found
     row: EntryRow = {
         "id": entry_id, "kind": kind, "read_at": read_at, "typed_at": typed_at, "person": person, "device": device,
-        "seq": seq, "skew_s": skew_s, "received_at": received_at,
+        "seq": seq, "skew_s": skew_s, "received_at": received_at, "via": via,
     }
     return row, json.loads(body)

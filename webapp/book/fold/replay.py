@@ -236,7 +236,7 @@ class Replay:
         place = plan.order_key
         return BookView(
             plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known,
-            lambda key: self._before(key, place)[0],
+            lambda key: self._before(key, place)[0], via=plan.via,
         )
 
     def _before(self, key: Key, place: str) -> tuple[State | None, int]:

@@ -48,10 +48,10 @@ class Supposing:
         typed_at = utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"])))
         plan = Plan(
             row["root"], upcast(entry), row["order_key"], self._at, typed_at, row["received_at"], row["skew_s"],
-            stands=EVERY_QUESTION if is_all_answered else self._answered,
+            via=row["via"], stands=EVERY_QUESTION if is_all_answered else self._answered,
         )
         view = BookView(
-            plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known, self._before
+            plan.at, plan.typed_at, plan.received_at, plan.skew_s, plan.root, self._known, self._before, via=plan.via
         )
         return evaluate(plan, view, self._known)
 

@@ -103,7 +103,7 @@ def enrol_device(book: Book, token: str, name: str, now: datetime) -> tuple[Devi
         at = utc_text(now)
         database.conn.execute("UPDATE tokens SET used_at = ? WHERE token_sha256 = ?", (at, found["token_sha256"]))
         database.conn.execute(
-            "INSERT INTO devices (id, name, secret_sha256, enrolled_at, enrolled_by) VALUES (?, ?, ?, ?, ?)",
+            "INSERT INTO devices (id, name, secret_sha256, enrolled_at, enrolled_by, shows) VALUES (?, ?, ?, ?, ?, 1)",
             (device_id, called, sha256(secret), at, found["made_by"]),
         )
         note_change(book, found["made_by"], "device", device_id, None, {"name": called}, now)

@@ -37,6 +37,7 @@ SORTS = {
     "let_in": "phone let in",
     "phone_key": "key of a phone",
     "not_let_in": "phone not let in",
+    "wrong_pin": "wrong PIN on a phone",
     "shut_out": "phone shut out",
     "person": "person changed",
     "took_out": "data taken out",

@@ -58,6 +58,7 @@ def introduce_key(book: Book, device_id: str, key: PublicKey, from_seq: int, now
             "INSERT INTO device_keys (thumbprint, device, x, y, from_seq, at) "
             "VALUES (:thumbprint, :device, :x, :y, :from_seq, :at)", row,
         )
+        database.conn.execute("UPDATE devices SET shows = 1 WHERE id = ?", (device_id,))  # it is brought up to date
         note_change(book, device["enrolled_by"] or "", "phone key", name, None, row, now)
         return name
 

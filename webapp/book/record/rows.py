@@ -26,6 +26,7 @@ class EntryRow(NotedRow):
     device: str
     seq: int
     received_at: str
+    via: str
 
 
 class LinkedRow(TypedDict):

@@ -297,13 +297,22 @@ CREATE TABLE device_keys (
 CREATE INDEX device_keys_device ON device_keys (device, from_seq);
 """
 
+# Who has typed their PIN on which phone (house/hands.py), and which phones say of each entry whether that was done.
+# A phone goes on holding the PIN of those who have logged on it so far.
+HANDS = """
+CREATE TABLE hands (device TEXT NOT NULL, person TEXT NOT NULL, since TEXT NOT NULL, PRIMARY KEY (device, person))
+    STRICT, WITHOUT ROWID;
+ALTER TABLE devices ADD COLUMN shows INTEGER NOT NULL DEFAULT 0;
+INSERT INTO hands SELECT e.device, e.person, min(e.received_at) FROM entries e JOIN people p ON p.code = e.person
+    JOIN devices d ON d.id = e.device WHERE p.pin IS NOT NULL AND d.enrolled_at IS NOT NULL GROUP BY 1, 2;
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
     ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS), ("places", PLACES),
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
-    ("tastings", TASTINGS),
-    ("device_keys", DEVICE_KEYS),
+    ("tastings", TASTINGS), ("device_keys", DEVICE_KEYS), ("hands", HANDS),
 ]
 
 

@@ -72,6 +72,7 @@ def _has_plain_shape(entry: dict[str, Any]) -> bool:
         and _is_short(entry.get("mark", ""), 16)
         and _is_short(entry.get("signature", ""), SIGNATURE_MOST)
         and entry.get("mark_by", "") in ("", "scanned", "typed", "picked")
+        and entry.get("shown", "") in ("", "pin", "now")
         and type(entry["kind_version"]) is int
         and 1 <= entry["kind_version"] <= 1000
         and type(entry["seq"]) is int

@@ -16,7 +16,7 @@ from werkzeug.datastructures import MultiDict
 import webapp.kinds
 from webapp.access import current, needs
 from webapp.access.again import fresh
-from webapp.book import handed, intake
+from webapp.book import intake
 from webapp.book.fold import queries, row_reader
 from webapp.book.house import devices, phone_keys, places, registry
 from webapp.book.lineage import lineage
@@ -25,6 +25,7 @@ from webapp.book.periods.postings import Postings, load_postings
 from webapp.book.record import log
 from webapp.book.record.rows import Family, Logged, Wanted
 from webapp.book.record.signing import name_of_key
+from webapp.book.record.way import read_way
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.entries.offer import accounts_beside, find_offers
 from webapp.desk.forms import AnswerForm
@@ -145,7 +146,7 @@ def _subjects(family: Family) -> list[lineage.Subject]:
 
 def _who_signed(row: Logged, phones: Mapping[str, str]) -> dict[str, str]:
     """Return whose signature an entry bears and which phone brought it, in words."""
-    carrier = handed.read_way(row["via"]).carrier
+    carrier = read_way(row["via"]).carrier
     brought = phones.get(carrier, carrier)
     if row["device"] == devices.DESK:
         return {"signature": "none: it was entered at the desk", "brought": ""}

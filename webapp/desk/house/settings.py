@@ -88,6 +88,7 @@ def set_house() -> ResponseReturnValue:
         "accounts": form.accounts.data or accounts_of(current.site),
         "height_m": figure(form.height_m) or 0.0,
         "time_zone": form.time_zone.data or "",
+        "pin_at_tax": bool(form.pin_at_tax.data),
         "season_month": int(form.season_month.data or FIRST_MONTH),
     }
     registry.set_site(current.book, kept, by=_by())
