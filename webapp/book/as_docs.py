@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from types import ModuleType
 
 import webapp.kinds
-from webapp.book import intake
+from webapp.book import handed, intake
 from webapp.book.asked import Asked, asked_by, asked_in
 from webapp.book.before.limits import COMMON_PRACTICE, Limit
 from webapp.book.checks import ALWAYS, CHECKS, short
@@ -78,7 +78,7 @@ def checks_page(before: str = "") -> str:
     for subject, files in SUBJECTS.items():
         parts += [f"## {subject}", "", *_checks(files), *_limits(BY_SUBJECT[subject])]
     parts += [STRANGERS, *_codes(asked_in(evaluate, short)), "", *_limits_named(asked_in(short))]
-    parts += [ASIDE, *_codes(asked_in(intake, soundness)), "", WHOLE_TIMES, *_whole_times(), "", INSTRUMENTS]
+    parts += [ASIDE, *_codes(asked_in(intake, handed, soundness)), "", WHOLE_TIMES, *_whole_times(), "", INSTRUMENTS]
     parts += [MEASURED, BEGIN, *measured_part(before), END]
     return "\n".join(parts).rstrip() + "\n"
 
