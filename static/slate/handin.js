@@ -7,12 +7,11 @@ import { NoAnswer, ask } from "./ask.js";
 import { takeBatch } from "./batch.js";
 import { refresh } from "./cards.js";
 import { META, getMeta } from "./db.js";
-import { become, device, noteAnswer, session } from "./device.js";
+import { become, device, introduce, noteAnswer, session } from "./device.js";
 import { localStamp } from "./entry.js";
 import { listen, tell } from "./news.js";
 import { note, prune, settle, waiting } from "./queue.js";
 import { offerAgain } from "./again.js";
-import { introduceKey } from "./signing.js";
 
 /**
  * @typedef {"idle" | "sending" | "no_signal" | "foreign" | "signed_out" | "busy"} Standing
@@ -209,7 +208,7 @@ async function takeAnswer(answer, known) {
   });
   const own = await device();
   // A book of an earlier version says nothing of keys.
-  if (known?.enrolled && typeof answer.key === "string") await introduceKey(known.id, answer.key).catch(() => {});
+  if (known?.enrolled && typeof answer.key === "string") await introduce(known.id, answer.key);
   // Only now, with the counter set by the answer: this phone may have lost its slate, and must not count from 1 again.
   if (known?.enrolled && own?.id !== known.id) await become(known);
 }

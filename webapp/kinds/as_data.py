@@ -40,6 +40,8 @@ def kind_data(kind: Kind) -> dict[str, Any]:
         for figure in kind.figures
     ]
     data["short"] = kind.short or kind.title
+    if not kind.taxed:
+        del data["taxed"]  # every byte is part of the first install
     plain: dict[str, Any] = json.loads(json.dumps(data, default=list))  # of every sort that JSON has
     return plain
 

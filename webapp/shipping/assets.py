@@ -50,7 +50,8 @@ _CARRIED_DATA = ("vle.json",)
 # [name of the part: how the names below static begin that travel in it], fetched in this order
 _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/caskloss.js", "trade/placenames.js",
              "trade/reducing.js", "trade/uncertainty.js", "trade/errorlimits.js",
-             "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "ui/unitlist.js")
+             "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "form/pinfirst.js",
+             "slate/phonekey.js", "ui/unitlist.js")
 # A page that is faster than it shows its bold words in a letter of the phone's own.
 _BOLD = ("fonts/atkinson-hyperlegible-latin-700-normal.woff2",)
 LATER_PARTS = {
