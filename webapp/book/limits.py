@@ -37,6 +37,7 @@ from webapp.book.checks import (
     short,
     source,
     strength,
+    tasting,
     twice,
     vat,
     vessel,
@@ -57,6 +58,7 @@ SUBJECTS: dict[str, tuple[ModuleType, ...]] = {
     "Counts and places": (place,),
     "Bottles and goods": (product, bottling, goods),
     "Laboratory results": (laboratory,),
+    "Tastings": (tasting,),
     "A season": (season,),
     "What is due today": (due,),
 }
