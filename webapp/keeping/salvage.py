@@ -27,10 +27,9 @@ from webapp.book.record.schema import REGISTRY_STATED
 from webapp.book.record.store import Book
 from webapp.book.search import keeping as search
 from webapp.keeping.copied_rows import read_rows
-from webapp.keeping.tables import ENTRIES, LEFT_BEHIND, SECRET_TABLES, all_columns
+from webapp.keeping.tables import ENTRIES, all_columns
 from webapp.keeping.wreck import Row, Table, as_log_row, copy_readable, is_sound, read_tables
 
-_NOT_READ = LEFT_BEHIND | SECRET_TABLES
 _SEEN = "seen"  # worked out anew: what is missing is then a gap, which phones are asked to fill
 PHONE_DAYS = 30
 _ALONE_MOST = 100
@@ -79,7 +78,9 @@ def salvage(
         made = Path(scratch) / "data"
         made.mkdir(mode=0o700)
         folders = [path.parent]
-        sources = _read_wreck(path, Path(scratch))
+        with open_book(made / BOOK_NAME) as book:
+            known = all_columns(book)
+        sources = _read_wreck(path, Path(scratch), known)
         for at, backup in enumerate(backups):
             folder = Path(scratch) / f"backup-{at}"
             try:
@@ -88,7 +89,7 @@ def salvage(
                 said.notes.append(f"Not used: {error}")
                 continue
             folders.append(folder)
-            sources.append((backup.name, read_tables(folder / BOOK_NAME, _NOT_READ)))
+            sources.append((backup.name, read_tables(folder / BOOK_NAME, known)))
         for copied in copies:
             sources.append((copied.name, read_rows(copied)))
         _refuse_strangers(sources)
@@ -109,7 +110,7 @@ def salvage(
     return said
 
 
-def _read_wreck(path: Path, scratch: Path) -> list[tuple[str, dict[str, Table]]]:
+def _read_wreck(path: Path, scratch: Path, known: dict[str, list[str]]) -> list[tuple[str, dict[str, Table]]]:
     """Return what can be read of the book with its write-ahead log, and after it without, where it has one."""
     copy = scratch / "wreck.sqlite"
     wal = path.with_name(f"{path.name}-wal")
@@ -117,11 +118,11 @@ def _read_wreck(path: Path, scratch: Path) -> list[tuple[str, dict[str, Table]]]
     copy_readable(path, copy)
     if wal.is_file():
         shutil.copyfile(wal, copy.with_name(f"{copy.name}-wal"))
-        found.append(("", read_tables(copy, _NOT_READ)))
+        found.append(("", read_tables(copy, known)))
         for left in scratch.glob(f"{copy.name}*"):
             left.unlink()
         copy_readable(path, copy)
-    found.append(("", read_tables(copy, _NOT_READ)))
+    found.append(("", read_tables(copy, known)))
     return found
 
 
@@ -188,7 +189,7 @@ def _fill(
 ) -> None:
     with book.write() as database:
         for table, columns in all_columns(book).items():
-            if table in _NOT_READ or table == ENTRIES:
+            if table == ENTRIES:
                 continue
             for row in _rows_of(table, sources, said):
                 if table == _SEEN and row.get("device") != DESK:  # the desk offers nothing again

@@ -9,9 +9,10 @@ from __future__ import annotations
 import json
 import sqlite3
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import closing, suppress
 from dataclasses import dataclass, field
+from itertools import zip_longest
 from pathlib import Path
 from typing import Any, TypeAlias
 
@@ -57,61 +58,74 @@ def copy_readable(path: Path, copy: Path) -> None:
             file.truncate(wanted)
 
 
-def read_tables(copy: Path, left_out: frozenset[str]) -> dict[str, Table]:
-    """Return the tables of a copy that can be read, by name; none where it does not open at all."""
+def read_tables(copy: Path, known: Mapping[str, Sequence[str]]) -> dict[str, Table]:
+    """Return of the tables of those names what can be read in a copy; none where it does not open at all.
+
+    known: the columns of each, in the order of the program's own tables.
+    """
     try:
         with closing(sqlite3.connect(copy)) as conn:
             conn.text_factory = lambda raw: raw.decode("utf-8", errors="replace")
             conn.execute("PRAGMA writable_schema = ON")  # a line of the schema that is damaged does not stop the rest
-            names = _names(conn)
-            return {name: _read(conn, name, copy.stat().st_size) for name in names if name not in left_out}
+            tables = {name: _read(conn, name, columns, copy.stat().st_size) for name, columns in known.items()}
+            return {name: table for name, table in tables.items() if table is not None}
     except (sqlite3.Error, *_UNREADABLE):
         return {}
 
 
-def _names(conn: sqlite3.Connection) -> list[str]:
-    rows = conn.execute("SELECT name FROM sqlite_master WHERE type = 'table'")
-    return [row[0] for row in _until_it_fails(rows, Table()) if isinstance(row[0], str) and row[0].isidentifier()]
-
-
-def _read(conn: sqlite3.Connection, name: str, file_bytes: int) -> Table:
+def _read(conn: sqlite3.Connection, name: str, known: Sequence[str], file_bytes: int) -> Table | None:
     found = Table()
     try:
         about = conn.execute(f"PRAGMA table_info({name})").fetchall()
-    except sqlite3.Error:
-        return Table(is_whole=False)
-    columns = [one[1] for one in about]
-    keys = [one[1] for one in sorted(about, key=lambda one: one[5]) if one[5]]
+    except (sqlite3.Error, *_UNREADABLE):
+        return None
+    if not about:
+        return None
+    columns = _own_names([one[1] for one in about], known)
+    keys = [one[0] for one in sorted(about, key=lambda one: one[5]) if one[5]]
     if not keys:
         return Table(is_whole=False)
-    is_numbered = len(keys) == 1 and next(one[2] for one in about if one[5]) == "INTEGER"
+    is_numbered = len(keys) == 1 and about[keys[0]][2] == "INTEGER"
+    # By place: a name that is damaged may be no text at all, which ends the reading of the table.
+    places = ", ".join(f"c{at}" for at in range(len(columns)))
+    rows = f"WITH w ({places}) AS (SELECT * FROM {name} NOT INDEXED) SELECT * FROM w"  # noqa: S608
     for way in ("ASC", "DESC"):
-        order = ", ".join(f"{key} {way}" for key in keys)
-        _take(conn, f"SELECT * FROM {name} NOT INDEXED ORDER BY {order}", (), columns, keys, found)  # noqa: S608
+        order = ", ".join(f"c{key} {way}" for key in keys)
+        _take(conn, f"{rows} ORDER BY {order}", (), columns, keys, found)
         if found.is_whole:
             return found
     if is_numbered:
         most = max([key[0] for key in found.rows if isinstance(key[0], int)], default=0)
         for number in range(1, max(min(most, file_bytes), file_bytes // _ROW_BYTES_LEAST) + 1):
             if (number,) not in found.rows:
-                _take(conn, f"SELECT * FROM {name} WHERE {keys[0]} = ?", (number,), columns, keys, found)  # noqa: S608
+                _take(conn, f"{rows} WHERE c{keys[0]} = ?", (number,), columns, keys, found)
     return found
 
 
+def _own_names(read: Sequence[str], known: Sequence[str]) -> list[str]:
+    """Return the names of columns; one that nobody knows, in the place of one that is missing, is that one, damaged.
+
+    No step of the tables of the record has moved or renamed a column: an older book has fewer at the end.
+    """
+    return [
+        own if name not in known and own is not None and own not in read else name
+        for name, own in zip_longest(read, known[:len(read)])
+    ]
+
+
 def _take(
-    conn: sqlite3.Connection, sql: str, params: tuple[object, ...], columns: list[str], keys: list[str], found: Table
+    conn: sqlite3.Connection, sql: str, params: tuple[object, ...], columns: list[str], keys: list[int], found: Table
 ) -> None:
     try:
         cursor = conn.execute(sql, params)
-    except sqlite3.Error:
+    except (sqlite3.Error, *_UNREADABLE):
         found.is_whole = False
         return
     for values in _until_it_fails(cursor, found):
-        row = dict(zip(columns, values, strict=True))
         if any(isinstance(value, str) and "\ufffd" in value for value in values):
             found.is_whole = False  # bytes that are no text
             continue
-        found.rows.setdefault(tuple(row[key] for key in keys), row)
+        found.rows.setdefault(tuple(values[key] for key in keys), dict(zip(columns, values, strict=True)))
 
 
 def _until_it_fails(cursor: sqlite3.Cursor, found: Table) -> Iterator[tuple[Any, ...]]:
