@@ -10,10 +10,12 @@ from playwright.sync_api import expect
 
 from tests.browser.floor_house import FERMENTER, Floor, far_floor, floor, near_floor
 from tests.browser.offline_world import wait_for
-from webapp.book.house import people
+from webapp.book.house import people, registry
 from webapp.book.opening import open_book
+from webapp.trade.marks import make_mark
 
 __all__ = ["far_floor", "floor", "near_floor"]
+CASK = make_mark("C031")
 AXE = (Path(__file__).parent.parent / "vendor" / "axe.min.js").read_text(encoding="utf-8")
 NOW = """async () => (await (await import("/static/slate/who.js")).current()).code"""
 HAND_IN = """async () => { await (await import("/static/slate/handin.js")).handInNow(); }"""
@@ -53,6 +55,39 @@ def test_a_pin_is_typed_where_the_tap_was(near_floor: Floor) -> None:
     expect(tap).to_have_attribute("aria-pressed", "true")
     expect(page.locator("#hands-pin")).to_have_count(0)
     assert page.evaluate(NOW) == "BT"
+
+
+def test_what_concerns_tax_wants_the_pin_again_where_the_house_says_so(near_floor: Floor) -> None:
+    near_floor.choose("BT")
+    near_floor.choose("NS")
+    with open_book(near_floor.world.book_path) as book:
+        people.set_pin(book, "BT", "2468", by="MD")
+        registry.set_site(book, {"pin_at_tax": True}, by="MD")
+    page = near_floor.open("/slate")
+    page.evaluate(HAND_IN)
+    wait_for(page, HAS_PIN)
+    page = near_floor.open("/today")
+    page.get_by_role("button", name="BT, Bram T.").click()
+    page.locator("#hands-pin").fill("2468")
+    page.get_by_role("button", name="Take it").click()
+    expect(page.locator("#hands-pin")).to_have_count(0)
+    page = near_floor.form(f"/m/{CASK}/log/loss")
+    for name, choice in (("cause", "spill"), ("done", "cleaned")):
+        page.locator(f"[name={name}][value={choice}]").check(force=True)
+    for name, figure in (("volume", "2"), ("strength", "60"), ("found", "BT")):
+        page.locator(f"[name={name}]").fill(figure)
+    page.get_by_role("button", name="Log it").click()
+    box = page.get_by_label("PIN of BT")
+    expect(box).to_be_visible()
+    box.fill("1111")
+    page.get_by_role("dialog").get_by_role("button", name="Log it").click()
+    expect(page.get_by_role("alert").filter(has_text="not this person's PIN")).to_be_visible()
+    assert near_floor.entries() == []
+    page.get_by_label("PIN of BT").fill("2468")
+    page.get_by_role("dialog").get_by_role("button", name="Log it").click()
+    page.wait_for_url(re.compile(rf"/m/{CASK}$"))
+    (entry,) = near_floor.entries()
+    assert (entry["kind"], entry["person"], entry["shown"]) == ("loss", "BT", "now")
 
 
 def test_a_wide_screen_has_people_and_vessels_beside_the_work(floor: Floor) -> None:
