@@ -99,6 +99,7 @@ def _plan(rows: dict[str, Any], answers: list[Any], root: str, ids: list[str]) -
     plan = Plan(
         root, upcast(row["entry"]), f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}", utc_text(at),
         utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"]))), row["received_at"], row["skew_s"],
+        via=row["via"],
     )
     struck_at = ""
     for said in sorted(answers, key=typed_key):

@@ -58,7 +58,7 @@ def test_verify_holds_for_a_new_book(book_dir: Path) -> None:
 def test_verify_holds_a_book_to_heads_that_were_noted(book_dir: Path, tmp_path: Path) -> None:
     noted = tmp_path / "noted.txt"
     noted.write_text(run("verify", "--data", book_dir).stdout, "utf-8")
-    assert "begins as 4 noted heads" in run("verify", "--data", book_dir, "--heads", noted).stdout
+    assert "begins as 5 noted heads" in run("verify", "--data", book_dir, "--heads", noted).stdout
     noted.write_text(f"entries 3 {'0' * 64}\n", "utf-8")
     done = run("verify", "--data", book_dir, "--heads", noted)
     assert done.returncode == 2

@@ -81,8 +81,8 @@ def describe_progress(book: Book) -> str:
 def is_being_judged(book: Book, *keys: str) -> bool:
     """Say whether something is still to be worked out that may change one of these states."""
     marks = ", ".join("?" * len(keys))
-    sql = f"SELECT EXISTS (SELECT 1 FROM seams WHERE key IN ({marks}))"  # noqa: S608
-    return bool(book.db.conn.execute(sql, keys).fetchone()[0])
+    sql = f"SELECT 1 FROM seams WHERE key IN ({marks}) LIMIT 1"  # noqa: S608
+    return book.db.conn.execute(sql, keys).fetchone() is not None
 
 
 def judge_slice(book: Book) -> bool:

@@ -307,12 +307,16 @@ INSERT INTO hands SELECT e.device, e.person, min(e.received_at) FROM entries e J
     JOIN devices d ON d.id = e.device WHERE p.pin IS NOT NULL AND d.enrolled_at IS NOT NULL GROUP BY 1, 2;
 """
 
+# A card asks whether something is still being judged for its keys.
+SEAMS_BY_KEY = "CREATE INDEX seams_key ON seams (key);"
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
     ("unjudged", UNJUDGED), ("messages", MESSAGES), ("rules", RULES), ("sheets", SHEETS), ("places", PLACES),
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
     ("tastings", TASTINGS), ("device_keys", DEVICE_KEYS), ("hands", HANDS),
+    ("seams_by_key", SEAMS_BY_KEY),
 ]
 
 
