@@ -47,7 +47,8 @@ class House:
         """Take an entry in, read and typed so many minutes after eight; return the roots that it concerns."""
         read_at, typed_at = ((EIGHT + timedelta(minutes=m)).isoformat() for m in (read_min, typed_min))
         row: Any = {"id": name, "kind": kind, "read_at": read_at, "typed_at": typed_at, "person": "NS",
-                    "device": device, "seq": seq, "skew_s": skew_s, "received_at": "2025-10-02T09:00:00Z", "via": "phone"}
+                    "device": device, "seq": seq, "skew_s": skew_s, "received_at": "2025-10-02T09:00:00Z",
+                    "via": "phone"}
         entry: Any = {"id": name, "kind": kind, "kind_version": 1, "mark": "", "read_at": read_at, "amends": amends,
                       "values": values}
         self.fresh[name] = (row, entry)
