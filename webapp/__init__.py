@@ -17,6 +17,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
     """Return the Flask app over the book in `data_dir`, which is made if it is not there.
 
     `config` overrides Flask's settings: TLS (bool: cookies are Secure, HSTS is sent), PUBLIC_HOST (for labels),
+    PASSKEY_ORIGINS (origins of the house's own names, such as https://log.stillhouse.example: passkeys are good there),
     DEMO (bool: open doors for everybody; only for a book that the demo laid itself, webapp/doors),
     BEHIND_PROXY (bool: a web server on this computer passes requests on; webapp/serving/behind.py),
     PLAIN_MODULES (bool: phones get the scripts as they are written, not packed; webapp/shipping/built.py).
@@ -39,6 +40,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
         TLS=False,
         DEMO=False,
         PUBLIC_HOST=None,
+        PASSKEY_ORIGINS=(),
         MAX_CONTENT_LENGTH=512 * 1024,
         MAX_FORM_MEMORY_SIZE=256 * 1024,
         # A house moves in with a workbook; what a phone hands in is never as long.

@@ -101,6 +101,7 @@ PAGES: dict[str, Addresses] = {
     "address_page": at("/address"),
     "settings_page": at("/settings"),
     "you_page": at("/you"),
+    "passkey_new": at("/you/passkeys/new"),
     "sheet_file": at("/sheets/1/file"),
     "sheet_page": at("/sheets/1"),
     "sheet_template": at("/sheets/template/all.xlsx", "/sheets/template/opening.csv"),
@@ -135,6 +136,7 @@ def traced(world: LargeWorld) -> list[str]:
 @pytest.fixture(scope="module")
 def world(tmp_path_factory: pytest.TempPathFactory) -> Iterator[LargeWorld]:
     made = LargeWorld(tmp_path_factory.mktemp("large"))
+    made.app.config["PASSKEY_ORIGINS"] = {"http://localhost"}
     growers = "".join(f"Grower {n},grower\n" for n in range(120))
     stamp = Stamp("OL", "office", datetime(2026, 11, 29, tzinfo=UTC))
     put_in(made.book, "growers.csv", f"Name,Role\n{growers}".encode(), Told(), stamp, registry.site(made.book))

@@ -11,6 +11,7 @@ from flask_wtf.csrf import CSRFError, CSRFProtect
 from webapp.access import again as again  # its pages hang on the blueprint of pages, as those of the next do
 from webapp.access import errors, headers, health, journal, pages, secret
 from webapp.access import invited as invited
+from webapp.access import passkeys as passkeys
 from webapp.access.guard import cookie_name, current, load_current, needs
 from webapp.book.house import signed_in
 
@@ -46,5 +47,6 @@ def init_app(app: Flask) -> None:
     app.after_request(headers.add_headers)
     journal.init_app(app)
     health.init_app(app)
+    app.jinja_env.globals["passkey_place"] = passkeys.place
     app.register_blueprint(pages.bp)
     errors.init_app(app, CSRFError)

@@ -1,4 +1,4 @@
-"""The password typed again before what weighs: signing a month, giving the office role, taking data out."""
+"""Password or passkey once more before what weighs: signing a month, giving the office role, taking data out."""
 
 from __future__ import annotations
 
@@ -13,26 +13,28 @@ from werkzeug.wrappers import Response
 from webapp.access.forms import AgainForm
 from webapp.access.guard import FRESH_S, current, is_fresh, make_fresh, needs
 from webapp.access.pages import bp, home, inside, tried
+from webapp.access.passkeys import AGAIN, REFUSED, tried_passkey
 
 P = ParamSpec("P")
-FIELD = "again_password"
-_NOT_CARRIED = (FIELD, "csrf_token")
+FIELD, PASSKEY_FIELD = "again_password", "again_passkey"
+_NOT_CARRIED = (FIELD, PASSKEY_FIELD, "csrf_token")
+_WRONG = "That is not your password. Type it again."
 
 
 def asked_again() -> Response | None:
     """Return None where the person has shown within FRESH_S that it is they; else the page that asks for it.
 
-    A form that was on its way is carried along, and sent to the same address with the password beside it.
+    A form that was on its way is carried along, and sent to the same address with the password or passkey beside it.
     """
     if is_fresh():
         return None
     if request.method != "POST":
         return redirect(url_for("access.again", next=request.full_path.rstrip("?")))
     wrong = ""
-    if FIELD in request.form:
-        if _is_theirs(request.form[FIELD]):
+    if FIELD in request.form or PASSKEY_FIELD in request.form:
+        wrong = _tried()
+        if not wrong:
             return None
-        wrong = "That is not your password. Type it again."
     carried = [(name, value) for name, value in request.form.items(multi=True) if name not in _NOT_CARRIED]
     form = AgainForm(formdata=None)
     if wrong:
@@ -43,7 +45,7 @@ def asked_again() -> Response | None:
 
 
 def fresh(view: Callable[P, ResponseReturnValue]) -> Callable[P, ResponseReturnValue]:
-    """Guard a view, below `needs`: the person must have typed their password within FRESH_S, or does so now."""
+    """Guard a view, below `needs`: the person must have shown within FRESH_S that it is they, or does so now."""
 
     @wraps(view)
     def guarded(*args: P.args, **kwargs: P.kwargs) -> ResponseReturnValue:
@@ -55,14 +57,15 @@ def fresh(view: Callable[P, ResponseReturnValue]) -> Callable[P, ResponseReturnV
 @bp.route("/again", methods=["GET", "POST"], endpoint="again")
 @needs("floor")
 def again_page() -> ResponseReturnValue:
-    """Ask for the password of whoever is signed in, then go on to the page that wanted it."""
+    """Ask for password or passkey of whoever is signed in, then go on to the page that wanted it."""
     form = AgainForm()
     if request.method == "GET":
         form.next.data = request.args.get("next", "")
-    elif form.validate():
-        if _is_theirs(str(form.again_password.data)):
+    elif PASSKEY_FIELD in request.form or form.validate():
+        wrong = _tried()
+        if not wrong:
             return redirect(inside(form.next.data) or url_for(home()))
-        form.again_password.errors = ["That is not your password. Type it again."]
+        form.again_password.errors = [wrong]
     return _page(form, url_for("access.again"), []), 200 if request.method == "GET" else 422
 
 
@@ -73,9 +76,14 @@ def _page(form: AgainForm, action: str, carried: list[tuple[str, str]]) -> str:
     )
 
 
-def _is_theirs(password: str) -> bool:
+def _tried() -> str:
+    """Return what is wrong with the password or passkey that came; where nothing is, no text, and a new session."""
     assert current.person
-    person = tried(current.person["code"], password, "again")
-    if person is not None:
-        make_fresh()
-    return person is not None
+    if answer := request.form.get(PASSKEY_FIELD):
+        person, wrong = tried_passkey(AGAIN, answer, "again"), REFUSED
+    else:
+        person, wrong = tried(current.person["code"], request.form.get(FIELD, ""), "again"), _WRONG
+    if person is None:
+        return wrong
+    make_fresh()
+    return ""

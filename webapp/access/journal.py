@@ -9,6 +9,7 @@ from webapp.access.tries import Tries, network_of
 from webapp.book.house import journal
 
 # A line a minute for one address and page: what is refused without end fills no disk.
+_DOORS = ("access.sign_in", "access.sign_in_by_passkey")  # they note themselves what they refuse
 _again = Tries(most=1, window_s=60)
 
 
@@ -39,7 +40,7 @@ def init_app(app: Flask) -> None:
 
     @app.after_request
     def _look(response: Response) -> Response:
-        if response.status_code in (401, 403) and request.method not in SAFE and request.endpoint != "access.sign_in":
+        if response.status_code in (401, 403) and request.method not in SAFE and request.endpoint not in _DOORS:
             note_once("refused", about=f"{request.method} {path_asked()}")
         elif response.status_code == 403 and current.person:
             note_once("not_shown", about=path_asked())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hmac
+from collections.abc import Callable
 from typing import NoReturn
 from urllib.parse import urlsplit
 
@@ -77,8 +78,18 @@ def tried(code: str, password: str, passed: str = "signed_in") -> Person | None:
 
     Whoever tries too often, and whoever comes while many stand in line, is sent away with a page.
     """
-    address = network_of(request.remote_addr)
     name = code.upper()
+
+    def look() -> tuple[Person | None, str]:
+        person = people.check_password(current.book, code, password)
+        return person, "" if person else _shown(name)
+
+    return counted(name, look, passed)
+
+
+def counted(name: str, look: Callable[[], tuple[Person | None, str]], passed: str) -> Person | None:
+    """Return whom `look` finds, counted against this name, this address and both; noted with what `look` says of it."""
+    address = network_of(request.remote_addr)
     here = f"{name}\n{address}"
     is_used = here in used_here
     wait_s = max(by_name_here.wait_s(here), by_address.wait_s(address), 0 if is_used else by_name.wait_s(name))
@@ -91,7 +102,7 @@ def tried(code: str, password: str, passed: str = "signed_in") -> Person | None:
     if not is_used:
         by_name.failed(name)
     try:
-        person = people.check_password(current.book, code, password)
+        person, about = look()
     except TooManyAtOnce as error:  # nothing was guessed
         by_name_here.took_back(here)
         by_address.took_back(address)
@@ -104,7 +115,7 @@ def tried(code: str, password: str, passed: str = "signed_in") -> Person | None:
         if not is_used:
             by_name.took_back(name)
         used_here.add(here)
-    note(passed if person else "not_signed_in", person["code"] if person else "", "" if person else _shown(name))
+    note(passed if person else "not_signed_in", person["code"] if person else "", about)
     return person
 
 

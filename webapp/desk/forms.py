@@ -21,6 +21,7 @@ from wtforms.validators import EqualTo, InputRequired, Length, NumberRange, Opti
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
 from webapp.book.house import parties
+from webapp.book.house.passkeys import NAME_MOST
 from webapp.book.limits import ALL
 from webapp.kinds.as_form import pairs
 from webapp.kinds.reasons import reason_of
@@ -159,6 +160,13 @@ class OwnPasswordForm(FlaskForm):
         ],
     )
     again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])
+
+
+class PasskeyForm(FlaskForm):
+    """A new passkey: its name, and what the browser has made."""
+
+    name = StringField("Its name", [InputRequired("Type a name."), Length(max=NAME_MOST)])
+    passkey = HiddenField()
 
 
 class BackupsForm(FlaskForm):

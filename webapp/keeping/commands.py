@@ -294,7 +294,7 @@ def set_password(data_dir: Path, code: str) -> None:
 
     Everybody else sets their own, by an invitation.
     """
-    from webapp.book.house import journal, people
+    from webapp.book.house import journal, passkeys, people
     from webapp.book.house.passwords import choose_password
 
     code = code.strip().upper()
@@ -303,8 +303,9 @@ def set_password(data_dir: Path, code: str) -> None:
             raise Sentence(f"There is nobody with the code {code[:12]} in this book. Look under People.")
         password = click.prompt("Password", hide_input=True, confirmation_prompt=True)
         choose_password(book, code, password, by="command line")
+        passkeys.end_passkeys(book, code, by="command line")
     journal.note(data_dir, "password", code, "command", "typed at the server")
-    click.echo(f"{code} can sign in with it now. Sessions under the old one have ended.")
+    click.echo(f"{code} can sign in with it now. Sessions under the old one, and passkeys, have ended.")
 
 
 ALL = (verify, rebuild, backup, backup_key, authority_key, restore, salvage, rehearse, export, take_in, set_password)

@@ -9,8 +9,9 @@ from webapp.book.record.store import Book
 # Computed from the rest, or of no meaning elsewhere.
 LEFT_BEHIND = frozenset((*DERIVED, "card_turns", "migrations", "ended_sessions", "rules", "differences"))
 # So are the tables of the search, which all begin with PREFIX: FTS5 makes some of them itself.
-# One-time codes are secrets whole; of people and phones only what lets them in is.
-SECRET_TABLES = frozenset(("tokens",))
+# One-time codes are secrets whole; of people and phones only what lets them in is. A passkey is no secret, but one that
+# came with an export of somebody else's would let its maker in.
+SECRET_TABLES = frozenset(("tokens", "passkeys"))
 SECRET_COLUMNS = {"people": ("password", "pin"), "devices": ("secret_sha256",)}
 # Their lines say their body as it was logged, so that a person can read it and a digest can be taken of it.
 ENTRIES = "entries"

@@ -61,6 +61,15 @@ class Site:
             return self.public_url
         return write_url(self.list_hosts()[0], self.port, is_tls=self.is_tls)
 
+    def list_origins(self) -> list[str]:
+        """Return the origins of the names that are this server's own, as browsers write them."""
+        if self.public_url:
+            return [self.public_url.rstrip("/").lower()]
+        names = [self.name] if self.named else [self.host] if self.host not in _EVERY_ADDRESS else self._list_names()
+        if not self.named and (is_loopback(self.host) or self.host in _EVERY_ADDRESS):
+            names = [*names, "localhost"]
+        return [write_url(name, self.port, is_tls=self.is_tls).rstrip("/").lower() for name in names]
+
     @property
     def trust_url(self) -> str | None:
         """Where a new phone fetches the certificate, if it can."""
@@ -171,6 +180,7 @@ def run_site(
         "BEHIND_PROXY": bool(site.public_url),
         "PUBLIC_HOST": None if is_loopback(site.host) and not site.public_url else urlsplit(site.url).netloc,
         "SITE_URL": site.url,
+        "PASSKEY_ORIGINS": frozenset(site.list_origins()),
         "TRUST_URL": site.trust_url,
         "CERTIFICATE_FILE": site.named.certificate_path if site.named else None,
         **config,

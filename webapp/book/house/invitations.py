@@ -6,7 +6,7 @@ import secrets
 from datetime import datetime, timedelta
 from pathlib import Path
 
-from webapp.book.house import people
+from webapp.book.house import passkeys, people
 from webapp.book.house.beside import opened
 from webapp.book.house.passwords import choose_password
 from webapp.book.record.clock import utc_text
@@ -47,7 +47,7 @@ def accept(book: Book, data_dir: Path, token: str, password: str, now: datetime)
     """Set the password of whom the token invites, and use the token up. `now` is aware.
 
     BookError where the token is not good any more, or the password is refused; then the token stays good. Sessions
-    under the old password end.
+    under the old password end, and passkeys too: whoever has lost one is invited anew.
     """
     with opened(data_dir) as conn:  # one at a time: of two who come with the same token, the second finds it used
         row = conn.execute("SELECT person FROM invitations WHERE token_sha256 = ? AND until >= ?",
@@ -55,7 +55,9 @@ def accept(book: Book, data_dir: Path, token: str, password: str, now: datetime)
         person = people.person(book, row[0]) if row else None
         if person is None or person["retired"]:
             raise BookError("This invitation was used, has ended, or was replaced. Ask the office for a new one.")
-        choose_password(book, person["code"], password, by=person["code"])
+        with book.write():
+            choose_password(book, person["code"], password, by=person["code"])
+            passkeys.end_passkeys(book, person["code"], person["code"], now)
         conn.execute("DELETE FROM invitations WHERE token_sha256 = ?", (sha256(token),))
     return person
 

@@ -27,13 +27,14 @@ _ABOUT_MOST = 200
 # Each sort of line, and how the desk says it.
 SORTS = {
     "signed_in": "signed in",
-    "not_signed_in": "wrong code or password",
+    "not_signed_in": "wrong code, password or passkey",
     "sent_away": "too many tries",
     "signed_out": "signed out",
-    "again": "password typed again",
+    "again": "password or passkey once more",
     "session_ended": "session ended",
     "invited": "invitation made",
     "password": "own password set",
+    "passkey": "passkey added or ended",
     "let_in": "phone let in",
     "phone_key": "key of a phone",
     "not_let_in": "phone not let in",

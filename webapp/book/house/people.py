@@ -16,6 +16,7 @@ from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError
 
 from webapp.book.fold import unjudged
+from webapp.book.house import passkeys
 from webapp.book.house.hashing import in_turn
 from webapp.book.record.changes import note_change
 from webapp.book.record.errors import BookError
@@ -94,6 +95,8 @@ def put_person(book: Book, row: Mapping[str, object], by: str) -> Person:
         found = person(book, code)
         assert found is not None
         note_change(book, by, "person", code, before, found)
+        if found["retired"]:
+            passkeys.end_passkeys(book, code, by)
         unjudged.note_keys(book, person_key(code))
         unjudged.judge_slice(book)
         return found

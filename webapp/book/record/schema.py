@@ -309,6 +309,14 @@ INSERT INTO hands SELECT e.device, e.person, min(e.received_at) FROM entries e J
 
 # A card asks whether something is still being judged for its keys.
 SEAMS_BY_KEY = "CREATE INDEX seams_key ON seams (key);"
+# Public keys of people, by which they sign in at the desk (house/passkeys.py).
+PASSKEYS = """
+CREATE TABLE passkeys (
+    credential TEXT PRIMARY KEY, person TEXT NOT NULL, name TEXT NOT NULL, public_key TEXT NOT NULL,
+    sign_count INTEGER NOT NULL, rp_id TEXT NOT NULL, made_at TEXT NOT NULL, used_at TEXT, ended_at TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX passkeys_person ON passkeys (person) WHERE ended_at IS NULL;
+"""
 
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
@@ -317,6 +325,7 @@ STEPS: list[tuple[str, str]] = [
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
     ("tastings", TASTINGS), ("device_keys", DEVICE_KEYS), ("hands", HANDS),
     ("seams_by_key", SEAMS_BY_KEY),
+    ("passkeys", PASSKEYS),
 ]
 
 

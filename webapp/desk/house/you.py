@@ -1,11 +1,11 @@
-"""Whoever is signed in: their own password, and where else they are signed in."""
+"""Whoever is signed in: their own password and passkeys, and where else they are signed in."""
 
 from __future__ import annotations
 
 import hmac
 from datetime import UTC, datetime
 
-from flask import abort, current_app, flash, redirect, render_template, url_for
+from flask import abort, current_app, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from webapp.access import current, needs
@@ -14,11 +14,12 @@ from webapp.access.guard import end_others, end_session, this_session
 from webapp.access.guard import sign_in as begin_session
 from webapp.access.journal import note
 from webapp.access.pages import tried
-from webapp.book.house import signed_in
+from webapp.access.passkeys import Refused, keep_made, options_to_make, place
+from webapp.book.house import passkeys, signed_in
 from webapp.book.house.passwords import choose_password
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
-from webapp.desk.forms import OwnPasswordForm
+from webapp.desk.forms import OwnPasswordForm, PasskeyForm
 
 
 @bp.route("/you", methods=["GET", "POST"])
@@ -37,6 +38,7 @@ def you_page() -> ResponseReturnValue:
     return render_template(
         "desk/house/you.html", form=form, sessions=found, here=this_session(), name_of=signed_in.name_of,
         idle_h=int(signed_in.IDLE.total_seconds() // 3600), most_h=int(signed_in.ABSOLUTE.total_seconds() // 3600),
+        passkeys=passkeys.passkeys_of(current.book, current.person["code"]),
     ), status
 
 
@@ -83,4 +85,46 @@ def end_all_others() -> ResponseReturnValue:
     ended = end_others(current.person["code"])
     note("session_ended", about=f"{ended} others of their own")
     flash(f"{ended} ended. You are signed in here alone.", "entered")
+    return redirect(url_for("desk.you_page"))
+
+
+@bp.route("/you/passkeys/new", methods=["GET", "POST"])
+@needs("floor")
+@fresh
+def passkey_new() -> ResponseReturnValue:
+    """Make a passkey of one's own."""
+    assert current.person
+    here = place()
+    if here is None:
+        abort(404, "No passkey can be made at this address. Open the desk by the name of the house.")
+    form, refused = PasskeyForm(), ""
+    if form.validate_on_submit():
+        try:
+            keep_made(current.person, str(form.name.data), str(form.passkey.data))
+        except Refused as error:
+            note("refused", about=f"passkey: {error}")
+            refused = "This took too long, or is not what was asked for. Press once more."
+        except BookError as error:
+            refused = str(error)
+        else:
+            note("passkey", about=f"added: {form.name.data}")
+            flash("Kept. You can sign in with it from now on.", "entered")
+            return redirect(url_for("desk.you_page"))
+    options = options_to_make(current.person, here)
+    page = render_template("desk/house/passkey_new.html", form=form, options=options, here=here, refused=refused)
+    return page, 422 if request.method == "POST" else 200
+
+
+@bp.post("/you/passkeys/<credential>/end")
+@needs("floor")
+@fresh
+def passkey_end(credential: str) -> ResponseReturnValue:
+    """End a passkey of one's own."""
+    assert current.person
+    code = current.person["code"]
+    ended = passkeys.end_passkey(current.book, code, credential, by=code, now=datetime.now(UTC))
+    if ended is None:
+        abort(404, "There is no such passkey any more.")
+    note("passkey", about=f"ended: {ended['name']}")
+    flash("Ended: it opens nothing any more. Sessions that it began can be ended below.", "entered")
     return redirect(url_for("desk.you_page"))
