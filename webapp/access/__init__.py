@@ -47,6 +47,7 @@ def init_app(app: Flask) -> None:
     app.after_request(headers.add_headers)
     journal.init_app(app)
     health.init_app(app)
+    app.config.setdefault("PASSKEY_ORIGINS", ())
     app.jinja_env.globals["passkey_place"] = passkeys.place
     app.register_blueprint(pages.bp)
     errors.init_app(app, CSRFError)

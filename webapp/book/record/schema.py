@@ -309,6 +309,7 @@ INSERT INTO hands SELECT e.device, e.person, min(e.received_at) FROM entries e J
 
 # A card asks whether something is still being judged for its keys.
 SEAMS_BY_KEY = "CREATE INDEX seams_key ON seams (key);"
+
 # Public keys of people, by which they sign in at the desk (house/passkeys.py).
 PASSKEYS = """
 CREATE TABLE passkeys (
