@@ -222,6 +222,8 @@ def test_a_restored_book_gets_entries_whose_numbers_a_twin_has_used_meanwhile(wo
     shutil.copy(backup, world.book_path)
     now = datetime.now(UTC)
     twins = [one["entry"] | {"id": f"0193{one['seq']:04x}-0000-7000-8000-00000000000a"} for one in lost]
+    for twin in twins:
+        twin.pop("signature", None)  # the twin has no key of the phone
     batch = {"now": now.isoformat(), "device": first["device"], "entries": twins}
     with open_book(world.book_path) as book:
         hand_in(book, batch, via="phone", now=now)

@@ -130,6 +130,7 @@ def test_every_public_function_of_the_book_is_compared(page: Any) -> None:
     # Worked out in the book alone; a card brings what they give.
     server_only = {"load_data", "learn_prior", "lacks_of", "strength_by_attenuation_1880", "vapour_offset_c",
                    "tell_shape", "weigh_past", "label_low_pct", "label_high_pct", "forecast_cask", "share_lost",
+                   *(f.__name__ for f in FUNCTIONS if f.__module__ == "webapp.trade.sensory"),  # of a tasting opened
                    # of a laboratory's paper
                    "per_pure_alcohol", "usual_spread_pct", "verdict_at_least", "verdict_at_most",
                    "methanol_by_volume", "per_litre"}

@@ -25,6 +25,7 @@ NEAR_20_C = 0.5  # so near a glass needs no correction worth a word
 PROVED = 3  # so many of the last strengths of a vessel make how it is read
 US_UNITS = frozenset(("lb", "oz", "gal", "fl_oz", "gal_h", "degF"))
 METRIC_UNITS = frozenset(("kg", "g", "L", "mL", "L_h", "degC"))
+FROM_PAST = ("opening", "opening_goods")  # the units of whoever wrote the papers
 FROM_PAPERS = ("declared", "filled")  # what others have measured comes in their units
 
 
@@ -90,7 +91,7 @@ def typed_oddly(read: Read, view: View) -> Iterable[Query]:
         unit = read.raw(spec.name).get("unit") or ""
         if unit in US_UNITS or unit in METRIC_UNITS:
             seen.setdefault(units.quantity_of(unit), {}).setdefault(unit, spec)
-    if seen:
+    if seen and read.kind.name not in FROM_PAST:
         yield from _other_units(read, seen, is_us=view.site().get("units") == "us")
 
 
