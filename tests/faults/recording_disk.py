@@ -110,12 +110,17 @@ def install(folder: Path) -> Iterator[Disk]:
         raise CannotRecord("SQLite names no way to the disk.")
     disk = Disk(folder.resolve())
     shim = _Shim(disk, found)
+    _KEPT.append(shim)
     assert library.sqlite3_vfs_register(ctypes.byref(shim.vfs), 1) == OK
     try:
         yield disk
     finally:
         library.sqlite3_vfs_unregister(ctypes.byref(shim.vfs))
         assert library.sqlite3_vfs_register(found, 1) == OK
+
+
+# Never let go: a connection that nobody closed is closed by the collector, whenever it likes, by this way.
+_KEPT: list[_Shim] = []
 
 
 def _library() -> Any:
