@@ -13,19 +13,32 @@ from webapp.book.intake import hand_in
 from webapp.book.opening import open_book
 from webapp.book.record.store import Book
 
+BATCH_MOST = 150
+HANDED_IN_WITHIN = timedelta(days=2)
 Asked = dict[tuple[str, str], str]  # (entry, code) -> weight
 
 
 def tell(book: Book, entries: Sequence[dict[str, Any]], skew_s: float = 0.0) -> list[Any]:
-    """Hand entries in, in batches; return the receipts of intake."""
+    """Hand entries in, in batches, each within two days of its typing; return the receipts of intake."""
     results: list[Any] = []
-    for at in range(0, len(entries), 150):
-        batch = list(entries[at : at + 150])
+    for batch in _batches(entries):
         typed = max(datetime.fromisoformat(entry["typed_at"]) for entry in batch)
         now = typed + timedelta(seconds=30) - timedelta(seconds=skew_s)
         told = {"now": (now + timedelta(seconds=skew_s)).isoformat(), "device": batch[-1]["device"], "entries": batch}
         results += hand_in(book, told, via="phone", now=now)["results"]
     return results
+
+
+def _batches(entries: Sequence[dict[str, Any]]) -> Iterator[list[dict[str, Any]]]:
+    batch: list[dict[str, Any]] = []
+    for entry in entries:
+        times = [datetime.fromisoformat(one["typed_at"]) for one in (*batch, entry)]
+        if batch and (len(batch) == BATCH_MOST or max(times) - min(times) > HANDED_IN_WITHIN):
+            yield batch
+            batch = []
+        batch.append(entry)
+    if batch:
+        yield batch
 
 
 def asked(book: Book) -> Asked:

@@ -197,7 +197,8 @@ def _load_app(data_dir: str, greet: Callable[[Flask], None] | None, config: dict
         if "book" in app.extensions:  # the group's app has one for each site, and looks after them itself
             scrub.start_scrubs(app.extensions["book"], Path(data_dir))
             upkeep.start_upkeep(app.extensions["book"])
-            app.extensions["witnesses"].start()
+            if "witnesses" in app.extensions:
+                app.extensions["witnesses"].start()
         if not config.get("DEMO"):
             schedule.start_backups(Path(data_dir), config.get("BACKUPS"))
         if greet is not None:
