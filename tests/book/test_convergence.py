@@ -125,6 +125,7 @@ def test_any_order_of_arrival_gives_the_same_fold(
     run_one(tmp_path, story, arrivals)
 
 
+@pytest.mark.soak
 def test_a_story_that_fails_is_shortened() -> None:
     """Six kinds and an amendment fail only in stories of six entries or more: ten tell it, not fifty."""
 

@@ -12,7 +12,7 @@ from typing import Any
 
 from tests.book.conftest import fill_world
 from tests.faults.tally import Tally
-from webapp.book.fold import fold
+from webapp.book.fold import fold, unjudged
 from webapp.book.fold.evaluate import FAULT
 from webapp.book.intake import BATCH_MOST, hand_in
 from webapp.book.opening import open_book
@@ -37,6 +37,7 @@ def judge(
         assert all(row["body"] == bodies[row["id"]] for row in rows), "a body is not what was logged"
         tally.check()
         assert log.verify(book) == []
+        unjudged.judge_all(book)  # as the server goes on to do: until then stock is half as it was
         assert accounts.verify(book) == []
         assert book.query("SELECT settled FROM aside") == []
         assert book.query("SELECT * FROM queries WHERE code = ?", (FAULT,)) == []
@@ -59,6 +60,7 @@ def _quiet_dump(
             said = {"now": (now + timedelta(seconds=skew_s)).isoformat(), "device": device}
             for part in _parts(list(group)):
                 hand_in(book, said | {"entries": [json.loads(bodies[row["id"]]) for row in part]}, via="phone", now=now)
+        unjudged.judge_all(book)
         return fold.dump(book)
 
 

@@ -17,7 +17,7 @@ SORTS = ("fermenter", "still", "receiver", "tank", "cask")
 BEGAN = datetime.fromisoformat(f"2025-09-24T08:00:00{ZONE}")
 
 
-@pytest.mark.parametrize("seed", [0, 1, *(pytest.param(n, marks=pytest.mark.soak) for n in range(2, 20))])
+@pytest.mark.parametrize("seed", [0, *(pytest.param(n, marks=pytest.mark.soak) for n in range(1, 20))])
 def test_no_check_fails_on_odd_entries(seed: int) -> None:
     chance, book, asked = random.Random(seed), Ledger(units=random.Random(seed).choice(("metric", "us"))), []
     told = [(kind, entry, context) for kind in webapp.kinds.ALL for entry, context in entries(kind, COUNT)]
