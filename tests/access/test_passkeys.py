@@ -41,7 +41,7 @@ class Device:
         self.rp_id, self.origin, self.count, self.handle = rp_id, origin, 0, b""
 
     def make(self, options, flags=UP | UV | AT):
-        """Return what navigator.credentials.create() gives, as JSON."""
+        """Return a new passkey as JSON, in the form of navigator.credentials.create()."""
         self.handle = base64url_to_bytes(options["user"]["id"])
         x, y = (getattr(self.key.public_key().public_numbers(), name).to_bytes(32, "big") for name in "xy")
         key = cbor2.dumps({1: 2, 3: -7, -1: 1, -2: x, -3: y})
@@ -51,7 +51,7 @@ class Device:
         return said(self.id, clientDataJSON=client, attestationObject=made)
 
     def answer(self, options, flags=UP | UV, **other):
-        """Return what navigator.credentials.get() gives, as JSON; `other` in the place of what is true."""
+        """Return a passkey's answer as JSON, in the form of navigator.credentials.get(); `other` replaces parts."""
         client = self._client("webauthn.get", other.get("challenge", options["challenge"]))
         data = self._data(flags)
         signature = self.key.sign(data + hashlib.sha256(client).digest(), ec.ECDSA(hashes.SHA256()))

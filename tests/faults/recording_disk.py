@@ -254,7 +254,7 @@ class _Sectors:
         self.sizes, self.versions = [], {}
 
     def after_a_cut(self, chance: random.Random, mood: str) -> bytes:
-        """Return what is there after the cut: `none` of what was not synced, `all` of it, or `some`."""
+        """Return the bytes of the file after the cut, with `none`, `some` or `all` of its unsynced writes."""
         if mood == "none":
             return bytes(self.durable)
         if mood == "all":

@@ -93,6 +93,7 @@ ROOMS = {
                 obscured="phone_sums trade/test_obscured",
                 placenames="trade/test_placenames",
                 proof="phone_sums trade/test_gauging",
+                ranking="trade/test_sensory",
                 reducing="phone_sums trade/test_reducing",
                 runfit="phone_still trade/test_cutdue",
                 runtrack="trade/test_runtrack phone_still",

@@ -70,7 +70,7 @@ def calls(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[tuple[str, str]]]:
 
 
 def is_durable(calls: list[tuple[str, str]], path: Path) -> bool:
-    """Return whether the file was synced under another name, then put in place, then its folder synced."""
+    """Return True if the file was synced under another name, then put in place, and then its folder was synced."""
     puts = [at for at, (what, name) in enumerate(calls) if what == "put" and name.endswith(f"\n{path}")]
     if not puts:
         return False

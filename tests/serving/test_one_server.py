@@ -34,7 +34,7 @@ except AlreadyServed as error:
 
 
 def second(folder: Path) -> str:
-    """Return what another process is told that wants to serve this folder."""
+    """Return the output of a second process that tries to serve this folder."""
     environment = {**os.environ, "PYTHONPATH": PROGRAM_PATH}
     done = subprocess.run([sys.executable, "-c", TRY, str(folder)], capture_output=True, text=True, timeout=60,
                           env=environment, cwd=ROOT_DIR, check=True)

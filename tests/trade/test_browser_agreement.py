@@ -124,13 +124,16 @@ def test_phone_and_book_agree(page: Any, family: str) -> None:
     assert refusals > 5
 
 
+OF_TASTINGS = ("webapp.trade.sensory", "webapp.trade.ranking")  # a tasting is opened at the desk
+
+
 def test_every_public_function_of_the_book_is_compared(page: Any) -> None:
     from tests.trade.test_docstrings import FUNCTIONS
 
     # Worked out in the book alone; a card brings what they give.
     server_only = {"load_data", "learn_prior", "lacks_of", "strength_by_attenuation_1880", "vapour_offset_c",
                    "tell_shape", "weigh_past", "label_low_pct", "label_high_pct", "forecast_cask", "share_lost",
-                   *(f.__name__ for f in FUNCTIONS if f.__module__ == "webapp.trade.sensory"),  # of a tasting opened
+                   *(f.__name__ for f in FUNCTIONS if f.__module__ in OF_TASTINGS),
                    # of a laboratory's paper
                    "per_pure_alcohol", "usual_spread_pct", "verdict_at_least", "verdict_at_most",
                    "methanol_by_volume", "per_litre"}

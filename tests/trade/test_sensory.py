@@ -9,7 +9,7 @@ import pytest
 from scipy import stats
 
 from tests.trade.reference_files import read_json
-from webapp.trade import sensory
+from webapp.trade import ranking, sensory
 from webapp.trade.errors import OutOfDomain
 
 PRINTED = read_json("sensory.json")  # each part names its source
@@ -61,13 +61,9 @@ def test_what_a_number_of_answers_finds() -> None:
         assert sensory.critical_number(answers, "triangle") == least
         assert sensory.chance_to_find(answers, "triangle", 0.5) == pytest.approx(half, abs=6e-4)
         assert sensory.chance_to_find(answers, "triangle", 0.3) == pytest.approx(some, abs=6e-4)
-    for answers, some, half in PRINTED["triangle_alike"]["rows"]:
-        assert sensory.most_right_if_alike(answers, "triangle", 0.3) == some
-        assert sensory.most_right_if_alike(answers, "triangle", 0.5) == half
     both = stats.binom.sf(9, 12, 0.8) + stats.binom.cdf(2, 12, 0.8)
     assert sensory.chance_to_find(12, "pair_two_sided", 0.6) == pytest.approx(both, rel=1e-9)
     assert sensory.chance_to_find(2, "triangle", 1.0) == 0.0
-    assert sensory.most_right_if_alike(1, "triangle", 0.0, 0.05) is None
 
 
 def test_the_share_that_would_have_been_found_is_the_least() -> None:
@@ -82,52 +78,52 @@ def test_the_share_that_would_have_been_found_is_the_least() -> None:
 
 
 def test_the_published_example_of_a_ranking() -> None:
-    said, found = PRINTED["ranking"], sensory.compare_ranks(ORDERS)
+    said, found = PRINTED["ranking"], ranking.compare_ranks(ORDERS)
     assert found.sums == tuple(said["sums"])
     assert found.friedman == pytest.approx(said["friedman"], abs=1e-9)
     assert found.lsd == pytest.approx(said["lsd_5"], abs=1e-3)
-    assert sensory.compare_ranks(ORDERS, 0.01).lsd == pytest.approx(said["lsd_1"], abs=2e-3)  # z as 2.576
+    assert ranking.compare_ranks(ORDERS, 0.01).lsd == pytest.approx(said["lsd_1"], abs=2e-3)  # z as 2.576
     assert not found.is_exact and 0.01 < found.p < 0.05
-    apart = {"-".join("ABCDE"[n] for n in pair) for pair in sensory.pairs_apart(found.sums, found.lsd)}
+    apart = {"-".join("ABCDE"[n] for n in pair) for pair in ranking.pairs_apart(found.sums, found.lsd)}
     assert apart == set(said["apart"])
-    assert sensory.pairs_apart([1.0, 4.0], 3.0) == [(0, 1)], "just so far apart is apart"
+    assert ranking.pairs_apart([1.0, 4.0], 3.0) == [(0, 1)], "just so far apart is apart"
 
 
 def test_friedman_with_and_without_ties_is_that_of_scipy() -> None:
     """scipy.stats.friedmanchisquare and rankdata, a general-purpose library."""
     wanted = stats.friedmanchisquare(*zip(*ORDERS, strict=True)).statistic
-    assert sensory.friedman_figure(ORDERS) == pytest.approx(wanted)
+    assert ranking.friedman_figure(ORDERS) == pytest.approx(wanted)
     chance = random.Random(5)
     for glasses, tasters in ((3, 5), (4, 7), (6, 4)):
         scores = [[chance.randint(1, 4) for _ in range(glasses)] for _ in range(tasters)]
         tied = [[float(rank) for rank in stats.rankdata(one)] for one in scores]
         wanted = stats.friedmanchisquare(*zip(*scores, strict=True)).statistic
-        assert sensory.friedman_figure(tied) == pytest.approx(wanted, rel=1e-9)
-    assert sensory.friedman_figure([[1.5, 1.5], [1.5, 1.5]]) == 0.0, "nobody set them apart"
+        assert ranking.friedman_figure(tied) == pytest.approx(wanted, rel=1e-9)
+    assert ranking.friedman_figure([[1.5, 1.5], [1.5, 1.5]]) == 0.0, "nobody set them apart"
 
 
 def test_small_panels_are_counted_out() -> None:
     for tasters, glasses, figure, chance in PRINTED["friedman_exact"]["rows"]:
         orders = next(
             panel for panel in itertools.product(itertools.permutations(range(1, glasses + 1)), repeat=tasters)
-            if abs(sensory.friedman_figure(panel) - figure) < 1e-9
+            if abs(ranking.friedman_figure(panel) - figure) < 1e-9
         )
-        found = sensory.compare_ranks(orders)
+        found = ranking.compare_ranks(orders)
         assert found.is_exact and found.p == pytest.approx(chance, abs=6e-4)
     tied = [[1.0, 2.5, 2.5], [1.0, 2.0, 3.0], [1.5, 1.5, 3.0]]
     least = sum(sum(column) ** 2 for column in zip(*tied, strict=True))
     panels = list(itertools.product(*(list(itertools.permutations(one)) for one in tied)))
     hits = sum(sum(sum(column) ** 2 for column in zip(*panel, strict=True)) >= least for panel in panels)
-    assert sensory.compare_ranks(tied).p == pytest.approx(hits / len(panels), rel=1e-12)
+    assert ranking.compare_ranks(tied).p == pytest.approx(hits / len(panels), rel=1e-12)
 
 
 def test_chi_square_is_that_of_the_tables_and_of_scipy() -> None:
     for share, row in ((0.05, "5 %"), (0.01, "1 %")):
         for freedom, figure in PRINTED["chi_square"][row].items():
-            assert sensory.chi_square_p(figure, int(freedom)) == pytest.approx(share, abs=3e-4)
+            assert ranking.chi_square_p(figure, int(freedom)) == pytest.approx(share, abs=3e-4)
     for freedom in range(1, 21):
-        assert sensory.chi_square_p(7.3, freedom) == pytest.approx(stats.chi2.sf(7.3, freedom), rel=1e-9)
-    assert sensory.chi_square_p(0.0, 1) == 1.0
+        assert ranking.chi_square_p(7.3, freedom) == pytest.approx(stats.chi2.sf(7.3, freedom), rel=1e-9)
+    assert ranking.chi_square_p(0.0, 1) == 1.0
 
 
 @pytest.mark.parametrize("call", [
@@ -135,10 +131,10 @@ def test_chi_square_is_that_of_the_tables_and_of_scipy() -> None:
     lambda: sensory.critical_number(0, "triangle"), lambda: sensory.critical_number(1001, "triangle"),
     lambda: sensory.critical_number(8, "triangle", 0.0), lambda: sensory.chance_to_find(8, "triangle", 1.1),
     lambda: sensory.least_share_found(8, "triangle", beta=1.0),
-    lambda: sensory.most_right_if_alike(8, "triangle", -0.1), lambda: sensory.friedman_figure([[1.0]]),
-    lambda: sensory.friedman_figure([[1.0, 3.0]]), lambda: sensory.friedman_figure([[1.0, 2.0], [1.0, 2.0, 3.0]]),
-    lambda: sensory.friedman_figure([[1.0, 1.0, 3.0]]), lambda: sensory.compare_ranks([[1.0, 2.0]] * 101),
-    lambda: sensory.chi_square_p(-1.0, 2), lambda: sensory.chi_square_p(1.0, 21), lambda: sensory.compare_ranks([]),
+    lambda: ranking.friedman_figure([[1.0]]),
+    lambda: ranking.friedman_figure([[1.0, 3.0]]), lambda: ranking.friedman_figure([[1.0, 2.0], [1.0, 2.0, 3.0]]),
+    lambda: ranking.friedman_figure([[1.0, 1.0, 3.0]]), lambda: ranking.compare_ranks([[1.0, 2.0]] * 101),
+    lambda: ranking.chi_square_p(-1.0, 2), lambda: ranking.chi_square_p(1.0, 21), lambda: ranking.compare_ranks([]),
 ])
 def test_what_no_panel_can_give_is_refused(call: object) -> None:
     with pytest.raises(OutOfDomain):

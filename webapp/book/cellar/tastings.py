@@ -14,6 +14,7 @@ from webapp.kinds.key import tasting_key
 from webapp.kinds.state import Vessel
 from webapp.kinds.tasting_state import Sample, Serving, Tasting, TastingAnswer
 from webapp.kinds.tasting_texts import read_key, read_samples
+from webapp.trade import ranking as orders
 from webapp.trade import sensory
 
 LIST_MOST = 60
@@ -64,7 +65,7 @@ class Told:
     needed: int | None = None
     is_found: bool = False
     share: float | None = None  # of the answers: the least that would have been found
-    ranking: sensory.Ranking | None = None
+    ranking: orders.Ranking | None = None
     apart: tuple[tuple[str, str], ...] = ()  # letters of pairs that differ, the one put first before the other
 
     @property
@@ -149,9 +150,9 @@ def tell(tasting: Tasting) -> Told | None:
 def _tell_ranking(tasting: Tasting, judged: list[Judged], people: int, alpha: float) -> Told:
     letters = [one["letter"] for one in tasting["samples"]]
     ranks = [[float(one.named.index(letter) + 1) for letter in letters] for one in judged]
-    ranking = sensory.compare_ranks(ranks, alpha)
+    ranking = orders.compare_ranks(ranks, alpha)
     is_found = ranking.p <= alpha
-    apart = [(letters[a], letters[b]) for a, b in sensory.pairs_apart(ranking.sums, ranking.lsd)] if is_found else []
+    apart = [(letters[a], letters[b]) for a, b in orders.pairs_apart(ranking.sums, ranking.lsd)] if is_found else []
     return Told(judged, people, p=ranking.p, is_found=is_found, ranking=ranking, apart=tuple(apart))
 
 
