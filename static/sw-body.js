@@ -57,7 +57,8 @@ self.addEventListener("fetch", (event) => {
 async function route(event) {
   if (!event.addRoutes) return;
   const isLater = ([, part]) => part !== FLOOR;
-  const later = [...PART_OF].filter(isLater).map(([pathname]) => ({ condition: { urlPattern: { pathname } }, source: "fetch-event" }));
+  const sourceOf = (pathname, { cache }) => (pathname.endsWith("woff2") ? { cacheName: cache } : "fetch-event");
+  const later = [...PART_OF].filter(isLater).map(([pathname, part]) => ({ condition: { urlPattern: { pathname } }, source: sourceOf(pathname, part) }));
   const kept = ["/static/*", "/joined/*", "/data/*"].map((pathname) => ({
     condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: FLOOR.cache },
   }));
@@ -111,7 +112,7 @@ async function missing() {
   return found.flat();
 }
 
-/* All text files in one answer: on a slow network that is most of the wait. Each goes under its own address. */
+/* All text files in one answer, each kept under its own address. */
 async function unpackInto(cache, part) {
   const bytes = await fetchChecked(`/pack/${part.pack}`, part.pack).then((response) => response.arrayBuffer());
   const { headers, parts } = JSON.parse(new TextDecoder().decode(bytes));
@@ -137,7 +138,7 @@ async function serve(url) {
   }
 }
 
-/* A captive portal, an older or newer server, a cut transfer: none of them gets into the cache. */
+/* No captive portal, other version or cut transfer gets into the cache. */
 async function fetchChecked(url, hash) {
   const response = await fetch(new Request(url, { cache: "reload", redirect: "error", credentials: "same-origin" }));
   if (response.status !== 200 || response.redirected) throw new Error(`${url} answered ${response.status}`);
@@ -154,7 +155,7 @@ async function fetchInto(cache, url, hash) {
   await cache.put(url, await fetchChecked(url, hash));
 }
 
-/* On a connection that is paid by the byte the reader of labels, the large one, waits for the first scan. */
+/* Where bytes are paid for, the reader of labels waits for the first scan. */
 async function keepAhead(isSparing) {
   for (const part of LATER) {
     if (isSparing && nameOf(part) === "scan") continue;
