@@ -9,7 +9,7 @@ from webapp.trade.marks import make_mark
 OPEN = {
     "static", "access.sign_in", "access.sign_out", "access.set_up", "access.trust", "access.trust_certificate",
     "access.trust_profile", "access.trust_seen", "access.health", "access.invitation",
-    "access.passkey_question", "access.sign_in_by_passkey",
+    "access.passkey_question", "access.sign_in_by_passkey", "access.set_language",
 }
 # The floor's shells and files carry no data of the book; what they show comes from the phone's own store, filled by
 # the guarded API. Those that the server fills in ask first whether somebody is signed in. Both are looked at below.

@@ -11,9 +11,12 @@ from flask_wtf.csrf import CSRFError, CSRFProtect
 from webapp.access import again as again  # its pages hang on the blueprint of pages, as those of the next do
 from webapp.access import errors, headers, health, journal, pages, secret
 from webapp.access import invited as invited
+from webapp.access import languages as languages
 from webapp.access import passkeys as passkeys
 from webapp.access.guard import cookie_name, current, load_current, needs
 from webapp.book.house import signed_in
+from webapp.words.desk import t
+from webapp.words.language import html_lang, language, offered
 
 __all__ = ["csrf", "current", "init_app", "needs"]
 
@@ -49,5 +52,6 @@ def init_app(app: Flask) -> None:
     health.init_app(app)
     app.config.setdefault("PASSKEY_ORIGINS", ())
     app.jinja_env.globals["passkey_place"] = passkeys.place
+    app.jinja_env.globals.update(t=t, html_lang=html_lang, languages=offered, language=language)
     app.register_blueprint(pages.bp)
     errors.init_app(app, CSRFError)

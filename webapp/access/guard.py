@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import secrets
+import sqlite3
 import time
 from collections.abc import Callable
 from datetime import UTC, datetime
@@ -19,13 +20,17 @@ from webapp.access.tries import network_of
 from webapp.book.house import devices, people, registry, sessions, signed_in
 from webapp.book.house.devices import Device
 from webapp.book.house.people import Person
+from webapp.book.record.errors import BookError
 from webapp.book.record.log import sha256
 from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
+from webapp.words.catalogue import ENGLISH
 from webapp.words.houseunits import House, house_of
+from webapp.words.language import best_of, is_offered, read_in
 
 COOKIE = "cellarslate_device"
+LANGUAGE_COOKIE = "cellarslate_language"
 COOKIE_AGE_S = 400 * 24 * 3600  # the most that browsers keep
 P = ParamSpec("P")
 SAFE = ("GET", "HEAD", "OPTIONS")
@@ -91,6 +96,7 @@ def is_api() -> bool:
 
 def load_current() -> Response | None:
     """Before each request: find the person, and refuse writes that other sites sent."""
+    read_in(_language)
     g.person = _person()
     if request.method in SAFE or request.endpoint == "static":
         return None
@@ -186,6 +192,23 @@ def end_others(code: str) -> int:
     for digest in others:
         end_session(digest)
     return len(others)
+
+
+def _language() -> str:
+    """Return the language of who is asking: their own, this browser's choice, its system's, the house's, or English."""
+    person: Person | None = g.get("person")
+    for said in (person["language"] if person else "", request.cookies.get(LANGUAGE_COOKIE)):
+        if said and is_offered(said):
+            return said
+    wanted = best_of(request.accept_languages.values())
+    return wanted or _house_language()
+
+
+def _house_language() -> str:
+    try:
+        return best_of([str(current.site.get("language") or ENGLISH)]) or ENGLISH
+    except (BookError, sqlite3.Error):  # the page that says so has to be in some language
+        return ENGLISH
 
 
 def _person() -> Person | None:

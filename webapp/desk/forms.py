@@ -28,6 +28,7 @@ from webapp.kinds.reasons import reason_of
 from webapp.trade import units
 from webapp.trade.errors import NotANumber
 from webapp.words import sentence
+from webapp.words.language import offered
 
 SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
 ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
@@ -195,6 +196,11 @@ class PhoneForm(FlaskForm):
     name = StringField("Name of the phone", [InputRequired("Name it, such as PH-3."), Length(max=40)])
 
 
+def languages_offered() -> list[tuple[str, str]]:
+    """Return the languages that there are, each by its own name."""
+    return list(offered().items())
+
+
 class SiteForm(FlaskForm):
     """The house."""
 
@@ -203,6 +209,7 @@ class SiteForm(FlaskForm):
     decimal_mark = RadioField("Decimal mark", choices=pairs([(".", "point: 14.6"), (",", "comma: 14,6")]))
     accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
     height_m = StringField("Height above the sea [m]", [is_figure])
+    language = SelectField("Language where nobody has chosen one", [Optional()], choices=languages_offered)
     time_zone = StringField("Time zone", [Optional(), Length(max=60), is_zone])
     pin_at_tax = BooleanField("What goes into or out of the accounts wants the PIN when it is logged")
     season_month = SelectField("A season begins in", [Optional()], choices=pairs(MONTHS))

@@ -65,6 +65,7 @@ class PersonRow(TypedDict):
     password: str | None
     pin: str | None
     retired: int
+    language: str
 
 
 LimitsByScope = dict[str, dict[str, dict[str, float]]]  # scope -> key -> name of the limit -> value
@@ -102,6 +103,7 @@ class SiteSettings(TypedDict, total=False):
     tasting: dict[str, list[str]]
     ready_rules: list[ReadyRule]
     group: dict[str, str]
+    language: str  # which is read where neither the person nor the browser says another
     pin_at_tax: bool  # whether what concerns tax wants the person's PIN when it is logged
     checks: dict[str, float]  # limits of the checks for the whole site, by name
     check_limits: LimitsByScope

@@ -24,12 +24,44 @@ _AFTER = "### A phone fetches what follows after its first install."
 # Words that turn with the units of the house, and messages that are nothing else.
 _TURNS = re.compile(r"\{ UNITS\(\) ->\n +\[us\] (.+)\n +\*\[metric\] (.+)\n +\}")
 _TURNING = re.compile(rf"^([\w-]+) = {_TURNS.pattern}$", re.MULTILINE)
+# The line below which only the desk reads. What follows is said by `webapp/words/desk.py`.
+_DESK = "### Only the desk reads what follows."
 # What a catalogue is called, and whose numbers and dates go with it.
-LOCALES = {ENGLISH: "en-GB"}
+_SIX = {ENGLISH: "en-GB", "de": "de-DE", "fr": "fr-FR", "es": "es-ES", "it": "it-IT", "cs": "cs-CZ"}
+
+
+def _locales() -> dict[str, str]:
+    """Return the locale of each language: of the six, and of any other that a file adds, as CLDR has it."""
+    found = dict(_SIX)
+    for code in sorted(path.stem for path in FOLDER.glob("*.ftl") if path.stem not in _SIX):
+        from babel.core import get_global
+
+        found[code] = get_global("likely_subtags").get(code, code).replace("_", "-")
+    return found
+
+
+LOCALES = _locales()
+
+
+@cache
+def has_catalogue(language: str) -> bool:
+    """Return whether there is a file of a language."""
+    return (FOLDER / f"{language}.ftl").is_file()
 
 
 def catalogue_text(language: str) -> str:
-    """Return the catalogue of a language as it stands in its file."""
+    """Return the catalogue of a language as its file has it, without what only the desk reads."""
+    return _whole(language).partition(_DESK)[0]
+
+
+def desk_text(language: str) -> str:
+    """Return what only the desk reads of a language's catalogue."""
+    return _whole(language).partition(_DESK)[2]
+
+
+def _whole(language: str) -> str:
+    if not has_catalogue(language):
+        return ""
     return (FOLDER / f"{language}.ftl").read_text(encoding="utf-8")
 
 

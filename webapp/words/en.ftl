@@ -825,3 +825,10 @@ tasting_again = Tasting { $name } was opened before. The first opening counts.
 tasting_seal = This is not the key that { $name } was sealed with. Open it from its page at the desk.
 tasting_early = Opened with { $came } of { $sets } answers. The others will not count.
 tasting_cited = No opened tasting { $name } is in the book. Look at its name, or open it first.
+
+### Only the desk reads what follows.
+
+desk-languages-label = Language
+desk-you-language = Language
+desk-you-language-any = As the browser or the house has it
+desk-you-language-keep = Keep

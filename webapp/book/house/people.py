@@ -58,6 +58,7 @@ class Person(PersonOnPhone):
 
     has_password: bool
     retired: bool
+    language: str
 
 
 def people(book: Book, *, with_retired: bool = True) -> list[Person]:
@@ -137,6 +138,17 @@ def set_pin(book: Book, code: str, pin: str, by: str = "") -> None:
     _put_pin(book, code, _hashed_pin(pin), by)
 
 
+def set_language(book: Book, code: str, language: str, by: str) -> None:
+    """Set the language that a person reads in; empty: their browser's, or the house's."""
+    with book.write() as database:
+        before = person(book, code)
+        if before is None:
+            raise BookError(f"There is nobody with the code {code[:CODE_MOST]}. Add them first.")
+        database.conn.execute("UPDATE people SET language = ? WHERE code = ?", (language, code))
+        note_change(book, by, "person", code, {"language": before["language"]}, {"language": language})
+        book.memory.registry.clear()
+
+
 def check_pin(book: Book, code: str, pin: str) -> Pin | None:
     """Return what a phone looks at a PIN by, where this is the person's PIN; else None. TooManyAtOnce as for passwords.
 
@@ -213,7 +225,7 @@ def without_password(row: PersonRow) -> Person:
     return {
         "code": row["code"], "name": row["name"], "roles": json.loads(row["roles"]), "access": row["access"],
         "pin": json.loads(row["pin"]) if row["pin"] else None, "has_pin": bool(row["pin"]),
-        "has_password": bool(row["password"]), "retired": bool(row["retired"]),
+        "has_password": bool(row["password"]), "retired": bool(row["retired"]), "language": row["language"],
     }
 
 

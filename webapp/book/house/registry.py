@@ -34,7 +34,7 @@ _NUMBERS = ("capacity_l", "working_l", "tare_kg")
 _TEXTS = ("name", "title", "place", "wood", "toast", "use", "size_class", "note")
 # No check and no effect looks at these.
 _SITE_ONLY_SHOWN = ("name", "decimal_mark", "accounts", "season_month", "due", "loss_allowance", "tasting",
-                    "ready_rules", "group", "pin_at_tax")  # the last is looked at when an entry is handed in
+                    "ready_rules", "group", "language", "pin_at_tax")  # the last is looked at as an entry comes
 _INSTRUMENT = ("id", "sort", "title", "low", "high", "unit", "due_on", "state", "corrections", "accuracy",
                "interval")
 __all__ = [

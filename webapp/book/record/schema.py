@@ -319,6 +319,11 @@ CREATE TABLE passkeys (
 CREATE INDEX passkeys_person ON passkeys (person) WHERE ended_at IS NULL;
 """
 
+# The language that a person reads in; empty: their browser's, or the house's (words/language.py).
+LANGUAGES = """
+ALTER TABLE people ADD COLUMN language TEXT NOT NULL DEFAULT '';
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
@@ -326,7 +331,7 @@ STEPS: list[tuple[str, str]] = [
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
     ("tastings", TASTINGS), ("device_keys", DEVICE_KEYS), ("hands", HANDS),
     ("seams_by_key", SEAMS_BY_KEY),
-    ("passkeys", PASSKEYS),
+    ("passkeys", PASSKEYS), ("languages", LANGUAGES),
 ]
 
 

@@ -21,6 +21,7 @@ from webapp.desk.forms import BackupsForm, InstrumentForm, SiteForm, figure
 from webapp.desk.house.limits import set_ranges
 from webapp.keeping import schedule
 from webapp.sealed import recipient_of
+from webapp.words.catalogue import ENGLISH
 
 
 def _by() -> str:
@@ -88,6 +89,7 @@ def set_house() -> ResponseReturnValue:
         "accounts": form.accounts.data or accounts_of(current.site),
         "height_m": figure(form.height_m) or 0.0,
         "time_zone": form.time_zone.data or "",
+        "language": form.language.data or ENGLISH,
         "pin_at_tax": bool(form.pin_at_tax.data),
         "season_month": int(form.season_month.data or FIRST_MONTH),
     }
@@ -100,7 +102,8 @@ def _site_form() -> SiteForm:
     site = current.site
     height = site.get("height_m")
     month = str(site.get("season_month") or FIRST_MONTH)
-    shown = {"season_month": month, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}"}
+    shown = {"season_month": month, "accounts": accounts_of(site), "height_m": "" if height is None else f"{height:g}",
+             "language": site.get("language") or ENGLISH}
     return SiteForm(data={**site, **shown})
 
 
