@@ -832,3 +832,1679 @@ desk-languages-label = Language
 desk-you-language = Language
 desk-you-language-any = As the browser or the house has it
 desk-you-language-keep = Keep
+
+## desk-frame
+
+desk-frame-floor = Floor
+desk-frame-sign_out = Sign out
+desk-frame-to_its_doors = To its doors
+desk-frame-this_is_the_demo_nothing = This is the demo: nothing here is real. { $link }
+desk-frame-name_a_folder_on_another = Name a folder on another disk
+desk-frame-this_book_has_no_backups = This book has no backups yet. { $link }; they then come daily by themselves.
+desk-frame-the_book_goes_on_with = { $unjudged } The book goes on with it by itself; hand-ins need not wait.
+desk-frame-other_rules_have_judged_the = Other rules have judged the book, and { $values } { $values ->
+    [one] entry
+   *[other] entries
+  } came out otherwise than before. { $link }.
+
+## desk-common
+
+desk-common-look_at_it = Look at it
+desk-common-look_at_them = Look at them
+desk-common-note = note
+desk-common-reason = Reason
+desk-common-amend = Amend
+desk-common-at = at { $strength_pct }
+desk-common-bottled = Bottled
+desk-common-blind_tastings = Blind tastings
+desk-common-plan_a_vat = Plan a vat
+desk-common-vat = Vat
+desk-common-by = By
+desk-common-vessels = Vessels
+desk-common-batch = Batch
+desk-common-last = Last
+desk-common-state = State
+desk-common-closed = closed
+desk-common-under_way = under way
+desk-common-the_entry = The entry
+desk-common-out_of = Out of
+desk-common-not_yet = not yet
+desk-common-water = Water
+desk-common-spirit = Spirit
+desk-common-any = any
+desk-common-pure_alcohol = pure alcohol
+desk-common-at2 = { $what } at { $what2 }
+desk-common-years = Years
+desk-common-none = none
+desk-common-may = May
+desk-common-vessel = Vessel
+desk-common-lot = Lot
+desk-common-place = Place
+desk-common-pure_alcohol_l = Pure alcohol, L
+desk-common-proof_gal = Proof gal
+desk-common-open = open
+desk-common-ended = ended
+desk-common-trace = Trace
+desk-common-on_the_floor = On the floor
+desk-common-holds = holds { $holding }
+desk-common-answer = Answer
+desk-common-since = Since
+desk-common-to = { $percent } to { $percent2 }
+desk-common-on = On
+desk-common-show = Show
+desk-common-what = What
+desk-common-from = From
+desk-common-to2 = To
+desk-common-when = When
+desk-common-score = Score
+desk-common-who = Who
+desk-common-casks = Casks
+desk-common-all = all
+desk-common-due = Due
+desk-common-cask = Cask
+desk-common-holds2 = Holds
+desk-common-loss_a_year = Loss, % a year
+desk-common-not_known = not known
+desk-common-readings = Readings
+desk-common-print = Print
+desk-common-at3 = at { $bold }
+desk-common-read_at = Read at
+desk-common-gravity = Gravity
+desk-common-ferment = Ferment
+desk-common-set = Set
+desk-common-read = Read
+desk-common-ended2 = Ended
+desk-common-none_yet = None yet.
+desk-common-keep = Keep
+desk-common-which_vessels = Which vessels
+desk-common-sort = Sort
+desk-common-and_more = and { $count } more
+desk-common-none2 = None.
+desk-common-remark = Remark
+desk-common-leave_it = Leave it
+desk-common-entries = Entries
+desk-common-kind = Kind
+desk-common-book_no = Book no.
+desk-common-phone = Phone
+desk-common-asked = Asked
+desk-common-or = or
+desk-common-right = right
+desk-common-digest = Digest
+desk-common-proof_gal2 = proof gal
+desk-common-l_pure_alcohol = L pure alcohol
+desk-common-litres_of_pure_alcohol = Litres of pure alcohol
+desk-common-proof_gallons = Proof gallons
+desk-common-what_happened = What happened
+desk-common-cases = Cases
+desk-common-bottles = Bottles
+desk-common-document = Document
+desk-common-to3 = to { $case_to }
+desk-common-bottling = Bottling
+desk-common-odd = odd { $odd_case }
+desk-common-of_l = of { $what } L
+desk-common-bottled_goods = Bottled goods
+desk-common-where_it_went = Where it went
+desk-common-minute = Minute
+desk-common-line = Line
+desk-common-closed2 = Closed
+desk-common-filled = Filled
+desk-common-all2 = All
+desk-common-ranges = Ranges
+desk-common-access = Access
+desk-common-more = More
+desk-common-how_phones_reach_this_book = How phones reach this book
+desk-common-change = Change
+desk-common-add = Add
+desk-common-entry = Entry
+desk-common-new_instrument = New instrument
+desk-common-instruments = Instruments
+desk-common-number = Number
+desk-common-description = Description
+desk-common-limits_of_the_checks = Limits of the checks
+desk-common-every_limit_is_the_checks = Every limit is the check's own.
+desk-common-customers_and_growers = Customers and growers
+desk-common-from_a_spreadsheet = From a spreadsheet
+desk-common-name = Name
+desk-common-people = People
+desk-common-new_person = New person
+desk-common-phones = Phones
+desk-common-last_heard = Last heard
+desk-common-proof = Proof
+desk-common-rules = Rules
+desk-common-laboratory = Laboratory
+desk-common-log_a_certificate = Log a certificate
+desk-common-litres_of_pure_alcohol_at = litres of pure alcohol at 20 °C
+desk-common-account = Account
+desk-common-of_what_stood_at_its = ± of what stood at its end
+desk-common-the_period = The period
+desk-common-of_its_lines = ± of its lines
+desk-common-period = Period
+desk-common-as_now_known = As now known
+desk-common-as_now_known2 = as now known
+desk-common-open_figures_may_still_change = Open: figures may still change.
+desk-common-periods = Periods
+desk-common-seasons = Seasons
+desk-common-records_the_law_asks_for = Records the law asks for
+desk-common-proof_gallons2 = proof gallons
+desk-common-germany = Germany
+desk-common-proof_gal_from_100_lb = proof gal from 100 lb
+desk-common-not_accounted_for = Not accounted for
+desk-common-runs = Runs
+desk-common-yields = Yields
+desk-common-feints = Feints
+desk-common-fruit = Fruit
+desk-common-standing_now = Standing now
+desk-common-still = Still
+desk-common-why = Why
+desk-common-n100_gal = 100 gal
+desk-common-tasted_blind = Tasted blind:
+desk-common-in = In
+desk-common-run = Run
+desk-common-rows = Rows
+desk-common-mark = Mark
+desk-common-look_it_over = Look it over
+desk-common-sheet = Sheet
+desk-common-taken_back = taken back
+desk-common-samples = Samples
+desk-common-answers = Answers
+desk-common-what_was_found = What was found
+desk-common-open_it = Open it
+desk-common-bottled2 = bottled
+desk-common-find_a_trace = Find a trace
+desk-common-came_from = came from
+desk-common-case_or_lot_mark_batch = Case or lot mark, batch, vessel, run, or delivery
+desk-common-from2 = from { $name }: { $share }
+desk-common-load_of_fruit = load of fruit
+desk-common-list_as_csv = List as CSV
+desk-common-all_as_json = All as JSON
+desk-common-stands_there_now = stands there now
+desk-common-made_from_it = made from it
+desk-common-passed_through = passed through
+desk-common-there_is_more_than_one = There is more than one trace can follow. What is shown holds, but it is not all: trace a later step by itself.
+desk-common-in_these_bottles = In these bottles
+desk-common-share_of_the_bottle = Share of the bottle
+desk-common-where_the_cases_went = Where the cases went
+desk-common-share_of_it = Share of it
+desk-common-not_fermented_out = not fermented out
+desk-common-the_same_in_words = The same in words
+desk-common-new_vessel = New vessel
+desk-common-mark_place_or_name = Mark, place or name
+desk-common-no_vessels_here = No vessels here.
+desk-common-to_the_floor = To the floor
+desk-common-labels_to_hold_a_phone = Labels to hold a phone to
+desk-common-print_them_a4 = Print them, A4
+desk-common-to_the_doors = To the doors
+desk-common-no_site_has_handed_in = No site has handed in yet.
+
+## desk-parts
+
+desk-parts-it_was = It was { $raw } { $unit }
+desk-parts-it_stands = It stands
+desk-parts-strike = Strike
+desk-parts-nothing_in_the_book = nothing in the book
+
+## desk-blending
+
+desk-blending-vats_planned = Vats planned
+desk-blending-none_yet_plan_one_pick = None yet. Plan one: pick casks, say what it should be.
+desk-blending-tank = Tank
+desk-blending-planned = Planned
+desk-blending-water = Water, { $what }
+desk-blending-volume = Volume, { $what }
+desk-blending-no_batch_yet_a_bottling = No batch yet. A bottling tank gauge begins one.
+desk-blending-tank_fills = Tank fills
+desk-blending-blending = Blending
+
+## desk-plan
+
+desk-plan-planned_and_done = Planned and done
+desk-plan-the_tank = The tank
+desk-plan-planned_by_on_into_at = Planned by { $person } on { $when } into { $get }: { $plan } at { $plan2 }.
+desk-plan-asked_for = Asked for: { $plan }.
+desk-plan-it_rests_on_blind_tasting = It rests on blind tasting { $link }.
+desk-plan-planned = Planned, { $what }
+desk-plan-done = Done, { $what }
+desk-plan-off = Off, { $what }
+desk-plan-in_the_tank_now_at = In the tank now: { $volume_l } at { $strength_pct } by the book.
+
+## desk-vat
+
+desk-vat-the_vat = The vat
+desk-vat-draws = Draws
+desk-vat-keep_this_vat = Keep this vat
+desk-vat-what_may_go_in = What may go in
+desk-vat-may_go_in = { $name } may go in
+desk-vat-must_go_in = { $name } must go in
+desk-vat-years_of_by_the_papers = Years of { $name } by the papers
+desk-vat-work_it_out = Work it out
+desk-vat-begin_again = Begin again
+desk-vat-at_from_vessel = { $bold } at { $bold2 }, { $lpa_l }{ $what }, from { $count } vessel{ $count2 }
+desk-vat-of_water = { $water_kg } of water
+desk-vat-and = and { $bold }
+desk-vat-youngest_years_in_wood = Youngest { $what } years in wood
+desk-vat-by_papers_only_of = by papers only of { $by_papers }
+desk-vat-a_part_of_it_is = A part of it is of no known age.
+desk-vat-that_is_less_than_asked = That is { $off } { $is_off ->
+    [yes] more
+   *[no] less
+  } than asked for.
+desk-vat-share = Share, %
+desk-vat-before_the_water_at_the = Before the water { $before_l } at { $before_pct }. The mix shrinks by { $shrinks_l }: no loss, its pure alcohol stays.
+desk-vat-name_of_the_vat = Name of the vat
+desk-vat-into_tank = Into tank
+desk-vat-rests_on_tasting = Rests on tasting
+desk-vat-keep_this_plan = Keep this plan
+desk-vat-no_cask_or_tank_has = No cask or tank has spirit in it by the book.
+desk-vat-casks_go_whole_less_what = Casks go whole, less what the wood keeps. Years are those of the youngest part; where the book cannot know them, type what the papers say. A vessel with an open query is ticked by you alone: its figures may not stand.
+desk-vat-must = Must
+desk-vat-there = There, { $what }
+desk-vat-to_give = To give, { $what }
+desk-vat-by_the_papers = By the papers
+desk-vat-left_out_too_young = left out: too young
+
+## desk-cellar_parts
+
+desk-cellar_parts-cellar = Cellar
+desk-cellar_parts-to = ({ $low } to { $high })
+desk-cellar_parts-about = about { $bold } { $part }
+desk-cellar_parts-three_equal_gravities_since = three equal gravities since { $at }
+desk-cellar_parts-not_moving_and_not_finished = not moving and not finished
+desk-cellar_parts-has_hardly_begun = has hardly begun
+desk-cellar_parts-stuck = stuck
+desk-cellar_parts-too_few_readings = too few readings
+
+## desk-cask
+
+desk-cask-loss_a_year = Loss a year
+desk-cask-forecast_for_a_day = Forecast for a day
+desk-cask-forecast = Forecast
+desk-cask-tasted = Tasted
+desk-cask-gauges = Gauges
+desk-cask-years_in_wood = { $percent } years in wood
+desk-cask-from_before_this_book = From before this book
+desk-cask-its_age_is_not_known = Its age is not known.
+desk-cask-its_age_is_by_papers = Its age is by papers only: { $papers }.
+desk-cask-its_age_is_by_what = Its age is by what was said at its opening; no papers are named.
+desk-cask-pure_alcohol = Pure alcohol, %
+desk-cask-volume = Volume, %
+desk-cask-proof_points = proof points
+desk-cask-strength = Strength, { $what }
+desk-cask-over_years = Over, years
+desk-cask-one_gauge_or_too_near = One gauge, or too near each other: no rate yet.
+desk-cask-casks_like_it = casks like it
+desk-cask-the_law_allows = the law allows
+desk-cask-here_as_the_share_that = { $words } Here as the share that goes in a year. A caution level, no proof that a loss is usual, and no legal advice: compare with the house's own casks first.
+desk-cask-of_pure_alcohol = of pure alcohol
+desk-cask-between_its_last_two_gauges = Between its last two gauges, { $when } and { $when2 }, { $value } { $part }{ $what } went; ± is twice the standard uncertainty, by the class of scale, glass and thermometer.
+desk-cask-compared_with = Compared with
+desk-cask-no_other_cask_to_compare = No other cask to compare with: plain figures for its size.
+desk-cask-what_it_will_hold = What it will hold
+desk-cask-no_forecast_for_a_day = No forecast for a day before its last gauge, or more than fifty years on.
+desk-cask-expected = Expected
+desk-cask-by_a_year_its_own = By { $percent } % a year, its own loss weighed with that of casks like it; from and to are meant to hold four times out of five. No leak and no sample is foreseen.
+desk-cask-its_last_gauge_is_in = Its last gauge is in doubt, and so is this forecast: look at the cask first.
+desk-cask-not_gauged_in_this_fill = Not gauged in this fill.
+desk-cask-not_tasted_in_this_fill = Not tasted in this fill.
+desk-cask-fault = Fault
+desk-cask-house_scores = House scores
+desk-cask-in_words = In words
+desk-cask-decision = Decision
+desk-cask-score_is_the_mean_of = Score is the mean of nose, mouth and wood.
+desk-cask-gauges_of_this_fill = Gauges of this fill
+desk-cask-drawn_since_the_one_before = Drawn since the one before, { $what }
+desk-cask-the_last_gauge = the last gauge
+desk-cask-its_fill = its fill
+desk-cask-and_more = and more
+desk-cask-pure_alcohol2 = Pure alcohol
+desk-cask-strength2 = Strength
+desk-cask-volume_at = Volume at
+
+## desk-casks
+
+desk-casks-sort_casks = Sort casks
+desk-casks-regauge_round = Regauge round
+desk-casks-area = Area
+desk-casks-no_such_cask = No such cask.
+desk-casks-no_cask_holds_anything_as = No cask holds anything, as far as the book knows.
+desk-casks-since_fill = Since fill
+desk-casks-casks_like_it = Casks like it
+desk-casks-looks_like = Looks like
+desk-casks-loss_is_of_pure_alcohol = Loss is of pure alcohol since the last gauge that is at least two months old; samples are no loss. "Casks like it": four of five lie in that span, by size, then area, then wood and use; a small group borrows from the wider one until it has some casks of its own.
+desk-casks-l_pure = L pure
+desk-casks-by_papers = by papers
+
+## desk-ferment
+
+desk-ferment-counts_of_its_alcohol = Counts of its alcohol
+desk-ferment-set = set { $when }
+desk-ferment-emptied = emptied { $when }
+desk-ferment-ends = Ends: { $forecast }.
+desk-ferment-it_usually_ends_near = It usually ends near { $what }.
+desk-ferment-it_takes_two_gravities_or = It takes two gravities, or a closed ferment.
+desk-ferment-count = Count
+desk-ferment-of_wash = { $what } of wash
+desk-ferment-of_measured_wash = % of measured wash
+desk-ferment-runs_of_charged_scaled_to = { $runs } { $runs ->
+    [one] run
+   *[other] runs
+  } of { $charged_lpa } charged, scaled to the whole wash
+desk-ferment-gravity_low_wines_and_spirits = Gravity, low wines and spirits count one thing in three ways that do not know of each other; old law took the greatest. Far apart: look at dips, strengths and the wash.
+desk-ferment-not_read_yet = Not read yet.
+desk-ferment-greatest = greatest
+
+## desk-ferments
+
+desk-ferments-ferments_under_way = Ferments under way
+desk-ferments-ferments_that_have_ended = Ferments that have ended
+desk-ferments-readings_round = Readings round
+desk-ferments-no_ferment_is_under_way = No ferment is under way.
+desk-ferments-ends = Ends
+desk-ferments-the_day_is_forecast_from = The day is forecast from the falling curve of its own readings; the days in brackets are meant to hold four times out of five. Three equal gravities decide.
+desk-ferments-emptied = Emptied
+desk-ferments-first_gravity = First gravity
+desk-ferments-ferments = Ferments
+
+## desk-house_rules
+
+desk-house_rules-n0_for_never = 0 for never
+desk-house_rules-what_is_due_stands_on = What is due stands on Today on every phone. Words are tapped at a tasting; scores run from 0 to 10.
+desk-house_rules-house_rules = House rules
+
+## desk-map
+
+desk-map-rooms = Rooms
+desk-map-map_of = Map of { $name }
+desk-map-without_a_position = { $name }, without a position
+desk-map-as_a_table = { $name } as a table
+desk-map-elsewhere = ◆ elsewhere?
+desk-map-empty = empty
+desk-map-free = free
+desk-map-count_sheet = Count sheet
+desk-map-the_last_count_found_otherwise = The last count found otherwise
+desk-map-nothing_has_a_place_yet = Nothing has a place yet. An entry that fills or moves a cask says one; so does the vessel's own page.
+desk-map-vessels = { $count } { $count ->
+    [one] vessel
+   *[other] vessels
+  }
+desk-map-places_free = { $free } { $free ->
+    [one] place
+   *[other] places
+  } free
+desk-map-no_position = { $name }, no position
+desk-map-without_a_place = Without a place { $part }
+desk-map-the_first_vessels_are_drawn = The first { $most } vessels are drawn. Pick a sort to see others.
+desk-map-a_place_is_where_an = A place is where an entry put the vessel last, else what its own page says. A hollow place is one that entries or the registry name and where nothing stands now. Arrow keys go from place to place.
+desk-map-places = Places
+desk-map-other_places = Other places
+
+## desk-ready
+
+desk-ready-years_in_wood = Years in wood
+desk-ready-lacks = Lacks
+desk-ready-no_rule_yet = No rule yet.
+desk-ready-set_one_below_age_strength = Set one below: age, strength, score, loss.
+desk-ready-the_distiller_sets_one = The distiller sets one.
+desk-ready-ready = Ready { $part }
+desk-ready-no_cask_meets_the_rule = No cask meets the rule today.
+desk-ready-lacks_one_thing = Lacks one thing { $part }
+desk-ready-the_rule = The rule
+desk-ready-last_set_by = Last set by { $changed }, { $when }.
+desk-ready-all_boxes_empty_takes_the = All boxes empty takes the rule of that spirit out. What is empty is not asked for. The rule is the house's own: age by law and label are another matter.
+desk-ready-ready2 = Ready
+desk-ready-lacks_one_thing2 = Lacks one thing
+desk-ready-all_spirits = all spirits
+
+## desk-amend
+
+desk-amend-what_you_send_is_a = { $mark } · { $summary } · { $person }, { $read_local }. What you send is a new entry; the original stays legible.
+desk-amend-why_it_is_amended = Why it is amended
+desk-amend-amend = Amend: { $title }
+
+## desk-entries
+
+desk-entries-filter_entries = Filter entries
+desk-entries-pick_a_kind_for_csv = Pick a kind for CSV
+desk-entries-no_entries_here_yet = No entries here yet.
+desk-entries-older = Older
+
+## desk-entry
+
+desk-entry-as_computed = As computed
+desk-entry-movements = Movements
+desk-entry-now_at = now at { $stands }
+desk-entry-read_by = read { $read_local } by { $person }
+desk-entry-an_earlier_entry = an earlier entry
+desk-entry-amends = Amends { $link }: { $reason }
+desk-entry-as_read = As read
+desk-entry-by = by { $instrument }
+desk-entry-corrected = corrected { $corrected }
+desk-entry-is_twice_the_standard_uncertainty = ± is twice the standard uncertainty, by the class of the instruments; one that is not named, or has no class in the book, counts as of the class that the law prescribes.
+desk-entry-figure = figure
+desk-entry-typed = typed
+desk-entry-with = with { $words }
+desk-entry-nothing_is_computed_from_this = Nothing is computed from this.
+desk-entry-how_it_came = How it came
+desk-entry-typed_at = Typed at
+desk-entry-received = Received
+desk-entry-phones_clock = Phone's clock
+desk-entry-n0f_min = %.0f min
+desk-entry-fast = { $what } { $is_skew_s ->
+    [yes] slow
+   *[no] fast
+  }
+desk-entry-phone_its_count = Phone, its count
+desk-entry-handed_in_by = Handed in by
+desk-entry-signature = Signature
+desk-entry-what_it_does_to_the = What it does to the accounts
+desk-entry-from = from
+desk-entry-to = to
+desk-entry-account = account
+desk-entry-why = why
+desk-entry-as_typed = as typed
+desk-entry-it_moves_no_spirit_either = It moves no spirit either way.
+desk-entry-held_holds_then = held { $shown }, holds then
+desk-entry-with_the_book_would_still = With { $words } the book would still ask before it moves anything.
+desk-entry-held_holds_then2 = held { $litres }, holds then
+desk-entry-its_story = Its story
+desk-entry-this_entry = this entry
+desk-entry-strike_this_entry = Strike this entry
+desk-entry-strike_it_stays_legible = Strike; it stays legible
+desk-entry-from_the_desk = from the desk
+desk-entry-answered = answered
+
+## desk-queries
+
+desk-queries-which_questions = Which questions
+desk-queries-to_answer = To answer
+desk-queries-none_of_this_weight = None of this weight.
+desk-queries-nothing_is_asked_what_comes = Nothing is asked. What comes in out of range will stand here.
+desk-queries-questions = { $count } questions
+desk-queries-ask_on_only_above = Ask on { $mark } only above { $value } { $limits }
+desk-queries-times_it_stood_here = { $times } times it stood here. { $link }
+desk-queries-the_first_are_shown_answer = The first { $most } are shown. Answer some, and the others follow.
+desk-queries-questions2 = Questions
+
+## desk-removals
+
+desk-removals-to_or_from = To or from
+desk-removals-loose = loose
+desk-removals-of = of { $case_from }
+
+## desk-bottled
+
+desk-bottled-bottles_on_hand = Bottles on hand
+desk-bottled-removals_as_csv = Removals as CSV
+desk-bottled-all_removals_logged = All removals logged
+desk-bottled-what_each_bottling_has_on = What each bottling has on hand, and where its cases went. Log it on the floor, under More: Cases out or in, Bottles. { $link }.
+desk-bottled-nothing_is_bottled_yet_a = Nothing is bottled yet. A bottling close, or cases from another site, begin the stock.
+desk-bottled-good_bottles = Good bottles
+desk-bottled-on_hand = On hand
+desk-bottled-last_count = Last count
+desk-bottled-lot = lot { $lot_mark }
+desk-bottled-for_the_library = { $library } for the library
+desk-bottled-from = from { $consignor }, { $document }
+desk-bottled-from_before_this_book = from before this book
+desk-bottled-cases = { $cases } cases
+desk-bottled-and = and { $loose }
+desk-bottled-out_and_back = Out and back
+desk-bottled-no_case_has_left_yet = No case has left yet.
+desk-bottled-older_ones_are_in_the = { $count } older ones are in the file.
+
+## desk-bottling
+
+desk-bottling-checks_of_the_line = Checks of the line
+desk-bottling-tank_gauge_and_label = Tank gauge and label
+desk-bottling-no_bottling_tank_gauge_yet = No bottling tank gauge yet. Gauge the tank after all treatment, before the first bottle.
+desk-bottling-at = { $volume } at { $strength }
+desk-bottling-vol = % vol
+desk-bottling-n1f_to_1f_vol = (%.1f to %.1f %% vol)
+desk-bottling-a_label_may_say_to = { $when }, { $tank }: { $bold } ({ $what }). A label may say { $low } to { $high }{ $what2 } and be within { $what3 } of it
+desk-bottling-it_says = it says { $said }
+desk-bottling-leave_room_for_what_glass = Leave room for what glass and thermometer pretend.
+desk-bottling-it_fills_bottles_of_l = It fills { $what } bottles of { $what2 } L, nothing left behind.
+desk-bottling-none_yet_check_five_bottles = None yet. Check five bottles every half hour.
+desk-bottling-fill_of_the_label_on = Fill { $what } % of the label on average of { $count } checks
+desk-bottling-spread = spread { $what }
+desk-bottling-strength_on_average = Strength { $mean } on average
+desk-bottling-spread2 = spread { $spread }
+desk-bottling-at_this_size_each_bottle = At this size each bottle may be { $what } % over or under (27 CFR 19.356), about as many over as under.
+desk-bottling-at_this_size_a_bottle = At this size a bottle may be { $what } % under, the average not at all (Directive 76/211/EEC, from memory).
+desk-bottling-fill = Fill, %
+desk-bottling-least = Least
+desk-bottling-most = Most
+desk-bottling-labels_right = Labels right
+desk-bottling-done = Done
+desk-bottling-not_closed_yet = Not closed yet.
+desk-bottling-odd_case = Odd case
+desk-bottling-broken = Broken
+desk-bottling-library = Library
+desk-bottling-good = Good
+desk-bottling-to = { $case_from } to { $case_to }
+desk-bottling-nothing_has_left_the_tank = Nothing has left the tank yet.
+desk-bottling-gauged_bottled_not_in_a = Gauged { $gauged }, bottled { $bottled }: { $off }{ $what } ({ $what2 } %) not in a bottle.
+desk-bottling-batch = Batch { $name }
+
+## desk-limits
+
+desk-limits-to = { $what }{ $what2 } to { $what3 } { $symbol }{ $what4 }
+desk-limits-as_the_kind = as the kind
+desk-limits-every_range_is_the_kinds = Every range is the kind's own.
+desk-limits-for = For
+desk-limits-field = Field
+desk-limits-usual = Usual
+desk-limits-possible = Possible
+desk-limits-find_limits = Find limits
+desk-limits-limits = Limits
+desk-limits-all_ranges = All ranges
+desk-limits-limits_set_so_far = Limits set so far
+desk-limits-all_limits = All limits
+desk-limits-possible2 = possible: { $what }
+desk-limits-words_field_vessel_or_product = Words, field, vessel or product
+desk-limits-a_range_for_one_vessel = A range for one vessel goes before one for its sort, before one for the material, before one for the site, before the kind's own. Empty boxes give the kind's own back.
+desk-limits-set_so_far = Set so far
+desk-limits-no_range_here_holds_these = No range here holds these words.
+desk-limits-a_limit_for_one_vessel = A limit for one vessel goes before one for the product, before one for the sort of vessel, before one for the site, before the check's own. An empty figure gives the check's own back.
+desk-limits-no_limit_here_holds_these = No limit here holds these words.
+desk-limits-limit = Limit
+desk-limits-set_to = Set to
+desk-limits-the_checks_own = The check's own
+desk-limits-the_kinds_own = the kind's own
+desk-limits-the_checks_own2 = the check's own
+
+## desk-access
+
+desk-access-code = code
+desk-access-all_as_json_lines = All as JSON lines
+desk-access-everything = everything
+desk-access-nothing_of_this_sort_yet = Nothing of this sort yet.
+desk-access-the_newest_all_of_them = The newest { $most }. All of them leave as JSON lines.
+desk-access-each_line_is_bound_to = Each line is bound to the one before; { $code } finds one that was changed or taken out. Lines older than { $days } days go.
+
+## desk-address
+
+desk-address-now = Now
+desk-address-this_book_is_open_on = This book is open on this computer alone. Start { $code } without { $code2 } and { $code3 }, and phones on the same network reach it.
+desk-address-phones_open = Phones open { $bold }.
+desk-address-another_web_server_on_this = Another web server on this computer speaks for it, and its certificate is that one's matter.
+desk-address-every_phone_trusts_it_as = Every phone trusts it as it is, by a certificate of your own name.
+desk-address-this_houses_own_certificate = this house's own certificate
+desk-address-each_phone_trusts_it_once = Each phone trusts it once it has taken { $link }.
+desk-address-the_servers_certificate_lasts_unti = The server's certificate lasts until { $ends }
+desk-address-and_is_renewed_before_that = and is renewed before that by itself
+desk-address-the_address_is_who_the = The address is who the book is, to a phone.
+desk-address-what_a_phone_holds_belongs = { $bold } What a phone holds belongs to the address it was opened at: with another one it begins empty, and what waited stays behind at the old one. Choose the lasting one before the first phone comes. To move later: let every phone hand in, then move, then let each in anew.
+desk-address-the_ways = The ways
+desk-address-the_houses_own_certificate = The house's own certificate
+desk-address-nothing_to_buy_works_without = Nothing to buy, works without internet for ten years. On each phone six to eight taps once, among them a switch that is easily missed.
+desk-address-an_internet_name_of_your = An internet name of your own
+desk-address-phones_trust_it_with_no = Phones trust it with no taps at all. It costs a domain a year, internet once in a while, and somebody who sets it up once: a record that leads to this computer's address in the house, and an ACME client (RFC 8555) that proves the name by DNS and puts the two files here. They are looked at every quarter of an hour, and taken up when they are new. The name stands in public logs: a dull one is best.
+desk-address-another_web_server_in_front = Another web server in front
+desk-address-where_the_house_has_one = Where the house has one already, with a certificate of its own: it speaks TLS, and passes on to this one.
+desk-address-when_a_phone_does_not = When a phone does not get here
+desk-address-on_this_computer_looks_at = { $code } on this computer looks at name, address, port, clock, certificate, router, disk and backup, and says the one next step for each. Give this computer a fixed address in the router: a new one would be another book to the phones.
+
+## desk-instrument
+
+desk-instrument-checks = Checks
+desk-instrument-readings_in_doubt = Readings in doubt
+desk-instrument-due_on = due on { $due_on }
+desk-instrument-last_good_check = last good check { $when }
+desk-instrument-add_to_what_it_shows = add { $what } { $unit } to what it shows
+desk-instrument-certificate_add = certificate, add { $table_words }
+desk-instrument-entries_read_with_it = { $readings } { $readings ->
+    [one] entry
+   *[other] entries
+  } read with it
+desk-instrument-none_in_the_book_log = None in the book. Log one on the floor: Check instrument.
+desk-instrument-against = Against
+desk-instrument-should_show = Should show
+desk-instrument-shows = Shows
+desk-instrument-off_by = Off by
+desk-instrument-result = Result
+desk-instrument-good = good
+desk-instrument-readings_in_doubt2 = { $doubtful } { $doubtful ->
+    [one] reading
+   *[other] readings
+  } in doubt
+desk-instrument-out_of_use = out of use
+desk-instrument-in_use_until = in use until { $until }
+desk-instrument-in_doubt_read_before_the = In doubt: read before the check of { $at }, since its last good one
+desk-instrument-nothing_was_read_with_it = Nothing was read with it in that time.
+desk-instrument-entries = { $many } { $many ->
+    [one] entry
+   *[other] entries
+  }
+desk-instrument-the_last_are_listed = the last { $count } are listed
+desk-instrument-look_at_each_let_it = Look at each: let it stand, or amend it with the reason.
+desk-instrument-by_this_check = By this check
+desk-instrument-n27_cfr_19_188_asks = 27 CFR 19.188 asks for frequent checks; one in doubt is not used until it is certified.
+desk-instrument-not_good = not good
+
+## desk-instruments
+
+desk-instruments-none_yet_add_the_first = None yet. Add the first one.
+desk-instruments-standing = Standing
+desk-instruments-last_good_check = Last good check
+
+## desk-invited
+
+desk-invited-shown_this_once = Shown this once
+desk-invited-scans_this_or_opens_the = { $name } scans this, or opens the link, within { $days } days, and sets a password that nobody else knows. It is good once; a new one makes it void.
+desk-invited-hand_it_over_yourself_whoever = Hand it over yourself: whoever opens it first signs in as { $code }.
+desk-invited-until_then_the_old_password = Until then the old password opens as before.
+desk-invited-this_link_is_plain_http = This link is plain http: it works on this computer, and another one would send the password unprotected.
+desk-invited-it_is_handed_over = It is handed over
+desk-invited-invitation_for = Invitation for { $name }
+desk-invited-on_this_computer_alone = on this computer alone
+
+## desk-judging
+
+desk-judging-all_as_a_file_csv = All as a file (CSV)
+desk-judging-rules_digest_the_book_is = Rules { $number }, digest { $code }. The book is judged by them from { $when }
+desk-judging-all_was_judged_at = all was judged at { $when }
+desk-judging-other_than_before = Other than before: { $parts }.
+desk-judging-not_all_is_judged_yet = Not all is judged yet. What comes out otherwise is listed as it is found.
+desk-judging-so_far = so far
+desk-judging-nothing_came_out_otherwise = Nothing came out otherwise{ $what }.
+desk-judging-sums_that_came_out_otherwise = Sums that came out otherwise
+desk-judging-none_stock_and_accounts_are = None. Stock and accounts are what they were.
+desk-judging-entries_move_other_amounts_than = { $sums_many } { $sums_many ->
+    [one] entry moves
+   *[other] entries move
+  } other amounts than before
+desk-judging-the_first_are_listed_the = the first { $most } are listed, the file has all
+desk-judging-a_closed_month_keeps_its = A closed month keeps its figures: what changed in it is an adjustment of the first open month.
+desk-judging-before = Before: { $moves }
+desk-judging-now = Now: { $moves }
+desk-judging-questions_that_came_or_went = Questions that came or went
+desk-judging-read_by = Read by { $read_by }, { $when }.
+desk-judging-i_have_read_it = I have read it
+desk-judging-rules_of_version = Rules of version { $version }
+desk-judging-came_to = Came to
+desk-judging-went_from = Went from
+desk-judging-weighs_otherwise_for = Weighs otherwise for
+
+## desk-parties
+
+desk-parties-new = New
+desk-parties-none_yet_add_them_one = None yet. Add them one by one, or take a sheet in.
+desk-parties-sells_or_buys = Sells or buys
+desk-parties-address = Address
+desk-parties-note = Note
+
+## desk-party_edit
+
+desk-party_edit-a_papers_and_entries_call = A { $role }. Papers and entries call them by this name, so it stays; under another name they are somebody new.
+desk-party_edit-new_customer_or_grower = New customer or grower
+
+## desk-passkey_new
+
+desk-passkey_new-give_it_a_name_by = Give it a name by which you know it later, such as the computer or the key that it is on. Your browser then asks for your finger, face or PIN.
+desk-passkey_new-this_browser_makes_no_passkeys = This browser makes no passkeys here. Take one that does, over https, or go on with your password.
+desk-passkey_new-make_it = Make it
+desk-passkey_new-made_at_it_is_good = Made at { $rp_id }, it is good there alone. Who loses the device ends its passkey on the page before.
+desk-passkey_new-a_new_passkey = A new passkey
+
+## desk-people
+
+desk-people-code = Code
+desk-people-roles = Roles
+desk-people-at_the_desk = At the desk
+desk-people-invited = invited
+desk-people-password = password
+
+## desk-person_edit
+
+desk-person_edit-the_floor_code_names_who = The floor code names who logs on a shared phone, offline too. It is no lock.
+desk-person_edit-signing_in_at_the_desk = Signing in at the desk
+desk-person_edit-invited_until = Invited until { $when }.
+desk-person_edit-has_a_password_which_nobody = Has a password, which nobody else knows.
+desk-person_edit-has_no_password_yet = Has no password yet.
+desk-person_edit-sessions_open = { $n_open } { $n_open ->
+    [one] session
+   *[other] sessions
+  } open.
+desk-person_edit-end_the_sessions = End the sessions
+desk-person_edit-who_is_to_sign_in = Who is to sign in at the desk is invited afterwards, on their page.
+desk-person_edit-invite_to_a_new_password = Invite to a new password
+desk-person_edit-invite_to_the_desk = Invite to the desk
+
+## desk-phones
+
+desk-phones-let_in = Let { $data } in
+desk-phones-scan_this_with_the_phones = Scan this with the phone's own camera, once, within a day. As a link: { $link }
+desk-phones-the_camera_does_not_scan = The camera does not scan?
+desk-phones-open_on_the_phone_and = Open { $bold } on the phone and type, within { $minutes } minutes:
+desk-phones-no_code_has_0_o = No code has 0, O, 1, I, L or U in it, and its last character checks the others. Scanned or typed, it is good for one phone.
+desk-phones-a_phone_that_does_not = A phone that does not trust this server yet
+desk-phones-it_opens = It opens
+desk-phones-the_trust_page = the trust page
+desk-phones-first_there_it_must_show = first. There it must show these groups: { $code }
+desk-phones-make_a_code_for_a = Make a code for a new phone
+desk-phones-no_phone_is_let_in = No phone is let in yet.
+desk-phones-entries_seen = Entries seen
+desk-phones-not_handed_in = Not handed in
+desk-phones-clock = Clock
+desk-phones-leave = Leave
+desk-phones-never = never
+desk-phones-none_known = none known
+desk-phones-shut_out = shut out { $when }
+desk-phones-shut_out2 = Shut out
+desk-phones-a_missing_count_means_the = A missing count means the phone logged an entry that has not arrived. It hands it in by itself when it next meets the server.
+desk-phones-counts_twice = Counts twice:
+desk-phones-more_than_one_entry_has = { $bold } more than one entry has the same number of this phone. There are two copies of it, or it was set up from an older copy. All entries are in the book. Look for the other phone; if you cannot tell, shut it out and let it in anew.
+desk-phones-counts_twice2 = counts twice
+desk-phones-missing = missing
+desk-phones-ask = ask
+desk-phones-n0f_min_s = %.0f min %s
+desk-phones-slow = slow
+desk-phones-fast = fast
+
+## desk-proof
+
+desk-proof-lost_heads = Lost heads
+desk-proof-witnesses = Witnesses
+desk-proof-each_backup_each_phone_and = Each backup, each phone and the group keep heads: short proofs, signed here with the key { $code }, of all that the book held at a time. A book that was rewritten since has other heads. Up to the last head that somebody keeps elsewhere, no line can be changed or taken out unseen; later ones can.
+desk-proof-the_registry_is_proved_column = The registry is proved column by column since { $when }.
+desk-proof-the_registry_is_proved_column2 = The registry is proved column by column from the beginning.
+desk-proof-compares_all_of_it = { $code } compares all of it.
+desk-proof-shown_once_and_no_longer = Shown once, and no longer in the book
+desk-proof-came_back = Came back
+desk-proof-shown = Shown
+desk-proof-what_differs = What differs
+desk-proof-explained = explained
+desk-proof-if_nobody_restored_an_older = If nobody restored an older backup, somebody changed the file of the book. Keep this folder as it is, and compare with a backup: { $code }.
+desk-proof-why_the_book_lacks_them = Why the book lacks them
+desk-proof-note_it = Note it
+desk-proof-who_keeps_heads = Who keeps heads
+desk-proof-nobody_yet_phones_begin_with = Nobody yet. Phones begin with their next hand-in, backups with the next one.
+desk-proof-gave_it_back = Gave it back
+desk-proof-beside_the_backups = Beside the backups
+desk-proof-that_the_first_backup_makes = that the first backup makes
+desk-proof-not_explained = not explained
+
+## desk-rules
+
+desk-rules-rules_the_book_was_judged = Rules the book was judged by
+desk-rules-the_book_is_judged_by = The book is judged by the rules of the program that keeps it. Where a version brings others, every entry is judged again while hand-ins go on. What came out otherwise stands here until somebody has read it.
+desk-rules-version = Version
+desk-rules-all_judged = All judged
+desk-rules-read_by = Read by
+desk-rules-entries = { $unread } { $unread ->
+    [one] entry
+   *[other] entries
+  }
+desk-rules-to_read = to read
+
+## desk-settings
+
+desk-settings-settings = Settings
+desk-settings-changes = Changes
+desk-settings-the_house = The house
+desk-settings-the_office_changes_the_house = { $name }. The office changes the house and people, and shuts phones out.
+desk-settings-set_a_range = Set a range
+desk-settings-set_a_limit = Set a limit
+desk-settings-set = { $count } set.
+desk-settings-check_due = Check due
+desk-settings-by_which_the_book_is = By which the book is judged, and what came out otherwise under other ones.
+desk-settings-backups = Backups
+desk-settings-not_encrypted_whoever_finds_one = Not encrypted: whoever finds one reads it. { $code } on the server makes the key.
+desk-settings-each_is_encrypted_to_the = Each is encrypted to the key of the house.
+desk-settings-who_changed_what = Who changed what
+desk-settings-nothing_was_changed_yet = Nothing was changed yet.
+
+## desk-you
+
+desk-you-sessions = Sessions
+desk-you-passkeys = Passkeys
+desk-you-end_the_passkey = End the passkey { $name }
+desk-you-keep_the_house = keep the house
+desk-you-do_everything = do everything
+desk-you-signed_in_as_who_may = Signed in as { $bold }, who may { $what }.
+desk-you-where_you_are_signed_in = Where you are signed in
+desk-you-the_list_begins_with_the = The list begins with the next sign-in.
+desk-you-browser = Browser
+desk-you-end = End
+desk-you-last_used = Last used
+desk-you-end_it = End it
+desk-you-end_all_others = End all others
+desk-you-a_session_ends_hours_after = A session ends { $idle_h } hours after its last use, and { $most_h } hours after its begin however much it is used.
+desk-you-your_passkeys = Your passkeys
+desk-you-a_passkey_opens_the_desk = A passkey opens the desk by the finger, face or PIN of this computer, a phone or a security key, with no password to type. The house keeps its public half only.
+desk-you-passkey = Passkey
+desk-you-good_at = Good at
+desk-you-made = Made
+desk-you-you_have_none_yet = You have none yet.
+desk-you-add_a_passkey = Add a passkey
+desk-you-passkeys_are_bound_to_a = Passkeys are bound to a name. Open the desk by the name of the house, not by an address of figures, to add one.
+desk-you-your_password = Your password
+desk-you-change_it = Change it
+desk-you-forgotten_the_office_makes_you = Forgotten? The office makes you an invitation; nobody can read the old one.
+desk-you-here = here
+
+## desk-laboratory_parts
+
+desk-laboratory_parts-results_of = Results of { $document }
+desk-laboratory_parts-no_limit_here = no limit here
+desk-laboratory_parts-substance = Substance
+desk-laboratory_parts-found_and_how_it_stands = Found, and how it stands
+desk-laboratory_parts-sample_of = { $link } · sample of { $taken_on }
+desk-laboratory_parts-from = from { $link }
+desk-laboratory_parts-not_tested_a_hydrometer_sees = Not tested: { $untested }. A hydrometer sees none of it.
+
+## desk-certificates
+
+desk-certificates-a_limit_and_a_result = { $caution } A limit and a result stand here with their source and with how far laboratories differ. No hydrometer, density meter or refractometer tells methanol from ethanol.
+desk-certificates-the_newest_of_all_are = The newest { $count } of { $count2 }; all are among the entries.
+desk-certificates-over_or_not_safely_under = Over or not safely under
+desk-certificates-no_result_is_over_a = No result is over a limit or not safely under it.
+desk-certificates-no_certificate_yet_log_one = No certificate yet. Log one from its vessel, or here for spirit that is in bottles.
+
+## desk-casks_by_year
+
+desk-casks_by_year-at_the_end_of_a = At the end of a month
+desk-casks_by_year-casks_by_kind_and_year = Casks by kind and year
+desk-casks_by_year-at_the_end_of = At the end of
+desk-casks_by_year-filled_casks = Filled casks
+desk-casks_by_year-at_the_end_of2 = at the end of { $month }
+desk-casks_by_year-now = now
+desk-casks_by_year-by_what_they_hold_and = by what they hold and the year of their fill; { $what } as last gauged.
+desk-casks_by_year-no_cask_is_full = No cask is full
+desk-casks_by_year-then = then
+desk-casks_by_year-yet = yet
+desk-casks_by_year-wood = Wood
+desk-casks_by_year-with = With ±
+desk-casks_by_year-by_papers_only = by papers only
+
+## desk-close
+
+desk-close-what_is_closed = What is closed
+desk-close-the_entry_of_that_is = The entry of { $mark } that is asked about
+desk-close-in = In, { $what }
+desk-close-out = Out, { $what }
+desk-close-end = End, { $what }
+desk-close-every_line_with_its = Every line, with its ±
+desk-close-what_is_made_of = What ± is made of
+desk-close-in_the_name_of_this = In the name of { $name }, this closes
+desk-close-months_to = { $count } months, { $months } to { $months2 },
+desk-close-for_good_the_figures_stay = for good: the figures stay as they are. An entry that comes later about this time is adjusted in the first open month, where everybody sees it.
+desk-close-each_of_them = each of them
+desk-close-look_at_first = Look at { $link } first.
+desk-close-answer_them = answer { $count ->
+    [one] it
+   *[other] them
+  }
+desk-close-questions_are_open_read_each = { $count } { $count ->
+    [one] question is
+   *[other] questions are
+  } open. Read each, and say so; or { $link }. The close carries what was open, for good.
+desk-close-i_have_looked_at_these = I have looked at these figures
+desk-close-close = Close { $name }
+desk-close-leave_it_open = Leave it open
+desk-close-back_to = Back to { $name }
+
+## desk-held
+
+desk-held-by_account = By account
+desk-held-the_least_known_first = The least known first
+desk-held-no_vessel_held_anything_measured = No vessel held anything measured at the end of { $name }, or too many did to follow them all.
+desk-held-at_the_end = At the end, { $what }
+desk-held-of_it_measured = Of it measured
+desk-held-known_to = Known to
+desk-held-measured_anew_these_make_the = Measured anew, these make the end better known.
+desk-held-last_measured = Last measured
+desk-held-only_what_came_in = only what came in
+desk-held-more_are_better_known = { $more } more are better known.
+desk-held-of_what_stood_there = : ± of what stood there
+
+## desk-period
+
+desk-period-came_after_the_last_close = Came after the last close
+desk-period-close_it = Close it
+desk-period-was_closed_by_on_digest = { $month } was closed by { $person } on { $when }, digest { $code }.
+desk-period-the_rest_is_open = The rest is open.
+desk-period-was_closed_with_questions_open = { $month } was closed with { $count } { $count ->
+    [one] question
+   *[other] questions
+  } open, each read by { $person }
+desk-period-what_came_to_light_after = What came to light after the close. The figures above stay as they were signed; the difference is adjusted in the first open month.
+desk-period-without_adjustments_each_figure_in = Without adjustments: each figure in the month it belongs to.
+desk-period-came = Came
+desk-period-period = Period { $name }
+
+## desk-periods
+
+desk-periods-casks_by_year = Casks by year
+desk-periods-what_was_on_hand_at = What was on hand at the end of each quarter and month, in { $what }.
+desk-periods-part_closed = part closed
+desk-periods-changed_since = changed since
+
+## desk-records
+
+desk-records-records = Records, { $where }
+desk-records-rules_change_check_todays_text = { $caution } Rules change: check today's text.
+desk-records-record = Record
+desk-records-what_it_asks_for = What it asks for
+desk-records-where_the_book_holds_it = Where the book holds it
+desk-records-not_held = Not held
+desk-records-when_keep = When: { $when }. Keep: { $keep }.
+desk-records-signed_by = Signed by: { $sign }.
+desk-records-source = Source: { $source }.
+desk-records-eu = EU
+desk-records-uk = UK
+
+## desk-seasons
+
+desk-seasons-litres_of_pure_alcohol_at = Litres of pure alcohol at 20 °C
+desk-seasons-from_fruit_to_spirit_in = From fruit to spirit in one sum: what the stills were charged with, and where it is. { $what }.
+desk-seasons-no_fruit_has_come_and = No fruit has come and no still has run yet.
+desk-seasons-season = Season { $name }
+desk-seasons-of_the_wash = of the wash
+desk-seasons-l_of_pure_alcohol_from = L of pure alcohol from 100 kg
+desk-seasons-of_fruit_what_a_ferment = { $l_per_100kg } { $what } of fruit. What a ferment gave and no still had is in the fermenters yet, or went with the lees.
+desk-seasons-litres_gauged_not_litres_taxed = Litres gauged, not litres taxed
+desk-seasons-gauged_not_taxed = Gauged, not taxed
+desk-seasons-a_season_runs_twelve_months = { $what }. A season runs twelve months from July; a house south of the line sets its month in the settings.
+desk-seasons-made_by_fermentation = Made by fermentation
+desk-seasons-of_fruit = of fruit
+desk-seasons-wash_charged_in_d_runs = Wash charged in %d runs
+desk-seasons-hearts = Hearts
+desk-seasons-heads = Heads
+desk-seasons-feints_on_hand = Feints on hand
+desk-seasons-stillage = Stillage
+desk-seasons-between_two_dips_of_low = Between two dips of low wines
+desk-seasons-found_by_gauges_after_collection = Found by gauges after collection
+desk-seasons-lost_out_of_the_stills = Lost out of the stills, by entry
+desk-seasons-on_a_still_now = On a still now
+
+## desk-runs_parts
+
+desk-runs_parts-in_out = In { $charged }, out { $came }:
+desk-runs_parts-not_accounted_for = { $open }{ $what } ({ $what2 } %) not accounted for.
+desk-runs_parts-more_than_went_in = { $what }{ $what2 } ({ $what3 } %) more than went in.
+desk-runs_parts-stillage_was_not_read_taken = Stillage was not read: taken as { $stillage_pct } { $what }.
+desk-runs_parts-plans = Plans
+desk-runs_parts-low_look_at_fruit_ferment = low: look at fruit, ferment, balance
+desk-runs_parts-high_look_at_weights_and = high: look at weights and gauges
+
+## desk-beside
+
+desk-beside-runs_beside_each_other = Runs beside each other
+desk-beside-list_of_runs = list of runs
+desk-beside-tick_two_to_runs_in = Tick two to { $most } runs in the { $link }.
+desk-beside-still_began = Still, began
+desk-beside-charged = Charged, { $what }
+desk-beside-feints_in = Feints in, { $what }
+desk-beside-hearts_at = Hearts, { $what } at { $what2 }
+desk-beside-hearts_share_of_the_charge = Hearts, share of the charge
+desk-beside-hearts_begin_at = Hearts begin at
+desk-beside-tails_begin_at = Tails begin at
+desk-beside-from_100_kg_l_pure = From 100 kg, L pure alcohol
+desk-beside-from_100_lb_proof_gal = From 100 lb, proof gal
+
+## desk-feints
+
+desk-feints-feints_by_fruit = Feints by fruit
+desk-feints-no_feints_yet_they_come = No feints yet. They come with the gauge of heads and tails.
+desk-feints-heads_and_tails_by_fruit = Heads and tails by fruit: what was set aside, what later runs had, what was destroyed, what stands. A later run may be of another fruit: what it had counts for the fruit that was run.
+desk-feints-heads_set_aside = Heads set aside
+desk-feints-tails_set_aside = Tails set aside
+desk-feints-used_in_its_runs = Used in its runs
+desk-feints-destroyed = Destroyed
+desk-feints-standing_is_by_what_was = Standing is by what was last named on the vessel. A hydrometer cannot see methanol: feints are kept by what a laboratory and the law say, not by their strength.
+
+## desk-plans
+
+desk-plans-cut_plans_and_best_runs = Cut plans and best runs
+desk-plans-plan_for_any_still = Plan for any still
+desk-plans-for_one_still_log_it = { $link } For one still, log it on the still's run sheet. The last plan counts; the nose decides.
+desk-plans-no_plan_yet_and_no = No plan yet, and no run is marked as best.
+desk-plans-heads = Heads, { $what }
+desk-plans-hearts_to = Hearts to, { $what }
+desk-plans-tails_to = Tails to, { $what }
+desk-plans-who_when = Who, when
+desk-plans-blind_tasting = Blind tasting { $tasting }
+desk-plans-best_runs = Best runs
+
+## desk-run
+
+desk-run-balance = Balance
+desk-run-on_from = { $what } { $batch } on { $link }, from { $when }
+desk-run-to = to { $when }
+desk-run-charge = Charge { $volume_l }
+desk-run-with = with { $lpa_l }{ $what }
+desk-run-it_is_known_to_by = It is known to { $uncertain } { $what }, by the class of what was read.
+desk-run-usual_is_0_5_to = Usual is 0.5 to 2 %.
+desk-run-from_of_wash_of_fruit = { $bold }, { $per_100_l } from { $what } of wash; { $kg } of fruit by its share of the ferment.
+desk-run-l_from_100_kg = L from 100 kg
+desk-run-flat_rate_for_in_germany = Flat rate for { $name }: { $de_l }{ $what } in Germany
+desk-run-in_austria = { $at_l } in Austria
+desk-run-this_is_of_the_first = this is { $of_flat_rate } of the first.
+desk-run-plan = Plan:
+desk-run-heads = heads { $heads_l };
+desk-run-hearts_to = hearts to { $hearts_to_pct } { $what };
+desk-run-tails_to = tails to { $tails_to_pct } { $what };
+desk-run-blind_tasting = blind tasting { $tasting }
+desk-run-resting_on = resting on { $link }
+desk-run-best_run_of = Best run of { $what }
+desk-run-why_it_is_the_best = Why it is the best
+desk-run-mark_as_the_best_run = Mark as the best run of { $what }
+desk-run-cuts_and_events = Cuts and events
+desk-run-event = Event
+desk-run-receiver = Receiver
+desk-run-true = { $what } true
+desk-run-logged = logged { $typed_at }
+desk-run-fractions = Fractions
+desk-run-none_gauged_yet = None gauged yet.
+desk-run-fraction = Fraction
+desk-run-glass = Glass
+desk-run-spirit = Spirit { $what }
+desk-run-vapour = Vapour { $what }
+desk-run-dip = Dip, { $what }
+desk-run-a_hydrometer_cannot_see_methanol = A hydrometer cannot see methanol. Not tested here: methanol, ethyl carbamate.
+desk-run-l_pure_alcohol_from_100 = L pure alcohol from 100 kg
+
+## desk-runs
+
+desk-runs-no_runs_yet_a_charge = No runs yet. A charge on a still begins one.
+desk-runs-beside_each_other = Beside each other
+desk-runs-tick_two_to = Tick two to { $most }.
+desk-runs-tick = Tick
+desk-runs-began = Began
+desk-runs-charge = Charge, { $what }
+desk-runs-cuts = Cuts
+desk-runs-beside_others = { $name } beside others
+desk-runs-best = best
+desk-runs-tails = { $is_heads_cut ->
+    [yes] hearts
+   *[no] tails
+  } { $at }
+desk-runs-logged = (logged { $typed_at })
+desk-runs-at = at { $true_strength } { $what }
+desk-runs-pure_alcohol_in_l = Pure alcohol in, L
+desk-runs-proof_gal_in = Proof gal in
+
+## desk-yields
+
+desk-yields-yield_of_each_ferment = Yield of each ferment
+desk-yields-yield_by_fruit_and_year = Yield by fruit and year
+desk-yields-no_yield_yet_it_needs = No yield yet. It needs fruit over the scale, a charge from its fermenter, and hearts or low wines gauged.
+desk-yields-what_each_ferment_gave_all = What each ferment gave: all that came over, less the feints that went in. Flat rates are safe averages on which tax is reckoned, no targets; under 60 % or over 150 % is worth a look (common practice). The house's own years say more.
+desk-yields-first_run = First run
+desk-yields-fruit_run = Fruit run, { $what }
+desk-yields-wash_run = Wash run, { $what }
+desk-yields-made = Made, { $what }
+desk-yields-n100_kg = 100 kg
+desk-yields-n100_lb = 100 lb
+desk-yields-from = from { $what }
+desk-yields-flat_rate_de = Flat rate DE
+desk-yields-flat_rate_at = Flat rate AT
+desk-yields-of_the_rate = Of the rate
+desk-yields-a_100_kg = a 100 kg
+desk-yields-the_houses_own_years_from = The house's own years, from { $what }
+desk-yields-ferment = { $by_year } { $what }, { $by_year2 } ferment{ $what2 }
+desk-yields-where_the_flat_rates_come = Where the flat rates come from
+desk-yields-check_them_against_the_order = Check them against the order now in force before anything is reckoned on them.
+desk-yields-proof_gallons_the_flat_rates = Proof gallons; the flat rates as published, in litres of pure alcohol
+desk-yields-austria = Austria
+desk-yields-spread_in_handbooks = Spread in handbooks
+
+## desk-lines
+
+desk-lines-the_whole_book = The whole book
+desk-lines-find = Find
+desk-lines-mark_lot_person_paper_no = mark, lot, person, paper no.
+desk-lines-what_answers = What answers
+desk-lines-find_in_the_book = Find in the book
+
+## desk-hits
+
+desk-hits-all_that_answers_to = All that answers to “{ $text }”
+desk-hits-nothing_answers_to = Nothing answers to “{ $text }”.
+
+## desk-search
+
+desk-search-the_index_of_older_entries = The index of older entries is still being made. What was put in lately can be found; the rest follows by itself.
+desk-search-everything_that_answers = Everything that answers
+desk-search-holds = { $is_context ->
+    [yes] , holds {""}
+   *[no] holds {""}
+  }{ $holding }
+desk-search-the_first_type_more_of = The first { $most }: type more of it.
+desk-search-more_of_these = More of these
+desk-search-nothing_answers_to = Nothing{ $what } answers to “{ $text }”.
+desk-search-did_you_mean = Did you mean
+desk-search-list_of_entries = list of entries
+desk-search-try_a_shorter_beginning_or = Try a shorter beginning, or one word less. Entries without a word in them are found by their vessel, or in the { $link }. What waits on a phone is not in the book yet.
+desk-search-type_the_beginning_of_a = Type the beginning of a mark, a batch or lot, a run, a grower, a paper's number, a person, an instrument, or a word of a remark. C6, c-006 and C 006 find the same cask; accents do not count. The number of an entry in the book finds it, too.
+desk-search-found_for = Found for “
+desk-search-search = Search
+desk-search-a_trace_goes_both_ways = A trace goes both ways: from a bottle, cask or run back to the fruit, and from a load of fruit on to every bottle.
+desk-search-the_book_has_nothing_by = The book has nothing by that name. Try a mark, a batch, the number of a case, or part of a grower's name.
+desk-search-the_first = The first
+desk-search-that_answer_to = { $count } that answer to “{ $text }”
+
+## desk-look
+
+desk-look-row = Row { $number }, { $head_of }
+desk-look-row2 = row
+desk-look-computed = computed
+desk-look-pure_alcohol_l = Pure alcohol, L{ $part }
+desk-look-rows = { $name } · { $count } rows · { $code }
+desk-look-look_again = Look again
+desk-look-nothing_is_in_the_book = Nothing is in the book yet.
+desk-look-cell_is_a_formula_what = { $formulas } cell{ $is_formulas ->
+    [yes] s are formulas
+   *[no] {""} is a formula
+  }: what { $what } last showed is taken.
+desk-look-read_them_so = Read them so
+desk-look-which_column_is_which = Which column is which
+desk-look-of_taken = { $count } of { $count2 } taken
+desk-look-these_rows_are = These rows are
+desk-look-not_said = not said
+desk-look-in = in { $unit }
+desk-look-none_of_these = none of these
+desk-look-more_rows_fit = { $count } more rows fit
+desk-look-rows_to = rows { $others } to { $others2 }
+desk-look-what_does_not_fit_in = What does not fit, in words
+desk-look-row3 = row { $number }
+desk-look-leave_row_out = Leave row { $number } out
+desk-look-more_put_these_right_first = { $more } more. Put these right first, or in the sheet.
+desk-look-rows_fit_they_bring = { $count } rows fit. They bring
+desk-look-l_of_pure_alcohol = { $bold } L of pure alcohol
+desk-look-row_fit = { $count } row{ $count2 } fit{ $count3 }.
+desk-look-put_in_the_book = Put { $put } in the book
+desk-look-the_book_has_all_of = The book has all of this already. Nothing is to be done.
+desk-look-nothing_fits_yet = Nothing fits yet.
+desk-look-known_already = known already
+desk-look-does_not_fit = does not fit
+desk-look-left_out = left out
+desk-look-days_in_digits = Days in digits
+desk-look-days_were_read_as = Days were read as
+desk-look-day_month_year = day, month, year
+desk-look-month_day_year = month, day, year
+desk-look-more_of = More of { $title }
+
+## desk-start
+
+desk-start-moving_in = Moving in
+desk-start-copy_the_rows_with_their = Copy the rows with their heads in the spreadsheet, and paste them here.
+desk-start-template_of_csv = Template of { $title }, CSV
+desk-start-sheets = Sheets
+desk-start-a_file = A file
+desk-start-csv_xlsx_or_ods_with = CSV, XLSX or ODS, with one head over each column, in any order. A workbook may hold several tables.
+desk-start-or_pasted = Or pasted
+desk-start-nothing_is_written_before_you = Nothing is written before you say so.
+desk-start-templates = Templates
+desk-start-all_in_one_workbook = All in one workbook
+desk-start-needed_more_may_be_there = needed; { $count } more may be there
+desk-start-put_in_so_far = Put in so far
+desk-start-no_sheet_yet = No sheet yet.
+desk-start-no = No.
+
+## desk-taken
+
+desk-taken-why_it_is_taken_back = Why it is taken back
+desk-taken-the_file = The file
+desk-taken-another_sheet = Another sheet
+desk-taken-put_in_by_kept_as = Put in by { $person }, { $when }. Kept as it came, digest { $code }.
+desk-taken-by = { $when } by { $back_by }: { $reason }
+desk-taken-take_the_whole_sheet_back = Take the whole sheet back
+desk-taken-table = Table
+desk-taken-row = Row
+desk-taken-which = Which
+desk-taken-opening_stock = opening stock
+desk-taken-sheet = Sheet { $no }
+
+## desk-cautions
+
+desk-cautions-n20_to_30_vol = 20 to 30 % vol
+desk-cautions-n40_to_60_proof = 40 to 60 proof
+desk-cautions-n20_to_30_ml = 20 to 30 mL
+desk-cautions-about_1_fl_oz = about 1 fl oz
+desk-cautions-reduce_to_a_glass_and = Reduce to { $what }, { $what2 } a glass, and spit. At most three or four sets in a sitting, water and plain bread between, two minutes' rest. Nobody drives or works at a still or a machine after tasting. Heads are never tasted: nose at most. A tasting never clears what is in the spirit: methanol, hydrogen cyanide and ethyl carbamate have no taste that tells. The house's own rules, local law and a licensed laboratory come first.
+
+## desk-new
+
+desk-new-what_a_number_of_answers = What a number of answers finds
+desk-new-triangle_three_glasses_one_is = Triangle: three glasses, one is the odd one. Duo-trio: one stands open, which of two is the same? Pair: which has more of what you ask? One-sided where you name A as the answer beforehand. Ranking: three to five samples in order.
+desk-new-of_sample_in_words = Of sample { $text }, in words
+desk-new-tasters = Tasters
+desk-new-draw_the_codes_and_seal = Draw the codes and seal them
+desk-new-a_triangle_at_a_risk = A triangle at a risk of 5 %. Few answers find only large differences.
+desk-new-right_at_least = Right, at least
+desk-new-found_if_half_perceive_it = Found if half perceive it
+desk-new-found_four_times_in_five = Found four times in five from
+desk-new-who_perceive_it = { $what } % who perceive it
+desk-new-set_out_a_blind_tasting = Set out a blind tasting
+desk-new-n64_to_60_vol = 64 to 60 % vol
+desk-new-n128_to_120_proof = 128 to 120 proof
+
+## desk-tasting
+
+desk-tasting-how_often_guessing_alone_gives = How often guessing alone gives each number of right answers; this tasting gave { $right } of { $answers }.
+desk-tasting-who_has_answered = Who has answered
+desk-tasting-serving_sheet = Serving sheet
+desk-tasting-risk = { $bold } { $method }, risk { $alpha_pct } %
+desk-tasting-served_at = served at { $served }
+desk-tasting-set_out_by_on = Set out by { $person } on { $when }.
+desk-tasting-what_follows_by = What follows, by { $person }: { $bold }
+desk-tasting-answers_came_in_after_the = { $count } { $count ->
+    [one] answer
+   *[other] answers
+  } came in after the opening, logged before it by the phone's clock: { $late }.
+desk-tasting-bars_how_often_guessing_alone = Bars: how often guessing alone gives so many. The mark: this tasting.
+desk-tasting-plan_a_cut_that_rests = Plan a cut that rests on it
+desk-tasting-plan_a_vat_that_rests = Plan a vat that rests on it
+desk-tasting-it_was_opened_on_and = It was opened on { $when }, and no answer counts.
+desk-tasting-letter = Letter
+desk-tasting-sample = Sample
+desk-tasting-of_it = Of it
+desk-tasting-rank_sum = Rank sum
+desk-tasting-batch = batch { $name }
+desk-tasting-run = run { $name }
+desk-tasting-taster = Taster
+desk-tasting-glasses = Glasses
+desk-tasting-named = Named
+desk-tasting-how_sure = How sure
+desk-tasting-what_gave_it_away = What gave it away
+desk-tasting-not = { $picked }, { $is_is_right ->
+    [yes] right
+   *[no] not
+  }
+desk-tasting-entry = entry
+desk-tasting-sealed_of_answers_are_in = Sealed: { $count } of { $count2 } answers are in
+desk-tasting-which_code_holds_which_sample = Which code holds which sample is in nobody's hands but the pourer's. The entry keeps the seal of the key, so that nobody can change it afterwards.
+desk-tasting-glasses_left_to_right = Glasses, left to right
+desk-tasting-tasters_answer_on_the_phone = Tasters answer on the phone, under Blind tasting. It works without signal.
+desk-tasting-answers_that_are_not_in = { $is_length ->
+    [yes] All answers are in.
+   *[no] Answers that are not in yet will not count.
+  } Once open it stays open.
+desk-tasting-what_follows_if_you_know = What follows, if you know it already
+desk-tasting-you_taste_in_this_one = You taste in this one. You can open it once the last answer is in.
+desk-tasting-blind_tasting = Blind tasting { $name }
+desk-tasting-entered = entered
+desk-tasting-difference_found = difference found
+desk-tasting-no_difference_shown = no difference shown
+desk-tasting-in = in
+
+## desk-tastings
+
+desk-tastings-set_out_a_tasting = Set out a tasting
+desk-tastings-ask_one_question_before_pouring = Ask one question before pouring. Nobody who tastes knows which glass holds what; the book counts what the answers are worth. Heads are never tasted.
+desk-tastings-none_yet_set_one_out = None yet. Set one out: two samples, a question, and who tastes.
+desk-tastings-tasting = Tasting
+desk-tastings-question = Question
+desk-tastings-method = Method
+desk-tastings-set_out = Set out
+desk-tastings-of = { $count } of { $count2 }
+desk-tastings-nobody_answered = nobody answered
+desk-tastings-sealed = sealed
+
+## desk-asked
+
+desk-asked-look_at_it = Look at it: { $title }{ $what }
+desk-asked-more_about_it = { $count } more about it
+desk-asked-all_questions_with_their_answers = All { $owed } questions, with their answers
+desk-asked-answer_them = Answer them
+desk-asked-no_figure_waits_for_an = No figure waits for an answer.
+desk-asked-you = you
+desk-asked-it_stands = it stands
+desk-asked-the_last_answer_was_by = The last answer was { $near }, by { $what }: { $what2 }
+desk-asked-what_comes_in_out_of = What comes in out of range will stand here.
+desk-asked-all_answers = All answers
+
+## desk-house
+
+desk-house-pure_alcohol_year_by_year = Pure alcohol year by year
+desk-house-the_house_holds = The house holds
+desk-house-litres_of_pure_alcohol = litres of pure alcohol
+desk-house-by_the_book_at = { $what }, by the book at { $minute }
+desk-house-less_than_on = { $more } { $is_more ->
+    [yes] more
+   *[no] less
+  } than on { $since }
+desk-house-pure_alcohol_by_spirit = Pure alcohol by spirit
+desk-house-oldest = oldest
+desk-house-others = { $many } others
+desk-house-wash_and_runs_under_way = wash and runs under way
+desk-house-at_the_ends_of_months = At the ends of months, as now known: all of it, and what is in storage.
+desk-house-year_by_year = Year by year
+desk-house-in_storage = in storage
+desk-house-in_processing = in processing
+desk-house-in_production = in production
+desk-house-season = Season { $season }
+desk-house-fruit_in = fruit in
+desk-house-made = made
+desk-house-left = left
+desk-house-lost = lost
+
+## desk-line
+
+desk-line-as_typed_likely_expected = { $part } as typed { $part2 } likely { $part3 } expected
+desk-line-the_day_on_a_line = The day on a line
+
+## desk-lists
+
+desk-lists-phones_backup_and_book = Phones, backup and book
+desk-lists-near_their_end = Near their end
+desk-lists-all_ferments = All ferments
+desk-lists-no_ferment_says_yet_when = No ferment says yet when it ends. { $link }
+desk-lists-the_days_are_meant_to = The days are meant to hold four times out of five; three equal gravities decide. { $link }
+desk-lists-nothing_is_due = Nothing is due.
+desk-lists-since_you_were_last_here = Since you were last here, { $near }
+desk-lists-nothing_has_come_in = Nothing has come in.
+desk-lists-entries_of = { $entries ->
+    [one] entry
+   *[other] entries
+  } of { $count }
+desk-lists-read_them = Read them
+desk-lists-never_heard_yet = never heard yet
+desk-lists-since_what_it_holds_is = since { $near }. What it holds is not here.
+desk-lists-more_phones = { $more_phones } more { $more_phones ->
+    [one] phone
+   *[other] phones
+  }
+desk-lists-book = Book
+desk-lists-entries = { $bold } { $what } { $entries ->
+    [one] entry
+   *[other] entries
+  }
+desk-lists-misses = misses { $count }
+desk-lists-silent = silent
+desk-lists-heard = heard
+desk-lists-being_judged_anew = being judged anew
+desk-lists-judged = judged
+desk-lists-every_entry_by_the_rules = every entry by the rules and limits as they are now
+
+## desk-today
+
+desk-today-today = Today – { $name }
+desk-today-owed_an_answer = Owed an answer
+
+## desk-trace_parts
+
+desk-trace_parts-and_more_all_are_in = and { $more } more: all are in the file
+desk-trace_parts-and_more_all_are_in2 = and { $count } more: all are in the file
+
+## desk-trace
+
+desk-trace-print_the_passport = Print the passport
+desk-trace-load_of_fruit = Load of fruit
+desk-trace-words = { $bold }{ $what } { $what2 }
+desk-trace-its_entry = Its entry
+desk-trace-the_run = The run
+desk-trace-the_vessel = The vessel
+desk-trace-lot_mark = Lot mark
+desk-trace-none_of_it_is_in = None of it is in bottles by the book.
+desk-trace-no_case_of_it_has = No case of it has left by the book.
+desk-trace-not_accounted_for_yet = not accounted for yet
+desk-trace-by_mass = by mass
+desk-trace-tasted_blind = Tasted blind
+desk-trace-nothing_has_moved_into_it = Nothing has moved into it or out of it yet.
+desk-trace-every_vessel_and_run_is = Every vessel and run is taken as well mixed: what leaves it holds all that came in before, each by its share of pure alcohol. The alcohol of a ferment is shared over its loads by their mass. A gauge changes how much there is, not what it is.
+desk-trace-made_of = Made of
+
+## desk-dips
+
+desk-dips-strapping_table = Strapping table
+desk-dips-paste_the_two_columns_of = Paste the two columns of the table's sheet: the reading, then the volume, with a semicolon, a tab or a blank between. From one line to the next the volume follows a straight line.
+desk-dips-dimensions_of_a_cask = Dimensions of a cask
+desk-dips-inside_without_the_wood_by = Inside, without the wood. By them the volume is an estimate, some 3 % of the full cask off; a weighed cask is known ten times better.
+desk-dips-dips_of = Dips of { $mark }
+
+## desk-edit
+
+desk-edit-an_entry_of_put_it = An entry of { $when } put it at { $bold }: there it stands, whatever this page says. To move it, log that it was moved.
+desk-edit-change = Change { $mark }
+
+## desk-labels
+
+desk-labels-labels = Labels
+desk-labels-without_a_place = without a place
+desk-labels-every_vessel_here_has_its = Every vessel here has its label.
+desk-labels-every_label_that_was_printed = Every label that was printed here still says what the book says.
+desk-labels-print_those_ticked = Print those ticked
+desk-labels-print_all_of_this_list = Print all { $what } of this list
+desk-labels-print_at_full_size_not = Print at full size, not fitted to the page; the ruler on the sheet must measure 50 mm.
+desk-labels-the_first_of_are_shown = The first { $count } of { $count2 } are shown.
+desk-labels-label = Label
+desk-labels-printed = printed { $when }
+desk-labels-printed_is_what_was_sent = Printed is what was sent to print from this page. Without a label are vessels whose label was neither printed here nor ever scanned.
+desk-labels-says_something_else_by_now = says something else by now
+
+## desk-vessel
+
+desk-vessel-twice_the_standard_uncertainty_by = Twice the standard uncertainty, by the class of the instruments of its last gauge and of what was moved since.
+desk-vessel-dips = Dips
+desk-vessel-since = since { $when }
+desk-vessel-tare = tare { $tare_kg }
+desk-vessel-inside_a_fire_zone = inside a fire zone
+desk-vessel-dipped_by_a_table = { $is_dips ->
+    [yes] estimated by its dimensions
+   *[no] dipped by a table
+  }
+desk-vessel-holds = Holds { $holding }
+desk-vessel-a_run_is_under_way = A run is under way
+desk-vessel-since2 = { $link } since { $when }.
+desk-vessel-no_entries_yet_scan_its = No entries yet. Scan its label on the floor, and log the first.
+desk-vessel-all_its_entries = All its entries
+
+## desk-vessels
+
+desk-vessels-find_vessels = Find vessels
+desk-vessels-add_the_first_then_print = Add the first; then print its label.
+desk-vessels-capacity = Capacity, { $what }
+
+## access-again
+
+access-again-your_password_again_cellarslate = Your password again – Cellarslate
+access-again-is_it_still_you = Is it still you?
+access-again-this_cannot_be_taken_back = { $name }, this cannot be taken back, or takes data out of the house. Show once more that it is you; it then stands for { $minutes } minutes.
+access-again-go_on = Go on
+access-again-use_a_passkey = Use a passkey
+
+## access-error
+
+access-error-not_done_cellarslate = Not done – Cellarslate
+access-error-not_done = Not done
+access-error-to_the_sites = To the sites
+access-error-to_the_desk = To the desk
+
+## access-invitation
+
+access-invitation-your_password_cellarslate = Your password – Cellarslate
+access-invitation-choose_your_password = { $name }, choose your password
+access-invitation-lets_you_in = lets you in.
+access-invitation-you_are_let_in = You are let in.
+access-invitation-your_short_code_is_nobody = { $site } Your short code is { $bold }. Nobody but you knows the password: the office cannot read it, only invite you again.
+access-invitation-ten_characters_at_least_four = Ten characters at least. Four words that nobody would put together are good; a name, a date and “password” are not.
+access-invitation-set_it_and_sign_in = Set it and sign in
+
+## access-set_up
+
+access-set_up-set_up_cellarslate = Set up – Cellarslate
+access-set_up-the_house_first_then_you = { $is_group ->
+    [yes] The group's name
+   *[no] The house
+  } first, then you. You can let in others afterwards.
+access-set_up-a_new_group = A new group
+access-set_up-a_new_book = A new book
+access-set_up-open_the_book = Open the book
+
+## access-sign_in
+
+access-sign_in-sign_in_cellarslate = Sign in – Cellarslate
+access-sign_in-sign_in_to_the_desk = Sign in to the { $is_group ->
+    [yes] group
+   *[no] desk
+  }
+access-sign_in-sign_in = Sign in
+access-sign_in-sign_in_with_a_passkey = Sign in with a passkey
+access-sign_in-on_the_floor_no_sign = On the floor no sign-in is needed: the office lets a phone in once, by a code to scan.
+
+## access-trust
+
+access-trust-let_this_phone_trust_the = Let this phone trust the house – Cellarslate
+access-trust-let_this_phone_trust_the2 = Let this phone trust the house
+access-trust-this_server_needs_no_certificate = This server needs no certificate on the phone: it runs on this computer only, or has a certificate of your own.
+access-trust-once_on_each_phone_after = Once on each phone. After that the floor log opens without a warning and works with no signal.
+
+## door-frame
+
+door-frame-this_is_the_demo_is = This is the demo. { $name } is invented, and so is all that stands in its book.{ $break_ }Break what you like: { $code } lays it anew.
+
+## door-front
+
+door-front-doors = Doors
+door-front-the_slate_by_the_still = The slate by the still, and the book it ends up in.
+door-front-three_doors_into_the_same = Three doors into the same house, on { $strftime } { $day } { $strftime2 }.
+door-front-a_run_of_is_on = A run of { $what } is on.
+door-front-figure_waits = figure waits
+door-front-figures_wait = figures wait
+door-front-for_an_answer = { $things } for an answer.
+door-front-the_demo_was_laid_on = The demo was laid on another day, so its run and its ferments are of that day. Stop it and start it with { $code } to lay it for today.
+door-front-the_desk = The desk
+door-front-you_are_see_what_the = You are { $name }, { $role }. See what the book asks, put a slip right, trace a bottle, close a month.
+door-front-lines_of_a_year_and = { $what } lines of a year and a half
+door-front-sit_down_at_the_desk = Sit down at the desk
+door-front-a_phone_in_this_browser = A phone, in this browser
+door-front-you_are_the_same_keys = You are { $name }, { $role }. The same keys and the same words as on the floor; cut the signal if you like.
+door-front-the_run_of_is_in = The run of { $still } is in your hand
+door-front-what_you_log_waits_on = What you log waits on its slate
+door-front-it_can_scan_the_labels = It can scan the labels below
+door-front-the_signal_is_cut_for = The signal is cut for the phone in this browser until { $strftime }.
+door-front-open_a_phone_here = Open a phone here
+door-front-your_own_phone = Your own phone
+door-front-hold_its_camera_to_this = Hold its camera to this square, on the same wireless network. It learns to trust this computer, then opens as { $name }, { $role }. No store, no account.
+door-front-or_type = or type{ $break_ }{ $bold }
+door-front-afterwards_take_the_certificate_of = Afterwards take the certificate off the phone again; it is the demo's own.
+door-front-phones_work_without_signal_only = Phones work without signal only where they trust the server, so this door opens over TLS. Stop the demo and start it again:
+door-front-then_a_square_stands_here = Then a square stands here to hold a phone to, and it opens as { $name }, { $role }.
+door-front-more_of_them_large = More of them, large
+door-front-scan_them_with_the_phones = Scan them with the phone's own page, under Scan. No camera? Type the mark there: its last character checks the others, so a wrong one is caught.
+door-front-five_things_to_try = Five things to try
+door-front-min = { $minutes } min
+door-front-everything_here_is_kept_on = Everything here is kept on this computer, and whoever reaches this page may come in. It is no place for figures of a real house: begin a book of your own with { $code }.
+door-front-the_demo_cellarslate = The demo · Cellarslate
+door-front-stop_waits = stop waits
+door-front-stops_wait = stops wait
+door-front-more_is_asked = more is asked
+door-front-more_are_asked = more are asked
+door-front-put_the_signal_back = Put the signal back
+door-front-cut_its_signal = Cut its signal
+
+## door-join
+
+door-join-this_phone_joins = This phone joins { $name }
+door-join-you_are_the_phone_is = You are { $name }, { $role }. The phone is let in, fetches what stands in each vessel, and works without signal from then on.
+door-join-near_an_open_spirit_safe = Near an open spirit safe a phone is a source of ignition, unless it is rated for that place. The demo can be tried anywhere else.
+door-join-this_phone_joins_the_demo = This phone joins the demo · Cellarslate
+
+## door-labels
+
+door-labels-on_the_phone_open_scan = On the phone open Scan and hold it a hand's breadth from one of them. Its vessel opens, with signal and without.
+door-labels-labels_of_the_demo_cellarslate = Labels of the demo · Cellarslate
+
+## door-phone
+
+door-phone-takes_the_phone = { $name } takes the phone
+door-phone-it_is_let_in_and = It is let in, and fetches what stands in each vessel.
+door-phone-the_slate_is_kept_by = The slate is kept by script, and this browser runs none. The desk works without it.
+door-phone-a_phone_is_let_in = A phone is let in · Cellarslate
+
+## group-people
+
+group-people-who_may_sign_in_here = Who may sign in here. People of the sites are not copied: they sign in at their own.
+group-people-an_invitation_shown_this_once = An invitation, shown this once
+group-people-good_once_within_days_whoever = Good once, within { $days } days. Whoever opens it sets the password; hand it over yourself.
+group-people-no_longer_here = no longer here
+group-people-no_password_yet = no password yet
+group-people-add_or_change_somebody = Add or change somebody
+group-people-look = look
+group-people-let_sites_in_and_decide = let sites in and decide
+group-people-no_longer_here2 = No longer here
+group-people-make_an_invitation_to_set = Make an invitation to set a password
+group-people-save = Save
+group-people-lets_sites_in_decides = lets sites in, decides
+group-people-short_code = Short code
+
+## group-period
+
+group-period-of_sites_have_closed_it = { $closed } of { $count } sites have closed it. The sum is of what is now known; what went from site to site is neither gain nor loss of the group.
+group-period-sum = Sum
+group-period-between_sites = Between sites
+group-period-sent_l = Sent, L
+group-period-declared_there_l = Declared there, L
+group-period-difference = Difference
+group-period-pure_alcohol_at_20_c = Pure alcohol at 20 °C. What was found short at the receiving site stands in its own account, as lost in transit.
+group-period-more_has_come_to_light = more has come to light since, and is in the figures below
+group-period-part_closed = Part closed.
+group-period-this_site_has_nothing_in = This site has nothing in it.
+group-period-all_sites = , all sites
+group-period-in_bulk = in bulk
+
+## group-periods
+
+group-periods-what_all_sites_had_on = What all sites had on hand at the end of each quarter and month, as now known, in litres of pure alcohol at 20 °C. Each site's months go by its own clock.
+group-periods-closed_at = Closed at
+group-periods-all_sites = All sites
+group-periods-on_the_way = On the way
+group-periods-of = { $closed } of { $count }
+
+## group-sites
+
+group-sites-let_a_site_in = Let a site in
+group-sites-on_the_sites_computer_once = On the site's computer, once, within a day:
+group-sites-name_of_the_site = Name of the site
+group-sites-make_a_code_for_a = Make a code for a new site
+group-sites-entries_here = Entries here
+group-sites-of = of { $head_no }
+group-sites-last_7_days = Last 7 days
+group-sites-stock_and_trace = Stock and trace
+group-sites-stopped = stopped
+group-sites-up_to_date = up to date
+group-sites-to_number = to number { $folded_no }
+group-sites-chain = Chain
+group-sites-broken = broken
+group-sites-whole_to = whole to { $checked_no }, { $when }
+group-sites-not_walked_yet = not walked yet
+group-sites-its_computer_is_lost_or = Its computer is lost, or new
+group-sites-shut_it_out_then_make = Shut it out, then make a new code. What it handed in stays.
+group-sites-shut_out = Shut { $name } out
+group-sites-which_book_counts = { $name }: which book counts?
+group-sites-from_number_on_the_sites = From number { $fork_no } on, the site's book is no longer the one handed in before: it was restored from an older backup, or copied. Both are kept. What counts here is the first, to number { $cursor }; the other goes to { $cursor2 }.
+group-sites-of_the_first_are_not = of the first are not in the other.
+group-sites-every_entry_of_the_first = Every entry of the first is in the other too.
+group-sites-ask_the_site_before_you = Ask the site before you choose.
+group-sites-the_sites_present_book_counts = The site's present book counts
+group-sites-kept_aside = { $aside } kept aside.
+group-sites-papers_that_look_alike = Papers that look alike
+group-sites-a_receipt_has_the_number = A receipt has the number of another site's removal, but neither names the other site, or bottles are of another batch. They are not joined. If they are one, amend the entry so that it names the site, or the batch.
+group-sites-received_at = Received at
+group-sites-from_batch_as_typed = From, batch, as typed
+group-sites-same_number_sent_by = Same number sent by
+group-sites-sites = Sites
+group-sites-chain_broken = chain broken
+group-sites-fold_stopped = fold stopped
+group-sites-two_books = two books
+group-sites-to_come = to come
+group-sites-entries = entries
+
+## group-trace
+
+group-trace-in_bottles = in bottles
+group-trace-pure_alcohol = { $bold } pure alcohol { $what }
+group-trace-site_cases_lot_mark = Site, cases, lot mark
+group-trace-bottles_received_from_another_site = Bottles received from another site stand there again: they are among those of the site that filled them.
+group-trace-to_whom = To whom
+group-trace-site_what = Site, what
+group-trace-and_more = and { $more } more
+group-trace-sites_are_joined_by_the = Sites are joined by the number of a removal's paper, where the receipt names it and one side names the other; bottles by their batch or lot mark too. What is on the way stands between them.
+group-trace-trace_of = Trace of { $name }
+
+## group-trace_search
+
+group-trace_search-a_trace_goes_both_ways = A trace goes both ways and over the border: from a bottle back to the fruit at whichever site, and from a load of fruit on to every bottle.
+group-trace_search-no_site_has_anything_by = No site has anything by that name. Try a mark, a batch, the number of a case, or part of a grower's name.
