@@ -52,7 +52,9 @@ def test_a_choice_at_the_foot_of_a_page_stays_with_the_person(app: Any, sign_in:
     assert person is not None and person["language"] == "de"
     client.delete_cookie("cellarslate_language")
     assert "Zunge" in client.get("/desk/you").text
-    assert "elsewhere" not in _choose(client, "", "https://elsewhere.example/").location
+    token = csrf_of(client.get("/desk/you").text)
+    away = {"language": "", "next": "https://elsewhere.example/", "csrf_token": token}
+    assert "elsewhere" not in client.post("/language", data=away).location
     assert _lang(client) == "en-GB"
 
 
