@@ -19,7 +19,7 @@ ROOT = "webapp"
 # Below all rooms, and free to all: the version, the places of shipped files, and how a file is written that must stay.
 # They import nothing of the program.
 GROUND = {"webapp.version", "webapp.places", "webapp.durable"}
-_WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods", "search", "today")
+_WINGS = ("lineage", "periods", "vats", "cellar", "still", "goods", "search", "today", "enclosures")
 _RECORD = {"kinds", "words", "trade"}
 _FOLD = {"book.record", "book.before", "book.checks", *_RECORD}
 _HOUSE = {"book.fold", *_FOLD}
@@ -41,6 +41,7 @@ MAY = {
     "book.goods": {"book.house", *_HOUSE},
     "book.vats": {"book.house", *_HOUSE},
     "book.search": {"book.house", *_HOUSE},
+    "book.enclosures": {"book.house", *_HOUSE},
     "book.periods": {"book.house", *_HOUSE},
     "book.today": {"book.house", "book.cellar", "book.goods", "book.periods", "book.still", *_HOUSE},
     "book": _BOOK - {"book"},

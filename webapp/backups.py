@@ -3,6 +3,8 @@
 Where the folder of the book names a public key (webapp/sealed.py), the zip is closed to it in the age format. Neither
 the key that signs sessions nor that of the house's authority is in it: sessions begin anew at a restore, and the
 authority's key is kept apart (keep_authority). Nor is the key of heads; the heads that it signed of this copy are.
+
+Pictures and papers are not in the zip: they lie beside it in a folder, each once for all backups there.
 """
 
 import os
@@ -13,6 +15,7 @@ import zlib
 from datetime import UTC, datetime
 from pathlib import Path
 
+from webapp.book.enclosures import copies, shelf
 from webapp.book.opening import open_book
 from webapp.book.record import log
 from webapp.book.record.backup import backup as copy_book
@@ -77,7 +80,14 @@ def write_with_heads(
         else:
             archive_path.replace(file_path)
             sync_folder(file_path.parent)
+        # The entries are safe by now; what is large comes after them.
+        with open_book(copy_path) as copy:
+            copies.copy_out(copy, data_dir / shelf.FOLDER, file_path.parent / shelf.FOLDER, _closing(recipient))
     return entry_count, signed
+
+
+def _closing(recipient: str) -> copies.Change | None:
+    return (lambda plain, closed: seal(plain, closed, recipient)) if recipient else None
 
 
 def keep_authority(data_dir: Path, file_path: Path) -> bool:
@@ -144,11 +154,14 @@ def _verify_archive(archive_path: Path, folder: Path) -> int:
     return _verify(folder / BOOK_NAME)
 
 
-def restore_backup(file_path: Path, data_dir: Path, identity: Path | None = None) -> int:
+def restore_backup(
+    file_path: Path, data_dir: Path, identity: Path | None = None, *, with_enclosures: bool = True
+) -> int:
     """Put a backup into an empty data folder, verify it there, and return how many entries it holds.
 
     `identity`: the file with the private key, for one that is encrypted. Nothing is left behind if it does not
-    verify. Phones hand in again what this book has not got.
+    verify. Phones hand in again what this book has not got. Pictures and papers come from the folder beside the
+    backup; those that are not there are found by `verify`.
     """
     if data_dir.exists() and any(data_dir.iterdir()):
         raise BookError(
@@ -163,6 +176,9 @@ def restore_backup(file_path: Path, data_dir: Path, identity: Path | None = None
             unseal(file_path, archive_path, identity)
         _unpack(archive_path, restored, file_path)
         entry_count = _verify(restored / BOOK_NAME)
+        if with_enclosures:
+            with open_book(restored / BOOK_NAME) as book:
+                copies.bring_in(book, [file_path.parent / shelf.FOLDER], _opening(identity))
         if data_dir.exists():
             data_dir.rmdir()
         shutil.move(restored, data_dir)
@@ -170,6 +186,10 @@ def restore_backup(file_path: Path, data_dir: Path, identity: Path | None = None
     sync_below(data_dir)
     sync_folder(data_dir.parent)
     return entry_count
+
+
+def _opening(identity: Path | None) -> copies.Change | None:
+    return (lambda closed, plain: unseal(closed, plain, identity)) if identity else None
 
 
 def _verify(path: Path) -> int:

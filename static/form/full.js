@@ -3,7 +3,6 @@
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { SlateFull } from "../slate/db.js";
-import { giveFile, saveSlate } from "../slate/file.js";
 
 /** @param {HTMLElement} place @param {any} error */
 export function showFull(place, error) {
@@ -17,5 +16,6 @@ export function showFull(place, error) {
 }
 
 async function giveFileOfSlate() {
+  const { giveFile, saveSlate } = await import("../slate/file.js");
   await giveFile(await saveSlate());
 }

@@ -1,7 +1,6 @@
 // @ts-check
 /** The slate: what waits on this phone, what the book said, and what a person can do about either. */
 import { clockWords, device, standing, storageStatus } from "../slate/device.js";
-import { giveFile, loadSlate, saveSlate } from "../slate/file.js";
 import { handInNow, handinStatus, onHandin } from "../slate/handin.js";
 import { isStrike, struckBy } from "../slate/strikes.js";
 import { all, markSeen, onChange, tryAgain } from "../slate/queue.js";
@@ -14,6 +13,7 @@ import { lineOf } from "../shell/slatelines.js";
 import { agoWords, some } from "../shell/words.js";
 
 const SETTLED_SHOWN = 12;
+const files = () => import("../slate/file.js"); // comes with the jobs
 /** How many waited when the round of handing in began that goes on, or has just ended. */
 let asked = 0;
 
@@ -92,6 +92,7 @@ async function handIn() {
 }
 
 async function save() {
+  const { giveFile, saveSlate } = await files();
   await giveFile(await saveSlate()).catch((error) => error.name !== "AbortError" && toast(error.message));
 }
 
@@ -102,7 +103,7 @@ async function load(event) {
   input.value = "";
   if (!file) return;
   try {
-    const { added, known } = await loadSlate(file);
+    const { added, known } = await (await files()).loadSlate(file);
     toast(`${some(added, "entry is", "entries are")} on this slate now.${known ? ` ${known} were here already.` : ""}`);
   } catch (error) {
     toast(/** @type {any} */ (error).message, 12_000);

@@ -6,6 +6,7 @@ shortest story that fails, has a story still. For a soak the same tellings are d
 
 from __future__ import annotations
 
+import hashlib
 import random
 from collections.abc import Iterable
 from datetime import timedelta
@@ -357,6 +358,13 @@ def _destroy(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
                  watched_by="JK", **more)
 
 
+def _enclosure(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
+    """Return an entry that adds a picture to another one, which may never come."""
+    named = [hashlib.sha256(str(chance.randrange(40)).encode()).hexdigest() for _ in range(chance.choice((1, 2)))]
+    made = entry("enclosure", chance.choice((F1, "")), values={"entry": {"raw": new_id()}}, **more)
+    return made | {"enclosed": named}
+
+
 def _stranger(chance: random.Random, more: dict[str, Any]) -> dict[str, Any]:
     return reading(make_mark("Z9"), person="XX", **more)
 
@@ -409,6 +417,9 @@ MAKERS: dict[str, Any] = {
     "instrument_check": _instrument,
     "destruction": _destroy,
     "shift_note": lambda chance, more: entry("shift_note", chance.choice((F1, "")), text="stir at six", **more),
+    "note_heard": lambda chance, more: entry("note_heard", chance.choice((F1, "")), values={"note": {"raw": new_id()}},
+                                             **more),
+    "enclosure": _enclosure,
     "cut_plan": lambda chance, more: entry("cut_plan", chance.choice((S1, "")), what=chance.choice(("plum", "PLUM")),
                                            hearts_to=f"{chance.choice((56, 58))} pct_vol", **more),
     "best_run": lambda chance, more: entry("best_run", S1, run="R-9", **more),

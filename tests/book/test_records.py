@@ -38,7 +38,7 @@ def test_every_kind_that_moves_or_proves_something_serves_a_record() -> None:
     """Kinds that no law asks for are named here, so that a new kind is thought about."""
     used = {kind for held in HELD.values() for kind in held.kinds}
     beside = {"cask_move", "tasting_note", "shift_note", "cut_plan", "best_run", "vat_plan",
-              "tasting_session", "tasting_answer", "tasting_result"}
+              "tasting_session", "tasting_answer", "tasting_result", "note_heard", "enclosure"}
     assert {kind.name for kind in webapp.kinds.ALL} - used == beside
 
 

@@ -32,7 +32,7 @@ from webapp.kinds.message import as_said
 PLUMBING = {
     "book/__init__.py", "book/fold/__init__.py", "book/fold/differences.py", "book/fold/judgings.py",
     "book/fold/rules.py", "book/record/__init__.py", "book/record/changes.py", "book/record/errors.py",
-    "book/record/memory.py", "book/record/seals.py", "book/record/store.py", "__init__.py",
+    "book/record/enclosed.py", "book/record/memory.py", "book/record/seals.py", "book/record/store.py", "__init__.py",
 }
 
 

@@ -49,6 +49,7 @@ _identity_option = click.option(
 def verify(data_dir: Path, noted_path: Path | None) -> None:
     """Walk the chain of digests and sum up every account: has anything been changed, does anything not add up?"""
     from webapp.book import verification
+    from webapp.book.enclosures import shelf
     from webapp.book.fold import judgings, unjudged
     from webapp.book.house import journal, proof
     from webapp.book.record import heads, log
@@ -68,7 +69,8 @@ def verify(data_dir: Path, noted_path: Path | None) -> None:
         if words := unjudged.describe_progress(book):
             click.echo(f"{words} That comes first.")
             unjudged.judge_all(book, unjudged.PAUSE_S)  # the server may be at work
-        troubles = [*verification.verify(book), *journal.verify(data_dir), *heads.compare(book, noted)]
+        troubles = [*verification.verify(book), *shelf.verify(book), *journal.verify(data_dir),
+                    *heads.compare(book, noted)]
         witnessed = witnesses.kept_heads(data_dir)
         given_back = [one for kept in witnessed.values() for one in kept]
         troubles += signed_heads.compare(book, [*signed, *beside, *given_back])
@@ -144,6 +146,7 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
 def backup(data_dir: Path, file_path: Path) -> None:
     """Write the book to one FILE, and verify it. The server may go on. It is encrypted once there is a backup key."""
     from webapp.backups import write_with_heads
+    from webapp.book.enclosures.shelf import FOLDER
     from webapp.book.house import journal
     from webapp.sealed import recipient_of
 
@@ -153,6 +156,8 @@ def backup(data_dir: Path, file_path: Path) -> None:
         "It is not encrypted: keep it where the book may be kept, or make a key first, cellarslate backup-key."
     )
     click.echo(f"{entry_count} entries, verified, in {file_path}. {said}")
+    if (beside := file_path.parent / FOLDER).is_dir():
+        click.echo(f"Pictures and papers lie beside it in {beside}, each once: take both along.")
     click.echo(f"Its heads, to be noted elsewhere, are signed with the key {signed_heads.shorten(signed[0].key)}:")
     for one in signed:
         click.echo(f"  {one.head.size} {one.head.name}: {signed_heads.shorten(one.head.root)}")
@@ -209,11 +214,16 @@ def authority_key(data_dir: Path, file_path: Path, identity: Path | None, is_bac
 def restore(data_dir: Path, file_path: Path, identity: Path | None) -> None:
     """Put a backup FILE into a new data folder, and verify it there."""
     from webapp.backups import AUTHORITY_KEY, restore_backup
+    from webapp.book.enclosures.shelf import count_lost
     from webapp.book.house import journal
 
     entry_count = restore_backup(file_path, data_dir, identity)
     journal.note(data_dir, "restored", origin="command", about=str(file_path))
     click.echo(f"{entry_count} entries, verified, in {data_dir}. Phones hand in again what it has not got.")
+    with open_at(data_dir) as book:
+        lost = count_lost(book)
+    if lost:
+        click.echo(f"{lost} pictures and papers are not beside the backup. Phones keep theirs for 30 days.")
     click.echo("Whoever was signed in at the desk signs in again.")
     if (data_dir / "tls" / "authority.pem").is_file() and not (data_dir / AUTHORITY_KEY).is_file():
         click.echo(f"The authority's key is kept apart: cellarslate authority-key FILE --put-back --data {data_dir}")

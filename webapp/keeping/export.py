@@ -17,6 +17,8 @@ from typing import Any
 
 import webapp.kinds
 from webapp import __version__
+from webapp.book.enclosures import shelf
+from webapp.book.enclosures.content import SORTS
 from webapp.book.fold import fold, queries, row_reader, unjudged
 from webapp.book.intake import book_id
 from webapp.book.opening import open_book
@@ -54,7 +56,7 @@ def export_book(book_path: Path, folder: Path) -> dict[str, object]:
             (made / "csv").mkdir()
             with open_book(Path(scratch) / "book.sqlite") as book:
                 unjudged.judge_all(book)
-                manifest = _write(book, made)
+                manifest = _write(book, made, book_path.parent / shelf.FOLDER)
             if folder.exists():
                 folder.rmdir()
             shutil.move(made, folder)
@@ -69,10 +71,11 @@ def fold_digest(book: Book) -> str:
     return hashlib.sha256(fold.dump(book)).hexdigest()
 
 
-def _write(book: Book, folder: Path) -> dict[str, object]:
+def _write(book: Book, folder: Path, enclosures: Path) -> dict[str, object]:
     counts = {table: _write_table(book, table, columns, folder) for table, columns in record_tables(book).items()}
     for kind in webapp.kinds.ALL:
         _write_csv(book, kind, folder / "csv" / f"{kind.name}.csv")
+    _write_enclosures(book, enclosures, folder)
     (folder / "README.txt").write_text(README, "utf-8", newline="\n")
     entry_count, digest = log.load_head(book)
     manifest = {
@@ -83,6 +86,19 @@ def _write(book: Book, folder: Path) -> dict[str, object]:
     }
     (folder / MANIFEST).write_text(json.dumps(manifest, indent=1) + "\n", "utf-8", newline="\n")
     return manifest
+
+
+def _write_enclosures(book: Book, enclosures: Path, folder: Path) -> None:
+    for file in shelf.walk_files(book):
+        path = shelf.path_in(enclosures, file["sha256"])
+        if path.is_file():  # one that is lost is told by verify
+            (folder / shelf.FOLDER).mkdir(exist_ok=True)
+            shutil.copyfile(path, folder / enclosure_name(file))
+
+
+def enclosure_name(file: shelf.File) -> str:
+    """Return the name of a picture or paper in an export."""
+    return f"{shelf.FOLDER}/{file['sha256']}.{SORTS[file['type']].ending}"
 
 
 def file_digest(path: Path) -> str:

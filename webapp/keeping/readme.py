@@ -7,11 +7,15 @@ csv/*.csv        the entries of each kind for a spreadsheet, newest first: as re
                  back from these.
 book.json        what this is: the book's id, how many entries, the last digest, a SHA-256 of every file.
 
+enclosures/      pictures, papers and voice notes, each under the SHA-256 of its bytes, as entries name them in
+                 `enclosed`; there where the book has any.
+
 In tables:
 
 entries.jsonl    every entry, in the order of the book. `body` is the entry as it was logged: raw readings as typed,
                  with unit and instrument; `book_no`, `received_at`, `skew_s` [s] and `via` are what the book added.
 aside.jsonl      what was refused or clashed, with the reasons.
+enclosures.jsonl which pictures and papers have come, when, and of which sort.
 vessels, instruments, limits, site, people, devices, device_keys, settings, closes, seen, changes: the registry,
                  closed periods, counters of phones seen, and who changed what. A vessel's `mark` is what stands on
                  its label.

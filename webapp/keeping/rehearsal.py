@@ -8,6 +8,7 @@ from typing import TypedDict
 
 from webapp.backups import BOOK_NAME, restore_backup
 from webapp.book import verification
+from webapp.book.enclosures import shelf
 from webapp.book.intake import book_id
 from webapp.book.opening import open_book
 from webapp.book.record import log
@@ -44,6 +45,7 @@ def rehearse(file_path: Path, data_dir: Path, identity: Path | None = None) -> l
             lines = [
                 f"{file_path.name} can be restored: {entry_count} entries, the chain holds, the accounts add up.",
                 f"Last digest: {digest}",
+                *shelf.verify(backup)[:NAMED_MOST],
             ]
             if not (data_dir / BOOK_NAME).is_file():
                 return [*lines, f"There is no book in {data_dir} to compare it with."]

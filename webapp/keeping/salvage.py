@@ -17,6 +17,8 @@ from pathlib import Path
 
 from webapp.backups import BOOK_NAME, SERVER_FILES, restore_backup
 from webapp.book import verification
+from webapp.book.enclosures import shelf
+from webapp.book.enclosures.copies import bring_in
 from webapp.book.fold import fold
 from webapp.book.house import proof
 from webapp.book.house.devices import DESK
@@ -99,6 +101,7 @@ def salvage(
         with open_book(made / BOOK_NAME) as book:
             _fill(book, sources, entries, said)
             search.rebuild(book)
+            bring_in(book, [folder / shelf.FOLDER for folder in folders])
             try:
                 said.troubles = verification.verify(book)
             except (sqlite3.Error, ValueError, TypeError, LookupError, AttributeError) as error:

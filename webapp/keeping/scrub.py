@@ -17,6 +17,7 @@ from typing import TypedDict
 
 from webapp import signed_heads
 from webapp.book import verification
+from webapp.book.enclosures import shelf
 from webapp.book.fold import unjudged
 from webapp.book.record.clock import utc_text
 from webapp.book.record.damage import BookDamaged, examine, is_damage
@@ -91,7 +92,7 @@ def run_due(book: Book, data_dir: Path, now: datetime) -> bool:
         if not is_damage(error):
             raise
         book.note_damage(error)  # the list itself is damaged: read on, and say so
-    troubles = examine_pages(book, is_quick=False) or _verify(book, data_dir)
+    troubles = examine_pages(book, is_quick=False) or [*_verify(book, data_dir), *_read_enclosures(book)]
     note: Status = {"ended_at": utc_text(now), "troubles": troubles[:_KEPT_MOST]}
     write_whole(data_dir / STATUS_NAME, json.dumps(note).encode())
     return True
@@ -115,6 +116,15 @@ def _verify(book: Book, data_dir: Path) -> list[str]:
         return [f"A line of the record cannot be read ({error})."]
     finally:
         conn.execute("ROLLBACK")
+
+
+def _read_enclosures(book: Book) -> list[str]:
+    """Return the pictures and papers that are lost or not as they came; what nobody goes on sending is let go."""
+    try:
+        shelf.sweep(book)
+        return shelf.verify(book)
+    except OSError as error:
+        return [f"The pictures cannot be read: {error.strerror}. Look at the disk and its rights."]
 
 
 def outside_heads(data_dir: Path) -> list[SignedHead]:

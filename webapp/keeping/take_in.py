@@ -7,12 +7,14 @@ import shutil
 import sqlite3
 import tempfile
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
 from webapp import __version__
 from webapp.backups import BOOK_NAME
 from webapp.book import verification
+from webapp.book.enclosures import shelf
 from webapp.book.fold import fold
 from webapp.book.house import proof
 from webapp.book.opening import open_book
@@ -21,7 +23,7 @@ from webapp.book.record import log
 from webapp.book.record.errors import BookError
 from webapp.book.record.schema import REGISTRY_STATED
 from webapp.book.record.store import Book
-from webapp.keeping.export import FORMAT, MANIFEST, MARKER, file_digest, fold_digest
+from webapp.keeping.export import FORMAT, MANIFEST, MARKER, enclosure_name, file_digest, fold_digest
 from webapp.keeping.tables import ENTRIES, record_tables
 
 ROWS_AT_ONCE = 500
@@ -44,6 +46,7 @@ def take_in(folder: Path, data_dir: Path) -> dict[str, object]:
         made.mkdir(mode=0o700)
         with open_book(made / BOOK_NAME) as book:
             _fill(book, folder, manifest)
+            _bring_enclosures(book, folder, manifest)
             manifest["is_same_fold"] = _look_over(book, manifest)
         if data_dir.exists():
             data_dir.rmdir()
@@ -100,6 +103,16 @@ def _fill(book: Book, folder: Path, manifest: dict[str, Any]) -> None:
             proof.state_registry(book)
     except _UNREADABLE as error:
         raise BookError(f"A line of the export cannot be read: {error}. Take another copy of it.") from error
+
+
+def _bring_enclosures(book: Book, folder: Path, manifest: dict[str, Any]) -> None:
+    """Copy the pictures and papers; what the exporting book had lost is lost here too."""
+    for file in shelf.walk_files(book):
+        name = enclosure_name(file)
+        if name not in manifest["files"]:
+            continue
+        if not shelf.adopt(book, file["sha256"], _inside(folder, name), via=file["via"], now=datetime.now(UTC)):
+            raise BookError(f"{name} is not as it was written. Take another copy of the export.")
 
 
 def _in_parts(path: Path, table: str, columns: list[str]) -> Iterator[list[dict[str, object]]]:

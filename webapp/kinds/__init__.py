@@ -23,6 +23,7 @@ from webapp.kinds import (
     dispatch,
     distilled_gauge,
     dump,
+    enclosure,
     ferment_closed,
     ferment_reading,
     fraction_gauge,
@@ -32,6 +33,7 @@ from webapp.kinds import (
     instrument_check,
     lab_certificate,
     loss,
+    note_heard,
     opening,
     opening_goods,
     receipt,
@@ -94,6 +96,8 @@ ALL: list[Kind] = [
     instrument_check.KIND,
     destruction.KIND,
     shift_note.KIND,
+    note_heard.KIND,
+    enclosure.KIND,
     answer.KIND,
 ]
 

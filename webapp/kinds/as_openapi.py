@@ -54,7 +54,8 @@ def _json(schema: Mapping[str, object], words: str) -> dict[str, object]:
 def _errors(*statuses: int) -> dict[str, object]:
     words = {400: "Not readable.", 401: "Not let in.", 403: "Not from our pages, or not let in.", 404: "No such thing.",
              409: "Not from this side.",
-             413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait."}
+             413: "Too large; halve it.", 415: "Not JSON.", 422: "Not a batch.", 429: "Too often; wait.",
+             503: "No room; wait."}
     return {str(status): _json(_ref("Error"), words[status]) for status in statuses}
 
 
@@ -107,9 +108,43 @@ def _paths(api: APISpec) -> None:
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "pin"]}, "As a person has it."),
                       **_errors(400, 401, 403, 413, 415, 422, 429)},
     }})
+    _enclosure_paths(api, device)
     api.path("/api/openapi.json", operations={"get": {
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},
+    }})
+
+
+def _enclosure_paths(api: APISpec, device: list[dict[str, list[str]]]) -> None:
+    """Describe how pictures, papers and voice notes come and are seen again."""
+    name = {"name": "name", "in": "path", "required": True,
+            "schema": {"type": "string", "pattern": "^[0-9a-f]{64}$"}, "description": "SHA-256 of the file."}
+    piece = {"name": "Content-Range", "in": "header", "required": True,
+             "schema": {"type": "string", "pattern": "^bytes [0-9]{1,9}-[0-9]{1,9}/[0-9]{1,9}$"}}
+    bytes_: dict[str, object] = {"schema": {"type": "string", "format": "binary"}}
+    here = _json({"type": "object", "required": ["marker", "ok", "has", "is_whole"]}, "How much of it is here.")
+    read = {"operationId": "enclosure", "security": device, "summary": "A picture, paper or voice note.",
+            "responses": {"200": {"description": "The file.", "content": {"*/*": bytes_}}, **_errors(401, 404)}}
+    take = {"operationId": "takeEnclosure", "security": device, "summary": "Bring a piece; its entry comes first.",
+            "parameters": [piece],
+            "requestBody": {"required": True, "content": {"application/octet-stream": bytes_}},
+            "responses": {"200": here, **_errors(400, 401, 403, 404, 409, 413, 422, 503)}}
+    api.path("/api/enclosures/{name}", parameters=[name], operations={"get": read, "put": take})
+    api.path("/api/enclosures/{name}/thumb", parameters=[name], operations={"get": {
+        "operationId": "enclosureThumb", "security": device, "summary": "A small picture of a picture.",
+        "responses": {"200": {"description": "JPEG.", "content": {"image/jpeg": bytes_}}, **_errors(401, 404)},
+    }})
+    api.path("/api/enclosures/{name}/place", parameters=[name], operations={"get": {
+        "operationId": "enclosurePlace", "security": device, "summary": "How much of one has come.",
+        "responses": {"200": here, **_errors(401, 404)},
+    }})
+    asked = [{"name": one, "in": "query", "required": False, "schema": {"type": "string", "maxLength": 40,
+              "pattern": "^[A-Za-z0-9-]*$"}} for one in ("mark", "entry")]
+    api.path("/api/enclosures", operations={"get": {
+        "operationId": "enclosures", "security": device, "summary": "Those of a vessel or of an entry.",
+        "parameters": asked,
+        "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "enclosed"]}, "The newest."),
+                      **_errors(400, 401)},
     }})
 
 

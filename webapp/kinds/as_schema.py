@@ -16,6 +16,8 @@ BATCH_MOST = 200
 TEXT_MOST = 2000
 SIGNATURE_MOST = 200
 SEQ_MOST = 2**53 - 1
+ENCLOSED_MOST = 12  # pictures, papers and voice notes of one entry
+DIGEST = re.compile(r"[0-9a-f]{64}\Z")
 _STAMP = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:\d\d)\Z", re.ASCII)
 _Codes: TypeAlias = dict[str, str | list[Any] | dict[Any, Any]]
 # In place of the library's words, the codes that faults.py makes messages of.
@@ -34,6 +36,11 @@ def _check_uuid(value: str) -> None:
         good = False
     if not good:
         raise ValidationError(Fault.NO_ID)
+
+
+def _check_digest(value: str) -> None:
+    if not DIGEST.match(value):
+        raise ValidationError(Fault.NO_DIGEST)
 
 
 def _check_instant(value: str) -> None:
@@ -118,6 +125,11 @@ class EntrySchema(Schema):
     remark = _text(load_default="")
     amends = fields.String(load_default=None, allow_none=True, validate=_check_uuid, error_messages=_NO_TEXT)
     reason = _text(load_default="")
+    enclosed = fields.List(
+        fields.String(validate=_check_digest, error_messages=_NO_TEXT), validate=_at_most(ENCLOSED_MOST),
+        error_messages=_NO_LIST,
+        metadata={"description": "SHA-256 of each picture, paper or voice note that belongs to it."},
+    )
     shown = fields.String(
         validate=validate.OneOf(["", "pin", "now"], error=Fault.ONE_OF), error_messages=_NO_TEXT,
         metadata={"description": "Whether the person had typed their PIN on this phone, or typed it for this entry."},

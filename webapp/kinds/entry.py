@@ -37,6 +37,7 @@ class Entry(TypedDict):
     remark: NotRequired[str | None]
     seen_by: NotRequired[str]
     shown: NotRequired[str]  # what the person had shown on the phone: "", "pin", or "now" for this very entry
+    enclosed: NotRequired[list[str]]  # SHA-256 of each picture, paper or voice note that belongs to it
     signature: NotRequired[str]  # of the phone: the name of its key, a point, the signature (book/record/signing.py)
 
 

@@ -19,6 +19,7 @@ class Fault(StrEnum):
     NO_OBJECT = "no_object"
     NO_ID = "no_id"
     NO_TIME = "no_time"
+    NO_DIGEST = "no_digest"
     UNKEEPABLE = "unkeepable"
     UNKNOWN = "unknown"
     LONGER = "longer {max}"

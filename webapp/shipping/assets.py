@@ -51,7 +51,7 @@ _CARRIED_DATA = ("vle.json",)
 _JOB_SUMS = ("trade/still/", "trade/bottling.js", "trade/ferment.js", "trade/caskloss.js", "trade/placenames.js",
              "trade/reducing.js", "trade/uncertainty.js", "trade/errorlimits.js",
              "kinds/uncertainty.js", "kinds/meant.js", "kinds/slips.js", "form/offby.js", "form/pinfirst.js",
-             "slate/phonekey.js", "ui/unitlist.js")
+             "slate/phonekey.js", "slate/file.js", "slate/enclos", "ui/unitlist.js")
 # A page that is faster than it shows its bold words in a letter of the phone's own.
 _BOLD = ("fonts/atkinson-hyperlegible-latin-700-normal.woff2",)
 LATER_PARTS = {

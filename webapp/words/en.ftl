@@ -249,6 +249,7 @@ fault-no_list = Not a valid list.
 fault-no_object = Invalid input type.
 fault-no_id = The id is no UUID in lower case.
 fault-no_time = A time needs date, hour and offset, such as 2025-09-24T08:05:00+02:00.
+fault-no_digest = The name of a picture is its SHA-256 in lower case.
 fault-unkeepable = This text holds characters that cannot be kept.
 fault-unknown = Unknown field.
 fault-longer = Longer than maximum length { $most }.

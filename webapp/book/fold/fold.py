@@ -18,6 +18,7 @@ from webapp.book.fold.evaluate import Outcome
 from webapp.book.fold.families import Fresh
 from webapp.book.fold.replay import Replay, Slice
 from webapp.book.fold.states import load_newest
+from webapp.book.record.enclosed import note_enclosed
 from webapp.book.record.log import canonical, root_of
 from webapp.book.record.rows import NotedRow
 from webapp.book.record.store import Book
@@ -26,12 +27,14 @@ from webapp.kinds.key import stored_key
 from webapp.kinds.state import State
 
 DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
-           "dispatches", "month_sums", "placings", "unjudged", "seams")
+           "dispatches", "month_sums", "placings", "unjudged", "seams", "enclosed")
 
 
 def note_entry(book: Book, row: NotedRow, entry: Entry) -> None:
     """Note a new entry for the next `settle`, inside a write."""
     book.memory.dirty_roots |= families.note_family(book, row, entry)
+    if entry.get("enclosed"):
+        note_enclosed(book, entry)
 
 
 def note_clash(book: Book, entry_id: str) -> None:

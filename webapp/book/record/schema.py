@@ -324,6 +324,24 @@ LANGUAGES = """
 ALTER TABLE people ADD COLUMN language TEXT NOT NULL DEFAULT '';
 """
 
+# Pictures, papers and voice notes. `enclosed`: which entries name which, folded from them; `about` is the entry that
+# one belongs to. `enclosures`: the files that have come, which lie beside the book under their digest; they stay.
+ENCLOSURES = """
+CREATE TABLE enclosed (
+    entry TEXT NOT NULL, sha256 TEXT NOT NULL, about TEXT NOT NULL, mark TEXT NOT NULL, PRIMARY KEY (entry, sha256)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX enclosed_sha256 ON enclosed (sha256);
+CREATE INDEX enclosed_about ON enclosed (about);
+CREATE INDEX enclosed_mark ON enclosed (mark, entry) WHERE mark <> '';
+CREATE TABLE enclosures (
+    sha256 TEXT PRIMARY KEY, type TEXT NOT NULL, size INTEGER NOT NULL, arrived_at TEXT NOT NULL, via TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE TRIGGER enclosures_stay BEFORE UPDATE ON enclosures BEGIN SELECT RAISE(ABORT, 'a picture stays as it came'); END;
+CREATE TRIGGER enclosures_remain BEFORE DELETE ON enclosures
+BEGIN SELECT RAISE(ABORT, 'a picture stays as it came'); END;
+CREATE INDEX entries_heard ON entries (json_extract(body, '$.values.note.raw')) WHERE kind = 'note_heard';
+"""
+
 STEPS: list[tuple[str, str]] = [
     ("record", RECORD), ("registry", REGISTRY), ("fold", FOLD), ("sessions", SESSIONS), ("stock", STOCK),
     ("closes", CLOSES), ("goods", GOODS), ("corrections", CORRECTIONS), ("yields", YIELDS),
@@ -331,7 +349,7 @@ STEPS: list[tuple[str, str]] = [
     ("search", SEARCH), ("typed_codes", TYPED_CODES), ("accuracy", ACCURACY), ("dips", DIPS),
     ("tastings", TASTINGS), ("device_keys", DEVICE_KEYS), ("hands", HANDS),
     ("seams_by_key", SEAMS_BY_KEY),
-    ("passkeys", PASSKEYS), ("languages", LANGUAGES),
+    ("passkeys", PASSKEYS), ("languages", LANGUAGES), ("enclosures", ENCLOSURES),
 ]
 
 

@@ -15,7 +15,7 @@ from marshmallow import ValidationError
 import webapp.kinds
 from webapp.book.record.log import canonical
 from webapp.book.record.upcast import stored_mark, upcast
-from webapp.kinds.as_schema import SEQ_MOST, SIGNATURE_MOST, entry_schema
+from webapp.kinds.as_schema import DIGEST, ENCLOSED_MOST, SEQ_MOST, SIGNATURE_MOST, entry_schema
 from webapp.kinds.entry import Entry
 from webapp.kinds.faults import fault_of
 from webapp.kinds.message import Message, message
@@ -73,6 +73,7 @@ def _has_plain_shape(entry: dict[str, Any]) -> bool:
         and _is_short(entry.get("signature", ""), SIGNATURE_MOST)
         and entry.get("mark_by", "") in ("", "scanned", "typed", "picked")
         and entry.get("shown", "") in ("", "pin", "now")
+        and ("enclosed" not in entry or _are_digests(entry["enclosed"]))
         and type(entry["kind_version"]) is int
         and 1 <= entry["kind_version"] <= 1000
         and type(entry["seq"]) is int
@@ -91,6 +92,12 @@ def _has_plain_values(values: object) -> bool:
         and _is_short(value.get("unit", ""), 24)
         and _is_short(value.get("instrument", ""), 40)
         for name, value in values.items()
+    )
+
+
+def _are_digests(names: object) -> bool:
+    return type(names) is list and len(names) <= ENCLOSED_MOST and all(
+        type(name) is str and DIGEST.match(name) for name in names
     )
 
 
