@@ -60,6 +60,7 @@ def test_every_so_many_a_version_is_kept_whole(book: Book) -> None:
 def test_a_state_is_read_at_any_place(book: Book) -> None:
     versions = Versions(book)
     write(versions, 50)
+    versions.flush()
     places = [f"{n:02d}" for n in range(1, 52)]
     for n, place in enumerate(places):
         wanted = state(n) if n else None
@@ -105,14 +106,49 @@ def test_a_version_that_waits_is_seen_like_one_that_is_written(book: Book) -> No
     assert versions.before(KEY, "05") == (None, 0)
     versions.put(KEY, "05", None, 0, state(5))
     assert book.query("SELECT * FROM states") == []
-    row = versions.row(KEY, "05")
-    assert row is not None and (row[:3], json.loads(row[3])) == ((KEY, "05", 1), state(5))
-    assert versions.row(KEY, "04") is None
-    assert versions.before(KEY, "05") == (None, 0), "just before its own place it was nothing"
-    assert versions.before(KEY, "06") == (state(5), 0)
+    for _ in range(3):  # while it waits, when it is written, and when memory has let it go
+        assert versions.at(KEY, "05", None) == (True, state(5))
+        assert versions.at(KEY, "04", state(1)) == (False, state(1))
+        assert versions.at(KEY, "06", state(5)) == (False, state(5))
+        assert versions.before(KEY, "05") == (None, 0), "just before its own place it was nothing"
+        assert versions.before(KEY, "06") == (state(5), 0)
+        if book.query("SELECT * FROM states"):
+            book.memory.clear()
+        versions.flush()
+    versions.drop(KEY, "05")
+    assert versions.at(KEY, "05", state(1)) == (False, state(1)), "it is still in the file"
+    assert versions.before(KEY, "99") == (None, 0)
+
+
+def test_a_version_of_the_file_is_read_at_its_place_as_a_difference_to_what_it_was_before(book: Book) -> None:
+    versions = Versions(book)
+    write(versions, 3)
     versions.flush()
-    kept = versions.row(KEY, "05")
-    assert kept is not None and (tuple(kept[:3]), json.loads(kept[3])) == ((KEY, "05", 1), state(5))
+    book.memory.clear()
+    assert versions.at(KEY, "01", None) == (True, state(1))
+    assert versions.at(KEY, "03", state(2)) == (True, state(3))
+    assert versions.at(KEY, "02x", state(2)) == (False, state(2))
+
+
+def test_past_states_are_decoded_once(book: Book) -> None:
+    """Places in the past are read again and again, as late entries do: each version comes from the file once."""
+    versions = Versions(book)
+    write(versions, 90)
+    versions.flush()
+    book.memory.clear()
+    asked: list[str] = []
+    book.db.conn.set_trace_callback(asked.append)
+    chance = random.Random(2)
+    try:
+        for n in [chance.randrange(1, 91) for _ in range(300)]:
+            assert versions.before(KEY, f"{n:02d}") == (state(n - 1) if n > 1 else None, (n - 2) % 24 if n > 1 else 0)
+        before = len(asked)
+        for n in range(1, 91):
+            versions.before(KEY, f"{n:02d}")
+    finally:
+        book.db.conn.set_trace_callback(None)
+    assert len([sql for sql in asked if "body" in sql]) <= 90
+    assert len(asked) - before < 10, "what is known to lie side by side is not asked for"
 
 
 def test_a_version_in_the_past_is_not_the_newest(book: Book) -> None:
@@ -175,17 +211,40 @@ def test_who_touches_a_key_next(book: Book) -> None:
 
 
 def test_what_memory_lets_go_is_read_again(book: Book, monkeypatch: pytest.MonkeyPatch) -> None:
-    """A bound on the memory: the tenth part that was asked for first goes."""
-    monkeypatch.setattr(states, "TAILS_MOST", 20)
+    """A bound on the states in memory: the tenth part that was not asked for the longest time goes."""
+    monkeypatch.setattr(states, "COURSES_MOST", 20)
     versions = Versions(book)
     keys = [stored_key(f"v:T{n}") for n in range(20)]
     for n, key in enumerate(keys):
         versions.put(key, "01", None, 0, state(n))
-    assert list(book.memory.tails) == keys
-    versions.put(stored_key("v:new"), "01", None, 0, state(99))
-    assert list(book.memory.tails) == [*keys[2:], "v:new"]
+    assert list(book.memory.courses) == keys
     assert versions.before(keys[0], "99") == (state(0), 0)
-    assert len(book.memory.tails) == 20
+    versions.put(stored_key("v:new"), "01", None, 0, state(99))
+    assert list(book.memory.courses) == [*keys[3:], keys[0], "v:new"]
+    assert versions.before(keys[1], "99") == (state(1), 0)
+    assert book.memory.versions == len(book.memory.courses) == 20
+
+
+def test_memory_holds_so_many_versions_and_no_more(book: Book, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(states, "VERSIONS_MOST", 100)
+    versions = Versions(book)
+    for n in range(1, 200):
+        key = stored_key(f"v:T{n % 7}")
+        before, depth = versions.before(key, f"{n:03d}")
+        versions.put(key, f"{n:03d}", before, depth, state(n))
+        assert book.memory.versions == sum(len(one.places) - 1 for one in book.memory.courses.values()) <= 100
+    for n in range(8, 200):
+        assert versions.before(stored_key(f"v:T{n % 7}"), f"{n:03d}")[0] == state(n - 7)
+
+
+def test_a_long_course_lets_go_the_half_that_is_not_asked_for(book: Book, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(states, "COURSE_LONGEST", 40)
+    versions = Versions(book)
+    write(versions, 99)
+    for n in [*range(99, 0, -1), *range(1, 100), 1, 99, 50]:
+        assert versions.before(KEY, f"{n:02d}")[0] == (state(n - 1) if n > 1 else None)
+        assert len(book.memory.courses[KEY].places) <= 65
+    assert book.memory.versions == len(book.memory.courses[KEY].places) - 1
 
 
 def test_versions_written_in_any_order_read_as_a_list_of_them(book: Book) -> None:
@@ -211,3 +270,43 @@ def test_versions_written_in_any_order_read_as_a_list_of_them(book: Book) -> Non
         assert load_newest(book, KEY) == plain[max(plain)]
         book.db.conn.execute("DELETE FROM states")
         book.memory.clear()
+
+
+def test_late_versions_between_others_read_as_a_list_of_them(book: Book, monkeypatch: pytest.MonkeyPatch) -> None:
+    """As late entries do it: one more version or one less somewhere, some that follow are other ones, then one is as it
+    was. Memory is so small that it lets go all the time, and no chain of differences becomes long.
+    """
+    monkeypatch.setattr(states, "COURSE_LONGEST", 30)
+    monkeypatch.setattr(states, "VERSIONS_MOST", 60)
+    chance = random.Random(5)
+    keys = [stored_key(f"v:T{n}") for n in range(3)]
+    plain: dict[Key, dict[str, Any]] = {key: {} for key in keys}
+    for _ in range(600):
+        versions = Versions(book)
+        key = chance.choice(keys)
+        held, name = plain[key], f"{chance.randrange(1000):03d}"
+        now, depth = versions.before(key, name)
+        then = now
+        assert now == held.get(max((one for one in held if one < name), default=""))
+        follow = sorted(one for one in held if one > name)[: chance.randrange(1, 9)]
+        for n, place in enumerate([name, *follow]):
+            is_there, then = versions.at(key, place, then)
+            assert (is_there, then) == (place in held, held.get(place, then))
+            if is_there and n == 0 and chance.random() < 0.4:
+                versions.drop(key, place)
+                del held[place]
+                continue
+            is_last = place == follow[-1] if follow else False
+            held[place] = then if is_last and then is not None else state(chance.randrange(1000))
+            now, depth = held[place], versions.put(key, place, now, depth, held[place])
+        versions.flush()
+        if chance.random() < 0.1:
+            book.memory.clear()
+    for key, held in plain.items():
+        for place in held:
+            assert load_before(book, key, place) == held.get(max((one for one in held if one < place), default=""))
+        run = longest = 0
+        for row in book.query("SELECT whole FROM states WHERE key = ? ORDER BY order_key", (key,)):
+            run = 0 if row["whole"] else run + 1
+            longest = max(longest, run)
+        assert 10 < longest < 2 * WHOLE_EVERY

@@ -117,7 +117,7 @@ class Results:
         elif is_wish(key):  # every still may be shown the plan
             stills = self._conn.execute("SELECT mark FROM vessels WHERE sort = 'still'")
             self._marks |= {str(row[0]) for row in stills}
-        elif key[:2] in NAMED:
+        elif key[:2] in NAMED and then != now:
             self._named.add(key)
 
     def note_card(self, key: Key) -> None:

@@ -23,7 +23,7 @@ from webapp.book.fold.evaluate import Outcome, evaluate
 from webapp.book.fold.families import Fresh, Plan
 from webapp.book.fold.judgings import last_judging
 from webapp.book.fold.registry_rows import Known
-from webapp.book.fold.states import Row, Versions, apply_difference
+from webapp.book.fold.states import Versions
 from webapp.book.record.log import root_of
 from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
@@ -59,7 +59,7 @@ class Replay:
         self._own: set[str] = set()  # places that are worked out whatever it takes
         self._waiting: set[str] = set()  # places that stay on the list
         self._moves: list[tuple[str, str]] = []  # families that go from one place to a later one
-        self._plans: dict[str, Plan] = {}
+        self._memory = book.memory
         self._olds: dict[str, FoldedRow] = {}  # place -> the folded row of the family that had it
         self._done: set[str] = set()
         self._leaving: set[str] = set()
@@ -69,6 +69,7 @@ class Replay:
 
     def plan(self, root: str) -> None:
         """Put a family's old and new place on the heap."""
+        self._forget_plan(root)
         new = families.load_plan(self._book, root, self._fresh)
         old = self._results.folded(root)
         if old:
@@ -83,8 +84,7 @@ class Replay:
             self._push_own(new.order_key)
             if old and old["order_key"] < new.order_key:
                 self._moves.append((old["order_key"], new.order_key))
-            if len(self._plans) < PLANS_HELD_MOST:
-                self._plans[new.order_key] = new
+            self._hold_plan(new)
 
     def run(self) -> dict[str, Outcome]:
         """Work out every place on the heap, and those that follow from it; return what came of each, by its id."""
@@ -99,15 +99,19 @@ class Replay:
                 continue
             if not self._heap:
                 break
-            if place not in self._own and self._in_part and followed >= FOLLOW_LEAST and (
-                time.thread_time() - begun_s >= FOLLOW_S
-            ):
+            if place not in self._own and self._in_part and self._has_followed(followed, begun_s):
                 self._pass_over(last.removesuffix(SEAM) + SEAM)
                 continue
             followed += place not in self._own
             last = self._step()
         self._finish()
         return self._outcomes
+
+    def _has_followed(self, many: int, begun_s: float) -> bool:
+        """Whether a hand-in has worked out enough of what follows; where others wait behind it, that is nothing."""
+        if self._book.line.is_waited_in:
+            return True
+        return many >= FOLLOW_LEAST and time.thread_time() - begun_s >= FOLLOW_S
 
     def _seam_between(self, place: str, later: str) -> str | None:
         between = "SELECT min(order_key) FROM seams WHERE order_key > ? AND order_key < ?"
@@ -139,13 +143,16 @@ class Replay:
             if place not in self._arriving:
                 self._move(place, _keys(old), Outcome("struck"))
                 return place
-        plan = self._plans.pop(place, None) or self._plan_at(place)
+        plan = self._memory.plans.get(place) or self._plan_at(place)
         if plan.order_key != place:
             self._move_away(place, plan)
             return place
-        if place not in self._arriving and self._is_elsewhere(place, plan):
-            return place
-        old = old or self._old(plan)
+        if place not in self._arriving:
+            stands = self._results.folded(plan.root)
+            if stands and stands["order_key"] != place:
+                self._meet_elsewhere(stands["order_key"], place)
+                return place
+            old = old or stands
         outcome = self._outcomes[plan.id] = evaluate(plan, self._view(plan), self._known)
         self._move(place, _keys(old), outcome)
         self._results.put(plan, outcome, is_new=old is None)
@@ -154,7 +161,7 @@ class Replay:
     def _leave_seam(self, place: str) -> None:
         """Let the states beyond that place be what they were."""
         for key, (then, now, depth) in self._changed.items():
-            beyond = _at(self._versions.row(key, place), then)
+            _, beyond = self._versions.at(key, place, then)
             self._versions.put(key, place, now, depth, beyond)
             self._conn.execute("INSERT OR IGNORE INTO seams VALUES (?, ?)", (place, key))
             self._results.note_card(key)
@@ -189,7 +196,24 @@ class Replay:
     def _plan_at(self, place: str) -> Plan:
         plan = families.load_plan(self._book, root_of(self._book, place[-ID_LENGTH:]), self._fresh)
         assert plan is not None, "the fold has an entry that the log has not"
+        if plan.order_key == place:
+            self._hold_plan(plan)
         return plan
+
+    def _hold_plan(self, plan: Plan) -> None:
+        """Keep a plan in memory until something of its family changes."""
+        memory = self._memory
+        if len(memory.plans) >= PLANS_HELD_MOST:
+            _, gone = memory.plans.popitem(last=False)
+            memory.plan_places.pop(gone.root, None)
+        self._forget_plan(plan.root)
+        memory.plans[plan.order_key] = plan
+        memory.plan_places[plan.root] = plan.order_key
+
+    def _forget_plan(self, root: str) -> None:
+        place = self._memory.plan_places.pop(root, None)
+        if place is not None:
+            self._memory.plans.pop(place, None)
 
     def _move_away(self, place: str, plan: Plan) -> None:
         """Take a family from a place that it no longer has by these rules; its new place goes on the list.
@@ -212,25 +236,14 @@ class Replay:
         between = "SELECT EXISTS (SELECT 1 FROM seams WHERE order_key > ? AND order_key < ?)"
         return bool(self._conn.execute(between, (place, later)).fetchone()[0])
 
-    def _is_elsewhere(self, place: str, plan: Plan) -> bool:
-        """Whether a family still stands at another place; then that one is on the list, and brings it here after.
+    def _meet_elsewhere(self, stands: str, place: str) -> None:
+        """A family still stands at another place: that one is on the list, and brings it here after.
 
         So it is where the rules went to and fro: this place was put on the list under rules before the last.
         """
-        old = self._results.folded(plan.root)
-        if old is None or old["order_key"] == place:
-            return False
-        self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (old["order_key"],))
-        if old["order_key"] > place:
-            self._push(old["order_key"])
-        return True
-
-    def _old(self, plan: Plan) -> FoldedRow | None:
-        """Return the folded row of an entry that is worked out because of a key, not because of its family."""
-        if self._fresh and plan.id in self._fresh:
-            return None
-        row = self._results.folded(plan.root)
-        return row if row and row["order_key"] == plan.order_key else None
+        self._conn.execute("INSERT OR IGNORE INTO unjudged VALUES (?)", (stands,))
+        if stands > place:
+            self._push(stands)
 
     def _view(self, plan: Plan) -> BookView:
         place = plan.order_key
@@ -250,16 +263,17 @@ class Replay:
         for key in sorted(old_keys | new_keys):
             now, depth = self._before(key, place)
             then = self._changed[key][0] if key in self._changed else now
-            old_version = self._versions.row(key, place) if key in old_keys else None
-            then = _at(old_version, then)
+            is_version = False
+            if key in old_keys:
+                is_version, then = self._versions.at(key, place, then)
             if key in written:
                 depth = self._versions.put(key, place, now, depth, written[key])
                 now = written[key]
-            elif old_version:
+            elif is_version:
                 self._versions.drop(key, place)
             if key in new_keys and key not in old_keys:
                 self._versions.touch(key, place)
-            elif key not in new_keys:
+            elif key not in new_keys and not place.endswith(SEAM):  # a seam has no entry that touches anything
                 self._versions.untouch(key, place)
             self._results.key_moved(key, then, now)
             self._follow(key, place, then, now, depth)
@@ -315,15 +329,6 @@ class Slice(Replay):
             self._results.note_card(key)  # it says what is still being judged
         self._move(place, keys, Outcome("struck"))
         self._done.add(place)
-
-
-def _at(version: Row | None, before: State | None) -> State | None:
-    """Return the state of a version, or the state before it where there is no version."""
-    if version is None:
-        return before
-    body = json.loads(version[3])
-    found: State = body if version[2] else apply_difference(before, body)
-    return found
 
 
 def _keys(folded: FoldedRow | None) -> set[Key]:

@@ -9,18 +9,21 @@ from __future__ import annotations
 
 import json
 import sqlite3
+from bisect import bisect_left
 from collections.abc import Iterable, Mapping
 from itertools import groupby
 from operator import itemgetter
 from typing import Any, TypeVar, cast
 
-from webapp.book.record.memory import Memory, Tail
+from webapp.book.record.memory import ENDLESS, Course, Memory
 from webapp.book.record.store import Book
 from webapp.kinds.key import Key, KeyOf, vessel_key
 from webapp.kinds.state import Fill, State
 
 WHOLE_EVERY = 24
-TAILS_MOST = 2_000
+COURSES_MOST = 2_000  # states whose versions are in memory,
+VERSIONS_MOST = 20_000  # their versions together,
+COURSE_LONGEST = 4_000  # and those of one of them
 NEWEST = "~"  # sorts after every place in the order of the fold
 Row = tuple[str, str, int, str]
 S = TypeVar("S", bound=State)
@@ -61,35 +64,45 @@ def apply_difference(old: Any, change: Mapping[str, Any]) -> Any:
 
 
 class Versions:
-    """All versions of all states, read and written in the order of the fold, inside one write."""
+    """All versions of all states, read and written in the order of the fold, inside one write.
+
+    A version that was read or written stays in memory, within bounds, so that it is decoded once. That holds while a
+    replay is under way: what it changes, it puts here; and what lies beyond it is what it was, until it is put too.
+    """
 
     def __init__(self, book: Book) -> None:
         self._conn = book.db.conn
         self._memory: Memory = book.memory
-        self._waiting: dict[tuple[str, str], Row] = {}
+        self._waiting: dict[tuple[str, str], Row | None] = {}  # what is to be written; None: taken out
         self._touches: list[tuple[str, str]] = []
 
     def before(self, key: Key, order_key: str) -> tuple[State | None, int]:
-        """Return the state just before that place, and how many differences it is from a whole version."""
-        tail = self.tail(key)
-        if tail.order_key < order_key:
-            if not tail.is_loaded:
-                # Only now: while a replay is under way, newer versions may still hang on one that has changed.
-                self.flush()
-                tail.value, tail.depth = _load(self._conn, key, order_key)
-                tail.is_loaded = True
-            return tail.value, tail.depth
-        self.flush()
-        return _load(self._conn, key, order_key)
+        """Return the state just before that place, and how many differences it is from a whole version.
 
-    def row(self, key: str, order_key: str) -> Row | None:
-        """Return the version written at exactly that place."""
-        if (key, order_key) in self._waiting:
-            return self._waiting[key, order_key]
-        found: Row | None = self._conn.execute(
-            "SELECT key, order_key, whole, body FROM states WHERE key = ? AND order_key = ?", (key, order_key)
+        Never of a key whose change at an earlier place has not been followed up to this one: what the file holds of it
+        hangs on the version that has changed.
+        """
+        course = self._course(key)
+        at = _place_in(course, order_key)
+        if course.reaches[at - 1] < order_key:
+            at = self._read(course, key, order_key, at)
+        return course.values[at - 1], course.depths[at - 1]
+
+    def at(self, key: str, order_key: str, before: State | None) -> tuple[bool, State | None]:
+        """Return whether a version stands at exactly that place, and the state there; `before`: the one before it."""
+        course = self._course(key)
+        at = _place_in(course, order_key)
+        if at < len(course.places) and course.places[at] == order_key:
+            return True, course.values[at]
+        if course.reaches[at - 1] >= order_key or (key, order_key) in self._waiting:
+            return False, before
+        found = self._conn.execute(
+            "SELECT whole, body FROM states WHERE key = ? AND order_key = ?", (key, order_key)
         ).fetchone()
-        return found
+        if found is None:
+            return False, before
+        body = json.loads(found[1])
+        return True, body if found[0] else apply_difference(before, body)
 
     def put(self, key: Key, order_key: str, old: State | None, depth: int, new: State | None) -> int:
         """Write the version at that place, as a difference to `old`; return its own depth."""
@@ -97,24 +110,33 @@ class Versions:
         change = new if whole else difference(old, new) or {"d": {}}
         self._waiting[key, order_key] = (key, order_key, int(whole), json.dumps(change, ensure_ascii=False))
         own = 0 if whole else depth + 1
-        tail = self.tail(key)
-        if tail.order_key <= order_key:
-            tail.order_key, tail.value, tail.depth, tail.is_loaded = order_key, new, own, True
+        self._hold(self._course(key), order_key, new, own)
         return own
 
     def drop(self, key: str, order_key: str) -> None:
         """Take out the version at that place."""
-        self.flush()
-        self._conn.execute("DELETE FROM states WHERE key = ? AND order_key = ?", (key, order_key))
-        if self.tail(key).order_key == order_key:
-            self._memory.tails.pop(key)
+        self._waiting[key, order_key] = None
+        course = self._course(key)
+        at = _place_in(course, order_key)
+        is_next = course.reaches[at - 1] >= order_key  # nothing lies between it and the one before
+        if at < len(course.places) and course.places[at] == order_key:
+            depth = course.depths[at]
+            if is_next:
+                course.reaches[at - 1] = max(course.reaches[at - 1], course.reaches[at])
+            del course.places[at], course.values[at], course.depths[at], course.reaches[at]
+            self._memory.versions -= 1
+            if not depth:  # what hung on a whole version hangs on the one before it now
+                _lengthen(course, at, course.depths[at - 1] + 1)
+        if course.newest == order_key:
+            self.flush()
+            course.newest = course.places[at - 1] if is_next else self._newest(key)
 
     def touch(self, key: str, order_key: str) -> None:
         """Note that the entry at that place read or wrote the key."""
-        tail = self.tail(key)
+        course = self._course(key)
         self._touches.append((key, order_key))
-        if tail.last_touch < order_key:
-            tail.last_touch = order_key
+        if course.last_touch < order_key:
+            course.last_touch = order_key
 
     def untouch(self, key: str, order_key: str) -> None:
         """Take that note back."""
@@ -123,37 +145,138 @@ class Versions:
 
     def touched_after(self, key: str, order_key: str) -> str | None:
         """Return the place after that one of the next entry that reads or writes the key, or None."""
-        if self.tail(key).last_touch <= order_key:
+        if self._course(key).last_touch <= order_key:
             return None
         found = self._conn.execute(
             "SELECT order_key FROM touches WHERE key = ? AND order_key > ? ORDER BY order_key LIMIT 1", (key, order_key)
         ).fetchone()
         return found[0] if found else None
 
-    def tail(self, key: str) -> Tail:
-        """Return the newest version of a key, from memory if it is there."""
-        tails = self._memory.tails
-        if key in tails:
-            return tails[key]
-        self.flush()
-        if len(tails) >= TAILS_MOST:
-            for _ in range(TAILS_MOST // 10):
-                tails.popitem(last=False)
-        newest = self._conn.execute(
-            "SELECT order_key FROM states WHERE key = ? ORDER BY order_key DESC LIMIT 1", (key,)
-        ).fetchone()
-        touch = self._conn.execute("SELECT max(order_key) FROM touches WHERE key = ?", (key,)).fetchone()[0]
-        tails[key] = Tail(newest[0] if newest else "", touch or "")
-        return tails[key]
-
     def flush(self) -> None:
         """Write what waits."""
         if self._waiting:
-            self._conn.executemany("INSERT OR REPLACE INTO states VALUES (?, ?, ?, ?)", self._waiting.values())
+            rows = [row for row in self._waiting.values() if row]
+            gone = [place for place, row in self._waiting.items() if not row]
+            self._conn.executemany("INSERT OR REPLACE INTO states VALUES (?, ?, ?, ?)", rows)
+            self._conn.executemany("DELETE FROM states WHERE key = ? AND order_key = ?", gone)
             self._waiting.clear()
         if self._touches:
             self._conn.executemany("INSERT OR REPLACE INTO touches VALUES (?, ?)", self._touches)
             self._touches.clear()
+
+    def _course(self, key: str) -> Course:
+        courses = self._memory.courses
+        if self._memory.versions >= VERSIONS_MOST:
+            self._let_go()
+        if key in courses:
+            courses.move_to_end(key)
+            return courses[key]
+        if len(courses) >= COURSES_MOST:
+            self._let_go()
+        touch = self._conn.execute("SELECT max(order_key) FROM touches WHERE key = ?", (key,)).fetchone()[0]
+        made = courses[key] = Course(self._newest(key), touch or "")
+        if not made.newest:
+            made.reaches[0] = ENDLESS
+        return made
+
+    def _newest(self, key: str) -> str:
+        found = self._conn.execute("SELECT max(order_key) FROM states WHERE key = ?", (key,)).fetchone()[0]
+        return found or ""
+
+    def _let_go(self) -> None:
+        """Let go the tenth part of memory that was not asked for the longest time."""
+        self.flush()  # what waits is in memory, or it is in the file
+        courses = self._memory.courses
+        while len(courses) > COURSES_MOST * 9 // 10 or (courses and self._memory.versions > VERSIONS_MOST * 9 // 10):
+            self._memory.versions -= len(courses.popitem(last=False)[1].places) - 1
+
+    def _read(self, course: Course, key: str, order_key: str, at: int) -> int:
+        """Read the versions up to that place from the last one that is in memory, or from the last whole one.
+
+        Return how many stand before the place now. What waits to be written is in memory, so none of it is missed.
+        """
+        known = course.places[at - 1]
+        is_held = at < len(course.places) and course.places[at] == order_key
+        rows: list[tuple[str, int, str]] = []
+        is_whole = False
+        cursor = self._conn.execute(_BACK_TO, (key, order_key, known))
+        try:
+            for row in cursor:
+                if (key, row[0]) in self._waiting or (is_held and row[0] == order_key):
+                    continue
+                rows.append(row)
+                if row[1] and row[0] < order_key:
+                    is_whole = True
+                    break
+        finally:
+            cursor.close()
+        value, depth = (None, 0) if is_whole else (course.values[at - 1], course.depths[at - 1])
+        rows.reverse()
+        if not is_whole:
+            course.reaches[at - 1] = rows[0][0] if rows else order_key
+        for n, (place, whole, body) in enumerate(rows):
+            change = json.loads(body)
+            value, depth = (change, 0) if whole else (apply_difference(value, change), depth + 1)
+            follows = rows[n + 1][0] if n + 1 < len(rows) else order_key
+            course.places.insert(at, place)
+            course.values.insert(at, value)
+            course.depths.insert(at, depth)
+            course.reaches.insert(at, ENDLESS if place == course.newest else follows)
+            at += 1
+        self._memory.versions += len(rows)
+        if rows:
+            self._bound(course, order_key)
+        return _place_in(course, order_key)
+
+    def _hold(self, course: Course, order_key: str, value: State | None, depth: int) -> None:
+        """Keep a version that is written in memory."""
+        places = course.places
+        at = _place_in(course, order_key)
+        if at < len(places) and places[at] == order_key:
+            longer = depth - course.depths[at]
+            course.values[at], course.depths[at] = value, depth
+        else:
+            longer = 1
+            reach = max(course.reaches[at - 1], order_key)
+            course.reaches[at - 1] = min(course.reaches[at - 1], order_key)
+            if course.newest < order_key:
+                course.newest, reach = order_key, ENDLESS
+            places.insert(at, order_key)
+            course.values.insert(at, value)
+            course.depths.insert(at, depth)
+            course.reaches.insert(at, reach)
+            self._memory.versions += 1
+        if longer > 0 and depth and at + 1 < len(places):
+            _lengthen(course, at + 1, longer)
+        self._bound(course, order_key)
+
+    def _bound(self, course: Course, order_key: str) -> None:
+        """Let half of a course go where it has become long: the half in which that place is not."""
+        if len(course.places) > COURSE_LONGEST:
+            self.flush()  # as above
+            half = COURSE_LONGEST // 2
+            is_early = order_key <= course.places[half]
+            gone = slice(half + 1, None) if is_early else slice(1, half)
+            self._memory.versions -= len(course.places[gone])
+            for some in (course.places, course.values, course.depths, course.reaches):
+                del some[gone]
+            course.reaches[-1 if is_early else 0] = course.places[-1 if is_early else 0]
+
+
+def _place_in(course: Course, order_key: str) -> int:
+    """Return how many places of a course lie before that one."""
+    return len(course.places) if course.places[-1] < order_key else bisect_left(course.places, order_key)
+
+
+def _lengthen(course: Course, at: int, longer: int) -> None:
+    """Add to the distance from a whole version of those that follow, up to the next whole one.
+
+    Where that one is not in memory, some beyond it are held to be farther than they are: one is whole a little early.
+    """
+    depths = course.depths
+    while at < len(depths) and depths[at]:
+        depths[at] += longer
+        at += 1
 
 
 def load_newest(book: Book, key: KeyOf[S]) -> S | None:
@@ -202,6 +325,11 @@ def load_before_each(book: Book, places: Iterable[tuple[KeyOf[S], str]]) -> dict
                 found[key, place] = value  # the key says which sort of state it is
     return found
 
+
+_BACK_TO = (
+    "SELECT order_key, whole, body FROM states WHERE key = ? AND order_key <= ? AND order_key > ? "
+    "ORDER BY order_key DESC"
+)
 
 # The places come as JSON: one parameter, however many there are. Of each, the versions from the last whole one on;
 # the inner SELECT names them without their bodies, so that what two places share is read once.

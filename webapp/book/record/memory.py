@@ -4,21 +4,28 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from dataclasses import dataclass, field
+from typing import Any
 
 from webapp.kinds.entry import Limits
 from webapp.kinds.rows import InstrumentRow, PersonRow, SiteSettings, VesselRow
 from webapp.kinds.state import State
 
+ENDLESS = "~~"  # after every place, and right after it
+
 
 @dataclass(slots=True)
-class Tail:
-    """The newest version of one state: its place, its value, its distance from a version that is kept in full."""
+class Course:
+    """What is known of the versions of one state: the places of the newest and of the last touch; and of some versions
+    in their order place, value, distance from a version that is kept in full, and up to which place nothing but what
+    stands here follows. The first is no version: it is how things stood before all of them.
+    """
 
-    order_key: str
+    newest: str
     last_touch: str
-    value: State | None = None
-    depth: int = 0
-    is_loaded: bool = False
+    places: list[str] = field(default_factory=lambda: [""])
+    values: list[State | None] = field(default_factory=lambda: [None])
+    depths: list[int] = field(default_factory=lambda: [0])
+    reaches: list[str] = field(default_factory=lambda: [""])
 
 
 @dataclass(slots=True)
@@ -41,14 +48,20 @@ class Registry:
 
 @dataclass(slots=True)
 class Memory:
-    """Newest states, the registry, and the families that wait to be folded. Cleared whenever it might be old."""
+    """Versions of states, the registry, and the families that wait to be folded. Cleared whenever it might be old."""
 
-    tails: OrderedDict[str, Tail] = field(default_factory=OrderedDict)
+    courses: OrderedDict[str, Course] = field(default_factory=OrderedDict)  # the one that was asked for last is last
+    versions: int = 0  # in all courses together
     registry: Registry = field(default_factory=Registry)
+    plans: OrderedDict[str, Any] = field(default_factory=OrderedDict)  # by place; only replay.py knows what they are
+    plan_places: dict[str, str] = field(default_factory=dict)  # root of a family -> place of its plan
     dirty_roots: set[str] = field(default_factory=set)
 
     def clear(self) -> None:
         """Forget everything."""
-        self.tails.clear()
+        self.courses.clear()
+        self.versions = 0
         self.registry.clear()
+        self.plans.clear()
+        self.plan_places.clear()
         self.dirty_roots.clear()
