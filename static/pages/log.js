@@ -74,7 +74,7 @@ export async function start(slate = read()) {
   const entryForm = new EntryForm({
     form, kind, card, who, look: part("look"), figures: part("figures"),
     // How the mark came is read when it is wanted: the first look into a session's store is felt on a slow phone.
-    about: () => ({ ...fix?.about, mark, get mark_by() { return mark ? markBy(mark) : ""; }, read_at: readAtOf(form, fix), remark: remarkOf(form), seen_by: "" }),
+    about: () => ({ ...fix?.about, mark, get mark_by() { return mark ? markBy(mark) : ""; }, read_at: readAtOf(form, fix), remark: remarkOf(form), seen_by: "", enclosed: form.dataset.enclosed?.split(" ").filter(Boolean) }),
     action: () => part("log"),
     onChange: () => {
       showExtras(form, kind);
@@ -100,6 +100,7 @@ export async function start(slate = read()) {
   // Before it is ready: what comes later would move the receivers away from under a thumb.
   if (kind.name === "charge") await import("../jobs/run/lasttime.js").then((job) => job.offerLastReceivers(form, card), () => {});
   form.dataset.ready = "";
+  void import("../jobs/enclosed/add.js").then((job) => job.offerPictures(form, part("hands")), () => {});
   if (!isWide()) void import("../jobs/shared/hands.js").then((job) => job.showHands(part("hands"), () => {}), () => {});
   if (!isPicked) firstBox(form, kind)?.focus({ preventScroll: true });
 }

@@ -26,6 +26,7 @@ export async function start() {
   onHandin(() => void show());
   setInterval(() => void show(), 30_000);
   await show();
+  await import("../jobs/enclosed/state.js").then((job) => job.tellFiles(part("body")), () => {});
 }
 
 async function show() {

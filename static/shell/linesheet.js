@@ -15,7 +15,7 @@ import { logPath } from "./here.js";
 
 const WHY = ["mistyped", "misread", "wrong vessel", "logged twice"];
 /** A line whose mark and kind no form of the floor draws is put right at the desk. */
-const NO_FORM = new Set(["answer"]);
+const NO_FORM = new Set(["answer", "enclosure", "note_heard"]);
 
 /** @typedef {{entry: string, mark: string, kind: string, at: string, person?: string, summary?: string}} Line */
 
@@ -51,6 +51,7 @@ export async function openLine(line) {
       <button type="button" class="button button--plain" @click=${leave}>Leave it</button></div>`}`, dialog);
   show(false);
   dialog.showModal();
+  void import("../jobs/enclosed/line.js").then((job) => job.dressLine(dialog, line, kept?.entry), () => {});
 }
 
 /** @param {(why: string) => void} strike @param {() => void} leave */

@@ -36,6 +36,7 @@ export async function offerAgain({ devices, book_id: bookId, has_head: hasHead }
     return again.size;
   });
   if (count) tell("slate");
+  if (count) void import("./enclosures.js").then((later) => later.waitAgain(), () => {}); // their pictures too
   return count;
 }
 

@@ -47,7 +47,7 @@ export async function ask(path, { body, waitMs = WAIT_MS } = {}) {
 }
 
 /** @param {Response} response @param {string} text */
-function readAnswer(response, text) {
+export function readAnswer(response, text) {
   let answer = null;
   try {
     answer = JSON.parse(text);

@@ -10,9 +10,11 @@ export const ENTRIES = "entries"; // by id; indexes `state`, `device_seq`, `line
 export const CARDS = "cards"; // by mark
 export const META = "meta"; // by name, any plain value
 export const DRAFTS = "drafts"; // by name: a form that was begun
+export const ENCLOSURES = "enclosures"; // by sha256: what is known of a picture, paper or voice note; index `state`
+export const BYTES = "enclosed_bytes"; // by sha256: its bytes
 
 const NAME = "cellarslate";
-const VERSION = 2;
+const VERSION = 3;
 const FULL = "This phone's storage is full, so nothing was kept. Free some space, or save the slate to a file and hand it in.";
 const NEWER = "A newer Cellarslate has the slate open. Close the other tabs, then open this page again.";
 
@@ -91,6 +93,10 @@ async function grow(db, from, _to, tx) {
     entries.createIndex("line", ["state", "logged_at", "seq"]);
     entries.createIndex("settled", "settled_at"); // what was never settled is not in it
     if (from) await tx.objectStore(META).put(await recount(entries), "tally"); // an older slate has none
+  }
+  if (from < 3) {
+    db.createObjectStore(ENCLOSURES, { keyPath: "sha256" }).createIndex("state", "state");
+    db.createObjectStore(BYTES);
   }
 }
 

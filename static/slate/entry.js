@@ -7,7 +7,7 @@
  *   id: string, kind: string, kind_version: number, mark: string, mark_by: "" | "scanned" | "typed" | "picked",
  *   read_at: string, typed_at: string, person: string, role: string, seen_by: string, device: string, seq: number,
  *   values: Record<string, Value>, as_read: string[], looked_again: string[], remark: string, amends: string | null,
- *   reason: string, shown?: string, signature?: string,
+ *   reason: string, shown?: string, enclosed?: string[], signature?: string,
  * }} Entry
  * @typedef {Partial<Entry> & {kind: string, values: Record<string, Value>}} Draft what a form has: the rest is filled in
  */
@@ -75,6 +75,7 @@ export function makeEntry(draft, { device, seq }) {
     amends: draft.amends ?? null,
     reason: draft.reason ?? "",
     shown: draft.shown ?? "",
+    ...(draft.enclosed?.length ? { enclosed: draft.enclosed } : {}),
   };
 }
 

@@ -89,6 +89,8 @@ async function rounds() {
   if (failure) waitAfter(failure);
   else {
     failures = 0;
+    // Pictures come after entries; where none wait, nothing of theirs is even loaded.
+    if (await getMeta("enclosing")) void import("./enclosehandin.js").then((later) => later.handInFiles(), () => {});
     say({ standing: "idle", words: "", next_at: null });
   }
   return status;

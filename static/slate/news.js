@@ -1,7 +1,7 @@
 // @ts-check
 /** News between the modules and tabs of one phone: what has changed, never the change itself. */
 
-/** @typedef {"slate" | "cards" | "handin" | "who" | "device" | "timers"} About */
+/** @typedef {"slate" | "cards" | "handin" | "who" | "device" | "timers" | "enclosed"} About */
 
 /** @type {Map<About, Set<(detail: any) => void>>} */
 const listeners = new Map();

@@ -11,6 +11,7 @@ import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { cellarWords } from "../cellar/card.js";
 import { endOf, gaugesOf, usualFor } from "../cellar/like.js";
 import { hasLevel, levelPicture } from "../draw/level.js";
+import { picturesOf } from "../enclosed/strip.js";
 import { tankNow } from "../reduce/tank.js";
 import { notes } from "../../slate/cards.js";
 import { icon } from "../../icons/icons.js";
@@ -42,7 +43,7 @@ export async function drawVessel(card, cards, readings, kind) {
   return {
     pinned: pinned.map((/** @type {any} */ one) => html`<p class="band band--note">${icon("pen")} ${one.text} <span class="quiet">${one.person}, ${formatAgo(one.at)}</span></p>`),
     stand: hasLevel(card.sort) && !card.run ? standOf(card, held, readings, kind, tank) : null,
-    below: cellarWords(card, cards),
+    below: [cellarWords(card, cards), await picturesOf(card.mark)],
     curve: card.ferment && !card.holds?.charged ? fermentCurve(card) : usual ? caskCurve(card, usual) : null,
   };
 }

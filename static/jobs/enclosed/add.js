@@ -1,0 +1,69 @@
+// @ts-check
+/** Under a form: pictures that go with the entry. Each is on this phone before the entry names it. */
+import { canEnclose, drop, keep } from "../../slate/enclosures.js";
+import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { icon } from "../../icons/icons.js";
+import { wear } from "../../ui/sheet.js";
+import { shrink } from "./shrink.js";
+import { fillThumbs, thumb } from "./shown.js";
+
+export const PICTURES_MOST = 12;
+const TOO_MANY = `One entry takes at most ${PICTURES_MOST} pictures. Log it, then add the others to another.`;
+
+/**
+ * Offer pictures beside a form; what was taken stands in `data-enclosed` of it, for the entry.
+ * @param {HTMLFormElement} form @param {HTMLElement} before where the row stands
+ */
+export async function offerPictures(form, before) {
+  if (!canEnclose()) return;
+  await wear("jobs/enclosed/enclosed.css");
+  const place = document.createElement("div");
+  place.className = "enclose";
+  before.before(place);
+  const state = { isBusy: false, words: "" };
+  const names = () => (form.dataset.enclosed ?? "").split(" ").filter(Boolean);
+  const set = (/** @type {string[]} */ list) => { form.dataset.enclosed = list.join(" "); };
+  const show = () => {
+    render(row(names(), state, take, remove), place);
+    fillThumbs(place);
+  };
+  const take = async (/** @type {Event} */ event) => {
+    const input = /** @type {HTMLInputElement} */ (event.target);
+    const files = [...(input.files ?? [])];
+    input.value = "";
+    Object.assign(state, { isBusy: true, words: "" });
+    show();
+    for (const file of files) {
+      state.words = await addOne(file, names, set);
+      if (state.words) break;
+    }
+    state.isBusy = false;
+    show();
+  };
+  const remove = async (/** @type {string} */ name) => {
+    set(names().filter((one) => one !== name));
+    show();
+    await drop(name);
+  };
+  show();
+}
+
+/** @param {File} file @param {() => string[]} names @param {(list: string[]) => void} set @returns {Promise<string>} what went wrong, or "" */
+async function addOne(file, names, set) {
+  if (names().length >= PICTURES_MOST) return TOO_MANY;
+  try {
+    const { sha256 } = await keep(await shrink(file));
+    set([...new Set([...names(), sha256])]);
+    return "";
+  } catch (error) {
+    return /** @type {any} */ (error)?.message ?? String(error);
+  }
+}
+
+/** @param {string[]} names @param {{isBusy: boolean, words: string}} state @param {(event: Event) => void} take @param {(name: string) => void} remove */
+const row = (names, state, take, remove) => html`
+  ${names.length ? html`<ul class="thumbs" aria-label="Pictures with this entry">${names.map((name, at) => html`<li>${thumb(name, `Picture ${at + 1}`)}
+    <button type="button" class="thumbs__off" aria-label=${`Take picture ${at + 1} off`} @click=${() => remove(name)}>${icon("close")}</button></li>`)}</ul>` : nothing}
+  <label class="button enclose__add" data-busy=${state.isBusy ? "" : nothing}>${icon("plus")} ${state.isBusy ? "Keeping it" : "Picture"}
+    <input class="hidden-text" type="file" accept="image/*" capture="environment" ?disabled=${state.isBusy} @change=${take}></label>
+  <p class="enclose__says" role="status">${state.words}</p>`;
