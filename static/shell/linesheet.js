@@ -51,7 +51,7 @@ export async function openLine(line) {
       <button type="button" class="button button--plain" @click=${leave}>Leave it</button></div>`}`, dialog);
   show(false);
   dialog.showModal();
-  void import("../jobs/enclosed/line.js").then((job) => job.dressLine(dialog, line, kept?.entry), () => {});
+  dialog.dispatchEvent(new CustomEvent("line", { bubbles: true, detail: { line, entry: kept?.entry } }));
 }
 
 /** @param {(why: string) => void} strike @param {() => void} leave */

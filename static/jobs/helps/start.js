@@ -10,6 +10,11 @@ export function start() {
   listen("slate", () => void showBadge());
   void showBadge();
   startBackground();
+  // A line that was opened (shell/linesheet.js) has its pictures below.
+  addEventListener("line", (event) => {
+    const { target, detail: { line, entry } } = /** @type {CustomEvent} */ (event);
+    if (target instanceof HTMLDialogElement) void import("../enclosed/line.js").then((job) => job.dressLine(target, line, entry), () => {});
+  });
   startBuzz(() => isHelpOn("buzz"));
   if (isHelpOn("aloud")) void import("./aloud.js").then((aloud) => aloud.startAloud());
   if (isHelpOn("spoken")) void import("./listening.js").then((listening) => listening.startListening());
