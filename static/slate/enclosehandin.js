@@ -5,7 +5,6 @@
  */
 import { NoAnswer, ask, readAnswer } from "./ask.js";
 import { fileOf, noteFile, pruneFiles, waitingNames } from "./enclosures.js";
-import { drain, handinStatus } from "./handin.js";
 import { tell } from "./news.js";
 import { counts } from "./queue.js";
 
@@ -18,21 +17,33 @@ let pieceBytes = 64 * 1024;
 /** @type {Promise<void> | null} */
 let running = null;
 
-/** Hand in what waits, one after the other; what does not go this time goes with the next round of entries. @returns {Promise<void>} */
-export function handInFiles() {
-  running ??= underLock().finally(() => { running = null; });
+/** @typedef {() => Promise<void>} EntriesFirst lets an entry that was logged meanwhile go before the next piece */
+
+/**
+ * Hand in what waits, one after the other; what does not go this time goes with the next round of entries.
+ * @param {() => Promise<unknown>} drain hands entries in @param {() => {standing: string}} status of that
+ * @returns {Promise<void>}
+ */
+export function handInFiles(drain, status) {
+  const entriesFirst = async () => {
+    while (status().standing === "sending") await new Promise((done) => setTimeout(done, 100));
+    if (status().standing === "idle" && (await counts()).waiting) await drain();
+  };
+  running ??= underLock(entriesFirst).finally(() => { running = null; });
   return running;
 }
 
-async function underLock() {
-  if (!navigator.locks) return handInAll();
-  await navigator.locks.request(LOCK, { ifAvailable: true }, (lock) => (lock ? handInAll() : undefined));
+/** @param {EntriesFirst} entriesFirst */
+async function underLock(entriesFirst) {
+  if (!navigator.locks) return handInAll(entriesFirst);
+  await navigator.locks.request(LOCK, { ifAvailable: true }, (lock) => (lock ? handInAll(entriesFirst) : undefined));
 }
 
-async function handInAll() {
+/** @param {EntriesFirst} entriesFirst */
+async function handInAll(entriesFirst) {
   for (const sha256 of await waitingNames()) {
     try {
-      await handInOne(sha256);
+      await handInOne(sha256, entriesFirst);
     } catch (error) {
       if (!(error instanceof NoAnswer)) throw error;
       if (error.status === 404) continue; // its entry is not in the book yet
@@ -44,8 +55,8 @@ async function handInAll() {
   await pruneFiles();
 }
 
-/** @param {string} sha256 */
-async function handInOne(sha256) {
+/** @param {string} sha256 @param {EntriesFirst} entriesFirst */
+async function handInOne(sha256, entriesFirst) {
   let place = await ask(`/api/enclosures/${sha256}/place`);
   const file = place.is_whole ? null : await fileOf(sha256);
   if (!place.is_whole && !file) return; // the browser has thrown it out
@@ -61,12 +72,6 @@ async function handInOne(sha256) {
     }
   }
   await noteFile(sha256, { state: "had", had_at: new Date().toISOString(), words: "" });
-}
-
-/** An entry that was logged meanwhile goes before the next piece. */
-async function entriesFirst() {
-  while (handinStatus().standing === "sending") await new Promise((done) => setTimeout(done, 100));
-  if (handinStatus().standing === "idle" && (await counts()).waiting) await drain();
 }
 
 /** @param {string} sha256 @param {Blob} file @param {number} from @returns {Promise<{has: number, is_whole: boolean}>} */

@@ -90,7 +90,7 @@ async function rounds() {
   else {
     failures = 0;
     // Pictures come after entries; where none wait, nothing of theirs is even loaded.
-    if (await getMeta("enclosing")) void import("./enclosehandin.js").then((later) => later.handInFiles(), () => {});
+    if (await getMeta("enclosing")) void import("./enclosehandin.js").then((later) => later.handInFiles(drain, handinStatus), () => {});
     say({ standing: "idle", words: "", next_at: null });
   }
   return status;
