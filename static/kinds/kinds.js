@@ -25,14 +25,16 @@ import { initTrade } from "../trade/datafiles.js";
  * }} Kind
  */
 
-/** @type {Kind[]} */
-let kinds = [];
+/** What was declared, in the registry's order, with what is plain left out; and each kind that was asked for, whole. */
+let declared = /** @type {{plain: any, kinds: any[]}} */ ({ plain: {}, kinds: [] });
+/** @type {Map<string, Kind>} */
+const whole = new Map();
 /** The messages that every form needs, and whose numbers and dates go with them. @type {{locale: string, text: string} | null} */
 let words = null;
-/** @type {Promise<Kind[]> | null} */
+/** @type {Promise<void> | null} */
 let loading = null;
 
-/** Load the declarations and the tables of the sums, once. @returns {Promise<Kind[]>} in the registry's order */
+/** Load the declarations and the tables of the sums, once. @returns {Promise<void>} */
 export function loadKinds() {
   loading ??= loadAll().catch((error) => {
     loading = null;
@@ -42,7 +44,18 @@ export function loadKinds() {
 }
 
 /** @param {string} name @returns {Kind | undefined} undefined before `loadKinds`, and for a kind newer than this phone */
-export const kindNamed = (name) => kinds.find((kind) => kind.name === name);
+export function kindNamed(name) {
+  const known = whole.get(name);
+  if (known) return known;
+  const short = declared.kinds.find((kind) => kind.name === name);
+  if (!short) return undefined;
+  const kind = wholeKind(short, declared.plain); // a form asks for one kind of many: the others need not be put together
+  whole.set(name, kind);
+  return kind;
+}
+
+/** Every kind, in the registry's order; `loadKinds` first. @returns {Kind[]} */
+export const allKinds = () => declared.kinds.map(({ name }) => /** @type {Kind} */ (kindNamed(name)));
 
 /** The messages that came with the kinds; `loadKinds` first. */
 export function startingWords() {
@@ -51,17 +64,15 @@ export function startingWords() {
 }
 
 async function loadAll() {
-  const [declared, said] = await Promise.all([fetchData("kinds.json"), fetchData("words.json"), initTrade(fetchData)]);
-  [kinds, words] = [declaredKinds(declared), said];
-  return kinds;
+  [declared, words] = await Promise.all([fetchData("kinds.json"), fetchData("words.json"), initTrade(fetchData)]);
+  whole.clear();
 }
 
-/** Put back what is plain of a field, a rule and a figure, which is sent once. @param {any} declared kinds.json @returns {Kind[]} */
-export function declaredKinds({ plain, kinds: short }) {
-  /** @param {any} kind @param {"fields" | "rules" | "figures"} part */
-  const whole = (kind, part) => kind[part].map((/** @type {any} */ one) => ({ ...plain[part], ...one }));
-  return short.map((/** @type {any} */ kind) => (
-    { ...kind, fields: whole(kind, "fields"), rules: whole(kind, "rules"), figures: whole(kind, "figures") }));
+/** Put back what is plain of a field, a rule and a figure, which is sent once. @param {any} short @param {any} plain of kinds.json @returns {Kind} */
+function wholeKind(short, plain) {
+  /** @param {"fields" | "rules" | "figures"} part */
+  const withPlain = (part) => short[part].map((/** @type {any} */ one) => ({ ...plain[part], ...one }));
+  return { ...short, fields: withPlain("fields"), rules: withPlain("rules"), figures: withPlain("figures") };
 }
 
 /** What every start needs lies in one file; it is fetched once. @type {Promise<Record<string, any>> | null} */

@@ -102,7 +102,14 @@ export async function start(slate = read()) {
   form.dataset.ready = "";
   void import("../jobs/enclosed/add.js").then((job) => job.offerPictures(form, part("hands")), () => {});
   if (!isWide()) void import("../jobs/shared/hands.js").then((job) => job.showHands(part("hands"), () => {}), () => {});
-  if (!isPicked) firstBox(form, kind)?.focus({ preventScroll: true });
+  if (!isPicked) takeUp(firstBox(form, kind));
+}
+
+/** The keys take their room first: where the focus finds them there, the page is laid out once. @param {HTMLElement|null} box */
+function takeUp(box) {
+  if (!box) return;
+  /** @type {import("../ui/keypad.js").SlateKeypad|null} */ (document.querySelector("slate-keypad"))?.follow(box);
+  box.focus({ preventScroll: true });
 }
 
 /** Batches and cases to pick, counts with a large plus; a phone that lacks this part yet types. @param {HTMLFormElement} form @param {any} kind @param {any} card @param {any} who */

@@ -1,6 +1,6 @@
 // @ts-check
 /** The phone's data for the pages: cards with the slate's own entries laid over them, and the kinds by name. */
-import { loadKinds } from "../kinds/kinds.js";
+import { allKinds, kindNamed, loadKinds } from "../kinds/kinds.js";
 import { allCards, getCard, unknownToCards, withWaiting } from "../slate/cards.js";
 
 /** @param {string} mark @returns {Promise<any|null>} the vessel's card as the book had it, with what this phone has logged since */
@@ -16,10 +16,16 @@ export async function readCards() {
 }
 
 /** @returns {Promise<Map<string, any>>} the kinds as declared */
-export const kindsByName = async () => new Map((await loadKinds()).map((kind) => [kind.name, kind]));
+export async function kindsByName() {
+  await loadKinds();
+  return new Map(allKinds().map((kind) => [kind.name, kind]));
+}
 
 /** @param {string} name @returns {Promise<any|null>} the kind as declared, or null */
-export const getKind = async (name) => (await kindsByName()).get(name) ?? null;
+export async function getKind(name) {
+  await loadKinds();
+  return kindNamed(name) ?? null;
+}
 
 /** F2 before F10. @param {any} a @param {any} b */
 const byName = (a, b) => (a.name || a.mark).localeCompare(b.name || b.mark, "en", { numeric: true });

@@ -34,13 +34,25 @@ export class SlateKeypad extends HTMLElement {
   #choice = "own";
   #listening = new AbortController();
 
+  static observedAttributes = ["hidden"];
+
+  /** The page makes room by attributes of its own: looked for by `:has()`, each word that is written would have the whole page styled anew. */
+  attributeChangedCallback() {
+    const thumb = this.closest(".thumb");
+    for (const place of [document.documentElement, thumb]) {
+      if (this.hidden || !this.isConnected) place?.removeAttribute("data-keys");
+      else place?.setAttribute("data-keys", thumb?.parentElement?.matches(".entry") ? "entry" : "");
+    }
+  }
+
   connectedCallback() {
+    this.attributeChangedCallback();
     this.setAttribute("role", "group");
     this.setAttribute("aria-label", "Keypad");
     if (!this.childElementCount) this.append(this.#makeEcho(), ...KEYS.map(([key, name]) => this.#key(key, name)));
     this.#listening = new AbortController();
     const { signal } = this.#listening;
-    document.addEventListener("focusin", (event) => this.#follow(event.target), { signal });
+    document.addEventListener("focusin", (event) => this.follow(event.target), { signal });
     document.addEventListener("change", () => this.#showUnit(), { signal });
     document.addEventListener("input", ({ target }) => {
       if (target instanceof HTMLInputElement) mendLead(target);
@@ -62,6 +74,7 @@ export class SlateKeypad extends HTMLElement {
   }
 
   disconnectedCallback() {
+    this.attributeChangedCallback();
     this.#listening.abort();
   }
 
@@ -70,7 +83,7 @@ export class SlateKeypad extends HTMLElement {
     this.#choice = choice;
     document.querySelectorAll("input[data-keypad]").forEach((input) => this.#prepare(/** @type {HTMLInputElement} */ (input)));
     if (choice === "system") this.hidden = true;
-    else this.#follow(document.activeElement);
+    else this.follow(document.activeElement);
   }
 
   /** @param {HTMLInputElement} input */
@@ -78,8 +91,11 @@ export class SlateKeypad extends HTMLElement {
     input.inputMode = this.#choice === "own" ? "none" : isCode(input) ? "numeric" : "decimal";
   }
 
-  /** @param {EventTarget|null} target */
-  #follow(target) {
+  /**
+   * Take a field into hand, as its focus does. Told before the focus, the page is laid out once for both and not twice.
+   * @param {EventTarget|null} target
+   */
+  follow(target) {
     if (!(target instanceof HTMLElement) || this.contains(target)) return;
     if (target instanceof HTMLInputElement && "keypad" in target.dataset) {
       this.#enlarge(target);
@@ -129,8 +145,8 @@ export class SlateKeypad extends HTMLElement {
   #showEcho() {
     const [label, value] = this.querySelector(".keypad__echo")?.children ?? [];
     if (!label || !value || !this.#field) return;
-    label.textContent = this.#field.labels?.[0]?.textContent?.trim() ?? "";
-    value.textContent = `${this.#field.value || "–"} ${this.#units()?.selectedOptions[0]?.text ?? this.#field.dataset.unit ?? ""}`.trim();
+    say(label, this.#field.labels?.[0]?.textContent?.trim() ?? "");
+    say(value, `${this.#field.value || "–"} ${this.#units()?.selectedOptions[0]?.text ?? this.#field.dataset.unit ?? ""}`.trim());
   }
 
   /** @param {string} key @param {string} name */
@@ -161,7 +177,7 @@ export class SlateKeypad extends HTMLElement {
     const units = this.#units();
     const other = units && units.options[(units.selectedIndex + 1) % units.options.length];
     button.disabled = !units || units.options.length < 2;
-    button.textContent = button.disabled ? this.#field?.dataset.unit || "–" : (units?.options.length ?? 0) > 2 ? "units" : `swap ${other?.text}`;
+    say(button, button.disabled ? this.#field?.dataset.unit || "–" : (units?.options.length ?? 0) > 2 ? "units" : `swap ${other?.text}`);
     if (button.disabled) button.setAttribute("aria-label", "No other unit");
     else button.removeAttribute("aria-label");
   }
@@ -225,6 +241,11 @@ export class SlateKeypad extends HTMLElement {
     if (fold) fold.open = true; // what lies in a closed fold cannot take the focus
     target.focus();
   }
+}
+
+/** Words that stand already are not written again: each writing has the page laid out anew. @param {Element} place @param {string} words */
+function say(place, words) {
+  if (place.textContent !== words) place.textContent = words;
 }
 
 /** A code such as a PIN has neither sign nor point nor unit. @param {HTMLInputElement} input */
