@@ -25,6 +25,9 @@ from wtforms import (
 from wtforms.fields.choices import SelectChoice
 from wtforms.validators import InputRequired
 
+from webapp.words.desk import t
+from webapp.words.language import html_lang, language, offered
+
 ROOT = Path(__file__).parents[2]
 POLICY = "default-src 'self'; script-src 'self'; style-src 'self'; object-src 'none'; base-uri 'none'"
 WORKER = """
@@ -95,6 +98,7 @@ def render(query: dict[str, list[str]]) -> str:
     screen = query.get("screen", ["parts"])[0]
     loader = FileSystemLoader([ROOT / "webapp" / "templates", ROOT / "tests" / "browser"])
     environment = Environment(loader=loader, autoescape=True, trim_blocks=True, lstrip_blocks=True)
+    environment.globals.update(t=t, html_lang=html_lang, languages=offered, language=language)
     form = GalleryForm()
     if "wrong" in query:
         form.validate()
