@@ -31,6 +31,18 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
         "distilled_off": "A strength off the still is held against its receiver since 0.2.0.",
         "place_from": "A place that a cask is moved from is held against the book's since 0.2.0.",
         "tare_share": "A tare is held against the load before since 0.2.0.",
+        "wash_open": "A charge out of a ferment that nobody has closed is asked about since 0.2.0.",
+        "water_unread": "Water that nobody has measured is asked about at the next step since 0.2.0.",
+        "bottling_ungauged": "Bottles off a tank without its bottling gauge are asked about since 0.2.0.",
+        "run_not_ended": "A run gauged to its end without its end is asked about since 0.2.0.",
+        "fraction_left": "Parts of a run are held against the order they were gauged in before since 0.2.0.",
+        "cleaned_full": "A vessel cleaned with something in it is asked about since 0.2.0.",
+        "row_gap": "A figure that each line before had is missed since 0.2.0.",
+        "charge_low": "A still charged with less than a fifth of what it holds is asked about since 0.2.0.",
+        "dump_planned": "A dump is held against the plan of its tank since 0.2.0.",
+        "vat_joins": "A vat is planned in an empty tank, or names what stands there, since 0.2.0.",
+        "vat_sum": "A planned vat is held against its draws and its water since 0.2.0.",
+        "vat_full": "A planned vat is held against its tank since 0.2.0.",
         "account_other": "A move out of another account than the vessel stands in changes that of all it holds; "
         "that went without a question.",
         "account_joined": "A move into a vessel of another account changes that of what stands there; that went "

@@ -144,8 +144,14 @@ def dump(house: House) -> None:
         if house.holds[mark].volume > 15 and sum(house.holds[m].volume for m in [*chosen, mark]) < room:
             chosen.append(mark)
     chosen = chosen[-max(3, len(chosen) // 2):]
-    plan = "; ".join(f"{mark} {house.holds[mark].mass * 0.97:.1f}" for mark in chosen)
-    house.say("vat_plan", vat, {"name": "K-1", "draws": plan, "target": house.show(42.0, "strength")}, minutes=60)
+    plan, together = "; ".join(f"{mark} {house.holds[mark].mass * 0.97:.1f}" for mark in chosen), Spirit()
+    for mark in chosen:
+        together.join(house.holds[mark].copy().take(0.97))
+    house.label = float(draw.choice((38, 40, 42, 43, 45)))
+    house.say("vat_plan", vat, {
+        "name": "K-1", "draws": plan, "target": house.show(house.label, "strength"),
+        "water": house.show(water_for(together, house.label), "mass"),
+    }, minutes=60)
     for mark in chosen:
         held, row = house.holds[mark], house.vessels[mark]
         kept = SOAK_KG * (row["capacity_l"] / 200) ** (2 / 3) * draw.uniform(0.8, 1.3)
@@ -164,7 +170,7 @@ def dump(house: House) -> None:
 def bottle(house: House) -> None:
     """Reduce the vat to the label, filter, gauge, bottle, and send cases out."""
     vat, draw = house.vat, house.chance
-    held, label = house.holds[vat], float(draw.choice((38, 40, 42, 43, 45)))
+    held, label = house.holds[vat], house.label
     house.next_day(2)
     gauge(house, vat)
     reduce(house, vat, round((held.strength + label) / 2))

@@ -127,6 +127,7 @@ class House:
         self.store, self.vat = self.put("tank", "T1", store), self.put("tank", "T2", store)
         self.casks: list[str] = []
         self.fruits: list[str] = []
+        self.label = 40.0  # that the vat is planned for [% vol]
 
     def put(self, sort: str, base: str, capacity: float, **more: Any) -> str:
         """Add a vessel; return its mark."""

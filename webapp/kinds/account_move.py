@@ -59,7 +59,7 @@ KIND = Kind(
     figures=(*quantity_figures(), PROOF_GALLONS),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "held_strength", "glass_scale",
             "move_balance", "account_changes", "target_capacity", "dip_sum", "emptied_vessel", "source_strength",
-            "moved_twice", "glass_habit", "distilled_off"),
+            "moved_twice", "glass_habit", "distilled_off", "account_habit", "parts_left", "named_twice"),
     effect=blend.account_move,
     summary="{serial}: {volume_20} at {true_strength}, {from_account} to {to_account}",
     cautions=("fire_zone",),

@@ -27,7 +27,7 @@ KIND = Kind(
     rules=(
         Rule("some_amount", "any_of", "amount", "amount_volume", "refuse", "Type how much, by weight or by volume."),
     ),
-    checks=("time_order", "clock", "late", "twice", "vessel_empty", "dose_off"),
+    checks=("time_order", "clock", "late", "twice", "vessel_empty", "dose_off", "added_again"),
     effect=fruit.addition,
     summary="{what}, {lot_no}",
     cautions=("co2",),

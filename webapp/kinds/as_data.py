@@ -15,6 +15,7 @@ from webapp.kinds.spec import Field, Figure, Kind, Rule
 
 _CODE = ("keys", "effect")  # not data
 _ASIDE = ("feeds", "account", "about")  # no phone asks for them, and every byte is part of the first install
+PHONE_CHECKS = ("ferment_heat", "held_strength", "vessel_not_empty")  # of all checks those that a phone looks for
 _FIELD_ASIDE = ("source", "aside", "help")  # the form's own page has the help
 _SAID_ONLY = ("typed",)  # of a figure: there only where it is said
 _PARTS: dict[str, type[Field | Rule | Figure]] = {"fields": Field, "rules": Rule, "figures": Figure}
@@ -39,6 +40,7 @@ def kind_data(kind: Kind) -> dict[str, Any]:
         {name: value for name, value in dataclasses.asdict(figure).items() if name not in _SAID_ONLY or value}
         for figure in kind.figures
     ]
+    data["checks"] = [name for name in kind.checks if name in PHONE_CHECKS]
     data["short"] = kind.short or kind.title
     if not kind.taxed:
         del data["taxed"]  # every byte is part of the first install

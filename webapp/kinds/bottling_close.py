@@ -46,7 +46,7 @@ KIND = Kind(
                only_shown=True),
     ),
     checks=("time_order", "clock", "late", "twice", "vessel_empty", "bottling_balance", "case_count",
-            "emptied_vessel"),
+            "emptied_vessel", "bottling_ungauged"),
     effect=bottle.bottling_close,
     summary="{filled} bottles, cases {case_from} to {case_to}",
     account="processing",

@@ -49,7 +49,7 @@ KIND = Kind(
     ),
     checks=("time_order", "clock", "late", "twice", "two_people", "strength_ceiling", "glass_scale", "cask_grew",
             "cask_earlier", "cask_strength_slip", "cask_loss", "vessel_empty", "cask_drift", "emptied_vessel",
-            "neat_round", "glass_habit"),
+            "neat_round", "glass_habit", "row_gap", "moved_twice"),
     effect=gauge.cask_regauge,
     summary="{gross}, {true_strength} true",
     curve=("lpa", "true_strength"),

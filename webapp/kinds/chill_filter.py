@@ -60,7 +60,7 @@ KIND = Kind(
                big=True),
     ),
     checks=("time_order", "clock", "late", "twice", "vessel_empty", "filter_loss", "emptied_vessel",
-            "source_strength", "moved_twice"),
+            "source_strength", "moved_twice", "water_unread", "row_gap"),
     effect=blend.chill_filter,
     summary="{sheets} at {temp}: {lost} kept",
     cautions=("fire_zone",),

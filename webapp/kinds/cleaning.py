@@ -23,7 +23,7 @@ KIND = Kind(
         Rule("entry_needs_permit", "needs", "entered=yes", "permit_no", "refuse",
              "No one enters a vessel without a permit. Type its number."),
     ),
-    checks=("clock", "late", "twice"),
+    checks=("clock", "late", "twice", "cleaned_full"),
     effect=other.remembered,
     summary="{agent}, rinse {rinse_ph}",
     cautions=("confined", "still_heat"),

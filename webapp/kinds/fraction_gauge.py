@@ -57,7 +57,7 @@ KIND = Kind(
     ),
     checks=("time_order", "clock", "late", "twice", "over_capacity", "strength_ceiling", "glass_scale",
             "fraction_again", "flow_sum", "hearts_share", "run_balance", "run_drift", "fraction_run", "remnant_off",
-            "glass_habit"),
+            "glass_habit", "fraction_left", "run_not_ended", "row_gap"),
     effect=run.fraction_gauge,
     summary="{fraction}: {volume_20} at {true_strength}",
     cautions=("fire_zone", "methanol"),

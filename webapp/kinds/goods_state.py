@@ -47,12 +47,22 @@ class BottlingFacts(TypedDict):
     papers: NotRequired[str]
 
 
+class Removed(TypedDict):
+    """How goods of a bottling left: when, why, to whom, with which document."""
+
+    at: str
+    why: str
+    to_whom: str
+    document: str
+
+
 class Bottling(BottlingFacts, Stock):
     """A bottling, key `b:`: an account of its own. `gone`: the cases that left, [what stands before, first, last]."""
 
     bottled_ul: int
     on_hand: int
     gone: list[Cases]
+    removed: NotRequired[list[Removed]]  # the last ones
 
 
 class BottlingChanges(TypedDict, total=False):
@@ -61,6 +71,7 @@ class BottlingChanges(TypedDict, total=False):
     on_hand: int
     gone: list[Cases]
     counted: BottleCount
+    removed: list[Removed]
 
 
 class Named(TypedDict):

@@ -76,7 +76,7 @@ KIND = Kind(
         Rule("reported_before_taken", "le", "taken_on", "reported_on", "ask",
              "The certificate is older than its sample. Look at both days."),
     ),
-    checks=("clock", "twice", "lab_result"),
+    checks=("clock", "twice", "lab_result", "row_gap"),
     effect=other.remembered,
     summary="{laboratory}, {document}: methanol {methanol}",
     cautions=("methanol",),

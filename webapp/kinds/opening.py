@@ -95,7 +95,7 @@ KIND = Kind(
                given="filled_lpa"),
     ),
     checks=("time_order", "clock", "twice", "over_capacity", "strength_ceiling", "glass_scale", "opening_stock",
-            "opening_past", "emptied_vessel", "fill_level"),
+            "opening_past", "emptied_vessel", "fill_level", "tare_off", "opening_weak", "place_differs"),
     effect=opening.opening,
     summary="{volume_20} at {true_strength} before this book, {spirit}",
     curve=("lpa", "true_strength"),

@@ -35,7 +35,7 @@ KIND = Kind(
         Field("water_volume", "or by volume", units=("L", "gal"), usual=(0.1, 5000), possible=(0, None), decimals=1,
               ghost=False),
         Field("rest_until", "Rest until", "text", aside=True, ghost=False),
-        glass(required=False, usual=(36.0, 70.0)),
+        glass(required=False, usual=(31.0, 70.0)),  # 37.5 % at 5 °C shows so little
         density(),
         spirit_temp(required=False, usual=(5.0, 25.0)),
         strength(),
@@ -61,7 +61,8 @@ KIND = Kind(
                {"volume": ("volume",), "strength": ("true_strength",), "temp": ("temp", "=20")}),
     ),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "vessel_empty",
-            "reduce_target", "emptied_vessel", "source_strength", "moved_twice", "glass_habit", "over_capacity"),
+            "reduce_target", "emptied_vessel", "source_strength", "moved_twice", "glass_habit", "over_capacity",
+            "target_moved", "water_unread"),
     effect=blend.reduce,
     summary="{water_mass} water, target {target}",
     cautions=("fire_zone",),

@@ -40,7 +40,7 @@ KIND = Kind(
     rules=(GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=(TRUE_STRENGTH, BY_DENSITY, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "run_order", "glass_scale", "glass_habit",
-            "flow_jump", "vapour_strength"),
+            "flow_jump", "vapour_strength", "row_gap", "strength_row"),
     effect=run.run_end,
     summary="ended, {reason}",
     cautions=("still_heat",),

@@ -49,7 +49,7 @@ KIND = Kind(
     figures=(TRUE_STRENGTH, BY_DENSITY, GLASS_TRUE),
     checks=("time_order", "clock", "late", "twice", "strength_slope", "strength_fell", "strength_ceiling",
             "run_order", "glass_scale", "distillate_warm", "vapour_strength", "too_neat", "dip_flow", "glass_habit",
-            "flow_jump"),
+            "flow_jump", "row_gap", "plates_moved", "strength_row", "moved_twice"),
     effect=run.run_reading,
     summary="{true_strength} true",
     curve=("true_strength",),

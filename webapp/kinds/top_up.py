@@ -39,7 +39,7 @@ KIND = Kind(
     rules=(SOME_QUANTITY, GLASS_NEEDS_TEMP, DENSITY_NEEDS_TEMP, RAW_IS_NOT_TRUE),
     figures=quantity_figures(),
     checks=("time_order", "clock", "late", "twice", "strength_ceiling", "glass_scale", "target_capacity",
-            "source_strength", "moved_twice", "glass_habit"),
+            "source_strength", "moved_twice", "glass_habit", "recask_rest"),
     effect=cask.top_up,
     summary="{work} from {from_vessel}",
     cautions=("fire_zone", "lifting"),

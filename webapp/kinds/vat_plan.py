@@ -25,7 +25,7 @@ KIND = Kind(
         Field("wishes", "What was asked for", "text", ghost=False),
         Field("tasting", "Blind tasting it rests on", "text", ghost=False, help="Its name: T-26-03"),
     ),
-    checks=("clock", "vat_draws", "tasting_cited"),
+    checks=("clock", "vat_draws", "tasting_cited", "vat_sum"),
     effect=blend.vat_plan,
     summary="{name}: {volume} at {target}, {water} water",
     account="processing",

@@ -485,6 +485,74 @@ blend_sum = In { BARE($went_in) }, measured { BARE($measured) }: { BARE($off) } 
    *[less] less
   } than went into the blend. { $usual } is usual. Is it mixed? Read it again.
 
+## What is forgotten, planned, or out of its row
+
+row_gap = { $label } stands in each of the last { $lines } lines and not in this one. Type it, or say that it was not read.
+plates_moved = Plates { $plates }, and { BARE($last) } at { $at }; none is logged as taken in or out since. Look again, or log the change.
+strength_row = True strength { BARE($now) } { pct }; by the readings before it would be { BARE($low) } to { BARE($high) } { pct }, and vapour of { TYPED($vapour) } is for that. Look at the glass and the temperature.
+ferment_row = Gravity { TYPED($gravity) }: it fell { BARE($before) } a day, and now hardly. Is it this reading, or that of the line before?
+ferment_row-again = Gravity { TYPED($gravity) }: it fell { BARE($before) } a day and had slowed, and now { BARE($fell) } a day. Look again.
+ferment_jump-row = Mash of { TYPED($temp) }, and { TYPED($usual) } in the middle of the last { $readings } readings. Look again.
+charge_low = { $charge } in { $still }, which holds { $holds }: so little burns dry. Look at the dip.
+charge_unlike = Wash { TYPED($wash) }, and { TYPED($usual) } in the middle of the charges before it on this still. Look again.
+feints_unread = Feints of { $vessel } are named, and not how much. Type the volume and the strength.
+feints_part = { TYPED($feints) } of feints, and { TYPED($there) } stand in { $vessel } by the book. Did all of them go in?
+move_part = { BARE($moved) } of { BARE($had) } { of-pure } in { $vessel } go, and { BARE($left) } { pure } stay. Did all of it go? Look at the figure and its unit.
+account_same = A deposit that stays in the account of { $account ->
+    [production] production
+    [storage] storage
+   *[processing] processing
+  } is none. Which account does it go to?
+account_habit = Into the account of { $account }; what went from here before went to that of { $usual }. Which is it?
+moved_elsewhere = To { $vessel }; what went from here before went to { $usual }, which has room. Which tank is it?
+opening_weak = { BARE($now) } { pct } in a cask: below { BARE($least) } { pct } none is bottled. Look at the glass and its unit.
+receiver_other = { $vessel } is opened for the { $part }; the charge has { $planned } for them. Which is open now?
+receiver_no_cut = { $vessel } is named as open now, and { $event } is no cut. Was it a cut?
+receiver_twice = { $vessel } for the { $part } and the { $other } of one run. Which receiver is it?
+receiver_role = { $vessel } for the { $part }; it had the { $other } of the run before. Which receiver is it?
+target_moved = Target { TYPED($target) }; the water of { $at } was for { TYPED($last) }. Which is it?
+target_planned = Target { TYPED($target) }, below the { TYPED($planned) } that { $plan ->
+    [none] the vat
+   *[other] { $plan }
+  } is planned for. Look again.
+label_planned = Bottled at { TYPED($label) }, and { $plan ->
+    [none] the vat
+   *[other] { $plan }
+  } is planned for { TYPED($planned) }. Look at both.
+dump_planned = { $vessel } is not in the plan{ $plan ->
+    [none] { "" }
+   *[other] { " " }{ $plan }
+  } of { $tank }. Is it this cask, and this tank?
+dump_planned-amount = { $net } dumped, and { $wanted } planned{ $plan ->
+    [none] { "" }
+   *[other] { " " }for { $plan }
+  }. Look at both weights.
+vat_joins = { $vessel } holds { BARE($held) } { of-pure } that the plan does not name. Is it this tank?
+vat_sum = The draws and { TYPED($water) } of water come to { BARE($strength) } { pct }, not to { TYPED($target) }. Look at both.
+vat_full = The draws and the water come to { $then }, and { $vessel } holds { $holds }. Is it this tank?
+cut_planned = Hearts cut at { BARE($now) } { pct }, planned at { BARE($planned) } { pct }. The nose decides: say why, or look at the glass.
+wash_open = The ferment in { $vessel } is not closed: its wash is not measured. Close it first, with the time of its last reading.
+water_unread = Water went into { $vessel } at { $at }, and nobody has measured what it came to. Log the glass and the dip after the rest.
+bottling_ungauged = { $vessel } is not gauged for bottling: nobody has said its batch and its label. Gauge it first. Or is it another tank?
+fraction_left = The { $fraction } are gauged, and the { $missing } of { $run ->
+    [none] this run
+   *[other] { $run }
+  } are not. Gauge them too, with their time.
+fraction_left-moved = { $vessel } is emptied, and the { $missing } of { $run ->
+    [none] the run
+   *[other] { $run }
+  } are not gauged. Gauge them too.
+run_not_ended = { $run ->
+    [none] The run
+   *[other] { $run }
+  } is gauged to its end, and its end is not logged. Log it with its time.
+cleaned_full = { $vessel } is cleaned, and the book has { $litres } in it. Is it this vessel, or is a step not logged?
+added_again = As much { $what } of the same lot went into { $vessel } at { $at } already. Is it this vessel, or logged twice?
+recask_rest = Emptied into another cask, and { BARE($left) } { of-pure } of { $vessel } are not in it; wood keeps { BARE($kept) }. Is it a top-up, or is more to come?
+lab_far = { $substance } { $found }: laboratories find { BARE($low) } to { $high } in spirit. Look at the point and at the line.
+removed_otherwise = To { $to_whom }: { $why }. The last goods to them: { $usual }. Which is it?
+document_again = Document { $document } stands at goods that left before. Look at its number.
+
 ## The still
 
 run_still_open = { $still } already has { $run ->

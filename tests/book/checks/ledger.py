@@ -28,6 +28,7 @@ VESSELS = {
     "R3": {"sort": "receiver", "capacity_l": 150, "working_l": 145},
     "T1": {"sort": "tank", "capacity_l": 1000, "working_l": 950},
     "T3": {"sort": "tank", "capacity_l": 300, "working_l": 285},
+    "T4": {"sort": "tank", "capacity_l": 500, "working_l": 480},
     "C1": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "used"},
     "C2": {"sort": "cask", "capacity_l": 30.0, "tare_kg": 10.6, "use": "used"},
     "C3": {"sort": "cask", "capacity_l": 225.0, "tare_kg": 50.0, "use": "new"},

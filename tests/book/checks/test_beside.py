@@ -174,3 +174,41 @@ def test_a_remnant_is_held_against_two_dips_by_squares():
         found = gauged(book, "hearts", "R2", "64.0", "70.5", "13:26", "2025-09-26", remnant=remnant,
                        remnant_strength="70.5")
         assert [code for code in codes(found) if code == "remnant_off"] == asked, remnant
+
+
+def falling(*gravities: str, temp: str = "17.0") -> list:
+    """Ask about the last of some gravities, a day apart, in a mash of plums at an even temperature."""
+    book = Ledger()
+    book.enter("fruit_intake", "F1", "2025-09-01 07:00", gross="1652", tare="32", material="plum", grower_lot="x",
+               temp="15", rot="2")
+    for day, gravity in enumerate(gravities, 2):
+        is_last = day == len(gravities) + 1
+        asked = book.enter("ferment_reading", "F1", f"2025-09-{day:02d} 08:00", gravity=gravity,
+                           temp=temp if is_last else "17.0")
+    return asked
+
+
+def test_a_gravity_that_falls_goes_on_falling():
+    """It fell 0.010 in a day; a fifth of that is 0.002."""
+    assert codes(falling("1.060", "1.050", "1.048")) == []
+    query = only(falling("1.060", "1.050", "1.050"), "ferment_row")
+    assert query.words == (
+        "Gravity 1.050: it fell 0.010 a day, and now hardly. Is it this reading, or that of the line before?"
+    )
+    assert codes(falling("1.060", "1.055", "1.055")) == []  # so slow a fall may stop
+
+
+def test_a_gravity_that_has_slowed_does_not_plunge():
+    """It fell 0.010 and then 0.006 a day: at most 1.5 times 0.006 and 0.004 more, 0.013."""
+    assert codes(falling("1.060", "1.050", "1.044", "1.031")) == []
+    query = only(falling("1.060", "1.050", "1.044", "1.030"), "ferment_row")
+    assert query.words.startswith("Gravity 1.030: it fell 0.006 a day and had slowed, and now 0.014 a day.")
+
+
+def test_a_mash_is_as_warm_as_in_its_last_readings():
+    """Four readings at 17.0 °C; the least spread is 0.8, and three and a half of it 2.8 °C."""
+    row = ("1.060", "1.058", "1.056", "1.054", "1.052")
+    assert codes(falling(*row, temp="19.7")) == []
+    query = only(falling(*row, temp="19.9"), "ferment_jump")
+    assert query.words == "Mash of 19.9 °C, and 17.0 °C in the middle of the last 4 readings. Look again."
+    assert codes(falling(*row[:4], temp="19.9")) == []  # three are no row

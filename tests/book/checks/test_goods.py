@@ -230,3 +230,21 @@ def test_what_may_be_lost_or_gained_says_where_it_comes_from():
     ]
     assert LIMITS[0].source.startswith("27 CFR 19.462")
     assert LIMITS[1].source == COMMON_PRACTICE
+
+
+def test_goods_to_one_place_leave_under_one_duty():
+    book = bottled()
+    out(book, why="tax_paid", bottles="2", to_whom="Shop One", document="D-1")
+    query = only(out(book, why="in_bond", bottles="2", to_whom="Shop One", document="D-2"), "removed_otherwise")
+    assert [one.raw for one in query.suggestions] == ["tax_paid"]
+    assert out(book, why="in_bond", bottles="2", to_whom="Another Still", document="D-3") == []
+
+
+def test_a_document_is_that_of_one_load():
+    book = bottled()
+    out(book, why="tax_paid", bottles="2", to_whom="Shop One", document="D-1")
+    assert out(book, why="tax_paid", bottles="1", to_whom="Shop One", document="D-1") == []  # its second line
+    query = only(out(book, why="tax_paid", bottles="2", to_whom="Shop Two", document="D-1"), "document_again")
+    assert (query.field, query.words) == (
+        "document", "Document D-1 stands at goods that left before. Look at its number.",
+    )

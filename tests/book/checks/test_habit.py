@@ -69,15 +69,17 @@ def test_pounds_beside_kilograms_are_asked_about_and_a_house_of_gallons_may_have
 
 
 def test_bottles_are_counted_whole():
-    query = only(reading(in_hearts(), "10:40", "71.0", plates="0.30"), "not_whole")
+    query = only(reading(in_hearts(), "10:40", "71.0", plates="0.30", vapour_temp="85.9"), "not_whole")
     assert query.words == "Plates in 0.30: these are counted whole. Look again."
     assert [one.raw for one in query.suggestions][:1] == ["3"]
 
 
 def test_a_flow_is_held_against_those_since_the_cut():
-    """12 L/h three times; the least spread is 6 %, and three and a half of it 21 %."""
-    assert codes(reading(in_hearts(), "10:40", "71.0", flow="14.5")) == []
-    query = only(reading(in_hearts(), "10:40", "71.0", flow="21.0"), "flow_jump")
+    """12 L/h three times; the least spread is 4 %, and three and a half of it 14 %."""
+    vapour = {"vapour_temp": "85.9"}
+    assert codes(reading(in_hearts(), "10:40", "71.0", flow="13.6", **vapour)) == []
+    assert codes(reading(in_hearts(), "10:40", "71.0", flow="13.8", **vapour)) == ["flow_jump"]
+    query = only(reading(in_hearts(), "10:40", "71.0", flow="21.0", **vapour), "flow_jump")
     assert query.words.startswith("Flow 21.0 L/h, 12.0 L/h in the middle of the last 3 readings.")
     assert [one.raw for one in query.suggestions][:1] == ["12.0"]
     book = in_hearts()

@@ -150,3 +150,14 @@ def test_us_methanol_is_by_volume_of_the_drink() -> None:
 def test_the_name_on_the_certificate_goes_before_what_the_vessel_holds() -> None:
     assert codes(certified(what="cherry", methanol="1150")) == ["lab_over"]
     assert codes(certified(what="cherry", spirit="Williams pear spirit", methanol="1150")) == ["lab_under"]
+
+
+@pytest.mark.parametrize(("substance", "figure", "is_asked"), [
+    ("methanol", "20", False), ("methanol", "14.70", True), ("volatile_substances", "2000", False),
+    ("volatile_substances", "4320", True), ("ethyl_carbamate", "4.9", False), ("ethyl_carbamate", "18", True),
+])
+def test_results_such_as_no_spirit_has_are_looked_at(substance: str, figure: str, is_asked: bool) -> None:
+    """Common practice, no source."""
+    unit = "mg_L" if substance == "ethyl_carbamate" else "g_hL_pa"
+    asked = certified("grape", **{substance: f"{figure} {unit}"}, strength="40")
+    assert ("lab_far" in [one.code for one in asked]) is is_asked

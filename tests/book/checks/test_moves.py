@@ -5,6 +5,7 @@ from math import floor, sqrt
 import pytest
 
 from tests.book.checks.ledger import Ledger, codes, only
+from webapp.trade.marks import make_mark
 
 DAY = "2025-10-02"
 
@@ -232,3 +233,34 @@ def test_a_blend_off_its_sum_offers_the_figure_that_comes_to_it():
     asked = blended().enter("gauge", "T1", f"{DAY} 15:00", volume="198.9", strength="63.5", temp="20")
     assert codes(asked) == ["blend_sum"]
     assert ("strength", "65.3") in offered(asked)
+
+
+def emptied_before(times: int, **last: str) -> list:
+    """Ask about a move out of R2, whose hearts of 100 L at 70 % vol went to T1 whole so many times before."""
+    book = Ledger()
+    given = {"from_account": "production", "to_account": "storage", "to_vessel": "T1", "purpose": "deposit",
+             "spirit": "plum", "distilling_strength": "70", "volume": "100", "strength": "70", "temp": "20"}
+    for day in range(times + 1):
+        book.enter("fraction_gauge", "R2", f"2025-09-{10 + day} 13:00", still="S1", fraction="hearts", remnant="0",
+                   volume="100", strength="70", temp="20", goes_to="stays")
+        more = last if day == times else {}
+        asked = book.enter("account_move", "R2", f"2025-09-{10 + day} 14:00", **{**given, "serial": str(day + 1), **more})
+    return asked
+
+
+def test_a_move_of_a_part_is_asked_about_where_all_of_it_went_so_far_or_a_slip_explains_it():
+    assert codes(emptied_before(0, volume="60")) == []  # a part, as a house may
+    assert only(emptied_before(0, volume="10"), "move_part").suggestions[0].raw == "100.0"  # the point slipped
+    query = only(emptied_before(2, volume="60"), "move_part")
+    assert query.words.startswith("42.00 of 70.00 L of pure alcohol in R2 go, and 28.00 L pure alcohol stay.")
+
+
+def test_a_move_goes_where_those_before_it_went():
+    assert codes(emptied_before(1)) == []
+    query = only(emptied_before(1, to_vessel="T4", volume="100"), "moved_elsewhere")
+    assert query.words == "To T4; what went from here before went to T1, which has room. Which tank is it?"
+    assert [one.raw for one in query.suggestions] == [make_mark("T1")]
+    assert "moved_elsewhere" not in codes(emptied_before(1, to_vessel="T4", spirit="pear"))  # another spirit
+    query = next(one for one in emptied_before(1, to_account="processing", to_vessel="T4") if one.code == "account_habit")
+    assert [one.raw for one in query.suggestions] == ["storage"]
+    assert "account_same" in codes(emptied_before(0, to_account="production"))

@@ -8,7 +8,7 @@ from tests.book.checks.ledger import Ledger, codes, only
 
 DAY = "2026-05-02 09:00"
 # 163.6 kg at 60 % vol are 179.96 L at 909.11 kg/m3 (OIML R 22 at 20 °C), 180.17 L in air: 108.10 L of pure alcohol.
-CASK = {"spirit": "plum", "gross": "209.9", "tare": "46.3", "strength": "60", "filled_on": "2022-11-21"}
+CASK = {"spirit": "plum", "gross": "213.6", "tare": "50.0", "strength": "60", "filled_on": "2022-11-21"}
 
 
 def opened(book: Ledger, vessel: str = "C1", at: str = DAY, **values: str):
@@ -147,7 +147,7 @@ def test_a_mix_with_a_part_of_papers_is_known_by_papers():
     assert opened(book, "C1", papers="cask book 2") == []
     assert opened(book, "N1", tare="50", gross="213.6", filled_on="2024-01-10") == []
     emptied = {"strength": "60", "temp": "20", "to_vessel": "T1", "tare": "46.3"}
-    assert book.enter("dump", "C1", "2026-05-03 09:00", gross="209.9", empty="52.0", **_without(emptied, "tare")) == []
+    assert book.enter("dump", "C1", "2026-05-03 09:00", gross="213.6", empty="55.0", **_without(emptied, "tare")) == []
     assert book.enter("dump", "N1", "2026-05-03 10:00", gross="213.6", empty="55.0", **_without(emptied, "tare")) == []
     held = next(book.states[key] for key in book.states if key.startswith("v:T1"))["holds"]
     assert (held["aged_since"], held["by_papers"]) == ("2024-01-10T12:00:00Z", "cask book 2")
@@ -202,11 +202,37 @@ def test_a_move_never_pulls_what_it_joins_into_its_account_without_a_question():
     book = Ledger()
     assert book.enter("opening", "T3", DAY, spirit="plum", volume="100", strength="60", to_account="storage") == []
     assert book.enter("account_move", "T3", "2026-05-03 09:00", **move) == []  # nothing stands there
-    gone = {**MOVE, "from_account": "storage", "to_account": "removed", "to_whom": "Another Still", "volume": "5"}
+    gone = {**MOVE, "from_account": "storage", "to_account": "removed", "to_whom": "Another Still", "volume": "5",
+            "serial": "2"}
     assert book.enter("account_move", "T3", "2026-05-03 09:30", **gone, to_vessel="T1") == []  # it joins nothing
-    same = {**MOVE, "from_account": "storage", "to_account": "processing", "volume": "66"}
+    same = {**MOVE, "from_account": "storage", "to_account": "processing", "volume": "66", "serial": "3"}
     assert book.enter("account_move", "T3", "2026-05-03 10:00", **same) == []  # that is what the entry declares
     got = {"consignor": "Another Still", "document": "7", "purpose": "in_bond", "spirit": "plum", "seals": "yes",
            "declared_volume": "20", "declared_strength": "60", "volume": "20", "strength": "60", "temp": "20"}
     asked = book.enter("receipt", "T3", "2026-05-03 11:00", **got, to_account="storage")
     assert codes(asked) == ["account_joined"]
+
+
+@pytest.mark.parametrize(("units", "strength", "is_asked"), [
+    ("metric", "37.5", False), ("metric", "37.4", True), ("us", "40.0", False), ("us", "39.9", True),
+])
+def test_a_cask_of_spirit_too_weak_to_bottle_is_asked_about(units: str, strength: str, is_asked: bool):
+    """Fruit spirit is bottled at 37.5 % vol at least (Regulation (EU) 2019/787, Annex I), brandy at 40 (27 CFR 5.145).
+    """
+    asked = opened(Ledger(units=units), strength=strength)
+    assert ("opening_weak" in [one.code for one in asked]) is is_asked
+
+
+def test_proof_typed_as_per_cent_is_offered_for_a_weak_cask():
+    query = only(opened(Ledger(), strength="31.9"), "opening_weak")
+    assert query.words == "31.9 % in a cask: below 37.5 % none is bottled. Look at the glass and its unit."
+
+
+def test_the_empty_weight_on_the_papers_is_that_of_the_cask():
+    assert only(opened(Ledger(), tare="45.0", gross="208.6"), "tare_off").weight == "ask"
+
+
+def test_a_cask_that_is_taken_in_stands_where_it_is_listed():
+    given = {"gross": "209.9", "tare": "46.3"}
+    assert only(opened(Ledger(), "C4", place="LOFT-J1", **given), "place_differs").weight == "ask"
+    assert opened(Ledger(), "C4", place="CELL-A1", **given) == []

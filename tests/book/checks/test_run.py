@@ -15,11 +15,18 @@ def started(**site) -> Ledger:
     book = Ledger(**site)
     book.enter("fruit_intake", "F1", "2025-09-04 10:40", gross="1652", tare="32", material="plum", grower_lot="x",
                temp="21.4", rot="2")
+    closed(book)
     asked = book.enter("charge", "S1", f"{DAY} 08:05", run_name="R-25-02", from_vessel="F1", wash="482",
                        wash_strength="5.1", feints="14.9", feints_strength="28.8", heads_to="R1", hearts_to="R2",
                        tails_to="R3")
     assert asked == []
     return book
+
+
+def closed(book: Ledger) -> None:
+    """Close the ferment in F1 the evening before, as it is charged."""
+    book.enter("ferment_closed", "F1", "2025-09-24 18:00", final_gravity="1.011", volume="1550", wash_strength="5.1",
+               method="lab")
 
 
 def cut(book: Ledger, at: str, event: str, **values: str):
@@ -136,13 +143,14 @@ def test_wash_that_no_ferment_gives_and_a_vessel_without_wash():
     book = started()
     book.enter("run_end", "S1", f"{DAY} 13:01", reason="time")
     asked = book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="480", wash_strength="41")
-    query = only(asked, "wash_strength")
+    query = next(one for one in asked if one.code == "wash_strength")
     assert query.weight == "stop"
     assert [(s.raw, hint(s)) for s in query.suggestions] == [("4.1", "the point slipped")]
     asked = book.enter("charge", "S1", f"{DAY} 14:00", from_vessel="F1", wash="480", wash_strength="12")
-    assert (only(asked, "wash_strength").weight, asked[0].field) == ("ask", "wash_strength")
+    query = next(one for one in asked if one.code == "wash_strength")
+    assert (query.weight, query.field) == ("ask", "wash_strength")
     asked = book.enter("charge", "S1", f"{DAY} 18:00", from_vessel="R3", wash="90", wash_strength="24")
-    assert codes(asked) == ["run_still_open", "source_empty"]  # 24 % is usual out of a receiver
+    assert codes(asked) == ["run_still_open", "source_empty", "charge_low"]  # 24 % is usual out of a receiver
 
 
 def test_overfilled_still():

@@ -167,6 +167,7 @@ def test_hearts_share_against_the_runs_before():
         run(book, day)
         whole(book, "32.0", day)  # 22.56 of 28.87: 78 %
     run(book)
+    gauged(book, "heads", "R1", "1.4", "79.4", "13:20")
     asked = gauged(book, "hearts", "R2", "27.0", "70.5", "13:26")  # 19.0 of 28.87: 66 %
     query = only(asked, "hearts_share")
     assert query.weight == "note"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from math import hypot
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
@@ -28,6 +29,7 @@ LIMITS = declare(
     Limit("filter_gain_pct", 0.3, "%", "More after the filter than before"),
 )
 
+AS_TARGET_PCT = 0.15  # a target so near to what water gives is the one that it was reckoned for
 LIKE_RULE_PCT = 1.0  # water so near to what the volume rule gives was reckoned by it
 
 
@@ -76,7 +78,8 @@ def _water_off(read: Read, view: View, held: Fill, target: float, after: float) 
     """
     needed, name = read.figures.get("needed") or 0.0, "water" if "water" in read.values else "water_volume"
     most = max(limit("water_off_pct", view), held_off_pct() * after / (held["strength_pct"] or 1.0))
-    expects = (Expected(name, needed * 0.97, needed * 1.03, needed) if needed > 0 else Expected(name),)
+    expects = (Expected(name, needed * 0.97, needed * 1.03, needed) if needed > 0 else Expected(name),
+               Expected("target", after - AS_TARGET_PCT, after + AS_TARGET_PCT, after))
     said = message(
         "water_off", water=typed(read, name), strength=rounded(after, 1, "pct_vol"),
         target=figure(target, 1, "pct_vol"), needed=rounded(needed, 1, "kg"),
@@ -102,7 +105,8 @@ def _measured(read: Read, view: View, held: Fill, target: float) -> Iterable[Que
     off = round(now - target, 2)
     if not limit("reduce_pct", view) < abs(off) <= limit("reduce_near_pct", view):
         return
-    if abs(off) <= off_by(read, view, "true_strength"):
+    # The water was reckoned from a strength that was read before, which is as far off.
+    if abs(off) <= hypot(off_by(read, view, "true_strength"), held_off_pct()):
         return
     more = (read.figures.get("needed") or 0.0) - (read.figures.get("water_mass") or 0.0)  # by the book's own sum
     said = message(

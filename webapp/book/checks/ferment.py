@@ -40,7 +40,7 @@ class _Gravity(NamedTuple):
     gravity: float
 
 
-def _lines(read: Read, view: View) -> list[_Gravity]:
+def gravities(read: Read, view: View) -> list[_Gravity]:
     """Readings with a gravity since this fill began, oldest first; fruit that came later began the fall anew."""
     state = view.state(read.mark)
     held = state["holds"]
@@ -61,7 +61,7 @@ def _material(read: Read, view: View) -> tuple[str, str]:
 
 def gravity_rose(read: Read, view: View) -> Iterable[Query]:
     """A gravity above the last one."""
-    now, lines = read.number("gravity"), _lines(read, view)
+    now, lines = read.number("gravity"), gravities(read, view)
     if now is None or not lines:
         return
     last = lines[-1].gravity
@@ -76,7 +76,7 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
     """Hardly a fall in two days, and well above where this fruit ends."""
     now = read.number("gravity")
     hours = limit("stuck_hours", view)
-    lines = _lines(read, view)
+    lines = gravities(read, view)
     older = [line for line in lines if seconds_between(line.at, view.at) >= (hours - ROUND_H) * 3600]
     if now is None or not older:
         return
@@ -97,7 +97,7 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
 
 def ended(read: Read, view: View) -> Iterable[Query]:
     """Three equal gravities near the expected end: said once."""
-    now, lines = read.number("gravity"), _lines(read, view)
+    now, lines = read.number("gravity"), gravities(read, view)
     if now is None:
         return
     series = [*lines, _Gravity(view.at, now)]
@@ -128,7 +128,7 @@ def heat(read: Read, view: View) -> Iterable[Query]:
             what="grain" if grain else "fruit",
         )
         yield Query("ferment_heat", "ask", "temp", said)
-    now, lines = read.number("gravity"), _lines(read, view)
+    now, lines = read.number("gravity"), gravities(read, view)
     if now is None or not lines or grain:
         return
     last, days = lines[-1].gravity, seconds_between(lines[-1].at, view.at) / DAY_S

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from itertools import pairwise
 
 from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.ferment import temp_sense
-from webapp.book.checks.words import figure, like_typed, rounded, typed
+from webapp.book.checks.alike import alike
+from webapp.book.checks.ferment import SHORTEST_DAYS, gravities, temp_sense
+from webapp.book.checks.words import DAY_S, figure, like_typed, rounded, typed
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
@@ -19,6 +21,10 @@ from webapp.trade.scales import gravity_from_brix
 LIMITS = declare(
     Limit("jump_mash_c", 6.0, "°C", "Mash off its last temperature by"),
     Limit("jump_mash_h", 36, "h", "where that was read within"),
+    Limit("mash_spread_c", 0.8, "°C", "Least spread that is taken of the last temperatures of a mash"),
+    Limit("halt_fall", 0.006, "SG", "A gravity that fell so much a day goes on falling"),
+    Limit("halt_share_pct", 20, "%", "the next day by this part of it at least"),
+    Limit("again_fall", 0.004, "SG", "A ferment that has slowed falls faster again by at most, a day"),
     Limit("sugar_over", 0.006, "SG", "First gravity above the sugar of its fruit by"),
     Limit("sugar_under", 0.014, "SG", "First gravity below the sugar of its fruit by"),
     Limit("sugar_h", 48, "h", "First gravity read within, after the last load"),
@@ -26,6 +32,8 @@ LIMITS = declare(
     Limit("close_volume_pct", 20, "%", "Wash off the fruit that went in, by"),
 )
 
+ROW = 6  # temperatures of which a row is made, at most
+ROW_DAYS = 2.0  # a gravity later than this says nothing of a day
 FRESH_H = 72.0  # a last reading older than this says little of the close
 
 
@@ -40,6 +48,9 @@ def ferment_jump(read: Read, view: View) -> Iterable[Query]:
         if hours <= limit("jump_mash_h", view) and abs(temp - last) > most + 1e-9 and not any(temp_sense(read, view)):
             said = message("ferment_jump", temp=typed(read, "temp"), last=like_typed(read, "temp", last))
             yield Query("ferment_jump", "ask", "temp", said, (Expected("temp", last - most, last + most, last),))
+        elif hours <= limit("jump_mash_h", view):
+            yield from _out_of_row(read, view, lines, temp, last)
+    yield from _gravity_row(read, view)
     gravity, loads = read.number("gravity"), _since_fill(read, view, "fruit_intake")
     sugar = _sugar(loads)
     is_odd = any(problem.field == "gravity" for problem in read.problems)  # asked about by its range already
@@ -50,6 +61,49 @@ def ferment_jump(read: Read, view: View) -> Iterable[Query]:
         usual = like_typed(read, "gravity", round(sugar, 3))
         said = message("sugar_gravity", gravity=typed(read, "gravity"), usual=usual)
         yield Query("sugar_gravity", "ask", "gravity", said, (Expected("gravity", low, high, sugar),))
+
+
+def _out_of_row(read: Read, view: View, lines: Sequence[Line], temp: float, last: float) -> Iterable[Query]:
+    """A temperature off the row of the last ones and off the last one, by a spread that is this mash's own."""
+    least = limit("mash_spread_c", view)
+    if abs(temp - last) <= limit("alike_spread", view) * least:
+        return
+    temps = [one for line in lines[-ROW:] if (one := figure_in(line["values"], "temp")) is not None]
+    found = alike(temps, least, view)
+    wide = found.high - found.middle if found else 0.0
+    if found is None or min(abs(temp - found.middle), abs(temp - last)) <= wide:
+        return
+    said = message("ferment_jump-row", temp=typed(read, "temp"), readings=found.many,
+                   usual=like_typed(read, "temp", round(found.middle, 1)))
+    yield Query("ferment_jump", "ask", "temp", said, (Expected("temp", found.low, found.high, last),))
+
+
+def _gravity_row(read: Read, view: View) -> Iterable[Query]:
+    """A gravity that stands still from one day to the next, or that has slowed and plunges: misread, or copied."""
+    now = read.number("gravity")
+    lines = gravities(read, view)[-3:] if now is not None else []
+    if now is None or len(lines) < 2:
+        return
+    row = [*((line.at, line.gravity) for line in lines), (view.at, now)]
+    days = [seconds_between(one[0], two[0]) / DAY_S for one, two in pairwise(row)]
+    if min(days) < SHORTEST_DAYS or days[-1] > ROW_DAYS:
+        return
+    falls = [(one[1] - two[1]) / day for (one, two), day in zip(pairwise(row), days, strict=True)]
+    before, fell, last = falls[-2], falls[-1], row[-2][1]
+    share, least = limit("halt_share_pct", view) / 100, limit("halt_fall", view)
+    if fell * days[-1] < -limit("gravity_rise", view) - 1e-9:
+        return  # it rose, which is asked about as such
+    if before >= least and fell < share * before:
+        said = message("ferment_row", gravity=typed(read, "gravity"), before=figure(before, 3, "SG"))
+    elif (len(falls) == 3 and before <= falls[0] and fell > 1.5 * before + limit("again_fall", view) + 1e-9
+          and fell <= limit("fast_per_day", view)):
+        said = message("ferment_row-again", gravity=typed(read, "gravity"), fell=figure(fell, 3, "SG"),
+                       before=figure(before, 3, "SG"))
+    else:
+        return
+    near = last - before * days[-1]
+    yield Query("ferment_row", "ask", "gravity", said,
+                (Expected("gravity", near - 0.5 * before * days[-1], last - share * before * days[-1], near),))
 
 
 def ferment_close(read: Read, view: View) -> Iterable[Query]:

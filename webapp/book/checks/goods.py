@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query
-from webapp.book.checks.words import figure, rounded
+from webapp.book.before.view import Query, seconds_between
+from webapp.book.checks.words import DAY_S, figure, rounded
 from webapp.kinds.effects.goods import bottles_of, cases_of, find_bottling, holds_case
-from webapp.kinds.expected import Expected
+from webapp.kinds.expected import Expected, Suggestion
 from webapp.kinds.goods_state import Bottling
-from webapp.kinds.message import Param, message
+from webapp.kinds.message import Declared, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.view import View
 
@@ -21,6 +22,8 @@ LIMITS = declare(
     ),
     Limit("transit_gain_pct", 0.3, "%", "Bulk spirit received above what was declared"),
 )
+DOCUMENT_DAYS = 1.0
+DUTIES = ("tax_paid", "in_bond", "export")
 SOURCES = {"seals_broken": "27 CFR 19.621", "bottles_short": "27 CFR 19.465"}
 
 
@@ -55,9 +58,33 @@ def cases_gone(read: Read, view: View) -> Iterable[Query]:
         )
         yield Query("more_than_bottled", "ask", "cases" if "cases" in values else "bottles", said)
     yield from _numbers(read, held, is_back)
+    yield from _removed(read, view, held)
+
+
+def _removed(read: Read, view: View, held: Bottling) -> Iterable[Query]:
+    """A document that stands already, and another duty than the last goods of this bottling to the same place."""
+    why, to_whom, document = (str(read.text(name) or "") for name in ("why", "to_whom", "document"))
+    lines = held.get("removed") or []
+    last = next((line for line in reversed(lines) if line["to_whom"] == to_whom), None)
+    if last and to_whom and why in DUTIES and last["why"] in DUTIES and last["why"] != why:
+        said = message("removed_otherwise", to_whom=to_whom[:60], why=read.param("why"),
+                       usual=Declared(("choice", "dispatch", "why", last["why"])))
+        yield Query("removed_otherwise", "ask", "why", said, suggestions=(Suggestion("why", last["why"], ""),))
+    others = [line for line in lines if line["to_whom"] != to_whom
+              or seconds_between(line["at"], view.at) > DOCUMENT_DAYS * DAY_S]  # of one lorry there may be two lines
+    if document and any(line["document"] == document for line in others):
+        said = message("document_again", document=document[:40])
+        yield Query("document_again", "ask", "document", said)
 
 
 def _numbers(read: Read, held: Bottling, is_back: bool) -> Iterable[Query]:
+    if (none := read.number("cases")) is not None and none <= 0 and read.text("case_from"):
+        named = cases_of(replace(read, values={**read.values, "cases": 1.0}))
+        if named:
+            first, last = named[1:]
+            told = message("case_numbers", first=first, last=last, cases=last - first + 1, typed=figure(none, 0))
+            many = float(last - first + 1)
+            yield Query("case_numbers", "ask", "cases", told, (Expected("cases", many, many),))
     cases = cases_of(read)
     for name in ("case_from", "case_to"):
         case = read.text(name)

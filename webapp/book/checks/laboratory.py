@@ -42,6 +42,8 @@ SOURCES = dict.fromkeys(
     ("lab_over", "lab_not_safely", "lab_under", "lab_strength"), "the law it names; each in lab_limits.json",
 )
 DATA = Path(__file__).with_name("lab_limits.json")
+# What laboratories find in fruit, wine and grain spirit lies within, whatever a law allows; common practice, no source.
+FOUND = {"methanol": (20.0, 2500.0), "volatile_substances": (50.0, 2000.0), "ethyl_carbamate": (0.0, 5.0)}
 CALLED = {"brandy_weinbrand": "brandy", "cider_perry_spirit": "cider_or_perry_spirit"}  # others as the category is
 DIGITS = {"g_hL_pa": 1, "mg_L": 2, "pct_methanol": 3}
 WHOLE_FROM = 100.0  # three figures, as Regulation (EC) No 2870/2000, Annex III.2, 9.2 has results printed
@@ -138,6 +140,7 @@ def lab_result(read: Read, view: View) -> Iterable[Query]:
     what = str(read.text("spirit") or f"{held['what']} {held['material'] or ''}".strip() or read.text("batch") or "")
     place = place_of(view.site())
     yield from _other_strength(read, view, held)
+    yield from _far(read)
     for name in NAMES:
         law = limit_for(name, what, place)
         if law is None or (name not in read.values and f"{name}_below" not in read.values):
@@ -149,6 +152,23 @@ def lab_result(read: Read, view: View) -> Iterable[Query]:
             continue
         if found is not None:
             yield _query(name, found, law, read.number(name))
+
+
+def _far(read: Read) -> Iterable[Query]:
+    """Ask about a result such as no spirit has: a point in the wrong place, the line above, another unit."""
+    for name, (low, high) in FOUND.items():
+        value, unit = read.number(name), read.raw(name).get("unit") or ""
+        spec = read.kind.field(name)
+        if value is None or spec is None or not units_alike(unit, spec.units[0]) or low <= value <= high:
+            continue
+        said = message("lab_far", found=typed(read, name), substance=_called(name),
+                       low=Figure(f"{low:g}", spec.units[0]), high=Figure(f"{high:g}", spec.units[0]))
+        yield Query("lab_far", "ask", name, said, (Expected(name, max(low, 0.01), high),))
+
+
+def units_alike(one: str, other: str) -> bool:
+    """Return whether two units are of one quantity, and so have one canonical unit."""
+    return units.canonical_unit(one) == units.canonical_unit(other)
 
 
 def _other_strength(read: Read, view: View, held: Fill) -> Iterable[Query]:

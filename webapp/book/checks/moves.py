@@ -7,11 +7,12 @@ from collections.abc import Iterable
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.instruments import apart
+from webapp.book.checks.likely import is_copied, is_slip
 from webapp.book.checks.words import figure, rounded, typed, when
 from webapp.kinds.amount import Amount, spirit_volume_ml
-from webapp.kinds.expected import Expected
+from webapp.kinds.expected import Expected, Suggestion
 from webapp.kinds.key import Key
-from webapp.kinds.message import Param, message
+from webapp.kinds.message import Declared, Param, message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.spec import Effect
@@ -35,6 +36,7 @@ LIMITS = declare(
     Limit("emptied_h", 48, "h", "A vessel emptied within"),
 )
 
+MOVES, MOVES_LEAST = 4, 2  # moves from one vessel that make a custom, at most and at least
 GAIN_LEAST_L = 0.02  # what rounding of a dip may pretend
 GAUGED = ("gauge", "distilled_gauge", "cask_regauge", "bottling_gauge")
 GAUGES = ("gauge", "distilled_gauge", "opening", "stock_count", "account_move", "bottling_gauge")
@@ -74,7 +76,10 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
                     (_whole(had, limit("move_rest_pct", view) / 100, gain),))
         return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
-    if had <= 0 or not had * most / 100 < short < had * limit("move_rest_pct", view) / 100:
+    if had > 0 and short >= had * limit("move_rest_pct", view) / 100:
+        yield from _part(read, view, had, moved)
+        return
+    if had <= 0 or not had * most / 100 < short:
         return
     if short <= apart(read, view, "lpa"):
         return
@@ -86,6 +91,60 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
     )
     yield Query("move_balance", "ask", "volume" if "volume" in read.values else "net_weight", said,
                 (_whole(had, most / 100, limit("move_gain_pct", view) / 100),))
+
+
+def _part(read: Read, view: View, had: float, moved: float) -> Iterable[Query]:
+    """Ask about a move of a part where a slip or the line before says that all of it was meant, or all went so far."""
+    at = "volume" if "volume" in read.values else "net_weight"
+    if read.text("to_account") == "removed" or not read.figures.get("lpa"):
+        return
+    gain = limit("move_gain_pct", view) / 100
+    off = min(apart(read, view, "lpa") / moved, limit("move_rest_pct", view) / 100)
+    expects = (_whole(had, max(off, gain), max(off, gain)),)
+    if not (is_copied(read, view, at) or _all_went(read, view) or is_slip(read, at, expects)):
+        return
+    said = message("move_part", vessel=vessel_name(read.mark, view), had=rounded(had, 2, "LPA"),
+                   moved=rounded(moved, 2, "LPA"), left=rounded(had - moved, 2, "LPA"))
+    yield Query("move_part", "ask", at, said, expects)
+
+
+def _all_went(read: Read, view: View) -> bool:
+    """Return whether each of the last moves took all that was there: what was gauged after it had no remnant."""
+    lines, gauged = view.recent(read.mark, "account_move")[-2:], view.recent(read.mark, "fraction_gauge")
+    after = [next((one for one in gauged if one["at"] > line["at"]), None) for line in lines]
+    return len(after) == 2 and all(one is not None and one["values"].get("remnant") == 0 for one in after)
+
+
+def account_habit(read: Read, view: View) -> Iterable[Query]:
+    """A move into another account or tank than those before it from this vessel; a deposit that changes none."""
+    source, target, tank = read.text("from_account"), read.text("to_account"), read.text("to_vessel") or ""
+    if read.text("purpose") == "deposit" and source and source == target:
+        yield Query("account_same", "ask", "to_account", message("account_same", account=source))
+        return
+    lines = view.recent(read.mark, "account_move")[-MOVES:]
+    lines = [line for line in lines if line["values"].get("purpose") == read.text("purpose")]
+    # One deposit of a spirit tells where the next of it goes; of other moves it takes two.
+    is_alike = lines and read.text("purpose") == "deposit" and lines[-1]["values"].get("spirit") == read.text("spirit")
+    if len(lines) < (1 if is_alike else MOVES_LEAST):
+        return
+    accounts = {line["values"].get("to_account") for line in lines}
+    if len(accounts) == 1 and target and target not in accounts:
+        was = str(accounts.pop())
+        said = message("account_habit", account=read.param("to_account"),
+                       usual=Declared(("choice", "account_move", "to_account", was)))
+        yield Query("account_habit", "ask", "to_account", said, suggestions=(Suggestion("to_account", was, ""),))
+        return
+    tanks = {str(line["values"].get("to_vessel") or "") for line in lines}
+    was = tanks.pop()
+    if tanks or not was or not tank or tank == was or not _has_room(was, read, view):
+        return
+    said = message("moved_elsewhere", vessel=vessel_name(tank, view), usual=vessel_name(was, view))
+    yield Query("moved_elsewhere", "ask", "to_vessel", said, suggestions=(Suggestion("to_vessel", was, ""),))
+
+
+def _has_room(mark: str, read: Read, view: View) -> bool:
+    held, capacity = view.state(mark)["holds"] or NO_FILL, (view.vessel(mark) or NO_ROW).get("capacity_l")
+    return bool(capacity and (held["volume_l"] or 0.0) + spirit_read(read).volume_ml / 1000 <= capacity)
 
 
 def _whole(had: float, less: float, more: float) -> Expected:

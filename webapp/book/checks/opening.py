@@ -11,6 +11,7 @@ from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.cask import drift_in
 from webapp.book.checks.moves import vessel_name
+from webapp.book.checks.product_limits import place_of
 from webapp.book.checks.words import (
     DAY_S,
     YEAR_DAYS,
@@ -33,9 +34,13 @@ from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("opening_off_pct", 1.0, "%", "Opening stock off what the book has in the vessel already"),
+    Limit("cask_weak_pct", 37.5, "% vol", "Spirit in a cask is taken in with at least",
+          "Regulation (EU) 2019/787, Annex I, fruit spirit: bottled at 37.5 % vol at least"),
+    Limit("cask_weak_us_pct", 40.0, "% vol", "In the US with at least", "27 CFR 5.145: bottled at 80 proof at least"),
     Limit("opening_years", 60, "years", "Opening stock filled longer ago is asked about"),
 )
 
+MOST_IN_WOOD_PCT, USUAL_IN_WOOD_PCT = 75.0, 60.0  # common practice, no source
 QUANTITIES = ("gross", "net_weight", "volume")
 DAYS = ("filled_on", "aged_since", "bottled_on")
 
@@ -60,6 +65,17 @@ def opening_stock(read: Read, view: View) -> Iterable[Query]:
             said=rounded(now, 2, "LPA"),
         )
         yield Query("opening_again", "ask", "", said)
+
+
+def opening_weak(read: Read, view: View) -> Iterable[Query]:
+    """A cask of spirit weaker than any is bottled: wood holds what is to be reduced yet."""
+    now, row = read.figures.get("true_strength"), view.vessel(read.mark)
+    least = limit("cask_weak_us_pct" if place_of(view.site()) == "US" else "cask_weak_pct", view)
+    if now is None or not row or row["sort"] != "cask" or now >= least:
+        return
+    said = message("opening_weak", now=figure(now, 1, "pct_vol"), least=figure(least, 1, "pct_vol"))
+    yield Query("opening_weak", "ask", strength_field(read), said,
+                (Expected("true_strength", least, MOST_IN_WOOD_PCT, USUAL_IN_WOOD_PCT),))
 
 
 def _is_seen(held: Fill) -> bool:

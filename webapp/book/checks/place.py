@@ -16,7 +16,8 @@ def place_differs(read: Read, view: View) -> Iterable[Query]:
     """A vessel found where the book does not have it. Answered with "it stands", the book has it there."""
     place = (read.text("place") or "").strip()
     booked = place_of(view, read.mark) if read.mark else ""
-    if read.text("found") != "here" or not read.mark or not place or place == booked:
+    is_here = read.text("found") == "here" or (read.kind.name == "opening" and bool(booked))
+    if not is_here or not read.mark or not place or place == booked:
         return
     name = _name(view, read.mark)
     other = swapped_with(view, booked, place)

@@ -149,7 +149,7 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
         by_table = float(vapour_temp_c(now, height_m))
     except OutOfDomain:
         return
-    own = _own_offset(view.run_on(read.mark), height_m, vapour - by_table, view)
+    own = own_offset(view.run_on(read.mark), height_m, vapour - by_table, view)
     wanted = by_table + (own[0] if own else offset_of(view.state(read.mark)))
     off = min(limit("vapour_off_c", view), own[1]) if own else limit("vapour_off_c", view)
     if abs(vapour - wanted) <= off:
@@ -162,7 +162,7 @@ def vapour_strength(read: Read, view: View) -> Iterable[Query]:
     yield Query("vapour_strength", "ask", "vapour_temp", said, expects)
 
 
-def _own_offset(run: Run | None, height_m: float, now: float, view: View) -> tuple[float, float] | None:
+def own_offset(run: Run | None, height_m: float, now: float, view: View) -> tuple[float, float] | None:
     """Return how far the thermometer of this very run stood off so far, and how far off that a reading may be. [degC]
 
     Middle and spread are medians, so one mistyped reading moves neither. now: how far it stands off. None where it
@@ -183,6 +183,21 @@ def _own_offset(run: Run | None, height_m: float, now: float, view: View) -> tup
     middle = median(found)
     spread = MAD_TO_SPREAD * median(abs(one - middle) for one in found)
     return middle, limit("alike_spread", view) * max(spread, limit("vapour_spread_c", view))
+
+
+def vapour_apart(read: Read, view: View) -> float | None:
+    """Return how far the vapour is off that of the strength typed, by the thermometer of this run. [degC] or None"""
+    now, vapour, run = read.figures.get("true_strength"), read.number("vapour_temp"), view.run_on(read.mark)
+    if now is None or vapour is None or run is None:
+        return None
+    height_m, found = float(view.site().get("height_m") or 0), []
+    for line in run["readings"][-OWN_MOST:]:
+        pct, read_c = line.get("true_strength"), line.get("vapour_temp")
+        if pct is not None and read_c is not None and OFF_STILL_PCT[0] <= pct <= OFF_STILL_PCT[1]:
+            found.append(read_c - float(vapour_temp_c(pct, height_m)))
+    if len(found) < 2 or not OFF_STILL_PCT[0] <= now <= OFF_STILL_PCT[1]:
+        return None
+    return vapour - float(vapour_temp_c(now, height_m)) - median(found)
 
 
 def offset_of(still: Vessel) -> float:

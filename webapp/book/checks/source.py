@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query
+from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.blend import reduce_target
 from webapp.book.checks.cask import past_of, usual_drift
 from webapp.book.checks.instruments import apart
 from webapp.book.checks.moves import vessel_name
-from webapp.book.checks.words import figure, strength_field
+from webapp.book.checks.words import DAY_S, figure, strength_field
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
@@ -21,6 +21,7 @@ LIMITS = declare(
     Limit("source_wash_pct", 0.5, "% vol", "Strength of wash off that of its closed ferment by"),
 )
 
+LATELY_DAYS = 30  # in so few days a strength in wood goes nowhere
 OUT_OF = ("cask_fill", "top_up")  # of these the vessel that it comes from is named; others speak of their own
 
 
@@ -35,7 +36,8 @@ def source_strength(read: Read, view: View) -> Iterable[Query]:
         booked = held["strength_pct"]
         most = limit("source_wash_pct" if held["mash"] else "source_off_pct", view)
         row = view.vessel(mark)
-        if row and row["sort"] == "cask" and (past := past_of(mark, view)):
+        past = past_of(mark, view) if row and row["sort"] == "cask" else []
+        if past and seconds_between(past[-1].at, view.at) > LATELY_DAYS * DAY_S:
             most = max(most, usual_drift(past[-1], view))
         off = abs(now - booked)
         if off <= most + 1e-9 or ("true_strength" in read.figures and off <= apart(read, view, "true_strength")):

@@ -20,7 +20,11 @@ LIMITS = declare(
     Limit("two_people_h", 24, "h", "Two people at one vessel within"),
 )
 
-ONCE = ("run_name",)
+STOCK_MOVES = ("fruit_intake", "account_move", "top_up", "reduce", "chill_filter")
+FIGURES_LEAST = 3  # so many figures of readings are not the same by chance
+SOON_H = 3.0  # a vessel is hardly read twice in so short a time and found the same
+WORDS_LEAST = 3
+ONCE = ("run_name", "serial")
 
 
 def _name(code: str, view: View) -> str:
@@ -44,6 +48,11 @@ def _nearly_equal(read: Read, before: Mapping[str, Value], least: int = 1) -> bo
     return numbers >= least
 
 
+def _has_none(read: Read) -> bool:
+    """Return whether an entry has no figures, and says enough in words to be known again."""
+    return len(read.values) >= WORDS_LEAST and not any(isinstance(one, int | float) for one in read.values.values())
+
+
 def _asked_as_two_people(read: Read, line: Line) -> bool:
     return "two_people" in read.kind.checks and line["person"] != read.entry["person"]
 
@@ -54,7 +63,7 @@ def twice(read: Read, view: View) -> Iterable[Query]:
         apart_s = seconds_between(line["at"], view.at)
         if apart_s > limit("twice_min", view) * 60:
             return
-        if _nearly_equal(read, line["values"]) and not _asked_as_two_people(read, line):
+        if _nearly_equal(read, line["values"], 0 if _has_none(read) else 1) and not _asked_as_two_people(read, line):
             ago: Param = time_span(apart_s) if apart_s >= 1 else "none"
             by = "none" if line["person"] == read.entry["person"] else _name(line["person"], view)
             yield Query("twice", "ask", "", message("twice", at=when(line["at"], read, view), before=ago, by=by))
@@ -62,14 +71,18 @@ def twice(read: Read, view: View) -> Iterable[Query]:
 
 
 def moved_twice(read: Read, view: View) -> Iterable[Query]:
-    """The same figures of an entry that moves stock, hours before: logged again, or the line before copied."""
+    """The same figures of a move, or many of a reading, hours before: logged again, or the line before copied."""
     if not read.mark:
         return
     for line in reversed(view.recent(read.mark, read.kind.name)):
         apart_s = seconds_between(line["at"], view.at)
         if apart_s > limit("moved_twice_h", view) * 3600:
             return
-        if apart_s > limit("twice_min", view) * 60 and _nearly_equal(read, line["values"], least=2):
+        is_move = read.kind.name in STOCK_MOVES
+        if not is_move and apart_s > SOON_H * 3600:
+            return
+        least = 2 if is_move else FIGURES_LEAST
+        if apart_s > limit("twice_min", view) * 60 and _nearly_equal(read, line["values"], least):
             yield Query("moved_twice", "ask", "", message("moved_twice", at=when(line["at"], read, view)))
             return
 

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from webapp.kinds.amount import Amount, spirit_of
 from webapp.kinds.effects.cask import mixed_age
-from webapp.kinds.goods_state import Bottling, BottlingFacts, Cases, Named, Removal
+from webapp.kinds.goods_state import Bottling, BottlingFacts, Cases, Named, Removal, Removed
 from webapp.kinds.key import (
     DESTROYED,
     NOT_ACCOUNTED,
@@ -39,6 +39,7 @@ from webapp.kinds.view import View
 
 _CASE = re.compile(r"\s*(.*?)(\d{1,12})\s*(R?)\s*", re.IGNORECASE | re.DOTALL)
 RANGES_MOST = 200
+REMOVED_MOST = 12
 OUT_TO = {
     "tax_paid": REMOVED, "in_bond": REMOVED, "export": REMOVED, "sample": SAMPLE,
     "broken": SPILL, "destroyed": DESTROYED, "missing": SHORTAGE,
@@ -111,8 +112,8 @@ def begin_bottling(post: Posting, about: BottlingFacts, amount: Amount, source: 
     """Put the good bottles of a bottling on an account of their own: tank, or received -> bottling."""
     key = bottling_key(post.view.root)
     bottling: Bottling = {
-        **about, "bottled_ul": amount.lpa_ul, "on_hand": about["good"], "gone": [], "lpa_ul": 0, "volume_ml": 0,
-        "mass_g": 0,
+        **about, "bottled_ul": amount.lpa_ul, "on_hand": about["good"], "gone": [], "removed": [], "lpa_ul": 0,
+        "volume_ml": 0, "mass_g": 0,
     }
     post.keep(key, bottling)
     post.move(source, key, amount, reason)
@@ -143,7 +144,10 @@ def removal(read: Read, view: View) -> Effect:
             _make_ready(post, tank, held)
         post.move(key, into, _of_stock(post.stock(key), held, held["on_hand"], many), why)
         gone = _with(held["gone"], cases_of(read))
-        post.put(key, on_hand=max(held["on_hand"] - many, 0), gone=gone)
+        left: Removed = {"at": view.at, "why": why, "to_whom": read.text("to_whom") or "",
+                         "document": read.text("document") or ""}
+        removed = [*held.get("removed", []), left][-REMOVED_MOST:]
+        post.put(key, on_hand=max(held["on_hand"] - many, 0), gone=gone, removed=removed)
         if many >= held["on_hand"]:
             post.clear(key, into, why)  # what rounding left
     line: Removal = {
