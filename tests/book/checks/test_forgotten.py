@@ -75,9 +75,8 @@ def test_parts_of_a_run_are_gauged_in_the_order_of_the_house():
 def test_a_run_that_is_gauged_to_its_end_has_ended():
     book = Ledger()
     book.enter("charge", "S1", "2025-09-25 08:05", run_name="R-1", heads_to="R1", hearts_to="R2", tails_to="R3", **WASH)
-    for event, at, receiver in (("first_drop", "09:03", ""), ("heads_cut", "09:21", "R2"), ("hearts_cut", "11:47", "R3")):
-        more = {"receiver": receiver} if receiver else {}
-        book.enter("cut", "S1", f"2025-09-25 {at}", event=event, **more)
+    for event, at, receiver in (("heads_cut", "09:21", "R2"), ("hearts_cut", "11:47", "R3")):
+        book.enter("cut", "S1", f"2025-09-25 {at}", event=event, receiver=receiver)
     assert "run_not_ended" not in codes(gauged(book, "hearts", "R2", "32.3", "70.5", "12:26"))
     assert "run_not_ended" in codes(gauged(book, "tails", "R3", "14.3", "28.2", "13:32"))
 

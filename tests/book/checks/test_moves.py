@@ -243,8 +243,8 @@ def emptied_before(times: int, **last: str) -> list:
     for day in range(times + 1):
         book.enter("fraction_gauge", "R2", f"2025-09-{10 + day} 13:00", still="S1", fraction="hearts", remnant="0",
                    volume="100", strength="70", temp="20", goes_to="stays")
-        more = last if day == times else {}
-        asked = book.enter("account_move", "R2", f"2025-09-{10 + day} 14:00", **{**given, "serial": str(day + 1), **more})
+        more = {"serial": str(day + 1), **(last if day == times else {})}
+        asked = book.enter("account_move", "R2", f"2025-09-{10 + day} 14:00", **{**given, **more})
     return asked
 
 
@@ -261,6 +261,7 @@ def test_a_move_goes_where_those_before_it_went():
     assert query.words == "To T4; what went from here before went to T1, which has room. Which tank is it?"
     assert [one.raw for one in query.suggestions] == [make_mark("T1")]
     assert "moved_elsewhere" not in codes(emptied_before(1, to_vessel="T4", spirit="pear"))  # another spirit
-    query = next(one for one in emptied_before(1, to_account="processing", to_vessel="T4") if one.code == "account_habit")
+    elsewhere = emptied_before(1, to_account="processing", to_vessel="T4")
+    query = next(one for one in elsewhere if one.code == "account_habit")
     assert [one.raw for one in query.suggestions] == ["storage"]
     assert "account_same" in codes(emptied_before(0, to_account="production"))

@@ -29,8 +29,9 @@ def test_each_part_of_a_run_has_its_receiver():
     def charged(**receivers: str) -> list:
         book = Ledger()
         given = {"from_vessel": "T1", "wash": "400", "wash_strength": "30"}
+        before = {"heads_to": "R1", "hearts_to": "R2", "tails_to": "R3"}
         book.enter("gauge", "T1", "2025-09-24 08:00", volume="900", strength="30", temp="20")
-        book.enter("charge", "S1", f"{DAY} 08:05", run_name="R-1", heads_to="R1", hearts_to="R2", tails_to="R3", **given)
+        book.enter("charge", "S1", f"{DAY} 08:05", run_name="R-1", **before, **given)
         book.enter("run_end", "S1", f"{DAY} 13:00", reason="time")
         return book.enter("charge", "S1", f"{DAY} 14:05", run_name="R-2", **given, **receivers)
 
@@ -55,8 +56,9 @@ def planned(book: Ledger, draws: str, target: str, tank: str = "T1", **more: str
 
 
 def test_a_vat_comes_to_what_its_parts_and_its_water_come_to():
-    """160 kg at 60 % vol are 176.2 L and 105.7 L of pure alcohol; 42 % of it are 251.7 L, 236.7 kg: 76.7 kg of water; buoyancy
-    of air makes it 0.1 % more."""
+    """160 kg at 60 % vol are 176.2 L and 105.7 L of pure alcohol; 42 % of it are 251.7 L, 236.7 kg: 76.7 kg of water;
+    the buoyancy of air makes it 0.1 % more.
+    """
     draws = f"{C4} 80; {C5} 80"
     assert planned(casks(), draws, "42.0", water="76.7") == []
     query = only(planned(casks(), draws, "47.0", water="76.7"), "vat_sum")

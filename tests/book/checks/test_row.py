@@ -14,7 +14,8 @@ def test_a_figure_that_each_reading_of_the_run_had_is_missed():
     query = only(reading(in_hearts(), "10:40", "71.0"), "row_gap")
     assert (query.weight, query.field) == ("ask", "vapour_temp")
     assert query.words == (
-        "Vapour temperature stands in each of the last 3 lines and not in this one. Type it, or say that it was not read."
+        "Vapour temperature stands in each of the last 3 lines and not in this one. "
+        "Type it, or say that it was not read."
     )
     book = in_hearts()
     reading(book, "10:30", "71.5")  # the row is broken, so the next is not asked
@@ -58,7 +59,9 @@ def with_plates(plates: str, *, event: str = "") -> list:
 def test_plates_stay_until_somebody_moves_one():
     assert codes(with_plates("3")) == []
     query = only(with_plates("8"), "plates_moved")
-    assert query.words == "Plates 8, and 3 at 10:40; none is logged as taken in or out since. Look again, or log the change."
+    assert query.words == (
+        "Plates 8, and 3 at 10:40; none is logged as taken in or out since. Look again, or log the change."
+    )
     assert [one.raw for one in query.suggestions][:1] == ["3"]
     assert codes(with_plates("2", event="plate_out")) == []
     assert "plates_moved" in codes(with_plates("3", event="plate_out"))
