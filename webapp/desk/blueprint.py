@@ -8,8 +8,11 @@ from typing import TYPE_CHECKING
 from flask import Blueprint, current_app, g
 
 from webapp.access import current
+from webapp.book.house.registry import SORTS
 from webapp.desk import figures
 from webapp.trade import units
+from webapp.words import local
+from webapp.words.desk import say
 
 if TYPE_CHECKING:
     from webapp.book.fold.heading import Heading
@@ -101,6 +104,8 @@ def _certificate_trouble() -> str:
 
 for filter_name, make in figures.FILTERS.items():
     bp.add_app_template_filter(make, filter_name)
+for made in (local.number, local.long_day, local.weekday_and_time):
+    bp.add_app_template_filter(made)
 
 
 @bp.app_template_filter("unit_symbol")
@@ -134,8 +139,13 @@ def local_clock(stamp: str | None) -> str:
 @bp.app_template_filter("house_day")
 def house_day(seconds: float) -> str:
     """Return the day of a time since 1970 [s] as the house's clock shows it: 2 Dec 2026."""
-    day = _at_house(datetime.fromtimestamp(seconds, UTC).isoformat())
-    return f"{day.day} {day:%b %Y}"
+    return local.short_day(_at_house(datetime.fromtimestamp(seconds, UTC).isoformat()))
+
+
+@bp.app_template_filter("sort_name")
+def sort_name(sort: str) -> str:
+    """Return what a sort of vessel is called."""
+    return say(f"desk-sort-{sort}") if sort in SORTS else sort
 
 
 @bp.app_template_filter("pair_with")

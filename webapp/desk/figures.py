@@ -11,6 +11,7 @@ from webapp.desk.chart import Chart, Series
 from webapp.trade import units
 from webapp.trade.uncertainty import Uncertain, expanded
 from webapp.words.houseunits import US, decimals_in, text_in, unit_in, value_in
+from webapp.words.local import number
 
 # On the desk's pages pure alcohol is counted in litres, and the word stands beside.
 _SIGNS = {"LPA": "L"}
@@ -36,9 +37,9 @@ def figure(value: float | None, unit: str, decimals: int | None = 1, *, plus: bo
     if value is None:
         return ""
     if decimals is None:
-        return text_in(f"{value:g}", unit, current.house)
+        return number(text_in(f"{value:g}", unit, current.house))
     shown = value_in(value, unit, current.house, is_apart=apart)
-    return f"{shown:{'+' if plus else ''}.{decimals_in(decimals, unit, current.house)}f}"
+    return number(f"{shown:{'+' if plus else ''}.{decimals_in(decimals, unit, current.house)}f}")
 
 
 def amount(value: float | None, unit: str, decimals: int | None = 1) -> str:
@@ -50,7 +51,7 @@ def off_by(known: Uncertain, unit: str, decimals: int = 1) -> str:
     """Return the expanded uncertainty of a figure, k = 2, in the house's unit without its sign: ± 0.41."""
     digits = decimals_in(decimals, unit, current.house)
     standard = abs(value_in(known.standard, unit, current.house, is_apart=True))
-    return f"± {expanded(standard, digits):.{digits}f}"
+    return f"± {number(f'{expanded(standard, digits):.{digits}f}')}"
 
 
 def yielded(value: float, of: str, decimals: int = 2) -> str:

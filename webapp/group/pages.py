@@ -17,7 +17,7 @@ from webapp.book.lineage.lineage import Trace
 from webapp.book.periods.periods import litres
 from webapp.book.periods.words import CAUTION
 from webapp.book.record.errors import BookError
-from webapp.desk.blueprint import local_time, unit_symbol
+from webapp.desk.blueprint import local_time, sort_name, unit_symbol
 from webapp.desk.figures import FILTERS
 from webapp.desk.periods.rows import ROUNDED, rounding
 from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, sections, standing_spirit
@@ -29,6 +29,7 @@ from webapp.group.folds import Folds
 from webapp.group.store import GroupBusy, Store
 from webapp.group.tracing import Tracing
 from webapp.serving import phone_trust
+from webapp.words import local
 
 bp = Blueprint("group", __name__, url_prefix="/group")
 ROOMS = [
@@ -40,6 +41,8 @@ ROOMS = [
 bp.add_app_template_filter(percent, "percent")
 bp.add_app_template_filter(local_time, "local_time")
 bp.add_app_template_filter(unit_symbol, "unit_symbol")
+bp.add_app_template_filter(sort_name)
+bp.add_app_template_filter(local.number)
 for name, make in FILTERS.items():
     bp.add_app_template_filter(make, name)
 

@@ -78,6 +78,18 @@ class Later(str):
         """Return what it says on a page."""
         return t(str.__str__(self), **self.params)
 
+    def __mod__(self, values: object) -> str:
+        """Return what it says, filled in: validators put their limits in so."""
+        return str(self) % values
+
+    def __add__(self, other: str) -> str:
+        """Return what it says, and more."""
+        return f"{self}{other}"
+
+    def __radd__(self, other: str) -> str:
+        """Return more, and what it says."""
+        return f"{other}{self}"
+
     def __format__(self, spec: str) -> str:
         """Return what it says, as a part of a text."""
         return format(str(self), spec)

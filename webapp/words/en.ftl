@@ -911,7 +911,7 @@ desk-frame-this_is_the_demo_nothing = This is the demo: nothing here is real. { 
 desk-frame-name_a_folder_on_another = Name a folder on another disk
 desk-frame-this_book_has_no_backups = This book has no backups yet. { $link }; they then come daily by themselves.
 desk-frame-the_book_goes_on_with = { $unjudged } The book goes on with it by itself; hand-ins need not wait.
-desk-frame-other_rules_have_judged_the = Other rules have judged the book, and { $values } { $values ->
+desk-frame-other_rules_have_judged_the = Other rules have judged the book, and { $entries } { $entries ->
     [one] entry
    *[other] entries
   } came out otherwise than before. { $link }.
@@ -920,7 +920,6 @@ desk-frame-other_rules_have_judged_the = Other rules have judged the book, and {
 
 desk-common-look_at_it = Look at it
 desk-common-look_at_them = Look at them
-desk-common-note = note
 desk-common-reason = Reason
 desk-common-amend = Amend
 desk-common-at = at { $strength_pct }
@@ -1104,6 +1103,10 @@ desk-common-labels_to_hold_a_phone = Labels to hold a phone to
 desk-common-print_them_a4 = Print them, A4
 desk-common-to_the_doors = To the doors
 desk-common-no_site_has_handed_in = No site has handed in yet.
+desk-common-unnamed = unnamed
+desk-common-something = something
+desk-common-a_run = run
+desk-common-a_bottling = bottling
 
 ## desk-parts
 
@@ -1147,13 +1150,16 @@ desk-vat-must_go_in = { $name } must go in
 desk-vat-years_of_by_the_papers = Years of { $name } by the papers
 desk-vat-work_it_out = Work it out
 desk-vat-begin_again = Begin again
-desk-vat-at_from_vessel = { $bold } at { $bold2 }, { $lpa_l }{ $what }, from { $count } vessel{ $count2 }
+desk-vat-at_from_vessel = { $bold } at { $bold2 }, { $lpa_l }{ $pure }, from { $count } { $count ->
+    [one] vessel
+   *[other] vessels
+  }
 desk-vat-of_water = { $water_kg } of water
 desk-vat-and = and { $bold }
 desk-vat-youngest_years_in_wood = Youngest { $what } years in wood
 desk-vat-by_papers_only_of = by papers only of { $by_papers }
 desk-vat-a_part_of_it_is = A part of it is of no known age.
-desk-vat-that_is_less_than_asked = That is { $off } { $is_off ->
+desk-vat-that_is_less_than_asked = That is { $off } { $is_more ->
     [yes] more
    *[no] less
   } than asked for.
@@ -1204,7 +1210,7 @@ desk-cask-casks_like_it = casks like it
 desk-cask-the_law_allows = the law allows
 desk-cask-here_as_the_share_that = { $words } Here as the share that goes in a year. A caution level, no proof that a loss is usual, and no legal advice: compare with the house's own casks first.
 desk-cask-of_pure_alcohol = of pure alcohol
-desk-cask-between_its_last_two_gauges = Between its last two gauges, { $when } and { $when2 }, { $value } { $part }{ $what } went; ± is twice the standard uncertainty, by the class of scale, glass and thermometer.
+desk-cask-between_its_last_two_gauges = Between its last two gauges, { $when } and { $when2 }, { $value } { $part }{ $pure } went; ± is twice the standard uncertainty, by the class of scale, glass and thermometer.
 desk-cask-compared_with = Compared with
 desk-cask-no_other_cask_to_compare = No other cask to compare with: plain figures for its size.
 desk-cask-what_it_will_hold = What it will hold
@@ -1226,7 +1232,7 @@ desk-cask-its_fill = its fill
 desk-cask-and_more = and more
 desk-cask-pure_alcohol2 = Pure alcohol
 desk-cask-strength2 = Strength
-desk-cask-volume_at = Volume at
+desk-cask-volume_at = Volume at { $temp }
 
 ## desk-casks
 
@@ -1260,6 +1266,7 @@ desk-ferment-runs_of_charged_scaled_to = { $runs } { $runs ->
 desk-ferment-gravity_low_wines_and_spirits = Gravity, low wines and spirits count one thing in three ways that do not know of each other; old law took the greatest. Far apart: look at dips, strengths and the wash.
 desk-ferment-not_read_yet = Not read yet.
 desk-ferment-greatest = greatest
+desk-ferment-title = { $what } in { $mark }
 
 ## desk-ferments
 
@@ -1356,8 +1363,7 @@ desk-entry-how_it_came = How it came
 desk-entry-typed_at = Typed at
 desk-entry-received = Received
 desk-entry-phones_clock = Phone's clock
-desk-entry-n0f_min = %.0f min
-desk-entry-fast = { $what } { $is_skew_s ->
+desk-entry-fast = { $what } { $is_slow ->
     [yes] slow
    *[no] fast
   }
@@ -1425,9 +1431,7 @@ desk-bottling-checks_of_the_line = Checks of the line
 desk-bottling-tank_gauge_and_label = Tank gauge and label
 desk-bottling-no_bottling_tank_gauge_yet = No bottling tank gauge yet. Gauge the tank after all treatment, before the first bottle.
 desk-bottling-at = { $volume } at { $strength }
-desk-bottling-vol = % vol
-desk-bottling-n1f_to_1f_vol = (%.1f to %.1f %% vol)
-desk-bottling-a_label_may_say_to = { $when }, { $tank }: { $bold } ({ $what }). A label may say { $low } to { $high }{ $what2 } and be within { $what3 } of it
+desk-bottling-a_label_may_say_to = { $when }, { $tank }: { $bold } ({ $what }). A label may say { $low } to { $high }{ $span } and be within { $most } of it
 desk-bottling-it_says = it says { $said }
 desk-bottling-leave_room_for_what_glass = Leave room for what glass and thermometer pretend.
 desk-bottling-it_fills_bottles_of_l = It fills { $what } bottles of { $what2 } L, nothing left behind.
@@ -1450,8 +1454,9 @@ desk-bottling-library = Library
 desk-bottling-good = Good
 desk-bottling-to = { $case_from } to { $case_to }
 desk-bottling-nothing_has_left_the_tank = Nothing has left the tank yet.
-desk-bottling-gauged_bottled_not_in_a = Gauged { $gauged }, bottled { $bottled }: { $off }{ $what } ({ $what2 } %) not in a bottle.
+desk-bottling-gauged_bottled_not_in_a = Gauged { $gauged }, bottled { $bottled }: { $off }{ $pure } ({ $what2 } %) not in a bottle.
 desk-bottling-batch = Batch { $name }
+desk-bottling-span = { $low } to { $high } % vol
 
 ## desk-limits
 
@@ -1605,6 +1610,8 @@ desk-parties-note = Note
 
 desk-party_edit-a_papers_and_entries_call = A { $role }. Papers and entries call them by this name, so it stays; under another name they are somebody new.
 desk-party_edit-new_customer_or_grower = New customer or grower
+desk-party_edit-supplier = supplier
+desk-party_edit-customer = customer
 
 ## desk-passkey_new
 
@@ -1646,9 +1653,8 @@ desk-phones-the_camera_does_not_scan = The camera does not scan?
 desk-phones-open_on_the_phone_and = Open { $bold } on the phone and type, within { $minutes } minutes:
 desk-phones-no_code_has_0_o = No code has 0, O, 1, I, L or U in it, and its last character checks the others. Scanned or typed, it is good for one phone.
 desk-phones-a_phone_that_does_not = A phone that does not trust this server yet
-desk-phones-it_opens = It opens
+desk-phones-it_opens = It opens { $place } first. There it must show these groups: { $groups }
 desk-phones-the_trust_page = the trust page
-desk-phones-first_there_it_must_show = first. There it must show these groups: { $code }
 desk-phones-make_a_code_for_a = Make a code for a new phone
 desk-phones-no_phone_is_let_in = No phone is let in yet.
 desk-phones-entries_seen = Entries seen
@@ -1664,10 +1670,10 @@ desk-phones-counts_twice = Counts twice:
 desk-phones-more_than_one_entry_has = { $bold } more than one entry has the same number of this phone. There are two copies of it, or it was set up from an older copy. All entries are in the book. Look for the other phone; if you cannot tell, shut it out and let it in anew.
 desk-phones-counts_twice2 = counts twice
 desk-phones-missing = missing
-desk-phones-ask = ask
-desk-phones-n0f_min_s = %.0f min %s
-desk-phones-slow = slow
-desk-phones-fast = fast
+desk-phones-clock_off = { $minutes } min { $is_slow ->
+    [yes] slow
+   *[no] fast
+  }
 
 ## desk-proof
 
@@ -1750,6 +1756,7 @@ desk-you-your_password = Your password
 desk-you-change_it = Change it
 desk-you-forgotten_the_office_makes_you = Forgotten? The office makes you an invitation; nobody can read the old one.
 desk-you-here = here
+desk-you-look = look
 
 ## desk-laboratory_parts
 
@@ -1774,16 +1781,15 @@ desk-certificates-no_certificate_yet_log_one = No certificate yet. Log one from 
 desk-casks_by_year-at_the_end_of_a = At the end of a month
 desk-casks_by_year-casks_by_kind_and_year = Casks by kind and year
 desk-casks_by_year-at_the_end_of = At the end of
-desk-casks_by_year-filled_casks = Filled casks
+desk-casks_by_year-filled_casks = Filled casks { $when }, by what they hold and the year of their fill; { $what } as last gauged.
 desk-casks_by_year-at_the_end_of2 = at the end of { $month }
 desk-casks_by_year-now = now
-desk-casks_by_year-by_what_they_hold_and = by what they hold and the year of their fill; { $what } as last gauged.
-desk-casks_by_year-no_cask_is_full = No cask is full
-desk-casks_by_year-then = then
-desk-casks_by_year-yet = yet
+desk-casks_by_year-no_cask_is_full = No cask is full yet.
 desk-casks_by_year-wood = Wood
 desk-casks_by_year-with = With ±
 desk-casks_by_year-by_papers_only = by papers only
+desk-casks_by_year-some_by_papers = { $casks } by papers only
+desk-casks_by_year-no_cask_was_full = No cask is full then.
 
 ## desk-close
 
@@ -1794,9 +1800,8 @@ desk-close-out = Out, { $what }
 desk-close-end = End, { $what }
 desk-close-every_line_with_its = Every line, with its ±
 desk-close-what_is_made_of = What ± is made of
-desk-close-in_the_name_of_this = In the name of { $name }, this closes
-desk-close-months_to = { $count } months, { $months } to { $months2 },
-desk-close-for_good_the_figures_stay = for good: the figures stay as they are. An entry that comes later about this time is adjusted in the first open month, where everybody sees it.
+desk-close-in_the_name_of_this = In the name of { $name }, this closes { $months } for good: the figures stay as they are. An entry that comes later about this time is adjusted in the first open month, where everybody sees it.
+desk-close-months_to = { $count } months, { $first } to { $last },
 desk-close-each_of_them = each of them
 desk-close-look_at_first = Look at { $link } first.
 desk-close-answer_them = answer { $count ->
@@ -1875,8 +1880,6 @@ desk-seasons-litres_gauged_not_litres_taxed = Litres gauged, not litres taxed
 desk-seasons-gauged_not_taxed = Gauged, not taxed
 desk-seasons-a_season_runs_twelve_months = { $what }. A season runs twelve months from July; a house south of the line sets its month in the settings.
 desk-seasons-made_by_fermentation = Made by fermentation
-desk-seasons-of_fruit = of fruit
-desk-seasons-wash_charged_in_d_runs = Wash charged in %d runs
 desk-seasons-hearts = Hearts
 desk-seasons-heads = Heads
 desk-seasons-feints_on_hand = Feints on hand
@@ -1885,16 +1888,20 @@ desk-seasons-between_two_dips_of_low = Between two dips of low wines
 desk-seasons-found_by_gauges_after_collection = Found by gauges after collection
 desk-seasons-lost_out_of_the_stills = Lost out of the stills, by entry
 desk-seasons-on_a_still_now = On a still now
+desk-seasons-made_of_fruit = Made by fermentation from { $fruit } of fruit
+desk-seasons-wash_charged = Wash charged in { $runs } runs
 
 ## desk-runs_parts
 
 desk-runs_parts-in_out = In { $charged }, out { $came }:
-desk-runs_parts-not_accounted_for = { $open }{ $what } ({ $what2 } %) not accounted for.
-desk-runs_parts-more_than_went_in = { $what }{ $what2 } ({ $what3 } %) more than went in.
+desk-runs_parts-not_accounted_for = { $open }{ $pure } ({ $share } %) not accounted for.
+desk-runs_parts-more_than_went_in = { $open }{ $pure } ({ $share } %) more than went in.
 desk-runs_parts-stillage_was_not_read_taken = Stillage was not read: taken as { $stillage_pct } { $what }.
 desk-runs_parts-plans = Plans
 desk-runs_parts-low_look_at_fruit_ferment = low: look at fruit, ferment, balance
 desk-runs_parts-high_look_at_weights_and = high: look at weights and gauges
+desk-runs_parts-in = in
+desk-runs_parts-out = out
 
 ## desk-beside
 
@@ -1941,7 +1948,7 @@ desk-run-balance = Balance
 desk-run-on_from = { $what } { $batch } on { $link }, from { $when }
 desk-run-to = to { $when }
 desk-run-charge = Charge { $volume_l }
-desk-run-with = with { $lpa_l }{ $what }
+desk-run-with = with { $lpa_l }{ $pure }
 desk-run-it_is_known_to_by = It is known to { $uncertain } { $what }, by the class of what was read.
 desk-run-usual_is_0_5_to = Usual is 0.5 to 2 %.
 desk-run-from_of_wash_of_fruit = { $bold }, { $per_100_l } from { $what } of wash; { $kg } of fruit by its share of the ferment.
@@ -2011,12 +2018,16 @@ desk-yields-flat_rate_at = Flat rate AT
 desk-yields-of_the_rate = Of the rate
 desk-yields-a_100_kg = a 100 kg
 desk-yields-the_houses_own_years_from = The house's own years, from { $what }
-desk-yields-ferment = { $by_year } { $what }, { $by_year2 } ferment{ $what2 }
+desk-yields-ferment = { $yield } { $what }, { $ferments } { $ferments ->
+    [one] ferment
+   *[other] ferments
+  }
 desk-yields-where_the_flat_rates_come = Where the flat rates come from
 desk-yields-check_them_against_the_order = Check them against the order now in force before anything is reckoned on them.
 desk-yields-proof_gallons_the_flat_rates = Proof gallons; the flat rates as published, in litres of pure alcohol
 desk-yields-austria = Austria
 desk-yields-spread_in_handbooks = Spread in handbooks
+desk-yields-a_ferment = ferment
 
 ## desk-lines
 
@@ -2035,23 +2046,22 @@ desk-hits-nothing_answers_to = Nothing answers to “{ $text }”.
 
 desk-search-the_index_of_older_entries = The index of older entries is still being made. What was put in lately can be found; the rest follows by itself.
 desk-search-everything_that_answers = Everything that answers
-desk-search-holds = { $is_context ->
-    [yes] , holds {""}
-   *[no] holds {""}
-  }{ $holding }
 desk-search-the_first_type_more_of = The first { $most }: type more of it.
 desk-search-more_of_these = More of these
-desk-search-nothing_answers_to = Nothing{ $what } answers to “{ $text }”.
 desk-search-did_you_mean = Did you mean
 desk-search-list_of_entries = list of entries
 desk-search-try_a_shorter_beginning_or = Try a shorter beginning, or one word less. Entries without a word in them are found by their vessel, or in the { $link }. What waits on a phone is not in the book yet.
 desk-search-type_the_beginning_of_a = Type the beginning of a mark, a batch or lot, a run, a grower, a paper's number, a person, an instrument, or a word of a remark. C6, c-006 and C 006 find the same cask; accents do not count. The number of an entry in the book finds it, too.
-desk-search-found_for = Found for “
+desk-search-found_for = Found for “{ $text }”
 desk-search-search = Search
 desk-search-a_trace_goes_both_ways = A trace goes both ways: from a bottle, cask or run back to the fruit, and from a load of fruit on to every bottle.
 desk-search-the_book_has_nothing_by = The book has nothing by that name. Try a mark, a batch, the number of a case, or part of a grower's name.
-desk-search-the_first = The first
-desk-search-that_answer_to = { $count } that answer to “{ $text }”
+desk-search-that_answer_to = { $are_more ->
+    [yes] The first { $count }
+   *[no] { $count }
+  } that answer to “{ $text }”
+desk-search-nothing_among = Nothing among { $group } answers to “{ $text }”.
+desk-search-a_vessel = vessel
 
 ## desk-look
 
@@ -2062,10 +2072,10 @@ desk-look-pure_alcohol_l = Pure alcohol, L{ $part }
 desk-look-rows = { $name } · { $count } rows · { $code }
 desk-look-look_again = Look again
 desk-look-nothing_is_in_the_book = Nothing is in the book yet.
-desk-look-cell_is_a_formula_what = { $formulas } cell{ $is_formulas ->
-    [yes] s are formulas
-   *[no] {""} is a formula
-  }: what { $what } last showed is taken.
+desk-look-cell_is_a_formula_what = { $formulas ->
+    [one] { $formulas } cell is a formula: what it last showed is taken.
+   *[other] { $formulas } cells are formulas: what they last showed is taken.
+  }
 desk-look-read_them_so = Read them so
 desk-look-which_column_is_which = Which column is which
 desk-look-of_taken = { $count } of { $count2 } taken
@@ -2081,7 +2091,10 @@ desk-look-leave_row_out = Leave row { $number } out
 desk-look-more_put_these_right_first = { $more } more. Put these right first, or in the sheet.
 desk-look-rows_fit_they_bring = { $count } rows fit. They bring
 desk-look-l_of_pure_alcohol = { $bold } L of pure alcohol
-desk-look-row_fit = { $count } row{ $count2 } fit{ $count3 }.
+desk-look-row_fit = { $count ->
+    [one] { $count } row fits.
+   *[other] { $count } rows fit.
+  }
 desk-look-put_in_the_book = Put { $put } in the book
 desk-look-the_book_has_all_of = The book has all of this already. Nothing is to be done.
 desk-look-nothing_fits_yet = Nothing fits yet.
@@ -2177,7 +2190,7 @@ desk-tasting-glasses = Glasses
 desk-tasting-named = Named
 desk-tasting-how_sure = How sure
 desk-tasting-what_gave_it_away = What gave it away
-desk-tasting-not = { $picked }, { $is_is_right ->
+desk-tasting-not = { $picked }, { $is_right ->
     [yes] right
    *[no] not
   }
@@ -2186,14 +2199,13 @@ desk-tasting-sealed_of_answers_are_in = Sealed: { $count } of { $count2 } answer
 desk-tasting-which_code_holds_which_sample = Which code holds which sample is in nobody's hands but the pourer's. The entry keeps the seal of the key, so that nobody can change it afterwards.
 desk-tasting-glasses_left_to_right = Glasses, left to right
 desk-tasting-tasters_answer_on_the_phone = Tasters answer on the phone, under Blind tasting. It works without signal.
-desk-tasting-answers_that_are_not_in = { $is_length ->
+desk-tasting-answers_that_are_not_in = { $are_in ->
     [yes] All answers are in.
    *[no] Answers that are not in yet will not count.
   } Once open it stays open.
 desk-tasting-what_follows_if_you_know = What follows, if you know it already
 desk-tasting-you_taste_in_this_one = You taste in this one. You can open it once the last answer is in.
 desk-tasting-blind_tasting = Blind tasting { $name }
-desk-tasting-entered = entered
 desk-tasting-difference_found = difference found
 desk-tasting-no_difference_shown = no difference shown
 desk-tasting-in = in
@@ -2213,16 +2225,18 @@ desk-tastings-sealed = sealed
 
 ## desk-asked
 
-desk-asked-look_at_it = Look at it: { $title }{ $what }
+desk-asked-look_at_it = Look at it: { $title }
 desk-asked-more_about_it = { $count } more about it
 desk-asked-all_questions_with_their_answers = All { $owed } questions, with their answers
 desk-asked-answer_them = Answer them
 desk-asked-no_figure_waits_for_an = No figure waits for an answer.
 desk-asked-you = you
 desk-asked-it_stands = it stands
-desk-asked-the_last_answer_was_by = The last answer was { $near }, by { $what }: { $what2 }
+desk-asked-the_last_answer_was_by = The last answer was { $near }, by { $who }: { $verdict }
 desk-asked-what_comes_in_out_of = What comes in out of range will stand here.
 desk-asked-all_answers = All answers
+desk-asked-look_at_it_on = Look at it: { $title } on { $mark }
+desk-asked-struck = struck
 
 ## desk-house
 
@@ -2301,7 +2315,7 @@ desk-trace_parts-and_more_all_are_in2 = and { $count } more: all are in the file
 
 desk-trace-print_the_passport = Print the passport
 desk-trace-load_of_fruit = Load of fruit
-desk-trace-words = { $bold }{ $what } { $what2 }
+desk-trace-words = { $bold }{ $pure } { $what2 }
 desk-trace-its_entry = Its entry
 desk-trace-the_run = The run
 desk-trace-the_vessel = The vessel
@@ -2314,6 +2328,7 @@ desk-trace-tasted_blind = Tasted blind
 desk-trace-nothing_has_moved_into_it = Nothing has moved into it or out of it yet.
 desk-trace-every_vessel_and_run_is = Every vessel and run is taken as well mixed: what leaves it holds all that came in before, each by its share of pure alcohol. The alcohol of a ferment is shared over its loads by their mass. A gauge changes how much there is, not what it is.
 desk-trace-made_of = Made of
+desk-trace-picture = { $head }: { $name }. The list below the picture says the same in words.
 
 ## desk-dips
 
@@ -2385,9 +2400,9 @@ access-error-to_the_desk = To the desk
 
 access-invitation-your_password_cellarslate = Your password – Cellarslate
 access-invitation-choose_your_password = { $name }, choose your password
-access-invitation-lets_you_in = lets you in.
+access-invitation-lets_you_in = { $site } lets you in.
 access-invitation-you_are_let_in = You are let in.
-access-invitation-your_short_code_is_nobody = { $site } Your short code is { $bold }. Nobody but you knows the password: the office cannot read it, only invite you again.
+access-invitation-your_short_code_is_nobody = { $who } Your short code is { $bold }. Nobody but you knows the password: the office cannot read it, only invite you again.
 access-invitation-ten_characters_at_least_four = Ten characters at least. Four words that nobody would put together are good; a name, a date and “password” are not.
 access-invitation-set_it_and_sign_in = Set it and sign in
 
@@ -2428,11 +2443,12 @@ door-frame-this_is_the_demo_is = This is the demo. { $name } is invented, and so
 
 door-front-doors = Doors
 door-front-the_slate_by_the_still = The slate by the still, and the book it ends up in.
-door-front-three_doors_into_the_same = Three doors into the same house, on { $strftime } { $day } { $strftime2 }.
+door-front-three_doors_into_the_same = Three doors into the same house, on { $now }.
 door-front-a_run_of_is_on = A run of { $what } is on.
-door-front-figure_waits = figure waits
-door-front-figures_wait = figures wait
-door-front-for_an_answer = { $things } for an answer.
+door-front-for_an_answer = { $asked ->
+    [one] { $asked } figure waits
+   *[other] { $asked } figures wait
+  } for an answer.
 door-front-the_demo_was_laid_on = The demo was laid on another day, so its run and its ferments are of that day. Stop it and start it with { $code } to lay it for today.
 door-front-the_desk = The desk
 door-front-you_are_see_what_the = You are { $name }, { $role }. See what the book asks, put a slip right, trace a bottle, close a month.
@@ -2443,7 +2459,7 @@ door-front-you_are_the_same_keys = You are { $name }, { $role }. The same keys a
 door-front-the_run_of_is_in = The run of { $still } is in your hand
 door-front-what_you_log_waits_on = What you log waits on its slate
 door-front-it_can_scan_the_labels = It can scan the labels below
-door-front-the_signal_is_cut_for = The signal is cut for the phone in this browser until { $strftime }.
+door-front-the_signal_is_cut_for = The signal is cut for the phone in this browser until { $clock }.
 door-front-open_a_phone_here = Open a phone here
 door-front-your_own_phone = Your own phone
 door-front-hold_its_camera_to_this = Hold its camera to this square, on the same wireless network. It learns to trust this computer, then opens as { $name }, { $role }. No store, no account.
@@ -2457,10 +2473,14 @@ door-front-five_things_to_try = Five things to try
 door-front-min = { $minutes } min
 door-front-everything_here_is_kept_on = Everything here is kept on this computer, and whoever reaches this page may come in. It is no place for figures of a real house: begin a book of your own with { $code }.
 door-front-the_demo_cellarslate = The demo · Cellarslate
-door-front-stop_waits = stop waits
-door-front-stops_wait = stops wait
-door-front-more_is_asked = more is asked
-door-front-more_are_asked = more are asked
+door-front-stops_wait = { $stops ->
+    [one] { $stops } stop waits
+   *[other] { $stops } stops wait
+  }
+door-front-more_are_asked = { $asked ->
+    [one] { $asked } more is asked
+   *[other] { $asked } more are asked
+  }
 door-front-put_the_signal_back = Put the signal back
 door-front-cut_its_signal = Cut its signal
 
@@ -2498,6 +2518,7 @@ group-people-make_an_invitation_to_set = Make an invitation to set a password
 group-people-save = Save
 group-people-lets_sites_in_decides = lets sites in, decides
 group-people-short_code = Short code
+group-people-looks = looks
 
 ## group-period
 
@@ -2513,6 +2534,7 @@ group-period-part_closed = Part closed.
 group-period-this_site_has_nothing_in = This site has nothing in it.
 group-period-all_sites = , all sites
 group-period-in_bulk = in bulk
+group-period-bottles = bottles, { $goods }
 
 ## group-periods
 
@@ -2577,3 +2599,21 @@ group-trace-trace_of = Trace of { $name }
 
 group-trace_search-a_trace_goes_both_ways = A trace goes both ways and over the border: from a bottle back to the fruit at whichever site, and from a load of fruit on to every bottle.
 group-trace_search-no_site_has_anything_by = No site has anything by that name. Try a mark, a batch, the number of a case, or part of a grower's name.
+
+## desk-weight
+
+desk-weight-stop = stop
+desk-weight-ask = ask
+desk-weight-note = note
+desk-weight-entered = entered
+desk-weight-waiting = waiting
+
+## desk-sort
+
+desk-sort-fermenter = fermenter
+desk-sort-still = still
+desk-sort-receiver = receiver
+desk-sort-tank = tank
+desk-sort-cask = cask
+desk-sort-can = can
+desk-sort-place = place
