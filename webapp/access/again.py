@@ -14,11 +14,12 @@ from webapp.access.forms import AgainForm
 from webapp.access.guard import FRESH_S, current, is_fresh, make_fresh, needs
 from webapp.access.pages import bp, home, inside, tried
 from webapp.access.passkeys import AGAIN, REFUSED, tried_passkey
+from webapp.words.desk import Later
 
 P = ParamSpec("P")
 FIELD, PASSKEY_FIELD = "again_password", "again_passkey"
 _NOT_CARRIED = (FIELD, PASSKEY_FIELD, "csrf_token")
-_WRONG = "That is not your password. Type it again."
+_WRONG = Later("access-again-that_is_not_your_password")
 
 
 def asked_again() -> Response | None:

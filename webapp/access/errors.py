@@ -12,17 +12,18 @@ from webapp.access.guard import is_api
 from webapp.access.journal import note_once, path_asked
 from webapp.book.record.damage import BookDamaged, is_damage
 from webapp.book.record.errors import BookError
+from webapp.words.desk import Later, say
 
 WORDS = {
-    400: "This could not be read. Go back, look at what was typed, and send it again.",
-    403: "You may not do this here. Ask someone in the office.",
-    404: "There is nothing at this address. Go back and pick from the list.",
-    405: "This address does not take that. Go back and use the page's own button.",
-    413: "This is too large. Send less at once.",
-    415: "Send JSON, with Content-Type: application/json.",
-    429: "Too many tries. Wait a minute, then try again.",
-    500: "The book stumbled. Nothing handed in was lost; try again, and tell whoever runs the server.",
-    503: "The book is busy. Try again in a moment.",
+    400: Later("access-error-this_could_not_be_read"),
+    403: Later("access-error-you_may_not_do_this"),
+    404: Later("access-error-there_is_nothing_at_this"),
+    405: Later("access-error-this_address_does_not_take"),
+    413: Later("access-error-this_is_too_large_send"),
+    415: Later("access-error-send_json_with_content_type"),
+    429: Later("access-error-too_many_tries_wait_a"),
+    500: Later("access-error-the_book_stumbled_nothing_handed"),
+    503: Later("access-error-the_book_is_busy_try"),
 }
 
 
@@ -45,7 +46,7 @@ def init_app(app: Flask, csrf_error: type[Exception]) -> None:
 
     def on_csrf(error: Exception) -> WerkzeugResponse:
         note_once("refused", about=f"{request.method} {path_asked()}: without the page's token")
-        words = "This page was open too long, or from before you signed in. Go back, load it again, send it again."
+        words = say("access-error-this_page_was_open_too")
         return show_error(400, words, None)
 
     def on_book(error: BookError) -> WerkzeugResponse:

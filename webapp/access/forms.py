@@ -7,6 +7,7 @@ from wtforms import HiddenField, PasswordField, RadioField, StringField
 from wtforms.validators import EqualTo, InputRequired, Length, Regexp
 
 from webapp.kinds.as_form import pairs
+from webapp.words.desk import Later
 
 PASSWORD_LEAST = 10
 UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
@@ -15,15 +16,23 @@ UNITS = [("metric", "kg, L, °C, % vol"), ("us", "lb, gal, °F, proof")]
 class SignInForm(FlaskForm):
     """Short code and password."""
 
-    code = StringField("Your short code", [InputRequired("Type your short code."), Length(max=40)])
-    password = PasswordField("Password", [InputRequired("Type your password."), Length(max=200)])
+    code = StringField(
+        Later("access-forms-your_short_code"),
+        [InputRequired(Later("access-forms-type_your_short_code")), Length(max=40)],
+    )
+    password = PasswordField(
+        Later("access-forms-password"), [InputRequired(Later("access-forms-type_your_password")), Length(max=200)],
+    )
     next = HiddenField()
 
 
 class AgainForm(FlaskForm):
     """The password of whoever is signed in, once more."""
 
-    again_password = PasswordField("Your password", [InputRequired("Type your password."), Length(max=200)])
+    again_password = PasswordField(
+        Later("access-forms-your_password"),
+        [InputRequired(Later("access-forms-type_your_password")), Length(max=200)],
+    )
     next = HiddenField()
 
 
@@ -31,34 +40,46 @@ class InvitationForm(FlaskForm):
     """A person's own password, chosen by an invitation."""
 
     password = PasswordField(
-        "A password of your own",
+        Later("access-forms-a_password_of_your_own"),
         [
-            InputRequired("Type a password."),
-            Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do."),
+            InputRequired(Later("access-forms-type_a_password")),
+            Length(PASSWORD_LEAST, 200, Later("access-forms-at_least_characters_a_few", what=PASSWORD_LEAST)),
         ],
     )
-    again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])
+    again = PasswordField(
+        Later("access-forms-the_same_again"),
+        [EqualTo("password", Later("access-forms-the_two_passwords_differ_type"))],
+    )
 
 
 class SetUpForm(FlaskForm):
     """The first person of a new book, who sets up the rest."""
 
-    setup_code = StringField("Set-up code", [InputRequired("Type the set-up code that the server printed.")])
-    site = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
-    units = RadioField("Units", choices=pairs(UNITS), default="metric")
+    setup_code = StringField(
+        Later("access-forms-set_up_code"), [InputRequired(Later("access-forms-type_the_set_up_code"))],
+    )
+    site = StringField(
+        Later("access-forms-the_house"), [InputRequired(Later("access-forms-type_the_name_of_the")), Length(max=80)],
+    )
+    units = RadioField(Later("access-forms-units"), choices=pairs(UNITS), default="metric")
     code = StringField(
-        "Your short code",
+        Later("access-forms-your_short_code"),
         [
-            InputRequired("Type a short code, such as your initials."),
-            Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits."),
+            InputRequired(Later("access-forms-type_a_short_code_such")),
+            Regexp(r"^[A-Za-z0-9]{1,8}\Z", message=Later("access-forms-n1_to_8_letters_or")),
         ],
     )
-    name = StringField("Your name", [InputRequired("Type your name."), Length(max=80)])
+    name = StringField(
+        Later("access-forms-your_name"), [InputRequired(Later("access-forms-type_your_name")), Length(max=80)],
+    )
     password = PasswordField(
-        "Password",
+        Later("access-forms-password"),
         [
-            InputRequired("Type a password."),
-            Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do."),
+            InputRequired(Later("access-forms-type_a_password")),
+            Length(PASSWORD_LEAST, 200, Later("access-forms-at_least_characters_a_few", what=PASSWORD_LEAST)),
         ],
     )
-    again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])
+    again = PasswordField(
+        Later("access-forms-the_same_again"),
+        [EqualTo("password", Later("access-forms-the_two_passwords_differ_type"))],
+    )

@@ -26,6 +26,7 @@ from webapp.book.record.months import zone_named
 from webapp.book.record.store import Book
 from webapp.kinds.rows import SiteSettings
 from webapp.words.catalogue import ENGLISH
+from webapp.words.desk import say
 from webapp.words.houseunits import House, house_of
 from webapp.words.language import best_of, is_offered, read_in
 
@@ -101,7 +102,7 @@ def load_current() -> Response | None:
     if request.method in SAFE or request.endpoint == "static":
         return None
     if not _from_us():
-        abort(403, "This was not sent from one of our own pages. Open the page again and send it from there.")
+        abort(403, say("access-error-this_was_not_sent_from"))
     if not is_api():
         validate_csrf_of_page()
     return None
@@ -261,10 +262,10 @@ def needs(access: str) -> Callable[[Callable[P, ResponseReturnValue]], Callable[
                 return view(*args, **kwargs)
             if current.person is None:
                 if is_api():
-                    abort(401, "This phone is not let in. Open the office's one-time code on it; nothing is lost.")
+                    abort(401, say("access-error-this_phone_is_not_let"))
                 return redirect(url_for("access.sign_in", next=request.full_path.rstrip("?")))
             if not current.may(access):
-                abort(403, f"This needs the {access} role. Ask someone in the office.")
+                abort(403, say("access-error-this_needs_the_role_ask", access=access))
             return view(*args, **kwargs)
 
         guarded.needs_access = access  # type: ignore[attr-defined]

@@ -15,8 +15,9 @@ from webapp.access.pages import bp, by_address, home
 from webapp.access.tries import network_of
 from webapp.book.house import invitations
 from webapp.book.record.errors import BookError
+from webapp.words.desk import Later
 
-VOID = "This invitation was used, has ended, or was replaced. Ask the office for a new one."
+VOID = Later("access-invitation-this_invitation_was_used_has")
 
 
 @bp.route("/invitation/<token>", methods=["GET", "POST"])

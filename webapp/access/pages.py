@@ -33,6 +33,7 @@ from webapp.book.house.passwords import refuse_guessable
 from webapp.book.house.people import Person
 from webapp.book.record.errors import BookError
 from webapp.serving import phone_trust
+from webapp.words.desk import say
 
 bp = Blueprint("access", __name__)
 # A name from one address; all names from one address; a name from addresses that never signed it in. The last is
@@ -69,7 +70,7 @@ def sign_in_page() -> ResponseReturnValue:
         if person:
             begin_session(person)
             return redirect(inside(form.next.data) or url_for(home()))
-        form.password.errors = ["Code or password is wrong. Type them again."]
+        form.password.errors = [say("access-sign_in-code_or_password_is_wrong")]
     return render_template("access/sign_in.html", form=form), 200 if request.method == "GET" else 401
 
 
@@ -95,7 +96,7 @@ def counted(name: str, look: Callable[[], tuple[Person | None, str]], passed: st
     wait_s = max(by_name_here.wait_s(here), by_address.wait_s(address), 0 if is_used else by_name.wait_s(name))
     if wait_s:
         note_once("sent_away", about=_shown(name))
-        _send_away(429, f"Too many tries. Wait {wait_s} s.", wait_s)
+        _send_away(429, say("access-sign_in-too_many_tries_wait_s", wait_s=wait_s), wait_s)
     # Counted before it is looked at: guesses side by side would all find the count of before.
     by_name_here.failed(here)
     by_address.failed(address)
@@ -121,7 +122,7 @@ def counted(name: str, look: Callable[[], tuple[Person | None, str]], passed: st
 
 def _shown(name: str) -> str:
     """Return a code that exists; of anything else only that it does not: people type their password there."""
-    return name if people.person(current.book, name) else "no such code"
+    return name if people.person(current.book, name) else say("access-sign_in-no_such_code")
 
 
 def _send_away(status: int, words: str, wait_s: int) -> NoReturn:
@@ -172,7 +173,7 @@ def set_up() -> ResponseReturnValue:
                 form.password.errors = [str(error)]
                 return render_template("access/set_up.html", form=form), 422
         by_address.failed(address)
-        form.setup_code.errors = ["That is not the code the server printed at its start. Type it again."]
+        form.setup_code.errors = [say("access-sign_in-that_is_not_the_code")]
     return render_template("access/set_up.html", form=form), 200 if request.method == "GET" else 422
 
 
@@ -225,5 +226,5 @@ def trust_profile() -> Response:
 
 def _handed(body: bytes | None, mimetype: str) -> Response:
     if body is None:
-        abort(404, "This server has no authority of its own: it runs without TLS, or with a certificate you gave it.")
+        abort(404, say("access-sign_in-this_server_has_no_authority"))
     return Response(body, mimetype=mimetype)

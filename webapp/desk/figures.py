@@ -10,6 +10,7 @@ from webapp.access import current
 from webapp.desk.chart import Chart, Series
 from webapp.trade import units
 from webapp.trade.uncertainty import Uncertain, expanded
+from webapp.words.desk import Later, say
 from webapp.words.houseunits import US, decimals_in, text_in, unit_in, value_in
 from webapp.words.local import number
 
@@ -17,9 +18,10 @@ from webapp.words.local import number
 _SIGNS = {"LPA": "L"}
 # Of a card's curves: title, unit, decimals.
 _CURVES = {
-    "gravity": ("Gravity", "SG", 3), "temp": ("Temperature", "degC", 1),
-    "true_strength": ("True strength", "pct_vol", 1), "lpa": ("Pure alcohol", "LPA", 1),
-    "fill_found": ("Fill", "pct", 1), "strength_found": ("Strength in the bottles", "pct_vol", 1),
+    "gravity": (Later("desk-common-gravity"), "SG", 3), "temp": (Later("desk-figures-temperature"), "degC", 1),
+    "true_strength": (Later("desk-figures-true_strength"), "pct_vol", 1),
+    "lpa": (Later("desk-figures-pure_alcohol"), "LPA", 1), "fill_found": (Later("desk-figures-fill"), "pct", 1),
+    "strength_found": (Later("desk-figures-strength_in_the_bottles"), "pct_vol", 1),
 }
 _LIMITS = {"L": "L", "kg": "kg", "°C": "degC", "L/h": "L_h"}
 # [LPA from 100 of these] to [the same from 100 of the house's]
@@ -64,7 +66,7 @@ def name_units(form: FlaskForm, **boxes: str) -> None:
     """Let the labels of boxes name the house's unit in the place of a canonical one: Capacity [gal]."""
     for name, unit in boxes.items():
         label = form[name].label
-        label.text = label.text.replace(f"[{units.symbol(unit)}]", f"[{sign(unit)}]")
+        label.text = str(label.text).replace(f"[{units.symbol(unit)}]", f"[{sign(unit)}]")
 
 
 def typed(value: float | None, unit: str) -> float | None:
@@ -86,11 +88,12 @@ def curve_charts(curves: Mapping[str, Sequence[Sequence[float]]]) -> list[Chart]
     """Return the curves of a vessel's card, those that have two points, as the house reads them."""
     made = []
     for name, points in curves.items():
-        title, unit, decimals = _CURVES.get(name, (name, "plain", 1))
+        named, unit, decimals = _CURVES.get(name, (name, "plain", 1))
+        title = str(named)
         chart: Chart = {"title": title, "yLabel": "", "yDecimals": decimals, "xIsTime": True, "height": 220,
                         "series": [{"label": title, "points": [list(point) for point in points]}]}
         if len(points) > 1:
-            made.append(in_house(chart, unit) | ({"yLabel": "% of the label"} if unit == "pct" else {}))
+            made.append(in_house(chart, unit) | ({"yLabel": say("desk-figures-of_the_label")} if unit == "pct" else {}))
     return made
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from calendar import month_name
 from collections.abc import Callable
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -20,7 +19,7 @@ from wtforms import (
 from wtforms.validators import EqualTo, InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
-from webapp.book.house import parties
+from webapp.book.house import parties, registry
 from webapp.book.house.passkeys import NAME_MOST
 from webapp.book.limits import ALL
 from webapp.kinds.as_form import pairs
@@ -28,18 +27,28 @@ from webapp.kinds.reasons import reason_of
 from webapp.trade import units
 from webapp.trade.errors import NotANumber
 from webapp.words import sentence
+from webapp.words.desk import Later, say
 from webapp.words.language import offered
+from webapp.words.local import month_name
 
-SORTS = [(sort, sort) for sort in ("fermenter", "still", "receiver", "tank", "cask", "can", "place")]
-ANSWERS = [("stands", "It stands"), ("struck", "Strike")]
-SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("material", "a material"), ("vessel", "one vessel")]
-CHECK_SCOPES = [("site", "the site"), ("sort", "a sort of vessel"), ("product", "a product"), ("vessel", "one vessel")]
-MONTHS = [(str(number), month_name[number]) for number in range(1, 13)]
-ACCOUNTS = [("us", "production, storage, processing (US)"), ("warehouse", "one excise warehouse")]
+SORTS = [(sort, Later(f"desk-sort-{sort}")) for sort in registry.SORTS]
+ANSWERS = [("stands", Later("desk-forms-it_stands")), ("struck", Later("desk-forms-strike"))]
+SCOPES = [
+    ("site", Later("desk-forms-the_site")), ("sort", Later("desk-forms-a_sort_of_vessel")),
+    ("material", Later("desk-forms-a_material")), ("vessel", Later("desk-forms-one_vessel")),
+]
+CHECK_SCOPES = [
+    ("site", Later("desk-forms-the_site")), ("sort", Later("desk-forms-a_sort_of_vessel")),
+    ("product", Later("desk-forms-a_product")), ("vessel", Later("desk-forms-one_vessel")),
+]
+ACCOUNTS = [
+    ("us", Later("desk-forms-production_storage_processing_us")),
+    ("warehouse", Later("desk-forms-one_excise_warehouse")),
+]
 ACCESS = [
-    ("floor", "floor: log and look"),
-    ("distiller", "distiller: also answer and amend"),
-    ("office", "office: all"),
+    ("floor", Later("desk-forms-floor_log_and_look")),
+    ("distiller", Later("desk-forms-distiller_also_answer_and_amend")),
+    ("office", Later("desk-forms-office_all")),
 ]
 
 
@@ -57,7 +66,7 @@ def is_zone(form: FlaskForm, field: StringField) -> None:
     try:
         ZoneInfo(str(field.data))
     except (ZoneInfoNotFoundError, ValueError, OSError) as error:
-        raise ValidationError("There is no such time zone. Type one such as Europe/Vienna.") from error
+        raise ValidationError(say("desk-forms-there_is_no_such_time")) from error
 
 
 def figure(field: StringField) -> float | None:
@@ -69,44 +78,49 @@ class AnswerForm(FlaskForm):
     """An answer to one query."""
 
     query = HiddenField()
-    verdict = RadioField("Answer", [InputRequired("Pick: it stands, or strike.")], choices=pairs(ANSWERS))
-    reason = StringField("Reason", [InputRequired("Say why, in a few words."), Length(max=500)])
+    verdict = RadioField(
+        Later("desk-common-answer"), [InputRequired(Later("desk-forms-pick_it_stands_or_strike"))],
+        choices=pairs(ANSWERS),
+    )
+    reason = StringField(
+        Later("desk-common-reason"), [InputRequired(Later("desk-forms-say_why_in_a_few")), Length(max=500)],
+    )
 
 
 class VesselForm(FlaskForm):
     """A vessel: a place that holds spirit, wash or fruit."""
 
     base = StringField(
-        "Code",
+        Later("desk-forms-code"),
         [
-            InputRequired("Type its code, such as F3 or C031."),
-            Regexp(r"^[A-Za-z0-9]{1,7}\Z", message="1 to 7 letters or digits."),
+            InputRequired(Later("desk-forms-type_its_code_such_as")),
+            Regexp(r"^[A-Za-z0-9]{1,7}\Z", message=Later("desk-forms-n1_to_7_letters_or")),
         ],
     )
-    title = StringField("What it is", [Optional(), Length(max=80)])
-    sort = SelectField("Sort", choices=pairs(SORTS))
-    place = StringField("Place", [Optional(), Length(max=40)])
-    capacity_l = StringField("Capacity [L]", [is_figure])
-    working_l = StringField("Working level [L]", [is_figure])
-    tare_kg = StringField("Tare [kg]", [is_figure])
-    wood = StringField("Wood", [Optional(), Length(max=40)])
-    toast = StringField("Toast or char", [Optional(), Length(max=40)])
-    in_zone = BooleanField("Stands inside a fire zone")
-    curved = BooleanField("Label goes on a curve (bare mark)")
-    note = StringField("Note", [Optional(), Length(max=200)])
-    retired = BooleanField("Out of use")
+    title = StringField(Later("desk-forms-what_it_is"), [Optional(), Length(max=80)])
+    sort = SelectField(Later("desk-common-sort"), choices=pairs(SORTS))
+    place = StringField(Later("desk-common-place"), [Optional(), Length(max=40)])
+    capacity_l = StringField(Later("desk-forms-capacity_l"), [is_figure])
+    working_l = StringField(Later("desk-forms-working_level_l"), [is_figure])
+    tare_kg = StringField(Later("desk-forms-tare_kg"), [is_figure])
+    wood = StringField(Later("desk-forms-wood"), [Optional(), Length(max=40)])
+    toast = StringField(Later("desk-forms-toast_or_char"), [Optional(), Length(max=40)])
+    in_zone = BooleanField(Later("desk-forms-stands_inside_a_fire_zone"))
+    curved = BooleanField(Later("desk-forms-label_goes_on_a_curve"))
+    note = StringField(Later("desk-forms-note"), [Optional(), Length(max=200)])
+    retired = BooleanField(Later("desk-forms-out_of_use"))
 
 
 class LimitForm(FlaskForm):
     """A range that replaces a kind's own, for the site, a material, a sort of vessel, or one vessel."""
 
-    scope = SelectField("For", choices=pairs(SCOPES))
-    key = StringField("Which", [Optional(), Length(max=40)])
-    target = SelectField("Kind and field")
-    usual_low = StringField("Usual from", [is_figure])
-    usual_high = StringField("Usual to", [is_figure])
-    possible_low = StringField("Possible from", [is_figure])
-    possible_high = StringField("Possible to", [is_figure])
+    scope = SelectField(Later("desk-forms-for"), choices=pairs(SCOPES))
+    key = StringField(Later("desk-forms-which"), [Optional(), Length(max=40)])
+    target = SelectField(Later("desk-forms-kind_and_field"))
+    usual_low = StringField(Later("desk-forms-usual_from"), [is_figure])
+    usual_high = StringField(Later("desk-forms-usual_to"), [is_figure])
+    possible_low = StringField(Later("desk-forms-possible_from"), [is_figure])
+    possible_high = StringField(Later("desk-forms-possible_to"), [is_figure])
 
 
 class CheckLimitForm(FlaskForm):
@@ -115,27 +129,29 @@ class CheckLimitForm(FlaskForm):
     The form stands on a page beside LimitForm: fields of the same name have their own ids.
     """
 
-    scope = SelectField("For", choices=pairs(CHECK_SCOPES), id="check-scope")
-    key = StringField("Which", [Optional(), Length(max=80)], id="check-key")
-    name = SelectField("Limit", choices=pairs([(one.name, one.words) for one in ALL.values()]))
-    value = StringField("Figure", [is_figure])
+    scope = SelectField(Later("desk-forms-for"), choices=pairs(CHECK_SCOPES), id="check-scope")
+    key = StringField(Later("desk-forms-which"), [Optional(), Length(max=80)], id="check-key")
+    name = SelectField(Later("desk-forms-limit"), choices=pairs([(one.name, one.words) for one in ALL.values()]))
+    value = StringField(Later("desk-forms-figure"), [is_figure])
 
 
 class PersonForm(FlaskForm):
     """A person who logs or answers."""
 
     code = StringField(
-        "Short code",
-        [InputRequired("Type a short code."), Regexp(r"^[A-Za-z0-9]{1,8}\Z", message="1 to 8 letters or digits.")],
+        Later("desk-forms-short_code"),
+        [InputRequired(Later("desk-forms-type_a_short_code")), Regexp(
+            r"^[A-Za-z0-9]{1,8}\Z", message=Later("desk-forms-n1_to_8_letters_or"),
+        )],
     )
-    name = StringField("Name", [InputRequired("Type the name."), Length(max=80)])
-    roles = StringField("Trade roles, the usual one first", [Optional(), Length(max=200)])
-    access = SelectField("May", choices=pairs(ACCESS))
+    name = StringField(Later("desk-common-name"), [InputRequired(Later("desk-forms-type_the_name")), Length(max=80)])
+    roles = StringField(Later("desk-forms-trade_roles_the_usual_one"), [Optional(), Length(max=200)])
+    access = SelectField(Later("desk-common-may"), choices=pairs(ACCESS))
     pin = StringField(
-        "Floor code (4 to 8 digits; empty keeps the old one)",
-        [Optional(), Regexp(r"^[0-9]{4,8}\Z", message="4 to 8 digits.")],
+        Later("desk-forms-floor_code_4_to_8"),
+        [Optional(), Regexp(r"^[0-9]{4,8}\Z", message=Later("desk-forms-n4_to_8_digits"))],
     )
-    retired = BooleanField("Has left the house")
+    retired = BooleanField(Later("desk-forms-has_left_the_house"))
 
 
 def _whole(low: int, high: int) -> Callable[[FlaskForm, StringField], None]:
@@ -144,7 +160,7 @@ def _whole(low: int, high: int) -> Callable[[FlaskForm, StringField], None]:
     def look(_form: FlaskForm, field: StringField) -> None:
         text = (field.data or "").strip()
         if not (text.isascii() and text.isdigit() and len(text) < 5 and low <= int(text) <= high):
-            raise ValidationError(f"{low} to {high}, whole.")
+            raise ValidationError(say("desk-forms-to_whole", low=low, high=high))
 
     return look
 
@@ -152,48 +168,76 @@ def _whole(low: int, high: int) -> Callable[[FlaskForm, StringField], None]:
 class OwnPasswordForm(FlaskForm):
     """One's own password, changed."""
 
-    old = PasswordField("The password until now", [InputRequired("Type your password."), Length(max=200)])
+    old = PasswordField(
+        Later("desk-forms-the_password_until_now"),
+        [InputRequired(Later("desk-forms-type_your_password")), Length(max=200)],
+    )
     password = PasswordField(
-        "A new one",
+        Later("desk-forms-a_new_one"),
         [
-            InputRequired("Type a password."),
-            Length(PASSWORD_LEAST, 200, f"At least {PASSWORD_LEAST} characters; a few words will do."),
+            InputRequired(Later("desk-forms-type_a_password")),
+            Length(PASSWORD_LEAST, 200, Later("desk-forms-at_least_characters_a_few", what=PASSWORD_LEAST)),
         ],
     )
-    again = PasswordField("The same again", [EqualTo("password", "The two passwords differ. Type them again.")])
+    again = PasswordField(
+        Later("desk-forms-the_same_again"), [EqualTo("password", Later("desk-forms-the_two_passwords_differ_type"))],
+    )
 
 
 class PasskeyForm(FlaskForm):
     """A new passkey: its name, and what the browser has made."""
 
-    name = StringField("Its name", [InputRequired("Type a name."), Length(max=NAME_MOST)])
+    name = StringField(
+        Later("desk-forms-its_name"), [InputRequired(Later("desk-forms-type_a_name")), Length(max=NAME_MOST)],
+    )
     passkey = HiddenField()
 
 
 class BackupsForm(FlaskForm):
     """Where the backups by the clock go."""
 
-    folder = StringField("Folder on the server, on another disk", [Optional(), Length(max=400)])
-    every = StringField("Hours between two", [InputRequired("Type hours."), _whole(1, 720)], default="24")
-    keep = StringField("How many are kept", [InputRequired("Type a number."), _whole(1, 1000)], default="14")
-    elsewhere = BooleanField("Backups of this computer are made another way, daily")
+    folder = StringField(Later("desk-forms-folder_on_the_server_on"), [Optional(), Length(max=400)])
+    every = StringField(
+        Later("desk-forms-hours_between_two"), [InputRequired(Later("desk-forms-type_hours")), _whole(1, 720)],
+        default="24",
+    )
+    keep = StringField(
+        Later("desk-forms-how_many_are_kept"), [InputRequired(Later("desk-forms-type_a_number")), _whole(1, 1000)],
+        default="14",
+    )
+    elsewhere = BooleanField(Later("desk-forms-backups_of_this_computer_are"))
 
 
 class PartyForm(FlaskForm):
     """Somebody that the house buys from or sells to."""
 
-    name = StringField("Name", [InputRequired("Type the name."), Length(max=parties.TEXT_MOST)])
-    role = SelectField("They are a", choices=pairs([("supplier", "grower or supplier"), ("customer", "customer")]))
-    address = StringField("Address", [Optional(), Length(max=parties.TEXT_MOST)])
-    number = StringField("Number by which papers call them", [Optional(), Length(max=parties.TEXT_MOST)])
-    note = StringField("Note", [Optional(), Length(max=parties.TEXT_MOST)])
-    retired = BooleanField("Out of use")
+    name = StringField(
+        Later("desk-common-name"), [InputRequired(Later("desk-forms-type_the_name")), Length(max=parties.TEXT_MOST)],
+    )
+    role = SelectField(
+        Later("desk-forms-they_are_a"),
+        choices=pairs(
+            [("supplier", Later("desk-forms-grower_or_supplier")), ("customer", Later("desk-party_edit-customer"))],
+        ),
+    )
+    address = StringField(Later("desk-forms-address"), [Optional(), Length(max=parties.TEXT_MOST)])
+    number = StringField(Later("desk-forms-number_by_which_papers_call"), [Optional(), Length(max=parties.TEXT_MOST)])
+    note = StringField(Later("desk-forms-note"), [Optional(), Length(max=parties.TEXT_MOST)])
+    retired = BooleanField(Later("desk-forms-out_of_use"))
 
 
 class PhoneForm(FlaskForm):
     """A phone to let in."""
 
-    name = StringField("Name of the phone", [InputRequired("Name it, such as PH-3."), Length(max=40)])
+    name = StringField(
+        Later("desk-forms-name_of_the_phone"),
+        [InputRequired(Later("desk-forms-name_it_such_as_ph")), Length(max=40)],
+    )
+
+
+def months() -> list[tuple[str, str]]:
+    """Return the months by their numbers."""
+    return [(str(number), month_name(number)) for number in range(1, 13)]
 
 
 def languages_offered() -> list[tuple[str, str]]:
@@ -204,49 +248,63 @@ def languages_offered() -> list[tuple[str, str]]:
 class SiteForm(FlaskForm):
     """The house."""
 
-    name = StringField("The house", [InputRequired("Type the name of the house."), Length(max=80)])
-    units = RadioField("Units", choices=pairs(UNITS))
-    decimal_mark = RadioField("Decimal mark", choices=pairs([(".", "point: 14.6"), (",", "comma: 14,6")]))
-    accounts = RadioField("Accounts", [Optional()], choices=pairs(ACCOUNTS))
-    height_m = StringField("Height above the sea [m]", [is_figure])
-    language = SelectField("Language where nobody has chosen one", [Optional()], choices=languages_offered)
-    time_zone = StringField("Time zone", [Optional(), Length(max=60), is_zone])
-    pin_at_tax = BooleanField("What goes into or out of the accounts wants the PIN when it is logged")
-    season_month = SelectField("A season begins in", [Optional()], choices=pairs(MONTHS))
+    name = StringField(
+        Later("desk-forms-the_house"), [InputRequired(Later("desk-forms-type_the_name_of_the")), Length(max=80)],
+    )
+    units = RadioField(Later("desk-forms-units"), choices=pairs(UNITS))
+    decimal_mark = RadioField(
+        Later("desk-forms-decimal_mark"),
+        choices=pairs([(".", Later("desk-forms-point_14_6")), (",", Later("desk-forms-comma_14_6"))]),
+    )
+    accounts = RadioField(Later("desk-forms-accounts"), [Optional()], choices=pairs(ACCOUNTS))
+    height_m = StringField(Later("desk-forms-height_above_the_sea_m"), [is_figure])
+    language = SelectField(
+        Later("desk-forms-language_where_nobody_has_chosen"), [Optional()], choices=languages_offered,
+    )
+    time_zone = StringField(Later("desk-forms-time_zone"), [Optional(), Length(max=60), is_zone])
+    pin_at_tax = BooleanField(Later("desk-forms-what_goes_into_or_out"))
+    season_month = SelectField(Later("desk-forms-a_season_begins_in"), [Optional()], choices=months)
 
 
 class InstrumentForm(FlaskForm):
     """An instrument that is read."""
 
     id = StringField(
-        "Number",
+        Later("desk-common-number"),
         [
-            InputRequired("Type its number, such as TH-2."),
-            Regexp(r"^[A-Za-z0-9-]{1,20}\Z", message="Letters, digits, hyphen."),
+            InputRequired(Later("desk-forms-type_its_number_such_as")),
+            Regexp(r"^[A-Za-z0-9-]{1,20}\Z", message=Later("desk-forms-letters_digits_hyphen")),
         ],
     )
-    sort = StringField("Sort", [InputRequired("Type what it is, such as thermometer."), Length(max=40)])
-    title = StringField("Description", [Optional(), Length(max=120)])
-    low = StringField("Scale from", [is_figure])
-    high = StringField("Scale to", [is_figure])
-    unit = StringField("Unit", [Optional(), Length(max=20)])
-    accuracy = SelectField("Class", choices=pairs([
-        ("", "as the law prescribes"), ("I", "I"), ("II", "II"), ("III", "III"), ("IIII", "IIII")]))
-    interval = StringField("Interval of the scale", [is_figure])
+    sort = StringField(
+        Later("desk-common-sort"), [InputRequired(Later("desk-forms-type_what_it_is_such")), Length(max=40)],
+    )
+    title = StringField(Later("desk-common-description"), [Optional(), Length(max=120)])
+    low = StringField(Later("desk-forms-scale_from"), [is_figure])
+    high = StringField(Later("desk-forms-scale_to"), [is_figure])
+    unit = StringField(Later("desk-forms-unit"), [Optional(), Length(max=20)])
+    accuracy = SelectField(Later("desk-forms-class"), choices=pairs([
+        ("", Later("desk-forms-as_the_law_prescribes")), ("I", "I"), ("II", "II"), ("III", "III"), ("IIII", "IIII")]))
+    interval = StringField(Later("desk-forms-interval_of_the_scale"), [is_figure])
     corrections = TextAreaField(
-        "Corrections of its certificate, what it shows: what to add, such as 0: -0.1; 20: 0; 40: +0.2",
+        Later("desk-forms-corrections_of_its_certificate_wha"),
         [Optional(), Length(max=1000)],
     )
     due_on = StringField(
-        "Check due on", [Optional(), Regexp(r"^\d{4}-\d\d-\d\d\Z", message="Pick the day.")], render_kw={"type": "date"}
+        Later("desk-forms-check_due_on"), [Optional(), Regexp(
+            r"^\d{4}-\d\d-\d\d\Z", message=Later("desk-forms-pick_the_day"),
+        )], render_kw={"type": "date"}
     )
-    state = SelectField("State", choices=pairs([("in use", "in use"), ("out of use", "out of use")]))
+    state = SelectField(
+        Later("desk-common-state"),
+        choices=pairs([("in use", Later("desk-forms-in_use")), ("out of use", Later("desk-forms-out_of_use2"))]),
+    )
 
 
 class LabelForm(FlaskForm):
     """Which labels, on what."""
 
-    layout = SelectField("On")
-    start_at = IntegerField("First free label on the sheet", [Optional(), NumberRange(1, 200)], default=1)
-    with_address = BooleanField("Flat labels carry the address, so that a phone's own camera opens the vessel")
-    standoff = BooleanField("Also a stand-off label for vessels inside a fire zone", default=True)
+    layout = SelectField(Later("desk-common-on"))
+    start_at = IntegerField(Later("desk-forms-first_free_label_on_the"), [Optional(), NumberRange(1, 200)], default=1)
+    with_address = BooleanField(Later("desk-forms-flat_labels_carry_the_address"))
+    standoff = BooleanField(Later("desk-forms-also_a_stand_off_label"), default=True)

@@ -23,6 +23,7 @@ from webapp.doors.trials import BY_KEY, SHEET_NAME, TRIALS, open_run, person
 from webapp.labels.qr import qr_picture
 from webapp.places import DEMO_DIR
 from webapp.sheets.waiting import keep_waiting
+from webapp.words.desk import say
 
 DESK, PHONE_HERE, OWN_PHONE = "IM", "BT", "PR"
 BY = "demo"
@@ -85,10 +86,10 @@ def try_it(key: str) -> ResponseReturnValue:
     """Go to one of the things to try, as the person who does it."""
     trial = BY_KEY.get(key)
     if trial is None:
-        abort(404, "There is no such thing to try. Go back and pick from the list.")
+        abort(404, say("door-page-there_is_no_such_thing"))
     where = trial.where(current.book)
     if not where:
-        abort(404, "The demo has none left. Stop it and start it again with --fresh.")
+        abort(404, say("door-page-the_demo_has_none_left"))
     if trial.is_phone:
         return _opened(trial.who, where, is_cut=trial.is_cut)
     _sit_down(trial.who)
@@ -137,7 +138,7 @@ def _cut_until() -> datetime | None:
 def _sit_down(code: str) -> None:
     found = people.person(current.book, code)
     if found is None or found["retired"]:
-        abort(404, "This person has left the demo's house. Stop it and start it again with --fresh.")
+        abort(404, say("door-page-this_person_has_left_the"))
     # The form's own token outlives the change of session: a task's form may be sent on (307).
     token = session.get("csrf_token")
     sign_in(found)
@@ -149,7 +150,7 @@ def _opened(code: str, then: str, *, is_cut: bool = False) -> ResponseReturnValu
     """Return the page that makes this browser a phone in that person's hand, and goes on to `then`."""
     who = person(code)
     if who is None:
-        abort(404, "There is nobody of that code in the demo.")
+        abort(404, say("door-page-there_is_nobody_of_that"))
     token = "" if current.device else _token()
     response = make_response(render_template(
         "doors/phone.html", site=current.site, who=who, token=token, then=then, is_cut=is_cut,
@@ -165,8 +166,8 @@ def _token() -> str:
     phones_of_address.failed(address)
     let_in = _count(current.book, "SELECT count(*) AS n FROM devices WHERE enrolled_by = ?", BY)
     if let_in >= PHONES_MOST:
-        abort(429, "The demo has let in all the phones it takes. Stop it and start it again with --fresh.")
-    return devices.new_token(current.book, BY, f"Visitor {let_in + 1}")
+        abort(429, say("door-page-the_demo_has_let_in"))
+    return devices.new_token(current.book, BY, say("door-page-visitor", let_in=let_in + 1))
 
 
 def _count(book: Book, sql: str, *values: object) -> int:

@@ -11,8 +11,9 @@ from webapp.book.record.store import Book
 from webapp.book.still import runs
 from webapp.demo.story import load
 from webapp.trade.marks import make_mark
+from webapp.words.desk import Later
 
-SHEET_NAME = "cask list.csv"
+SHEET_NAME = Later("door-trial-cask_list_csv")
 FERMENTER, CASK = make_mark("F4"), make_mark("C047")
 
 
@@ -87,33 +88,33 @@ def _sheet(book: Book) -> str:
 
 TRIALS = (
     Trial(
-        "reading", "Log without signal", 1,
+        "reading", Later("door-trial-log_without_signal"), 1,
         "F4 ferments pears. The signal is cut before its form opens: type {temp} and {gravity}, and log it.",
-        "It says at once where the entry is. Put the signal back here, and it hands itself in.",
+        Later("door-trial-it_says_at_once_where"),
         "NS", _reading, is_phone=True, is_cut=True, figures=_next_reading,
     ),
     Trial(
-        "run", "Keep a still run", 2,
-        "S1 is in its hearts. Type what the glass and the thermometer say, then make the cut.",
-        "The true strength stands there at once. The band closes in on the minute of the next cut.",
+        "run", Later("door-trial-keep_a_still_run"), 2,
+        Later("door-trial-s1_is_in_its_hearts"),
+        Later("door-trial-the_true_strength_stands_there"),
         "BT", _run, is_phone=True,
     ),
     Trial(
-        "question", "Answer a question", 1,
-        "A cask gained pure alcohol, says a line of May. No cask can.",
-        "The likely figure is offered, and what would change. Both figures stay legible.",
+        "question", Later("door-trial-answer_a_question"), 1,
+        Later("door-trial-a_cask_gained_pure_alcohol"),
+        Later("door-trial-the_likely_figure_is_offered"),
         "IM", _question,
     ),
     Trial(
-        "trace", "Trace a cask to its fruit", 1,
-        "C-047 was filled a year ago: back through tank and run to the farm and its loads of fruit.",
-        "The picture says how much of each is in it, and what was lost on the way.",
+        "trace", Later("door-trial-trace_a_cask_to_its"), 1,
+        Later("door-trial-c_047_was_filled_a"),
+        Later("door-trial-the_picture_says_how_much"),
         "IM", _cask,
     ),
     Trial(
-        "sheet", "Take a sheet in", 2,
-        "Six casks in somebody's old spreadsheet. Two of its cells cannot be right.",
-        "Which cells it stops at, and what it offers. Nothing is written before you say so.",
+        "sheet", Later("door-trial-take_a_sheet_in"), 2,
+        Later("door-trial-six_casks_in_somebodys_old"),
+        Later("door-trial-which_cells_it_stops_at"),
         "OL", _sheet,
     ),
 )

@@ -79,7 +79,8 @@ def period_json(name: str) -> Response:
         "period": total.name, "closed": total.closed == len(total.sites),
         "sum": [period_rows.account_data(one, shown.rows_of(one)) for one in total.accounts],
         "sites": [_site(row, own, name) for row, own in total.sites],
-        "transfers": [_transfer(one) for one in total.transfers], "rounding": period_rows.ROUNDED, "caution": CAUTION,
+        "transfers": [_transfer(one) for one in total.transfers],
+        "rounding": str(period_rows.ROUNDED), "caution": CAUTION,
     }
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))

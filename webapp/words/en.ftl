@@ -1126,6 +1126,12 @@ desk-blending-volume = Volume, { $what }
 desk-blending-no_batch_yet_a_bottling = No batch yet. A bottling tank gauge begins one.
 desk-blending-tank_fills = Tank fills
 desk-blending-blending = Blending
+desk-blending-by_papers = , by papers
+desk-blending-kept_the_tanks_card_shows = Kept. The tank's card shows it on every phone.
+desk-blending-these_draws_cannot_be_read = These draws cannot be read any more. Go back and work the vat out again.
+desk-blending-give_the_vat_a_name = Give the vat a name and pick its tank; then keep it.
+desk-blending-the_book_has_no_such = The book has no such plan. Look for it in the list of vats.
+desk-blending-nothing_is_left_to_choose = Nothing is left to choose from. Tick what may go in, or ask for fewer years in wood.
 
 ## desk-plan
 
@@ -1285,6 +1291,32 @@ desk-ferments-ferments = Ferments
 desk-house_rules-n0_for_never = 0 for never
 desk-house_rules-what_is_due_stands_on = What is due stands on Today on every phone. Words are tapped at a tasting; scores run from 0 to 10.
 desk-house_rules-house_rules = House rules
+desk-house_rules-too_young = too young
+desk-house_rules-too_weak = too weak
+desk-house_rules-too_strong = too strong
+desk-house_rules-score_too_low = score too low
+desk-house_rules-not_tasted = not tasted
+desk-house_rules-loses_much_look_at_it = loses much: look at it
+desk-house_rules-not_gauged = not gauged
+desk-house_rules-spirit_as_the_book_names = Spirit, as the book names it; empty for all
+desk-house_rules-in_wood_at_least_years = In wood at least [years]
+desk-house_rules-strength_from_vol = Strength from [% vol]
+desk-house_rules-strength_to_vol = Strength to [% vol]
+desk-house_rules-score_at_least_of_10 = Score at least [of 10]
+desk-house_rules-loss_at_most_a_year = Loss at most [% a year]
+desk-house_rules-words_for_nose_and_mouth = Words for nose and mouth, one a line
+desk-house_rules-beside_the_loss_of_casks = Beside the loss of casks: the allowance in the law of
+desk-house_rules-scores_beside_nose_mouth_wood = Scores beside nose, mouth, wood and fault, one a line
+desk-house_rules-kept = Kept.
+desk-house_rules-type_a_figure_from_0 = Type a figure from 0 up, or leave it empty.
+desk-house_rules-kept_phones_have_it_with = Kept. Phones have it with their next cards.
+desk-house_rules-read_a_ferment_every = Read a ferment every
+desk-house_rules-regauge_a_cask_every = Regauge a cask every
+desk-house_rules-sample_a_cask_every = Sample a cask every
+desk-house_rules-taste_a_cask_every = Taste a cask every
+desk-house_rules-tell_of_an_instruments_check = Tell of an instrument's check before
+desk-house_rules-check_bottles_on_the_line = Check bottles on the line every
+desk-house_rules-or_after_so_many_of = or after so many of them
 
 ## desk-map
 
@@ -1386,6 +1418,20 @@ desk-entry-strike_this_entry = Strike this entry
 desk-entry-strike_it_stays_legible = Strike; it stays legible
 desk-entry-from_the_desk = from the desk
 desk-entry-answered = answered
+desk-entry-nothing_moves_until_the_question = Nothing moves until the question is answered.
+desk-entry-it_is_struck_it_moves = It is struck: it moves nothing.
+desk-entry-it_moves_no_spirit = It moves no spirit.
+desk-entry-another_entry_stands_in_its = Another entry stands in its place.
+desk-entry-none_the_phone_or_its = none: the phone or its browser gave none
+desk-entry-the_book_has_no_such = The book has no such entry. It may still wait on a phone.
+desk-entry-none_it_was_entered_at = none: it was entered at the desk
+desk-entry-of_and_it_holds = of { $phones }, and it holds
+desk-entry-with_a_key_that_the = with a key that the book has not got
+desk-entry-there_is_no_such_entry = There is no such entry to amend.
+desk-entry-pick_one_kind_first_each = Pick one kind first: each has its own columns.
+desk-entry-amended_the_original_stays_legible = Amended. The original stays legible.
+desk-entry-is_no_day_pick_one = { $day } is no day. Pick one, such as 2025-09-24.
+desk-entry-say_why_it_is_amended = Say why it is amended, in a few words.
 
 ## desk-queries
 
@@ -1398,6 +1444,9 @@ desk-queries-ask_on_only_above = Ask on { $mark } only above { $value } { $limit
 desk-queries-times_it_stood_here = { $times } times it stood here. { $link }
 desk-queries-the_first_are_shown_answer = The first { $most } are shown. Answer some, and the others follow.
 desk-queries-questions2 = Questions
+desk-queries-not_answered = Not answered: { $why }
+desk-queries-it_stands = It stands.
+desk-queries-struck_the_entry_stays_legible = Struck. The entry stays legible.
 
 ## desk-removals
 
@@ -1457,6 +1506,10 @@ desk-bottling-nothing_has_left_the_tank = Nothing has left the tank yet.
 desk-bottling-gauged_bottled_not_in_a = Gauged { $gauged }, bottled { $bottled }: { $off }{ $pure } ({ $what2 } %) not in a bottle.
 desk-bottling-batch = Batch { $name }
 desk-bottling-span = { $low } to { $high } % vol
+desk-bottling-the_book_has_no_batch = The book has no batch of that name in a tank. Look for it in the list of bottlings.
+desk-bottling-fill_on_average = Fill, on average
+desk-bottling-of_the_label = % of the label
+desk-bottling-strength_in_the_bottles = Strength in the bottles
 
 ## desk-limits
 
@@ -1484,6 +1537,11 @@ desk-limits-set_to = Set to
 desk-limits-the_checks_own = The check's own
 desk-limits-the_kinds_own = the kind's own
 desk-limits-the_checks_own2 = the check's own
+desk-limits-the_book_knows_no_vessel = The book knows no vessel { $key }.
+desk-limits-say_which_the_sort_of = Say which: the sort of vessel, or the material.
+desk-limits-from_to_is_no_range = From { $low } to { $high } is no range. Swap the two.
+desk-limits-kept_the_vessels_concerned_are = Kept. The vessels concerned are judged anew.
+desk-limits-kept_the_entries_concerned_are = Kept. The entries concerned are asked about anew.
 
 ## desk-access
 
@@ -1553,6 +1611,8 @@ desk-instrument-look_at_each_let_it = Look at each: let it stand, or amend it wi
 desk-instrument-by_this_check = By this check
 desk-instrument-n27_cfr_19_188_asks = 27 CFR 19.188 asks for frequent checks; one in doubt is not used until it is certified.
 desk-instrument-not_good = not good
+desk-instrument-no_check_in_the_book = no check in the book
+desk-instrument-there_is_no_such_instrument = There is no such instrument. Look for it in the list.
 
 ## desk-instruments
 
@@ -1605,6 +1665,9 @@ desk-parties-none_yet_add_them_one = None yet. Add them one by one, or take a sh
 desk-parties-sells_or_buys = Sells or buys
 desk-parties-address = Address
 desk-parties-note = Note
+desk-parties-is_there_already_as_a = { $name } is there already as a { $role }. Change that one.
+desk-parties-there_is_nobody_of_this = There is nobody of this name. Look at the list again.
+desk-parties-kept = Kept.
 
 ## desk-party_edit
 
@@ -1628,6 +1691,11 @@ desk-people-roles = Roles
 desk-people-at_the_desk = At the desk
 desk-people-invited = invited
 desk-people-password = password
+desk-people-ended = { $count } ended.
+desk-people-there_is_a_already_pick = There is a { $code } already. Pick another code.
+desk-people-somebody_must_keep_the_office = Somebody must keep the office role. Give it to another person first.
+desk-people-there_is_no_such_person = There is no such person.
+desk-people-kept = Kept.
 
 ## desk-person_edit
 
@@ -1674,6 +1742,8 @@ desk-phones-clock_off = { $minutes } min { $is_slow ->
     [yes] slow
    *[no] fast
   }
+desk-phones-shut_out_entries_it_still = Shut out. Entries it still holds are safe on it, and go in once it is let in again.
+desk-phones-there_is_no_such_phone = There is no such phone.
 
 ## desk-proof
 
@@ -1697,6 +1767,7 @@ desk-proof-gave_it_back = Gave it back
 desk-proof-beside_the_backups = Beside the backups
 desk-proof-that_the_first_backup_makes = that the first backup makes
 desk-proof-not_explained = not explained
+desk-proof-noted_the_heads_stay_on = Noted. The heads stay on the list.
 
 ## desk-rules
 
@@ -1710,6 +1781,12 @@ desk-rules-entries = { $unread } { $unread ->
    *[other] entries
   }
 desk-rules-to_read = to read
+desk-rules-kinds_of_entry = kinds of entry
+desk-rules-sums_and_tables = sums and tables
+desk-rules-the_fold = the fold
+desk-rules-kept_you_have_read_it = Kept: you have read it.
+desk-rules-l_pure_alcohol = { $flow } L pure alcohol
+desk-rules-the_book_was_never_judged = The book was never judged by these. Look at the list.
 
 ## desk-settings
 
@@ -1727,6 +1804,8 @@ desk-settings-not_encrypted_whoever_finds_one = Not encrypted: whoever finds one
 desk-settings-each_is_encrypted_to_the = Each is encrypted to the key of the house.
 desk-settings-who_changed_what = Who changed what
 desk-settings-nothing_was_changed_yet = Nothing was changed yet.
+desk-settings-kept = Kept.
+desk-settings-there_is_no_such_instrument = There is no such instrument.
 
 ## desk-you
 
@@ -1757,6 +1836,16 @@ desk-you-change_it = Change it
 desk-you-forgotten_the_office_makes_you = Forgotten? The office makes you an invitation; nobody can read the old one.
 desk-you-here = here
 desk-you-look = look
+desk-you-ended = Ended.
+desk-you-ended_you_are_signed_in = { $ended } ended. You are signed in here alone.
+desk-you-ended_it_opens_nothing_any = Ended: it opens nothing any more. Sessions that it began can be ended below.
+desk-you-that_is_not_your_password = That is not your password. Type it again.
+desk-you-there_is_no_such_session = There is no such session any more.
+desk-you-no_passkey_can_be_made = No passkey can be made at this address. Open the desk by the name of the house.
+desk-you-there_is_no_such_passkey = There is no such passkey any more.
+desk-you-your_password_is_changed_you = Your password is changed. You are signed in here alone.
+desk-you-this_took_too_long_or = This took too long, or is not what was asked for. Press once more.
+desk-you-kept_you_can_sign_in = Kept. You can sign in with it from now on.
 
 ## desk-laboratory_parts
 
@@ -1852,6 +1941,8 @@ desk-periods-casks_by_year = Casks by year
 desk-periods-what_was_on_hand_at = What was on hand at the end of each quarter and month, in { $what }.
 desk-periods-part_closed = part closed
 desk-periods-changed_since = changed since
+desk-periods-tick_that_you_have_looked = Tick that you have looked at the figures, then close.
+desk-periods-is_closed_what_comes_to = { $name } is closed. What comes to light now is adjusted in the first open month.
 
 ## desk-records
 
@@ -1979,6 +2070,11 @@ desk-run-vapour = Vapour { $what }
 desk-run-dip = Dip, { $what }
 desk-run-a_hydrometer_cannot_see_methanol = A hydrometer cannot see methanol. Not tested here: methanol, ethyl carbamate.
 desk-run-l_pure_alcohol_from_100 = L pure alcohol from 100 kg
+desk-run-low_wines = low wines
+desk-run-the_book_has_no_such = The book has no such run. Look for it in the list of runs.
+desk-run-marked_as_the_best_run = Marked as the best run of { $run }.
+desk-run-not_marked = Not marked:
+desk-run-not_accounted_for = not accounted for
 
 ## desk-runs
 
@@ -2062,6 +2158,15 @@ desk-search-that_answer_to = { $are_more ->
   } that answer to “{ $text }”
 desk-search-nothing_among = Nothing among { $group } answers to “{ $text }”.
 desk-search-a_vessel = vessel
+desk-search-batches_and_lots = Batches and lots
+desk-search-bottlings = Bottlings
+desk-search-fruit_taken_in = Fruit taken in
+desk-search-papers = Papers
+desk-search-entries_and_remarks = Entries and remarks
+desk-search-put_right_since = put right since
+desk-search-waits_for_an_answer = waits for an answer
+desk-search-out_of_use = out of use
+desk-search-since = since { $since }
 
 ## desk-look
 
@@ -2150,7 +2255,7 @@ desk-cautions-reduce_to_a_glass_and = Reduce to { $what }, { $what2 } a glass, a
 
 desk-new-what_a_number_of_answers = What a number of answers finds
 desk-new-triangle_three_glasses_one_is = Triangle: three glasses, one is the odd one. Duo-trio: one stands open, which of two is the same? Pair: which has more of what you ask? One-sided where you name A as the answer beforehand. Ranking: three to five samples in order.
-desk-new-of_sample_in_words = Of sample { $text }, in words
+desk-new-of_sample_in_words = Of sample { $letter }, in words
 desk-new-tasters = Tasters
 desk-new-draw_the_codes_and_seal = Draw the codes and seal them
 desk-new-a_triangle_at_a_risk = A triangle at a risk of 5 %. Few answers find only large differences.
@@ -2209,6 +2314,43 @@ desk-tasting-blind_tasting = Blind tasting { $name }
 desk-tasting-difference_found = difference found
 desk-tasting-no_difference_shown = no difference shown
 desk-tasting-in = in
+desk-tasting-run2 = run { $run }, { $what }
+desk-tasting-the_book_has_no_tasting = The book has no tasting of that name. Look for it in the list of tastings.
+desk-tasting-you_taste_in_this_one2 = You taste in this one. It can be opened by you once the last answer is in.
+desk-tasting-its_key_is_not_in = Its key is not in this book: it was drawn after the backup that this book comes from. Pour it anew.
+desk-tasting-this_sheet_says_which_sample = This sheet says which sample is in which glass: it is for whoever pours, and no taster sees it.
+desk-tasting-not_said = not said
+desk-tasting-the_book_has_a_tasting = The book has a tasting of that name. Give this one another.
+desk-tasting-the_codes_are_drawn_and = The codes are drawn and sealed. Each taster's phone has them with the next cards.
+desk-tasting-it_is_open_answers_from = It is open. Answers from now on do not count.
+desk-tasting-by_guessing_alone_so_many = By guessing alone so many or more come { $times_in } ({ $p_words }).
+desk-tasting-by_chance_alone_the_rank = By chance alone the rank sums lie so far apart { $times_in } ({ $p_words }, { $how }; Friedman's figure { $friedman }).
+desk-tasting-of_rank_sums_must_be = { $answers } of { $people }: rank sums must be apart by { $lsd } to count.
+desk-tasting-n1_time_in = 1 time in { $min }
+desk-tasting-named2 = named { $named }
+desk-tasting-no_difference_shown_that_is = No difference shown. That is not proof of sameness.
+desk-tasting-were_needed = { $needed } were needed
+desk-tasting-so_few_answers_cannot_show = so few answers cannot show a difference at this risk
+desk-tasting-can_find_nothing_at_a = { $answers } can find nothing at a risk of { $tasting } %.
+desk-tasting-of_find_a_difference_four = { $answers } of { $people } find a difference four times in five if at least { $share } of the answers perceive it; a smaller one is easily missed.
+desk-tasting-the_order_is_more_than = The order is more than chance. Apart are: { $pairs }.
+desk-tasting-counted_out_over_all_orders = counted out over all orders
+desk-tasting-by_chi_square_which_is = by chi-square, which is near for so many
+desk-tasting-it_speaks_of_these_people = It speaks of these people, not of drinkers in general.
+desk-tasting-answers = { $many ->
+    [one] { $many } answer
+   *[other] { $many } answers
+  }
+desk-tasting-people = { $many ->
+    [one] { $many } person
+   *[other] { $many } people
+  }
+desk-tasting-times_in_10 = { $min } times in 10
+desk-tasting-p_below_0_0001 = p below 0.0001
+desk-tasting-they_can_be_told_apart = They can be told apart.
+desk-tasting-is_named_more_often = { $named } is named more often.
+desk-tasting-the_order_is_more_than2 = The order is more than chance, but no two of them stand far enough apart to say which.
+desk-tasting-no_order_shown_that_is = No order shown. That is not proof of sameness.
 
 ## desk-tastings
 
@@ -2262,6 +2404,8 @@ desk-house-fruit_in = fruit in
 desk-house-made = made
 desk-house-left = left
 desk-house-lost = lost
+desk-house-pure_alcohol_in_the_house = Pure alcohol in the house
+desk-house-all = all
 
 ## desk-line
 
@@ -2329,6 +2473,28 @@ desk-trace-nothing_has_moved_into_it = Nothing has moved into it or out of it ye
 desk-trace-every_vessel_and_run_is = Every vessel and run is taken as well mixed: what leaves it holds all that came in before, each by its share of pure alcohol. The alcohol of a ferment is shared over its loads by their mass. A gauge changes how much there is, not what it is.
 desk-trace-made_of = Made of
 desk-trace-picture = { $head }: { $name }. The list below the picture says the same in words.
+desk-trace-from_before_this_book = From before this book
+desk-trace-received_from_elsewhere = Received from elsewhere
+desk-trace-not_on_record = Not on record
+desk-trace-no_fruit_on_record = No fruit on record
+desk-trace-not_followed = Not followed
+desk-trace-ferments = Ferments
+desk-trace-receivers = Receivers
+desk-trace-cans = Cans
+desk-trace-stills = Stills
+desk-trace-tanks = Tanks
+desk-trace-vats = Vats
+desk-trace-between_sites = Between sites
+desk-trace-bottlings = Bottlings
+desk-trace-bottles_between_sites = Bottles between sites
+desk-trace-received_in_bottles = Received in bottles
+desk-trace-gone = Gone
+desk-trace-trace_of = Trace of { $name }
+desk-trace-the_book_has_nothing_to = The book has nothing to trace by that name. Look for it with the search on the trace page.
+desk-trace-under_0_1 = under 0.1 %
+desk-trace-origin = Origin
+desk-trace-bottles_losses = Bottles, losses
+desk-trace-others = { $count } others
 
 ## desk-dips
 
@@ -2337,6 +2503,30 @@ desk-dips-paste_the_two_columns_of = Paste the two columns of the table's sheet:
 desk-dips-dimensions_of_a_cask = Dimensions of a cask
 desk-dips-inside_without_the_wood_by = Inside, without the wood. By them the volume is an estimate, some 3 % of the full cask off; a weighed cask is known ten times better.
 desk-dips-dips_of = Dips of { $mark }
+desk-dips-has_its_litres_estimated_from = has its litres estimated from its { $by }, by its dimensions: { $sizes } cm, { $how }.
+desk-dips-how_its_litres_follow_from = How its litres follow from a dip
+desk-dips-what_is_measured = What is measured
+desk-dips-table_a_line_of_dip = Table: a line of dip and volume each
+desk-dips-lengths_in = Lengths in
+desk-dips-volumes_in = Volumes in
+desk-dips-shell = Shell
+desk-dips-the_table_holds_at = The table holds at
+desk-dips-temperature_in = Temperature in
+desk-dips-tilt_add_to_each_reading = Tilt: add to each reading [mm]
+desk-dips-diameter_at_the_bung_inside = Diameter at the bung, inside
+desk-dips-diameter_of_a_head_inside = Diameter of a head, inside
+desk-dips-length_from_head_to_head = Length from head to head, inside
+desk-dips-the_cask = The cask
+desk-dips-is_not_dipped_by_the = is not dipped by the book: litres are typed.
+desk-dips-has_its_litres_from_its = has its litres from its { $by }, by a table of { $count } lines: { $brief } to { $brief2 } cm, { $brief3 } to { $brief4 } L.
+desk-dips-by_a_strapping_table = by a strapping table
+desk-dips-by_the_dimensions_of_a = by the dimensions of a cask, an estimate
+desk-dips-not_at_all_litres_are = not at all: litres are typed
+desk-dips-dip_from_the_bottom_up = dip: from the bottom up
+desk-dips-ullage_from_the_top_down = ullage: from the top down
+desk-dips-stainless_steel_48_10_6 = stainless steel, 48·10⁻⁶ a °C
+desk-dips-mild_steel_36_10_6 = mild steel, 36·10⁻⁶ a °C
+desk-dips-other_no_correction = other: no correction
 
 ## desk-edit
 
@@ -2357,6 +2547,7 @@ desk-labels-label = Label
 desk-labels-printed = printed { $when }
 desk-labels-printed_is_what_was_sent = Printed is what was sent to print from this page. Without a label are vessels whose label was neither printed here nor ever scanned.
 desk-labels-says_something_else_by_now = says something else by now
+desk-labels-tick_at_least_one_vessel = Tick at least one vessel, and pick what the labels are printed on.
 
 ## desk-vessel
 
@@ -2374,6 +2565,9 @@ desk-vessel-a_run_is_under_way = A run is under way
 desk-vessel-since2 = { $link } since { $when }.
 desk-vessel-no_entries_yet_scan_its = No entries yet. Scan its label on the floor, and log the first.
 desk-vessel-all_its_entries = All its entries
+desk-vessel-the_book_knows_no_vessel = The book knows no vessel { $mark }. Look for it in the list of vessels.
+desk-vessel-there_is_a_vessel_already = There is a vessel { $mark } already. Pick another code, or change that one.
+desk-vessel-is_in_the_book = { $made } is in the book.
 
 ## desk-vessels
 
@@ -2388,6 +2582,7 @@ access-again-is_it_still_you = Is it still you?
 access-again-this_cannot_be_taken_back = { $name }, this cannot be taken back, or takes data out of the house. Show once more that it is you; it then stands for { $minutes } minutes.
 access-again-go_on = Go on
 access-again-use_a_passkey = Use a passkey
+access-again-that_is_not_your_password = That is not your password. Type it again.
 
 ## access-error
 
@@ -2395,6 +2590,19 @@ access-error-not_done_cellarslate = Not done – Cellarslate
 access-error-not_done = Not done
 access-error-to_the_sites = To the sites
 access-error-to_the_desk = To the desk
+access-error-this_could_not_be_read = This could not be read. Go back, look at what was typed, and send it again.
+access-error-you_may_not_do_this = You may not do this here. Ask someone in the office.
+access-error-there_is_nothing_at_this = There is nothing at this address. Go back and pick from the list.
+access-error-this_address_does_not_take = This address does not take that. Go back and use the page's own button.
+access-error-this_is_too_large_send = This is too large. Send less at once.
+access-error-send_json_with_content_type = Send JSON, with Content-Type: application/json.
+access-error-too_many_tries_wait_a = Too many tries. Wait a minute, then try again.
+access-error-the_book_stumbled_nothing_handed = The book stumbled. Nothing handed in was lost; try again, and tell whoever runs the server.
+access-error-the_book_is_busy_try = The book is busy. Try again in a moment.
+access-error-this_page_was_open_too = This page was open too long, or from before you signed in. Go back, load it again, send it again.
+access-error-this_was_not_sent_from = This was not sent from one of our own pages. Open the page again and send it from there.
+access-error-this_needs_the_role_ask = This needs the { $access } role. Ask someone in the office.
+access-error-this_phone_is_not_let = This phone is not let in. Open the office's one-time code on it; nothing is lost.
 
 ## access-invitation
 
@@ -2405,6 +2613,7 @@ access-invitation-you_are_let_in = You are let in.
 access-invitation-your_short_code_is_nobody = { $who } Your short code is { $bold }. Nobody but you knows the password: the office cannot read it, only invite you again.
 access-invitation-ten_characters_at_least_four = Ten characters at least. Four words that nobody would put together are good; a name, a date and “password” are not.
 access-invitation-set_it_and_sign_in = Set it and sign in
+access-invitation-this_invitation_was_used_has = This invitation was used, has ended, or was replaced. Ask the office for a new one.
 
 ## access-set_up
 
@@ -2427,6 +2636,11 @@ access-sign_in-sign_in_to_the_desk = Sign in to the { $is_group ->
 access-sign_in-sign_in = Sign in
 access-sign_in-sign_in_with_a_passkey = Sign in with a passkey
 access-sign_in-on_the_floor_no_sign = On the floor no sign-in is needed: the office lets a phone in once, by a code to scan.
+access-sign_in-no_such_code = no such code
+access-sign_in-too_many_tries_wait_s = Too many tries. Wait { $wait_s } s.
+access-sign_in-this_server_has_no_authority = This server has no authority of its own: it runs without TLS, or with a certificate you gave it.
+access-sign_in-code_or_password_is_wrong = Code or password is wrong. Type them again.
+access-sign_in-that_is_not_the_code = That is not the code the server printed at its start. Type it again.
 
 ## access-trust
 
@@ -2617,3 +2831,528 @@ desk-sort-tank = tank
 desk-sort-cask = cask
 desk-sort-can = can
 desk-sort-place = place
+
+## desk-forms
+
+desk-forms-it_stands = It stands
+desk-forms-strike = Strike
+desk-forms-the_site = the site
+desk-forms-a_sort_of_vessel = a sort of vessel
+desk-forms-a_material = a material
+desk-forms-one_vessel = one vessel
+desk-forms-a_product = a product
+desk-forms-production_storage_processing_us = production, storage, processing (US)
+desk-forms-one_excise_warehouse = one excise warehouse
+desk-forms-floor_log_and_look = floor: log and look
+desk-forms-distiller_also_answer_and_amend = distiller: also answer and amend
+desk-forms-office_all = office: all
+desk-forms-code = Code
+desk-forms-what_it_is = What it is
+desk-forms-capacity_l = Capacity [L]
+desk-forms-working_level_l = Working level [L]
+desk-forms-tare_kg = Tare [kg]
+desk-forms-wood = Wood
+desk-forms-toast_or_char = Toast or char
+desk-forms-stands_inside_a_fire_zone = Stands inside a fire zone
+desk-forms-label_goes_on_a_curve = Label goes on a curve (bare mark)
+desk-forms-note = Note
+desk-forms-out_of_use = Out of use
+desk-forms-for = For
+desk-forms-which = Which
+desk-forms-kind_and_field = Kind and field
+desk-forms-usual_from = Usual from
+desk-forms-usual_to = Usual to
+desk-forms-possible_from = Possible from
+desk-forms-possible_to = Possible to
+desk-forms-limit = Limit
+desk-forms-figure = Figure
+desk-forms-short_code = Short code
+desk-forms-trade_roles_the_usual_one = Trade roles, the usual one first
+desk-forms-floor_code_4_to_8 = Floor code (4 to 8 digits; empty keeps the old one)
+desk-forms-has_left_the_house = Has left the house
+desk-forms-the_password_until_now = The password until now
+desk-forms-a_new_one = A new one
+desk-forms-the_same_again = The same again
+desk-forms-its_name = Its name
+desk-forms-folder_on_the_server_on = Folder on the server, on another disk
+desk-forms-hours_between_two = Hours between two
+desk-forms-how_many_are_kept = How many are kept
+desk-forms-backups_of_this_computer_are = Backups of this computer are made another way, daily
+desk-forms-they_are_a = They are a
+desk-forms-address = Address
+desk-forms-number_by_which_papers_call = Number by which papers call them
+desk-forms-name_of_the_phone = Name of the phone
+desk-forms-the_house = The house
+desk-forms-units = Units
+desk-forms-decimal_mark = Decimal mark
+desk-forms-accounts = Accounts
+desk-forms-height_above_the_sea_m = Height above the sea [m]
+desk-forms-language_where_nobody_has_chosen = Language where nobody has chosen one
+desk-forms-time_zone = Time zone
+desk-forms-what_goes_into_or_out = What goes into or out of the accounts wants the PIN when it is logged
+desk-forms-a_season_begins_in = A season begins in
+desk-forms-scale_from = Scale from
+desk-forms-scale_to = Scale to
+desk-forms-unit = Unit
+desk-forms-class = Class
+desk-forms-interval_of_the_scale = Interval of the scale
+desk-forms-corrections_of_its_certificate_wha = Corrections of its certificate, what it shows: what to add, such as 0: -0.1; 20: 0; 40: +0.2
+desk-forms-check_due_on = Check due on
+desk-forms-first_free_label_on_the = First free label on the sheet
+desk-forms-flat_labels_carry_the_address = Flat labels carry the address, so that a phone's own camera opens the vessel
+desk-forms-also_a_stand_off_label = Also a stand-off label for vessels inside a fire zone
+desk-forms-there_is_no_such_time = There is no such time zone. Type one such as Europe/Vienna.
+desk-forms-pick_it_stands_or_strike = Pick: it stands, or strike.
+desk-forms-say_why_in_a_few = Say why, in a few words.
+desk-forms-type_its_code_such_as = Type its code, such as F3 or C031.
+desk-forms-type_a_short_code = Type a short code.
+desk-forms-type_the_name = Type the name.
+desk-forms-to_whole = { $low } to { $high }, whole.
+desk-forms-type_your_password = Type your password.
+desk-forms-type_a_password = Type a password.
+desk-forms-at_least_characters_a_few = At least { $what } characters; a few words will do.
+desk-forms-the_two_passwords_differ_type = The two passwords differ. Type them again.
+desk-forms-type_a_name = Type a name.
+desk-forms-type_hours = Type hours.
+desk-forms-type_a_number = Type a number.
+desk-forms-name_it_such_as_ph = Name it, such as PH-3.
+desk-forms-type_the_name_of_the = Type the name of the house.
+desk-forms-type_its_number_such_as = Type its number, such as TH-2.
+desk-forms-type_what_it_is_such = Type what it is, such as thermometer.
+desk-forms-grower_or_supplier = grower or supplier
+desk-forms-point_14_6 = point: 14.6
+desk-forms-comma_14_6 = comma: 14,6
+desk-forms-as_the_law_prescribes = as the law prescribes
+desk-forms-in_use = in use
+desk-forms-out_of_use2 = out of use
+desk-forms-n1_to_7_letters_or = 1 to 7 letters or digits.
+desk-forms-n1_to_8_letters_or = 1 to 8 letters or digits.
+desk-forms-n4_to_8_digits = 4 to 8 digits.
+desk-forms-letters_digits_hyphen = Letters, digits, hyphen.
+desk-forms-pick_the_day = Pick the day.
+
+## access-forms
+
+access-forms-your_short_code = Your short code
+access-forms-password = Password
+access-forms-your_password = Your password
+access-forms-a_password_of_your_own = A password of your own
+access-forms-the_same_again = The same again
+access-forms-set_up_code = Set-up code
+access-forms-the_house = The house
+access-forms-units = Units
+access-forms-your_name = Your name
+access-forms-type_your_short_code = Type your short code.
+access-forms-type_your_password = Type your password.
+access-forms-type_a_password = Type a password.
+access-forms-at_least_characters_a_few = At least { $what } characters; a few words will do.
+access-forms-the_two_passwords_differ_type = The two passwords differ. Type them again.
+access-forms-type_the_set_up_code = Type the set-up code that the server printed.
+access-forms-type_the_name_of_the = Type the name of the house.
+access-forms-type_a_short_code_such = Type a short code, such as your initials.
+access-forms-type_your_name = Type your name.
+access-forms-n1_to_8_letters_or = 1 to 8 letters or digits.
+
+## desk-vat_form
+
+desk-vat_form-as_few_vessels_as_can = as few vessels as can be
+desk-vat_form-the_oldest_stays = the oldest stays
+desk-vat_form-the_oldest_goes_first = the oldest goes first
+desk-vat_form-strength_empty_as_it_comes = Strength (empty: as it comes)
+desk-vat_form-unit_of_strength = Unit of strength
+desk-vat_form-volume_l_empty_all_they = Volume [L] (empty: all they give)
+desk-vat_form-volume_may_be_off_by = Volume may be off by [%]
+desk-vat_form-most_of_any_one_vessel = Most of any one vessel [%]
+desk-vat_form-most_of_any_one_lot = Most of any one lot [%]
+desk-vat_form-youngest_in_wood_years = Youngest in wood [years]
+desk-vat_form-the_wood_of_a_200 = The wood of a 200 L cask keeps [kg]
+desk-vat_form-aim = Aim
+desk-vat_form-casks_may_be_drawn_in = Casks may be drawn in part
+desk-vat_form-name_of_the_vat = Name of the vat
+desk-vat_form-wood_keeps_of = wood keeps { $kept } of { $what }
+desk-vat_form-strength_as_it_comes = strength as it comes
+desk-vat_form-within = { $volume } within { $figure } %
+desk-vat_form-all_they_give = all they give
+desk-vat_form-of_one_vessel = of one vessel
+desk-vat_form-of_one_lot = of one lot
+desk-vat_form-youngest_years_in_wood = youngest { $figure } years in wood
+desk-vat_form-between_and_please = Between { $low } and { $high }, please.
+desk-vat_form-at_most = at most { $figure } % { $words }
+
+## desk-cellar
+
+desk-cellar-by_the_fall_of_gravity = by the fall of gravity
+desk-cellar-as_the_law_of_1880 = as the law of 1880 presumed
+desk-cellar-by_the_wash_as_measured = by the wash as measured
+desk-cellar-by_low_wines = by low wines
+desk-cellar-by_spirits_and_feints = by spirits and feints
+desk-cellar-a_leak = a leak?
+desk-cellar-a_slip_of_the_glass = a slip of the glass?
+desk-cellar-another_cask = another cask?
+desk-cellar-to_regauge = to regauge
+desk-cellar-to_sample = to sample
+desk-cellar-to_taste = to taste
+desk-cellar-loss_a_year = loss a year
+desk-cellar-ferments = Ferments
+desk-cellar-places = Places
+desk-cellar-ready = Ready
+desk-cellar-house_rules = House rules
+desk-cellar-mash_temperature = Mash temperature
+desk-cellar-pure_alcohol = Pure alcohol
+desk-cellar-strength = Strength
+desk-cellar-the_book_has_no_such = The book has no such ferment. Look for it in the list of ferments.
+desk-cellar-the_book_knows_no_cask = The book knows no cask { $mark }. Look for it in the list of casks.
+desk-cellar-scores = Scores
+desk-cellar-of_10 = of 10
+desk-cellar-that_is_no_day_pick = That is no day. Pick one, such as 2027-05-01.
+desk-cellar-gained = gained
+desk-cellar-by_place = place
+desk-cellar-by_age = age
+desk-cellar-strength_in_words = strength
+desk-cellar-gravity = gravity
+desk-cellar-expected = expected
+desk-cellar-score = score
+
+## desk-trust
+
+desk-trust-the_certificate_ends_in_days = The certificate ends in { $left_days } days and was not renewed. Look at whatever renews it.
+desk-trust-the_certificate_ended_on_phones = The certificate ended on { $ends }. Phones keep what they log, and hand nothing in until it is new.
+
+## paper-batch
+
+paper-batch-batch_record = Batch record: { $ferment }
+paper-batch-gravity_and_temperature = Gravity and temperature
+paper-batch-batch_record2 = Batch record: { $batch }
+paper-batch-bottled = { $batch }, bottled
+paper-batch-tank_gauges = Tank gauges
+paper-batch-checks_of_the_line = Checks of the line
+paper-batch-its_entries = Its entries
+paper-batch-made_by = Made by
+paper-batch-looked_over_by = Looked over by
+paper-batch-not_read_yet = Not read yet.
+paper-batch-counts_of_its_alcohol = Counts of its alcohol
+paper-batch-at = At
+paper-batch-tank = Tank
+paper-batch-true = True { $unit }
+paper-batch-no_bottling_tank_gauge_yet = No bottling tank gauge yet.
+paper-batch-fill = Fill, %
+paper-batch-least = Least
+paper-batch-most = Most
+paper-batch-labels_right = Labels right
+paper-batch-done = Done
+paper-batch-odd_case = Odd case
+paper-batch-broken = Broken
+paper-batch-library = Library
+paper-batch-good = Good
+paper-batch-not_closed_yet = Not closed yet.
+paper-batch-nothing_has_left_the_tank = Nothing has left the tank yet.
+paper-batch-no = No.
+paper-batch-fermenter = Fermenter
+paper-batch-stands_at = Stands at
+paper-batch-emptied = Emptied
+paper-batch-first_gravity = First gravity
+paper-batch-last_gravity = Last gravity
+paper-batch-closed_at = Closed at
+paper-batch-wash = Wash
+paper-batch-wash_strength = Wash strength
+paper-batch-pure_alcohol_in_the_wash = Pure alcohol in the wash
+paper-batch-count = Count
+paper-batch-of_wash = { $unit } of wash
+paper-batch-tanks = Tanks
+paper-batch-bottle = Bottle
+paper-batch-strength_on_the_label = Strength on the label
+paper-batch-good_bottles = Good bottles
+paper-batch-kept_in_the_library = Kept in the library
+paper-batch-pure_alcohol_in_bottles = Pure alcohol in bottles
+
+## paper-cautions
+
+paper-cautions-the_sites_own_assessment_local = The site's own assessment, local code and licensed people come first. Nothing on this paper says that a place or a spirit is safe.
+paper-cautions-hot_and_under_pressure_if = Hot, and under pressure if a path blocks. Cold water into a hot closed still can crush it. Keep vents free; never leave a running still.
+paper-cautions-alcohol_vapour_burns_no_flame = Alcohol vapour burns. No flame, no spark, no ordinary phone inside the marked line; read at the safe, step back, then write.
+paper-cautions-a_hydrometer_cannot_see_methanol = A hydrometer cannot see methanol. Heads hold part of it, hearts and tails too; only a laboratory knows. Do not taste the first runnings.
+paper-cautions-few_samples_small_and_diluted = Few samples, small and diluted, and spit. Water and plain bread between. Nobody drives, or works at a still or a machine, after tasting.
+paper-cautions-heads_are_never_tasted_nose = Heads are never tasted, nose at most. A tasting never clears what is in a spirit: methanol, hydrogen cyanide and ethyl carbamate have no taste that tells.
+paper-cautions-carbon_dioxide_has_no_smell = Carbon dioxide has no smell and lies low. At 5000 ppm leave, ventilate, tell the supervisor; at 30 000 ppm out at once. A candle is no test.
+paper-cautions-nobody_enters_a_tank_or = Nobody enters a tank or vat alone or without a permit, a gas test and someone outside.
+paper-cautions-a_full_cask_of_225 = A full cask of 225 L (59 gal) weighs 220 to 260 kg (485 to 573 lb). Trolley, hoist or chock; never the back.
+paper-cautions-say_where_you_are_and = Say where you are and when you are back.
+
+## paper-count
+
+paper-count-count_sheet = Count sheet
+paper-count-begun_date_and_time = Begun, date and time
+paper-count-ended_date_and_time = Ended, date and time
+paper-count-instruments_used = Instruments used
+paper-count-what_it_is = What it is
+paper-count-here = Here
+paper-count-gross_or_dip = Gross, { $kg }, or dip, { $what }
+paper-count-glass = Glass
+paper-count-spirit = Spirit { $unit }
+paper-count-stands_there_and_is_not = Stands there and is not on this sheet
+paper-count-counted_by = Counted by
+paper-count-second_person = Second person
+paper-count-other_places = Other places
+
+## paper-imprint
+
+paper-imprint-book_up_to_no_chain = book up to no. { $number }, chain { $digest }
+
+## paper-pages
+
+paper-pages-nothing_has_a_place_there = Nothing has a place there. Look at the places in the cellar.
+paper-pages-the_book_has_no_such = The book has no such entry to print.
+paper-pages-the_book_has_no_such2 = The book has no such run. Look for it in the list of runs.
+paper-pages-the_book_has_no_such3 = The book has no such ferment. Look for it in the list of ferments.
+paper-pages-the_book_has_no_batch = The book has no batch of that name in a tank. Look for it in the list of bottlings.
+
+## paper-passport
+
+paper-passport-laboratory_certificate_and_its_num = Laboratory certificate, and its number
+paper-passport-none_in_the_book_methanol = none in the book: methanol and other figures of composition are not measured by it
+paper-passport-lot_passport = Lot passport: { $name }
+paper-passport-made_of = Made of
+paper-passport-papers_and_certificates = Papers and certificates
+paper-passport-made_out_by = Made out by
+paper-passport-approved_by = Approved by
+paper-passport-share = Share
+paper-passport-by_the_book = By the book
+paper-passport-paper_no = Paper no.
+paper-passport-lot_mark = Lot mark
+paper-passport-good_bottles = Good bottles
+paper-passport-strength = Strength
+paper-passport-pure_alcohol = Pure alcohol
+paper-passport-day = Day
+paper-passport-came_from = Came from
+paper-passport-cases_and_lot_mark = Cases and lot mark
+paper-passport-to_or_from = To or from
+
+## paper-press
+
+paper-press-name_in_capitals = Name in capitals
+paper-press-signature = Signature
+paper-press-date_and_time = Date and time
+paper-press-printed_by = Printed { $printed } by { $printable } · { $book }
+paper-press-still_open = Still open
+paper-press-open_questions = Open questions
+paper-press-these_are_not_answered_what = These are not answered. What is above may change with the answers.
+paper-press-cautions = Cautions
+paper-press-page_of = page { $number } of { $of }
+paper-press-in_the_book = In the book
+
+## paper-record
+
+paper-record-as_read = As read
+paper-record-as_computed = As computed
+paper-record-witness = Witness
+paper-record-gauge_record = Gauge record: { $title }
+paper-record-record = Record: { $title }
+paper-record-reading = Reading
+paper-record-instrument = Instrument
+paper-record-corrected = Corrected
+paper-record-figure = Figure
+paper-record-value = Value
+paper-record-nothing_is_computed_from_this = Nothing is computed from this.
+paper-record-what_it_moved = What it moved
+paper-record-read_again_by_hand = Read again by hand
+paper-record-gauged_by = Gauged by
+paper-record-done_by = Done by
+paper-record-stands_at = Stands at
+paper-record-read_by = Read by
+paper-record-role = Role
+paper-record-gross_or_dip = Gross, { $kg }, or dip, { $what }
+paper-record-glass = Glass
+paper-record-spirit = Spirit { $unit }
+paper-record-at = At
+paper-record-first = First
+paper-record-second = Second
+
+## paper-run
+
+paper-run-run_sheet = Run sheet { $run }
+paper-run-minute_by_minute = Minute by minute
+paper-run-event = Event
+paper-run-glass = Glass
+paper-run-spirit = Spirit { $unit }
+paper-run-true = True { $unit }
+paper-run-vapour = Vapour { $unit }
+paper-run-dip = Dip, { $what }
+paper-run-into_why = Into, why
+paper-run-what_the_receivers_hold = What the receivers hold
+paper-run-still_hand = Still hand
+paper-run-distiller = Distiller
+paper-run-logged = , logged { $clock }
+paper-run-balance = Balance, { $what }
+paper-run-not_accounted_for = not accounted for
+paper-run-more_than_went_in = more than went in
+paper-run-true_strength = True strength, { $unit }
+paper-run-fraction = Fraction
+paper-run-none_gauged_yet = None gauged yet.
+paper-run-heads = heads { $plan }
+paper-run-hearts_to = hearts to { $plan }
+paper-run-tails_to = tails to { $plan }
+paper-run-of_the_charge = { $rest }, { $abs } % of the charge
+paper-run-part = Part
+paper-run-min = { $last } min
+paper-run-charged_from = Charged from
+paper-run-begun = Begun
+paper-run-charge = Charge
+paper-run-of_it_feints = of it feints
+paper-run-pure_alcohol_charged = Pure alcohol charged
+paper-run-plan = Plan
+paper-run-not_read_taken_as = , not read: taken as { $balance }
+
+## paper-serving
+
+paper-serving-two_of_the_three_are = two of the three are the same: which is the odd one?
+paper-serving-the_first_stands_open_as = the first stands open as R: which of the two with a code is the same?
+paper-serving-which_of_the_two_has = which of the two has more of what is asked?
+paper-serving-put_all_in_order_no = put all in order, no two alike
+paper-serving-serving_sheet = Serving sheet
+paper-serving-letter = Letter
+paper-serving-sample = Sample
+paper-serving-of_it = Of it
+paper-serving-strength_as_found = Strength as found
+paper-serving-water_added = Water added
+paper-serving-glasses_from_left_to_right = Glasses, from left to right
+paper-serving-poured_by = Poured by
+paper-serving-taster = Taster
+paper-serving-glass_sample = Glass = sample
+paper-serving-poured = Poured
+paper-serving-method = Method
+paper-serving-served_at = Served at
+paper-serving-sets_of_glasses = Sets of glasses
+paper-serving-for_whoever_pours = For whoever pours. No taster sees this sheet, and nobody who has seen it tastes or speaks to a taster.
+
+## paper-period
+
+paper-period-heads_of_the_book_of = Heads of the book of { $signed }, signed with the key { $shorten_digits }.
+paper-period-printed = { $name } · printed { $printed } · { $house }
+paper-period-the_rest_is_open = { $signed }; the rest is open.
+paper-period-pure_alcohol = { $house }: pure alcohol, { $name }
+paper-period-litres_of_pure_alcohol_at = Litres of pure alcohol at 20 °C to 0.01; proof gallons to 0.1. { $what } { $what2 }
+paper-period-page = page { $page }
+paper-period-as_now_known_with_what = As now known, with what came to light since
+paper-period-open_when_it_was_closed = Open when it was closed, and read by who closed it
+paper-period-a_book_rewritten_since_has = { $words }A book rewritten since has others: cellarslate verify --heads.
+paper-period-date = Date
+paper-period-name_and_title = Name and title
+paper-period-signature = Signature
+
+## desk-account
+
+desk-account-lines_add_up_to_their = Lines add up to their totals as shown: each figure is the nearest, or where that would not add up the next one to it (largest remainder). The book keeps whole microlitres. A quarter is rounded by itself: a line of it may stand beside the sum of its months as shown, by at most three in the last place.
+desk-account-is_twice_the_standard_uncertainty = ± is twice the standard uncertainty (k = 2), by the class of the instruments of all entries of a line; what one instrument is off counts in each of them the same way. A line without ± is more than its own readings say: a rest, a reckoning, bottles, or moves between two gauges.
+desk-account-is_twice_the_standard_uncertainty2 = ± is twice the standard uncertainty (k = 2), by the instruments of the last measure of each vessel and of all that was moved into it and out of it since.
+desk-account-what_nobody_measured_mash_a = { $what } What nobody measured, mash, a run under way and bottles are not in it.
+desk-account-production = Production
+desk-account-storage = Storage
+desk-account-processing = Processing
+desk-account-excise_warehouse = Excise warehouse
+desk-account-so_that_the_lines_add = So that the lines add up, these are shown off their nearest: { $said }.
+desk-account-adjustment_of = Adjustment of { $of }: { $more } { $party_words }
+desk-account-on_hand_at_the_start = On hand at the start
+desk-account-total_in = Total in
+desk-account-total_out = Total out
+desk-account-on_hand_at_the_end = On hand at the end
+
+## desk-sheets
+
+desk-sheets-this_sheet_was_not_kept = This sheet was not kept so long. Take it again.
+desk-sheets-the_whole_sheet_was_taken = The whole sheet was taken back.
+desk-sheets-taken_back_every_line_stays = Taken back. Every line stays legible, struck through.
+desk-sheets-nothing_in_this_sheet_is = Nothing in this sheet is new: the book has it all. Nothing was changed.
+desk-sheets-there_is_no_such_sheet = There is no such sheet. Look for it in the list.
+desk-sheets-in_use_stay_the_book = In use stay { $join }: the book has more of them than this sheet.
+desk-sheets-there_is_no_such_template = There is no such template. Look for it in the list.
+desk-sheets-openings = { $many ->
+    [one] { $many } opening of a { $what }
+   *[other] { $many } openings of { $what }
+  }
+
+## desk-tasting_form
+
+desk-tasting_form-holds_heads_heads_are_never = holds heads. Heads are never tasted. Take another sample.
+desk-tasting_form-name_of_the_tasting = Name of the tasting
+desk-tasting_form-question_written_down_before_pouri = Question, written down before pouring
+desk-tasting_form-method = Method
+desk-tasting_form-risk_of_finding_a_difference = Risk of finding a difference that is none
+desk-tasting_form-served_at_all_glasses_alike = Served at, all glasses alike
+desk-tasting_form-unit_of_strength = Unit of strength
+desk-tasting_form-poured_by = Poured by
+desk-tasting_form-tasters = Tasters
+desk-tasting_form-sets_for_each_taster = Sets for each taster
+desk-tasting_form-sample_a = Sample A
+desk-tasting_form-of_it = of it
+desk-tasting_form-sample_b = Sample B
+desk-tasting_form-sample_c = Sample C
+desk-tasting_form-sample_d = Sample D
+desk-tasting_form-sample_e = Sample E
+desk-tasting_form-give_it_a_short_name = Give it a short name, such as T-26-03.
+desk-tasting_form-write_the_question_first = Write the question first.
+desk-tasting_form-type_the_strength_in_the = Type the strength in the glass.
+desk-tasting_form-how_many_sets = How many sets?
+desk-tasting_form-two_samples_are_the_same = Two samples are the same. Say in words what sets them apart, or pick another.
+desk-tasting_form-pick_at_least_one_taster = Pick at least one taster.
+desk-tasting_form-who_pours_knows_the_codes = Who pours knows the codes, and does not taste. Let somebody else pour, or leave it open.
+desk-tasting_form-a_ranking_wants_three_to = A ranking wants three to five samples.
+desk-tasting_form-this_method_compares_two_samples = This method compares two samples: pick A and B, and no more.
+desk-tasting_form-that_is_more_than_sets = That is more than { $what } sets of glasses. Fewer tasters, or fewer sets.
+desk-tasting_form-letters_digits_and_only_please = Letters, digits and - only, please.
+
+## door-page
+
+door-page-visitor = Visitor { $let_in }
+door-page-there_is_no_such_thing = There is no such thing to try. Go back and pick from the list.
+door-page-the_demo_has_none_left = The demo has none left. Stop it and start it again with --fresh.
+door-page-this_person_has_left_the = This person has left the demo's house. Stop it and start it again with --fresh.
+door-page-there_is_nobody_of_that = There is nobody of that code in the demo.
+door-page-the_demo_has_let_in = The demo has let in all the phones it takes. Stop it and start it again with --fresh.
+
+## door-trial
+
+door-trial-cask_list_csv = cask list.csv
+door-trial-log_without_signal = Log without signal
+door-trial-it_says_at_once_where = It says at once where the entry is. Put the signal back here, and it hands itself in.
+door-trial-keep_a_still_run = Keep a still run
+door-trial-s1_is_in_its_hearts = S1 is in its hearts. Type what the glass and the thermometer say, then make the cut.
+door-trial-the_true_strength_stands_there = The true strength stands there at once. The band closes in on the minute of the next cut.
+door-trial-answer_a_question = Answer a question
+door-trial-a_cask_gained_pure_alcohol = A cask gained pure alcohol, says a line of May. No cask can.
+door-trial-the_likely_figure_is_offered = The likely figure is offered, and what would change. Both figures stay legible.
+door-trial-trace_a_cask_to_its = Trace a cask to its fruit
+door-trial-c_047_was_filled_a = C-047 was filled a year ago: back through tank and run to the farm and its loads of fruit.
+door-trial-the_picture_says_how_much = The picture says how much of each is in it, and what was lost on the way.
+door-trial-take_a_sheet_in = Take a sheet in
+door-trial-six_casks_in_somebodys_old = Six casks in somebody's old spreadsheet. Two of its cells cannot be right.
+door-trial-which_cells_it_stops_at = Which cells it stops at, and what it offers. Nothing is written before you say so.
+
+## desk-upkeep
+
+desk-upkeep-opened_and_verified_entries = { $near }, opened and verified: { $status } entries
+desk-upkeep-every_page_and_every_digest = { $near }, every page and every digest
+desk-upkeep-backup_old = Backup { $age } old
+desk-upkeep-read_through = Read through
+desk-upkeep-less_than_gb_a_full = Less than { $least } GB. A full disk keeps hand-ins waiting on the phones.
+desk-upkeep-disk_free = Disk { $said } free
+desk-upkeep-where_the_book_lies = where the book lies
+desk-upkeep-not_by_itself = not by itself
+desk-upkeep-backup = Backup
+desk-upkeep-this_server_makes_none_by = This server makes none by itself.
+desk-upkeep-the_server_reads_the_whole = The server reads the whole book once a day.
+desk-upkeep-does_not_hold = does not hold
+desk-upkeep-nearly_full = nearly full
+desk-upkeep-none_made_yet = None made yet.
+
+## desk-ends
+
+desk-ends-since = since { $day }
+
+## desk-figures
+
+desk-figures-temperature = Temperature
+desk-figures-true_strength = True strength
+desk-figures-pure_alcohol = Pure alcohol
+desk-figures-fill = Fill
+desk-figures-strength_in_the_bottles = Strength in the bottles
+desk-figures-of_the_label = % of the label

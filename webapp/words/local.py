@@ -1,4 +1,4 @@
-"""Numbers, days and lists as the language that is being read writes them. English ones are written as they always were."""
+"""Numbers, days and lists as the language that is being read writes them; English ones as they always were."""
 
 from __future__ import annotations
 

@@ -24,6 +24,7 @@ from webapp.desk.blueprint import bp
 from webapp.desk.figures import amount
 from webapp.kinds.state import Fill
 from webapp.words import sentence
+from webapp.words.desk import say
 
 
 @bp.get("/blending")
@@ -49,7 +50,7 @@ def vat_page() -> ResponseReturnValue:
         try:
             wanted = picked - (_too_young(found, form) - form.always())
             if not wanted:
-                raise NoVat("Nothing is left to choose from. Tick what may go in, or ask for fewer years in wood.")
+                raise NoVat(say("desk-blending-nothing_is_left_to_choose"))
             found_best = work_out([one for one in found if one.mark in wanted], form.wish())
         except NoVat as error:
             why = str(error)
@@ -68,8 +69,8 @@ def vat_page() -> ResponseReturnValue:
 def _years_of(source: Source) -> str:
     """Return the years that the youngest part of a source is in wood, as far as the book knows."""
     if source.years is None:
-        return "not known"
-    by = ", by papers" if source.papers is not None and not source.is_least else ""
+        return say("desk-common-not_known")
+    by = say("desk-blending-by_papers") if source.papers is not None and not source.is_least else ""
     return f"{'at least ' if source.is_least else ''}{source.years:.1f}{by}"
 
 
@@ -105,13 +106,13 @@ def vat_keep() -> ResponseReturnValue:
     draws, odd = read_draws(request.form.get("draws", "")[:4000])
     sources = {one.mark: one for one in _sources(form)}
     if odd or not draws or not set(draws) <= set(sources) or len(draws) > SOURCES_MOST:
-        abort(400, "These draws cannot be read any more. Go back and work the vat out again.")
+        abort(400, say("desk-blending-these_draws_cannot_be_read"))
     vat = make_vat([Draw(sources[mark], kg) for mark, kg in draws.items()], form.number("strength"))
     if vat is None or not name or registry.vessel(current.book, tank) is None:
-        flash("Give the vat a name and pick its tank; then keep it.", "ask")
+        flash(say("desk-blending-give_the_vat_a_name"), "ask")
         return redirect(request.referrer or url_for("desk.vat_page"))
     result = _enter(tank, name, vat, wish_words(form), request.form.get("tasting", "").strip()[:40])
-    flash("Kept. The tank's card shows it on every phone.", "entered")
+    flash(say("desk-blending-kept_the_tanks_card_shows"), "entered")
     return redirect(url_for("desk.vat_plan_page", entry_id=result["id"]))
 
 
@@ -136,7 +137,7 @@ def vat_plan_page(entry_id: str) -> ResponseReturnValue:
     """Show one plan against what has gone into its tank since."""
     plan = plans.load_plan(current.book, entry_id)
     if plan is None:
-        abort(404, "The book has no such plan. Look for it in the list of vats.")
+        abort(404, say("desk-blending-the_book_has_no_such"))
     names = {row["mark"]: row["name"] for row in registry.vessels(current.book)} if plan["draws"] else {}
     return render_template(
         "desk/blending/plan.html", plan=plan, lines=plans.so_far(current.book, plan), names=names,

@@ -22,9 +22,11 @@ from webapp.kinds.rows import SiteSettings
 from webapp.trade import units
 from webapp.trade.errors import NotANumber
 from webapp.words import sentence
+from webapp.words.desk import Later, say
 
 AIM_WORDS = {
-    "fewest": "as few vessels as can be", "oldest_stays": "the oldest stays", "oldest_first": "the oldest goes first",
+    "fewest": Later("desk-vat_form-as_few_vessels_as_can"), "oldest_stays": Later("desk-vat_form-the_oldest_stays"),
+    "oldest_first": Later("desk-vat_form-the_oldest_goes_first"),
 }
 _UNITS = {"volume": "L", "soak": "kg"}
 STRENGTH_UNITS = [("pct_vol", "% vol"), ("proof", "proof")]
@@ -43,24 +45,24 @@ class Within:
         except NotANumber as error:
             raise ValidationError(sentence(reason_of(error))) from error
         if value is not None and not self.low <= value <= self.high:
-            raise ValidationError(f"Between {self.low:g} and {self.high:g}, please.")
+            raise ValidationError(say("desk-vat_form-between_and_please", low=f"{self.low:g}", high=f"{self.high:g}"))
 
 
 class VatForm(FlaskForm):
     """What the vat should be, and what may go into it."""
 
-    what = SelectField("Spirit", choices=[], validate_choice=False)
-    strength = StringField("Strength (empty: as it comes)", [Optional(), Within(1, 190)])
-    strength_unit = SelectField("Unit of strength", choices=pairs(STRENGTH_UNITS))
-    volume = StringField("Volume [L] (empty: all they give)", [Optional(), Within(1, 1e6)])
-    within = StringField("Volume may be off by [%]", [Optional(), Within(0, 50)])
-    share = StringField("Most of any one vessel [%]", [Optional(), Within(1, 100)])
-    lot_share = StringField("Most of any one lot [%]", [Optional(), Within(1, 100)])
-    youngest = StringField("Youngest in wood [years]", [Optional(), Within(0, 100)])
-    soak = StringField("The wood of a 200 L cask keeps [kg]", [Optional(), Within(0, 50)])
-    aim = SelectField("Aim", choices=pairs([(aim, AIM_WORDS[aim]) for aim in AIMS]))
-    in_part = BooleanField("Casks may be drawn in part")
-    name = StringField("Name of the vat", [Optional(), Length(max=80)])
+    what = SelectField(Later("desk-common-spirit"), choices=[], validate_choice=False)
+    strength = StringField(Later("desk-vat_form-strength_empty_as_it_comes"), [Optional(), Within(1, 190)])
+    strength_unit = SelectField(Later("desk-vat_form-unit_of_strength"), choices=pairs(STRENGTH_UNITS))
+    volume = StringField(Later("desk-vat_form-volume_l_empty_all_they"), [Optional(), Within(1, 1e6)])
+    within = StringField(Later("desk-vat_form-volume_may_be_off_by"), [Optional(), Within(0, 50)])
+    share = StringField(Later("desk-vat_form-most_of_any_one_vessel"), [Optional(), Within(1, 100)])
+    lot_share = StringField(Later("desk-vat_form-most_of_any_one_lot"), [Optional(), Within(1, 100)])
+    youngest = StringField(Later("desk-vat_form-youngest_in_wood_years"), [Optional(), Within(0, 100)])
+    soak = StringField(Later("desk-vat_form-the_wood_of_a_200"), [Optional(), Within(0, 50)])
+    aim = SelectField(Later("desk-vat_form-aim"), choices=pairs([(aim, AIM_WORDS[aim]) for aim in AIMS]))
+    in_part = BooleanField(Later("desk-vat_form-casks_may_be_drawn_in"))
+    name = StringField(Later("desk-vat_form-name_of_the_vat"), [Optional(), Length(max=80)])
 
     @classmethod
     def of_request(cls, site: SiteSettings) -> VatForm:
@@ -126,14 +128,18 @@ def wish_words(form: VatForm) -> str:
     """Return in a line what was asked for, for the record."""
     strength, volume = form.number("strength"), form.number("volume")
     parts = [
-        amount(strength, "pct_vol") if strength else "strength as it comes",
-        f"{amount(volume, 'L', None)} within {form.number('within') or 0:g} %" if volume else "all they give",
+        amount(strength, "pct_vol") if strength else say("desk-vat_form-strength_as_it_comes"),
+        say(
+            "desk-vat_form-within", volume=amount(volume, 'L', None), figure=f"{form.number('within') or 0:g}",
+        ) if volume else say("desk-vat_form-all_they_give"),
     ]
-    for name, words in (("share", "of one vessel"), ("lot_share", "of one lot")):
+    for name, words in (("share", say("desk-vat_form-of_one_vessel")), ("lot_share", say("desk-vat_form-of_one_lot"))):
         if form.number(name):
-            parts.append(f"at most {form.number(name):g} % {words}")
+            parts.append(say("desk-vat_form-at_most", figure=f"{form.number(name):g}", words=words))
     if form.number("youngest"):
-        parts.append(f"youngest {form.number('youngest'):g} years in wood")
+        parts.append(say("desk-vat_form-youngest_years_in_wood", figure=f"{form.number('youngest'):g}"))
     kept = amount(form.number("soak") or 0, "kg", None)
-    parts += [AIM_WORDS.get(form.aim.data, ""), f"wood keeps {kept} of {or_us('200 L', '53 gal')}"]
+    parts += [AIM_WORDS.get(form.aim.data, ""), say(
+        "desk-vat_form-wood_keeps_of", kept=kept, what=or_us('200 L', '53 gal'),
+    )]
     return "; ".join(part for part in parts if part)

@@ -28,22 +28,33 @@ from webapp.trade.caskloss import year_share
 from webapp.trade.marks import BadMark, parse_mark
 from webapp.trade.placenames import sort_key
 from webapp.trade.uncertainty import expanded
+from webapp.words.desk import Later, say
 
-PAGES = (("ferments", "Ferments", "/desk/cellar"), ("casks", "Casks", "/desk/cellar/casks"),
-         ("map", "Places", "/desk/cellar/map"), ("ready", "Ready", "/desk/cellar/ready"),
-         ("house", "House rules", "/desk/cellar/house"))
+PAGES = (
+    ("ferments", Later("desk-cellar-ferments"), "/desk/cellar"),
+    ("casks", Later("desk-common-casks"), "/desk/cellar/casks"),
+    ("map", Later("desk-cellar-places"), "/desk/cellar/map"),
+    ("ready", Later("desk-cellar-ready"), "/desk/cellar/ready"),
+    ("house", Later("desk-cellar-house_rules"), "/desk/cellar/house"),
+)
 COUNTS = {
-    "gravity": "by the fall of gravity", "law_1880": "as the law of 1880 presumed", "wash": "by the wash as measured",
-    "low_wines": "by low wines", "spirits": "by spirits and feints",
+    "gravity": Later("desk-cellar-by_the_fall_of_gravity"), "law_1880": Later("desk-cellar-as_the_law_of_1880"),
+    "wash": Later("desk-cellar-by_the_wash_as_measured"), "low_wines": Later("desk-cellar-by_low_wines"),
+    "spirits": Later("desk-cellar-by_spirits_and_feints"),
 }
 VERDICTS = {
-    "usual": "", "leak": "a leak?", "slip": "a slip of the glass?", "other_cask": "another cask?", "gain": "gained",
+    "usual": "", "leak": Later("desk-cellar-a_leak"), "slip": Later("desk-cellar-a_slip_of_the_glass"),
+    "other_cask": Later("desk-cellar-another_cask"), "gain": Later("desk-cellar-gained"),
 }
 PLACE_CODES = ("places_swapped", "place_differs", "cask_missing", "not_in_book")
 PLACES_MOST = 600  # on one page; more are shown a room at a time
-DUES = {"regauge": "to regauge", "sample": "to sample", "taste": "to taste"}
+DUES = {
+    "regauge": Later("desk-cellar-to_regauge"), "sample": Later("desk-cellar-to_sample"),
+    "taste": Later("desk-cellar-to_taste"),
+}
 SORTS = {
-    "place": "place", "loss": "loss a year", "age": "age", "lpa": "pure alcohol",
+    "place": Later("desk-cellar-by_place"), "loss": Later("desk-cellar-loss_a_year"),
+    "age": Later("desk-cellar-by_age"), "lpa": Later("desk-common-pure_alcohol"),
 }
 
 
@@ -64,14 +75,16 @@ def ferment_page(fill: str) -> ResponseReturnValue:
     """Show one ferment: its curve and what is expected, its readings, and the counts of its alcohol side by side."""
     found = ferments.ferment(current.book, fill)
     if found is None:
-        abort(404, "The book has no such ferment. Look for it in the list of ferments.")
+        abort(404, say("desk-cellar-the_book_has_no_such"))
     points = [[_seconds(line["at"]), line["gravity"]] for line in found["readings"]]
     temps = [[_seconds(line["at"]), line["temp_c"]] for line in found["readings"] if line["temp_c"] is not None]
-    gravity: Chart = {"title": "Gravity", "yLabel": "SG", "yDecimals": 3, "xIsTime": True, "height": 260,
-                               "series": [{"label": "gravity", "points": points}]}
+    gravity: Chart = {
+        "title": say("desk-common-gravity"), "yLabel": "SG", "yDecimals": 3, "xIsTime": True, "height": 260,
+        "series": [{"label": say("desk-cellar-gravity"), "points": points}],
+    }
     if curve := found["forecast"].get("curve_s"):
-        gravity["expected"] = {"label": "expected", "points": curve}
-    warmth: Chart = {"title": "Mash temperature", "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
+        gravity["expected"] = {"label": say("desk-cellar-expected"), "points": curve}
+    warmth: Chart = {"title": say("desk-cellar-mash_temperature"), "yLabel": "°C", "yDecimals": 1, "xIsTime": True,
                               "height": 180, "series": [{"label": "mash", "points": temps}]}
     charts = [one for one in (gravity, in_house(warmth, "degC")) if len(one["series"][0]["points"]) > 1]
     asked = [query for query in queries.for_card(current.book, found["mark"]) if found["holds"]]
@@ -118,7 +131,7 @@ def cask_page(mark: str) -> ResponseReturnValue:
     everyone = casks.casks(current.book)
     cask = next((one for one in everyone if one.row["mark"] == _mark(mark)), None)
     if cask is None:
-        abort(404, f"The book knows no cask {mark[:16]}. Look for it in the list of casks.")
+        abort(404, say("desk-cellar-the_book_knows_no_cask", mark=mark[:16]))
     day, wrong = _day(request.args.get("on", ""))
     forecast = cask.at(day) if day else None
     groups = casks.Alike(everyone, site_limit("small_l", current.site)).groups(cask)
@@ -142,7 +155,7 @@ def _charts(cask: Cask) -> list[Chart]:
     """Return pure alcohol and strength with a year and two to come, and the scores."""
     made: list[Chart] = []
     for key in _COURSES:
-        name, title, unit = _COURSE_WORDS[key]
+        name, title, unit = (str(one) for one in _COURSE_WORDS[key])
         points = [[one["at_s"], one[key]] for one in cask.gauges]
         if not points:
             continue
@@ -151,17 +164,22 @@ def _charts(cask: Cask) -> list[Chart]:
         ahead = [(years, cask.at(datetime.fromtimestamp(points[-1][0] + years * YEAR_S, UTC))) for years in (1, 2)]
         expected = [[points[-1][0] + years * YEAR_S, told[key]["at"]] for years, told in ahead if told]
         if expected:
-            chart["expected"] = {"label": "expected", "points": [points[-1], *expected]}
+            chart["expected"] = {"label": say("desk-cellar-expected"), "points": [points[-1], *expected]}
         made.append(in_house(chart, unit))
     scores = [[_seconds(one["at"]), one["score"]] for one in cask.tastings]
     if len(scores) > 1:
-        made.append({"title": "Scores", "yLabel": "of 10", "yDecimals": 1, "xIsTime": True, "height": 160,
-                     "series": [{"label": "score", "points": scores}]})
+        made.append({
+            "title": say("desk-cellar-scores"), "yLabel": say("desk-cellar-of_10"), "yDecimals": 1, "xIsTime": True,
+            "height": 160, "series": [{"label": say("desk-cellar-score"), "points": scores}],
+        })
     return [one for one in made if len(one["series"][0]["points"]) > 1]
 
 
 _COURSES: Final = ("lpa", "strength_pct")
-_COURSE_WORDS = {"lpa": ("pure alcohol", "Pure alcohol", "LPA"), "strength_pct": ("strength", "Strength", "pct_vol")}
+_COURSE_WORDS = {
+    "lpa": (Later("desk-common-pure_alcohol"), Later("desk-cellar-pure_alcohol"), "LPA"),
+    "strength_pct": (Later("desk-cellar-strength_in_words"), Later("desk-cellar-strength"), "pct_vol"),
+}
 
 
 @bp.get("/cellar/map")
@@ -206,7 +224,7 @@ def _day(text: str) -> tuple[datetime | None, str]:
     try:
         day = datetime.fromisoformat(text[:10]).replace(tzinfo=UTC)
     except ValueError:
-        return None, "That is no day. Pick one, such as 2027-05-01."
+        return None, say("desk-cellar-that_is_no_day_pick")
     return day, ""
 
 

@@ -25,18 +25,24 @@ from webapp.kinds.as_form import pairs
 from webapp.kinds.rows import ReadyRule, SiteSettings
 from webapp.kinds.state import NO_FILL
 from webapp.trade.maturing import Found, lacks_of
+from webapp.words.desk import Later, say
 
 FIGURES: Final = ("age_years", "strength_low", "strength_high", "score_low", "loss_high")
 LACKS = {
-    "too_young": "too young", "too_weak": "too weak", "too_strong": "too strong", "score_low": "score too low",
-    "not_tasted": "not tasted", "loses_much": "loses much: look at it", "not_gauged": "not gauged",
+    "too_young": Later("desk-house_rules-too_young"), "too_weak": Later("desk-house_rules-too_weak"),
+    "too_strong": Later("desk-house_rules-too_strong"), "score_low": Later("desk-house_rules-score_too_low"),
+    "not_tasted": Later("desk-house_rules-not_tasted"), "loses_much": Later("desk-house_rules-loses_much_look_at_it"),
+    "not_gauged": Later("desk-house_rules-not_gauged"),
 }
 # Name, words, unit, what is taken where nobody has said.
 DUE = tuple((name, words, unit, INTERVALS[name]) for name, words, unit in (
-    ("ferment_h", "Read a ferment every", "h"), ("regauge_months", "Regauge a cask every", "months"),
-    ("sample_months", "Sample a cask every", "months"), ("taste_months", "Taste a cask every", "months"),
-    ("instrument_days", "Tell of an instrument's check before", "days"),
-    ("check_min", "Check bottles on the line every", "min"), ("check_bottles", "or after so many of them", "bottles"),
+    ("ferment_h", Later("desk-house_rules-read_a_ferment_every"), "h"),
+    ("regauge_months", Later("desk-house_rules-regauge_a_cask_every"), "months"),
+    ("sample_months", Later("desk-house_rules-sample_a_cask_every"), "months"),
+    ("taste_months", Later("desk-house_rules-taste_a_cask_every"), "months"),
+    ("instrument_days", Later("desk-house_rules-tell_of_an_instruments_check"), "days"),
+    ("check_min", Later("desk-house_rules-check_bottles_on_the_line"), "min"),
+    ("check_bottles", Later("desk-house_rules-or_after_so_many_of"), "bottles"),
 ))
 WORDS_MOST, SCORES_MOST, RULES_MOST = 40, 8, 40
 
@@ -46,18 +52,18 @@ def at_least_nothing(form: FlaskForm, field: StringField) -> None:
     is_figure(form, field)
     value = figure(field)
     if value is not None and not 0 <= value <= 10_000:
-        raise ValidationError("Type a figure from 0 up, or leave it empty.")
+        raise ValidationError(say("desk-house_rules-type_a_figure_from_0"))
 
 
 class RuleForm(FlaskForm):
     """When casks of one spirit are ready; what is empty is not asked for."""
 
-    what = StringField("Spirit, as the book names it; empty for all", [Optional(), Length(max=80)])
-    age_years = StringField("In wood at least [years]", [at_least_nothing])
-    strength_low = StringField("Strength from [% vol]", [at_least_nothing])
-    strength_high = StringField("Strength to [% vol]", [at_least_nothing])
-    score_low = StringField("Score at least [of 10]", [at_least_nothing])
-    loss_high = StringField("Loss at most [% a year]", [at_least_nothing])
+    what = StringField(Later("desk-house_rules-spirit_as_the_book_names"), [Optional(), Length(max=80)])
+    age_years = StringField(Later("desk-house_rules-in_wood_at_least_years"), [at_least_nothing])
+    strength_low = StringField(Later("desk-house_rules-strength_from_vol"), [at_least_nothing])
+    strength_high = StringField(Later("desk-house_rules-strength_to_vol"), [at_least_nothing])
+    score_low = StringField(Later("desk-house_rules-score_at_least_of_10"), [at_least_nothing])
+    loss_high = StringField(Later("desk-house_rules-loss_at_most_a_year"), [at_least_nothing])
 
 
 class HouseForm(FlaskForm):
@@ -70,9 +76,9 @@ class HouseForm(FlaskForm):
     instrument_days = StringField("", [at_least_nothing])
     check_min = StringField("", [at_least_nothing])
     check_bottles = StringField("", [at_least_nothing])
-    words = TextAreaField("Words for nose and mouth, one a line", [Optional(), Length(max=2000)])
-    loss_allowance = SelectField("Beside the loss of casks: the allowance in the law of", choices=pairs(CHOICES))
-    scores = TextAreaField("Scores beside nose, mouth, wood and fault, one a line", [Optional(), Length(max=400)])
+    words = TextAreaField(Later("desk-house_rules-words_for_nose_and_mouth"), [Optional(), Length(max=2000)])
+    loss_allowance = SelectField(Later("desk-house_rules-beside_the_loss_of_casks"), choices=pairs(CHOICES))
+    scores = TextAreaField(Later("desk-house_rules-scores_beside_nose_mouth_wood"), [Optional(), Length(max=400)])
 
 
 @bp.get("/cellar/ready")
@@ -90,7 +96,7 @@ def set_ready_rule() -> ResponseReturnValue:
     if not form.validate():
         return _ready(form), 422
     _keep_rule(_rules(current.site), form)
-    flash("Kept.", "entered")
+    flash(say("desk-house_rules-kept"), "entered")
     return redirect(url_for("desk.ready_page"))
 
 
@@ -156,7 +162,7 @@ def cellar_house_page() -> ResponseReturnValue:
         words = {"words": _lines(form.words.data, WORDS_MOST), "scores": _lines(form.scores.data, SCORES_MOST)}
         chosen = {"due": kept, "tasting": words, "loss_allowance": form.loss_allowance.data or ""}
         registry.set_site(current.book, chosen, by=current.person["code"])
-        flash("Kept. Phones have it with their next cards.", "entered")
+        flash(say("desk-house_rules-kept_phones_have_it_with"), "entered")
         return redirect(url_for("desk.cellar_house_page"))
     status = 422 if request.method == "POST" else 200
     return render_template("desk/cellar/house_rules.html", form=form, due=DUE, pages=PAGES), status

@@ -35,6 +35,7 @@ from webapp.kinds.as_form import KindForm
 from webapp.kinds.entry import Entry
 from webapp.kinds.read import Read
 from webapp.kinds.uncertainty import uncertain_as_read
+from webapp.words.desk import say
 
 PAGE = 100
 BOOK_NO_MOST = 2**53 - 1
@@ -54,7 +55,7 @@ def _filters() -> Wanted:
             try:
                 datetime.fromisoformat(day)
             except ValueError:
-                abort(400, f"{day[:20]} is no day. Pick one, such as 2025-09-24.")
+                abort(400, say("desk-entry-is_no_day_pick_one", day=day[:20]))
     return {
         "kind": said["kind"], "mark": said["mark"], "person": said["person"], "device": said["device"],
         "since": said["since"], "until": said["until"],
@@ -88,7 +89,7 @@ def entry_page(entry_id: str) -> ResponseReturnValue:
     family = log.load_family(current.book, entry_id)
     row = family["entry"]
     if row is None:
-        abort(404, "The book has no such entry. It may still wait on a phone.")
+        abort(404, say("desk-entry-the_book_has_no_such"))
     story = sorted([*family["members"], *family["answers"]], key=lambda row: row["book_no"])
     is_effective = family["effective"] == entry_id
     asked = queries.for_entry(current.book, entry_id, current.house)
@@ -130,10 +131,10 @@ def _figures_by_label(read: Read | None) -> dict[str, dict[str, str]]:
 def still_words(standing: str | None, *, is_effective: bool) -> str:
     """Return why an entry moves no stock, in words."""
     if standing == "stopped":
-        return "Nothing moves until the question is answered."
+        return say("desk-entry-nothing_moves_until_the_question")
     if standing == "struck":
-        return "It is struck: it moves nothing."
-    return "It moves no spirit." if is_effective else "Another entry stands in its place."
+        return say("desk-entry-it_is_struck_it_moves")
+    return say("desk-entry-it_moves_no_spirit") if is_effective else say("desk-entry-another_entry_stands_in_its")
 
 
 def _subjects(family: Family) -> list[lineage.Subject]:
@@ -149,12 +150,14 @@ def _who_signed(row: Logged, phones: Mapping[str, str]) -> dict[str, str]:
     carrier = read_way(row["via"]).carrier
     brought = phones.get(carrier, carrier)
     if row["device"] == devices.DESK:
-        return {"signature": "none: it was entered at the desk", "brought": ""}
+        return {"signature": say("desk-entry-none_it_was_entered_at"), "brought": ""}
     if key := phone_keys.signer_of(current.book, row["entry"]):
-        return {"signature": f"of {phones.get(key['device'], key['device'])}, and it holds", "brought": brought}
+        return {"signature": say(
+            "desk-entry-of_and_it_holds", phones=phones.get(key['device'], key['device']),
+        ), "brought": brought}
     if name_of_key(row["entry"]):
-        return {"signature": "with a key that the book has not got", "brought": brought}
-    return {"signature": "none: the phone or its browser gave none", "brought": brought}
+        return {"signature": say("desk-entry-with_a_key_that_the"), "brought": brought}
+    return {"signature": say("desk-entry-none_the_phone_or_its"), "brought": brought}
 
 
 def _phones() -> dict[str, str]:
@@ -168,7 +171,7 @@ def amend(entry_id: str) -> ResponseReturnValue:
     row = log.load_entry(current.book, entry_id)
     kind = webapp.kinds.get(row["kind"]) if row else None
     if row is None or kind is None or kind.name == "answer":
-        abort(404, "There is no such entry to amend.")
+        abort(404, say("desk-entry-there_is_no_such_entry"))
     body = row["entry"]
     form: PostedForm = as_form.form_class(kind)()
     problems: Sequence[Mapping[str, object]] = []
@@ -178,11 +181,11 @@ def amend(entry_id: str) -> ResponseReturnValue:
     elif form.validate() and reason:
         result = _enter(row, body, form, reason)
         if result["settled"] != "refused":
-            flash("Amended. The original stays legible.", "entered")
+            flash(say("desk-entry-amended_the_original_stays_legible"), "entered")
             return redirect(url_for("desk.entry_page", entry_id=result["id"]))
         problems = result["problems"]
     elif not reason:
-        problems = [{"field": "reason", "words": "Say why it is amended, in a few words."}]
+        problems = [{"field": "reason", "words": say("desk-entry-say_why_it_is_amended")}]
     return render_template(
         "desk/entries/amend.html", form=form, kind=kind, row=entry_line(current.book, row), problems=problems,
         reason=reason, places=_offer_places(form),
@@ -265,7 +268,7 @@ def entries_csv() -> Response:
     wanted = _filters()
     kind = webapp.kinds.get(wanted["kind"] or "")
     if kind is None:
-        abort(400, "Pick one kind first: each has its own columns.")
+        abort(400, say("desk-entry-pick_one_kind_first_each"))
 
     def csv_lines() -> Iterator[str]:
         # The byte order mark makes office programs read it as UTF-8.

@@ -18,6 +18,7 @@ from webapp.book.record import log
 from webapp.desk.blueprint import bp, read_heading
 from webapp.desk.forms import AnswerForm
 from webapp.desk.shown import entry_lines
+from webapp.words.desk import say
 
 SHOWN_MOST = 200
 
@@ -65,7 +66,8 @@ def answer(entry_id: str) -> ResponseReturnValue:
     if not back.startswith("/desk"):
         back = url_for("desk.queries_page")
     if not form.validate():
-        flash("Not answered: " + " ".join(words for errors in form.errors.values() for words in errors), "stop")
+        wrong = " ".join(str(words) for errors in form.errors.values() for words in errors)
+        flash(say("desk-queries-not_answered", why=wrong), "stop")
         return redirect(back)
     assert current.person
     now = datetime.now(UTC)
@@ -87,7 +89,12 @@ def answer(entry_id: str) -> ResponseReturnValue:
         now=now,
     )
     if result["settled"] == "refused":
-        flash("Not answered: " + " ".join(p["words"] for p in result["problems"]), "stop")
+        flash(say("desk-queries-not_answered", why=" ".join(p["words"] for p in result["problems"])), "stop")
     else:
-        flash("It stands." if form.verdict.data == "stands" else "Struck. The entry stays legible.", "entered")
+        flash(
+            say("desk-queries-it_stands") if form.verdict.data == "stands" else say(
+                "desk-queries-struck_the_entry_stays_legible",
+            ),
+            "entered",
+        )
     return redirect(back)

@@ -19,6 +19,7 @@ from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.proof import proof_from_strength
 from webapp.words import sentence
+from webapp.words.desk import say
 
 Levels = list[tuple[float, str]]
 
@@ -47,7 +48,7 @@ def bottling_page() -> ResponseReturnValue:
     name = request.args.get("batch", "").strip()[:80]
     found = bottlings.batch(current.book, name, current.site) if name else None
     if found is None:
-        abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
+        abort(404, say("desk-bottling-the_book_has_no_batch"))
     return render_template(
         "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
         charts=[{**chart, "json": json.dumps(chart)} for chart in _charts(found)], balance=batch_balance(found),
@@ -84,9 +85,15 @@ def _charts(batch: Batch) -> list[LineChart]:
     levels = [(100.0, "label")]
     if fill:
         levels += [(100.0 - fill, "least")] + ([(100.0 + fill, "most")] if limits["is_us"] else [])
-    found.append(_chart(batch, "fill_found", "Fill, on average", "% of the label", levels))
+    found.append(
+        _chart(batch, "fill_found", say("desk-bottling-fill_on_average"), say("desk-bottling-of_the_label"), levels),
+    )
     levels = [(label, "label"), (label - off, "least"), (label + off, "most")] if label else []
-    found.append(_chart(batch, "strength_found", "Strength in the bottles", sign("pct_vol"), levels, "pct_vol"))
+    found.append(
+        _chart(
+            batch, "strength_found", say("desk-bottling-strength_in_the_bottles"), sign("pct_vol"), levels, "pct_vol",
+        ),
+    )
     return [chart for chart in found if len(chart["points"]) > 1]
 
 

@@ -20,6 +20,7 @@ from webapp.kinds.entry import Correction
 from webapp.kinds.slips import show_number
 from webapp.trade import units
 from webapp.trade.errors import NotANumber, OutOfDomain
+from webapp.words.desk import Later, say
 
 
 def _today() -> str:
@@ -41,7 +42,7 @@ def instrument_page(instrument_id: str) -> ResponseReturnValue:
     """Show one instrument: its checks, and every reading in doubt since its last good one."""
     record = instruments.record(current.book, instrument_id, _today())
     if record is None:
-        abort(404, "There is no such instrument. Look for it in the list.")
+        abort(404, say("desk-instrument-there_is_no_such_instrument"))
     failed = record.failed.entry if record.failed else ""
     rows, n = instruments.in_doubt(current.book, record, failed)
     return render_template(
@@ -88,8 +89,8 @@ def would_read(record: instruments.Record, check: instruments.Check, row: instru
 # A standing is a sign and a word (badge, words); no green tick: a good check says nothing about today.
 BADGES = {
     "good": ("note", "checked"),
-    "unchecked": ("note", "no check in the book"),
+    "unchecked": ("note", Later("desk-instrument-no_check_in_the_book")),
     "due": ("ask", "due"),
     "failed": ("stop", "failed"),
-    "out of use": ("stop", "out of use"),
+    "out of use": ("stop", Later("desk-instrument-out_of_use")),
 }

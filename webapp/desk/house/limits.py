@@ -23,6 +23,7 @@ from webapp.kinds.rows import SiteSettings
 from webapp.kinds.spec import Field, Kind
 from webapp.trade import units
 from webapp.trade.marks import BadMark, parse_mark
+from webapp.words.desk import say
 
 Rows = list[dict[str, Any]]
 # What an address may carry to the limits of the checks: words to find, and what fills the boxes.
@@ -37,7 +38,7 @@ def limits_page() -> ResponseReturnValue:
     if request.method == "POST" and form.validate():
         words = _set_range(form)
         if words is None:
-            flash("Kept. The vessels concerned are judged anew.", "entered")
+            flash(say("desk-limits-kept_the_vessels_concerned_are"), "entered")
             return redirect(url_for("desk.limits_page"))
         form.key.errors = [words]
     return _page(form, CheckLimitForm(request.args), 422 if request.method == "POST" else 200)
@@ -59,7 +60,7 @@ def put_check_limit() -> ResponseReturnValue:
     if form.validate():
         words = _set_check_limit(form)
         if words is None:
-            flash("Kept. The entries concerned are asked about anew.", "entered")
+            flash(say("desk-limits-kept_the_entries_concerned_are"), "entered")
             return redirect(url_for("desk.limits_page"))
         form.key.errors = [words]
     return _page(_range_form(), form, 422)
@@ -176,15 +177,15 @@ def _set_range(form: LimitForm) -> str | None:
         except BadMark as error:
             return str(error)
         if registry.vessel(current.book, key) is None:
-            return f"The book knows no vessel {key}."
+            return say("desk-limits-the_book_knows_no_vessel", key=key)
     elif scope != "site" and not key:
-        return "Say which: the sort of vessel, or the material."
+        return say("desk-limits-say_which_the_sort_of")
     kind, field = str(form.target.data).split(".", 1)
     usual = (figure(form.usual_low), figure(form.usual_high))
     possible = (figure(form.possible_low), figure(form.possible_high))
     for low, high in (usual, possible):
         if low is not None and high is not None and low > high:
-            return f"From {low:g} to {high:g} is no range. Swap the two."
+            return say("desk-limits-from_to_is_no_range", low=f"{low:g}", high=f"{high:g}")
     registry.set_limit(current.book, scope, key if scope != "site" else "", kind, field, usual, possible, by=_by())
     return None
 

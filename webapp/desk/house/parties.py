@@ -10,6 +10,7 @@ from webapp.book.house import parties
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PartyForm
+from webapp.words.desk import say
 
 
 @bp.get("/parties")
@@ -26,14 +27,14 @@ def party_edit() -> ResponseReturnValue:
     name, role = request.args.get("name", ""), request.args.get("role", "")
     row = parties.party(current.book, name, role) if name else None
     if name and row is None:
-        abort(404, "There is nobody of this name. Look at the list again.")
+        abort(404, say("desk-parties-there_is_nobody_of_this"))
     form = PartyForm(data={**row, "retired": bool(row["retired"])} if row else {"role": role or "supplier"})
     if row:
         form.name.data, form.role.data = row["name"], row["role"]
     if request.method == "POST" and form.validate():
         words = _keep(form, row)
         if not words:
-            flash("Kept.", "entered")
+            flash(say("desk-parties-kept"), "entered")
             return redirect(url_for("desk.parties_page"))
         form.name.errors = [words]
     return render_template("desk/house/party_edit.html", form=form, row=row), 422 if request.method == "POST" else 200
@@ -44,7 +45,7 @@ def _keep(form: PartyForm, row: parties.Party | None) -> str:
     assert current.person
     name, role = str(form.name.data).strip(), str(form.role.data)
     if not row and parties.party(current.book, name, role):
-        return f"{name} is there already as a {role}. Change that one."
+        return say("desk-parties-is_there_already_as_a", name=name, role=role)
     kept = {
         "name": name, "role": role, "address": form.address.data, "number": form.number.data, "note": form.note.data,
         "retired": bool(form.retired.data),

@@ -16,6 +16,7 @@ from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import PersonForm
 from webapp.labels.qr import qr_picture
+from webapp.words.desk import say
 
 
 @bp.get("/people")
@@ -36,7 +37,7 @@ def person_edit(code: str | None = None) -> ResponseReturnValue:
     """
     row = people.person(current.book, code) if code else None
     if code and row is None:
-        abort(404, "There is no such person.")
+        abort(404, say("desk-people-there_is_no_such_person"))
     shown = {**row, "roles": ", ".join(row["roles"]), "pin": ""} if row else {}
     form = PersonForm(data=shown)
     if row:
@@ -47,7 +48,7 @@ def person_edit(code: str | None = None) -> ResponseReturnValue:
             return asked
         words = _keep(form, row)
         if words is None:
-            flash("Kept.", "entered")
+            flash(say("desk-people-kept"), "entered")
             return redirect(url_for("desk.people_page"))
         form.access.errors = [words]
     folder, now = current_app.config["DATA_DIR"], datetime.now(UTC)
@@ -86,12 +87,12 @@ def end_sessions(code: str) -> ResponseReturnValue:
     """End every session of a person, as after a lost computer."""
     row = people.person(current.book, code)
     if row is None:
-        abort(404, "There is no such person.")
+        abort(404, say("desk-people-there_is_no_such_person"))
     found = signed_in.listed(current_app.config["DATA_DIR"], row["code"], datetime.now(UTC))
     for one in found:
         end_session(one["sha256"])
     note("session_ended", about=f"{len(found)} of {row['code']}")
-    flash(f"{len(found)} ended.", "entered")
+    flash(say("desk-people-ended", count=len(found)), "entered")
     return redirect(url_for("desk.people_page"))
 
 
@@ -99,13 +100,13 @@ def _keep(form: PersonForm, row: people.Person | None) -> str | None:
     assert current.person
     code = row["code"] if row else str(form.code.data).upper()
     if not row and people.person(current.book, code):
-        return f"There is a {code} already. Pick another code."
+        return say("desk-people-there_is_a_already_pick", code=code)
     keeps_office = form.access.data == "office" and not form.retired.data
     others = [
         p for p in people.people(current.book) if p["code"] != code and p["access"] == "office" and not p["retired"]
     ]
     if row and not keeps_office and not others:
-        return "Somebody must keep the office role. Give it to another person first."
+        return say("desk-people-somebody_must_keep_the_office")
     roles = [role.strip() for role in (form.roles.data or "").split(",") if role.strip()]
     kept = {
         "code": code,

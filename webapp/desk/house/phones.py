@@ -12,6 +12,7 @@ from webapp.desk.blueprint import bp
 from webapp.desk.forms import PhoneForm
 from webapp.labels.qr import qr_picture
 from webapp.serving import phone_trust
+from webapp.words.desk import say
 
 
 @bp.route("/phones", methods=["GET", "POST"])
@@ -44,9 +45,9 @@ def phones_page() -> ResponseReturnValue:
 def revoke(device_id: str) -> ResponseReturnValue:
     """Shut a phone out. What it holds stays on it and can be saved to a file."""
     if not any(phone["id"] == device_id for phone in devices.devices(current.book)):
-        abort(404, "There is no such phone.")
+        abort(404, say("desk-phones-there_is_no_such_phone"))
     assert current.person
     devices.revoke_device(current.book, device_id, by=current.person["code"])
     note("shut_out", about=device_id)
-    flash("Shut out. Entries it still holds are safe on it, and go in once it is let in again.", "entered")
+    flash(say("desk-phones-shut_out_entries_it_still"), "entered")
     return redirect(url_for("desk.phones_page"))

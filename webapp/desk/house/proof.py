@@ -14,6 +14,7 @@ from webapp.book.house import proof
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.keeping import schedule, witnesses
+from webapp.words.desk import say
 
 _LOST_MOST = 200
 
@@ -48,7 +49,7 @@ def settle_lost_heads() -> ResponseReturnValue:
     except BookError as error:
         flash(str(error), "ask")
     else:
-        flash("Noted. The heads stay on the list.", "entered")
+        flash(say("desk-proof-noted_the_heads_stay_on"), "entered")
     return redirect(url_for("desk.proof_page"))
 
 

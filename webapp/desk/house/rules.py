@@ -18,9 +18,13 @@ from webapp.book.fold.differences import Difference, Moved, Said
 from webapp.book.fold.judgings import Judging, changed_parts, judgings
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
+from webapp.words.desk import Later, say
 
 SHOWN_MOST = 200
-PARTS = {"kinds": "kinds of entry", "checks": "checks", "sums": "sums and tables", "fold": "the fold"}
+PARTS = {
+    "kinds": Later("desk-rules-kinds_of_entry"), "checks": "checks", "sums": Later("desk-rules-sums_and_tables"),
+    "fold": Later("desk-rules-the_fold"),
+}
 
 
 @dataclass(slots=True)
@@ -62,7 +66,7 @@ def read_judging(no: str) -> ResponseReturnValue:
     judging = _judging(no)
     try:
         differences.note_read(current.book, judging.no, current.person["code"], datetime.now(UTC))
-        flash("Kept: you have read it.", "entered")
+        flash(say("desk-rules-kept_you_have_read_it"), "entered")
     except BookError as error:
         flash(str(error), "stop")
     return redirect(url_for("desk.judging_page", no=judging.no))
@@ -113,7 +117,9 @@ def _place(account: str) -> str:
 
 def _amount(flow: Moved) -> str:
     parts = (
-        (flow.lpa_ul, f"{flow.lpa_ul / 1e6:.3f} L pure alcohol"), (flow.volume_ml, f"{flow.volume_ml / 1e3:.1f} L"),
+        (flow.lpa_ul, say(
+            "desk-rules-l_pure_alcohol", flow=f"{flow.lpa_ul / 1000000.0:.3f}",
+        )), (flow.volume_ml, f"{flow.volume_ml / 1e3:.1f} L"),
         (flow.mass_g, f"{flow.mass_g / 1e3:.1f} kg"),
     )
     return ", ".join(words for amount, words in parts if amount)
@@ -122,7 +128,7 @@ def _amount(flow: Moved) -> str:
 def _judging(no: str) -> Judging:
     found = next((one for one in judgings(current.book) if str(one.no) == no), None)
     if found is None:
-        abort(404, "The book was never judged by these. Look at the list.")
+        abort(404, say("desk-rules-the_book_was_never_judged"))
     return found
 
 

@@ -22,6 +22,7 @@ from webapp.desk.house.limits import set_ranges
 from webapp.keeping import schedule
 from webapp.sealed import recipient_of
 from webapp.words.catalogue import ENGLISH
+from webapp.words.desk import say
 
 
 def _by() -> str:
@@ -49,7 +50,7 @@ def set_backups() -> ResponseReturnValue:
         except BookError as error:
             form.folder.errors = [str(error)]
         else:
-            flash("Kept.", "entered")
+            flash(say("desk-settings-kept"), "entered")
             return redirect(url_for("desk.settings_page", _anchor="backups"))
     return _settings(_site_form(), form), 422
 
@@ -94,7 +95,7 @@ def set_house() -> ResponseReturnValue:
         "season_month": int(form.season_month.data or FIRST_MONTH),
     }
     registry.set_site(current.book, kept, by=_by())
-    flash("Kept.", "entered")
+    flash(say("desk-settings-kept"), "entered")
     return redirect(url_for("desk.settings_page"))
 
 
@@ -129,7 +130,7 @@ def instrument_edit(instrument_id: str | None = None) -> ResponseReturnValue:
     known = {row["id"]: row for row in registry.instruments(current.book)}
     row = known.get(instrument_id or "")
     if instrument_id and row is None:
-        abort(404, "There is no such instrument.")
+        abort(404, say("desk-settings-there_is_no_such_instrument"))
     shown = {**row, **{n: "" if row.get(n) is None else f"{row[n]:g}" for n in ("low", "high", "interval")},
              "corrections": table_words(row["corrections"])} if row else {}
     form = InstrumentForm(data=shown)
@@ -146,7 +147,7 @@ def instrument_edit(instrument_id: str | None = None) -> ResponseReturnValue:
         except BookError as error:
             form.corrections.errors = [str(error)]
         else:
-            flash("Kept.", "entered")
+            flash(say("desk-settings-kept"), "entered")
             return redirect(url_for("desk.instrument_page", instrument_id=kept["id"]))
     status = 422 if request.method == "POST" else 200
     return render_template("desk/house/instrument_edit.html", form=form, row=row), status

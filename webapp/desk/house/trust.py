@@ -9,6 +9,7 @@ from pathlib import Path
 from flask import current_app
 
 from webapp.serving.named_certificate import BadCertificate, Named, read_leaf
+from webapp.words.desk import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,8 +28,8 @@ def certificate_trouble(now: datetime) -> str:
     if trust.way != "named" or not trust.is_near_its_end:
         return ""
     if trust.left_days < 0:
-        return f"The certificate ended on {trust.ends}. Phones keep what they log, and hand nothing in until it is new."
-    return f"The certificate ends in {trust.left_days} days and was not renewed. Look at whatever renews it."
+        return say("desk-trust-the_certificate_ended_on_phones", ends=trust.ends)
+    return say("desk-trust-the_certificate_ends_in_days", left_days=trust.left_days)
 
 
 def trust_now(now: datetime) -> Trust:

@@ -20,6 +20,7 @@ from webapp.book.house.passwords import choose_password
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import OwnPasswordForm, PasskeyForm
+from webapp.words.desk import say
 
 
 @bp.route("/you", methods=["GET", "POST"])
@@ -32,7 +33,7 @@ def you_page() -> ResponseReturnValue:
     if form.is_submitted():
         status = 422
         if form.validate() and _changed(form):
-            flash("Your password is changed. You are signed in here alone.", "entered")
+            flash(say("desk-you-your_password_is_changed_you"), "entered")
             return redirect(url_for("desk.you_page"))
     found = signed_in.listed(current_app.config["DATA_DIR"], current.person["code"], datetime.now(UTC))
     return render_template(
@@ -46,7 +47,7 @@ def _changed(form: OwnPasswordForm) -> bool:
     assert current.person
     code = current.person["code"]
     if tried(code, str(form.old.data), "again") is None:
-        form.old.errors = ["That is not your password. Type it again."]
+        form.old.errors = [say("desk-you-that_is_not_your_password")]
         return False
     try:
         choose_password(current.book, code, str(form.password.data), by=code)
@@ -69,10 +70,10 @@ def end_one(session_sha256: str) -> ResponseReturnValue:
     assert current.person
     found = signed_in.listed(current_app.config["DATA_DIR"], current.person["code"], datetime.now(UTC))
     if not any(hmac.compare_digest(one["sha256"].encode(), session_sha256.encode()) for one in found):
-        abort(404, "There is no such session any more.")
+        abort(404, say("desk-you-there_is_no_such_session"))
     end_session(session_sha256)
     note("session_ended", about="one of their own")
-    flash("Ended.", "entered")
+    flash(say("desk-you-ended"), "entered")
     return redirect(url_for("desk.you_page"))
 
 
@@ -84,7 +85,7 @@ def end_all_others() -> ResponseReturnValue:
     assert current.person
     ended = end_others(current.person["code"])
     note("session_ended", about=f"{ended} others of their own")
-    flash(f"{ended} ended. You are signed in here alone.", "entered")
+    flash(say("desk-you-ended_you_are_signed_in", ended=ended), "entered")
     return redirect(url_for("desk.you_page"))
 
 
@@ -96,19 +97,19 @@ def passkey_new() -> ResponseReturnValue:
     assert current.person
     here = place()
     if here is None:
-        abort(404, "No passkey can be made at this address. Open the desk by the name of the house.")
+        abort(404, say("desk-you-no_passkey_can_be_made"))
     form, refused = PasskeyForm(), ""
     if form.validate_on_submit():
         try:
             keep_made(current.person, str(form.name.data), str(form.passkey.data))
         except Refused as error:
             note("refused", about=f"passkey: {error}")
-            refused = "This took too long, or is not what was asked for. Press once more."
+            refused = say("desk-you-this_took_too_long_or")
         except BookError as error:
             refused = str(error)
         else:
             note("passkey", about=f"added: {form.name.data}")
-            flash("Kept. You can sign in with it from now on.", "entered")
+            flash(say("desk-you-kept_you_can_sign_in"), "entered")
             return redirect(url_for("desk.you_page"))
     options = options_to_make(current.person, here)
     page = render_template("desk/house/passkey_new.html", form=form, options=options, here=here, refused=refused)
@@ -124,7 +125,7 @@ def passkey_end(credential: str) -> ResponseReturnValue:
     code = current.person["code"]
     ended = passkeys.end_passkey(current.book, code, credential, by=code, now=datetime.now(UTC))
     if ended is None:
-        abort(404, "There is no such passkey any more.")
+        abort(404, say("desk-you-there_is_no_such_passkey"))
     note("passkey", about=f"ended: {ended['name']}")
-    flash("Ended: it opens nothing any more. Sessions that it began can be ended below.", "entered")
+    flash(say("desk-you-ended_it_opens_nothing_any"), "entered")
     return redirect(url_for("desk.you_page"))

@@ -11,6 +11,7 @@ from webapp.desk.figures import amount, figure, or_us, sign
 from webapp.desk.paper import cautions
 from webapp.desk.paper.imprint import Imprint
 from webapp.desk.paper.press import Paper
+from webapp.words.desk import say
 
 Entries = Sequence[Mapping[str, object]]
 Asked = Sequence[tuple[str, str]]
@@ -27,41 +28,46 @@ def ferment_paper(
     stands: str,
 ) -> bytes:
     """Return the record of a ferment as a PDF. words: what each count is called; stands: its vessel's place."""
-    title = f"Batch record: {ferment['name'] or ferment['what'] or 'ferment'}"
+    title = say("paper-batch-batch_record", ferment=ferment['name'] or ferment['what'] or 'ferment')
     paper = Paper(title, f"{ferment['what']} in {ferment['mark']}", imprint)
     measured = ferment["measured"]
     first, last = (ferment["readings"][0], ferment["readings"][-1]) if ferment["readings"] else (None, None)
     paper.facts(
         [
-            ("Fermenter", ferment["mark"]),
-            ("Stands at", stands),
-            ("Set", local_time(ferment["since"])),
-            ("Emptied", local_time(ferment["ended_at"]) if ferment["ended_at"] else "not yet"),
-            ("First gravity", f"{first['gravity']:.4f}" if first else ""),
-            ("Last gravity", f"{last['gravity']:.4f}" if last else ""),
-            ("Closed at", f"{gravity:.4f}" if (gravity := measured.get("final_gravity")) else ""),
-            ("Wash", amount(measured.get("volume_l"), "L", 1)),
-            ("Wash strength", amount(measured.get("strength_pct"), "pct_vol", 2)),
-            ("Pure alcohol in the wash", amount(measured.get("lpa"), "LPA", 2)),
+            (say("paper-batch-fermenter"), ferment["mark"]),
+            (say("paper-batch-stands_at"), stands),
+            (say("desk-common-set"), local_time(ferment["since"])),
+            (
+                say("paper-batch-emptied"),
+                local_time(ferment["ended_at"]) if ferment["ended_at"] else say("desk-common-not_yet"),
+            ),
+            (say("paper-batch-first_gravity"), f"{first['gravity']:.4f}" if first else ""),
+            (say("paper-batch-last_gravity"), f"{last['gravity']:.4f}" if last else ""),
+            (say("paper-batch-closed_at"), f"{gravity:.4f}" if (gravity := measured.get("final_gravity")) else ""),
+            (say("paper-batch-wash"), amount(measured.get("volume_l"), "L", 1)),
+            (say("paper-batch-wash_strength"), amount(measured.get("strength_pct"), "pct_vol", 2)),
+            (say("paper-batch-pure_alcohol_in_the_wash"), amount(measured.get("lpa"), "LPA", 2)),
         ],
         columns=4,
     )
     paper.cautions(cautions.GAS, cautions.TANKS, cautions.ALONE)
-    paper.heading("Gravity and temperature")
+    paper.heading(say("paper-batch-gravity_and_temperature"))
     paper.table(
-        ("Read at", "Gravity", sign("degC"), "Who"),
+        (say("desk-common-read_at"), say("desk-common-gravity"), sign("degC"), say("desk-common-who")),
         [
             (local_time(one["at"]), f"{one['gravity']:.4f}", figure(one["temp_c"], "degC", 1), one["person"])
             for one in ferment["readings"]
         ],
         (50, 36, 36, 40),
         numbers=" rr",
-        empty="Not read yet.",
+        empty=say("paper-batch-not_read_yet"),
     )
     if counts:
-        paper.heading("Counts of its alcohol")
+        paper.heading(say("paper-batch-counts_of_its_alcohol"))
         paper.table(
-            ("Count", f"{sign('pct_vol')} of wash", or_us("L pure alcohol", "proof gal")),
+            (say("paper-batch-count"), say("paper-batch-of_wash", unit=sign('pct_vol')), or_us(
+                say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2"),
+            )),
             [
                 (words.get(one["key"], one["key"]), figure(one["pct"], "pct_vol", 1), figure(one["lpa"], "LPA", 1))
                 for one in counts
@@ -81,30 +87,33 @@ def bottling_paper(
 
     balance: gauged, bottled, off [L], off_pct; None before a close.
     """
-    paper = Paper(f"Batch record: {batch['name']}", f"{batch['what']}, bottled", imprint)
+    paper = Paper(
+        say("paper-batch-batch_record2", batch=batch['name']), say("paper-batch-bottled", batch=batch['what']),
+        imprint,
+    )
     limits, sums = batch["limits"], batch["sums"]
     paper.facts(
         [
-            ("Tanks", ", ".join(dict.fromkeys(one["tank"] for one in batch["fills"]))),
-            ("Bottle", f"{limits['size_l']:g} L" if limits["size_l"] else ""),
-            ("Strength on the label", amount(limits["label_pct"], "pct_vol", 1)),
-            ("Good bottles", str(sums["good"] or "")),
-            ("Filled", str(sums["filled"] or "")),
-            ("Broken", str(sums["broken"]) if sums["filled"] else ""),
-            ("Kept in the library", str(sums["library"]) if sums["filled"] else ""),
-            ("Pure alcohol in bottles", amount(sums["lpa_l"], "LPA", 2) if sums["filled"] else ""),
+            (say("paper-batch-tanks"), ", ".join(dict.fromkeys(one["tank"] for one in batch["fills"]))),
+            (say("paper-batch-bottle"), f"{limits['size_l']:g} L" if limits["size_l"] else ""),
+            (say("paper-batch-strength_on_the_label"), amount(limits["label_pct"], "pct_vol", 1)),
+            (say("paper-batch-good_bottles"), str(sums["good"] or "")),
+            (say("desk-common-filled"), str(sums["filled"] or "")),
+            (say("paper-batch-broken"), str(sums["broken"]) if sums["filled"] else ""),
+            (say("paper-batch-kept_in_the_library"), str(sums["library"]) if sums["filled"] else ""),
+            (say("paper-batch-pure_alcohol_in_bottles"), amount(sums["lpa_l"], "LPA", 2) if sums["filled"] else ""),
         ],
         columns=4,
     )
-    paper.heading("Tank gauges")
+    paper.heading(say("paper-batch-tank_gauges"))
     paper.table(
         (
-            "At",
-            "Tank",
+            say("paper-batch-at"),
+            say("paper-batch-tank"),
             f"{sign('L')} at {or_us('20 °C', '68 °F')}",
-            f"True {sign('pct_vol')}",
-            or_us("L pure alcohol", "proof gal"),
-            "Who",
+            say("paper-batch-true", unit=sign('pct_vol')),
+            or_us(say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2")),
+            say("desk-common-who"),
         ),
         [
             (
@@ -119,11 +128,15 @@ def bottling_paper(
         ],
         (40, 25, 30, 30, 32, 20),
         numbers="  rrr",
-        empty="No bottling tank gauge yet.",
+        empty=say("paper-batch-no_bottling_tank_gauge_yet"),
     )
-    paper.heading("Checks of the line")
+    paper.heading(say("paper-batch-checks_of_the_line"))
     paper.table(
-        ("At", "Bottles", "Fill, %", "Least", "Most", sign("pct_vol"), "Labels right", "Done", "By"),
+        (
+            say("paper-batch-at"), say("desk-common-bottles"), say("paper-batch-fill"), say("paper-batch-least"),
+            say("paper-batch-most"), sign("pct_vol"), say("paper-batch-labels_right"), say("paper-batch-done"),
+            say("desk-common-by"),
+        ),
         [
             (
                 local_time(one["at"]),
@@ -145,11 +158,14 @@ def bottling_paper(
         ],
         (34, 16, 18, 18, 18, 18, 20, 22, 14),
         numbers=" rrrrr",
-        empty="None yet.",
+        empty=say("desk-common-none_yet"),
     )
-    paper.heading("Cases")
+    paper.heading(say("desk-common-cases"))
     paper.table(
-        ("Closed", "Cases", "Odd case", "Filled", "Broken", "Library", "Good"),
+        (
+            say("desk-common-closed2"), say("desk-common-cases"), say("paper-batch-odd_case"),
+            say("desk-common-filled"), say("paper-batch-broken"), say("paper-batch-library"), say("paper-batch-good"),
+        ),
         [
             (
                 local_time(str(one.get("at") or "")),
@@ -161,15 +177,17 @@ def bottling_paper(
         ],
         (36, 44, 24, 20, 20, 20, 20),
         numbers="   rrrr",
-        empty="Not closed yet.",
+        empty=say("paper-batch-not_closed_yet"),
     )
-    paper.heading("Where it went")
+    paper.heading(say("desk-common-where_it_went"))
     paper.table(
-        ("To", f"{sign('L')} at {or_us('20 °C', '68 °F')}", or_us("L pure alcohol", "proof gal")),
+        (say("desk-common-to2"), f"{sign('L')} at {or_us('20 °C', '68 °F')}", or_us(
+            say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2"),
+        )),
         [(one["words"], figure(one["volume_l"], "L", 1), figure(one["lpa_l"], "LPA", 2)) for one in batch["went"]],
         (90, 45, 45),
         numbers=" rr",
-        empty="Nothing has left the tank yet.",
+        empty=say("paper-batch-nothing_has_left_the_tank"),
     )
     if balance:
         paper.say(
@@ -191,9 +209,12 @@ def _from_to(first: str, last: str) -> str:
 
 def _finish(paper: Paper, entries: Entries, asked: Asked) -> None:
     """Print what both records end with: the entries, what is open, the signatures."""
-    paper.heading("Its entries")
+    paper.heading(say("paper-batch-its_entries"))
     paper.table(
-        ("No.", "Read at", "Entry", "What", "Who"),
+        (
+            say("paper-batch-no"), say("desk-common-read_at"), say("desk-common-entry"), say("desk-common-what"),
+            say("desk-common-who"),
+        ),
         [
             (str(one["book_no"]), str(one["read_local"]), str(one["title"]), str(one["summary"]), str(one["person"]))
             for one in entries
@@ -201,4 +222,4 @@ def _finish(paper: Paper, entries: Entries, asked: Asked) -> None:
         (14, 31, 36, 82, 16),
     )
     paper.questions(asked)
-    paper.signatures("Made by", "Looked over by")
+    paper.signatures(say("paper-batch-made_by"), say("paper-batch-looked_over_by"))

@@ -12,6 +12,7 @@ from webapp.desk.paper import cautions
 from webapp.desk.paper.imprint import Imprint
 from webapp.desk.paper.press import Cell, Paper
 from webapp.desk.paper.shapes import Box
+from webapp.words.desk import say
 
 ROW_HIGH = 9.5 * mm
 MORE_ROWS = 5  # for what is found that the sheet has not
@@ -23,36 +24,39 @@ def count_paper(rooms: Sequence[Room], imprint: Imprint, *, what: str) -> bytes:
 
     what: which part of the house it is for, in words.
     """
-    paper = Paper("Count sheet", what, imprint)
+    paper = Paper(say("paper-count-count_sheet"), what, imprint)
     paper.say(
         "Blind: this sheet does not say what the book expects. Write what you read yourself; tick what is here. "
         "A place without a vessel is one that the book knows and has nothing in: write what stands there, or a dash. "
         "Then log the count."
     )
-    paper.blanks("Begun, date and time", "Ended, date and time", "Instruments used")
+    paper.blanks(
+        say("paper-count-begun_date_and_time"), say("paper-count-ended_date_and_time"),
+        say("paper-count-instruments_used"),
+    )
     sorts = {one.row["sort"] for room in rooms for one in room.standing}
     words = [cautions.CASKS] if "cask" in sorts else []
     words += [cautions.TANKS] if sorts & {"tank", "fermenter"} else []
     words += [cautions.GAS] if "fermenter" in sorts else []
     paper.cautions(*words, cautions.VAPOUR, cautions.ALONE)
     heads = (
-        "Place",
-        "Vessel",
-        "What it is",
-        "Here",
-        f"Gross, {sign('kg')}, or dip, {sign('L')}",
-        "Glass",
-        f"Spirit {sign('degC')}",
-        "Remark",
+        say("desk-common-place"),
+        say("desk-common-vessel"),
+        say("paper-count-what_it_is"),
+        say("paper-count-here"),
+        say("paper-count-gross_or_dip", kg=sign('kg'), what=sign('L')),
+        say("paper-count-glass"),
+        say("paper-count-spirit", unit=sign('degC')),
+        say("desk-common-remark"),
     )
     for room in rooms:
         lines = [row for place in room.all_places for row in _rows(place.name, place.standing)]
         if lines:
-            paper.heading(room.name or "Other places")
+            paper.heading(room.name or say("paper-count-other_places"))
             paper.table(heads, lines, _WIDTHS, high=ROW_HIGH)
-    paper.heading("Stands there and is not on this sheet")
+    paper.heading(say("paper-count-stands_there_and_is_not"))
     paper.table(heads, [["", "", "", Box(), "", "", "", ""]] * MORE_ROWS, _WIDTHS, high=ROW_HIGH)
-    paper.signatures("Counted by", "Second person")
+    paper.signatures(say("paper-count-counted_by"), say("paper-count-second_person"))
     return paper.render()
 
 

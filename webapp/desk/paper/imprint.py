@@ -10,6 +10,7 @@ from flask import current_app, request
 from webapp.access import current
 from webapp.book.record import log
 from webapp.desk.blueprint import local_time
+from webapp.words.desk import say
 from webapp.words.houseunits import US
 
 DIGEST_SHOWN = 12
@@ -37,7 +38,7 @@ def imprint_of(path: str) -> Imprint:
         house=str(current.site.get("name") or "Cellarslate"),
         printed=local_time(datetime.now(UTC).isoformat()),
         by=str(current.person.get("name") or current.person["code"]),
-        book=f"book up to no. {number}, chain {digest[:DIGEST_SHOWN]}",
+        book=say("paper-imprint-book_up_to_no_chain", number=number, digest=digest[:DIGEST_SHOWN]),
         address=f"{root}{path}",
         is_letter=current.house == US,
     )

@@ -26,6 +26,7 @@ from webapp.desk.shown import fields_of, figures_of, line_of, typed_lines
 from webapp.desk.trace.lists import back_links, sections, standing_spirit
 from webapp.desk.trace.lists import bottlings as bottlings_in
 from webapp.desk.trace.pages import find_trace, removals_of
+from webapp.words.desk import say
 
 # The printer is loaded with the first paper: it is large, and most pages never need it.
 
@@ -58,7 +59,7 @@ def count_pdf() -> Response:
     found = rooms_of(vessels, known, {}, names)
     wanted = [one for one in found if room is None or one.key == room]
     if not wanted:
-        abort(404, "Nothing has a place there. Look at the places in the cellar.")
+        abort(404, say("paper-pages-nothing_has_a_place_there"))
     what = ", ".join(one.name or "other places" for one in wanted) + (f": {sort}" if sort else "")
     imprint = imprint_of(url_for("desk.map_page", room=room, sort=sort or None))
     return _file(count_paper(wanted, imprint, what=what), f"count-{room or 'all'}")
@@ -74,7 +75,7 @@ def entry_pdf(entry_id: str) -> Response:
     row = family["entry"]
     read = row_reader.read_all_as_folded(current.book, [row])[0] if row else None
     if row is None or read is None or row["kind"] == "answer":
-        abort(404, "The book has no such entry to print.")
+        abort(404, say("paper-pages-the_book_has_no_such"))
     is_effective = family["effective"] == entry_id
     moved = load_postings(current.book, entry_id, row["order_key"]) if is_effective else Postings([], [])
     standing = "" if moved.lines else still_words(row["standing"], is_effective=is_effective)
@@ -103,7 +104,7 @@ def run_pdf(run_id: str) -> Response:
 
     run = runs.run(current.book, run_id)
     if run is None:
-        abort(404, "The book has no such run. Look for it in the list of runs.")
+        abort(404, say("paper-pages-the_book_has_no_such2"))
     wish = wishes.wishes(current.book).get(wishes.fruit_of(run["what"]))
     lines = [run_id, *(one["entry"] for one in [*run["cuts"], *run["readings"]])]
     asked = _asked_of([*lines, *(one["entry"] for one in run["fractions"])])
@@ -125,7 +126,7 @@ def ferment_pdf(fill: str) -> Response:
 
     found = ferments.ferment(current.book, fill)
     if found is None:
-        abort(404, "The book has no such ferment. Look for it in the list of ferments.")
+        abort(404, say("paper-pages-the_book_has_no_such3"))
     rows = log.find_standing(current.book, found["mark"], found["since"], found["ended_at"] or "~")
     stands = places.stands_at(current.book, [found["mark"]])[found["mark"]] if not found["ended_at"] else ""
     body = ferment_paper(
@@ -149,7 +150,7 @@ def bottling_pdf() -> Response:
     name = request.args.get("batch", "").strip()[:80]
     found = bottlings.batch(current.book, name, current.site) if name else None
     if found is None:
-        abort(404, "The book has no batch of that name in a tank. Look for it in the list of bottlings.")
+        abort(404, say("paper-pages-the_book_has_no_batch"))
     ids = [one["entry"] for one in [*found["gauges"], *found["checks"]]]
     ids += [str(one.get("entry") or "") for one in found["closes"]]
     rows = sorted(log.get_all(current.book, [one for one in ids if one]).values(), key=lambda row: row["order_key"])

@@ -11,11 +11,12 @@ from webapp.desk.paper.imprint import Imprint
 from webapp.desk.paper.press import Paper
 from webapp.desk.trace.lists import Line, Section
 from webapp.desk.trace.picture import percent
+from webapp.words.desk import Later, say
 
 # Of these a house has a paper in hand, or should: deliveries, what came in, what stood there before the book.
 _PAPERED = ("fruit", "opening", "received", "goods")
-_SIGN_FOR = "Laboratory certificate, and its number"
-_UNTESTED = "none in the book: methanol and other figures of composition are not measured by it"
+_SIGN_FOR = Later("paper-passport-laboratory_certificate_and_its_num")
+_UNTESTED = Later("paper-passport-none_in_the_book_methanol")
 
 
 def passport_paper(
@@ -33,35 +34,39 @@ def passport_paper(
     tested: certificates of laboratories about it and about what it was made of.
     """
     subject = made.nodes[made.subject.node]
-    paper = Paper(f"Lot passport: {subject.name}", subject.words, imprint)
+    paper = Paper(say("paper-passport-lot_passport", name=subject.name), subject.words, imprint)
     facts = subject.facts
     size = facts.get("size_l")
     paper.facts(
         [
-            ("What", str(facts.get("what") or subject.words.split(",")[0])),
-            ("Since", subject.at[:10]),
-            ("Vessel", subject.mark),
-            ("Lot mark", str(facts.get("lot_mark") or "")),
-            ("Batch", str(facts.get("batch") or "")),
+            (say("desk-common-what"), str(facts.get("what") or subject.words.split(",")[0])),
+            (say("desk-common-since"), subject.at[:10]),
+            (say("desk-common-vessel"), subject.mark),
+            (say("paper-passport-lot_mark"), str(facts.get("lot_mark") or "")),
+            (say("desk-common-batch"), str(facts.get("batch") or "")),
             (
-                "Good bottles",
+                say("paper-passport-good_bottles"),
                 f"{facts['good']} of {size:g} L" if facts.get("good") and isinstance(size, float | int) else "",
             ),
             (
-                "Strength",
+                say("paper-passport-strength"),
                 amount(pct, "pct_vol", 1) if isinstance(pct := facts.get("strength_pct"), float | int) else "",
             ),
-            ("Pure alcohol", amount(made.lpa_ul / 1e6, "LPA", 2) if made.lpa_ul else ""),
+            (say("paper-passport-pure_alcohol"), amount(made.lpa_ul / 1e6, "LPA", 2) if made.lpa_ul else ""),
         ],
         columns=4,
     )
-    paper.heading("Made of")
+    paper.heading(say("paper-passport-made_of"))
     if not back:
         paper.say("Nothing has moved into it yet, by the book.", quiet=True)
     for section in back:
         paper.part(section["title"])
         paper.table(
-            ("Name", "What", "Day", "Share", or_us("L pure alcohol", "proof gal"), "Came from"),
+            (
+                say("desk-common-name"), say("desk-common-what"), say("paper-passport-day"),
+                say("paper-passport-share"), or_us(say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2")),
+                say("paper-passport-came_from"),
+            ),
             [
                 (
                     line["node"].name or "unnamed",
@@ -83,11 +88,11 @@ def passport_paper(
     )
     if not made.spread.is_whole:
         paper.say("There is more than one trace can follow. What is printed holds, but it is not all.")
-    paper.heading("Papers and certificates")
+    paper.heading(say("paper-passport-papers_and_certificates"))
     paper.say("By the book, what each part came with. Number the papers that go with this passport.", quiet=True)
     papered = [node for node in _nodes_back(made) if node.sort in _PAPERED]
     paper.table(
-        ("What", "By the book", "Paper no."),
+        (say("desk-common-what"), say("paper-passport-by_the_book"), say("paper-passport-paper_no")),
         [
             *((node.name, f"{node.words}, {node.at[:10]}" if node.at else node.words, "") for node in papered),
             *(
@@ -102,7 +107,7 @@ def passport_paper(
     )
     _on(paper, on, standing, removals)
     paper.questions(asked)
-    paper.signatures("Made out by", "Approved by")
+    paper.signatures(say("paper-passport-made_out_by"), say("paper-passport-approved_by"))
     return paper.render()
 
 
@@ -123,11 +128,11 @@ def _nodes_back(made: Trace) -> list[Node]:
 
 def _on(paper: Paper, on: Sequence[Line], standing: Sequence[Line], removals: Sequence[Mapping[str, object]]) -> None:
     """Print where it went: bottles, what still stands, and what has left by which document."""
-    share = ("Share", or_us("L pure alcohol", "proof gal"))
+    share = (say("paper-passport-share"), or_us(say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2")))
     if on:
-        paper.heading("In these bottles")
+        paper.heading(say("desk-common-in_these_bottles"))
         paper.table(
-            ("Batch", "Bottled", "Cases and lot mark", *share),
+            (say("desk-common-batch"), say("desk-common-bottled"), say("paper-passport-cases_and_lot_mark"), *share),
             [
                 (
                     line["node"].name,
@@ -142,15 +147,15 @@ def _on(paper: Paper, on: Sequence[Line], standing: Sequence[Line], removals: Se
             numbers="   rr",
         )
     if standing:
-        paper.heading("Standing now")
+        paper.heading(say("desk-common-standing_now"))
         paper.table(
-            ("In", "What", *share),
+            (say("desk-common-in"), say("desk-common-what"), *share),
             [
                 (
                     line["node"].name,
                     line["node"].words,
                     percent(line["share_pct"]),
-                    _lpa(line["lpa_ul"]) or "not fermented out",
+                    _lpa(line["lpa_ul"]) or say("desk-common-not_fermented_out"),
                 )
                 for line in standing
             ],
@@ -158,9 +163,12 @@ def _on(paper: Paper, on: Sequence[Line], standing: Sequence[Line], removals: Se
             numbers="  rr",
         )
     if removals:
-        paper.heading("Where the cases went")
+        paper.heading(say("desk-common-where_the_cases_went"))
         paper.table(
-            ("When", "What happened", "Cases", "Bottles", "Document", "To or from"),
+            (
+                say("desk-common-when"), say("desk-common-what_happened"), say("desk-common-cases"),
+                say("desk-common-bottles"), say("desk-common-document"), say("paper-passport-to_or_from"),
+            ),
             [
                 (
                     str(one["at"])[:10],

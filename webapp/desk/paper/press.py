@@ -18,6 +18,7 @@ from webapp.desk.paper.cautions import FIRST
 from webapp.desk.paper.imprint import Imprint
 from webapp.desk.paper.shapes import COPPER, DUST, INK, RULE, TINT, Code, Sign
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
+from webapp.words.desk import say
 
 SIDE, TOP, FOOT = 16 * mm, 24 * mm, 19 * mm
 QR_SIDE = 21 * mm
@@ -39,7 +40,7 @@ class Paper:
         self.width = self.size[0] - 2 * SIDE
         head = [text(title, 19, bold=True), *([Spacer(1, 1.5 * mm), text(about, 10, DUST)] if about else [])]
         if code:
-            side = [Code(imprint.address, QR_SIDE), text("In the book", 6.5, DUST)]
+            side = [Code(imprint.address, QR_SIDE), text(say("paper-press-in_the_book"), 6.5, DUST)]
             top = Table([[head, side]], (self.width - QR_SIDE - 4 * mm, QR_SIDE + 4 * mm))
             top.setStyle(
                 TableStyle(
@@ -141,7 +142,7 @@ class Paper:
 
     def questions(self, asked: Sequence[tuple[str, str]]) -> None:
         """Print open questions, (weight, words) each, as open; or that there is none."""
-        self.heading("Still open" if asked else "Open questions")
+        self.heading(say("paper-press-still_open") if asked else say("paper-press-open_questions"))
         if not asked:
             self.say("The book asks nothing about this.", quiet=True)
             return
@@ -162,12 +163,12 @@ class Paper:
         self._story += [
             table,
             Spacer(1, 1 * mm),
-            text("These are not answered. What is above may change with the answers.", 8.5, DUST),
+            text(say("paper-press-these_are_not_answered_what"), 8.5, DUST),
         ]
 
     def cautions(self, *words: str) -> None:
         """Print cautions in a frame, the site's own rules first."""
-        parts = [text("Cautions", 9, bold=True), *(text(one, 8.5) for one in (*words, FIRST))]
+        parts = [text(say("paper-press-cautions"), 9, bold=True), *(text(one, 8.5) for one in (*words, FIRST))]
         frame = Table([[parts]], [self.width])
         frame.setStyle(
             TableStyle(
@@ -184,7 +185,7 @@ class Paper:
 
     def signatures(self, *roles: str) -> None:
         """Leave room for people to sign: name, signature, date and time for each role. They stand together."""
-        heads = ("Name in capitals", "Signature", "Date and time")
+        heads = (say("paper-press-name_in_capitals"), say("paper-press-signature"), say("paper-press-date_and_time"))
         rows: list[list[Cell]] = [["", *(cell for head in heads for cell in (text(head, 7.5, DUST), ""))]]
         rows += [[text(role, 8.5), *[""] * 6] for role in roles]
         table = Table(
@@ -240,9 +241,11 @@ class Paper:
             canvas.line(SIDE + 12 * mm, height - 17.5 * mm, width - SIDE, height - 17.5 * mm)
             canvas.line(SIDE, 14.5 * mm, width - SIDE, 14.5 * mm)
             canvas.setFont(FONT, 7.5)
-            words = f"Printed {said.printed} by {printable(said.by, 60)} · {said.book}"
+            words = say(
+                "paper-press-printed_by", printed=said.printed, printable=printable(said.by, 60), book=said.book,
+            )
             canvas.drawString(SIDE, 10.5 * mm, shorten(words, FONT, 7.5, (self.size[0] - 2 * SIDE) / mm - 24))
-            canvas.drawRightString(width - SIDE, 10.5 * mm, f"page {number} of {of}")
+            canvas.drawRightString(width - SIDE, 10.5 * mm, say("paper-press-page_of", number=number, of=of))
 
         document.build(self._story, canvasmaker=_counted(frame))
         return out.getvalue()
@@ -283,7 +286,7 @@ def text(
         alignment=2 if is_right else 0,
         splitLongWords=1,
     )
-    return Paragraph(escape(printable(words, most)), style)
+    return Paragraph(escape(printable(str(words), most)), style)
 
 
 def _no_padding() -> list[tuple[str, tuple[int, int], tuple[int, int], float]]:

@@ -13,6 +13,7 @@ from webapp.desk.paper import cautions
 from webapp.desk.paper.imprint import Imprint
 from webapp.desk.paper.press import Paper
 from webapp.kinds.spec import Kind
+from webapp.words.desk import say
 
 _CAUTIONS = {
     "co2": cautions.GAS,
@@ -45,16 +46,21 @@ def record_paper(
 
     row, fields, figures: the entry as the desk's page shows it; standing: in words, why it moves nothing, or empty.
     """
-    paper = Paper(f"Gauge record: {kind.title}" if is_gauge(kind) else f"Record: {kind.title}", kind.about, imprint)
+    paper = Paper(
+        say("paper-record-gauge_record", title=kind.title) if is_gauge(kind) else say(
+            "paper-record-record", title=kind.title,
+        ),
+        kind.about, imprint,
+    )
     paper.facts(
         [
-            ("Vessel", str(row["mark"] or "")),
-            ("Stands at", str(row.get("stands") or "")),
-            ("Read at", str(row["read_local"])),
-            ("Read by", str(row["person"])),
-            ("Role", str(row["role"] or "")),
-            ("Book no.", str(row["book_no"])),
-            ("Digest", str(row["digest"])[:16]),
+            (say("desk-common-vessel"), str(row["mark"] or "")),
+            (say("paper-record-stands_at"), str(row.get("stands") or "")),
+            (say("desk-common-read_at"), str(row["read_local"])),
+            (say("paper-record-read_by"), str(row["person"])),
+            (say("paper-record-role"), str(row["role"] or "")),
+            (say("desk-common-book_no"), str(row["book_no"])),
+            (say("desk-common-digest"), str(row["digest"])[:16]),
         ],
         columns=4,
     )
@@ -63,27 +69,33 @@ def record_paper(
     words = [_CAUTIONS[name] for name in kind.cautions if name in _CAUTIONS]
     if words:
         paper.cautions(*words)
-    paper.heading("As read")
+    paper.heading(say("paper-record-as_read"))
     paper.table(
-        ("Reading", "As read", "Instrument", "Corrected"),
+        (
+            say("paper-record-reading"), say("paper-record-as_read"), say("paper-record-instrument"),
+            say("paper-record-corrected"),
+        ),
         [(one["label"], one["shown"], one["instrument"], one["corrected"]) for one in fields],
         (50, 50, 35, 45),
     )
     if row.get("remark"):
         paper.say(f"Remark: {row['remark']}")
-    paper.heading("As computed")
+    paper.heading(say("paper-record-as_computed"))
     paper.table(
-        ("Figure", "Value"),
+        (say("paper-record-figure"), say("paper-record-value")),
         [(one["label"], one["shown"]) for one in figures],
         (90, 90),
         bold=[len(figures) - 1],
-        empty="Nothing is computed from this.",
+        empty=say("paper-record-nothing_is_computed_from_this"),
     )
     if moved.lines:
-        paper.heading("What it moved")
+        paper.heading(say("paper-record-what_it_moved"))
         shown = proof_gallons if is_us else litres
         paper.table(
-            ("From", "To", "Account", "Why", sign("kg"), "Proof gallons" if is_us else "Litres of pure alcohol"),
+            (
+                say("desk-common-from"), say("desk-common-to2"), say("desk-common-account"), say("desk-common-why"),
+                sign("kg"), say("desk-common-proof_gallons") if is_us else say("desk-common-litres_of_pure_alcohol"),
+            ),
             [
                 (
                     one.source,
@@ -100,12 +112,17 @@ def record_paper(
         )
     paper.questions(asked)
     if is_gauge(kind):
-        paper.heading("Read again by hand", room=75 * mm)
+        paper.heading(say("paper-record-read_again_by_hand"), room=75 * mm)
         paper.table(
-            ("", f"Gross, {sign('kg')}, or dip, {sign('L')}", "Glass", f"Spirit {sign('degC')}", "Instruments", "At"),
-            [("First", "", "", "", "", ""), ("Second", "", "", "", "", "")],
+            (
+                "", say("paper-record-gross_or_dip", kg=sign('kg'), what=sign('L')), say("paper-record-glass"),
+                say("paper-record-spirit", unit=sign('degC')), say("desk-common-instruments"), say("paper-record-at"),
+            ),
+            [(say("paper-record-first"), "", "", "", "", ""), (say("paper-record-second"), "", "", "", "", "")],
             (20, 40, 26, 26, 44, 26),
             high=9 * mm,
         )
-    paper.signatures("Gauged by" if is_gauge(kind) else "Done by", "Witness")
+    paper.signatures(
+        say("paper-record-gauged_by") if is_gauge(kind) else say("paper-record-done_by"), say("paper-record-witness"),
+    )
     return paper.render()

@@ -19,6 +19,7 @@ from webapp.desk.paper.press import Paper
 from webapp.desk.paper.shapes import COPPER, DUST, INK, RULE
 from webapp.kinds.run_state import CutPlan, RunLine
 from webapp.labels.plan import FONT
+from webapp.words.desk import say
 
 ROOM_ROWS = 14  # for readings of a run that is under way
 ROW_HIGH = 8 * mm
@@ -42,37 +43,43 @@ def run_paper(
 ) -> bytes:
     """Return the run sheet as a PDF. plan: what the distiller wants of this fruit on this still, or None."""
     what = " ".join(filter(None, (run["what"], run["batch"])))
-    paper = Paper(f"Run sheet {run['name'] or local_time(run['started_at'])}", f"{what} on {run['still']}", imprint)
+    paper = Paper(
+        say("paper-run-run_sheet", run=run['name'] or local_time(run['started_at'])), f"{what} on {run['still']}",
+        imprint,
+    )
     charge = run["charge"]
     paper.facts(
         [
-            ("Still", run["still"]),
-            ("Charged from", run["from"] or ""),
-            ("Begun", local_time(run["started_at"])),
-            ("Ended", local_time(run["ended_at"]) if run["ended_at"] else "under way"),
-            ("Charge", amount(charge.get("volume_l"), "L", 1)),
-            ("of it feints", amount(charge.get("feints_l"), "L", 1)),
-            ("Pure alcohol charged", amount(charge.get("lpa_l"), "LPA", 2)),
-            ("Plan", _plan_words(plan) if plan else ""),
+            (say("desk-common-still"), run["still"]),
+            (say("paper-run-charged_from"), run["from"] or ""),
+            (say("paper-run-begun"), local_time(run["started_at"])),
+            (
+                say("desk-common-ended2"),
+                local_time(run["ended_at"]) if run["ended_at"] else say("desk-common-under_way"),
+            ),
+            (say("paper-run-charge"), amount(charge.get("volume_l"), "L", 1)),
+            (say("paper-run-of_it_feints"), amount(charge.get("feints_l"), "L", 1)),
+            (say("paper-run-pure_alcohol_charged"), amount(charge.get("lpa_l"), "LPA", 2)),
+            (say("paper-run-plan"), _plan_words(plan) if plan else ""),
         ],
         columns=4,
     )
     paper.cautions(cautions.STILL, cautions.VAPOUR, cautions.METHANOL)
     picture = Curve(run, paper.width, 46 * mm)
     if picture.is_drawn:
-        paper.heading(f"True strength, {sign('pct_vol')}")
+        paper.heading(say("paper-run-true_strength", unit=sign('pct_vol')))
         paper.put(picture)
-    paper.heading("Minute by minute")
+    paper.heading(say("paper-run-minute_by_minute"))
     heads = (
-        "Minute",
-        "Event",
-        "Glass",
-        f"Spirit {sign('degC')}",
-        f"True {sign('pct_vol')}",
-        f"Vapour {sign('degC')}",
+        say("desk-common-minute"),
+        say("paper-run-event"),
+        say("paper-run-glass"),
+        say("paper-run-spirit", unit=sign('degC')),
+        say("paper-run-true", unit=sign('pct_vol')),
+        say("paper-run-vapour", unit=sign('degC')),
         sign("L_h"),
-        f"Dip, {sign('L')}",
-        "Into, why",
+        say("paper-run-dip", what=sign('L')),
+        say("paper-run-into_why"),
     )
     lines = sorted(_lines(run), key=lambda line: (line["at"], line["entry"]))
     rows = [_row(line) for line in lines]
@@ -80,14 +87,14 @@ def run_paper(
     if not run["ended_at"]:
         paper.say("Under way when printed: go on here, and log it.", quiet=True)
         paper.table(heads, [[""] * len(heads)] * ROOM_ROWS, _WIDTHS, high=ROW_HIGH)
-    paper.heading("What the receivers hold")
+    paper.heading(say("paper-run-what_the_receivers_hold"))
     paper.table(
         (
-            "Fraction",
-            "In",
+            say("paper-run-fraction"),
+            say("desk-common-in"),
             f"{sign('L')} at {or_us('20 °C', '68 °F')}",
             sign("pct_vol"),
-            or_us("Pure alcohol, L", "Proof gal"),
+            or_us(say("desk-common-pure_alcohol_l"), say("desk-common-proof_gal")),
         ),
         [
             (
@@ -101,7 +108,7 @@ def run_paper(
         ],
         (44, 40, 32, 28, 36),
         numbers="  rrr",
-        empty="None gauged yet.",
+        empty=say("paper-run-none_gauged_yet"),
     )
     if balance:
         _balance(paper, balance)
@@ -110,15 +117,15 @@ def run_paper(
         "Not tested here: methanol, ethyl carbamate. No figure on this sheet says anything about composition.",
         quiet=True,
     )
-    paper.signatures("Still hand", "Distiller")
+    paper.signatures(say("paper-run-still_hand"), say("paper-run-distiller"))
     return paper.render()
 
 
 def _plan_words(plan: CutPlan) -> str:
     parts = [
-        f"heads {amount(plan['heads_l'], 'L', 1)}" if plan["heads_l"] else "",
-        f"hearts to {amount(plan['hearts_to_pct'], 'pct_vol', 1)}" if plan["hearts_to_pct"] else "",
-        f"tails to {amount(plan['tails_to_pct'], 'pct_vol', 1)}" if plan["tails_to_pct"] else "",
+        say("paper-run-heads", plan=amount(plan['heads_l'], 'L', 1)) if plan["heads_l"] else "",
+        say("paper-run-hearts_to", plan=amount(plan['hearts_to_pct'], 'pct_vol', 1)) if plan["hearts_to_pct"] else "",
+        say("paper-run-tails_to", plan=amount(plan['tails_to_pct'], 'pct_vol', 1)) if plan["tails_to_pct"] else "",
     ]
     return ", ".join(filter(None, parts))
 
@@ -134,20 +141,20 @@ def _row(line: RunLine) -> list[str]:
     figures = [figure(said[name], unit, 1) if said.get(name) is not None else "" for name, unit in _READ]
     event = str(line.get("event") or "").replace("_", " ")
     why = ", ".join(str(said[name]) for name in ("receiver", "reason", "nose", "late_why") if said.get(name))
-    late = f", logged {local_clock(line['typed_at'])}" if line.get("typed_at") else ""
+    late = say("paper-run-logged", clock=local_clock(line['typed_at'])) if line.get("typed_at") else ""
     return [local_clock(line["at"]), event, *figures, why + late]
 
 
 def _balance(paper: Paper, balance: Balance) -> None:
     """Print what went in over what came out, and what is left."""
-    paper.heading(f"Balance, {or_us('litres of pure alcohol', 'proof gallons')}", room=55 * mm)
+    paper.heading(say("paper-run-balance", what=or_us('litres of pure alcohol', 'proof gallons')), room=55 * mm)
     rows = [("in", part.replace("_", " "), figure(litres, "LPA", 2)) for part, litres in balance.into]
     rows += [
         (
             "out",
             part.replace("_", " ")
             + (
-                f", not read: taken as {amount(balance.stillage_pct, 'pct_vol', 1)}"
+                say("paper-run-not_read_taken_as", balance=amount(balance.stillage_pct, 'pct_vol', 1))
                 if part == "stillage" and not balance.is_stillage_read
                 else ""
             ),
@@ -155,9 +162,16 @@ def _balance(paper: Paper, balance: Balance) -> None:
         )
         for part, litres in balance.out
     ]
-    rest = "not accounted for" if balance.open >= 0 else "more than went in"
-    rows.append(("", f"{rest}, {abs(balance.share_pct):.1f} % of the charge", figure(abs(balance.open), "LPA", 2)))
-    paper.table(("", "Part", or_us("L", "proof gal")), rows, (20, 120, 40), numbers="  r", bold=[len(rows) - 1])
+    rest = say("paper-run-not_accounted_for") if balance.open >= 0 else say("paper-run-more_than_went_in")
+    rows.append(
+        ("", say(
+            "paper-run-of_the_charge", rest=rest, abs=f"{abs(balance.share_pct):.1f}",
+        ), figure(abs(balance.open), "LPA", 2)),
+    )
+    paper.table(
+        ("", say("paper-run-part"), or_us("L", say("desk-common-proof_gal2"))), rows, (20, 120, 40), numbers="  r",
+        bold=[len(rows) - 1],
+    )
 
 
 class Curve(Flowable):
@@ -220,7 +234,7 @@ class Curve(Flowable):
         canvas.drawPath(path, stroke=1, fill=0)
         canvas.setFillColor(DUST)
         canvas.drawString(left, 0, "0 min")
-        canvas.drawRightString(left + wide, 0, f"{last:.0f} min")
+        canvas.drawRightString(left + wide, 0, say("paper-run-min", last=f"{last:.0f}"))
 
 
 def _minutes(at: str, run: KnownRun) -> float:

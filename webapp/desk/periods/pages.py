@@ -38,6 +38,7 @@ from webapp.desk.periods.rows import (
 )
 from webapp.keeping.witnesses import Witnesses
 from webapp.signed_heads import SignedHead
+from webapp.words.desk import say
 
 HELD_MOST = 20  # vessels on a page: worth a gauge each
 
@@ -142,7 +143,7 @@ def period_close(name: str) -> ResponseReturnValue:
     wrong = ""
     if request.method == "POST":
         if request.form.get("sure") != "yes":
-            wrong = "Tick that you have looked at the figures, then close."
+            wrong = say("desk-periods-tick_that_you_have_looked")
         elif page := asked_again():
             return page
         else:
@@ -154,7 +155,7 @@ def period_close(name: str) -> ResponseReturnValue:
                 ledger = _ledger()  # the figures may have changed meanwhile: those now shown are those now signed
                 period = _period(ledger, name)
             else:
-                flash(f"{name} is closed. What comes to light now is adjusted in the first open month.", "entered")
+                flash(say("desk-periods-is_closed_what_comes_to", name=name), "entered")
                 return redirect(url_for("desk.period_page", name=name))
     draft, why_not = _draft(ledger, name)
     read = request.form.getlist("read")

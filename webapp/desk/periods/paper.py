@@ -22,6 +22,7 @@ from webapp.desk.periods.rows import KNOWN, NO_PARTS, ROUNDED, rounding, rows_of
 from webapp.labels.plan import FONT, FONT_BOLD, load_fonts, printable, shorten
 from webapp.signed_heads import SignedHead
 from webapp.signed_heads import shorten as shorten_digits
+from webapp.words.desk import say
 
 WIDTHS = (100 * mm, 30 * mm, 24 * mm, 26 * mm)
 NAME_MOST = 120  # characters: a typed text without end would fill pages, or a row higher than its page
@@ -39,24 +40,26 @@ def paper(
     load_fonts()
     house = printable(house, NAME_MOST)
     story: list[Flowable] = [
-        _text(f"{house}: pure alcohol, {period.name}", 15, bold=True),
+        _text(say("paper-period-pure_alcohol", house=house, name=period.name), 15, bold=True),
         _text(_state(period), 9),
-        _text(f"Litres of pure alcohol at 20 °C to 0.01; proof gallons to 0.1. {ROUNDED} {KNOWN}", 9),
+        _text(say("paper-period-litres_of_pure_alcohol_at", what=ROUNDED, what2=KNOWN), 9),
         Spacer(1, 4 * mm),
     ]
     for account in period.accounts:
         story += _account(account, "", parts)
     if period.differs:
-        story.append(_text("As now known, with what came to light since", 12, bold=True))
+        story.append(_text(say("paper-period-as_now_known_with_what"), 12, bold=True))
         for account in period.known:
-            story += _account(account, " as now known", parts)
+            story += _account(account, (" " + say("desk-common-as_now_known2")), parts)
     story += [_text(one.words, 9) for one in warned]
     if asked:
-        story.append(_text("Open when it was closed, and read by who closed it", 12, bold=True))
+        story.append(_text(say("paper-period-open_when_it_was_closed"), 12, bold=True))
         story += [_text(one, 9) for one in asked]
     if signed:
-        words = f"Heads of the book of {signed[0].time}, signed with the key {shorten_digits(signed[0].key)}. "
-        story += [_text(f"{words}A book rewritten since has others: cellarslate verify --heads.", 8)]
+        words = (say(
+            "paper-period-heads_of_the_book_of", signed=signed[0].time, shorten_digits=shorten_digits(signed[0].key),
+        ) + " ")
+        story += [_text(say("paper-period-a_book_rewritten_since_has", words=words), 8)]
         story += [_text(str(one.head), 7) for one in signed]
     story += [Spacer(1, 4 * mm), _text(CAUTION, 8), KeepTogether([Spacer(1, 14 * mm), _signature()])]
     out = io.BytesIO()
@@ -68,16 +71,19 @@ def paper(
     def foot(canvas: Canvas, _document: object) -> None:
         canvas.setFont(FONT, 8)
         canvas.setFillColor(GREY)
-        words = f"{period.name} · printed {printed} · {house}"
+        words = say("paper-period-printed", name=period.name, printed=printed, house=house)
         canvas.drawString(15 * mm, 10 * mm, shorten(words, FONT, 8, 150))
-        canvas.drawRightString(A4[0] - 15 * mm, 10 * mm, f"page {canvas.getPageNumber()}")
+        canvas.drawRightString(A4[0] - 15 * mm, 10 * mm, say("paper-period-page", page=canvas.getPageNumber()))
 
     document.build(story, onFirstPage=foot, onLaterPages=foot)
     return out.getvalue()
 
 
 def _account(account: Account, more: str, parts: Parts) -> list[Flowable]:
-    cells: list[list[object]] = [[title_of(account.name) + more, "L pure alcohol", "proof gal", "± L (k = 2)"]]
+    cells: list[list[object]] = [[
+        title_of(account.name) + more, say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2"),
+        "± L (k = 2)",
+    ]]
     bold = [0]
     rows = rows_of(account, parts)
     for n, row in enumerate(rows, 1):
@@ -100,13 +106,16 @@ def _account(account: Account, more: str, parts: Parts) -> list[Flowable]:
 def _state(period: Period) -> str:
     closed = period.closed
     if not closed:
-        return "Open: figures may still change."
+        return say("desk-common-open_figures_may_still_change")
     signed = "; ".join(f"{one.month} closed by {one.person}, {one.signed_at} ({one.digest[:16]})" for one in closed)
-    return f"{signed}." if period.is_closed else f"{signed}; the rest is open."
+    return f"{signed}." if period.is_closed else say("paper-period-the_rest_is_open", signed=signed)
 
 
 def _signature() -> Table:
-    table = Table([["Date", "Name and title", "Signature"]], (40 * mm, 70 * mm, 70 * mm))
+    table = Table(
+        [[say("paper-period-date"), say("paper-period-name_and_title"), say("paper-period-signature")]],
+        (40 * mm, 70 * mm, 70 * mm),
+    )
     table.setStyle(TableStyle([("FONT", (0, 0), (-1, -1), FONT, 8), ("LINEABOVE", (0, 0), (-1, 0), 0.6, GREY)]))
     return table
 

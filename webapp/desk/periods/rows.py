@@ -18,6 +18,7 @@ from webapp.book.periods.words import CAUTION, party_words, reason_words, rules,
 from webapp.kinds.rows import SiteSettings
 from webapp.trade.proof import lpa_per_proof_gallon
 from webapp.trade.uncertainty import Uncertain, combine, expanded
+from webapp.words.desk import Later, say
 from webapp.words.houseunits import US
 
 CSV_HEADS = (
@@ -25,23 +26,19 @@ CSV_HEADS = (
     "rules", "lpa_l_off_by",
 )
 ROUNDED = (
-    "Lines add up to their totals as shown: each figure is the nearest, or where that would not add up the next one to "
-    "it (largest remainder). The book keeps whole microlitres. A quarter is rounded by itself: a line "
-    "of it may stand beside the sum of its months as shown, by at most three in the last place."
+    Later("desk-account-lines_add_up_to_their")
 )
 KNOWN = (
-    "± is twice the standard uncertainty (k = 2), by the class of the instruments of all entries of a line; what one "
-    "instrument is off counts in each of them the same way. A line without ± is more than its own readings "
-    "say: a rest, a reckoning, bottles, or moves between two gauges."
+    Later("desk-account-is_twice_the_standard_uncertainty")
 )
 KNOWN_STOCK = (
-    "± is twice the standard uncertainty (k = 2), by the instruments of the last measure of each vessel and of all "
-    "that was moved into it and out of it since."
+    Later("desk-account-is_twice_the_standard_uncertainty2")
 )
-HELD = f"{KNOWN_STOCK} What nobody measured, mash, a run under way and bottles are not in it."
+HELD = Later("desk-account-what_nobody_measured_mash_a", what=KNOWN_STOCK)
 TITLES = {
-    "production": "Production", "storage": "Storage", "processing": "Processing", "finished": "Bottled goods",
-    WAREHOUSE: "Excise warehouse",
+    "production": Later("desk-account-production"), "storage": Later("desk-account-storage"),
+    "processing": Later("desk-account-processing"), "finished": Later("desk-common-bottled_goods"),
+    WAREHOUSE: Later("desk-account-excise_warehouse"),
 }
 
 
@@ -121,14 +118,17 @@ def lay_out(
             yield Row(side, words, about, line.ul, in_litre, gallons, asked, line, known)
 
     return [
-        Row("opening", "On hand at the start", "", account.opening, litre.opening, gal.opening, whole),
+        Row(
+            "opening", say("desk-account-on_hand_at_the_start"), "", account.opening, litre.opening, gal.opening,
+            whole,
+        ),
         *lines("in", account.ins, litre.ins, gal.ins),
-        Row("total_in", "Total in", "", account.total_in, litre.total_in, gal.total_in, (),
+        Row("total_in", say("desk-account-total_in"), "", account.total_in, litre.total_in, gal.total_in, (),
             known=known_total(parts, account, "in")),
         *lines("out", account.outs, litre.outs, gal.outs),
-        Row("total_out", "Total out", "", account.total_out, litre.total_out, gal.total_out, (),
+        Row("total_out", say("desk-account-total_out"), "", account.total_out, litre.total_out, gal.total_out, (),
             known=known_total(parts, account, "out")),
-        Row("closing", "On hand at the end", "", account.closing, litre.closing, gal.closing, whole),
+        Row("closing", say("desk-account-on_hand_at_the_end"), "", account.closing, litre.closing, gal.closing, whole),
     ]
 
 
@@ -164,7 +164,7 @@ def rounding(account: Account, rows: Sequence[Row]) -> str:
         return ""
     shown = {row.line: row for row in rows if row.line}
     said = "; ".join(f"{_name(shown[line])} {' and '.join(by)}" for line, by in off.items())
-    return f"So that the lines add up, these are shown off their nearest: {said}."
+    return say("desk-account-so_that_the_lines_add", said=said)
 
 
 def _name(row: Row) -> str:
@@ -201,7 +201,7 @@ def as_json(period: Period, site: SiteSettings, warned: list[Notice], parts: Par
         "stated": [account_data(one, rows_of(one, parts)) for one in period.accounts],
         "now_known": [account_data(one, rows_of(one, parts)) for one in period.known],
         "notices": [{"code": one.code, "weight": one.weight, "words": one.words} for one in warned],
-        "rounding": ROUNDED, "uncertainty": KNOWN, "caution": CAUTION,
+        "rounding": str(ROUNDED), "uncertainty": str(KNOWN), "caution": CAUTION,
     }
 
 
@@ -210,7 +210,7 @@ def line_words(side: str, account: str, line: Shown) -> tuple[str, str, tuple[st
     words = party_words(side, line.party)
     if line.of:
         more = "more" if line.side == side else "less"  # what was stated too high is taken back on the other side
-        words = f"Adjustment of {line.of}: {more} {party_words(line.side, line.party)}"
+        words = say("desk-account-adjustment_of", of=line.of, more=more, party_words=party_words(line.side, line.party))
     return words[0].upper() + words[1:], about_line(line), rules(account, line.party)
 
 

@@ -19,6 +19,7 @@ from webapp.desk.blueprint import bp
 from webapp.desk.figures import or_us, sign, value_of
 from webapp.desk.runs.picture import WIDE, bars
 from webapp.kinds.run_state import Run
+from webapp.words.desk import say
 
 BESIDE_MOST = 4
 
@@ -38,7 +39,7 @@ def run_page(run_id: str) -> ResponseReturnValue:
     """Show one run: curve with cuts, balance, yield, every reading and fraction."""
     run = runs.run(current.book, run_id)
     if run is None:
-        abort(404, "The book has no such run. Look for it in the list of runs.")
+        abort(404, say("desk-run-the_book_has_no_such"))
     balance = balance_of(run, current.site)
     wish = wishes.wishes(current.book).get(wishes.fruit_of(run["what"]))
     return render_template(
@@ -61,7 +62,7 @@ def best_run(run_id: str) -> ResponseReturnValue:
     """Name a run the best of its fruit on its still: an entry like any other."""
     run = runs.run(current.book, run_id)
     if run is None:
-        abort(404, "The book has no such run. Look for it in the list of runs.")
+        abort(404, say("desk-run-the_book_has_no_such"))
     assert current.person
     why, now = request.form.get("why", "").strip()[:2000], datetime.now(UTC)
     result = intake.enter_page_entry(
@@ -75,9 +76,9 @@ def best_run(run_id: str) -> ResponseReturnValue:
         now=now,
     )
     if result["settled"] == "refused":
-        flash("Not marked: " + " ".join(p["words"] for p in result["problems"]), "stop")
+        flash((say("desk-run-not_marked") + " ") + " ".join(p["words"] for p in result["problems"]), "stop")
     else:
-        flash(f"Marked as the best run of {run['what'] or 'this still'}.", "entered")
+        flash(say("desk-run-marked_as_the_best_run", run=run['what'] or 'this still'), "entered")
     return redirect(url_for("desk.run_page", run_id=run_id))
 
 
@@ -95,7 +96,9 @@ def runs_beside() -> ResponseReturnValue:
          "cuts": {cut["event"]: cut for cut in run["cuts"]}}
         for run in found
     ]
-    pure = {"pure": value_of(1.0, "LPA"), "pureUnit": or_us("L pure alcohol", "proof gal")}
+    pure = {"pure": value_of(1.0, "LPA"), "pureUnit": or_us(
+        say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2"),
+    )}
     curves = json.dumps([pure | curve_of(run) | {"name": run["name"] or run["started_at"][:10]} for run in found])
     return render_template("desk/runs/beside.html", lines=lines, curves=curves, most=BESIDE_MOST)
 
@@ -142,4 +145,4 @@ def first_part(run: Run) -> str:
     """Return the part that runs before any cut: heads, or low wines where a receiver of the hearts alone is named."""
     to = run["receivers"]
     is_whole = is_stripping(run) and bool(to.get("hearts")) and not (to.get("heads") or to.get("tails"))
-    return "low wines" if is_whole else "heads"
+    return say("desk-run-low_wines") if is_whole else "heads"

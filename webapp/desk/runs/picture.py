@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from webapp.book.still.run_account import Balance
+from webapp.words.desk import say
 
 WIDE = 720.0
 
@@ -33,5 +34,5 @@ def bars(balance: Balance) -> list[Bar]:
             x += width
     if balance.open > 0:
         x = balance.came / most * WIDE
-        found.append(Bar("open", "not accounted for", balance.open, x + 1, max(WIDE - x - 2, 1.0), 1))
+        found.append(Bar("open", say("desk-run-not_accounted_for"), balance.open, x + 1, max(WIDE - x - 2, 1.0), 1))
     return found

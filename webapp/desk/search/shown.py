@@ -12,15 +12,21 @@ from webapp.access import current
 from webapp.book.search.finding import Found, Hit, Said
 from webapp.book.search.folding import Part, Wanted, cut_out, mark_hits
 from webapp.desk.blueprint import local_time
+from webapp.words.desk import Later, say
 
 # The words over each group, in the order of the page.
 GROUPS = {
-    "vessel": "Vessels", "fill": "Batches and lots", "run": "Runs", "bottling": "Bottlings",
-    "load": "Fruit taken in", "paper": "Papers", "party": "Customers and growers", "person": "People",
-    "instrument": "Instruments", "entry": "Entries and remarks",
+    "vessel": Later("desk-common-vessels"), "fill": Later("desk-search-batches_and_lots"),
+    "run": Later("desk-common-runs"), "bottling": Later("desk-search-bottlings"),
+    "load": Later("desk-search-fruit_taken_in"), "paper": Later("desk-search-papers"),
+    "party": Later("desk-common-customers_and_growers"), "person": Later("desk-common-people"),
+    "instrument": Later("desk-common-instruments"), "entry": Later("desk-search-entries_and_remarks"),
 }
 CONTEXT_MOST, CONTEXT_TYPING = 160, 48  # characters of one line of context: on the page, under the box
-_STATES = {"struck": "struck", "amended": "put right since", "stopped": "waits for an answer"}
+_STATES = {
+    "struck": "struck", "amended": Later("desk-search-put_right_since"),
+    "stopped": Later("desk-search-waits_for_an_answer"),
+}
 _NOT_SAID = ("at", "until", "retired", "kind", "mark")
 
 
@@ -131,8 +137,10 @@ def _after(word: str, text: str | None) -> str:
 def _end(hit: Hit) -> str:
     facts = hit.facts
     if facts.get("retired"):
-        return "out of use"
+        return say("desk-search-out_of_use")
     since = local_time(facts.get("at"))[:10]
     if hit.sort == "fill":
-        return f"{since} to {local_time(facts['until'])[:10]}" if facts.get("until") else f"since {since}"
+        return f"{since} to {local_time(facts['until'])[:10]}" if facts.get("until") else say(
+            "desk-search-since", since=since,
+        )
     return since

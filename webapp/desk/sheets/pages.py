@@ -22,12 +22,14 @@ from webapp.sheets.targets import ALL, BY_NAME
 from webapp.sheets.templates import csv_template, workbook_template
 from webapp.sheets.waiting import keep_waiting, load_waiting
 from webapp.words import sentence
+from webapp.words.desk import Later, say
+from webapp.words.local import listed
 
 FIRST = 12  # rows of one table that are shown at once
 SHOWN_MOST = 200
 FAULTS_MOST = 40
 XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
-GONE = "This sheet was not kept so long. Take it again."
+GONE = Later("desk-sheets-this_sheet_was_not_kept")
 
 
 @bp.route("/sheets", methods=["GET", "POST"])
@@ -64,7 +66,7 @@ def sheet_look() -> ResponseReturnValue:
         flash(sentence(error.said) if isinstance(error, NoSheet) else str(error), "stop")
         return _looked_over(name, content)
     if no is None:
-        flash("Nothing in this sheet is new: the book has it all. Nothing was changed.", "entered")
+        flash(say("desk-sheets-nothing_in_this_sheet_is"), "entered")
         return redirect(url_for("desk.sheets_page"))
     return redirect(url_for("desk.sheet_page", no=no))
 
@@ -75,7 +77,7 @@ def sheet_page(no: str) -> ResponseReturnValue:
     """Show what one sheet has put in the book, row by row."""
     taking = evidence.load_taking(current.book, _number(no))
     if taking is None:
-        abort(404, "There is no such sheet. Look for it in the list.")
+        abort(404, say("desk-sheets-there_is_no_such_sheet"))
     rows = [{**row, "what": BY_NAME[row["target"]].one, "many": BY_NAME[row["target"]].many} for row in taking["rows"]]
     counts = [(target.title, sum(row["target"] == target.name for row in rows)) for target in ALL]
     return render_template(
@@ -87,15 +89,15 @@ def sheet_page(no: str) -> ResponseReturnValue:
 @needs("office")
 def sheet_take_back(no: str) -> ResponseReturnValue:
     """Strike all that one sheet has put in the book."""
-    reason = request.form.get("reason", "").strip()[:300] or "The whole sheet was taken back."
+    reason = request.form.get("reason", "").strip()[:300] or say("desk-sheets-the_whole_sheet_was_taken")
     try:
         stays = take_back(current.book, _number(no), _stamp(), reason)
     except BookError as error:
         flash(str(error), "stop")
         return redirect(url_for("desk.sheets_page"))
-    flash("Taken back. Every line stays legible, struck through.", "entered")
+    flash(say("desk-sheets-taken_back_every_line_stays"), "entered")
     if stays:
-        flash(f"In use stay {', '.join(stays[:20])}: the book has more of them than this sheet.", "ask")
+        flash(say("desk-sheets-in_use_stay_the_book", join=', '.join(stays[:20])), "ask")
     return redirect(url_for("desk.sheet_page", no=no))
 
 
@@ -106,7 +108,7 @@ def sheet_file(no: str) -> ResponseReturnValue:
     taking = evidence.load_taking(current.book, _number(no))
     content = evidence.load_content(current.book, taking["sha256"]) if taking else None
     if taking is None or content is None:
-        abort(404, "There is no such sheet. Look for it in the list.")
+        abort(404, say("desk-sheets-there_is_no_such_sheet"))
     return _download(content, "application/octet-stream", f"sheet-{no}{Path(taking['name']).suffix[:6] or '.csv'}")
 
 
@@ -119,7 +121,7 @@ def sheet_template(name: str) -> ResponseReturnValue:
         return _download(workbook_template(is_us=is_us), XLSX, "moving-in.xlsx")
     target = BY_NAME.get(name.removesuffix(".csv"))
     if target is None:
-        abort(404, "There is no such template. Look for it in the list.")
+        abort(404, say("desk-sheets-there_is_no_such_template"))
     text = csv_template(target, is_us=is_us).encode("utf-8-sig")
     return _download(text, "text/csv; charset=utf-8", f"{target.name}.csv")
 
@@ -191,10 +193,9 @@ def _put_words(look: Look) -> str:
     for target in ALL:
         many = sum(part.count("new", "ask") for part in look.parts if part.heads and part.heads.target is target)
         if many:
-            what = (target.one if many == 1 else target.many) if target.kind is None else (
-                f"opening of a {target.one}" if many == 1 else f"openings of {target.many}")
-            words.append(f"{many} {what}")
-    return " and ".join(filter(None, [", ".join(words[:-1]), words[-1]])) if words else ""
+            named = target.one if many == 1 else target.many
+            words.append(say("desk-sheets-openings", many=many, what=named) if target.kind else f"{many} {named}")
+    return listed(words) if words else ""
 
 
 def _alcohol(look: Look) -> list[tuple[str, float]]:

@@ -25,6 +25,7 @@ from webapp.kinds.tasting_session import METHODS
 from webapp.kinds.tasting_state import Tasting
 from webapp.kinds.tasting_texts import glasses_text, samples_text
 from webapp.trade import units
+from webapp.words.desk import say
 
 SORTS = ("cask", "tank", "receiver", "can")
 RUNS_MOST, BATCHES_MOST = 20, 20
@@ -51,16 +52,16 @@ def tasting_new() -> ResponseReturnValue:
     for what, _ in form.boxes():
         what.choices = [("", "–"), *choices]
     names = [(one["code"], one["name"]) for one in crew]
-    form.poured_by.choices, form.tasters.choices = [("", "not said"), *names], names
+    form.poured_by.choices, form.tasters.choices = [("", say("desk-tasting-not_said")), *names], names
     wrong: list[str] = []
     if request.method == "POST":
         is_whole = form.validate()
         wrong = form.faults(heads, {one["code"] for one in crew})
         if is_whole and not wrong and tastings.load_tasting(current.book, str(form.name.data)):
-            wrong = ["The book has a tasting of that name. Give this one another."]
+            wrong = [say("desk-tasting-the_book_has_a_tasting")]
         if is_whole and not wrong:
             name = _enter(form)
-            flash("The codes are drawn and sealed. Each taster's phone has them with the next cards.", "entered")
+            flash(say("desk-tasting-the_codes_are_drawn_and"), "entered")
             return redirect(url_for("desk.tasting_page", name=name))
     else:
         form.name.data = _next_name()
@@ -84,10 +85,10 @@ def _choices() -> tuple[Choices, set[str]]:
             heads.add(row["mark"])
         else:
             offered.append((f"vessel:{row['mark']}", f"{row['name'] or row['mark']}, {fill['what']} {fill['name']}"))
-    offered += [(f"run:{run['name']}", f"run {run['name']}, {run['what']}")
+    offered += [(f"run:{run['name']}", say("desk-tasting-run2", run=run['name'], what=run['what']))
                 for run in runs.runs(current.book, limit=RUNS_MOST) if run["name"]]
     batches = [str(one["name"]) for one in bottlings.batches(current.book)[:BATCHES_MOST]]
-    return [*offered, *((f"batch:{name}", f"batch {name}") for name in batches)], heads
+    return [*offered, *((f"batch:{name}", say("desk-tasting-batch", name=name)) for name in batches)], heads
 
 
 def _next_name() -> str:
@@ -125,7 +126,7 @@ def known_tasting(name: str) -> Tasting:
     """Return a tasting of the book by its name; 404 where there is none."""
     found = tastings.load_tasting(current.book, name[:80])
     if found is None:
-        abort(404, "The book has no tasting of that name. Look for it in the list of tastings.")
+        abort(404, say("desk-tasting-the_book_has_no_tasting"))
     return found
 
 
@@ -184,15 +185,15 @@ def tasting_open(name: str) -> ResponseReturnValue:
     """Open a tasting: its key becomes an entry, and answers after it do not count."""
     tasting = known_tasting(name)
     if not _may_open(tasting):
-        abort(403, "You taste in this one. It can be opened by you once the last answer is in.")
+        abort(403, say("desk-tasting-you_taste_in_this_one2"))
     key = tasting_draw.load_key(current.book, tasting["seal"])
     if key is None:
-        flash("Its key is not in this book: it was drawn after the backup that this book comes from. Pour it anew.",
+        flash(say("desk-tasting-its_key_is_not_in"),
               "stop")
     elif "opened" not in tasting:
         decision = request.form.get("decision", "").strip()[:500]
         _log("tasting_result", {"session": tasting["name"], "key": key, "decision": decision})
-        flash("It is open. Answers from now on do not count.", "entered")
+        flash(say("desk-tasting-it_is_open_answers_from"), "entered")
     return redirect(url_for("desk.tasting_page", name=tasting["name"]))
 
 
@@ -205,7 +206,7 @@ def serving_pdf(name: str) -> Response:
 
     tasting = known_tasting(name)
     if "opened" not in tasting and not _may_pour(tasting):
-        abort(403, "This sheet says which sample is in which glass: it is for whoever pours, and no taster sees it.")
+        abort(403, say("desk-tasting-this_sheet_says_which_sample"))
     key = tasting["opened"]["key"] if "opened" in tasting else tasting_draw.load_key(current.book, tasting["seal"])
     row = log.load_entry(current.book, tasting["entry"])
     body = serving_paper(

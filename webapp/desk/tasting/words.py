@@ -7,6 +7,7 @@ from typing import TypedDict
 from webapp.book.cellar.tastings import ALPHA, BETA, Told, tell
 from webapp.kinds.tasting_state import Tasting
 from webapp.trade import sensory
+from webapp.words.desk import say
 
 FOUND_BY = (6, 9, 12, 18, 24, 30)
 HIGH = 120  # of the picture of guesses [px]
@@ -51,20 +52,26 @@ def finding(tasting: Tasting) -> Finding | None:
 
 def _of_count(tasting: Tasting, told: Told) -> Finding:
     method, many = tasting["method"], told.answers
-    what = f"named {told.named}" if method.startswith("pair") else "right"
+    what = say("desk-tasting-named2", named=told.named) if method.startswith("pair") else "right"
     if told.is_found:
-        says = "They can be told apart." if not method.startswith("pair") else f"{told.named} is named more often."
+        says = say("desk-tasting-they_can_be_told_apart") if not method.startswith("pair") else say(
+            "desk-tasting-is_named_more_often", named=told.named,
+        )
     else:
-        says = "No difference shown. That is not proof of sameness."
-    needed = f"{told.needed} were needed" if told.needed else "so few answers cannot show a difference at this risk"
+        says = say("desk-tasting-no_difference_shown_that_is")
+    needed = say("desk-tasting-were_needed", needed=told.needed) if told.needed else say(
+        "desk-tasting-so_few_answers_cannot_show",
+    )
     head = f"{told.right} of {many} {what}; {needed}. {says}"
-    chance = f"By guessing alone so many or more come {times_in(told.p)} ({p_words(told.p)})."
+    chance = say("desk-tasting-by_guessing_alone_so_many", times_in=times_in(told.p), p_words=p_words(told.p))
     if told.share is None:
-        reach = f"{_answers(many)} can find nothing at a risk of {tasting['alpha_pct']} %."
+        reach = say("desk-tasting-can_find_nothing_at_a", answers=_answers(many), tasting=tasting['alpha_pct'])
     else:
         share = f"{100 * told.share:.0f} %"
-        reach = (f"{_answers(many)} of {_people(told.people)} find a difference four times in five if at least {share} "
-                 "of the answers perceive it; a smaller one is easily missed.")
+        reach = (say(
+            "desk-tasting-of_find_a_difference_four", answers=_answers(many), people=_people(told.people),
+            share=share,
+        ))
     return {"head": head, "chance": chance, "reach": reach + _about(told), "is_found": told.is_found}
 
 
@@ -73,43 +80,49 @@ def _of_ranking(tasting: Tasting, told: Told) -> Finding:
     words = {one["letter"]: one["name"] for one in tasting["samples"]}
     if told.is_found and told.apart:
         pairs = "; ".join(f"{words[a]} before {words[b]}" for a, b in told.apart)
-        head = f"The order is more than chance. Apart are: {pairs}."
+        head = say("desk-tasting-the_order_is_more_than", pairs=pairs)
     elif told.is_found:
-        head = "The order is more than chance, but no two of them stand far enough apart to say which."
+        head = say("desk-tasting-the_order_is_more_than2")
     else:
-        head = "No order shown. That is not proof of sameness."
-    how = "counted out over all orders" if told.ranking.is_exact else "by chi-square, which is near for so many"
-    chance = (f"By chance alone the rank sums lie so far apart {times_in(told.p)} ({p_words(told.p)}, {how}; "
-              f"Friedman's figure {told.ranking.friedman:.1f}).")
-    reach = (f"{_answers(told.answers)} of {_people(told.people)}: rank sums must be apart by {told.ranking.lsd:.1f} "
-             "to count.")
+        head = say("desk-tasting-no_order_shown_that_is")
+    how = say("desk-tasting-counted_out_over_all_orders") if told.ranking.is_exact else say(
+        "desk-tasting-by_chi_square_which_is",
+    )
+    chance = (say(
+        "desk-tasting-by_chance_alone_the_rank", times_in=times_in(told.p), p_words=p_words(told.p), how=how,
+        friedman=f"{told.ranking.friedman:.1f}",
+    ))
+    reach = (say(
+        "desk-tasting-of_rank_sums_must_be", answers=_answers(told.answers), people=_people(told.people),
+        lsd=f"{told.ranking.lsd:.1f}",
+    ))
     return {"head": head, "chance": chance, "reach": reach + _about(told), "is_found": told.is_found}
 
 
 def _about(told: Told) -> str:
-    return "" if told.people == told.answers else " It speaks of these people, not of drinkers in general."
+    return "" if told.people == told.answers else (" " + say("desk-tasting-it_speaks_of_these_people"))
 
 
 def _answers(many: int) -> str:
-    return "1 answer" if many == 1 else f"{many} answers"
+    return say("desk-tasting-answers", many=many)
 
 
 def _people(many: int) -> str:
-    return "1 person" if many == 1 else f"{many} people"
+    return say("desk-tasting-people", many=many)
 
 
 def times_in(p: float) -> str:
     """Return a chance as "1 time in 51"; from a half on as so many times in ten."""
     if p > 0.45:
-        return f"{min(10, round(10 * p))} times in 10"
+        return say("desk-tasting-times_in_10", min=min(10, round(10 * p)))
     many = 1.0 / p if p > 0 else 1e9
     shown = round(many) if many < 1000 else round(many, -1) if many < 10_000 else round(many, -3)
-    return f"1 time in {min(shown, 1_000_000):,.0f}"
+    return say("desk-tasting-n1_time_in", min=f"{min(shown, 1000000):,.0f}")
 
 
 def p_words(p: float) -> str:
     """Return p with two figures that count: p 0.0009, p 0.22."""
-    return "p below 0.0001" if p < 0.0001 else f"p {p:.4f}" if p < 0.01 else f"p {p:.2f}"
+    return say("desk-tasting-p_below_0_0001") if p < 0.0001 else f"p {p:.4f}" if p < 0.01 else f"p {p:.2f}"
 
 
 def guess_bars(told: Told, method: str) -> list[Bar]:

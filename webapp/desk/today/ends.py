@@ -10,6 +10,7 @@ from webapp.book.today.asked import Slip
 from webapp.book.today.standing import Standing
 from webapp.desk.today import clock
 from webapp.desk.today.dayline import Scale
+from webapp.words.desk import say
 
 ENDS_MOST, ENDS_DAYS = 6, 14.0
 TICK_PCT = 26.0  # a day's name nearer to the first is left out
@@ -50,7 +51,9 @@ def _end(one: Standing, scale: Scale) -> End:
     assert one.holds
     at, fill, what = one.end_s["at"], one.holds.fill, one.holds.what
     if one.end_state == "ended":
-        return End(one.mark, fill, one.shown, what, None, None, None, f"since {clock.day(at)}", "ended")
+        return End(
+            one.mark, fill, one.shown, what, None, None, None, say("desk-ends-since", day=clock.day(at)), "ended",
+        )
     low, high = one.end_s["low"], one.end_s["high"]
     first, last = clock.at_house(low), clock.at_house(high)
     begun = f"{first.day}" if first.month == last.month else f"{first.day} {first:%b}"

@@ -9,9 +9,13 @@ from webapp.book.today.holds import Holds
 from webapp.desk.chart import Chart
 from webapp.desk.figures import in_house
 from webapp.desk.today import clock
+from webapp.words.desk import Later, say
 
 SPIRITS_MOST = 6
-NAMES = {"production": "in production", "storage": "in storage", "processing": "in processing", "finished": "bottled"}
+NAMES = {
+    "production": Later("desk-house-in_production"), "storage": Later("desk-house-in_storage"),
+    "processing": Later("desk-house-in_processing"), "finished": "bottled",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,8 +94,10 @@ def _chart(holds: Holds) -> Chart | None:
     every = [[at, sum(accounts.values()) / 1e6] for at, accounts in holds.line]
     stored = [[at, accounts.get("storage", 0) / 1e6] for at, accounts in holds.line]
     return in_house(
-        {"title": "Pure alcohol in the house", "yLabel": "", "yDecimals": 0, "xIsTime": True, "height": 190,
-         "series": [{"label": "all", "points": every}, {"label": "in storage", "points": stored}]},
+        {"title": say("desk-house-pure_alcohol_in_the_house"), "yLabel": "", "yDecimals": 0, "xIsTime": True,
+         "height": 190,
+         "series": [{"label": say("desk-house-all"), "points": every},
+                    {"label": say("desk-house-in_storage"), "points": stored}]},
         "LPA",
     )
 

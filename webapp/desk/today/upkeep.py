@@ -11,6 +11,7 @@ from webapp.book.before.limits import site_limit
 from webapp.desk.today import clock
 from webapp.keeping import schedule, scrub
 from webapp.kinds.rows import SiteSettings
+from webapp.words.desk import say
 
 GB = 1e9
 
@@ -31,12 +32,21 @@ def backup_tile(data_dir: Path, now: datetime, href: str) -> Tile:
     status, trouble = schedule.read_status(data_dir), schedule.describe_trouble(data_dir, now)
     made = status.get("made_at")
     if not status:
-        return Tile("note", "not by itself", "Backup", "This server makes none by itself.", href)
+        return Tile(
+            "note", say("desk-upkeep-not_by_itself"), say("desk-upkeep-backup"),
+            say("desk-upkeep-this_server_makes_none_by"), href,
+        )
     if trouble or not made:
-        return Tile("stop", "failed" if status.get("failed_at") else "old", "Backup", trouble or "None made yet.", href)
+        return Tile(
+            "stop", "failed" if status.get("failed_at") else "old", say("desk-upkeep-backup"),
+            trouble or say("desk-upkeep-none_made_yet"), href,
+        )
     age = clock.long((now - datetime.fromisoformat(made)).total_seconds() / 86_400)
-    more = f"{clock.near(made, now.timestamp())}, opened and verified: {status.get('entries', 0):,} entries"
-    return Tile("entered", "made", f"Backup {age} old", more, href)
+    more = say(
+        "desk-upkeep-opened_and_verified_entries", near=clock.near(made, now.timestamp()),
+        status=f"{status.get('entries', 0):,}",
+    )
+    return Tile("entered", "made", say("desk-upkeep-backup_old", age=age), more, href)
 
 
 def scrub_tile(data_dir: Path, now: datetime, href: str) -> Tile:
@@ -44,14 +54,17 @@ def scrub_tile(data_dir: Path, now: datetime, href: str) -> Tile:
     status = scrub.read_status(data_dir)
     ended_at = status.get("ended_at")
     if not ended_at:
-        return Tile("note", "not yet", "Read through", "The server reads the whole book once a day.", href)
+        return Tile(
+            "note", say("desk-common-not_yet"), say("desk-upkeep-read_through"),
+            say("desk-upkeep-the_server_reads_the_whole"), href,
+        )
     if troubles := status.get("troubles"):
-        return Tile("stop", "does not hold", "Read through", troubles[0], href)
+        return Tile("stop", say("desk-upkeep-does_not_hold"), say("desk-upkeep-read_through"), troubles[0], href)
     age = now - datetime.fromisoformat(ended_at)
-    more = f"{clock.near(ended_at, now.timestamp())}, every page and every digest"
+    more = say("desk-upkeep-every_page_and_every_digest", near=clock.near(ended_at, now.timestamp()))
     if age > scrub.LATE:
-        return Tile("ask", "late", "Read through", more, href)
-    return Tile("entered", "holds", "Read through", more, href)
+        return Tile("ask", "late", say("desk-upkeep-read_through"), more, href)
+    return Tile("entered", "holds", say("desk-upkeep-read_through"), more, href)
 
 
 def disk_tile(data_dir: Path, site: SiteSettings, href: str) -> Tile:
@@ -60,6 +73,8 @@ def disk_tile(data_dir: Path, site: SiteSettings, href: str) -> Tile:
     least = site_limit("disk_free_gb", site)
     said = f"{free_gb:,.0f} GB" if free_gb >= 10 else f"{free_gb:.1f} GB"
     if free_gb < least:
-        more = f"Less than {least:g} GB. A full disk keeps hand-ins waiting on the phones."
-        return Tile("stop", "nearly full", f"Disk {said} free", more, href)
-    return Tile("entered", "room", f"Disk {said} free", "where the book lies", href)
+        more = say("desk-upkeep-less_than_gb_a_full", least=f"{least:g}")
+        return Tile("stop", say("desk-upkeep-nearly_full"), say("desk-upkeep-disk_free", said=said), more, href)
+    return Tile(
+        "entered", "room", say("desk-upkeep-disk_free", said=said), say("desk-upkeep-where_the_book_lies"), href,
+    )

@@ -8,15 +8,20 @@ from typing import TypedDict
 from webapp.book.lineage.lineage import Trace
 from webapp.book.lineage.names import Node
 from webapp.desk.trace.picture import COLUMN, SORTS, Links, with_vats
+from webapp.words.desk import Later
 
 LISTED_MOST = 60  # of one sort on the page; the files have all
 PARTS_MOST = 12
 TITLES = {
-    "fruit": "Fruit", "opening": "From before this book", "received": "Received from elsewhere",
-    "found": "Not on record", "no_fruit": "No fruit on record",
-    "rest": "Not followed", "ferment": "Ferments", "run": "Runs", "receiver": "Receivers", "can": "Cans",
-    "still": "Stills", "tank": "Tanks", "cask": "Casks", "vat": "Vats", "way": "Between sites",
-    "bottling": "Bottlings", "goods_way": "Bottles between sites", "goods": "Received in bottles", "gone": "Gone",
+    "fruit": Later("desk-common-fruit"), "opening": Later("desk-trace-from_before_this_book"),
+    "received": Later("desk-trace-received_from_elsewhere"), "found": Later("desk-trace-not_on_record"),
+    "no_fruit": Later("desk-trace-no_fruit_on_record"), "rest": Later("desk-trace-not_followed"),
+    "ferment": Later("desk-trace-ferments"), "run": Later("desk-common-runs"),
+    "receiver": Later("desk-trace-receivers"), "can": Later("desk-trace-cans"), "still": Later("desk-trace-stills"),
+    "tank": Later("desk-trace-tanks"), "cask": Later("desk-common-casks"), "vat": Later("desk-trace-vats"),
+    "way": Later("desk-trace-between_sites"), "bottling": Later("desk-trace-bottlings"),
+    "goods_way": Later("desk-trace-bottles_between_sites"), "goods": Later("desk-trace-received_in_bottles"),
+    "gone": Later("desk-trace-gone"),
 }
 
 
@@ -76,7 +81,9 @@ def sections(made: Trace, links: Links, total: float, *, backward: bool) -> list
         })
     order = sorted(found, key=lambda sort: (COLUMN[sort], SORTS.index(sort)), reverse=backward)
     return [
-        {"title": TITLES[sort], "lines": sorted(found[sort], key=lambda line: (-line["share_pct"], line["node"].id))}
+        {"title": str(TITLES[sort]), "lines": sorted(
+            found[sort], key=lambda line: (-line["share_pct"], line["node"].id),
+        )}
         for sort in order
     ]
 

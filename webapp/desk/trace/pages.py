@@ -15,6 +15,7 @@ from webapp.desk.tasting.traced import of_trace
 from webapp.desk.trace import files as trace_files
 from webapp.desk.trace.lists import LISTED_MOST, back_links, bottlings, made_name, sections, standing_spirit
 from webapp.desk.trace.picture import draw, percent
+from webapp.words.desk import say
 
 PAGE_STEPS_MOST = 15_000  # flows looked at on the way back for the page, within a second; the files go further
 bp.add_app_template_filter(percent, "percent")
@@ -68,12 +69,12 @@ def find_trace(key: str) -> Trace:
     """Return the whole trace of what a key names; 404 where the book has nothing of that name."""
     subject = lineage.find_subject(current.book, key)
     if subject is None:
-        abort(404, "The book has nothing to trace by that name. Look for it with the search on the trace page.")
+        abort(404, say("desk-trace-the_book_has_nothing_to"))
     return lineage.trace_subject(current.book, subject)
 
 
 def _title(node: Node) -> str:
-    return f"Trace of {node.name}"
+    return say("desk-trace-trace_of", name=node.name)
 
 
 def removals_of(made: Trace) -> list[dict[str, object]]:

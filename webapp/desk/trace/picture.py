@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
 from webapp.book.lineage.lineage import Node
+from webapp.words.desk import Later, say
 
 Links = Mapping[tuple[str, str], float]
 SORTS = ("fruit", "opening", "received", "found", "no_fruit", "rest", "ferment", "run", "receiver", "can",
@@ -20,7 +21,11 @@ SORTS = ("fruit", "opening", "received", "found", "no_fruit", "rest", "ferment",
 COLUMN = {"fruit": 0, "opening": 0, "received": 0, "found": 0, "no_fruit": 0, "rest": 0, "ferment": 1,
           "run": 2, "receiver": 3, "can": 3, "still": 3, "tank": 4, "way": 4, "cask": 5, "vat": 6, "bottling": 7,
           "goods_way": 7, "goods": 7, "gone": 7}
-HEADS = ("Fruit", "Ferments", "Runs", "Receivers", "Tanks", "Casks", "Vats", "Bottles")
+HEADS = (
+    Later("desk-common-fruit"), Later("desk-trace-ferments"), Later("desk-common-runs"),
+    Later("desk-trace-receivers"), Later("desk-trace-tanks"), Later("desk-common-casks"), Later("desk-trace-vats"),
+    Later("desk-common-bottles"),
+)
 DEEP_MOST = 3  # tanks into tanks: columns of one sort beside each other
 WIDE, TALL = 1160, 358  # viewBox units, which are pixels at the widths they are made for
 BLOCK, LETTER = 14, 6.7
@@ -72,7 +77,7 @@ def percent(share_pct: float) -> str:
         return f"{share_pct:.0f} %"
     if share_pct >= 0.095:
         return f"{share_pct:.1f} %"
-    return "under 0.1 %"
+    return say("desk-trace-under_0_1")
 
 
 def with_vats(nodes: Mapping[str, Node], links: Links) -> dict[str, str]:
@@ -147,7 +152,9 @@ def _gathered(
         if others:
             name, weight = f"others:{column}", sum(weights[node] for node in others)
             share = min(100 * weight / total, 100.0)
-            blocks[name] = Block(name, None, f"{len(others)} others", weight, share, column, sort=sorts[others[0]])
+            blocks[name] = Block(
+                name, None, say("desk-trace-others", count=len(others)), weight, share, column, sort=sorts[others[0]],
+            )
             stands_for |= dict.fromkeys(others, name)
     joined: dict[tuple[str, str], float] = defaultdict(float)
     for (source, target), weight in links.items():
@@ -246,13 +253,13 @@ def _place_label(block: Block, ends: list[float], line: float) -> None:
 def _head(key: Key, row: Iterable[Block]) -> str:
     blocks = list(row)
     if key[0] == 0 and all(block.sort not in ("fruit",) for block in blocks):
-        return "Origin"
+        return say("desk-trace-origin")
     if key[0] == 7 and all(block.sort == "gone" for block in blocks):
-        return "Gone"
+        return say("desk-trace-gone")
     if key[0] == 3 and all(block.sort == "can" for block in blocks):
-        return "Cans"
+        return say("desk-trace-cans")
     if key[0] == 7 and any(block.sort == "gone" for block in blocks):
-        return "Bottles, losses"
+        return say("desk-trace-bottles_losses")
     return HEADS[key[0]]
 
 

@@ -21,6 +21,7 @@ from webapp.kinds.as_form import pairs
 from webapp.kinds.rows import VesselRow
 from webapp.trade.dipping import STAINLESS_PER_C, STEEL_PER_C
 from webapp.trade.units import to_canonical
+from webapp.words.desk import Later, say
 
 TEXT_MOST = 60_000
 _SHELLS = {"steel": STEEL_PER_C, "stainless": STAINLESS_PER_C, "other": 0.0}
@@ -29,24 +30,24 @@ _SHELLS = {"steel": STEEL_PER_C, "stainless": STAINLESS_PER_C, "other": 0.0}
 class DipsForm(FlaskForm):
     """How a vessel is dipped. Of the two halves the one counts that `how` names."""
 
-    how = RadioField("How its litres follow from a dip", choices=pairs((
-        ("table", "by a strapping table"), ("cask", "by the dimensions of a cask, an estimate"),
-        ("none", "not at all: litres are typed"))))
-    of = SelectField("What is measured", choices=pairs((
-        ("dip", "dip: from the bottom up"), ("ullage", "ullage: from the top down"))))
-    table = TextAreaField("Table: a line of dip and volume each", [Optional(), Length(max=TEXT_MOST)])
-    length = SelectField("Lengths in", choices=pairs((unit, unit) for unit in LENGTHS))
-    volume = SelectField("Volumes in", choices=pairs((unit, unit) for unit in VOLUMES))
-    shell = SelectField("Shell", choices=pairs((
-        ("stainless", "stainless steel, 48·10⁻⁶ a °C"), ("steel", "mild steel, 36·10⁻⁶ a °C"),
-        ("other", "other: no correction"))))
-    shell_c = StringField("The table holds at", [is_figure])
-    shell_unit = SelectField("Temperature in", choices=pairs((("degC", "°C"), ("degF", "°F"))))
-    tilt_mm = StringField("Tilt: add to each reading [mm]", [is_figure])
-    bung = StringField("Diameter at the bung, inside", [is_figure])
-    head = StringField("Diameter of a head, inside", [is_figure])
-    long = StringField("Length from head to head, inside", [is_figure])
-    lies = SelectField("The cask", choices=pairs((("lies", "lies"), ("stands", "stands"))))
+    how = RadioField(Later("desk-dips-how_its_litres_follow_from"), choices=pairs((
+        ("table", Later("desk-dips-by_a_strapping_table")), ("cask", Later("desk-dips-by_the_dimensions_of_a")),
+        ("none", Later("desk-dips-not_at_all_litres_are")))))
+    of = SelectField(Later("desk-dips-what_is_measured"), choices=pairs((
+        ("dip", Later("desk-dips-dip_from_the_bottom_up")), ("ullage", Later("desk-dips-ullage_from_the_top_down")))))
+    table = TextAreaField(Later("desk-dips-table_a_line_of_dip"), [Optional(), Length(max=TEXT_MOST)])
+    length = SelectField(Later("desk-dips-lengths_in"), choices=pairs((unit, unit) for unit in LENGTHS))
+    volume = SelectField(Later("desk-dips-volumes_in"), choices=pairs((unit, unit) for unit in VOLUMES))
+    shell = SelectField(Later("desk-dips-shell"), choices=pairs((
+        ("stainless", Later("desk-dips-stainless_steel_48_10_6")), ("steel", Later("desk-dips-mild_steel_36_10_6")),
+        ("other", Later("desk-dips-other_no_correction")))))
+    shell_c = StringField(Later("desk-dips-the_table_holds_at"), [is_figure])
+    shell_unit = SelectField(Later("desk-dips-temperature_in"), choices=pairs((("degC", "°C"), ("degF", "°F"))))
+    tilt_mm = StringField(Later("desk-dips-tilt_add_to_each_reading"), [is_figure])
+    bung = StringField(Later("desk-dips-diameter_at_the_bung_inside"), [is_figure])
+    head = StringField(Later("desk-dips-diameter_of_a_head_inside"), [is_figure])
+    long = StringField(Later("desk-dips-length_from_head_to_head"), [is_figure])
+    lies = SelectField(Later("desk-dips-the_cask"), choices=pairs((("lies", "lies"), ("stands", "stands"))))
 
 
 @bp.route("/vessels/<mark>/dips", methods=["GET", "POST"])
@@ -71,16 +72,18 @@ def vessel_dips(mark: str) -> ResponseReturnValue:
 def said_of(dips: str) -> str:
     """Return how a vessel is dipped, as the end of a sentence that begins with its mark."""
     if not dips:
-        return "is not dipped by the book: litres are typed."
+        return say("desk-dips-is_not_dipped_by_the")
     made = json.loads(dips)
     by = "ullage" if made["of"] == "ullage" else "dip"
     if "points" in made:
         (low, first), (high, last) = made["points"][0], made["points"][-1]
-        return (f"has its litres from its {by}, by a table of {len(made['points'])} lines: "
-                f"{brief(low)} to {brief(high)} cm, {brief(first)} to {brief(last)} L.")
+        return (say(
+            "desk-dips-has_its_litres_from_its", by=by, count=len(made['points']), brief=brief(low),
+            brief2=brief(high), brief3=brief(first), brief4=brief(last),
+        ))
     sizes = " × ".join(brief(made[name]) for name in ("bung_cm", "head_cm", "length_cm"))
     how = "lying" if made["lies"] else "standing"
-    return f"has its litres estimated from its {by}, by its dimensions: {sizes} cm, {how}."
+    return say("desk-dips-has_its_litres_estimated_from", by=by, sizes=sizes, how=how)
 
 
 def _typed(form: DipsForm, row: VesselRow) -> str:

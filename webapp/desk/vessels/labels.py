@@ -16,6 +16,7 @@ from webapp.desk.forms import LabelForm
 from webapp.kinds.as_form import pairs
 from webapp.labels import LAYOUTS, BadLayout, LabelItem, render_labels
 from webapp.trade.marks import BadMark
+from webapp.words.desk import say
 
 LABELS_MOST = 1000
 SHOWN_MOST = 500
@@ -59,7 +60,7 @@ def labels_pdf() -> Response:
     marks = request.form.getlist("mark")[:LABELS_MOST]
     is_all = request.form.get("every") == "1"
     if not (marks or is_all) or not form.validate():
-        abort(400, "Tick at least one vessel, and pick what the labels are printed on.")
+        abort(400, say("desk-labels-tick_at_least_one_vessel"))
     asked = {name: request.form.get(name, "") for name in FILTERS}
     rows = _find(asked)[:LABELS_MOST] if is_all else _find({}, marks)
     host = (current_app.config["PUBLIC_HOST"] or request.host) if form.with_address.data else None

@@ -22,6 +22,7 @@ from webapp.desk.forms import VesselForm, figure
 from webapp.desk.shown import line_of
 from webapp.kinds.rows import VesselRow
 from webapp.trade.marks import BadMark, make_mark, parse_mark
+from webapp.words.desk import say
 
 HISTORY = 60
 _UNITS = {"capacity_l": "L", "working_l": "L", "tare_kg": "kg"}
@@ -81,7 +82,7 @@ def known_vessel(mark: str) -> VesselRow:
     except BadMark:
         row = None
     if row is None:
-        abort(404, f"The book knows no vessel {mark[:16]}. Look for it in the list of vessels.")
+        abort(404, say("desk-vessel-the_book_knows_no_vessel", mark=mark[:16]))
     return row
 
 
@@ -101,7 +102,7 @@ def vessel_edit(mark: str | None = None) -> ResponseReturnValue:
         else:
             assert current.person
             registry.put_vessel(current.book, _row(made, form), by=current.person["code"])
-            flash(f"{made} is in the book.", "entered")
+            flash(say("desk-vessel-is_in_the_book", made=made), "entered")
             return redirect(url_for("desk.vessel_page", mark=made))
     status = 422 if request.method == "POST" else 200
     name_units(form, **_UNITS)
@@ -118,7 +119,7 @@ def _new_mark(base: str) -> tuple[str, str]:
     except BadMark as error:
         return "", str(error)
     if registry.vessel(current.book, mark):
-        return "", f"There is a vessel {mark} already. Pick another code, or change that one."
+        return "", say("desk-vessel-there_is_a_vessel_already", mark=mark)
     return mark, ""
 
 
