@@ -2411,6 +2411,26 @@ desk-house-all = all
 
 desk-line-as_typed_likely_expected = { $part } as typed { $part2 } likely { $part3 } expected
 desk-line-the_day_on_a_line = The day on a line
+desk-line-cleaned = cleaned
+desk-line-off = off { $at }
+desk-line-reached = reached: nose first
+desk-line-too_little = too little read yet
+desk-line-working = being worked out
+desk-line-cut_to = cut to { $part }
+desk-line-end = end
+desk-line-end_of_run = end of the run
+desk-line-span = { $low } to { $high }
+desk-line-cleaned_at = cleaned { $at }, { $person }
+desk-line-off_since = { $run } is off since { $at }
+desk-line-since = { $run }: { $part } since { $at }
+desk-line-nothing = nothing today
+desk-line-by_plan = by the plan
+desk-line-as_last = as last time
+desk-line-was_expected = the { $what } was expected about { $at }, { $by }: read now, nose first
+desk-line-expected = { $what } about { $at }, between { $low } and { $high }, { $by }
+desk-line-is_reached = the { $what } is reached, { $by }: nose first
+desk-line-is_working = the { $what } is being worked out: open the page again
+desk-line-is_unknown = too little is read to say when the { $what } comes
 
 ## desk-lists
 
@@ -3343,6 +3363,12 @@ desk-upkeep-the_server_reads_the_whole = The server reads the whole book once a 
 desk-upkeep-does_not_hold = does not hold
 desk-upkeep-nearly_full = nearly full
 desk-upkeep-none_made_yet = None made yet.
+desk-upkeep-failed = failed
+desk-upkeep-old = old
+desk-upkeep-made = made
+desk-upkeep-late = late
+desk-upkeep-holds = holds
+desk-upkeep-room = room
 
 ## desk-ends
 
@@ -3356,3 +3382,210 @@ desk-figures-pure_alcohol = Pure alcohol
 desk-figures-fill = Fill
 desk-figures-strength_in_the_bottles = Strength in the bottles
 desk-figures-of_the_label = % of the label
+
+## desk-clock
+
+desk-clock-days = { $many } days
+desk-clock-months = { $many } months
+desk-clock-years = { $many } years
+
+## desk-count
+
+desk-count-answer = { $n ->
+    [one] { $many } answer
+   *[other] { $many } answers
+  }
+desk-count-phone = { $n ->
+    [one] { $many } phone
+   *[other] { $many } phones
+  }
+desk-count-ferment = { $n ->
+    [one] { $many } ferment
+   *[other] { $many } ferments
+  }
+desk-count-person = { $n ->
+    [one] { $many } person
+   *[other] { $many } people
+  }
+desk-count-entry = { $n ->
+    [one] { $many } entry
+   *[other] { $many } entries
+  }
+desk-count-vessel = { $n ->
+    [one] { $many } vessel
+   *[other] { $many } vessels
+  }
+
+## desk-day
+
+desk-day-read = { $n ->
+    [one] { $many } ferment is to be read
+   *[other] { $many } ferments are to be read
+  }
+desk-day-stuck = { $n ->
+    [one] { $many } ferment is stuck
+   *[other] { $many } ferments are stuck
+  }
+desk-day-bottling = { $n ->
+    [one] { $many } bottling waits for its close
+   *[other] { $many } bottlings wait for their close
+  }
+desk-day-regauge = { $n ->
+    [one] { $many } cask is to be regauged
+   *[other] { $many } casks are to be regauged
+  }
+desk-day-sample = { $n ->
+    [one] { $many } cask is to be sampled
+   *[other] { $many } casks are to be sampled
+  }
+desk-day-taste = { $n ->
+    [one] { $many } cask is to be tasted
+   *[other] { $many } casks are to be tasted
+  }
+desk-day-stands = { $n ->
+    [one] { $many } tank stands long
+   *[other] { $many } tanks stand long
+  }
+desk-day-failed = { $n ->
+    [one] { $many } instrument failed its check
+   *[other] { $many } instruments failed their checks
+  }
+desk-day-open_run = { $n ->
+    [one] { $many } run has no end
+   *[other] { $many } runs have no end
+  }
+desk-day-still = { $n ->
+    [one] { $many } wash waits for a still
+   *[other] { $many } washes wait for a still
+  }
+desk-day-owed = { $n ->
+    [one] { $many } answer is owed
+   *[other] { $many } answers are owed
+  }
+desk-day-nothing_owed = nothing is owed
+desk-day-nothing_owed_next = Nothing is owed. { $next }
+desk-day-run_ends = { $state ->
+    [late] { $what ->
+        [cut] { $still } was to cut at { $at }
+       *[end] { $still } was to end at { $at }
+      }
+    [now] { $what ->
+        [cut] { $still } cuts any minute
+       *[end] { $still } ends any minute
+      }
+   *[coming] { $what ->
+        [cut] { $still } cuts at { $at }
+       *[end] { $still } ends at { $at }
+      }
+  }
+desk-day-run_at_its_end = { $what ->
+    [cut] { $still } is at its cut
+   *[end] { $still } is at its end
+  }
+desk-day-still_heats = { $still } is heating
+desk-day-still_runs = { $still } runs { $part }
+desk-day-ended = { $n ->
+    [one] { $which } has ended
+   *[other] { $which } have ended
+  }
+desk-day-near_end = { $n ->
+    [one] { $which } is near its end
+   *[other] { $which } are near their end
+  }
+desk-day-one_stuck = { $name } is stuck
+desk-day-one_stands = { $name } stands long
+desk-day-one_read = { $name } is to be read
+desk-day-one_silent = { $name } is silent
+desk-day-silent = { $n ->
+    [one] { $many } phone is silent
+   *[other] { $many } phones are silent
+  }
+desk-day-nothing_due = Nothing is due today.
+desk-day-to_read = { $name } to read
+desk-day-round = the round of { $ferments }
+desk-day-next = Next is { $what } at { $at }.
+
+## desk-part
+
+desk-part-heating = heating
+desk-part-heads = heads
+desk-part-hearts = hearts
+desk-part-tails = tails
+desk-part-low_wines = low wines
+desk-part-feints = feints
+
+## desk-due
+
+desk-due-many_read = { $n ->
+    [one] { $many } ferment to read
+   *[other] { $many } ferments to read
+  }
+desk-due-many_close = { $n ->
+    [one] { $many } ferment has ended
+   *[other] { $many } ferments have ended
+  }
+desk-due-many_still = { $n ->
+    [one] { $many } wash waits for a still
+   *[other] { $many } washes wait for a still
+  }
+desk-due-many_regauge = { $n ->
+    [one] { $many } cask to regauge
+   *[other] { $many } casks to regauge
+  }
+desk-due-many_sample = { $n ->
+    [one] { $many } cask to sample
+   *[other] { $many } casks to sample
+  }
+desk-due-many_taste = { $n ->
+    [one] { $many } cask to taste
+   *[other] { $many } casks to taste
+  }
+desk-due-many_stands = { $n ->
+    [one] { $many } tank stands
+   *[other] { $many } tanks stand
+  }
+desk-due-many_bottling = { $n ->
+    [one] { $many } bottling begun
+   *[other] { $many } bottlings begun
+  }
+desk-due-many_failed = { $n ->
+    [one] { $many } instrument failed its check
+   *[other] { $many } instruments failed their checks
+  }
+desk-due-many_instrument = { $n ->
+    [one] { $many } instrument to check
+   *[other] { $many } instruments to check
+  }
+desk-due-many_open_run = { $n ->
+    [one] { $many } run without an end
+   *[other] { $many } runs without an end
+  }
+desk-due-many_stuck = { $n ->
+    [one] { $many } ferment is stuck
+   *[other] { $many } ferments are stuck
+  }
+desk-due-and_more = { $named } and { $more } more
+desk-due-all_of_them = All of them
+desk-due-look = Look
+desk-due-late = { $time } late
+desk-due-now = now
+desk-due-begun = begun { $when }
+desk-due-last = last { $when }
+desk-due-never_yet = never yet
+desk-due-last_entry = last entry { $when }
+desk-due-months_open = { $first } to { $last } are not closed
+desk-due-month_open = { $month } is over and not closed
+desk-due-us_reports = its reports are due by the 15th of the next month
+desk-due-one_read = { $name } to read
+desk-due-one_close = { $name } has ended: close it
+desk-due-one_stuck = { $name } does not move
+desk-due-one_still = { $name } waits for a still
+desk-due-one_regauge = { $name } to regauge
+desk-due-one_sample = { $name } to sample
+desk-due-one_taste = { $name } to taste
+desk-due-one_stands = { $name } stands for { $time }
+desk-due-one_bottling = { $name } was gauged for bottling { $time } ago
+desk-due-one_open_run = { $name } { $what } has no end
+desk-due-one_failed = { $name } failed its check
+desk-due-one_instrument = { $name } to check
+desk-due-one_instrument_late = { $name } was to be checked { $time } ago

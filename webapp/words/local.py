@@ -46,6 +46,11 @@ def near_day(when: date) -> str:
     return day_in(when, "MMMEd", "{0:%a} {0.day} {0:%b}")
 
 
+def weekday(when: date) -> str:
+    """Return the short name of a day of the week: Wed."""
+    return day_in(when, "E", "{0:%a}")
+
+
 def day_of_month(when: date) -> str:
     """Return a day without weekday and year: 2 Dec."""
     return day_in(when, "MMMd", "{0.day} {0:%b}")

@@ -28,7 +28,8 @@ class TastingForm(FlaskForm):
         Later("desk-tasting_form-name_of_the_tasting"),
         [
             InputRequired(Later("desk-tasting_form-give_it_a_short_name")),
-            Regexp(r"^[\w][\w .-]*$", message=Later("desk-tasting_form-letters_digits_and_only_please")), Length(max=20),
+            Regexp(r"^[\w][\w .-]*$", message=Later("desk-tasting_form-letters_digits_and_only_please")),
+            Length(max=20),
         ],
     )
     question = StringField(

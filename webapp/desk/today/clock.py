@@ -5,6 +5,10 @@ from __future__ import annotations
 from datetime import date, datetime
 
 from webapp.access import current
+from webapp.words import local
+from webapp.words.catalogue import ENGLISH
+from webapp.words.desk import say
+from webapp.words.language import language
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
@@ -22,14 +26,12 @@ def minute(at: float | str) -> str:
 
 def day(at: float | str) -> str:
     """Return the day of a time: Thu 3 Dec."""
-    when = at_house(at)
-    return f"{when:%a} {when.day} {when:%b}"
+    return local.near_day(at_house(at))
 
 
 def date_words(at: float | str) -> str:
     """Return the date of a time in full: 3 December 2026."""
-    when = at_house(at)
-    return f"{when.day} {when:%B %Y}"
+    return local.day_in(at_house(at), "yMMMMd", "{0.day} {0:%B %Y}")
 
 
 def near(at: float | str, now: float) -> str:
@@ -42,7 +44,7 @@ def near(at: float | str, now: float) -> str:
 
 def month_words(name: str) -> str:
     """Return a month by its name: `2026-11` is November 2026."""
-    return f"{date.fromisoformat(f'{name[:7]}-01'):%B %Y}"
+    return local.month(date.fromisoformat(f"{name[:7]}-01"))
 
 
 def long(days: float) -> str:
@@ -50,12 +52,15 @@ def long(days: float) -> str:
     if days < 2:
         return f"{max(round(days * 24), 0)} h"
     if days < 60:
-        return f"{days:.0f} days"
+        return say("desk-clock-days", many=round(days))
     months = round(days / 30.44)
-    return f"{months} months" if months < 24 else f"{days / 365.25:.0f} years"
+    return say("desk-clock-months", many=months) if months < 24 else say("desk-clock-years", many=round(days / 365.25))
 
 
-def count(many: int, one: str, more: str = "") -> str:
-    """Return a number with its noun: one cask, twelve casks, 40 casks."""
-    said = _NUMBERS[many] if 0 <= many < len(_NUMBERS) else str(many)
-    return f"{said} {one if many == 1 else more or f'{one}s'}"
+def count(many: int, id_: str) -> str:
+    """Return a number with its noun, by the message that has both: one cask, twelve casks, 40 casks.
+
+    Small numbers are words in English; other languages count in digits, as no word of theirs goes with every noun.
+    """
+    is_word = language() == ENGLISH and 0 <= many < len(_NUMBERS)
+    return say(id_, n=many, many=_NUMBERS[many] if is_word else str(many))

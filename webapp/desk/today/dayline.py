@@ -12,6 +12,8 @@ from datetime import timedelta
 
 from webapp.book.today.day import Day, RunDay, StillDay
 from webapp.desk.today import clock
+from webapp.desk.today.sentence import part_name
+from webapp.words.desk import Later, say
 
 FROM_H, UNTIL_H = 6, 22  # of the day line, where nothing lies beyond
 TICK_H = 2
@@ -121,7 +123,7 @@ def _still_lane(still: StillDay, day: Day, scale: Scale) -> Lane:
     if not still.runs and not still.cleaned:
         lane.marks.append(Mark("words", 0.0, lane.words))
     for at_s, _ in still.cleaned:
-        lane.marks.append(Mark("dot", scale(at_s), "cleaned"))
+        lane.marks.append(Mark("dot", scale(at_s), say("desk-line-cleaned")))
     for run in still.runs:
         for one in run.stretches:
             x = scale(one.start_s)
@@ -131,26 +133,36 @@ def _still_lane(still: StillDay, day: Day, scale: Scale) -> Lane:
         end = scale(run.stretches[-1].end_s) if run.stretches else 0.0
         if run.is_over:
             is_last = run is still.runs[-1]
-            words = f"off {clock.minute(run.stretches[-1].end_s)}" if run.stretches and is_last else ""
+            words = ""
+            if run.stretches and is_last:
+                words = say("desk-line-off", at=clock.minute(run.stretches[-1].end_s))
             lane.marks.append(Mark("end", end, words))
         elif run.cut and run.cut.at_s and run.cut.state == "due":
             _expect(lane, run, day, scale)
         elif run.cut and run.cut.part != "heads":
-            what = f"cut to {run.cut.to}" if run.cut.part == "hearts" else "end"
-            lane.marks.append(Mark("words", scale(day.now_s), what, _WITHOUT[run.cut.state]))
+            lane.marks.append(Mark("words", scale(day.now_s), _cut_name(run), str(_WITHOUT[run.cut.state])))
     return lane
 
 
 # What is said of a cut that has no interval.
-_WITHOUT = {"past": "reached: nose first", "too_little": "too little read yet", "working": "being worked out"}
+_WITHOUT = {
+    "past": Later("desk-line-reached"), "too_little": Later("desk-line-too_little"),
+    "working": Later("desk-line-working"),
+}
 
 
 def _bar_labels(run: RunDay, part: str) -> Iterable[str]:
     """Yield the words of a bar, the fullest first."""
     if part != "heating" and run.part == part and run.name:
-        yield f"{run.name} {run.what}: {part}"
-        yield f"{run.name} {part}"
-    yield part
+        yield f"{run.name} {run.what}: {part_name(part)}"
+        yield f"{run.name} {part_name(part)}"
+    yield part_name(part)
+
+
+def _cut_name(run: RunDay) -> str:
+    """Return what ends a part of a run: the cut to hearts or tails, or its end."""
+    assert run.cut
+    return say("desk-line-cut_to", part=part_name(run.cut.to)) if run.cut.part == "hearts" else say("desk-line-end")
 
 
 def _expect(lane: Lane, run: RunDay, day: Day, scale: Scale) -> None:
@@ -160,41 +172,41 @@ def _expect(lane: Lane, run: RunDay, day: Day, scale: Scale) -> None:
     low, at, high = (run.cut.at_s[name] for name in ("low", "at", "high"))
     lane.dotted.append((scale(day.now_s), scale(max(low, day.now_s))))
     lane.bars.append(Bar("doubt", scale(low), max(scale(high) - scale(low), 0.4)))
-    what = f"cut to {run.cut.to}" if run.cut.part == "hearts" else "end"
-    span = f"{clock.minute(low)} to {clock.minute(high)}"
+    span = say("desk-line-span", low=clock.minute(low), high=clock.minute(high))
     lane.marks.append(Mark("stroke", scale(at)))
-    lane.marks.append(Mark("words", scale(high), f"{what} {clock.minute(at)}", span))
+    lane.marks.append(Mark("words", scale(high), f"{_cut_name(run)} {clock.minute(at)}", span))
 
 
 def _still_words(still: StillDay, day: Day) -> str:
-    said = [f"cleaned {clock.minute(at_s)}, {person}" for at_s, person in still.cleaned]
+    said = [say("desk-line-cleaned_at", at=clock.minute(at_s), person=person) for at_s, person in still.cleaned]
     for run in still.runs:
         name = " ".join(part for part in (run.name, run.what) if part)
         if run.is_over:
-            said.append(f"{name} is off since {clock.minute(run.stretches[-1].end_s)}" if run.stretches else name)
+            said.append(say("desk-line-off_since", run=name, at=clock.minute(run.stretches[-1].end_s)) if run.stretches
+                        else name)
             continue
         begun = clock.minute(run.stretches[-1].start_s) if run.stretches else ""
-        said.append(f"{name}: {run.part} since {begun}".strip())
+        said.append(say("desk-line-since", run=name, part=part_name(run.part), at=begun).strip())
         said += _cut_words(run, day)
-    return "; ".join(said) if said else "nothing today"
+    return "; ".join(said) if said else say("desk-line-nothing")
 
 
 def _cut_words(run: RunDay, day: Day) -> list[str]:
     cut = run.cut
     if cut is None or cut.part == "heads":
         return []
-    what = f"cut to {cut.to}" if cut.part == "hearts" else "end of the run"
-    by = "by the plan" if cut.by == "plan" else "as last time"
+    what = say("desk-line-cut_to", part=part_name(cut.to)) if cut.part == "hearts" else say("desk-line-end_of_run")
+    by = say("desk-line-by_plan") if cut.by == "plan" else say("desk-line-as_last")
     if cut.state == "due" and cut.at_s:
         low, at, high = (clock.minute(cut.at_s[name]) for name in ("low", "at", "high"))
         if day.now_s > cut.at_s["high"]:
-            return [f"the {what} was expected about {at}, {by}: read now, nose first"]
-        return [f"{what} about {at}, between {low} and {high}, {by}"]
+            return [say("desk-line-was_expected", what=what, at=at, by=by)]
+        return [say("desk-line-expected", what=what, at=at, low=low, high=high, by=by)]
     if cut.state == "past":
-        return [f"the {what} is reached, {by}: nose first"]
+        return [say("desk-line-is_reached", what=what, by=by)]
     if cut.state == "working":
-        return [f"the {what} is being worked out: open the page again"]
-    return [f"too little is read to say when the {what} comes"]
+        return [say("desk-line-is_working", what=what)]
+    return [say("desk-line-is_unknown", what=what)]
 
 
 def _cellar_lane(day: Day, scale: Scale) -> Lane | None:
@@ -202,18 +214,21 @@ def _cellar_lane(day: Day, scale: Scale) -> Lane | None:
     lane_marks: list[Mark] = []
     for one in day.rounds:
         names = list(dict.fromkeys(one.names))
-        words = f"{one.words}, {names[0] if len(names) == 1 else clock.count(len(names), 'vessel')}, {one.person}"
+        named = names[0] if len(names) == 1 else clock.count(len(names), "desk-count-vessel")
+        words = f"{one.words}, {named}, {one.person}"
         said.append(f"{clock.minute(one.at_s[0])} {words}")
         for n, at_s in enumerate(one.at_s):
             is_last = n == len(one.at_s) - 1
             lane_marks.append(Mark("dot", scale(at_s), words if is_last else ""))
     for x, names, at_s in _rings(day, scale):
-        words = f"{names[0]} to read" if len(names) == 1 else f"{clock.count(len(names), 'ferment')} to read"
+        named = names[0] if len(names) == 1 else clock.count(len(names), "desk-count-ferment")
+        words = say("desk-day-to_read", name=named)
         said.append(f"{clock.minute(at_s)} {words}")
         lane_marks.append(Mark("ring", x, words, is_before=x > 85))
     if not said:
         return None
-    return Lane("Cellar", "/desk/cellar", "; ".join(said), marks=_unlabelled_where_tight(lane_marks))
+    marks = _unlabelled_where_tight(lane_marks)
+    return Lane(say("desk-cellar_parts-cellar"), "/desk/cellar", "; ".join(said), marks=marks)
 
 
 def _rings(day: Day, scale: Scale) -> list[tuple[float, list[str], float]]:

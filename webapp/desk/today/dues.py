@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import groupby
@@ -17,6 +17,7 @@ from webapp.book.record import months
 from webapp.book.record.clock import utc_text
 from webapp.book.today.due import CASK_ROUNDS, Due
 from webapp.desk.today import clock
+from webapp.words.desk import say
 
 TOGETHER = 3  # more of one sort share a line
 NAMED_MOST = 5
@@ -38,20 +39,12 @@ class Row:
     source: str = ""
 
 
-# The noun of each sort, one and many, and where a line of many leads.
+# Where a line of many leads; what it says is the message desk-due-many_<sort>.
 _MANY = {
-    "read": ("ferment to read", "ferments to read", "desk.ferments_page"),
-    "close": ("ferment has ended", "ferments have ended", "desk.ferments_page"),
-    "still": ("wash waits for a still", "washes wait for a still", "desk.ferments_page"),
-    "regauge": ("cask to regauge", "casks to regauge", "desk.casks_page"),
-    "sample": ("cask to sample", "casks to sample", "desk.casks_page"),
-    "taste": ("cask to taste", "casks to taste", "desk.casks_page"),
-    "stands": ("tank stands", "tanks stand", "desk.vessels_page"),
-    "bottling": ("bottling begun", "bottlings begun", "desk.bottled_page"),
-    "failed": ("instrument failed its check", "instruments failed their checks", "desk.instruments_page"),
-    "instrument": ("instrument to check", "instruments to check", "desk.instruments_page"),
-    "open_run": ("run without an end", "runs without an end", "desk.runs_page"),
-    "stuck": ("ferment is stuck", "ferments are stuck", "desk.ferments_page"),
+    "read": "desk.ferments_page", "close": "desk.ferments_page", "still": "desk.ferments_page",
+    "regauge": "desk.casks_page", "sample": "desk.casks_page", "taste": "desk.casks_page",
+    "stands": "desk.vessels_page", "bottling": "desk.bottled_page", "failed": "desk.instruments_page",
+    "instrument": "desk.instruments_page", "open_run": "desk.runs_page", "stuck": "desk.ferments_page",
 }
 _ORDER = ("stuck", "open_run", "failed", "read", "close", "still", "bottling", "period", "regauge", "sample", "taste",
           "stands", "instrument")
@@ -70,11 +63,12 @@ def due_rows(found: Iterable[Due], ledger: Ledger, notices: Sequence[Notice], no
 def _of_sort(key: str, some: list[Due], now: float) -> list[Row]:
     if len(some) <= TOGETHER:
         return [_row(one, now) for one in some]
-    one, many, page = _MANY[key]
+    page = _MANY[key]
     named = ", ".join(each.name for each in some[:NAMED_MOST])
-    more = f"{named} and {len(some) - NAMED_MOST} more" if len(some) > NAMED_MOST else named
-    return [Row(key, _when(some[0]), clock.count(len(some), one, many).capitalize(), more,
-                _list_of(key, page), "All of them", "ask" if key in _LATE or _is_late(some[0]) else "")]
+    more = say("desk-due-and_more", named=named, more=len(some) - NAMED_MOST) if len(some) > NAMED_MOST else named
+    said = clock.count(len(some), f"desk-due-many_{key}")
+    return [Row(key, _when(some[0]), f"{said[0].upper()}{said[1:]}", more,
+                _list_of(key, page), say("desk-due-all_of_them"), "ask" if key in _LATE or _is_late(some[0]) else "")]
 
 
 def _list_of(key: str, page: str) -> str:
@@ -85,7 +79,7 @@ def _list_of(key: str, page: str) -> str:
 
 def _row(one: Due, now: float) -> Row:
     weight = "ask" if one.key in _LATE or _is_late(one) else ""
-    return Row(one.key, _when(one), f"{one.name} {_WORDS[one.key](one)}", _more(one, now), _href(one), "Look", weight)
+    return Row(one.key, _when(one), _words(one), _more(one, now), _href(one), say("desk-due-look"), weight)
 
 
 def _is_late(one: Due) -> bool:
@@ -96,17 +90,16 @@ def _when(one: Due) -> str:
     if one.key == "instrument":
         return clock.day(f"{one.last[:10]}T12:00:00+00:00")
     is_round = one.key == "read" or one.key in CASK_ROUNDS
-    return f"{clock.long(one.days)} late" if is_round and one.days >= LATE_DAYS else "now"
+    is_late = is_round and one.days >= LATE_DAYS
+    return say("desk-due-late", time=clock.long(one.days)) if is_late else say("desk-due-now")
 
 
-_WORDS: dict[str, Callable[[Due], str]] = {
-    "read": lambda one: "to read", "close": lambda _: "has ended: close it", "stuck": lambda _: "does not move",
-    "still": lambda _: "waits for a still", "regauge": lambda _: "to regauge", "sample": lambda _: "to sample",
-    "taste": lambda _: "to taste", "stands": lambda one: f"stands for {clock.long(one.days)}",
-    "bottling": lambda one: f"was gauged for bottling {clock.long(one.days)} ago",
-    "open_run": lambda one: f"{one.what} has no end", "failed": lambda _: "failed its check",
-    "instrument": lambda one: "to check" if one.days <= 0 else f"was to be checked {clock.long(one.days)} ago",
-}
+def _words(one: Due) -> str:
+    """Return what is due of one thing, by the message desk-due-one_<sort>."""
+    if one.key == "instrument":
+        key = "instrument" if one.days <= 0 else "instrument_late"
+        return say(f"desk-due-one_{key}", name=one.name, time=clock.long(one.days))
+    return say(f"desk-due-one_{one.key}", name=one.name, what=one.what or "", time=clock.long(one.days))
 
 
 def _more(one: Due, now: float) -> str:
@@ -114,10 +107,10 @@ def _more(one: Due, now: float) -> str:
     if one.key in ("instrument", "failed"):
         return what
     if one.key == "open_run":
-        return f"begun {clock.near(one.last, now)}"
-    last = f"last {clock.near(one.last, now)}" if one.last else "never yet"
+        return say("desk-due-begun", when=clock.near(one.last, now))
+    last = say("desk-due-last", when=clock.near(one.last, now)) if one.last else say("desk-due-never_yet")
     if one.key in ("stands", "bottling", "still", "close", "stuck"):
-        last = f"last entry {clock.near(one.last, now)}" if one.last else ""
+        last = say("desk-due-last_entry", when=clock.near(one.last, now)) if one.last else ""
     return ", ".join(part for part in (what, last) if part)
 
 
@@ -139,15 +132,15 @@ def _period(ledger: Ledger, now: datetime) -> list[Row]:
     is_us = accounts_of(current.site) == "us"
     open_ones = [month.name for month in ledger.months if month.name not in ledger.closed and month.name < this]
     name = clock.month_words(first)
-    words = f"{name} to {clock.month_words(open_ones[-1])} are not closed" if len(open_ones) > 1 else (
-        f"{name} is over and not closed")
+    words = (say("desk-due-months_open", first=name, last=clock.month_words(open_ones[-1])) if len(open_ones) > 1
+             else say("desk-due-month_open", month=name))
     due = f"{months.next_month(first)}-{US_DAY:02d}"
     is_late = is_us and due < clock.at_house(now.timestamp()).date().isoformat()
-    when = clock.day(f"{due}T12:00:00+00:00") if is_us else "now"
-    more = "its reports are due by the 15th of the next month" if is_us else ""
-    return [Row("period", when, words, more, url_for("desk.period_page", name=first), "Look", "ask" if is_late else "",
-                "27 CFR 19.632" if is_us else "")]
+    when = clock.day(f"{due}T12:00:00+00:00") if is_us else say("desk-due-now")
+    more = say("desk-due-us_reports") if is_us else ""
+    return [Row("period", when, words, more, url_for("desk.period_page", name=first), say("desk-due-look"),
+                "ask" if is_late else "", "27 CFR 19.632" if is_us else "")]
 
 
 def _notice(one: Notice) -> Row:
-    return Row(one.code, "now", one.words, "", one.href, "Look", one.weight)
+    return Row(one.code, say("desk-due-now"), one.words, "", one.href, say("desk-due-look"), one.weight)

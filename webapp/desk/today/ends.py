@@ -10,6 +10,7 @@ from webapp.book.today.asked import Slip
 from webapp.book.today.standing import Standing
 from webapp.desk.today import clock
 from webapp.desk.today.dayline import Scale
+from webapp.words import local
 from webapp.words.desk import say
 
 ENDS_MOST, ENDS_DAYS = 6, 14.0
@@ -42,7 +43,8 @@ def ends_line(ends: Sequence[Standing], now_s: float) -> tuple[list[tuple[float,
     step = 1 if until - now_s < 5 * 86_400 else 2 if until - now_s < 9 * 86_400 else 4
     midnight = clock.at_house(now_s).replace(hour=0, minute=0, second=0, microsecond=0)
     days = [midnight + timedelta(days=n) for n in range(step, int(ENDS_DAYS) + 1, step)]
-    ticks = [(0.0, "now"), *((scale(day.timestamp()), f"{day:%a}") for day in days if day.timestamp() <= until)]
+    ticks = [(0.0, say("desk-due-now"))]
+    ticks += [(scale(day.timestamp()), local.weekday(day)) for day in days if day.timestamp() <= until]
     apart = [tick for n, tick in enumerate(ticks) if not n or TICK_PCT <= tick[0] <= 100 - TICK_PCT / 3]
     return apart, [_end(one, scale) for one in shown]
 
@@ -51,15 +53,15 @@ def _end(one: Standing, scale: Scale) -> End:
     assert one.holds
     at, fill, what = one.end_s["at"], one.holds.fill, one.holds.what
     if one.end_state == "ended":
-        return End(
-            one.mark, fill, one.shown, what, None, None, None, say("desk-ends-since", day=clock.day(at)), "ended",
-        )
+        since = say("desk-ends-since", day=clock.day(at))
+        return End(one.mark, fill, one.shown, what, None, None, None, since, say("desk-common-ended"))
     low, high = one.end_s["low"], one.end_s["high"]
     first, last = clock.at_house(low), clock.at_house(high)
-    begun = f"{first.day}" if first.month == last.month else f"{first.day} {first:%b}"
-    span = f"{last.day} {last:%b}" if first.date() == last.date() else f"{begun} to {last.day} {last:%b}"
+    begun = f"{first.day}" if first.month == last.month else local.day_of_month(first)
+    until = local.day_of_month(last)
+    span = until if first.date() == last.date() else say("desk-line-span", low=begun, high=until)
     return End(one.mark, fill, one.shown, what, scale(low), scale(high), scale(at), span,
-               f"{clock.at_house(at):%a}")
+               local.weekday(clock.at_house(at)))
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 
 from webapp.book.periods.lines import ACCOUNTS
 from webapp.book.today.holds import Holds
 from webapp.desk.chart import Chart
 from webapp.desk.figures import in_house
 from webapp.desk.today import clock
+from webapp.words import local
 from webapp.words.desk import Later, say
 
 SPIRITS_MOST = 6
 NAMES = {
     "production": Later("desk-house-in_production"), "storage": Later("desk-house-in_storage"),
-    "processing": Later("desk-house-in_processing"), "finished": "bottled",
+    "processing": Later("desk-house-in_processing"), "finished": Later("desk-common-bottled2"),
 }
 
 
@@ -67,9 +69,14 @@ def panel_of(holds: Holds) -> HousePanel:
         x += width
     since = holds.year_ago
     return HousePanel(
-        holds.total / 1e6, since[1] / 1e6 if since else None, f"1 {clock.month_words(since[0])}" if since else "",
+        holds.total / 1e6, since[1] / 1e6 if since else None, _first_of(since[0]) if since else "",
         parts, _spirits(holds), max(holds.in_work, 0) / 1e6, _chart(holds), _years(holds), holds,
     )
+
+
+def _first_of(month: str) -> str:
+    """Return the first day of a month by its name: `2025-11` is 1 November 2025."""
+    return local.day_in(date.fromisoformat(f"{month[:7]}-01"), "yMMMMd", "1 {0:%B %Y}")
 
 
 def _spirits(holds: Holds) -> list[SpiritRow]:
@@ -108,6 +115,6 @@ def _years(holds: Holds) -> list[tuple[str, dict[str, float]]]:
     for at, accounts in holds.line[:-1]:
         begun = clock.at_house(at)
         if begun.month == 1:
-            found[f"1 January {begun.year}"] = {name: accounts.get(name, 0) / 1e6 for name in ACCOUNTS}
-    found["now"] = {name: holds.accounts[name] / 1e6 for name in ACCOUNTS}
+            found[_first_of(f"{begun.year}-01")] = {name: accounts.get(name, 0) / 1e6 for name in ACCOUNTS}
+    found[say("desk-due-now")] = {name: holds.accounts[name] / 1e6 for name in ACCOUNTS}
     return list(reversed(found.items()))

@@ -50,7 +50,7 @@ def today_page() -> ResponseReturnValue:
     panel = panel_of(holds.holds(known, whole.ledger, whole.seasons, now))
     return render_template(
         "desk/today/today.html",
-        heading=sentence.say(owed, day, ends, found, phones, site_limit("near_end_days", site) * 86_400),
+        heading=sentence.heading(owed, day, ends, found, phones, site_limit("near_end_days", site) * 86_400),
         date=clock.at_house(now.timestamp()),
         now_s=now.timestamp(),
         clock=clock,

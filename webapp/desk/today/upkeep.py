@@ -37,16 +37,14 @@ def backup_tile(data_dir: Path, now: datetime, href: str) -> Tile:
             say("desk-upkeep-this_server_makes_none_by"), href,
         )
     if trouble or not made:
-        return Tile(
-            "stop", "failed" if status.get("failed_at") else "old", say("desk-upkeep-backup"),
-            trouble or say("desk-upkeep-none_made_yet"), href,
-        )
+        word = say("desk-upkeep-failed") if status.get("failed_at") else say("desk-upkeep-old")
+        return Tile("stop", word, say("desk-upkeep-backup"), trouble or say("desk-upkeep-none_made_yet"), href)
     age = clock.long((now - datetime.fromisoformat(made)).total_seconds() / 86_400)
     more = say(
         "desk-upkeep-opened_and_verified_entries", near=clock.near(made, now.timestamp()),
         status=f"{status.get('entries', 0):,}",
     )
-    return Tile("entered", "made", say("desk-upkeep-backup_old", age=age), more, href)
+    return Tile("entered", say("desk-upkeep-made"), say("desk-upkeep-backup_old", age=age), more, href)
 
 
 def scrub_tile(data_dir: Path, now: datetime, href: str) -> Tile:
@@ -63,18 +61,16 @@ def scrub_tile(data_dir: Path, now: datetime, href: str) -> Tile:
     age = now - datetime.fromisoformat(ended_at)
     more = say("desk-upkeep-every_page_and_every_digest", near=clock.near(ended_at, now.timestamp()))
     if age > scrub.LATE:
-        return Tile("ask", "late", say("desk-upkeep-read_through"), more, href)
-    return Tile("entered", "holds", say("desk-upkeep-read_through"), more, href)
+        return Tile("ask", say("desk-upkeep-late"), say("desk-upkeep-read_through"), more, href)
+    return Tile("entered", say("desk-upkeep-holds"), say("desk-upkeep-read_through"), more, href)
 
 
 def disk_tile(data_dir: Path, site: SiteSettings, href: str) -> Tile:
     """Return the room that is left on the disk of the book."""
     free_gb = shutil.disk_usage(data_dir).free / GB
     least = site_limit("disk_free_gb", site)
-    said = f"{free_gb:,.0f} GB" if free_gb >= 10 else f"{free_gb:.1f} GB"
+    said = say("desk-upkeep-disk_free", said=f"{free_gb:,.0f} GB" if free_gb >= 10 else f"{free_gb:.1f} GB")
     if free_gb < least:
         more = say("desk-upkeep-less_than_gb_a_full", least=f"{least:g}")
-        return Tile("stop", say("desk-upkeep-nearly_full"), say("desk-upkeep-disk_free", said=said), more, href)
-    return Tile(
-        "entered", "room", say("desk-upkeep-disk_free", said=said), say("desk-upkeep-where_the_book_lies"), href,
-    )
+        return Tile("stop", say("desk-upkeep-nearly_full"), said, more, href)
+    return Tile("entered", say("desk-upkeep-room"), said, say("desk-upkeep-where_the_book_lies"), href)
