@@ -15,8 +15,9 @@ from webapp.access import languages as languages
 from webapp.access import passkeys as passkeys
 from webapp.access.guard import cookie_name, current, load_current, needs
 from webapp.book.house import signed_in
+from webapp.words.catalogue import ENGLISH
 from webapp.words.desk import t
-from webapp.words.language import html_lang, language, offered
+from webapp.words.language import html_lang, language, offered, read_in
 
 __all__ = ["csrf", "current", "init_app", "needs"]
 
@@ -47,6 +48,8 @@ def init_app(app: Flask) -> None:
     app.config["WTF_CSRF_CHECK_DEFAULT"] = False
     csrf.init_app(app)
     app.before_request(load_current)
+    # What is said after the answer, as the lines of a file that streams, is for machines and in English.
+    app.teardown_request(lambda _error: read_in(ENGLISH))
     app.after_request(headers.add_headers)
     journal.init_app(app)
     health.init_app(app)
