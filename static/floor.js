@@ -8,6 +8,8 @@ import { onBlocked } from "./slate/db.js";
 import { registerWorker } from "./slate/worker.js";
 import { showNotice, showUpdateNotice } from "./ui/notice.js";
 import { toast } from "./ui/toast.js";
+import { hasWords } from "./kinds/kinds.js";
+import { t } from "./words/t.js";
 
 /** @type {Record<string, () => Promise<{start: (slate?: any) => Promise<void>|void, read?: () => Promise<any>}>>} spelt out, so that each is a file of ours */
 const PAGES = {
@@ -23,6 +25,8 @@ const PAGES = {
   enrol: () => import("./pages/enrol.js"),
 };
 const READY_SAID = "offline-ready-said";
+/** Said where no language has come to the phone. */
+const NO_WORDS = "The words of this page did not come. Open it once more with signal. The slate is safe.";
 
 async function begin() {
   noteLabelLink();
@@ -50,12 +54,12 @@ function goOn() {
 function sayReady() {
   if (localStorage.getItem(READY_SAID)) return;
   localStorage.setItem(READY_SAID, "yes");
-  toast("This phone now works without signal.");
+  toast(t("floor-start-this_phone_now_works"));
 }
 
 begin().catch((error) => {
   console.error(error);
-  showNotice({ words: `This page did not open as it should. ${error?.message ?? ""} The slate is safe.`, doWord: "Try again", onDo: () => location.reload() });
+  showNotice({ words: hasWords() ? t("floor-start-this_page_did_not", { message: error?.message ?? "" }) : NO_WORDS, doWord: hasWords() ? t("floor-start-try_again") : "Try again", onDo: () => location.reload() });
 }).finally(() => {
   document.documentElement.dataset.started = "";
   // After the first picture of the page: a phone in the hand is written on before it hands in.

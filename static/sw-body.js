@@ -1,17 +1,19 @@
 /*
- * The worker: opens the floor with no signal. The server puts three constants before this text: VERSION, PARTS
- * ({cache, pack: SHA-256 of the one answer that holds the part's text files, texts: url[], files: [url, sha256][]}[]:
- * first what every page needs, then what is fetched right after) and SHELLS ([pattern, shell][]). One cache per version,
+ * The worker: opens the floor with no signal. The server puts four constants before this text: VERSION, PARTS
+ * ({cache, pack: SHA-256 of the one answer that holds the part's text files, texts: url[], files: [url, sha256][], language?}[]:
+ * first what every page needs, then what is fetched right after, then two of each language), SHELLS ([pattern, shell][]) and LANGUAGES. One cache per version,
  * filled whole or not at all, so that the parts of a page always fit together. It holds no entries and hands nothing in: it may be stopped at any moment, the slate must not.
  */
 "use strict";
-/* global VERSION, PARTS, SHELLS */
+/* global VERSION, PARTS, SHELLS, LANGUAGES */
 
 const PREFIX = "cellarslate-";
 for (const part of PARTS) part.cache = PREFIX + part.cache;
-const [FLOOR, ...LATER] = PARTS;
-const PART_OF = new Map(PARTS.flatMap((part) => [...part.texts, ...part.files.map(([url]) => url)].map((url) => [url, part])));
+const [FLOOR, ...REST] = PARTS;
+const PART_OF = new Map(); // several for what is there in each language
+for (const part of PARTS) for (const url of [...part.texts, ...part.files.map(([one]) => one)]) PART_OF.set(url, [...(PART_OF.get(url) ?? []), part]);
 const nameOf = ({ cache }) => cache.slice(PREFIX.length, cache.lastIndexOf("-"));
+const isWords = (part, language) => nameOf(part) === `words-${language}`;
 const PATTERNS = SHELLS.map(([pattern, shell]) => [new RegExp(pattern), shell]);
 
 self.addEventListener("install", (event) => {
@@ -28,6 +30,7 @@ self.addEventListener("message", (event) => {
   if (type === "VERSION") event.ports[0]?.postMessage(VERSION);
   if (type === "MISSING") event.waitUntil(missing().then((names) => event.ports[0]?.postMessage(names)));
   if (type === "KEEP_AHEAD") event.waitUntil(keepAhead(event.data.isSparing));
+  if (type === "LANGUAGE") event.waitUntil(speak(event.data.language).then((is) => event.ports[0]?.postMessage(is)));
 });
 
 /* A notice of this phone (jobs/timers/notice.js) leads to the page that it names: in a tab that is open, else in a new one. */
@@ -56,9 +59,9 @@ self.addEventListener("fetch", (event) => {
 /* Where the browser can, it takes a version's files out of the cache by itself: this script is not asked each time. */
 async function route(event) {
   if (!event.addRoutes) return;
-  const isLater = ([, part]) => part !== FLOOR;
-  const sourceOf = (pathname, { cache }) => (pathname.endsWith("woff2") ? { cacheName: cache } : "fetch-event");
-  const later = [...PART_OF].filter(isLater).map(([pathname, part]) => ({ condition: { urlPattern: { pathname } }, source: sourceOf(pathname, part) }));
+  const isLater = ([, [part, other]]) => part !== FLOOR && !other;
+  const sourceOf = (pathname, { cache, language }) => (pathname.endsWith("woff2") || language ? { cacheName: cache } : "fetch-event");
+  const later = [...PART_OF].filter(isLater).map(([pathname, [part]]) => ({ condition: { urlPattern: { pathname } }, source: sourceOf(pathname, part) }));
   const kept = ["/static/*", "/joined/*", "/data/*"].map((pathname) => ({
     condition: { urlPattern: { pathname }, requestMethod: "GET" }, source: { cacheName: FLOOR.cache },
   }));
@@ -87,7 +90,8 @@ function shellFor(path) {
 /* What a phone could do without signal before a new version, it can after it: parts it held are fetched anew as well. */
 async function install() {
   const kept = await caches.keys();
-  const held = LATER.filter((part) => kept.some((name) => name.startsWith(`${PREFIX}${nameOf(part)}-`)));
+  const language = await spoken();
+  const held = REST.filter((part) => isWords(part, language) || kept.some((name) => name.startsWith(`${PREFIX}${nameOf(part)}-`)));
   try {
     await Promise.all([FLOOR, ...held].map(fill));
   } catch (error) {
@@ -106,9 +110,38 @@ async function isWhole({ cache, texts, files }) {
   return (await caches.has(cache)) && (await (await caches.open(cache)).keys()).length === texts.length + files.length;
 }
 
+/* The language that a page put down as this phone's (kept/language in a cache of its own), else the system's, else English. */
+const CHOICE = "language";
+let language = null;
+async function spoken() {
+  if (language) return language;
+  const said = await (await (await caches.open(CHOICE)).match("/kept/language"))?.text();
+  const wanted = [said, ...navigator.languages].map((one) => one?.split("-")[0]);
+  language = wanted.find((one) => LANGUAGES.includes(one)) ?? LANGUAGES[0];
+  return language;
+}
+
+/* Another language from the next page on, once its pages are here; what its jobs say follows. */
+async function speak(other) {
+  const part = REST.find((one) => isWords(one, other));
+  if (!part) return false;
+  try {
+    await fill(part);
+  } catch {
+    return false;
+  }
+  await (await caches.open(CHOICE)).put("/kept/language", new Response(other));
+  language = other;
+  await keepAhead(true);
+  return true;
+}
+
+const ofOurs = (parts) => parts.filter((part) => !part.language || part.language === language);
+
 /* The names of the parts that are not on the phone yet. */
 async function missing() {
-  const found = await Promise.all(PARTS.map(async (part) => ((await isWhole(part)) ? [] : [nameOf(part)])));
+  await spoken();
+  const found = await Promise.all(ofOurs(PARTS).map(async (part) => ((await isWhole(part)) ? [] : [nameOf(part)])));
   return found.flat();
 }
 
@@ -123,7 +156,9 @@ async function unpackInto(cache, part) {
 
 /* What is in the cache is served at once; the network is asked only for what the browser has thrown out. */
 async function serve(url) {
-  const part = PART_OF.get(url);
+  const parts = PART_OF.get(url);
+  if (parts.length > 1) await spoken();
+  const part = parts.length > 1 ? ofOurs(parts)[0] : parts[0];
   const cache = await caches.open(part.cache);
   const found = await cache.match(url, { ignoreVary: true });
   if (found) return found;
@@ -157,7 +192,8 @@ async function fetchInto(cache, url, hash) {
 
 /* Where bytes are paid for, the reader of labels waits for the first scan. */
 async function keepAhead(isSparing) {
-  for (const part of LATER) {
+  await spoken();
+  for (const part of ofOurs(REST)) {
     if (isSparing && nameOf(part) === "scan") continue;
     await fill(part).catch(() => {}); // tried again when a page opens, and when it is wanted
   }

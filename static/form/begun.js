@@ -7,6 +7,7 @@ import { dropDraft, keepDraft } from "../slate/drafts.js";
 import { formatAgo } from "../ui/format.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { collect, controlOf, fillIn, shortSymbol } from "./values.js";
+import { t } from "../words/t.js";
 
 const PAUSE_MS = 400;
 const FIGURES_SHOWN = 3;
@@ -65,8 +66,8 @@ function begunBand(kind, begun, who, goOn, startClean) {
   const figures = kind.fields.filter((/** @type {any} */ field) => field.sort === "number" && begun.values[field.name]?.raw)
     .map((/** @type {any} */ field) => `${begun.values[field.name].raw} ${shortSymbol(begun.values[field.name].unit ?? "")}`.trim());
   const shown = figures.slice(0, FIGURES_SHOWN).join(", ") + (figures.length > FIGURES_SHOWN ? ", …" : "");
-  return html`<section class="band band--note" data-begun-band aria-label="Begun before"><p><strong class="band__lead">Begun ${formatAgo(begun.begun_at)} by ${who.code}${shown ? ":" : "."}</strong>
-    ${shown ? html`${shown}.` : nothing} Go on, or start clean?</p>
-    <div class="band__offers"><button type="button" class="button" @click=${goOn}>Go on</button>
-      <button type="button" class="button" @click=${startClean}>Start clean</button></div></section>`;
+  return html`<section class="band band--note" data-begun-band aria-label=${t("floor-begun-begun_before")}><p><strong class="band__lead">${t("floor-begun-begun_by", { ago: formatAgo(begun.begun_at), code: who.code, shown: shown ? ":" : "." })}</strong>
+    ${shown ? html`${shown}.` : nothing} ${t("floor-begun-go_on_or_start")}</p>
+    <div class="band__offers"><button type="button" class="button" @click=${goOn}>${t("floor-go_on")}</button>
+      <button type="button" class="button" @click=${startClean}>${t("floor-begun-start_clean")}</button></div></section>`;
 }

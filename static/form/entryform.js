@@ -16,6 +16,7 @@ import { showRefusals } from "./refusals.js";
 import { sumLines } from "./sums.js";
 import { inOwnMark } from "../ui/format.js";
 import { boxOf, collect, controlOf, keepInstrument, keepScale, shortSymbol } from "./values.js";
+import { t } from "../words/t.js";
 
 /** After the last key the second look waits this long, so that it does not speak into a half-typed figure. */
 const PAUSE_MS = 900;
@@ -230,7 +231,7 @@ export class EntryForm {
     button.dataset.words ??= place.textContent?.trim() ?? "";
     const { raw = "", unit = "" } = (problem && this.read.entry.values[problem.field]) ?? {};
     const isNamed = Boolean(problem) && !isStop(problem) && raw !== "";
-    const words = isNamed ? `Log ${inOwnMark(raw)} ${shortSymbol(unit)}`.trim() + " as read" : button.dataset.words;
+    const words = isNamed ? t("floor-entryform-log", { figure: inOwnMark(raw), unit: shortSymbol(unit) }).trim() + t("floor-entryform-as_read") : button.dataset.words;
     // Only what is new: WebKit drops the click of a button whose words are put anew while it is pressed.
     if (place.textContent !== words) place.textContent = words;
     button.classList.toggle("button--main", !problem);

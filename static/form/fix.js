@@ -6,8 +6,10 @@ import { formatAgo, formatMinute, formatTime } from "../ui/format.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
 import { choiceRow } from "../shell/choices.js";
 import { fillIn } from "./values.js";
+import { t } from "../words/t.js";
 
-const REASONS = /** @type {[string, string][]} */ ([["mistyped", "mistyped"], ["misread", "misread"], ["put right", "something else"]]);
+/** @returns {[string, string][]} */
+const REASONS = () => [["mistyped", t("floor-mistyped")], ["misread", t("floor-misread")], ["put right", t("floor-fix-something_else")]];
 
 /** @typedef {{id: string, minute: string, about: {amends?: string, reason?: string, read_at?: string}}} Fix `minute`: as the form's box says the time of the reading */
 
@@ -28,7 +30,7 @@ export async function beginWith(form, card) {
   const minute = at ? formatMinute(new Date(at)) : "";
   if (at) fillIn(form, { read_at: { raw: minute } });
   /** @type {Fix} */
-  const fix = { id, minute, about: { ...(at ? { read_at: kept?.entry.read_at ?? localStamp(new Date(at)) } : {}), ...(isInTheBook ? { amends: id, reason: REASONS[0][0] } : {}) } };
+  const fix = { id, minute, about: { ...(at ? { read_at: kept?.entry.read_at ?? localStamp(new Date(at)) } : {}), ...(isInTheBook ? { amends: id, reason: REASONS()[0][0] } : {}) } };
   if (isInTheBook) sayWhatItReplaces(form, fix, at, Boolean(kept));
   return fix;
 }
@@ -39,9 +41,9 @@ function sayWhatItReplaces(form, fix, at, isFilledIn) {
   place.className = "stack";
   form.prepend(place);
   const day = at ? formatAgo(at) : "";
-  const when = !at ? "" : day === formatTime(at) ? ` of ${day}` : ` of ${day}, ${formatTime(at)}`;
-  render(html`<p class="band band--note"><span>This replaces the entry${when}, which stays legible. ${isFilledIn ? "" : "Type all of it, not only what was wrong."}</span></p>
-    ${choiceRow("What was wrong", "reason_for_change", REASONS, fix.about.reason ?? "", (value) => { fix.about.reason = value; })}`, place);
+  const when = !at ? "" : day === formatTime(at) ? t("floor-fix-of", { day }) : t("floor-fix-of_2", { day, at: formatTime(at) });
+  render(html`<p class="band band--note"><span>${t("floor-fix-this_replaces_the_entry", { when, rest: isFilledIn ? "" : t("floor-fix-type_all_of_it") })}</span></p>
+    ${choiceRow(t("floor-fix-what_was_wrong"), "reason_for_change", REASONS(), fix.about.reason ?? "", (value) => { fix.about.reason = value; })}`, place);
 }
 
 /** Mark the entry that the form began with as dealt with. @param {Fix|null} fix */

@@ -3,14 +3,15 @@
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { SlateFull } from "../slate/db.js";
+import { t } from "../words/t.js";
 
 /** @param {HTMLElement} place @param {any} error */
 export function showFull(place, error) {
-  const words = error?.message || "The phone could not keep this. The figures stay here; log it again.";
+  const words = error?.message || t("floor-full-the_phone_could_not");
   const isFull = error instanceof SlateFull;
   render(html`<section class="band band--stop" role="alert">
-    <p><span class="band__lead">${icon("stop")} Not on the slate.</span> ${words} The figures stay in this form.</p>
-    ${isFull ? html`<div class="band__offers"><button type="button" class="button" @click=${() => giveFileOfSlate()}>Save the slate to a file</button></div>` : nothing}
+    <p><span class="band__lead">${icon("stop")} ${t("floor-full-not_on_the_slate")}</span> ${t("floor-full-the_figures_stay_in", { words })}</p>
+    ${isFull ? html`<div class="band__offers"><button type="button" class="button" @click=${() => giveFileOfSlate()}>${t("floor-save_the_slate_to")}</button></div>` : nothing}
   </section>`, place);
   place.scrollIntoView({ block: "nearest" });
 }

@@ -4,6 +4,7 @@ import { wordsIn } from "../shell/inunits.js";
 import { inOwnMark } from "../ui/format.js";
 import { lastOf } from "./context.js";
 import { boxOf, fillIn, shortSymbol, unitOf } from "./values.js";
+import { t } from "../words/t.js";
 
 /** @param {HTMLFormElement} form @param {any} kind @param {any} card or null */
 export function dressFields(form, kind, card) {
@@ -66,11 +67,11 @@ function showLast(box, field, last) {
   const words = (field.choices.find((/** @type {string[]} */ choice) => choice[0] === last.raw) ?? ["", last.raw])[1];
   const line = document.createElement("span");
   line.className = "field__last";
-  line.textContent = field.sort === "number" ? lastWords(last) : `last ${words.length > 24 ? `${words.slice(0, 23)}…` : words}, ${last.when}`;
+  line.textContent = field.sort === "number" ? lastWords(last) : t("floor-ghosts-last", { words: words.length > 24 ? `${words.slice(0, 23)}…` : words, when: last.when });
   box.querySelector(".field__label, legend > span")?.after(line);
   const input = box.querySelector("input.field__value");
   if (input && field.sort === "mark") input.setAttribute("data-last", last.raw);
 }
 
 /** @param {{raw: string, unit: string, when: string}} last of a figure */
-export const lastWords = ({ raw, unit, when }) => `last ${[inOwnMark(raw), shortSymbol(unit)].filter(Boolean).join(" ")}, ${when}`;
+export const lastWords = ({ raw, unit, when }) => t("floor-ghosts-last_2", { figure: [inOwnMark(raw), shortSymbol(unit)].filter(Boolean).join(" "), when });

@@ -9,6 +9,7 @@ import { fixedEven } from "../kinds/digits.js";
 import { shownInUnits } from "../shell/inunits.js";
 import { formatAgo, formatMinute } from "../ui/format.js";
 import { strengthField } from "./strengths.js";
+import { t } from "../words/t.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * DAY_MS;
@@ -32,7 +33,7 @@ function risen(kind, read, context, card) {
     const [low] = context.limits?.[field.name]?.usual ?? field.usual;
     found.push({
       code: "rose", weight: "ask", field: field.name,
-      words: `${field.label} can only fall: it was ${shownInUnits(last, field.units[0], field.decimals ?? 1)} ${at ? formatAgo(at) : "before"}.`,
+      words: t("floor-jumps-can_only_fall_it", { label: field.label, last: shownInUnits(last, field.units[0], field.decimals ?? 1), when: at ? formatAgo(at) : t("floor-jumps-before") }),
       expects: [{ of: field.name, low: low ?? -Infinity, high: last + field.falls, near: last }],
     });
   }

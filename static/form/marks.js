@@ -6,6 +6,7 @@ import { readCards } from "../shell/phone.js";
 import { scanFor } from "../shell/scanfor.js";
 import { holdsOf } from "../shell/words.js";
 import { boxOf, controlOf } from "./values.js";
+import { t } from "../words/t.js";
 
 const SHOWN_MOST = 6;
 
@@ -20,7 +21,7 @@ async function dress(form, field) {
   if (!box || !input) return;
   const last = input.dataset.last ?? "";
   const cards = likeliest((await readCards()).filter((card) => !field.vessels.length || field.vessels.includes(card.sort)), field.vessels, last);
-  input.placeholder = cards.length ? "pick, scan or type" : "scan or type";
+  input.placeholder = cards.length ? t("floor-marks-pick_scan_or_type") : t("floor-marks-scan_or_type");
   const offers = document.createElement("div");
   offers.className = "field__full picks";
   box.append(offers);
@@ -63,7 +64,7 @@ function offersFor(text, cards, last, take) {
 }
 
 /** @param {any} card @param {string} last */
-const subOf = (card, last) => [card.mark === last && "as last time", card.holds?.what].filter(Boolean).join(" · ");
+const subOf = (card, last) => [card.mark === last && t("floor-as_last_time"), card.holds?.what].filter(Boolean).join(" · ");
 
 /** @param {string} text */
 function whyNot(text) {

@@ -3,6 +3,7 @@
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { capital } from "../shell/words.js";
 import { shownInUnits, wordsIn } from "../shell/inunits.js";
+import { t } from "../words/t.js";
 
 /** Until it has come, figures stand alone. @type {typeof import("./offby.js") | null} */
 let later = null;
@@ -17,7 +18,7 @@ export function sumLines(kind, read, capacityL = null, again) {
   const off = later?.offBy(read, capacityL) ?? {};
   return known.map((/** @type {any} */ figure) => html`<p class="sum ${figure.big ? "sum--big" : ""}">
     <span class="sum__label">${capital(wordsIn(figure.label, figure.unit))}</span>
-    <span class="sum__figure"><output class="sum__value" data-figure=${figure.name}>${shownInUnits(read.figures[figure.name], figure.unit, figure.decimals)}</output>${off[figure.name] ? html` <span class="sum__off" title="by the class of the instruments, or that of the law">± ${off[figure.name]}</span>` : nothing}</span></p>`);
+    <span class="sum__figure"><output class="sum__value" data-figure=${figure.name}>${shownInUnits(read.figures[figure.name], figure.unit, figure.decimals)}</output>${off[figure.name] ? html` <span class="sum__off" title=${t("floor-sums-by_the_class_of")}>± ${off[figure.name]}</span>` : nothing}</span></p>`);
 }
 
 /** A figure that says again what a large one says. @param {any} figure @param {any} kind @param {any} read */

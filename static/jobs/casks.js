@@ -8,12 +8,13 @@ import { badge } from "../ui/badge.js";
 import { gaugesOf, gaugesWith, judged, usualFor } from "./cellar/like.js";
 import { startRound } from "./cellar/round.js";
 import { lossWords } from "./cellar/says.js";
+import { t } from "../words/later.js";
 
 const YEAR_MS = 365.25 * 86_400_000;
 
 export const start = () => startRound({
-  name: "casks", kind: "cask_regauge", title: "Casks", noun: "cask", plural: "casks", hours: 14 * 24, caution: "confined",
-  labels: { glass: "Glass", temp: "Spirit", condition: "Cask is" },
+  name: "casks", kind: "cask_regauge", title: t("floor-casks-casks"), noun: "cask", plural: "casks", hours: 14 * 24, caution: "confined",
+  labels: { glass: t("floor-glass"), temp: t("floor-spirit"), condition: t("floor-casks-cask_is") },
   wants: (card) => card.sort === "cask" && Boolean(card.holds),
   boxes: (kind, card) => html`${figureBox(kind, "gross", card)}<div class="pair">${figureBox(kind, "glass", card)}${figureBox(kind, "temp", card)}</div>${choiceBox(kind, "condition")}`,
   aside: lossLine,
@@ -30,6 +31,6 @@ function lossLine(card, read, cards) {
   const last = known[known.length - 1];
   return html`<div class="band band--${told.weight === "ask" ? "ask" : "quiet"}" data-loss><p>${told.weight === "ask" ? badge("ask") : nothing}
     ${told.figure ? html`<strong class="round__figure">${told.figure}</strong>` : nothing} ${told.words}
-    ${isTyped ? html`<strong>${shownInUnits(lpa, "LPA", 1)}</strong> now.` : nothing}
+    ${isTyped ? html`<strong>${shownInUnits(lpa, "LPA", 1)}</strong> ${t("floor-casks-now")}` : nothing}
     ${last ? html`<span class="quiet">${shownInUnits(last.lpa, "LPA", 1)}, ${shownInUnits(last.strength_pct, "pct_vol", 1)} ${formatAgo(last.years * YEAR_MS)}.</span>` : nothing}</p></div>`;
 }

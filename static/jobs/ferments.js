@@ -9,10 +9,11 @@ import { cautionLine } from "../shell/cautions.js";
 import { endOf } from "./cellar/like.js";
 import { startRound } from "./cellar/round.js";
 import { endWords } from "./cellar/says.js";
+import { t } from "../words/later.js";
 
 export const start = () => startRound({
-  name: "ferments", kind: "ferment_reading", title: "Ferments", noun: "tank", plural: "tanks", hours: 8, caution: "co2",
-  labels: { temp: "Mash", gravity: "Gravity" },
+  name: "ferments", kind: "ferment_reading", title: t("floor-ferments"), noun: "tank", plural: "tanks", hours: 8, caution: "co2",
+  labels: { temp: t("floor-ferments-mash"), gravity: t("floor-gravity") },
   about: (card) => (card.holds.since ? formatDay(card.holds.since) : ""),
   wants: (card) => card.sort === "fermenter" && Boolean(card.holds) && !card.holds.charged && !card.holds.closed,
   boxes: (kind, card) => html`${cautionLine("co2")}<div class="pair">${figureBox(kind, "temp", card)}${figureBox(kind, "gravity", card)}</div>${figureBox(kind, "ph", card)}`,
@@ -31,5 +32,5 @@ function withTyped(card, read) {
 function lastWords(card) {
   const points = card.curves?.gravity ?? [];
   const last = points[points.length - 1];
-  return last ? `Last read ${formatAgo(last[0] * 1000)}.` : "Not read yet.";
+  return last ? t("floor-ferments-last_read", { last: formatAgo(last[0] * 1000) }) : t("floor-ferments-not_read_yet");
 }

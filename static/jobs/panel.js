@@ -4,6 +4,7 @@ import { localStamp } from "../slate/entry.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { readAt } from "../form/extras.js";
 import { markBy } from "../shell/here.js";
+import { t } from "../words/later.js";
 
 /** @param {string} name @returns {HTMLElement} */
 export const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
@@ -30,7 +31,7 @@ export const box = (form, name) => form.querySelector(`[name="${name}"]`);
 
 /** One button under the panel's form. @param {HTMLFormElement} form */
 export function showLogButton(form) {
-  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>Log it</button>`, part("doing"));
+  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>${t("floor-log_it")}</button>`, part("doing"));
   document.documentElement.dataset.panel = form.dataset.kind;
 }
 

@@ -29,8 +29,10 @@ import { initTrade } from "../trade/datafiles.js";
 let declared = /** @type {{plain: any, kinds: any[]}} */ ({ plain: {}, kinds: [] });
 /** @type {Map<string, Kind>} */
 const whole = new Map();
-/** The messages that every form needs, and whose numbers and dates go with them. @type {{locale: string, text: string} | null} */
+/** The words that every page needs, whose numbers and dates go with them, and what the kinds are called. @type {{locale: string, said: Record<string, string>, kinds?: any[][]} | null} */
 let words = null;
+/** @type {Promise<void> | null} */
+let wording = null;
 /** @type {Promise<void> | null} */
 let loading = null;
 
@@ -47,9 +49,9 @@ export function loadKinds() {
 export function kindNamed(name) {
   const known = whole.get(name);
   if (known) return known;
-  const short = declared.kinds.find((kind) => kind.name === name);
-  if (!short) return undefined;
-  const kind = wholeKind(short, declared.plain); // a form asks for one kind of many: the others need not be put together
+  const at = declared.kinds.findIndex((kind) => kind.name === name);
+  if (at < 0) return undefined;
+  const kind = inWords(wholeKind(declared.kinds[at], declared.plain), words?.kinds?.[at]); // a form asks for one kind of many: the others need not be put together
   whole.set(name, kind);
   return kind;
 }
@@ -57,14 +59,30 @@ export function kindNamed(name) {
 /** Every kind, in the registry's order; `loadKinds` first. @returns {Kind[]} */
 export const allKinds = () => declared.kinds.map(({ name }) => /** @type {Kind} */ (kindNamed(name)));
 
-/** The messages that came with the kinds; `loadKinds` first. */
+/** The language of the page: a phone loads only its own. */
+export const language = () => (globalThis.document?.documentElement.lang || "en").split("-")[0].toLowerCase();
+
+/** Load the words that every page needs, once. @returns {Promise<void>} */
+export function loadWords() {
+  wording ??= fetchWords(language()).then((said) => {
+    words = said;
+  }).catch((error) => {
+    wording = null;
+    throw error;
+  });
+  return wording;
+}
+
+export const hasWords = () => words !== null;
+
+/** The messages that every page needs; `loadKinds` or `loadWords` first. */
 export function startingWords() {
   if (!words) throw new Error("The sentences are read before the kinds are loaded.");
   return words;
 }
 
 async function loadAll() {
-  [declared, words] = await Promise.all([fetchData("kinds.json"), fetchData("words.json"), initTrade(fetchData)]);
+  [declared] = await Promise.all([fetchData("kinds.json"), loadWords(), initTrade(fetchData)]);
   whole.clear();
 }
 
@@ -73,6 +91,28 @@ function wholeKind(short, plain) {
   /** @param {"fields" | "rules" | "figures"} part */
   const withPlain = (part) => short[part].map((/** @type {any} */ one) => ({ ...plain[part], ...one }));
   return { ...short, fields: withPlain("fields"), rules: withPlain("rules"), figures: withPlain("figures") };
+}
+
+/**
+ * A kind with its words in the phone's language, which come in the order of what they name.
+ * @param {Kind} kind @param {any[] | undefined} said its title, short title and line, and the words of its fields, rules and figures @returns {Kind}
+ */
+function inWords(kind, said) {
+  if (!said) return kind;
+  const [title, short, summary, fields, rules, figures] = said;
+  return {
+    ...kind, title, short, summary, fields: kind.fields.map((field, at) => inWordsOfField(field, fields[at])),
+    rules: kind.rules.map((rule, at) => ({ ...rule, words: rules[at] })), figures: kind.figures.map((figure, at) => ({ ...figure, label: figures[at] })),
+  };
+}
+
+/** @param {Field} field @param {string | [string, string[], string[]]} said its label; with its choices and what to do in danger, where it has any @returns {Field} */
+function inWordsOfField(field, said) {
+  if (typeof said === "string") return { ...field, label: said };
+  const [label, choices, danger] = said;
+  return {
+    ...field, label, choices: field.choices.map(([value], at) => [value, choices[at]]), danger: field.danger.map(([from], at) => [from, danger[at]]),
+  };
 }
 
 /** What every start needs lies in one file; it is fetched once. @type {Promise<Record<string, any>> | null} */
@@ -88,5 +128,12 @@ export async function fetchData(name) {
   if (found) return found;
   const response = await fetch(`/data/${name}`);
   if (!response.ok) throw new Error(`The ${name} of this version is not on the phone. Open the app once with signal.`);
+  return response.json();
+}
+
+/** @param {string} name of a file under /words: a language, or what comes later of it @returns {Promise<any>} */
+export async function fetchWords(name) {
+  const response = await fetch(`/words/${name}.json`);
+  if (!response.ok) throw new Error("The words of this version are not on the phone. Open the app once with signal.");
   return response.json();
 }

@@ -4,6 +4,7 @@ import { device, enrol } from "../slate/device.js";
 import { handInNow } from "../slate/handin.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
 import { sayThere } from "../shell/frame.js";
+import { t } from "../words/t.js";
 
 const PATH = /^\/enrol\/([^/]+)\/?$/;
 
@@ -16,7 +17,7 @@ export async function start() {
   // The office may have named the phone when it made the code; then this box may stay empty.
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
-    const refused = !token.value.trim() ? "The code is missing. Scan it in the office, or type it." : "";
+    const refused = !token.value.trim() ? t("floor-enrol-the_code_is_missing") : "";
     if (refused) return tell(says, refused);
     await letIn(codeOf(token.value), name.value.trim(), says);
   });
@@ -28,16 +29,16 @@ const codeOf = (text) => text.trim().replace(/^https?:\/\/[^/]+\/enrol\//, "").r
 /** @param {string} token @param {string} name @param {HTMLElement} says */
 async function letIn(token, name, says) {
   const button = /** @type {HTMLButtonElement|null} */ (document.querySelector('[data-part="enrol-form"] button'));
-  render(html`<p class="quiet" role="status">Letting it in, and fetching the vessels' cards.</p>`, says);
+  render(html`<p class="quiet" role="status">${t("floor-enrol-letting_it_in_and")}</p>`, says);
   if (button) button.disabled = true; // the code is good for one go: a second tap would be told that it is used
   try {
     const own = await enrol(token, name);
     await handInNow();
-    sayThere({ words: `${own.name || "This phone"} is let in.` });
+    sayThere({ words: t("floor-enrol-is_let_in", { name: own.name || t("floor-this_phone") }) });
     location.assign("/who?then=/");
   } catch (error) {
     if (button) button.disabled = false;
-    tell(says, /** @type {any} */ (error).message || "The book did not take this code. Ask the office for a new one.");
+    tell(says, /** @type {any} */ (error).message || t("floor-enrol-the_book_did_not"));
   }
 }
 

@@ -24,6 +24,7 @@ import { markBy, markHere, runPath, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
 import { cautionBands } from "../shell/cautions.js";
 import { holdsOf, onTheSlate } from "../shell/words.js";
+import { t } from "../words/t.js";
 
 const ABOUT_MOST = 48;
 /** Forms with a hand of their own: fetched with the jobs; until those are there the plain boxes serve. */
@@ -121,7 +122,7 @@ async function dressGoods(form, kind, card, who) {
 
 /** @param {any} kind @param {any} card @param {string} mark */
 function showHead(kind, card, mark) {
-  const what = card ? holdsOf(card)[0] : mark && "not on this phone's list";
+  const what = card ? holdsOf(card)[0] : mark && t("floor-log-not_on_this_phones");
   setHead({
     mark: card?.name || mark || kind.short, first: mark ? kind.title : "", second: what,
     back: mark ? vesselPath(mark) : "/",

@@ -18,9 +18,10 @@ import { logPath, markBy, markHere, vesselPath } from "../shell/here.js";
 import { getKind, readCard } from "../shell/phone.js";
 import { panelForm } from "../jobs/run/panels.js";
 import { figureNow, flowChip, receiverStrip, runLines } from "../jobs/run/paper.js";
-import { curveOf, eventOf, isStripping, nextStep, receiversOf, runTitle } from "../jobs/run/state.js";
+import { curveOf, eventOf, isStripping, nextStep, partName, receiversOf, runTitle } from "../jobs/run/state.js";
 import { keepAwake } from "../shell/wakelock.js";
 import { onTheSlate } from "../shell/words.js";
+import { t } from "../words/t.js";
 
 const ENDED_SHOWN_MS = 24 * 60 * 60_000;
 const RECEIVERS_MOST = 8;
@@ -81,21 +82,21 @@ function showFar(far) {
 
 /** @param {unknown} error */
 function sayFault(error) {
-  console.warn("The run in full could not be shown; the sheet stands without it.", error);
+  console.warn(t("floor-run-the_run_in_full"), error);
   return null;
 }
 
 function showElapsed() {
   const { run, card, mark } = sheet;
-  const since = run && `since ${formatTime(run.started_at)} · ${formatDuration(((run.ended_at ? Date.parse(run.ended_at) : Date.now()) - Date.parse(run.started_at)) / 1000)}`;
-  setHead({ mark: card?.name || mark, first: run ? runTitle(run) : "Run sheet", second: run ? (run.ended_at ? `ended ${formatTime(run.ended_at)}` : since) : "", back: vesselPath(mark) });
+  const since = run && t("floor-since", { started_at: formatTime(run.started_at), started_at_2: formatDuration(((run.ended_at ? Date.parse(run.ended_at) : Date.now()) - Date.parse(run.started_at)) / 1000) });
+  setHead({ mark: card?.name || mark, first: run ? runTitle(run) : t("floor-run_sheet"), second: run ? (run.ended_at ? t("floor-ended", { ended_at: formatTime(run.ended_at) }) : since) : "", back: vesselPath(mark) });
 }
 
 /** What is looked at between two readings, each a tap from being done. @param {any} run @param {unknown} also */
 const glance = (run, also) => html`<div class="glance">${flowChip(run, () => onReading("flow"))}${also}</div>`;
 
-const noRun = () => html`<section class="band band--note"><p>No run is known on this phone for ${sheet.card?.name || sheet.mark}. Charge the still first; or read now, and the book joins it to its run.</p>
-  <div class="band__offers"><a class="button" href=${logPath(sheet.mark, "charge")}>Charge</a></div></section>`;
+const noRun = () => html`<section class="band band--note"><p>${t("floor-run-no_run_is_known", { mark: sheet.card?.name || sheet.mark })}</p>
+  <div class="band__offers"><a class="button" href=${logPath(sheet.mark, "charge")}>${t("floor-run-charge")}</a></div></section>`;
 
 /** @param {string} mark */
 const nameOf = (mark) => sheet.others.find((card) => card.mark === mark)?.name || mark;
@@ -115,35 +116,35 @@ function showCurve(full) {
 function events(changes) {
   const begun = ["heat_on", "first_drop"].filter((event) => !eventOf(sheet.run, event) && !sheet.run.cuts.some((/** @type {any} */ cut) => cut.event === "heads_cut"));
   /** @type {Record<string, string>} */
-  const words = { heat_on: "Heat on", first_drop: "First drop" };
+  const words = { heat_on: t("floor-run-heat_on"), first_drop: t("floor-run-first_drop") };
   return html`<div class="buttons">${begun.map((event) => html`<button type="button" class="button" @click=${() => openPanel("cut", words[event], event)}>${words[event]}</button>`)}
-    ${isStripping(sheet.run) ? html`<button type="button" class="button" @click=${() => openPanel("cut", "Cut to hearts", "heads_cut")}>Cut to hearts</button>` : nothing}
-    ${changes}<button type="button" class="button" @click=${() => openPanel("cut", "Other event", "")}>Other event</button></div>`;
+    ${isStripping(sheet.run) ? html`<button type="button" class="button" @click=${() => openPanel("cut", t("floor-cut_to_hearts"), "heads_cut")}>${t("floor-cut_to_hearts")}</button>` : nothing}
+    ${changes}<button type="button" class="button" @click=${() => openPanel("cut", t("floor-run-other_event"), "")}>${t("floor-run-other_event")}</button></div>`;
 }
 
 /** What follows a run: its fractions are gauged where they stand. */
 function afterEnd() {
   const path = (/** @type {any} */ { mark, part: fraction }) => `${logPath(mark, "fraction_gauge")}?still=${sheet.mark}&fraction=${fraction.replace(" ", "_")}`;
-  return html`<section class="stack"><h2>Gauge the fractions</h2><div class="buttons">${receiversOf(sheet.run, nameOf).map((one) => html`<a class="button" href=${path(one)}>${one.name} <span class="button__sub">${one.part}</span></a>`)}
-    <button type="button" class="button" @click=${() => openPanel("cut", "Still opened", "still_opened")}>Still opened</button>
-    <a class="button" href=${`/job/run?still=${sheet.mark}&run=${sheet.run.id}`}>Balance and yield</a></div>${cautionLine("still_heat")}</section>`;
+  return html`<section class="stack"><h2>${t("floor-gauge_the_fractions")}</h2><div class="buttons">${receiversOf(sheet.run, nameOf).map((one) => html`<a class="button" href=${path(one)}>${one.name} <span class="button__sub">${partName(one.part)}</span></a>`)}
+    <button type="button" class="button" @click=${() => openPanel("cut", t("floor-run-still_opened"), "still_opened")}>${t("floor-run-still_opened")}</button>
+    <a class="button" href=${`/job/run?still=${sheet.mark}&run=${sheet.run.id}`}>${t("floor-run-balance_and_yield")}</a></div>${cautionLine("still_heat")}</section>`;
 }
 
 function showDoing() {
   if (sheet.run?.ended_at) {
-    render(html`<a class="button button--main button--action" href=${logPath(sheet.mark, "charge")}>Charge again</a>`, part("doing"));
+    render(html`<a class="button button--main button--action" href=${logPath(sheet.mark, "charge")}>${t("floor-run-charge_again")}</a>`, part("doing"));
     return;
   }
   const step = sheet.run ? nextStep(sheet.run) : null;
   render(html`<div class="cuts">
-    <button type="button" class="cut" @click=${() => onReading()}>Reading</button>
+    <button type="button" class="cut" @click=${() => onReading()}>${t("floor-reading")}</button>
     ${step ? html`<button type="button" class="cut cut--due" @click=${openCut}>${step.words}
-      <span class="cut__sub">${step.to ? "switch the receiver first" : "nose first"}</span></button>`
-      : html`<button type="button" class="cut" @click=${() => openPanel("cut", "Event", "")}>Event</button>`}</div>`, part("doing"));
+      <span class="cut__sub">${step.to ? t("floor-run-switch_the_receiver_first") : t("floor-nose_first_2")}</span></button>`
+      : html`<button type="button" class="cut" @click=${() => openPanel("cut", t("floor-run-event"), "")}>${t("floor-run-event")}</button>`}</div>`, part("doing"));
 }
 
 /** @param {string} [first] the box that is typed first */
-const onReading = (first) => openPanel("run_reading", "Reading", undefined, undefined, first);
+const onReading = (first) => openPanel("run_reading", t("floor-reading"), undefined, undefined, first);
 
 function openCut() {
   const step = nextStep(sheet.run);
@@ -153,7 +154,7 @@ function openCut() {
 
 async function openPlan() {
   sheet.kinds.cut_plan ??= await getKind("cut_plan");
-  openPanel("cut_plan", "Cut plan", undefined, more.planBoxes(sheet.kinds.cut_plan, sheet.run));
+  openPanel("cut_plan", t("floor-cut_plan"), undefined, more.planBoxes(sheet.kinds.cut_plan, sheet.run));
 }
 
 /** @param {string} kindName @param {string} title @param {string} [event] @param {unknown} [body] @param {string} [first] the box that is typed first */
@@ -182,7 +183,7 @@ function openPanel(kindName, title, event, body, first = "glass") {
       offerTakeBack({ words: onTheSlate((await counts()).waiting), about: title, entry: logged.id });
     },
   });
-  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}><span data-words .textContent=${kindName === "cut" && step?.to && event === step.event ? "Log the cut" : "Log it"}></span></button>`, part("doing"));
+  render(html`<button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}><span data-words .textContent=${kindName === "cut" && step?.to && event === step.event ? t("floor-run-log_the_cut") : t("floor-log_it")}></span></button>`, part("doing"));
   document.documentElement.dataset.panel = kindName;
   /** @type {HTMLElement|null} */ (form.querySelector(`input[name=${first}]:not(details *)`))?.focus({ preventScroll: true });
 }

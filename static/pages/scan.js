@@ -3,11 +3,12 @@
 import { keepMarkBy, scannedPath, vesselPath } from "../shell/here.js";
 import { readCards } from "../shell/phone.js";
 import { startTyping } from "../shell/typemark.js";
+import { t } from "../words/t.js";
 
 /** @param {string} name @returns {HTMLElement} */
 const part = (name) => /** @type {HTMLElement} */ (document.querySelector(`[data-part="${name}"]`));
 
-const NOT_YET = "The reader of labels is not on this phone yet: it comes with the next signal. Type the mark.";
+const NOT_YET = () => t("floor-scan-the_reader_of_labels");
 /** @type {any[]} */
 let cards = [];
 
@@ -31,7 +32,7 @@ async function look() {
   const says = (/** @type {string} */ words) => { part("says").textContent = words; };
   part("finder").hidden = false;
   try {
-    const { startScan } = await import("../scan/scanner.js").catch(() => { throw new Error(NOT_YET); });
+    const { startScan } = await import("../scan/scanner.js").catch(() => { throw new Error(NOT_YET()); });
     const scan = await startScan(/** @type {HTMLVideoElement} */ (part("video")), {
       onMark: (mark) => { scan?.stop(); open(mark, "scanned"); }, onForeign: says, onStatus: says,
     });

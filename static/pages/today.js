@@ -15,6 +15,7 @@ import { readCards } from "../shell/phone.js";
 import { capital, holdsOf } from "../shell/words.js";
 import { loadQuestions } from "../words/catalogue.js";
 import { say } from "../words/say.js";
+import { t } from "../words/t.js";
 
 const NOTES_SHOWN = 3;
 const QUERIES_SHOWN = 4;
@@ -59,9 +60,9 @@ async function show() {
 
 /** @param {string|null} fresh */
 const noCards = (fresh) => html`<section class="empty">${icon("slate", "large")}
-  ${fresh ? html`<p>The book has no vessels yet. The office puts them in; they then come here by themselves.</p>`
-    : html`<p>${handinStatus().standing === "signed_out" ? "The book does not know this phone yet." : "No cards on this phone yet. They come with the first hand-in."}</p><p>You can scan and log already; it all waits here.</p>
-      <a class="button button--main" href="/start">Let this phone in</a>`}</section>`;
+  ${fresh ? html`<p>${t("floor-today-the_book_has_no")}</p>`
+    : html`<p>${handinStatus().standing === "signed_out" ? t("floor-today-the_book_does_not") : t("floor-today-no_cards_on_this")}</p><p>${t("floor-today-you_can_scan_and")}</p>
+      <a class="button button--main" href="/start">${t("floor-let_this_phone_in")}</a>`}</section>`;
 
 /** @param {any[]} cards */
 function runs(cards) {
@@ -69,9 +70,9 @@ function runs(cards) {
   return open.map((card) => {
     const last = card.run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
     return html`<a class="card running" href=${runPath(card.mark)}>
-      <span class="running__about"><span class="card__mark">${card.name || card.mark}</span> ${capital(`${card.run.what || ""} run ${card.run.name}`.trim())}
-        <span class="quiet">${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}${last ? ` · read ${formatAgo(last.at)}` : ""}</span></span>
-      ${last ? html`<span class="running__figure">${strengthShown(last.true_strength).figure}<span class="quiet">${strengthShown(last.true_strength).sign} true</span></span>` : nothing}</a>`;
+      <span class="running__about"><span class="card__mark">${card.name || card.mark}</span> ${capital(t("floor-today-run", { what: card.run.what || "", name: card.run.name }).trim())}
+        <span class="quiet">${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}${last ? t("floor-today-read", { last: formatAgo(last.at) }) : ""}</span></span>
+      ${last ? html`<span class="running__figure">${strengthShown(last.true_strength).figure}<span class="quiet">${t("floor-today-true", { sign: strengthShown(last.true_strength).sign })}</span></span>` : nothing}</a>`;
   });
 }
 
@@ -86,14 +87,14 @@ function queries(cards) {
   const line = (/** @type {any} */ { card, query }) => html`<li><a class="asked" href="${vesselPath(card.mark)}#queries"><span class="list__mark">${card.name || card.mark}</span>
     ${badge(query.weight)}<span class="asked__words">${say(query)}</span></a></li>`;
   const rest = asked.slice(QUERIES_SHOWN);
-  return html`<section><h2>The book asks</h2><ul class="list list--links">${asked.slice(0, QUERIES_SHOWN).map(line)}</ul>
-    ${rest.length ? html`<details class="more"><summary>${rest.length} more</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;
+  return html`<section><h2>${t("floor-today-the_book_asks")}</h2><ul class="list list--links">${asked.slice(0, QUERIES_SHOWN).map(line)}</ul>
+    ${rest.length ? html`<details class="more"><summary>${t("floor-more_2", { rest: rest.length })}</summary><ul class="list list--links">${rest.map(line)}</ul></details>` : nothing}</section>`;
 }
 
 /** @param {any[]} said */
 function handover(said) {
   if (!said.length) return nothing;
-  return html`<section class="stack"><h2>Last remarks</h2>${said.slice(0, NOTES_SHOWN).map((note) => html`<p class="band band--quiet"><span>${note.text ?? note.summary}
+  return html`<section class="stack"><h2>${t("floor-today-last_remarks")}</h2>${said.slice(0, NOTES_SHOWN).map((note) => html`<p class="band band--quiet"><span>${note.text ?? note.summary}
     <span class="quiet">${[note.name ?? note.mark, note.person, note.at && formatAgo(note.at)].filter(Boolean).join(" · ")}</span></span></p>`)}</section>`;
 }
 
@@ -103,12 +104,12 @@ function places(cards, house) {
   const found = cards.filter((card) => words.every((word) => JSON.stringify([card.mark, card.name, card.title, card.place, card.holds?.what, card.holds?.name]).toLowerCase().includes(word)));
   const named = new Map(house.areas.map((/** @type {any} */ area) => [area.id, area.name]));
   const byPlace = group(found, (card) => roomOf(card.place ?? ""));
-  return html`<section class="stack"><h2>All vessels</h2>
-    <div class="field field--words"><label class="field__label" for="search">Find by mark, name or what it holds</label>
+  return html`<section class="stack"><h2>${t("floor-today-all_vessels")}</h2>
+    <div class="field field--words"><label class="field__label" for="search">${t("floor-today-find_by_mark_name")}</label>
       <input class="field__value" id="search" type="search" autocomplete="off" .value=${wanted} @input=${seek}></div>
-    ${found.length ? nothing : html`<p class="quiet">No vessel here is called that.</p>`}
-    ${[...byPlace].map(([place, some]) => html`<details class="more" ?open=${words.length > 0 || byPlace.size < 3}><summary><strong>${named.get(place) || place || "Elsewhere"}</strong> <span class="quiet">${some.length}</span></summary>
-      <ul class="list list--links">${some.map((/** @type {any} */ card) => row(card, vesselPath(card.mark), card.holds ? holdsOf(card)[0] : card.title, card.holds ? holdsOf(card)[1] : "empty"))}</ul></details>`)}</section>`;
+    ${found.length ? nothing : html`<p class="quiet">${t("floor-today-no_vessel_here_is")}</p>`}
+    ${[...byPlace].map(([place, some]) => html`<details class="more" ?open=${words.length > 0 || byPlace.size < 3}><summary><strong>${named.get(place) || place || t("floor-today-elsewhere")}</strong> <span class="quiet">${some.length}</span></summary>
+      <ul class="list list--links">${some.map((/** @type {any} */ card) => row(card, vesselPath(card.mark), card.holds ? holdsOf(card)[0] : card.title, card.holds ? holdsOf(card)[1] : t("floor-empty")))}</ul></details>`)}</section>`;
 }
 
 /** @param {any[]} cards @param {(card: any) => string} keyOf */

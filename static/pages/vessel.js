@@ -19,9 +19,10 @@ import { penOf } from "../shell/linesheet.js";
 import { kindsByName, readCard } from "../shell/phone.js";
 import { figureNow } from "../jobs/run/paper.js";
 import { curveOf, runTitle } from "../jobs/run/state.js";
-import { agoWords, holdsOf } from "../shell/words.js";
+import { agoWords, holdsOf, markWords } from "../shell/words.js";
 import { loadQuestions } from "../words/catalogue.js";
 import { say } from "../words/say.js";
+import { t } from "../words/t.js";
 
 const RECENT_SHOWN = 4;
 const OTHERS_SHOWN = 4; // under the thumb beside the likeliest; the rest fold away
@@ -55,7 +56,7 @@ async function show() {
   if (!card) return render(await strange(mark, wrong), body);
   if (isScannedHere() && scannedPath(card) !== vesselPath(mark)) return location.replace(scannedPath(card));
   const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
-  const [first, second] = card.run ? [runTitle(card.run), `since ${formatTime(card.run.started_at)} · ${formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000)}`] : holdsOf(card);
+  const [first, second] = card.run ? [runTitle(card.run), t("floor-since", { started_at: formatTime(card.run.started_at), started_at_2: formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000) })] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second: [card.place, second].filter(Boolean).join(" · "), back: "/" });
   const kind = readHere(card, byName);
   const readings = kind ? lastRead(card, kind) : [];
@@ -78,28 +79,28 @@ function read(text) {
   try {
     return [parseMark(text), ""];
   } catch (error) {
-    return [text, error instanceof BadMark ? error.message : String(error)];
+    return [text, error instanceof BadMark ? markWords(error) : String(error)];
   }
 }
 
 /** @param {string} mark @param {string} wrong */
 async function strange(mark, wrong) {
-  setHead({ mark, first: wrong ? "no mark" : "not known here", back: "/scan" });
+  setHead({ mark, first: wrong ? t("floor-vessel-no_mark") : t("floor-vessel-not_known_here"), back: "/scan" });
   const cards = await allCards();
   const likely = suggest(mark, cards.map((card) => card.mark), 3);
-  const words = wrong || "This phone knows no vessel with this mark. Hand in once with signal; the book may know it by now.";
+  const words = wrong || t("floor-vessel-this_phone_knows_no");
   return html`<section class="band band--ask"><p><span class="band__lead">${icon("ask")} ${mark}</span> ${words}</p>
       ${likely.length ? html`<div class="band__offers">${likely.map((one) => html`<a class="button" href=${vesselPath(one)}>${one}</a>`)}</div>` : nothing}</section>
-    <div class="thumb thumb--pair"><a class="button button--action" href="/log/shift_note?text=${encodeURIComponent(`At ${mark}: `)}">Note it</a>
-      <a class="button button--action button--main" href="/scan">Scan again</a></div>`;
+    <div class="thumb thumb--pair"><a class="button button--action" href="/log/shift_note?text=${encodeURIComponent(t("floor-vessel-at", { mark }))}">${t("floor-vessel-note_it")}</a>
+      <a class="button button--action button--main" href="/scan">${t("floor-vessel-scan_again")}</a></div>`;
 }
 
 /** @param {any} card */
 function questions(card) {
   if (!card.queries.length) return nothing;
-  return html`<section class="stack" aria-label="Open queries" id="queries">${card.queries.map((/** @type {any} */ query) => html`
+  return html`<section class="stack" aria-label=${t("floor-vessel-open_queries")} id="queries">${card.queries.map((/** @type {any} */ query) => html`
     <div class="band band--${query.weight}"><p>${badge(query.weight)} ${say(query)}</p>
-      ${query.weight === "note" || NOT_A_FIGURE.has(query.code) ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">Put it right</a></div>`}</div>`)}</section>`;
+      ${query.weight === "note" || NOT_A_FIGURE.has(query.code) ? nothing : html`<div class="band__offers"><a class="button" href="${logPath(card.mark, query.kind)}?amends=${query.entry}">${t("floor-put_it_right")}</a></div>`}</div>`)}</section>`;
 }
 
 /** The kind whose figures show how the vessel stands: the one read last. @param {any} card @param {Map<string, any>} byName */
@@ -112,7 +113,7 @@ const lastRead = (card, kind) => kind.fields.filter((/** @type {any} */ field) =
 /** The last figures, side by side. @param {any} card @param {any[]} readings */
 function state(card, readings) {
   if (card.run) return figureNow(card.run);
-  const since = card.holds?.since && card.sort !== "fermenter" ? html`<p class="quiet">Filled ${formatDate(card.holds.since)}.</p>` : nothing;
+  const since = card.holds?.since && card.sort !== "fermenter" ? html`<p class="quiet">${t("floor-vessel-filled", { since: formatDate(card.holds.since) })}</p>` : nothing;
   if (!readings.length) return since;
   return html`<dl class="readings">${readings.map(({ label, raw, unit, at }) => html`<div><dt>${label}</dt><dd>${inOwnMark(raw)} <span class="unit">${shortSymbol(unit)}</span></dd><dd class="quiet">${formatAgo(at)}</dd></div>`)}</dl>${since}`;
 }
@@ -139,9 +140,9 @@ function lines(card, byName, fresh) {
         <span class="list__mark">${isToday(line.at) ? formatTime(line.at) : formatAgo(line.at)}</span>
         <span class="list__what">${inOwnMark(line.summary || byName.get(line.kind)?.title || line.kind)}</span>
         <span class="list__end">${line.waiting ? badge("waiting") : line.person}${penOf({ ...line, mark: card.mark })}</span></li>`)}</ul>`
-      : html`<p class="quiet">Nothing logged here yet.</p>`}
-    ${card.judging ? html`<p class="quiet">The book is still working out what late entries change here.</p>` : nothing}
-    <p class="quiet fresh">${fresh ? (Date.now() - Date.parse(fresh) > STALE_MS ? `As the book had it ${agoWords(fresh)}.` : "") : "The book has not been asked yet."}</p>
+      : html`<p class="quiet">${t("floor-vessel-nothing_logged_here_yet")}</p>`}
+    ${card.judging ? html`<p class="quiet">${t("floor-vessel-the_book_is_still")}</p>` : nothing}
+    <p class="quiet fresh">${fresh ? (Date.now() - Date.parse(fresh) > STALE_MS ? t("floor-vessel-as_the_book_had", { fresh: agoWords(fresh) }) : "") : t("floor-vessel-the_book_has_not")}</p>
   </section>`;
 }
 
@@ -154,17 +155,17 @@ function doing(card, byName) {
   const isStill = card.sort === "still";
   const shown = kinds.filter((/** @type {any} */ kind) => !kind.run && !(isStill && card.run && kind.name === "charge"));
   const rows = shown.map((/** @type {any} */ kind) => ({ words: kind.short, sign: kind.icon, path: logPath(card.mark, kind.name) }));
-  if (isStill && card.run) rows.unshift({ words: "Run sheet", sign: "glass", path: runPath(card.mark) });
-  if (isStill && !card.run) rows.push({ words: "Readings without a charge", sign: "glass", path: runPath(card.mark) });
+  if (isStill && card.run) rows.unshift({ words: t("floor-run_sheet"), sign: "glass", path: runPath(card.mark) });
+  if (isStill && !card.run) rows.push({ words: t("floor-vessel-readings_without_a_charge"), sign: "glass", path: runPath(card.mark) });
   if (card.sort === "tank" && card.holds && !card.holds.mash) {
-    rows.splice(1, 0, ...[["How much water", "reduce"], ["Bottling line", "bottling"]].map(([words, job]) => ({ words, sign: "tank", path: `/job/${job}?mark=${encodeURIComponent(card.mark)}` })));
+    rows.splice(1, 0, ...[[t("floor-vessel-how_much_water"), "reduce"], [t("floor-vessel-bottling_line"), "bottling"]].map(([words, job]) => ({ words, sign: "tank", path: `/job/${job}?mark=${encodeURIComponent(card.mark)}` })));
   }
   const [main, ...others] = rows;
   const rest = others.length > OTHERS_SHOWN + 1 ? others.splice(OTHERS_SHOWN) : [];
   return html`${card.in_zone || isStill ? cautionLine("fire_zone") : nothing}
-    ${rest.length ? html`<details class="more"><summary><strong>More to log</strong> <span class="quiet">${rest.length}</span></summary>
-      <nav class="pair" aria-label="More to log">${rest.map(({ words, path }) => html`<a class="button" href=${path}>${words}</a>`)}</nav></details>` : nothing}
-    <nav class="thumb doing" aria-label="What to log" data-doing>
+    ${rest.length ? html`<details class="more"><summary><strong>${t("floor-vessel-more_to_log")}</strong> <span class="quiet">${rest.length}</span></summary>
+      <nav class="pair" aria-label=${t("floor-vessel-more_to_log")}>${rest.map(({ words, path }) => html`<a class="button" href=${path}>${words}</a>`)}</nav></details>` : nothing}
+    <nav class="thumb doing" aria-label=${t("floor-vessel-what_to_log")} data-doing>
     ${others.map(({ words, path }) => html`<a class="button" href=${path}>${words}</a>`)}
     ${main ? html`<a class="button button--main button--action" href=${main.path}>${main.words}</a>` : nothing}</nav>`;
 }

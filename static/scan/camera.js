@@ -7,19 +7,20 @@
  * @typedef {(frame: ImageData) => void | Promise<void>} OnFrame
  * @typedef {{torch: Torch, stop: () => void, frames: (callback: OnFrame) => void}} Camera
  */
+import { t } from "../words/later.js";
 
 const LONG_SIDE_MAX = 1280;
 const PAUSE_MS_MIN = 40;
 
 const SENTENCES = {
-  insecure: "The camera works only over https. Open the book by its https address, or type the mark.",
-  unsupported: "This browser offers no camera. Type the mark.",
-  none: "No camera was found. Type the mark.",
-  refused: "The camera is not allowed here. Allow it in the browser's settings for this site, or type the mark.",
-  busy: "Another app is using the camera. Close it and try again, or type the mark.",
-  hidden: "The camera stopped because the page was hidden. Tap scan to start again.",
-  ended: "The camera stopped. Tap scan to start again, or type the mark.",
-  other: "The camera did not start. Try again, or type the mark.",
+  insecure: t("floor-camera-the_camera_works_only"),
+  unsupported: t("floor-camera-this_browser_offers_no"),
+  none: t("floor-camera-no_camera_was_found"),
+  refused: t("floor-camera-the_camera_is_not"),
+  busy: t("floor-camera-another_app_is_using"),
+  hidden: t("floor-camera-the_camera_stopped_because"),
+  ended: t("floor-camera-the_camera_stopped_tap"),
+  other: t("floor-camera-the_camera_did_not"),
 };
 
 /** Why there is no picture: `message` says what to do, `code` names the reason. */

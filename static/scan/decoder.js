@@ -9,6 +9,7 @@
  */
 import { busiest, stretch, threshold } from "./light.js";
 import { crop, greyOf, imageOf, shrink, transpose, unbend } from "./picture.js";
+import { t } from "../words/later.js";
 
 const WASM_URL = new URL("../vendor/zxing-wasm/reader/zxing_reader.wasm", import.meta.url).href;
 const FRAME_BUDGET_MS = 60;
@@ -127,7 +128,7 @@ async function loadReader(wasmUrl) {
     await prepareZXingModule({ overrides: { locateFile: () => wasmUrl }, fireImmediately: true });
     return readBarcodes;
   } catch (cause) {
-    throw new Error("The label reader is not on this phone yet. Type the mark, or scan once where there is a signal.", {
+    throw new Error(t("floor-decoder-the_label_reader_is"), {
       cause,
     });
   }
@@ -139,7 +140,7 @@ function pixelsOf(picture) {
   const canvas = document.createElement("canvas");
   [canvas.width, canvas.height] = [picture.width, picture.height];
   const pen = canvas.getContext("2d", { willReadFrequently: true });
-  if (!pen) throw new Error("This browser cannot look at pictures. Type the mark.");
+  if (!pen) throw new Error(t("floor-decoder-this_browser_cannot_look"));
   pen.drawImage(picture, 0, 0);
   return pen.getImageData(0, 0, picture.width, picture.height);
 }

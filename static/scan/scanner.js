@@ -12,11 +12,12 @@
 import { parseMark } from "../trade/marks.js";
 import { openCamera } from "./camera.js";
 import { createDecoder } from "./decoder.js";
+import { t } from "../words/later.js";
 
-const FOREIGN = "This code is not one of ours. Scan the label on the vessel, or type its mark.";
-const SEVERAL = "Several marks are in view. Go nearer, so that only one is seen.";
-const LOOKING = "Hold the label in view.";
-const NUDGE = "Nothing found yet. Go nearer, tilt the phone against glare, or type the mark.";
+const FOREIGN = t("floor-scanner-this_code_is_not");
+const SEVERAL = t("floor-scanner-several_marks_are_in");
+const LOOKING = t("floor-scanner-hold_the_label_in");
+const NUDGE = t("floor-scanner-nothing_found_yet_go");
 const NUDGE_AFTER_MS = 5000;
 const FORGET_AFTER_MS = 2000;
 

@@ -5,10 +5,11 @@ import { counts, onChange, prepare } from "../slate/queue.js";
 import { formatNumber } from "../ui/format.js";
 import { toast } from "../ui/toast.js";
 import { offerTakeBack } from "./takebackbar.js";
+import { t } from "../words/t.js";
 
 const SAID = "said";
-/** Why nothing goes to the book. @type {Record<string, string>} */
-export const AWAY = { no_signal: "no signal", foreign: "not the book", signed_out: "not let in" };
+/** Why nothing goes to the book. @returns {Record<string, string>} */
+export const AWAY = () => ({ no_signal: t("floor-frame-no_signal"), foreign: t("floor-frame-not_the_book"), signed_out: t("floor-not_let_in") });
 
 /** Whether the screen has room for two panes: people and vessels beside the work. */
 export const isWide = () => matchMedia("(min-width: 1080px)").matches;
@@ -58,7 +59,7 @@ async function showCounts() {
   const attention = count.refused + count.clash;
   for (const place of document.querySelectorAll("[data-slate-count]")) place.textContent = count.waiting ? formatNumber(count.waiting) : "";
   for (const pill of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll(".head .pill[href='/slate']"))) {
-    const words = attention ? `${attention} to look at` : count.waiting ? `${formatNumber(count.waiting)} on slate` : AWAY[handinStatus().standing] ?? "";
+    const words = attention ? t("floor-frame-to_look_at", { attention }) : count.waiting ? t("floor-frame-on_slate", { waiting: count.waiting }) : AWAY()[handinStatus().standing] ?? "";
     pill.textContent = words;
     pill.hidden = !words;
     pill.classList.toggle("pill--quiet", !attention && !count.waiting);

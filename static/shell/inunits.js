@@ -3,11 +3,12 @@
 import { decimalsIn, textIn, unitIn, unitsChoice, valueIn } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
 import { formatNumber, formatQuantity } from "../ui/format.js";
+import { t } from "../words/t.js";
 
 export { unitsChoice } from "../trade/houseunits.js";
 
-/** @type {Record<string, string>} what the sign of a strength leaves unsaid */
-const BASIS = { pct_vol: "true at 20 °C", proof: "true at 60 °F" };
+/** @returns {Record<string, string>} what the sign of a strength leaves unsaid */
+const BASIS = () => ({ pct_vol: t("floor-inunits-true_at_20_c"), proof: t("floor-inunits-true_at_60_f") });
 
 /** @param {"metric"|"us"} choice */
 export function setUnitsChoice(choice) {
@@ -28,9 +29,9 @@ export function shownInUnits(value, unit, decimals) {
 export function wordsIn(words, unit = "") {
   if (unitsChoice() !== "us") return words;
   if (unit === "pct_vol") return words.replace("20 °C", "60 °F"); // where proof is true
-  return words.replace("litres", "gallons").replace(/\b(?:([\d.]+) to )?([\d.]+) (kg|L|°C)(?![\wµ/])/g, (_, low, high, sign) => {
+  return words.replace(t("floor-litres"), t("floor-gallons")).replace(/\b(?:([\d.]+) (to|bis|à|a|až) )?([\d.]+) (kg|L|°C)(?![\wµ/])/g, (_, low, upTo, high, sign) => {
     const of = sign === "°C" ? "degC" : sign;
-    return `${low ? `${textIn(low, of)} to ` : ""}${textIn(high, of)} ${symbol(unitIn(of))}`;
+    return `${low ? `${textIn(low, of)} ${upTo} ` : ""}${textIn(high, of)} ${symbol(unitIn(of))}`;
   });
 }
 
@@ -51,5 +52,5 @@ export function curveInUnits(curve, y, x) {
 /** A true strength as figure and words: 73.7 and "% vol true at 20 °C", or 147.3 and "proof true at 60 °F". @param {number} pct */
 export function strengthShown(pct) {
   const { value, unit } = inUnits(pct, "pct_vol");
-  return { figure: formatNumber(value, 1), sign: symbol(unit), words: `${symbol(unit)} ${BASIS[unit]}` };
+  return { figure: formatNumber(value, 1), sign: symbol(unit), words: `${symbol(unit)} ${BASIS()[unit]}` };
 }

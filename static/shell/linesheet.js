@@ -12,8 +12,9 @@ import { toast } from "../ui/toast.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
 import { logPath } from "./here.js";
+import { t } from "../words/t.js";
 
-const WHY = ["mistyped", "misread", "wrong vessel", "logged twice"];
+const WHY = () => [t("floor-mistyped"), t("floor-misread"), t("floor-linesheet-wrong_vessel"), t("floor-linesheet-logged_twice")];
 /** A line whose mark and kind no form of the floor draws is put right at the desk. */
 const NO_FORM = new Set(["answer", "enclosure", "note_heard"]);
 
@@ -21,7 +22,7 @@ const NO_FORM = new Set(["answer", "enclosure", "note_heard"]);
 
 /** The button that opens a line. @param {Line} line */
 export function penOf(line) {
-  const name = `Open ${kindNamed(line.kind)?.title ?? line.kind}, ${formatTime(line.at)}: put it right or take it back`;
+  const name = t("floor-linesheet-open_put_it_right", { kind: kindNamed(line.kind)?.title ?? line.kind, line: formatTime(line.at) });
   return html`<button type="button" class="list__pen" aria-label=${name} @click=${() => void openLine(line)}>${icon("pen")}</button>`;
 }
 
@@ -46,27 +47,27 @@ export async function openLine(line) {
   const show = (/** @type {boolean} */ isAsking) => render(html`<h2 id="line-title">${kindNamed(line.kind)?.title ?? line.kind} <span class="quiet">${whenWords(line.at)}${line.person ? ` · ${line.person}` : ""}</span></h2>
     ${figuresOf(kept?.entry, line)}
     ${isAsking ? why(strike, leave) : html`<div class="dialog__answers">
-      ${NO_FORM.has(line.kind) ? nothing : html`<a class="button button--main" href="${logPath(line.mark, line.kind)}?${kept ? "fix" : "amends"}=${line.entry}">Put it right</a>`}
-      ${mayStrike ? html`<button type="button" class="button" @click=${() => show(true)}>Take it back</button>` : nothing}
-      <button type="button" class="button button--plain" @click=${leave}>Leave it</button></div>`}`, dialog);
+      ${NO_FORM.has(line.kind) ? nothing : html`<a class="button button--main" href="${logPath(line.mark, line.kind)}?${kept ? "fix" : "amends"}=${line.entry}">${t("floor-put_it_right")}</a>`}
+      ${mayStrike ? html`<button type="button" class="button" @click=${() => show(true)}>${t("floor-take_it_back")}</button>` : nothing}
+      <button type="button" class="button button--plain" @click=${leave}>${t("floor-leave_it")}</button></div>`}`, dialog);
   show(false);
   dialog.showModal();
   dialog.dispatchEvent(new CustomEvent("line", { bubbles: true, detail: { line, entry: kept?.entry } }));
 }
 
 /** @param {(why: string) => void} strike @param {() => void} leave */
-const why = (strike, leave) => html`<p>Why? It stays legible, struck through, and counts no more.</p><div class="dialog__answers">
-  ${WHY.map((words) => html`<button type="button" class="button" @click=${() => strike(words)}>${words}</button>`)}
-  <button type="button" class="button button--plain" @click=${leave}>Leave it</button></div>`;
+const why = (strike, leave) => html`<p>${t("floor-linesheet-why_it_stays_legible")}</p><div class="dialog__answers">
+  ${WHY().map((words) => html`<button type="button" class="button" @click=${() => strike(words)}>${words}</button>`)}
+  <button type="button" class="button button--plain" @click=${leave}>${t("floor-leave_it")}</button></div>`;
 
 /** @param {string} id @param {string} why */
 async function strikeLine(id, why) {
   const who = await current();
   try {
     await takeBack(id, { code: who?.code ?? "", role: who?.role ?? "" }, why);
-    toast("Taken back. It stays legible, struck through.");
+    toast(t("floor-taken_back_it_stays"));
   } catch (error) {
-    toast(/** @type {any} */ (error)?.message ?? "That could not be kept. Try again.", 12_000);
+    toast(/** @type {any} */ (error)?.message ?? t("floor-linesheet-that_could_not_be"), 12_000);
   }
 }
 
@@ -77,7 +78,7 @@ function figuresOf(entry, line) {
   const read = readEntry(kind, entry, {});
   const typed = kind.fields.filter((field) => entry.values[field.name]?.raw);
   return html`<dl class="typed">${typed.map((field) => html`<div><dt>${field.label}</dt><dd>${inOwnMark(shown(field.name, read))}</dd></div>`)}
-    ${entry.remark ? html`<div><dt>Remark</dt><dd>${entry.remark}</dd></div>` : nothing}</dl>`;
+    ${entry.remark ? html`<div><dt>${t("floor-remark_2")}</dt><dd>${entry.remark}</dd></div>` : nothing}</dl>`;
 }
 
 /** @param {string} at */

@@ -2,14 +2,15 @@
 /** Scan one mark for a box of a form, in a dialog over it. */
 import { openDialog } from "../ui/dialog.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
+import { t } from "../words/t.js";
 
 /** @param {string} label @returns {Promise<string>} the mark, or "" when it was left */
 export async function scanFor(label) {
   const dialog = document.createElement("dialog");
   dialog.className = "dialog";
-  dialog.setAttribute("aria-label", `Scan: ${label}`);
-  render(html`<h2>${label}</h2><div class="finder"><video class="finder__picture" playsinline muted aria-label="What the camera sees"></video><span class="finder__frame" aria-hidden="true"></span></div>
-    <p class="finder__says" role="status"></p><form method="dialog"><button class="button button--action">Back to the form</button></form>`, dialog);
+  dialog.setAttribute("aria-label", t("floor-scanfor-scan", { label }));
+  render(html`<h2>${label}</h2><div class="finder"><video class="finder__picture" playsinline muted aria-label=${t("floor-scanfor-what_the_camera_sees")}></video><span class="finder__frame" aria-hidden="true"></span></div>
+    <p class="finder__says" role="status"></p><form method="dialog"><button class="button button--action">${t("floor-scanfor-back_to_the_form")}</button></form>`, dialog);
   document.body.append(dialog);
   const video = /** @type {HTMLVideoElement} */ (dialog.querySelector("video"));
   const says = /** @type {HTMLElement} */ (dialog.querySelector(".finder__says"));

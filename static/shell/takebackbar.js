@@ -5,6 +5,7 @@ import { current } from "../slate/who.js";
 import { toast } from "../ui/toast.js";
 import { html, render } from "../vendor/lit-html/lit-html.js";
 import { icon } from "../icons/icons.js";
+import { t } from "../words/t.js";
 
 const STAYS_S = 10;
 
@@ -19,12 +20,12 @@ export function offerTakeBack({ words, about = "", entry }) {
   const bar = document.createElement("section");
   bar.className = "undo";
   bar.setAttribute("role", "status");
-  bar.setAttribute("aria-label", "Just logged");
+  bar.setAttribute("aria-label", t("floor-takebackbar-just_logged"));
   document.body.append(bar);
   let left = STAYS_S;
   const show = () => {
     render(html`<p class="undo__words"><span>${words}</span>${about ? html`<span class="quiet">${about}</span>` : ""}</p>
-    <button type="button" class="button" @click=${take}>${icon("back")} Take it back <span class="undo__left" aria-hidden="true">${left}</span></button>`, bar);
+    <button type="button" class="button" @click=${take}>${icon("back")} ${t("floor-take_it_back")} <span class="undo__left" aria-hidden="true">${left}</span></button>`, bar);
     /** @type {HTMLElement} */ (bar.querySelector(".undo__left")).style.setProperty("--left", String(left / STAYS_S));
   };
   const timer = setInterval(() => {
@@ -43,10 +44,10 @@ export function offerTakeBack({ words, about = "", entry }) {
     close();
     const who = await current();
     try {
-      await takeBack(entry, { code: who?.code ?? "", role: who?.role ?? "" }, "taken back at once");
-      toast("Taken back. It stays legible, struck through.");
+      await takeBack(entry, { code: who?.code ?? "", role: who?.role ?? "" }, t("floor-takebackbar-taken_back_at_once"));
+      toast(t("floor-taken_back_it_stays"));
     } catch (error) {
-      toast(/** @type {any} */ (error)?.message ?? "That could not be kept. Take it back on its own line.", 12_000);
+      toast(/** @type {any} */ (error)?.message ?? t("floor-takebackbar-that_could_not_be"), 12_000);
     }
   }
   show();

@@ -2,9 +2,10 @@
 /** A typed mark is judged at every key: right, not yet whole, or with a slip, and then with what was likely meant. */
 import { BadMark, parseMark, suggest } from "../trade/marks.js";
 import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
-import { holdsOf } from "./words.js";
+import { holdsOf, markWords } from "./words.js";
+import { t } from "../words/t.js";
 
-const HINT = "Letters, digits and the last character after the dash.";
+const HINT = () => t("floor-typemark-letters_digits_and_the");
 
 /** @param {any[]} cards @param {(mark: string, how: "typed") => void} onMark */
 export function startTyping(cards, onMark) {
@@ -33,9 +34,9 @@ function showJudgement(form, text, cards, isDone, onMark) {
   const likely = mark ? [] : likelyMarks(text, cards);
   const isBegun = likely.some((one) => one.mark.startsWith(text.trim().toUpperCase()));
   const isWrong = Boolean(words) && (isDone || !isBegun && text.replace(/\W/g, "").length > 3);
-  const left = isBegun ? "The last character is missing. Type it too, or tap the mark that is on the label." : words;
+  const left = isBegun ? t("floor-typemark-the_last_character_is") : words;
   says.textContent = card ? [card.name, card.title, ...holdsOf(card)].filter((part, at, all) => part && all.indexOf(part) === at).join(" · ")
-    : mark ? "A right mark, but not of a vessel this phone knows." : isWrong ? left : HINT;
+    : mark ? t("floor-typemark-a_right_mark_but") : isWrong ? left : HINT();
   form.querySelector(".field")?.classList.toggle("field--wrong", isWrong);
   render(likely.length ? likely.map((one) => html`<button type="button" class="button" @click=${() => onMark(one.mark, "typed")}>${one.mark} <span class="button__sub">${holdsOf(one)[0]}</span></button>`) : nothing, offers);
   return { mark };
@@ -46,7 +47,7 @@ export function judgeMark(text) {
   try {
     return { mark: parseMark(text), words: "" };
   } catch (error) {
-    return { mark: "", words: error instanceof BadMark && text.trim() ? error.message : "" };
+    return { mark: "", words: error instanceof BadMark && text.trim() ? markWords(error) : "" };
   }
 }
 

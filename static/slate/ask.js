@@ -1,5 +1,6 @@
 // @ts-check
 /** One question to the book. Only the book's own JSON, with its marker, counts as an answer. */
+import { t } from "../words/t.js";
 
 export const WAIT_MS = 8000;
 const GZIP_FROM_BYTES = 1024;
@@ -39,8 +40,8 @@ export async function ask(path, { body, waitMs = WAIT_MS } = {}) {
     return readAnswer(response, await response.text());
   } catch (error) {
     if (error instanceof NoAnswer) throw error;
-    if (stop.signal.aborted) throw new NoAnswer("timeout", "The book did not answer in time.");
-    throw new NoAnswer("network", "The book cannot be reached from here.");
+    if (stop.signal.aborted) throw new NoAnswer("timeout", t("floor-ask-the_book_did_not"));
+    throw new NoAnswer("network", t("floor-ask-the_book_cannot_be"));
   } finally {
     clearTimeout(timer);
   }
@@ -55,10 +56,10 @@ export function readAnswer(response, text) {
     // not ours
   }
   if (answer?.marker !== "cellarslate") {
-    const words = "Something else answered, not the book: perhaps this network wants a sign-in first.";
+    const words = t("floor-ask-something_else_answered_not");
     // A book behind a gate that is down answers for nobody; that is no foreign page.
     throw response.status >= 500
-      ? new NoAnswer("network", "The book cannot be reached from here.", { status: response.status })
+      ? new NoAnswer("network", t("floor-ask-the_book_cannot_be"), { status: response.status })
       : new NoAnswer("foreign", words, { status: response.status });
   }
   if (response.ok && answer.ok === true) return answer;

@@ -5,6 +5,7 @@
  */
 import { openDB } from "../vendor/idb/idb.js";
 import { recount } from "./tally.js";
+import { t } from "../words/t.js";
 
 export const ENTRIES = "entries"; // by id; indexes `state`, `device_seq`, `line`, `settled`
 export const CARDS = "cards"; // by mark
@@ -15,13 +16,13 @@ export const BYTES = "enclosed_bytes"; // by sha256: its bytes
 
 const NAME = "cellarslate";
 const VERSION = 3;
-const FULL = "This phone's storage is full, so nothing was kept. Free some space, or save the slate to a file and hand it in.";
-const NEWER = "A newer Cellarslate has the slate open. Close the other tabs, then open this page again.";
+const FULL = () => t("floor-db-this_phones_storage_is");
+const NEWER = () => t("floor-db-a_newer_cellarslate_has");
 
 /** The phone cannot keep more. `message` says what to do; the form must keep its values. */
 export class SlateFull extends Error {
   constructor() {
-    super(FULL);
+    super(FULL());
     this.name = "SlateFull";
   }
 }
@@ -61,19 +62,19 @@ export function onBlocked(callback) {
 function open() {
   opening ??= openDB(NAME, VERSION, {
     upgrade: grow,
-    blocked: () => say("An older Cellarslate is open in another tab. Close it; the slate opens then."),
+    blocked: () => say(t("floor-db-an_older_cellarslate_is")),
     blocking: (/** @type {number} */ _current, /** @type {number|null} */ _wanted, /** @type {IDBVersionChangeEvent} */ event) => {
       // A newer page wants to add to the layout: stand aside at once, nothing of ours is half done.
       /** @type {any} */ (event.target).close();
       opening = null;
-      say(NEWER);
+      say(NEWER());
     },
     terminated: () => {
       opening = null;
     },
   }).catch((/** @type {any} */ error) => {
     opening = null;
-    throw new SlateClosed(error?.name === "VersionError" ? NEWER : cannotOpen(error), error);
+    throw new SlateClosed(error?.name === "VersionError" ? NEWER() : cannotOpen(error), error);
   });
   return opening;
 }
@@ -204,7 +205,7 @@ function translate(error) {
 
 /** @param {any} error */
 const cannotOpen = (error) =>
-  `This browser does not let the slate keep anything (${error?.name ?? "unknown"}). Leave private browsing, or use another browser.`;
+  t("floor-db-this_browser_does_not", { name: error?.name ?? "unknown" });
 
 /** @param {string} words */
 function say(words) {

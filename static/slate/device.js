@@ -3,6 +3,8 @@
 import { ask } from "./ask.js";
 import { META, getMeta, read, setMeta } from "./db.js";
 import { tell } from "./news.js";
+import { pageLocale } from "../words/number.js";
+import { t } from "../words/t.js";
 
 /** @typedef {{id: string, name: string, enrolled: boolean}} Device */
 
@@ -19,7 +21,7 @@ export const skewS = async () => (await getMeta("skew_s")) ?? 0;
 export async function clockWords() {
   const skew = await skewS();
   if (Math.abs(skew) < SKEW_SHOWN_FROM_S) return "";
-  return `This phone's clock is ${span(Math.abs(skew))} ${skew > 0 ? "ahead of" : "behind"} the book's. Set it right; what is logged keeps its times.`;
+  return t("floor-device-clock_off", { span: span(Math.abs(skew)), side: skew > 0 ? "ahead" : "behind" });
 }
 
 /**
@@ -82,8 +84,8 @@ export async function storageStatus() {
   const persisted = storage?.persisted ? await storage.persisted() : null;
   const estimate = storage?.estimate ? await storage.estimate() : {};
   const words = persisted
-    ? "The browser has promised to keep the slate."
-    : "The browser may clear the slate when storage runs short or the app lies unused. Install the app, and hand in often.";
+    ? t("floor-device-the_browser_has_promised")
+    : t("floor-device-the_browser_may_clear");
   return { persisted, used_bytes: estimate.usage ?? null, quota_bytes: estimate.quota ?? null, words };
 }
 
@@ -105,5 +107,5 @@ function span(seconds) {
   const steps = /** @type {[number, string][]} */ ([[31_557_600, "year"], [86_400, "day"], [3600, "hour"], [60, "minute"]]);
   const [size, word] = steps.find(([size]) => seconds >= size) ?? [1, "second"];
   const count = Math.round(seconds / size);
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
+  return new Intl.NumberFormat(pageLocale(), { style: "unit", unit: word, unitDisplay: "long" }).format(count);
 }

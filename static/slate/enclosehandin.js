@@ -7,6 +7,7 @@ import { NoAnswer, ask, readAnswer } from "./ask.js";
 import { fileOf, noteFile, pruneFiles, waitingNames } from "./enclosures.js";
 import { tell } from "./news.js";
 import { counts } from "./queue.js";
+import { t } from "../words/later.js";
 
 const WAIT_MS = 30_000;
 const [PIECE_LEAST, PIECE_MOST] = [8 * 1024, 256 * 1024];
@@ -91,7 +92,7 @@ async function putPiece(sha256, file, from) {
   } catch (error) {
     if (error instanceof NoAnswer && error.reason === "refused") throw error;
     pieceBytes = Math.max(PIECE_LEAST, pieceBytes / 2); // a weak signal carries less
-    throw error instanceof NoAnswer ? error : new NoAnswer(stop.signal.aborted ? "timeout" : "network", "The book cannot be reached from here.");
+    throw error instanceof NoAnswer ? error : new NoAnswer(stop.signal.aborted ? "timeout" : "network", t("floor-enclosed-not_reached"));
   } finally {
     clearTimeout(timer);
   }

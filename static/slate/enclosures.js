@@ -5,6 +5,7 @@
  * room is short no picture is taken, and what the book has already is let go.
  */
 import { BYTES, ENCLOSURES, ENTRIES, META, SlateFull, read, write } from "./db.js";
+import { t } from "../words/later.js";
 
 /**
  * @typedef {{sha256: string, type: string, size: number, state: "waiting" | "had" | "refused", made_at: string, had_at: string | null, words: string}} Enclosure
@@ -15,7 +16,7 @@ const KEPT_DAYS = 30;
 const UNNAMED_DAYS = 3; // a form that was never logged
 /** What is left to entries, whatever else wants room. [bytes] */
 export const ROOM_LEAST = 20_000_000;
-const NO_ROOM = "This phone is nearly full, and the room left is kept for entries. Log it without the picture, or hand in and free some space first.";
+const NO_ROOM = t("floor-enclosed-no_room");
 
 /** There is no room for a picture; entries go on. */
 export class NoRoom extends Error {

@@ -5,10 +5,11 @@ import { device } from "./device.js";
 import { localStamp } from "./entry.js";
 import { tell } from "./news.js";
 import { all, asKept, put } from "./queue.js";
+import { t } from "../words/later.js";
 
 const MARKER = "cellarslate-slate";
 const BYTES_MAX = 50 * 1024 * 1024;
-const AGAIN = "Save it again on the phone it came from, or fetch it once more.";
+const AGAIN = () => t("floor-file-save_it_again_on");
 const STATES = ["waiting", "entered", "known", "queried", "clash", "refused"];
 
 /** @returns {Promise<File>} `cellarslate-slate-<device>-<date>.json` with every entry on the slate and their SHA-256 */
@@ -45,9 +46,9 @@ export async function giveFile(file) {
  * @throws {Error} a sentence, where the file is damaged; nothing is changed then
  */
 export async function loadSlate(file) {
-  if (file.size > BYTES_MAX) throw new Error("This file is too large for a slate. Pick the file that Cellarslate has saved.");
+  if (file.size > BYTES_MAX) throw new Error(t("floor-file-this_file_is_too"));
   const content = parse(await file.text());
-  if ((await digest(content.entries)) !== content.sha256) throw new Error(`This file is damaged: its checksum does not fit. ${AGAIN}`);
+  if ((await digest(content.entries)) !== content.sha256) throw new Error(t("floor-file-this_file_is_damaged", { again: AGAIN() }));
   const counted = await write([ENTRIES, META], async (tx) => {
     const fresh = new Map(); // by id: a file may name one twice
     for (const { entry, ...about } of content.entries) {
@@ -68,14 +69,14 @@ function parse(text) {
   try {
     content = JSON.parse(text);
   } catch {
-    throw new Error(`This file is damaged: it breaks off or is no slate. ${AGAIN}`);
+    throw new Error(t("floor-file-this_file_is_damaged_2", { again: AGAIN() }));
   }
-  if (content?.marker !== MARKER) throw new Error("This file is no slate. Pick one named cellarslate-slate-….json.");
-  if (content.version !== 1) throw new Error("This slate was saved by a newer Cellarslate. Update this phone first.");
+  if (content?.marker !== MARKER) throw new Error(t("floor-file-this_file_is_no"));
+  if (content.version !== 1) throw new Error(t("floor-file-this_slate_was_saved"));
   const isWhole = (/** @type {any} */ line) =>
     typeof line?.entry?.id === "string" && typeof line.entry.device === "string" && Number.isInteger(line.entry.seq) &&
     typeof line.entry.values === "object" && typeof line.entry.kind === "string";
-  if (!Array.isArray(content.entries) || !content.entries.every(isWhole)) throw new Error(`This file is damaged: entries are missing parts. ${AGAIN}`);
+  if (!Array.isArray(content.entries) || !content.entries.every(isWhole)) throw new Error(t("floor-file-this_file_is_damaged_3", { again: AGAIN() }));
   return content;
 }
 

@@ -12,6 +12,7 @@ import { localStamp } from "./entry.js";
 import { listen, tell } from "./news.js";
 import { note, prune, settle, waiting } from "./queue.js";
 import { offerAgain } from "./again.js";
+import { t } from "../words/t.js";
 
 /**
  * @typedef {"idle" | "sending" | "no_signal" | "foreign" | "signed_out" | "busy"} Standing
@@ -25,7 +26,7 @@ const WAIT_MAX_MS = 300_000;
 const LOOK_EVERY_MS = 60_000;
 const LOOK_AGAIN_MS = 10 * 60_000;
 const LOCK = "cellarslate-hand-in";
-const TOO_LARGE = "This entry is too large for the book. Shorten its remark and log it again; this one stays here.";
+const TOO_LARGE = () => t("floor-handin-this_entry_is_too");
 
 /** @type {Status} */
 let status = { standing: "idle", words: "", next_at: null };
@@ -173,7 +174,7 @@ async function handInBatch(batch, deviceId, head, leftOut) {
   const body = { now: localStamp(), device: deviceId ?? "", head, heads, entries: batch.map((kept) => kept.entry) };
   try {
     const answer = await ask("/api/hand-in", { body });
-    if (!isReceipt(answer, batch)) throw new NoAnswer("foreign", "The answer was not one of the book's receipts.");
+    if (!isReceipt(answer, batch)) throw new NoAnswer("foreign", t("floor-handin-the_answer_was_not"));
     return answer;
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error;
@@ -187,7 +188,7 @@ async function handInBatch(batch, deviceId, head, leftOut) {
     // One entry alone is at fault: it steps aside, its neighbours go on.
     leftOut.add(batch[0].id);
     entriesMax = ENTRIES_MAX;
-    await note(batch[0].id, error.status === 413 ? { state: "refused", words: TOO_LARGE } : { words: error.message });
+    await note(batch[0].id, error.status === 413 ? { state: "refused", words: TOO_LARGE() } : { words: error.message });
     return null;
   }
 }
@@ -228,9 +229,9 @@ function waitAfter(error) {
 
 /** @param {NoAnswer | null} reason @param {unknown} error @returns {{standing: Standing, words: string}} */
 function explain(reason, error) {
-  const kept = "The slate keeps everything and tries again.";
-  if (!reason) return { standing: "busy", words: `${/** @type {any} */ (error)?.message ?? "Something failed."} ${kept}` };
-  if (reason.status === 401) return { standing: "signed_out", words: "This phone must be let in again. Nothing is lost; the slate keeps everything." };
+  const kept = t("floor-handin-the_slate_keeps_everything");
+  if (!reason) return { standing: "busy", words: `${/** @type {any} */ (error)?.message ?? t("floor-handin-something_failed")} ${kept}` };
+  if (reason.status === 401) return { standing: "signed_out", words: t("floor-handin-this_phone_must_be") };
   if (reason.reason === "foreign") return { standing: "foreign", words: `${reason.message} ${kept}` };
   if (reason.reason === "refused") return { standing: "busy", words: `${reason.message} ${kept}` };
   return { standing: "no_signal", words: `${reason.message} ${kept}` };

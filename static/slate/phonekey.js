@@ -3,6 +3,7 @@
 import { ask } from "./ask.js";
 import { META, getMeta, write } from "./db.js";
 import { base64url } from "./signing.js";
+import { t } from "../words/later.js";
 
 /** @typedef {import("./signing.js").Signing} Signing */
 
@@ -39,7 +40,7 @@ async function ownKey(device) {
       return signing;
     });
   } catch (error) {
-    console.warn("This browser keeps no key, so entries are not signed.", error);
+    console.warn(t("floor-phonekey-this_browser_keeps_no"), error);
     isUnable = true;
     return null;
   }

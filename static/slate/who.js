@@ -8,6 +8,7 @@ import { people } from "./cards.js";
 import { META, getMeta, setMeta, write } from "./db.js";
 import { listen, tell } from "./news.js";
 import { hasPin } from "./shown.js";
+import { t } from "../words/t.js";
 
 /** @typedef {import("./shown.js").Who} Who */
 
@@ -28,7 +29,7 @@ export const current = async () => (await getMeta("who")) ?? null;
 export async function choose(code, pin = "", role = "") {
   const wanted = code.trim().toUpperCase();
   const person = (await people()).find((known) => known.code.toUpperCase() === wanted);
-  if (!person) throw new Error(`Nobody here has the code ${wanted.slice(0, 12)}. Pick your name from the list.`);
+  if (!person) throw new Error(t("floor-who-nobody_here_has_the", { code: wanted.slice(0, 12) }));
   const shown = await look(person, pin);
   const { name, roles } = person;
   return remember({ code: person.code, name, roles, role: roles.includes(role) ? role : (roles[0] ?? ""), shown });
@@ -41,10 +42,10 @@ export async function choose(code, pin = "", role = "") {
  */
 export async function look(person, pin) {
   if (!hasPin(person)) return "";
-  if (!pin) throw new WrongPin("Type your PIN.");
+  if (!pin) throw new WrongPin(t("floor-who-type_your_pin"));
   if (person.pin && crypto.subtle) {
     if (await isPin(person.pin, pin)) return "pin";
-    throw new WrongPin("That is not this person's PIN. Try again.");
+    throw new WrongPin(t("floor-who-that_is_not_this"));
   }
   try {
     const answer = await ask("/api/hand", { body: { person: person.code, pin } });

@@ -15,11 +15,12 @@ const ADDRESS = /^https?:\/\/[^/?# \t\r\n]+\/m\/([a-z0-9 -]+)\/?(?:[?#][^ \t\r\n
 const ANY_SCHEME = /^[a-z][a-z0-9+.]*:/i;
 const LOOKALIKES = ["0ODQ", "1IL", "2Z", "5S", "6G", "8B", "VU", "MN"];
 
-/** A text that is no mark of ours: `message` says what to do, `code` names the reason. */
+/** A text that is no mark of ours: `message` says what to do, `code` names the reason, `bare` is what was read. */
 export class BadMark extends Error {
-  /** @param {string} code @param {string} message */
-  constructor(code, message) {
+  /** @param {string} code @param {string} message @param {string} [bare] */
+  constructor(code, message, bare = "") {
     super(message);
+    this.bare = bare;
     this.name = "BadMark";
     this.code = code;
   }
@@ -61,6 +62,7 @@ export function parseMark(text) {
     throw new BadMark(
       "check",
       `${bare} is no mark: a character is wrong, or the last one is missing. Read the label again.`,
+      bare,
     );
   }
   return hyphenated(bare);

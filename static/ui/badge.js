@@ -1,6 +1,7 @@
 // @ts-check
 import { icon } from "../icons/icons.js";
 import { html } from "../vendor/lit-html/lit-html.js";
+import { t } from "../words/t.js";
 
 /** @typedef {"stop"|"ask"|"note"|"entered"|"waiting"} Weight */
 
@@ -9,6 +10,6 @@ import { html } from "../vendor/lit-html/lit-html.js";
  * @param {Weight} weight
  * @param {string} [word] where another word than the weight's own says more
  */
-export function badge(weight, word = weight) {
+export function badge(weight, word = t("floor-badge", { weight })) {
   return html`<span class="badge badge--${weight}">${icon(weight)}${word}</span>`;
 }

@@ -4,6 +4,7 @@ import { drawBands, drawLevels, drawLineLabels, drawMarks, drawUnits, Labels, ta
 import { dataTable, ghostsOf } from "./charttable.js";
 import { formatNumber } from "./format.js";
 import { wear } from "./sheet.js";
+import { t } from "../words/t.js";
 
 /**
  * @typedef {[x: number, y: number|null]} Point x in the axis's unit, or [s since 1970, UTC] where xIsTime
@@ -64,7 +65,7 @@ export function drawCurve(el, curve) {
       const uPlot = await loadLibrary();
       if (turn === drawn) plot = build(uPlot, el, picture, next);
     } catch (error) {
-      console.warn("The curve could not be drawn; its figures are shown.", error);
+      console.warn(t("floor-charts-the_curve_could_not"), error);
       table.className = "table-wrap";
     }
   };

@@ -1,5 +1,6 @@
 // @ts-check
 import { formatDate, formatNumber, formatTime } from "./format.js";
+import { t } from "../words/t.js";
 
 /** A table longer than this is no help to listen to; it is thinned evenly and says so. */
 const MOST_ROWS = 60;
@@ -18,10 +19,10 @@ export function dataTable(curve) {
   const table = document.createElement("table");
   table.className = "table";
   const written = writer(curve, all);
-  const thinned = step > 1 ? ` One row in ${step}.` : "";
+  const thinned = step > 1 ? t("floor-charttable-one_row_in", { step }) : "";
   table.createCaption().textContent = `${curve.title}${written.day}. ${notes(curve, written.x)}${thinned}`;
   const parts = curve.bands?.length ? ["part"] : [];
-  addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? "time" : ""), ...parts, ...lines.map((line) => `${line.label || (line === curve.expected ? "expected" : "")} ${curve.yLabel}`.trim())]);
+  addRow(table.createTHead(), "th", [curve.xLabel ?? (curve.xIsTime ? t("floor-time") : ""), ...parts, ...lines.map((line) => `${line.label || (line === curve.expected ? t("floor-charttable-expected") : "")} ${curve.yLabel}`.trim())]);
   const body = table.createTBody();
   for (let at = 0; at < all.length; at += step) {
     addRow(body, "td", [written.x(all[at]), ...parts.map(() => partAt(all[at], curve)), ...byLine.map((known) => formatNumber(known.get(all[at]), decimals))]);
@@ -48,10 +49,10 @@ function notes(curve, writeX) {
   const figure = (/** @type {number|null} */ y) => `${formatNumber(y, curve.yDecimals ?? 1)} ${curve.yLabel}`.trim();
   const unit = curve.xIsTime || !curve.xLabel ? "" : ` ${curve.xLabel}`;
   return [
-    ends.map(([x, y]) => `${figure(y)} at ${writeX(x)}${unit}`).join(", to ").replace(/$/, ends.length ? "." : ""),
-    ...(curve.bands ?? []).map((band) => `${band.label}: ${writeX(band.from)} to ${writeX(band.to)}${unit}.`),
-    ...(curve.marks ?? []).map((mark) => `${mark.spoken ?? mark.label} at ${writeX(mark.x)}${unit}.`),
-    ...(curve.levels ?? []).map((level) => `${level.label} at ${figure(level.y)}.`),
+    ends.map(([x, y]) => t("floor-charttable-at", { y: figure(y), x: writeX(x), unit })).join(t("floor-charttable-to")).replace(/$/, ends.length ? "." : ""),
+    ...(curve.bands ?? []).map((band) => t("floor-charttable-to_2", { label: band.label, from: writeX(band.from), to: writeX(band.to), unit })),
+    ...(curve.marks ?? []).map((mark) => t("floor-charttable-at_2", { label: mark.spoken ?? mark.label, x: writeX(mark.x), unit })),
+    ...(curve.levels ?? []).map((level) => t("floor-charttable-at_3", { label: level.label, y: figure(level.y) })),
   ].filter(Boolean).join(" ");
 }
 

@@ -1,37 +1,15 @@
 // @ts-check
 /** How figures and times are written: the site's decimal mark, thin-spaced thousands, 24-hour times. */
+import { MINUS, decimalMark, formatNumber, pageLocale } from "../words/number.js";
+import { t } from "../words/t.js";
 
-const THIN = "\u202f";
-const MINUS = "\u2212";
+export { decimalMark, formatNumber } from "../words/number.js";
+
 const NO_BREAK = "\u00a0";
-
-/** The site's decimal mark, from `<html data-decimal>`, else from the browser's language. */
-export function decimalMark() {
-  const set = globalThis.document?.documentElement.dataset.decimal;
-  if (set === "," || set === ".") return set;
-  const parts = new Intl.NumberFormat().formatToParts(1.5);
-  return parts.find((part) => part.type === "decimal")?.value === "," ? "," : ".";
-}
 
 /** The site's time zone, from `<html data-zone>` (an IANA name), else the phone's own. */
 function zone() {
   return globalThis.document?.documentElement.dataset.zone || undefined;
-}
-
-/**
- * @param {number|null|undefined} value
- * @param {number} [decimals] fixed number of decimals
- * @returns {string} "1 610", "0.998", "−3.5"; a dash for nothing
- */
-export function formatNumber(value, decimals = 0) {
-  if (value === null || value === undefined || !Number.isFinite(value)) return "–";
-  /** @type {Record<string, string>} */
-  const written = { minusSign: MINUS, group: THIN, decimal: decimalMark() };
-  const isZero = Math.abs(value) < 0.5 * 10 ** -decimals; // Else "−0.0" is written.
-  return new Intl.NumberFormat("en-GB", { minimumFractionDigits: decimals, maximumFractionDigits: decimals })
-    .formatToParts(isZero ? 0 : value)
-    .map((part) => written[part.type] ?? part.value)
-    .join("");
 }
 
 /** A figure and its unit, kept on one line. @param {number|null|undefined} value @param {number} decimals @param {string} unit */
@@ -77,7 +55,7 @@ export function parseMinute(minute) {
 
 /** @param {Date|number|string} when @returns {string} "4 Sept 2025" */
 export function formatDate(when) {
-  return new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: zone() }).format(new Date(when));
+  return new Intl.DateTimeFormat(pageLocale(), { day: "numeric", month: "short", year: "numeric", timeZone: zone() }).format(new Date(when));
 }
 
 /** Midnight UTC of the local calendar day, so that days can be counted through changes of the clock. @param {Date|number|string} when */
@@ -88,7 +66,7 @@ function dayNumber(when) {
 
 /** The day of a ferment, counted from 1. @param {Date|number|string} start @param {Date|number|string} [now] @returns {string} "day 6" */
 export function formatDay(start, now = new Date()) {
-  return `day ${dayNumber(now) - dayNumber(start) + 1}`;
+  return t("floor-format-day", { start: dayNumber(now) - dayNumber(start) + 1 });
 }
 
 /** @param {number} seconds @returns {string} "3 h 19", "12 min" */
@@ -102,6 +80,6 @@ export function formatDuration(seconds) {
 export function formatAgo(when, now = new Date()) {
   const days = dayNumber(now) - dayNumber(when);
   if (days === 0) return formatTime(when);
-  if (days === 1) return "yesterday";
-  return days > 1 && days < 60 ? `${days} days ago` : formatDate(when);
+  if (days === 1) return t("floor-format-yesterday");
+  return days > 1 && days < 60 ? t("floor-format-days_ago", { days }) : formatDate(when);
 }

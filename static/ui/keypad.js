@@ -4,6 +4,7 @@ import { decimalMark } from "./format.js";
 import { editFigure, nextControl } from "./keyedit.js";
 import { getKeypadChoice } from "./keypadchoice.js";
 import { dropLead, isLead, isLeadAgain, isWhole, mendLead, nextNeeded, showLead } from "./keylead.js";
+import { loadWords, t } from "../words/t.js";
 
 /**
  * Our own keypad: `<slate-keypad hidden></slate-keypad>` once in a page edits whichever `<input data-keypad>` has the
@@ -17,15 +18,15 @@ import { dropLead, isLead, isLeadAgain, isWhole, mendLead, nextNeeded, showLead 
  * (unitlist.js; it takes the next where that cannot be had). A swap never converts what was typed.
  */
 
-/** @type {[key: string, name: string][]} */
-const KEYS = [
-  ["1", ""], ["2", ""], ["3", ""], ["erase", "Erase"],
+/** @returns {[key: string, name: string][]} */
+const KEYS = () => [
+  ["1", ""], ["2", ""], ["3", ""], ["erase", t("floor-keypad-erase")],
   ["4", ""], ["5", ""], ["6", ""], ["unit", ""],
   ["7", ""], ["8", ""], ["9", ""], ["remark", ""],
-  ["sign", "Plus or minus"], ["0", ""], ["mark", ""], ["next", ""],
+  ["sign", t("floor-keypad-plus_or_minus")], ["0", ""], ["mark", ""], ["next", ""],
 ];
-/** @type {Record<string, string>} */
-const FACES = { unit: "unit", remark: "remark", sign: "±", next: "next" };
+/** @returns {Record<string, string>} */
+const FACES = () => ({ unit: t("floor-keypad-unit"), remark: t("floor-remark"), sign: "±", next: t("floor-next") });
 
 export class SlateKeypad extends HTMLElement {
   /** @type {HTMLInputElement|null} */
@@ -48,8 +49,8 @@ export class SlateKeypad extends HTMLElement {
   connectedCallback() {
     this.attributeChangedCallback();
     this.setAttribute("role", "group");
-    this.setAttribute("aria-label", "Keypad");
-    if (!this.childElementCount) this.append(this.#makeEcho(), ...KEYS.map(([key, name]) => this.#key(key, name)));
+    this.setAttribute("aria-label", t("floor-keypad-name"));
+    if (!this.childElementCount) this.append(this.#makeEcho(), ...KEYS().map(([key, name]) => this.#key(key, name)));
     this.#listening = new AbortController();
     const { signal } = this.#listening;
     document.addEventListener("focusin", (event) => this.follow(event.target), { signal });
@@ -154,9 +155,9 @@ export class SlateKeypad extends HTMLElement {
     const button = document.createElement("button");
     button.type = "button";
     button.dataset.key = key;
-    button.className = key.length > 1 && !["sign", "mark"].includes(key) ? "key key--side" : "key";
+    button.className = key.length > 1 && !["sign", "mark"].includes(key) ? t("floor-keypad-key_key_side") : "key";
     if (key === "erase") button.append(iconElement("erase"));
-    else button.textContent = FACES[key] ?? key;
+    else button.textContent = FACES()[key] ?? key;
     if (name) button.setAttribute("aria-label", name);
     return button;
   }
@@ -164,7 +165,7 @@ export class SlateKeypad extends HTMLElement {
   #showMark() {
     const button = /** @type {HTMLButtonElement} */ (this.querySelector("[data-key=mark]"));
     button.textContent = decimalMark();
-    button.setAttribute("aria-label", decimalMark() === "," ? "Decimal comma" : "Decimal point");
+    button.setAttribute("aria-label", decimalMark() === "," ? t("floor-keypad-decimal_comma") : t("floor-keypad-decimal_point"));
   }
 
   /** @returns {HTMLSelectElement|null} */
@@ -177,8 +178,8 @@ export class SlateKeypad extends HTMLElement {
     const units = this.#units();
     const other = units && units.options[(units.selectedIndex + 1) % units.options.length];
     button.disabled = !units || units.options.length < 2;
-    say(button, button.disabled ? this.#field?.dataset.unit || "–" : (units?.options.length ?? 0) > 2 ? "units" : `swap ${other?.text}`);
-    if (button.disabled) button.setAttribute("aria-label", "No other unit");
+    say(button, button.disabled ? this.#field?.dataset.unit || "–" : (units?.options.length ?? 0) > 2 ? t("floor-keypad-units") : t("floor-keypad-swap", { text: other?.text }));
+    if (button.disabled) button.setAttribute("aria-label", t("floor-keypad-no_other_unit"));
     else button.removeAttribute("aria-label");
   }
 
@@ -254,6 +255,7 @@ const isCode = (input) => input.dataset.keypad === "digits";
 /** @param {HTMLInputElement} field @returns {Element|null} */
 const remarkFor = (field) => field.form?.querySelector("[data-remark], textarea[name=remark]") ?? null;
 
-if (!customElements.get("slate-keypad")) customElements.define("slate-keypad", SlateKeypad);
+// Its keys have words.
+loadWords().then(() => customElements.get("slate-keypad") || customElements.define("slate-keypad", SlateKeypad)).catch(() => {}); // the page says so
 
 export { getKeypadChoice, setKeypadChoice } from "./keypadchoice.js";

@@ -1,11 +1,12 @@
 // @ts-check
+import { t } from "../words/t.js";
 
 /**
  * A line at the top of the page with one thing to do, for as long as it holds.
  * @param {{words: string, doWord: string, onDo: () => void, laterWord?: string}} notice
  * @returns {() => void} takes the notice away
  */
-export function showNotice({ words, doWord, onDo, laterWord = "Later" }) {
+export function showNotice({ words, doWord, onDo, laterWord = t("floor-notice-later") }) {
   const box = document.createElement("section");
   box.className = "notice";
   box.setAttribute("role", "status");
@@ -22,7 +23,7 @@ export function showNotice({ words, doWord, onDo, laterWord = "Later" }) {
 
 /** A newer worker stands by. It never takes over of itself: entries may be waiting. @param {() => void} onAccept */
 export function showUpdateNotice(onAccept) {
-  return showNotice({ words: "A newer Cellarslate is ready. Nothing on the slate is touched.", doWord: "Use it now", onDo: onAccept });
+  return showNotice({ words: t("floor-notice-a_newer_cellarslate_is"), doWord: t("floor-notice-use_it_now"), onDo: onAccept });
 }
 
 /** @param {string} word @param {string} className @param {() => void} onClick */

@@ -1,5 +1,6 @@
 // @ts-check
 /** The units of a field that has more than two, as large keys in the place of the digits: one tap for each, whichever it is. */
+import { t } from "../words/later.js";
 
 /**
  * The list goes away with the choice, with a tap on the unit that is chosen already, and with the field.
@@ -10,7 +11,7 @@ export function askUnit(keypad, units, take) {
   const list = document.createElement("div");
   list.className = "keypad__units";
   list.setAttribute("role", "group");
-  list.setAttribute("aria-label", units.getAttribute("aria-label") ?? "Unit");
+  list.setAttribute("aria-label", units.getAttribute("aria-label") ?? t("floor-unitlist-unit"));
   list.append(...[...units.options].map((option, at) => {
     const key = document.createElement("button");
     key.type = "button";

@@ -2,7 +2,7 @@
 /** A message becomes a sentence of the phone's language. Twin of webapp/words/say.py; tests hold both equal. */
 import { textIn, unitIn } from "../trade/houseunits.js";
 import { symbol } from "../trade/units.js";
-import { catalogue } from "./catalogue.js";
+import { catalogue, hasMessage, patternOf } from "./catalogue.js";
 import { declaredWords, isWorkedOut, ruleWords } from "./declared.js";
 import { isolate } from "./isolate.js";
 import { Shown, figureText, spokenUnit, withUnit } from "./values.js";
@@ -15,9 +15,8 @@ const DAY_MS = 86_400_000;
 
 /** The sentence that a message makes. @param {Message} message @returns {string} */
 export function sentence({ id, params }) {
-  const { bundle } = catalogue();
-  const pattern = bundle.getMessage(id)?.value;
-  if (pattern) return bundle.formatPattern(pattern, valuesOf(params));
+  const pattern = patternOf(id);
+  if (pattern !== undefined) return typeof pattern === "string" ? pattern : catalogue().bundle.formatPattern(pattern, valuesOf(params));
   const words = ruleWords(id);
   if (words !== undefined) return words.replace(/\{(\w+)\}/g, (whole, name) => (name in params ? shown(params[name], !isWorkedOut(id, name)) : whole));
   return id === "no_such_message" ? id : sentence({ id: "no_such_message", params: { id } });
@@ -33,7 +32,7 @@ export function say({ message, words = "" }) {
 }
 
 /** @param {string} id */
-const knows = (id) => catalogue().bundle.hasMessage(id) || ruleWords(id) !== undefined;
+const knows = (id) => hasMessage(id) || ruleWords(id) !== undefined;
 
 /** Return a parameter as it stands in a sentence. @param {Param} param @param {boolean} [isTyped] its figures keep the units they have @returns {string} */
 export function shown(param, isTyped = false) {
@@ -45,7 +44,7 @@ export function shown(param, isTyped = false) {
   if ("day" in param) return dated(param.day, { day: "numeric", month: "long", year: "numeric" });
   if ("month" in param) return dated(`${param.month}-01`, { month: "long", year: "numeric" });
   if ("span" in param) return param.span.map((/** @type {[number, string]} */ [many, unit]) => sentence({ id: `span-${unit}`, params: { many } })).join(" ");
-  if ("declared" in param) return declaredText(param.declared);
+  if ("declared" in param) return declaredWords(param.declared);
   if ("list" in param) return param.list.map((/** @type {Param} */ one) => shown(one, isTyped)).join(", ");
   if ("unit" in param) return symbol(param.unit);
   return sentence(/** @type {Message} */ (param));
@@ -75,12 +74,6 @@ function timeText({ time, seen }) {
   if (days === 1) return sentence({ id: "time-day_before", params: { clock } });
   if (days < 0 || days >= NEAR_DAYS) return dated(day, { day: "numeric", month: "long", year: "numeric" });
   return sentence({ id: "time-day", params: { day: dated(day, { day: "numeric", month: "long" }), clock } });
-}
-
-/** @param {string[]} path */
-function declaredText(path) {
-  const id = path.join("-");
-  return catalogue().bundle.hasMessage(id) ? sentence({ id, params: {} }) : declaredWords(path);
 }
 
 /** @param {string} day @param {Intl.DateTimeFormatOptions} parts */

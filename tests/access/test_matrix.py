@@ -14,7 +14,8 @@ OPEN = {
 # The floor's shells and files carry no data of the book; what they show comes from the phone's own store, filled by
 # the guarded API. Those that the server fills in ask first whether somebody is signed in. Both are looked at below.
 OPEN_FLOOR = {
-    "shipping.data", "floor.describe", "floor.enrol", "floor.enrol_page", "floor.job", "floor.label", "floor.label_log",
+    "shipping.data", "shipping.words",
+    "floor.describe", "floor.enrol", "floor.enrol_page", "floor.job", "floor.label", "floor.label_log",
     "floor.label_run", "floor.log", "floor.log_without_mark", "shipping.manifest", "floor.more", "floor.run",
     "floor.scan", "shipping.script", "floor.session", "shipping.shell", "floor.slate", "shipping.style", "floor.today",
     "floor.vessel", "floor.who", "shipping.whole", "shipping.worker",

@@ -20,7 +20,6 @@ from webapp.book.cards import card
 from webapp.book.opening import open_book
 from webapp.kinds.as_data import kinds_data
 from webapp.trade.datafiles import DATA_FOLDER
-from webapp.words.catalogue import phone_parts
 
 pytestmark = pytest.mark.browser
 
@@ -115,8 +114,6 @@ STORIES = {
 def page(browser: Any) -> Iterator[Any]:
     data = {f"/data/{path.name}": ("application/json", path.read_bytes()) for path in DATA_FOLDER.glob("*.json")}
     data["/data/kinds.json"] = ("application/json", json.dumps(kinds_data()).encode())
-    text = {"locale": "en-GB", "text": phone_parts("en")[0]}
-    data["/data/words.json"] = ("application/json", json.dumps(text).encode())
     with serve({**data, "/runs": ("text/html", PAGE)}) as origin:
         opened = browser.new_page()
         opened.goto(f"{origin}/runs")

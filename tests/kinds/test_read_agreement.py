@@ -18,7 +18,6 @@ from webapp.kinds.meant import offers
 from webapp.kinds.read import Read, fill_sentence, read_entry
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.words import sentence
-from webapp.words.catalogue import phone_parts
 from webapp.words.travel import keep_problem, keep_suggestions, with_words
 
 COUNT = 150
@@ -49,8 +48,6 @@ READ_ALL = """async cases => {
 def page(browser: Any) -> Iterator[Any]:
     data = {f"/data/{path.name}": ("application/json", path.read_bytes()) for path in DATA_FOLDER.glob("*.json")}
     data["/data/kinds.json"] = ("application/json", json.dumps(kinds_data()).encode())
-    text = {"locale": "en-GB", "text": phone_parts("en")[0]}
-    data["/data/words.json"] = ("application/json", json.dumps(text).encode())
     with serve({**data, "/reader": ("text/html", PAGE)}) as origin:
         opened = browser.new_page()
         opened.goto(f"{origin}/reader")

@@ -10,9 +10,12 @@ import pytest
 
 from webapp import create_app
 from webapp.shipping import assets
+from webapp.words.language import offered
 
-# First install, compressed, without the scanner's decoder: the budget of docs/decisions/0010-pack.md.
-BUDGET_BYTES = 130_000
+# First install, compressed, without the scanner's decoder: the budget of docs/decisions/0010-pack.md. It was 130 KB
+# when a phone spoke English alone; words that a language can take the place of cost their names, twice.
+BUDGET_BYTES = 140_000
+REQUESTS_MOST = 10
 
 
 @pytest.fixture
@@ -54,10 +57,17 @@ def test_the_first_install_stays_within_its_budget(client):
     with client.application.app_context():
         if not assets.packed_texts().texts:
             pytest.skip("the sources are newer than the pack, and are served as they are: cellarslate write-pack")
-    taken = len(client.get(f"/pack/{parts_in(client)[0]['pack']}", headers={"Accept-Encoding": "br"}).data)
-    taken += len(client.get("/sw.js", headers={"Accept-Encoding": "gzip"}).data)
-    for url, _ in parts_in(client)[0]["files"]:
+    floor, languages = parts_in(client)[0], {part["language"] for part in parts_in(client) if "language" in part}
+    assert languages == set(offered())
+    rest = len(client.get("/sw.js", headers={"Accept-Encoding": "gzip"}).data)
+    for url, _ in floor["files"]:
         with client.get(url) as answer:
-            taken += len(answer.data)
-    print(f"first install: {taken / 1000:.1f} KB of {BUDGET_BYTES / 1000:.0f}")
-    assert taken < BUDGET_BYTES
+            rest += len(answer.data)
+    for language in sorted(languages):
+        packs = [floor, next(part for part in parts_in(client) if part["cache"].startswith(f"words-{language}-"))]
+        answers = [client.get(f"/pack/{part['pack']}", headers={"Accept-Encoding": "br"}) for part in packs]
+        assert all(answer.headers["Content-Encoding"] == "br" for answer in answers), "cellarslate write-pack"
+        taken = rest + sum(len(answer.data) for answer in answers)
+        print(f"first install in {language}: {taken / 1000:.1f} KB of {BUDGET_BYTES / 1000:.0f}")
+        assert taken < BUDGET_BYTES
+        assert 1 + len(packs) + len(floor["files"]) <= REQUESTS_MOST

@@ -19,7 +19,8 @@ from webapp.kinds.as_data import kinds_data
 from webapp.kinds.message import Figure, Message, Span, Time, message, message_from_json, to_json
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.words import catalogue, say, sentence
-from webapp.words.catalogue import ENGLISH, LOCALES, catalogue_text, phone_parts
+from webapp.words.catalogue import ENGLISH, LOCALES, catalogue_text, messages_in
+from webapp.words.phone import starting_words
 
 VECTORS = json.loads(Path("tests/vectors/messages.json").read_text("utf-8"))["messages"]
 IN_US = json.loads(Path("tests/vectors/messages_us.json").read_text("utf-8"))["messages"]
@@ -40,11 +41,12 @@ SAY_ALL = """async messages => {
 @contextlib.contextmanager
 def phone(browser: Any, locale: str) -> Iterator[Any]:
     """Open a page that has the catalogue in English, and the numbers and dates of that locale."""
-    first, later = phone_parts(ENGLISH)
-    words = {"words.json": {"locale": locale, "text": first + CATEGORIES}, "questions.json": {"text": later}}
-    files = {"kinds.json": kinds_data(), **words}
+    start = starting_words(ENGLISH)
+    said = {**messages_in(CATEGORIES), **start["said"]}
+    files = {"kinds.json": kinds_data()}
     data = {f"/data/{path.name}": ("application/json", path.read_bytes()) for path in DATA_FOLDER.glob("*.json")}
     data |= {f"/data/{name}": ("application/json", json.dumps(file).encode()) for name, file in files.items()}
+    data["/words/en.json"] = ("application/json", json.dumps({**start, "locale": locale, "said": said}).encode())
     with serve({**data, "/words": ("text/html", PAGE)}) as origin:
         page = browser.new_page()
         page.goto(f"{origin}/words")

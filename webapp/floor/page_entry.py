@@ -13,9 +13,7 @@ from webapp.book.house import registry
 from webapp.book.record.errors import BookError
 from webapp.kinds.as_form import KindForm, entry_values
 from webapp.kinds.spec import Kind
-
-_SIGN_IN = "Sign in first, in another tab: then press the button again. What you typed stays here."
-_NO_TIME = "Read at: pick the day and the minute, or leave it empty for now."
+from webapp.words.desk import say
 
 
 class Said(TypedDict):
@@ -53,11 +51,11 @@ def log(kind: Kind, mark: str, form: KindForm, now: datetime) -> list[Said]:
     """Hand the form's entry in; return what must be put right first, empty where it is in the book."""
     person = current.person
     if person is None:
-        return [_problem("", _SIGN_IN)]
+        return [_problem("", say("floor-log-sign_in_first"))]
     try:
         read_at = _read_at(str(form.read_at.data or ""), now)
     except ValueError:
-        return [_problem("read_at", _NO_TIME)]
+        return [_problem("read_at", say("floor-log-no_time"))]
     roles = person.get("roles") or []
     try:
         result = intake.enter_page_entry(

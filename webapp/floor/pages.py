@@ -20,15 +20,18 @@ from webapp.floor.api import TOKEN_MOST, let_in, set_device_cookie
 from webapp.kinds.as_form import KindForm, form_class
 from webapp.kinds.spec import Kind
 from webapp.trade.marks import BadMark, parse_mark
+from webapp.words.desk import Later, say
+from webapp.words.kindwords import form_words, kind_in
+from webapp.words.language import language
 
 
 class EnrolForm(FlaskForm):
     """The one-time code from the office, and a name for the phone."""
 
     token = StringField(
-        "Code from the office", [InputRequired("Type the code from the office."), Length(max=TOKEN_MOST)]
+        Later("floor-enrol-code"), [InputRequired(Later("floor-enrol-type_the_code")), Length(max=TOKEN_MOST)]
     )
-    name = StringField("What this phone is called", [Length(max=40)])
+    name = StringField(Later("floor-enrol-name"), [Length(max=40)])
 
 
 @bp.get("/")
@@ -48,7 +51,7 @@ def scan() -> ResponseReturnValue:
     try:
         return redirect(url_for("floor.vessel", mark=parse_mark(typed)))
     except BadMark as error:
-        return render_template("floor/scan.html", shell=False, mark_error=str(error)), 422
+        return render_template("floor/scan.html", shell=False, mark_error=_bad_mark(error)), 422
 
 
 @bp.get("/m/<mark>")
@@ -58,8 +61,9 @@ def vessel(mark: str) -> ResponseReturnValue:
     mark = _mark(mark)
     card = page_entry.card(mark) if current.person else None
     if current.person and card is None:
-        abort(404, f"The book has no vessel {mark}. Read the label again, or ask the office to put it in.")
-    titles = {kind.name: kind.short or kind.title for kind in webapp.kinds.ALL}
+        abort(404, say("floor-vessel-not_in_book", mark=mark))
+    kinds = [kind_in(kind, language()) for kind in webapp.kinds.ALL]
+    titles = {kind.name: kind.short or kind.title for kind in kinds}
     return render_template("floor/vessel.html", shell=False, card=card, mark=mark, titles=titles)
 
 
@@ -128,7 +132,8 @@ def enrol_page(token: str = "") -> ResponseReturnValue:
 
 
 def _form_page(mark: str, kind: Kind) -> ResponseReturnValue:
-    form: KindForm = form_class(kind)()
+    kind = kind_in(kind, language())
+    form: KindForm = form_class(kind, form_words())()
     problems: list[page_entry.Said] = []
     status = 200
     if request.method == "POST":
@@ -145,7 +150,7 @@ def _form_page(mark: str, kind: Kind) -> ResponseReturnValue:
 def _kind(name: str) -> Kind:
     kind = webapp.kinds.get(name)
     if kind is None or not kind.floor:
-        abort(404, "There is no such form. Go back and pick one from the vessel's card.")
+        abort(404, say("floor-form-no_such"))
     return kind
 
 
@@ -153,4 +158,8 @@ def _mark(text: str) -> str:
     try:
         return parse_mark(text)
     except BadMark as error:
-        abort(404, str(error))
+        abort(404, _bad_mark(error))
+
+
+def _bad_mark(error: BadMark) -> str:
+    return say("floor-mark-bad", why=error.code, mark=error.bare)

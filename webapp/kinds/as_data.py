@@ -13,6 +13,8 @@ import webapp.kinds
 from webapp.kinds.read import Read
 from webapp.kinds.spec import Field, Figure, Kind, Rule
 
+Data = dict[str, Any]  # of JSON
+
 _CODE = ("keys", "effect")  # not data
 _ASIDE = ("feeds", "account", "about")  # no phone asks for them, and every byte is part of the first install
 PHONE_CHECKS = ("ferment_heat", "held_strength", "vessel_not_empty")  # of all checks those that a phone looks for
@@ -28,7 +30,7 @@ ENTRY_HEADS = (
 )
 
 
-def kind_data(kind: Kind) -> dict[str, Any]:
+def kind_data(kind: Kind) -> Data:
     """Return the kind as JSON-able data for a phone, without its functions."""
     data = {f.name: getattr(kind, f.name) for f in dataclasses.fields(kind) if f.name not in (*_CODE, *_ASIDE)}
     data["fields"] = [
@@ -44,16 +46,35 @@ def kind_data(kind: Kind) -> dict[str, Any]:
     data["short"] = kind.short or kind.title
     if not kind.taxed:
         del data["taxed"]  # every byte is part of the first install
-    plain: dict[str, Any] = json.loads(json.dumps(data, default=list))  # of every sort that JSON has
+    plain: Data = json.loads(json.dumps(data, default=list))  # of every sort that JSON has
     return plain
 
 
-def kinds_data() -> dict[str, object]:
+def kinds_data() -> Data:
     """Return every kind for the phone, with a version that changes whenever any of them does."""
     kinds = [kind_data(kind) for kind in webapp.kinds.ALL]
     version = hashlib.sha256(json.dumps(kinds, sort_keys=True).encode()).hexdigest()[:16]
     plain = {part: _plain(spec) for part, spec in _PARTS.items()}
     return {"version": version, "plain": plain, "kinds": [_short(kind, plain) for kind in kinds]}
+
+
+def without_words(data: Data) -> dict[str, object]:
+    """Return what `kinds_data` gives without the words of the kinds, which a phone gets in its own language.
+
+    Of a choice its value is left, and of a danger from where on it is one.
+    """
+    return data | {"kinds": [_wordless(kind) for kind in data["kinds"]]}
+
+
+def _wordless(kind: Data) -> Data:
+    fields = [
+        {k: [[one[0]] for one in v] if k in ("choices", "danger") else v for k, v in spec.items() if k != "label"}
+        for spec in kind["fields"]
+    ]
+    rules = [{k: v for k, v in rule.items() if k != "words"} for rule in kind["rules"]]
+    figures = [{k: v for k, v in figure.items() if k != "label"} for figure in kind["figures"]]
+    rest = {k: v for k, v in kind.items() if k not in ("title", "short", "summary")}
+    return rest | {"fields": fields, "rules": rules, "figures": figures}
 
 
 def _plain(spec: type[Field | Rule | Figure]) -> dict[str, object]:
@@ -64,7 +85,7 @@ def _plain(spec: type[Field | Rule | Figure]) -> dict[str, object]:
     }
 
 
-def _short(kind: dict[str, Any], plain: Mapping[str, Mapping[str, object]]) -> dict[str, Any]:
+def _short(kind: Data, plain: Mapping[str, Mapping[str, object]]) -> Data:
     """Return a kind whose parts leave out what is plain: every byte is read at each start."""
     return kind | {
         part: [{k: v for k, v in one.items() if k not in said or said[k] != v} for one in kind[part]]

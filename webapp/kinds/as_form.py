@@ -5,7 +5,8 @@ Whether a figure is usual or possible is read.py's to say; the form only asks th
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from types import MappingProxyType
 from typing import Protocol
 
 from flask_wtf import FlaskForm
@@ -17,6 +18,16 @@ from webapp.kinds.spec import Field, Kind
 from webapp.trade import units
 
 TEXT_MOST = 2000
+# What a form says beside what its kind declares, in English; `{what}` is filled in. `lowers`: a label begins with
+# a small letter within a sentence. The instruments by their sorts.
+FORM_WORDS: Mapping[str, str] = MappingProxyType({
+    "lowers": "yes", "unit_of": "Unit of {what}", "read_at": "Read at", "who": "Who", "role": "Role",
+    "seen_by": "Seen by",
+    "remark": "Remark", "missing": "{what} is missing. Type it.", "yes": "yes", "no": "no",
+    "alcoholmeter": "Alcoholmeter used", "dip": "Dip used", "refractometer": "Refractometer used",
+    "saccharometer": "Saccharometer used", "scale": "Scale used", "thermometer": "Thermometer used",
+    "density meter": "Density meter used", "pH meter": "pH meter used",
+})
 
 
 class Box(Protocol):
@@ -40,32 +51,28 @@ class KindForm(Protocol):
     def __contains__(self, name: str) -> bool: ...
 
 
-def _begun(words: str) -> str:
-    """Return the words with a capital letter, except where the second letter is a capital already, as in pH."""
-    return words if words[1:2].isupper() else words.capitalize()
-
-
-def form_class(kind: Kind) -> type[FlaskForm]:
+def form_class(kind: Kind, words: Mapping[str, str] = FORM_WORDS) -> type[FlaskForm]:
     """Return the form class of a kind: `<field>`, `<field>_unit`, `<field>_instrument`, and what all entries carry."""
     made: dict[str, object] = {"kind": kind}
     for spec in kind.fields:
-        made[spec.name] = _box(spec)
+        made[spec.name] = _box(spec, words)
         if spec.units:
             first = sorted(spec.units, key=lambda unit: unit != spec.typed_in)  # stable: the rest as declared
             choices = pairs((unit, units.symbol(unit)) for unit in first)
             # Left out with its figure, the unit is nobody's error; read.py judges it where there is a figure.
+            within = spec.label.lower() if words["lowers"] else spec.label
             made[f"{spec.name}_unit"] = SelectField(
-                f"Unit of {spec.label.lower()}", choices=choices, validate_choice=False
+                words["unit_of"].replace("{what}", within), choices=choices, validate_choice=False
             )
         if spec.instrument:
             made[f"{spec.name}_instrument"] = StringField(
-                f"{_begun(spec.instrument)} used", [Optional(), Length(max=40)]
+                words[spec.instrument], [Optional(), Length(max=40)]
             )
-    made["read_at"] = StringField("Read at", [Optional(), Length(max=40)], render_kw={"type": "datetime-local"})
-    made["person"] = StringField("Who", [Optional(), Length(max=40)])
-    made["role"] = StringField("Role", [Optional(), Length(max=40)])
-    made["seen_by"] = StringField("Seen by", [Optional(), Length(max=40)])
-    made["remark"] = TextAreaField("Remark", [Optional(), Length(max=TEXT_MOST)])
+    made["read_at"] = StringField(words["read_at"], [Optional(), Length(max=40)], render_kw={"type": "datetime-local"})
+    made["person"] = StringField(words["who"], [Optional(), Length(max=40)])
+    made["role"] = StringField(words["role"], [Optional(), Length(max=40)])
+    made["seen_by"] = StringField(words["seen_by"], [Optional(), Length(max=40)])
+    made["remark"] = TextAreaField(words["remark"], [Optional(), Length(max=TEXT_MOST)])
     return type(f"{kind.name.title().replace('_', '')}Form", (FlaskForm,), made)
 
 
@@ -74,14 +81,14 @@ def pairs(choices: Iterable[tuple[str, str]]) -> list[SelectChoice]:
     return [SelectChoice(value, label) for value, label in choices]
 
 
-def _box(spec: Field) -> object:
-    needed = [InputRequired(f"{spec.label} is missing. Type it.")] if spec.required else [Optional()]
+def _box(spec: Field, words: Mapping[str, str]) -> object:
+    needed = [InputRequired(words["missing"].replace("{what}", spec.label))] if spec.required else [Optional()]
     about = {"data-field": spec.name, "data-sort": spec.sort}
     if spec.sort == "choice":
         # No choice is made beforehand: an untouched field logs nothing.
         return _radio(spec, needed, list(spec.choices), about)
     if spec.sort == "yes_no":
-        return _radio(spec, needed, [("yes", "yes"), ("no", "no")], about)
+        return _radio(spec, needed, [("yes", words["yes"]), ("no", words["no"])], about)
     more = dict(about)
     if spec.sort == "number":
         # type=number swallows a comma on some phones; text with a decimal keypad does not.

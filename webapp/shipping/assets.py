@@ -12,14 +12,15 @@ from pathlib import Path
 from flask import current_app
 
 from webapp.access import headers
-from webapp.kinds.as_data import kinds_data
+from webapp.kinds.as_data import kinds_data, without_words
 from webapp.places import STATIC_DIR
 from webapp.shipping import built, joined
 from webapp.shipping.built import NOTHING, Texts
 from webapp.shipping.shells import PATTERNS, shell, shell_urls
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.trade.marks import make_mark
-from webapp.words.catalogue import ENGLISH, LOCALES, phone_parts
+from webapp.words.language import offered
+from webapp.words.phone import later_words, starting_words
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
@@ -28,20 +29,22 @@ WORKER_BODY = "sw-body.js"
 FLOOR = "floor"  # the part that every page needs
 # The kinds and the tables that every page begins with, in one file: {name of the file: what stands in it}.
 START = "start.json"
-# The table of US proof, wanted at the first proof, and the sentences of the book's questions, which come with words of
-# their own until then: they come with the jobs.
-_LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs", "questions.json": "jobs"}
+# The table of US proof, wanted at the first proof, and the instruments: they come with the jobs.
+_LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs"}
+# The parts of a language: its words and pages that every start needs; and those of the jobs, and of the questions of
+# the book, which come with words of their own until then.
+WORDS, LATER_WORDS = "words", "talk"
 # Forms that nobody needs in the first minute: of bottling, goods and accounts, of casks and blending, of what is looked
 # into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment
 # and a run need from fruit to feints comes first.
-_LATER_SHELLS = {
-    f"/shell/log/{kind}": "jobs"
+_LATER_SHELLS = frozenset(
+    f"/shell/log/{kind}"
     for kind in ("account_move", "best_run", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge",
                  "cask_fill", "cask_move", "cask_regauge", "chill_filter", "cleaning", "cut_plan", "destruction",
                  "dispatch", "distilled_gauge", "dump", "goods_receipt", "instrument_check", "lab_certificate", "loss",
                  "opening", "opening_goods", "receipt", "reduce", "sample", "stock_count",
                  "tasting_answer", "tasting_note", "top_up")
-}
+)
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of
@@ -74,18 +77,21 @@ def data_files() -> dict[str, bytes]:
 @lru_cache(maxsize=1)
 def _data_files() -> tuple[tuple[str, bytes], ...]:
     tables = [(path.name, path.read_bytes()) for path in sorted(DATA_FOLDER.glob("*.json")) if path.stem != "manifest"]
-    kinds = json.dumps(kinds_data(), ensure_ascii=False, separators=(",", ":")).encode()
-    each = {"kinds.json": kinds, **_words_files(), **dict(tables)}
+    kinds = json.dumps(without_words(kinds_data()), ensure_ascii=False, separators=(",", ":")).encode()
+    each = {"kinds.json": kinds, **dict(tables)}
     apart = {*_LATER_DATA, *_CARRIED_DATA}
     start = b",".join(b'"%s":%s' % (name.encode(), body) for name, body in each.items() if name not in apart)
     return ((START, b"{%s}" % start), *each.items())
 
 
-def _words_files() -> dict[str, bytes]:
-    """Return the catalogue as the phone reads it: what every form needs, and the questions of the book."""
-    first, later = phone_parts(ENGLISH)
-    made = {"words.json": {"locale": LOCALES[ENGLISH], "text": first}, "questions.json": {"text": later}}
-    return {name: json.dumps(one, ensure_ascii=False).encode() for name, one in made.items()}
+@lru_cache(maxsize=64)
+def words_file(name: str) -> bytes | None:
+    """Return a file under /words: of a language what every page says (`de`), or what comes later (`de-later`)."""
+    language, _, which = name.partition("-")
+    if language not in offered() or which not in ("", "later"):
+        return None
+    made = later_words(language) if which else starting_words(language)
+    return json.dumps(made, ensure_ascii=False, separators=(",", ":")).encode()
 
 
 def sources() -> dict[str, str]:
@@ -114,8 +120,20 @@ def assets() -> list[Asset]:
     # What has no source of its own is served packed.
     static += [(url, _sha256(texts[url].encode())) for url in (joined.ADDRESS, joined.STYLE) if url in texts]
     data = [(f"/data/{START}", _sha256(data_files()[START]))]
-    shells = [(url, _hash_of_shell(url)) for url in shell_urls() if url not in _LATER_SHELLS]
-    return sorted([*shells, *static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
+    return sorted([*static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
+
+
+def words_parts(language: str) -> dict[str, list[Asset]]:
+    """Return what a phone keeps of a language by the name of the part: what every start needs, and what comes later."""
+    urls = {WORDS: [url for url in shell_urls() if url not in _LATER_SHELLS], LATER_WORDS: sorted(_LATER_SHELLS)}
+    files = {WORDS: language, LATER_WORDS: f"{language}-later"}
+    return {
+        f"{part}-{language}": [
+            *((url, _hash_of_shell(url, language)) for url in urls[part]),
+            (f"/words/{files[part]}.json", _sha256(words_file(files[part]) or b"")),
+        ]
+        for part in urls
+    }
 
 
 def later_parts() -> dict[str, list[Asset]]:
@@ -123,24 +141,29 @@ def later_parts() -> dict[str, list[Asset]]:
     parts: dict[str, list[Asset]] = {name: [] for name in LATER_PARTS}
     for name, cache in _LATER_DATA.items():
         parts[cache].append((f"/data/{name}", _sha256(data_files()[name])))
-    for url, cache in _LATER_SHELLS.items():
-        parts[cache].append((url, _hash_of_shell(url)))
     for name, path in _static_files():
         if cache := later_name(name):
             parts[cache].append((f"/static/{name}", _hash_of(path)))
     return parts
 
 
+def language_of(part: str) -> str:
+    """Return the language that a part is in; nothing for what has no words."""
+    name, _, language = part.partition("-")
+    return language if name in (WORDS, LATER_WORDS) else ""
+
+
 def parts_of_floor() -> dict[str, list[Asset]]:
     """Return all that a phone keeps by the name of the part: what every page needs, then what is fetched after it."""
-    return {FLOOR: assets(), **later_parts()}
+    words = {name: part for language in offered() for name, part in words_parts(language).items()}
+    return {FLOOR: assets(), **later_parts(), **words}
 
 
 def version() -> str:
     """Return the version that follows from every file; asked often, so it makes no pack."""
     made = [_hash_of(Path(__file__).with_name(name)) for name in _MAKERS]
     made += [packed_texts().digest, json.dumps(headers.fixed_headers())]
-    return _sha256(json.dumps([assets(), later_parts(), PATTERNS, worker_body(), made]).encode())[:16]
+    return _sha256(json.dumps([parts_of_floor(), PATTERNS, worker_body(), made]).encode())[:16]
 
 
 def version_lately() -> str:
@@ -228,8 +251,8 @@ def _hash_file(path: Path, _mtime_ns: int, _size: int) -> str:
     return _sha256(path.read_bytes())
 
 
-def _hash_of_shell(url: str) -> str:
-    return _sha256(shell(url) or b"")
+def _hash_of_shell(url: str, language: str) -> str:
+    return _sha256(shell(url, language) or b"")
 
 
 def _sha256(content: bytes) -> str:

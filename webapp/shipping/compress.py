@@ -14,6 +14,7 @@ _PATHS = (
     "/static/",
     "/shell/",
     "/data/",
+    "/words/",
     "/joined/",
     "/sw.js",
     "/manifest.webmanifest",

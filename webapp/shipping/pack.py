@@ -57,15 +57,16 @@ def packs() -> dict[str, Pack]:
     made: dict[str, dict[str, Pack]] = current_app.extensions.setdefault("packs", {})
     version = assets.version()
     if version not in made:
-        parts = {name: _pack(files) for name, files in assets.parts_of_floor().items()}
+        parts = {name: _pack(name, files) for name, files in assets.parts_of_floor().items()}
         made.clear()
         made[version] = parts
     return made[version]
 
 
-def _pack(files: list[assets.Asset]) -> Pack:
+def _pack(name: str, files: list[assets.Asset]) -> Pack:
+    language = assets.language_of(name)
     texts, packed = [url for url, _ in files if _ending(url) in TYPES], assets.packed_texts()
-    parts = [[url, TYPES[_ending(url)], _text(url, packed)] for url in texts]
+    parts = [[url, TYPES[_ending(url)], _text(url, packed, language)] for url in texts]
     told = {"headers": headers.fixed_headers(), "parts": parts}
     body = json.dumps(told, ensure_ascii=False, separators=(",", ":")).encode()
     beside = tuple(one for one in files if _ending(one[0]) not in TYPES)
@@ -76,17 +77,19 @@ def _ending(url: str) -> str:
     return url.rpartition(".")[2] if "." in url else ""
 
 
-def _text(url: str, packed: Texts) -> str:
+def _text(url: str, packed: Texts, language: str) -> str:
     if url in packed.texts:
         return packed.texts[url]
     if url.startswith("/static/"):
         return (STATIC_DIR / url.removeprefix("/static/")).read_text(encoding="utf-8")
     if url.startswith("/data/"):
         return assets.data_files()[url.removeprefix("/data/")].decode()
+    if url.startswith("/words/"):
+        return (assets.words_file(url.removeprefix("/words/").removesuffix(".json")) or b"").decode()
     if url == "/manifest.webmanifest":
         return assets.manifest().decode()
-    page = (shell(url) or b"").decode()
-    return joined.with_joined(page, packed.joined) if packed.joined else page
+    page = (shell(url, language) or b"").decode()
+    return joined.with_joined(page, packed.joined, language) if packed.joined else page
 
 
 def encodings(name: str) -> dict[str, bytes]:
@@ -96,6 +99,6 @@ def encodings(name: str) -> dict[str, bytes]:
     return {**({"br": best} if best else {}), "gzip": _gzipped(body), "": body}
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=32)
 def _gzipped(body: bytes) -> bytes:
     return gzip.compress(body, 9, mtime=0)

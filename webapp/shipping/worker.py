@@ -8,6 +8,7 @@ import json
 from flask import Response, abort, current_app, request
 
 from webapp.shipping import assets, bp, joined, pack, shells
+from webapp.words.language import language, offered
 
 # Asked again each time, but a phone that has it already gets no body.
 REVALIDATE = "no-cache"
@@ -24,7 +25,7 @@ def worker_script() -> tuple[str, str]:
     """Return (version, the worker's whole script). A change in any file changes both."""
     now = assets.version()
     parts = [_describe_part(name, part, now) for name, part in pack.packs().items()]
-    constants = {"VERSION": now, "PARTS": parts, "SHELLS": shells.PATTERNS}
+    constants = {"VERSION": now, "PARTS": parts, "SHELLS": shells.PATTERNS, "LANGUAGES": list(offered())}
     head = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in constants.items())
     return now, head + assets.worker_body()
 
@@ -34,7 +35,8 @@ def _describe_part(name: str, part: pack.Pack, version: str) -> dict[str, object
     if name == assets.FLOOR:
         return part.describe_for_worker(f"{name}-{version}")
     lasting = hashlib.sha256(json.dumps([part.digest, part.beside]).encode()).hexdigest()[:16]
-    return part.describe_for_worker(f"{name}-{lasting}")
+    spoken = assets.language_of(name)
+    return part.describe_for_worker(f"{name}-{lasting}") | ({"language": spoken} if spoken else {})
 
 
 @bp.get("/pack/<digest>")
@@ -80,10 +82,19 @@ def manifest() -> Response:
 @bp.get("/shell/<path:page>")
 def shell(page: str) -> Response:
     """One page of the floor without user, token or data."""
-    body = shells.shell(f"/shell/{page}")
+    body = shells.shell(f"/shell/{page}", language())
     if body is None:
         abort(404)
     return _kept(body, "text/html")
+
+
+@bp.get("/words/<name>.json")
+def words(name: str) -> Response:
+    """What the pages of a phone say in a language, or what its jobs and the questions of the book say."""
+    body = assets.words_file(name)
+    if body is None:
+        abort(404)
+    return _kept(body, "application/json")
 
 
 @bp.get("/data/<name>")

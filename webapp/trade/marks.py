@@ -29,11 +29,11 @@ _LOOKALIKES = [set("0ODQ"), set("1IL"), set("2Z"), set("5S"), set("6G"), set("8B
 
 
 class BadMark(ValueError):
-    """A text that is no mark of ours. `str(error)` says what to do; `code` names the reason for programs."""
+    """A text that is no mark of ours. `str(error)` says what to do, `code` names the reason, `bare` is the text."""
 
-    def __init__(self, code: str, message: str) -> None:
+    def __init__(self, code: str, message: str, bare: str = "") -> None:
         super().__init__(message)
-        self.code = code
+        self.code, self.bare = code, bare
 
 
 def check_character(base: str) -> str:
@@ -111,6 +111,7 @@ def parse_mark(text: str) -> str:
         raise BadMark(
             "check",
             f"{plain} is no mark: a character is wrong, or the last one is missing. Read the label again.",
+            plain,
         )
     return f"{plain[:-1]}-{plain[-1]}"
 

@@ -24,8 +24,12 @@ _AFTER = "### A phone fetches what follows after its first install."
 # Words that turn with the units of the house, and messages that are nothing else.
 _TURNS = re.compile(r"\{ UNITS\(\) ->\n +\[us\] (.+)\n +\*\[metric\] (.+)\n +\}")
 _TURNING = re.compile(rf"^([\w-]+) = {_TURNS.pattern}$", re.MULTILINE)
+# A message of the phone's screens, to the next line that begins at the margin.
+_SCREENS = re.compile(r"^floor-.*\n(?: .*\n|\n)*", re.MULTILINE)
 # The line below which only the desk reads. What follows is said by `webapp/words/desk.py`.
 _DESK = "### Only the desk reads what follows."
+# How a message begins.
+_BEGINS = re.compile(r"^([a-zA-Z][\w-]*) = ?", re.MULTILINE)
 # What a catalogue is called, and whose numbers and dates go with it.
 _SIX = {ENGLISH: "en-GB", "de": "de-DE", "fr": "fr-FR", "es": "es-ES", "it": "it-IT", "cs": "cs-CZ"}
 
@@ -72,6 +76,14 @@ def phone_parts(language: str) -> tuple[str, str]:
     return first.strip(), later.strip()
 
 
+def messages_in(text: str) -> dict[str, str]:
+    """Return the text of each message as it stands in its file, by its id; without comments."""
+    text = "\n".join(line for line in text.splitlines() if not line.startswith("#"))
+    starts = list(_BEGINS.finditer(text))
+    ends = [*(one.start() for one in starts[1:]), len(text)]
+    return {one[1]: text[one.end():end].strip() for one, end in zip(starts, ends, strict=True)}
+
+
 @cache
 def bundle_of(language: str, house: House = METRIC) -> FluentBundle:
     """Return the messages of a language, ready to be filled in. Numbers and dates are not isolated by marks."""
@@ -80,8 +92,13 @@ def bundle_of(language: str, house: House = METRIC) -> FluentBundle:
     from webapp.words.values import functions_of
 
     bundle = FluentBundle([LOCALES[language]], functions=functions_of(house), use_isolating=False)
-    bundle.add_resource(FluentResource(settled(catalogue_text(language), house)))
+    bundle.add_resource(FluentResource(settled(_without_screens(catalogue_text(language)), house)))
     return bundle
+
+
+def _without_screens(text: str) -> str:
+    """Return a catalogue without the words of the phone's screens (`floor-`): the book says none of them."""
+    return _SCREENS.sub("", text)
 
 
 def settled(text: str, house: House) -> str:

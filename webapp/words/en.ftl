@@ -218,6 +218,468 @@ advice-usual_juice_share = Whole-fruit mash is 0.75 to 0.9.
 advice-usual_unfermentable = 3 to 5 is usual.
 advice-weigh_again = Weigh it again.
 
+## The phone's own words.
+
+# shared by several pages
+floor-go_on = Go on
+floor-not_said = not said
+floor-remark = remark
+floor-mistyped = mistyped
+floor-misread = misread
+floor-save_the_slate_to = Save the slate to a file
+floor-as_last_time = as last time
+floor-pin_of = PIN of { $code }
+floor-log_it = Log it
+floor-remark_2 = Remark
+floor-leave_it = Leave it
+floor-more = More
+floor-today = Today
+floor-blind_tasting = Blind tasting
+floor-more_2 = { $rest } more
+floor-next = next
+floor-empty = empty
+floor-helps = Helps
+floor-ended = ended { $ended_at }
+floor-gauge_the_fractions = Gauge the fractions
+floor-run = run
+floor-hearts = hearts
+floor-tails = tails
+floor-true_strength_over_time = True strength over time
+floor-time = time
+floor-run_before = run before
+floor-nose_first = Nose first.
+floor-reading = Reading
+floor-nose_first_2 = nose first
+floor-cut_plan = Cut plan
+floor-cut_to_hearts = Cut to hearts
+floor-empty_by_the_book = empty, by the book
+floor-this_phone = This phone
+floor-not_let_in = not let in
+floor-since = since { $started_at } · { $started_at_2 }
+floor-run_sheet = Run sheet
+floor-let_this_phone_in = Let this phone in
+floor-put_it_right = Put it right
+floor-take_it_back = Take it back
+floor-taken_back_it_stays = Taken back. It stays legible, struck through.
+
+# floor.js
+floor-start-this_phone_now_works = This phone now works without signal.
+floor-start-this_page_did_not = This page did not open as it should. { $message } The slate is safe.
+floor-start-try_again = Try again
+
+# form/begun.js
+floor-begun-begun_before = Begun before
+floor-begun-begun_by = Begun { $ago } by { $code }{ $shown }
+floor-begun-go_on_or_start = Go on, or start clean?
+floor-begun-start_clean = Start clean
+
+# form/entryform.js
+floor-entryform-log = Log { $figure } { $unit }
+floor-entryform-as_read = { " " }as read
+
+# form/extras.js
+floor-extras-instrument_for = { $instrument } for { $label }
+floor-extras-corrected = { " " }· corrected
+floor-extras-read_at = Read at { $typed }
+floor-extras-read_now = Read now
+floor-extras-read_earlier = Read earlier?
+floor-extras-with_a_remark = with a remark
+
+# form/fix.js
+floor-fix-something_else = something else
+floor-fix-of = { " " }of { $day }
+floor-fix-of_2 = { " " }of { $day }, { $at }
+floor-fix-this_replaces_the_entry = This replaces the entry{ $when }, which stays legible. { $rest }
+floor-fix-type_all_of_it = Type all of it, not only what was wrong.
+floor-fix-what_was_wrong = What was wrong
+
+# form/full.js
+floor-full-the_phone_could_not = The phone could not keep this. The figures stay here; log it again.
+floor-full-not_on_the_slate = Not on the slate.
+floor-full-the_figures_stay_in = { $words } The figures stay in this form.
+
+# form/ghosts.js
+floor-ghosts-last = last { $words }, { $when }
+floor-ghosts-last_2 = last { $figure }, { $when }
+
+# form/jumps.js
+floor-jumps-can_only_fall_it = { $label } can only fall: it was { $last } { $when }.
+floor-jumps-before = before
+
+# form/look.js
+floor-look-look_again = Look again
+floor-look-danger = Danger.
+floor-look-look_again_2 = Look again?
+floor-look-keep_as_read = Keep as read
+
+# form/marks.js
+floor-marks-pick_scan_or_type = pick, scan or type
+floor-marks-scan_or_type = scan or type
+
+# form/quickfields.js
+floor-quickfields-unit_of = Unit of { $label }
+floor-quickfields-minute = Minute
+
+# form/sums.js
+floor-sums-by_the_class_of = by the class of the instruments, or that of the law
+
+# jobs/run/panels.js
+floor-panels-not_read_yet = not read yet
+floor-panels-switch_first_mark_of = Switch first. Mark of the receiver now open
+floor-panels-switch_first_open_now = Switch first. Open now:
+floor-panels-another_minute_more_figures = another minute, more figures
+
+# jobs/run/paper.js
+floor-paper-no_strength_yet = No strength yet.
+floor-paper-glass = glass { $glass }{ $temp }
+floor-paper-at = { " " }at { $temp }
+floor-paper-flow = Flow
+floor-paper-not_read = not read
+floor-paper-not_since = , not since
+floor-paper-the_sum_needs_it = the sum needs it
+floor-paper-receivers = Receivers
+floor-paper-true = { $true_strength } true
+floor-paper-dip = dip { $dip }
+floor-paper-logged = logged { $typed_at }
+floor-paper-logged_in_this_run = Logged in this run
+floor-paper-twice = twice
+floor-paper-logged_twice = Logged twice within a minute. If it was one { $what ->
+    [change] change
+   *[cut] cut
+  }, take one back.
+floor-paper-this_phone = this phone
+
+# jobs/run/state.js
+floor-state-cut_to_tails = Cut to tails
+floor-state-end_the_run = End the run
+floor-state-last_time = { LOWER($step) } last time
+floor-state-heads_cut = heads cut
+floor-state-hearts_cut = hearts cut
+floor-state-logged = , logged { $typed_at }
+floor-state-logged_twice = , logged twice
+
+# pages/enrol.js
+floor-enrol-the_code_is_missing = The code is missing. Scan it in the office, or type it.
+floor-enrol-letting_it_in_and = Letting it in, and fetching the vessels' cards.
+floor-enrol-is_let_in = { $name } is let in.
+floor-enrol-the_book_did_not = The book did not take this code. Ask the office for a new one.
+
+# pages/job.js
+floor-job-there_is_no_such = There is no such page. Go back to Today.
+floor-job-this_page_is_not = This page is not on the phone yet. It comes by itself the next time the phone reaches the book; until then, log from the vessel's card.
+floor-job-not_here_yet = Not here yet
+
+# pages/log.js
+floor-log-not_on_this_phones = not on this phone's list
+
+# pages/more.js
+floor-more-note = Note
+floor-more-to_the_next_shift = to the next shift
+floor-more-instrument = Instrument
+floor-more-check_it = check it
+floor-more-bottles = Bottles
+floor-more-count_them = count them
+floor-more-cases = Cases
+floor-more-out_or_back = out or back
+floor-more-in_from_another_site = in from another site
+floor-more-stock = Stock
+floor-more-count_it_in_a = count it in a round
+floor-more-your_glasses = your glasses
+floor-more-laboratory = Laboratory
+floor-more-of_bottled_spirit = of bottled spirit
+floor-more-the_curves = the curves
+floor-more-the_jobs = the jobs
+floor-more-the_reader_of_labels = the reader of labels
+floor-more-log_without_a_vessel = Log without a vessel
+floor-more-nobody_chosen = Nobody chosen
+floor-more-who_logs = who logs
+floor-more-no_name_yet = No name yet
+floor-more-let_in = let in
+floor-more-gloves_buzz_voice = gloves, buzz, voice
+floor-more-desk = Desk
+floor-more-needs_signal = needs signal
+floor-more-put_the_phone_down = Put the phone down
+floor-more-not_on_this_phone = Not on this phone yet: { $awaited }. Keep the app open with signal for a minute.
+floor-more-as_you_like_it = As you like it
+floor-more-units = Units
+floor-more-metric = metric
+floor-more-us = US
+floor-more-decimal_mark = Decimal mark
+floor-more-as_the_house = as the house
+floor-more-keys = Keys
+floor-more-large_keys = large keys
+floor-more-phone_keyboard = phone keyboard
+floor-more-light = Light
+floor-more-as_the_phone = as the phone
+floor-more-dark = dark
+floor-more-light_2 = light
+floor-more-put_cellarslate_on_the = Put Cellarslate on the home screen
+floor-more-put_cellarslate_on_the_2 = Put Cellarslate on the home screen (Share, then Add to Home Screen): the phone then keeps the slate for longer.
+
+# pages/run.js
+floor-run-the_run_in_full = The run in full could not be shown; the sheet stands without it.
+floor-run-no_run_is_known = No run is known on this phone for { $mark }. Charge the still first; or read now, and the book joins it to its run.
+floor-run-charge = Charge
+floor-run-heat_on = Heat on
+floor-run-first_drop = First drop
+floor-run-other_event = Other event
+floor-run-still_opened = Still opened
+floor-run-balance_and_yield = Balance and yield
+floor-run-charge_again = Charge again
+floor-run-switch_the_receiver_first = switch the receiver first
+floor-run-event = Event
+floor-run-log_the_cut = Log the cut
+
+# pages/scan.js
+floor-scan-the_reader_of_labels = The reader of labels is not on this phone yet: it comes with the next signal. Type the mark.
+
+# pages/slate.js
+floor-slate-not_let_in_yet = not let in yet
+floor-slate-handed_in = handed in { $handed_in_at }
+floor-slate-nothing_handed_in_yet = nothing handed in yet
+floor-slate-handing_in = handing in
+floor-slate-book_busy = book busy
+floor-slate-wants_a_look = Wants a look
+floor-slate-waiting = Waiting
+floor-slate-put_aside_not_in = Put aside, not in the book
+floor-slate-in_the_book = In the book
+floor-slate-handing_in_2 = Handing in
+floor-slate-hand_in_now = Hand in now
+floor-slate-entries_wait = { PLURAL($count) ->
+    [one] { $count } entry waits
+   *[other] { $count } entries wait
+  } on this phone.
+floor-slate-nothing_waits = Nothing waits.
+floor-slate-all_in_the_book = All in the book.
+floor-slate-handing_in_3 = Handing in{ $in }.
+floor-slate-of_are_in = : { $done } of { $asked } are in
+floor-slate-the_book_does_not = The book does not know this phone yet. Let it in; they then hand themselves in.
+floor-slate-they_are_safe_here = They are safe here and hand themselves in when the book answers.
+floor-slate-lines_want_a_look = { PLURAL($count) ->
+    [one] { $count } line wants
+   *[other] { $count } lines want
+  } a look.
+floor-slate-entries_put_aside = { PLURAL($count) ->
+    [one] { $count } entry was
+   *[other] { $count } entries were
+  } put aside.
+floor-slate-entries_handed_in = { PLURAL($count) ->
+    [one] { $count } entry was
+   *[other] { $count } entries were
+  } handed in just now.
+floor-slate-keeping_it_safe = Keeping it safe
+floor-slate-storage_is_kept = storage is kept
+floor-slate-storage_may_be_cleared = storage may be cleared
+floor-slate-load_a_saved_slate = Load a saved slate
+floor-slate-a_saved_slate_can = A saved slate can be loaded on any phone, at any later time. The book takes each entry once.
+floor-slate-entries_on_this_slate = { PLURAL($count) ->
+    [one] { $count } entry is
+   *[other] { $count } entries are
+  } on this slate now.{ $known }
+floor-slate-were_here_already = { " " }{ $known } were here already.
+
+# pages/today.js
+floor-today-the_book_has_no = The book has no vessels yet. The office puts them in; they then come here by themselves.
+floor-today-the_book_does_not = The book does not know this phone yet.
+floor-today-no_cards_on_this = No cards on this phone yet. They come with the first hand-in.
+floor-today-you_can_scan_and = You can scan and log already; it all waits here.
+floor-today-run = { $what } run { $name }
+floor-today-read = { " " }· read { $last }
+floor-today-true = { $sign } true
+floor-today-the_book_asks = The book asks
+floor-today-last_remarks = Last remarks
+floor-today-all_vessels = All vessels
+floor-today-find_by_mark_name = Find by mark, name or what it holds
+floor-today-no_vessel_here_is = No vessel here is called that.
+floor-today-elsewhere = Elsewhere
+
+# pages/vessel.js
+floor-vessel-no_mark = no mark
+floor-vessel-not_known_here = not known here
+floor-vessel-this_phone_knows_no = This phone knows no vessel with this mark. Hand in once with signal; the book may know it by now.
+floor-vessel-at = At { $mark }:{ " " }
+floor-vessel-note_it = Note it
+floor-vessel-scan_again = Scan again
+floor-vessel-open_queries = Open queries
+floor-vessel-filled = Filled { $since }.
+floor-vessel-nothing_logged_here_yet = Nothing logged here yet.
+floor-vessel-the_book_is_still = The book is still working out what late entries change here.
+floor-vessel-as_the_book_had = As the book had it { $fresh }.
+floor-vessel-the_book_has_not = The book has not been asked yet.
+floor-vessel-readings_without_a_charge = Readings without a charge
+floor-vessel-how_much_water = How much water
+floor-vessel-bottling_line = Bottling line
+floor-vessel-more_to_log = More to log
+floor-vessel-what_to_log = What to log
+
+# pages/who.js
+floor-who-logs_now = { $name } logs now.
+floor-who-logs = { $name } logs
+floor-who-no_names_on_this = No names on this phone yet.
+floor-who-they_come_with_the = They come with the first hand-in. Until then entries are logged without a name.
+floor-who-as = As
+floor-who-no_signal_so_this = No signal, so this PIN was not looked at. What you log is asked about.
+
+# shell/cautions.js
+floor-cautions-carbon_dioxide_lies_low = Carbon dioxide lies low and has no smell. At 5000 ppm leave, ventilate, tell the supervisor.
+floor-cautions-stay_outside_the_line = Stay outside the line unless this phone is rated and your site allows it. Read later? Give it its own minute.
+floor-cautions-a_hydrometer_cannot_see = A hydrometer cannot see methanol. Nose first; a laboratory knows.
+floor-cautions-hot_and_under_pressure = Hot, and under pressure if a path blocks. Never leave a running still.
+floor-cautions-never_lift_a_full = Never lift a full cask by hand.
+floor-cautions-no_one_enters_a = No one enters a vessel without a permit and someone outside.
+
+# shell/frame.js
+floor-frame-no_signal = no signal
+floor-frame-not_the_book = not the book
+floor-frame-to_look_at = { $attention } to look at
+floor-frame-on_slate = { $waiting } on slate
+
+# shell/inunits.js
+floor-inunits-true_at_20_c = true at 20 °C
+floor-inunits-true_at_60_f = true at 60 °F
+
+# shell/linesheet.js
+floor-linesheet-wrong_vessel = wrong vessel
+floor-linesheet-logged_twice = logged twice
+floor-linesheet-open_put_it_right = Open { $kind }, { $line }: put it right or take it back
+floor-linesheet-why_it_stays_legible = Why? It stays legible, struck through, and counts no more.
+floor-linesheet-that_could_not_be = That could not be kept. Try again.
+
+# shell/scanfor.js
+floor-scanfor-what_the_camera_sees = What the camera sees
+floor-scanfor-back_to_the_form = Back to the form
+
+# shell/slatelines.js
+floor-slatelines-taken_back = taken back
+floor-slatelines-refused = refused
+floor-slatelines-clash = clash
+floor-slatelines-the_book_has_another = The book has another entry under this one's name. Both are kept; the distiller decides.
+floor-slatelines-the_book_cannot_read = The book cannot read it.
+floor-slatelines-book_no = Book no. { $book_no }
+floor-slatelines-hand_in_again = Hand in again
+floor-slatelines-i_have_read_it = I have read it
+
+# shell/takebackbar.js
+floor-takebackbar-taken_back_at_once = taken back at once
+floor-takebackbar-that_could_not_be = That could not be kept. Take it back on its own line.
+
+# shell/typemark.js
+floor-typemark-letters_digits_and_the = Letters, digits and the last character after the dash.
+floor-typemark-the_last_character_is = The last character is missing. Type it too, or tap the mark that is on the label.
+floor-typemark-a_right_mark_but = A right mark, but not of a vessel this phone knows.
+
+# shell/words.js
+floor-words-on_the_slate_wait = On the slate. { $waiting } wait on this phone.
+floor-words-on_the_slate_it = On the slate. It waits on this phone.
+floor-words-batch = batch { $name }
+floor-words-at = at { $strength_pct }
+floor-words-just_now = just now
+floor-words-min_ago = { $minutes } min ago
+floor-words-h_ago = { $minutes } h ago
+floor-words-days_ago = { $minutes } days ago
+
+# slate/ask.js
+floor-ask-the_book_did_not = The book did not answer in time.
+floor-ask-the_book_cannot_be = The book cannot be reached from here.
+floor-ask-something_else_answered_not = Something else answered, not the book: perhaps this network wants a sign-in first.
+
+# slate/db.js
+floor-db-this_phones_storage_is = This phone's storage is full, so nothing was kept. Free some space, or save the slate to a file and hand it in.
+floor-db-a_newer_cellarslate_has = A newer Cellarslate has the slate open. Close the other tabs, then open this page again.
+floor-db-an_older_cellarslate_is = An older Cellarslate is open in another tab. Close it; the slate opens then.
+floor-db-this_browser_does_not = This browser does not let the slate keep anything ({ $name }). Leave private browsing, or use another browser.
+
+# slate/device.js
+floor-device-clock_off = This phone's clock is { $span } { $side ->
+    [ahead] ahead of
+   *[behind] behind
+  } the book's. Set it right; what is logged keeps its times.
+floor-device-the_browser_has_promised = The browser has promised to keep the slate.
+floor-device-the_browser_may_clear = The browser may clear the slate when storage runs short or the app lies unused. Install the app, and hand in often.
+
+# slate/handin.js
+floor-handin-this_entry_is_too = This entry is too large for the book. Shorten its remark and log it again; this one stays here.
+floor-handin-the_answer_was_not = The answer was not one of the book's receipts.
+floor-handin-the_slate_keeps_everything = The slate keeps everything and tries again.
+floor-handin-something_failed = Something failed.
+floor-handin-this_phone_must_be = This phone must be let in again. Nothing is lost; the slate keeps everything.
+
+# slate/who.js
+floor-who-nobody_here_has_the = Nobody here has the code { $code }. Pick your name from the list.
+floor-who-type_your_pin = Type your PIN.
+floor-who-that_is_not_this = That is not this person's PIN. Try again.
+
+# ui/charts.js
+floor-charts-the_curve_could_not = The curve could not be drawn; its figures are shown.
+
+# ui/charttable.js
+floor-charttable-one_row_in = { " " }One row in { $step }.
+floor-charttable-expected = expected
+floor-charttable-at = { $y } at { $x }{ $unit }
+floor-charttable-to = , to{ " " }
+floor-charttable-to_2 = { $label }: { $from } to { $to }{ $unit }.
+floor-charttable-at_2 = { $label } at { $x }{ $unit }.
+floor-charttable-at_3 = { $label } at { $y }.
+
+# ui/format.js
+floor-format-day = day { $start }
+floor-format-yesterday = yesterday
+floor-format-days_ago = { $days } days ago
+
+# ui/keypad.js
+floor-keypad-erase = Erase
+floor-keypad-plus_or_minus = Plus or minus
+floor-keypad-unit = unit
+floor-keypad-key_key_side = key key--side
+floor-keypad-decimal_comma = Decimal comma
+floor-keypad-decimal_point = Decimal point
+floor-keypad-units = units
+floor-keypad-swap = swap { $text }
+
+# ui/notice.js
+floor-notice-later = Later
+floor-notice-a_newer_cellarslate_is = A newer Cellarslate is ready. Nothing on the slate is touched.
+floor-notice-use_it_now = Use it now
+
+floor-badge = { $weight ->
+    [stop] stop
+    [ask] ask
+    [entered] entered
+    [waiting] waiting
+   *[note] note
+  }
+floor-may_stay_empty = (may stay empty)
+floor-litres = litres
+floor-gallons = gallons
+floor-part = { $part ->
+    [hearts] hearts
+    [tails] tails
+    [low_wines] low wines
+   *[heads] heads
+  }
+floor-state-receiver = { $state ->
+    [open] open
+    [closed] closed
+   *[waiting] waiting
+  }
+# Why what was typed or scanned is no mark.
+floor-bad_mark = { $why ->
+    [empty] Type the mark on the label, such as F3-8.
+    [foreign] This code is not one of ours. Scan the label on the vessel, or type its mark.
+    [characters] A mark has only letters A to Z and digits 0 to 9. Read the label again.
+    [too_short] A mark has a code and a check character, such as F3-8. Type all of it.
+    [too_long] This is too long for a mark. Type the large print on the label.
+   *[check] { $mark } is no mark: a character is wrong, or the last one is missing. Read the label again.
+  }
+
+# How a label begins within a sentence: { $words } where nouns keep their capitals.
+floor-within_sentence = { LOWER($words) }
+
+floor-scanfor-scan = Scan: { $label }
+floor-takebackbar-just_logged = Just logged
+floor-keypad-name = Keypad
+floor-keypad-no_other_unit = No other unit
+
 ### A phone fetches what follows after its first install.
 
 pure = { UNITS() ->
@@ -894,6 +1356,866 @@ tasting_again = Tasting { $name } was opened before. The first opening counts.
 tasting_seal = This is not the key that { $name } was sealed with. Open it from its page at the desk.
 tasting_early = Opened with { $came } of { $sets } answers. The others will not count.
 tasting_cited = No opened tasting { $name } is in the book. Look at its name, or open it first.
+
+## The phone's own words, fetched after the rest.
+
+# shared by several pages
+floor-back = Back
+floor-check_bottles = Check bottles
+floor-now = now
+floor-one_less = One less
+floor-glass = Glass
+floor-spirit = Spirit
+floor-ferments = Ferments
+floor-readings_round = Readings round
+floor-regauge_round = Regauge round
+floor-tap_it_in_the = tap it in the list
+floor-all_places = All places
+floor-scan_the_next = Scan the next
+floor-skip = Skip
+floor-the_slate = The slate
+floor-as_casks_like_it = as casks like it
+floor-stock_count = Stock count
+floor-gravity = Gravity
+floor-cases_to = cases { $case_from } to { $case_to }
+floor-another = another
+floor-bottles = { $bottles } bottles
+floor-not_in_the_book = Not in the book
+floor-volume = Volume
+floor-scan = Scan
+floor-off = off
+floor-on = on
+floor-true_strength = True strength
+floor-best = best
+floor-waits_on_this_phone = , waits on this phone
+floor-read = read
+floor-heads = heads { $heads_l }
+
+# form/pinfirst.js
+floor-pinfirst-it_goes_into_the = It goes into the accounts
+
+# jobs/bottling/checks.js
+floor-checks-about_as_many_over = about as many over as under (27 CFR 19.356)
+floor-checks-100_on_average_76 = 100 on average (76/211/EEC, from memory)
+
+# jobs/bottling/line.js
+floor-line-bottling = Bottling
+floor-line-the_line = the line
+floor-line-fill_of_the_label = Fill, % of the label
+floor-line-label = label
+floor-line-least = least
+floor-line-most = most
+floor-line-strength = Strength, { $unit }
+floor-line-close_the_bottling = Close the bottling
+floor-line-outside_what_may_be = Outside what may be: set the filler, and look at the bottles since the last check.
+
+# jobs/bottling/view.js
+floor-view-the_line = The line
+floor-view-fill_average = Fill, average
+floor-view-of_the_label_last = % of the label, last { $last }
+floor-view-last_strength = Last strength
+floor-view-average = average { $mean } { $sign }
+floor-view-tank_fills = Tank fills
+floor-view-of_at_most = of { $size_l }, at most
+floor-view-checks_over_under = { PLURAL($count) ->
+    [one] { $count } check
+   *[other] { $count } checks
+  }{ $spread }; { $over } over, { $under } under the label.
+floor-view-spread = , spread { $spread }
+floor-view-next_check = Next check
+floor-view-the_first_take_bottles = The first. Take { $count } bottles off the line, weigh them, read their strength.
+floor-view-at_bottle = at bottle { $at_bottle }
+floor-view-as_the_house_wants = as the house wants it
+floor-view-bottles_filled = bottles filled
+floor-view-late = late
+floor-view-next_check_in = Next check in
+floor-view-the_next_check_was = The next check was due { $due_at }
+floor-view-next_check_2 = Next check { $due_at }
+floor-view-about = about
+floor-view-or = or
+floor-view-every_min = , every { $every_min } min
+floor-view-line = Line
+floor-view-type_the_bottles_filled = Type the bottles filled at two checks, and its speed stands here.
+floor-view-filled_the_next_count = { $filled } filled. The next count gives the speed.
+floor-view-an_hour = an hour
+floor-view-ends_about = Ends about
+floor-view-to = , { $soonest } to { $latest }
+floor-view-the_tank_is_through = The tank is through, by the count.
+floor-view-of_counted = { $filled } of { $bottles } counted{ $by }
+floor-view-about_by_now = , about { $expected } by now
+floor-view-cases_packed = Cases packed
+floor-view-one_more_than = One more than
+floor-view-bottles = { $per_case } bottles
+floor-view-bottles_in_a_case = Bottles in a case, to count cases by taps
+floor-view-each_bottle_full = Each bottle { $low } % full{ $high }, { $words }.{ " " }
+floor-view-or_more = { " " }or more
+floor-view-to_2 = { " " }to { $high }
+floor-view-strength_to_for_a = Strength { $low } to { $high } for a label of { $label_pct }.
+floor-view-by_the_cases = { $so_far } by the cases
+floor-view-empty_bottle_with_closure = Empty bottle with closure, g
+floor-view-bottle_full_g = Bottle { $n }, full, g
+floor-view-one_more_bottle = One more bottle
+floor-view-labels_and_closures_right = Labels and closures right
+floor-view-yes = yes
+floor-view-no = no
+floor-view-fill_by_hand_bottle = fill by hand, bottle size, what was done
+floor-view-bottle_size = Bottle size
+floor-view-l = L
+floor-view-done_if_wrong = Done if wrong
+floor-view-g = g
+floor-view-full = { $mean } % full
+floor-view-on_average_of = on average of { $fills }: { $fill }. { $words }
+floor-view-which_tank_runs_to = Which tank runs to the line?
+floor-view-no_tank_has_spirit = No tank has spirit in it, as far as this phone knows. Gauge the bottling tank first.
+
+# jobs/casks.js
+floor-casks-casks = Casks
+floor-casks-cask_is = Cask is
+floor-casks-now = now.
+
+# jobs/cellar/card.js
+floor-card-tasted_of_10 = Tasted { $tasted_at }: { $score } of 10.
+floor-card-gauges_of_this_fill = Gauges of this fill
+floor-card-casks_like_it = { $count } casks like it
+floor-card-such_a_size = such a size
+floor-card-a_year = % a year
+floor-card-lost_of_its_pure = { $name } lost { $share } % of its pure alcohol a year; { $like } lose { $low } to { $high }.
+
+# jobs/cellar/dial.js
+floor-dial-of = { $words } of { $high }
+
+# jobs/cellar/due.js
+floor-due-closed_the_still_is = Closed: the still is waited for.
+floor-due-ended_close_it_and = Ended: close it, and book the still.
+floor-due-not_read_since_it = Not read since it was filled.
+floor-due-casks_to_regauge = Casks to regauge
+floor-due-never_gauged_in_this = Never gauged in this fill.
+floor-due-casks_to_sample = Casks to sample
+floor-due-never_sampled = Never sampled.
+floor-due-casks_to_taste = Casks to taste
+floor-due-never_tasted = Never tasted.
+floor-due-last = Last { $last }.
+floor-due-every_months = { $title }, every { $months } months
+floor-due-check_due = { $title }: check { $late ->
+    [yes] was due
+   *[no] due
+  } { $date }.
+floor-due-instruments = Instruments
+floor-due-by_law = By law
+floor-due-the_three_reports_for = The three reports for { $month } are due by the 15th.
+floor-due-the_quarter_ends_count = The quarter ends: count the storage tanks.
+floor-due-count_of_bottled_stock = Count of bottled stock; the bureau has notice five business days before.
+
+# jobs/cellar/round.js
+floor-round-of = { $done } of { $cards }
+floor-round-of_done = { $done } of { $cards } done
+floor-round-another_of_round = Another { $noun ->
+    [tank] tank
+   *[cask] cask
+  }
+floor-round-place = Place
+floor-round-begin_a_new_round = Begin a new round
+floor-round-logged_another_reading_stands = Logged { $last }. Another reading stands beside it.
+floor-round-log_it_next = Log it, next
+floor-round-next_of_round = Next { $noun ->
+    [tank] tank
+   *[cask] cask
+  }
+floor-round-is_not_on_this = { $mark } is not on this round: { $sort }.
+floor-round-it_is_a = it is a { $sort }
+floor-round-it_holds_nothing_as = it holds nothing, as far as the book knows
+floor-round-this_phone_knows_no = This phone knows no { $mark }. Type it on its own page when the phone has been in signal.
+floor-round-all_done = All { $count } { $noun ->
+    [tank] tanks
+   *[cask] casks
+  } are done.
+floor-round-none_to_go_to = No { $noun ->
+    [tank] tanks
+   *[cask] casks
+  } to go to: none holds anything, as far as this phone knows.
+
+# jobs/cellar/says.js
+floor-says-ended_three_equal_gravities = Ended: three equal gravities since { $day }. Book the still.
+floor-says-not_moving_and_not = Not moving and not finished. Look at temperature, acid and yeast food.
+floor-says-it_has_hardly_begun = It has hardly begun to fall: no day yet.
+floor-says-no_day_yet_it = No day yet: it takes four readings.
+floor-says-to = { " " }({ $low } to { $high })
+floor-says-ends_about_near_three = Ends about { $day }{ $span }, near { $end_gravity }. Three equal gravities decide.
+floor-says-much_at_a_usual = Much, at a usual strength: a leak? Look at hoops, heads, bung and floor.
+floor-says-the_weight_is_usual = The weight is usual, the strength odd. Read the glass again.
+floor-says-weight_and_strength_are = Weight and strength are both odd. Is it the right cask?
+floor-says-a_cask_cannot_gain = A cask cannot gain. Weigh and read again.
+floor-says-to_2 = { $low } to { $high }
+floor-says-casks_like_it_compared = casks like it { $span } ({ $count } compared)
+floor-says-such_a_size = such a size { $span }
+floor-says-first_gauge_of_this = First gauge of this fill, or too soon for a rate; { $like } % a year.
+floor-says-a_year = a year; { $like }.
+floor-says-a_year_2 = a year; { $like }. { $words }
+
+# jobs/cellar/tasting.js
+floor-tasting-fruit = fruit
+floor-tasting-stone = stone
+floor-tasting-almond = almond
+floor-tasting-blossom = blossom
+floor-tasting-spice = spice
+floor-tasting-green = green
+floor-tasting-sharp = sharp
+floor-tasting-glue = glue
+floor-tasting-smoke = smoke
+floor-tasting-dust = dust
+floor-tasting-words_of_the_house = Words of the house
+floor-tasting-words_to_tap = Words to tap
+floor-tasting-take_off = take off { $name }
+floor-tasting-take_off_2 = take off
+floor-tasting-may_stay_empty = may stay empty
+floor-tasting-log = Log: { $words }
+
+# jobs/duelist.js
+floor-duelist-rounds = Rounds
+floor-duelist-taste = Taste
+
+# jobs/ferments.js
+floor-ferments-mash = Mash
+floor-ferments-last_read = Last read { $last }.
+floor-ferments-not_read_yet = Not read yet.
+
+# jobs/goods/counter.js
+floor-counter-one_more = One more
+floor-counter-10_ten_more = +10, ten more
+floor-counter-count = count
+floor-counter-keys = keys
+
+# jobs/goods/dress.js
+floor-dress-or_type_it = or type it
+floor-dress-of_to = of { $case_from } to { $case_to }
+floor-dress-from = { $cases } from { $dressed }
+floor-dress-to = { $from } to { $to }
+floor-dress-to_stand = to { $to } stand
+floor-dress-follows_the_last = follows the last
+floor-dress-as_before = as before
+floor-dress-of = { $cases } of { $per_case }
+floor-dress-by_the_cases_of = by the cases of the line
+floor-dress-vessels = { $count } vessels
+floor-dress-as_the_book_has = as the book has it
+floor-dress-more_than_there_are = ; { $left } more than there are
+floor-dress-left = ; { $per_case } left
+
+# jobs/goods/round.js
+floor-round-bottled_goods = bottled goods
+floor-round-elsewhere = elsewhere
+floor-round-of_done_2 = { $done } of { $items } done
+floor-round-none = None
+floor-round-empty = Empty
+floor-round-what_says_it_on = What says it on it?
+floor-round-type_what_it_says = Type what it says on it.
+floor-round-next_vessel = Next vessel
+floor-round-this_round_has_no = This round has no { $mark }. If it is not in the book at all, say so under "Another".
+floor-round-left = { $open } left
+floor-round-all_done_2 = all done
+floor-round-type_who_counted_name = Type who counted, name and title.
+floor-round-counts_on_slate = { PLURAL($count) ->
+    [one] { $count } count
+   *[other] { $count } counts
+  } on the slate.
+
+# jobs/goods/roundview.js
+floor-roundview-where = Where
+floor-roundview-one_place_after_another = One place after another. You are not told what the book expects; the differences stand at the end, and you sign what you counted.
+floor-roundview-nothing_to_count_as = Nothing to count, as far as this phone knows: no tank, cask or bottle is on its cards.
+floor-roundview-of_counted = { $done } of { $items } counted
+floor-roundview-left = { $done } left
+floor-roundview-another_or_the_end = Another, or the end
+floor-roundview-in_this_round = In this round
+floor-roundview-to_the_differences = To the differences
+floor-roundview-cask = Cask
+floor-roundview-it_should_stand_at = It should stand at
+floor-roundview-the_book_has = The book has
+floor-roundview-no_place = no place
+floor-roundview-for_it = for it
+floor-roundview-it_stands_elsewhere = It stands elsewhere
+floor-roundview-type_the_place = type the place
+floor-roundview-place_as_its_label = Place, as its label says
+floor-roundview-not_here = Not here
+floor-roundview-it_is_here = It is here
+floor-roundview-count = Count
+floor-roundview-by_weight_or_corrected = By weight, or corrected
+floor-roundview-and_a_remark = and a remark
+floor-roundview-counted_next = Counted, next
+floor-roundview-what_it_says_on = What it says on it
+floor-roundview-where_it_stands = Where it stands
+floor-roundview-differences = Differences
+floor-roundview-differences_from_the_book = Differences from the book
+floor-roundview-as_the_book_has = As the book has it
+floor-roundview-not_counted = Not counted
+floor-roundview-sign = Sign
+floor-roundview-counted_by_name_and = Counted by, name and title
+floor-roundview-each_count_goes_into = { $lead }Each count goes into the book as it was read, at its own minute. A difference stays a question there until somebody answers it.
+floor-roundview-signed_under_penalties_of = Signed under penalties of perjury: true, correct and complete as far as I know (27 CFR 19.45, 19.623; look at today's text).{ " " }
+floor-roundview-nothing_is_counted_yet = Nothing is counted yet.
+floor-roundview-another_place = Another place
+floor-roundview-go_on_counting = Go on counting
+floor-roundview-sign_and_log = Sign and log { PLURAL($count) ->
+    [one] the count
+   *[other] { $count } counts
+  }
+floor-roundview-count_again = Count again
+floor-roundview-nothing_where_it_should = Nothing where it should be. Look for it at once; tell who must be told.
+floor-roundview-not_in_the_book = not in the book
+floor-roundview-at = { $litres } at { $strength_pct }
+floor-roundview-at_2 = at { $place }
+floor-roundview-here = here
+floor-roundview-book = book { $bottles }
+floor-roundview-book_2 = book { $place }{ $lpa_l }
+floor-roundview-book_3 = book { $litres }{ $strength_pct }
+floor-roundview-at_3 = { $litres } at{ " " }
+floor-roundview-book_empty = book empty
+
+# jobs/goods/stock.js
+floor-stock-loose = { $loose } loose
+floor-stock-none_left = none left
+
+# jobs/helps/aloud.js
+floor-aloud-degrees = degrees
+floor-aloud-degrees_fahrenheit = degrees Fahrenheit
+floor-aloud-percent = percent
+floor-aloud-litres = litres
+floor-aloud-kilos = kilos
+floor-aloud-grams = grams
+floor-aloud-brix = brix
+floor-aloud-gallons = gallons
+floor-aloud-pounds = pounds
+floor-aloud-minus = minus{ " " }
+
+# jobs/helps/gloves.js
+floor-gloves-more_fields = { PLURAL($count) ->
+    [one] { $count } more field
+   *[other] { $count } more fields
+  }
+
+# jobs/helps/listening.js
+floor-listening-the_microphone_is_not = The microphone is not allowed here. Allow it in the browser's settings for this site, or type.
+floor-listening-no_figure_was_heard = No figure was heard. Say it again, or type it.
+floor-listening-heard_no_figure_say = Heard “{ $heard }”: no figure. Say it again, or type it.
+floor-listening-heard_but_this_box = Heard “{ $heard }”, but this box takes { $symbol }.
+floor-listening-or = { " " }or{ " " }
+
+# jobs/helps/settings.js
+floor-settings-of_this_phone_alone = of this phone alone
+floor-settings-voice_and_ear_are = Voice and ear are the phone's own: nothing that is said leaves it.
+floor-settings-its_icon_shows_how = Its icon shows how many entries wait, once it is on the home screen.
+floor-settings-what_waits_is_handed = What waits is handed in after the app was closed too, when a network comes.
+floor-settings-gloves = Gloves
+floor-settings-larger_keys_fewer_boxes = larger keys, fewer boxes
+floor-settings-buzz = Buzz
+floor-settings-when_it_is_logged = when it is logged, and for a question
+floor-settings-read_aloud = Read aloud
+floor-settings-figures_just_typed_and = figures just typed, and questions
+floor-settings-gravity_1_031 = Gravity: 1.031
+floor-settings-speak_figures = Speak figures
+floor-settings-into_the_box_your = into the box; your tap logs them
+floor-settings-fetch_the_language_for = Fetch the language for it
+floor-settings-it_is_on_this = It is on this phone now.
+floor-settings-it_could_not_be = It could not be fetched. Try again with signal.
+
+# jobs/note/note.js
+floor-note-cap_pushed_down = Cap pushed down.
+floor-note-cooling_is_on = Cooling is on.
+floor-note-smells_odd = Smells odd.
+floor-note-read_it_first = Read it first.
+floor-note-charged_not_heated = Charged, not heated.
+floor-note-rinse_it_first = Rinse it first.
+floor-note-still_warm = Still warm.
+floor-note-receivers_are_empty = Receivers are empty.
+floor-note-weeps_a_little = Weeps a little.
+floor-note-bung_is_loose = Bung is loose.
+floor-note-do_not_move_it = Do not move it.
+floor-note-weigh_it_again = Weigh it again.
+floor-note-it_rests_do_not = It rests. Do not stir.
+floor-note-it_is_cloudy = It is cloudy.
+floor-note-valve_is_shut = Valve is shut.
+floor-note-lid_is_off = Lid is off.
+floor-note-look_at_it_first = Look at it first.
+floor-note-not_finished = Not finished.
+floor-note-cleaned = Cleaned.
+floor-note-out_of_order = Out of order.
+floor-note-all_as_usual = All as usual.
+floor-note-ready_words = Ready words
+floor-note-pin_it_to = Pin it to { $mark }
+floor-note-leave_it_for_the = Leave it for the next shift
+floor-note-from = From { $name }.
+floor-note-pinned_to = Pinned to
+floor-note-for_the_next_shift = For the next shift
+floor-note-it_stands_under_today = It stands under Today. { $from }
+floor-note-pinned_to_2 = Pinned to { $mark }
+floor-note-whoever_opens_it_reads = Whoever opens it reads it. { $from }
+floor-note-there_already = There already
+floor-note-pin_it_to_a = Pin it to a vessel
+
+# jobs/reduce/aim.js
+floor-aim-target_as_its_label = Target: as its label says.
+floor-aim-target_as_aimed_at = Target: as aimed at here, { $date }.
+floor-aim-target_as_last_in = Target: as last in { $name }, { $other }. Look whether it is this label.
+
+# jobs/reduce/picture.js
+floor-picture-in_the_tank_and = { $litres } in the tank and { $kg } of water make { $dip20_l } at { $strength_pct }: { $shrinks_l } less than the sum.
+floor-picture-at = { $dip20_l } at { $strength_pct }
+floor-picture-less_than_the_sum = { $shrinks_l } less than the sum. No loss.
+floor-picture-of_water = { $kg } of water
+floor-picture-by_the_can_at = { $can_l } by the can at { $water_temp_c }
+floor-picture-in_the_tank = { $litres } in the tank
+floor-picture-it_takes = It takes { $most }.
+floor-picture-would_be_too_much = { $over } would be too much: move some first.
+floor-picture-about_mixed = about { $figure } mixed
+floor-picture-water = water
+floor-picture-spirit = spirit
+floor-picture-water_at_spirit_at = Water at { $water_temp_c }, spirit at { $temp_c }, mixed about { $figure } { $unit }, { $off } to { $off_2 }; without heat of mixing { $calm }.
+floor-picture-target = { $target_pct } target
+floor-picture-sum = sum { $sum_pct }
+floor-picture-read = read { $read_pct }
+floor-picture-target_by_the_sum = Target { $target_pct }, by the sum { $sum_pct }, read { $read_pct } { $unit }.
+
+# jobs/reduce/reduce.js
+floor-reduce-target = Target
+floor-reduce-spirit_is_at = Spirit is at
+floor-reduce-water_is_at = Water is at
+floor-reduce-with_what_waits_here = , with what waits here
+floor-reduce-reduce = Reduce
+floor-reduce-how_much_water = how much water
+floor-reduce-measured = Measured
+floor-reduce-are_in = { $plan } are in
+floor-reduce-water_in = Water in
+
+# jobs/reduce/view.js
+floor-view-what_it_should_be = What it should be
+floor-view-a_tenth_less = A tenth less
+floor-view-a_tenth_more = A tenth more
+floor-view-in_goes = In goes
+floor-view-or_the_plain_form = or the plain form
+floor-view-in_how_many_goes = In how many goes
+floor-view-the_plain_form = The plain form
+floor-view-type_the_strength_it = Type the strength it should have.
+floor-view-at = at { $temp_c }
+floor-view-of_water = { $unit } of water
+floor-view-for = ± { $doubt_kg } for ± { $at }
+floor-view-what_the_tank_should = What the tank should read then
+floor-view-dip = Dip, { $unit }
+floor-view-as_wanted_no_water = As wanted: no water is needed.
+floor-view-pour = Pour { $plan }{ $rest }
+floor-view-first = { " " }first.
+floor-view-stir_let_it_stand = Stir, let it stand until it stops warming, read{ $rest }. One { $unit } is { $per } { $one }.
+floor-view-once_more = { " " }once more
+floor-view-then_the_rest = , then the rest
+floor-view-planned_by = Planned by { $person }, { $planned }: { $name }, { $target_pct }{ $water }.
+floor-view-with_of_water = { " " }with { $water_kg } of water
+floor-view-step_by_step = Step by step
+floor-view-then_rest = { $water_kg }, then rest
+floor-view-mixing_warms_it_by = Mixing warms it by about { $warms_c } { $unit }. Let it cool and rest, a day at least, before glass and dip.
+floor-view-it_may_cloud_at = It may cloud at this strength, the more the colder. Go slowly, rest, and filter cold if it does.
+floor-view-a_long_way_down = A long way down in one go. Two or three goes with a rest between cloud less.
+floor-view-water_went_in = Water went in
+floor-view-measured_after_the_rest = Measured after the rest
+floor-view-another_minute_a_remark = another minute, a remark
+floor-view-points = { $off_pct } points
+floor-view-as_wanted = As wanted.
+floor-view-too_weak_spirit_has = { $off } too weak. Spirit has to go in; water cannot come out.
+floor-view-too_strong_of_water = { $off } too strong: { $trim_kg } of water more.
+floor-view-the_dip_agrees_with = The dip agrees with the sum.
+floor-view-dip_off_sum = The dip is { $litres } { $side ->
+    [under] under
+   *[over] over
+  } the sum: look at it again.
+floor-view-true = { $measured_pct } true.
+floor-view-which_tank = Which tank?
+floor-view-no_tank_has_spirit_2 = No tank has spirit in it, as far as this phone knows. Gauge the tank first.
+
+# jobs/run/after.js
+floor-after-after_the_run = After the run
+floor-after-this_phone_knows_no = This phone knows no run of that still that is over.
+floor-after-the_balance_comes_when = The balance comes when hearts or low wines are gauged.
+floor-after-balance = Balance
+floor-after-from_100 = { $amount } from 100 { $unit }
+floor-after-less_than_60_of = Less than 60 % of the flat rate: look at fruit, ferment and balance.
+floor-after-more_than_one_and = More than one and a half times the flat rate: look at the weights and the gauges.
+floor-after-yield = Yield
+floor-after-of_wash_of_fruit = , { $per_100_l } of wash; { $kg } of fruit by its share of the ferment.
+floor-after-official_flat_rate_for = Official flat rate for { $name }, from 100 L of mash: { $de_l } L in Germany{ $austria }. Flat rates are safe averages, no targets.
+floor-after-in_austria = , { $at_l } in Austria
+floor-after-charged = Charged, { $sign }
+floor-after-hearts = Hearts, { $sign }
+floor-after-hearts_share = Hearts' share
+floor-after-hearts_cut_at = Hearts cut at, { $unit }
+floor-after-took = Took
+floor-after-from_100_2 = From 100 { $unit }, { $sign }
+floor-after-beside_the_runs_before = Beside the runs before
+floor-after-runs_side_by_side = Runs side by side
+floor-after-best_run = Best run
+floor-after-marked_as_the_best = Marked as the best run of { $what }
+floor-after-by = by { $person }, { $best }{ $waiting }{ $why }.
+floor-after-best_run_2 = Best run?
+floor-after-best_of_so_far = Best of { $what } so far: { $name }{ $why }.
+floor-after-no_run_of_is = No run of { $what } is marked yet.
+floor-after-later_runs_are_drawn = Later runs are drawn over the best.
+floor-after-why = Why
+floor-after-mark_this_run_as = Mark this run as the best
+
+# jobs/run/balance.js
+floor-balance-heads = heads
+floor-balance-stillage = stillage
+floor-balance-not_accounted_for = { $open } ({ $share }) not accounted for
+floor-balance-more_than_went_in = { $open } ({ $share }) more than went in
+floor-balance-in_out_usual_is = In { $charged }, out { $open }: { $rest }.{ $stillage_pct } Usual is 0.5 to 2 %.
+floor-balance-stillage_was_not_read = { " " }Stillage was not read: taken as { $stillage_pct }.
+floor-balance-in = in { $charged }
+floor-balance-out = out { $open }
+floor-balance-pure_alcohol_of_the = Pure alcohol of the run
+
+# jobs/run/changes.js
+floor-changes-that_could_not_be = That could not be kept. Log it as another event.
+
+# jobs/run/curve.js
+floor-curve-true_strength_over_pure = True strength over pure alcohol collected
+floor-curve-l_pure_alcohol = L pure alcohol
+floor-curve-vapour_temperature_against_strength = Vapour temperature against strength{ $name }
+floor-curve-vapour_c = vapour °C
+floor-curve-usual_for_this_still = usual for this still
+floor-curve-usual = usual
+
+# jobs/run/cutparts.js
+floor-cutparts-i_switched_earlier = I switched earlier
+floor-cutparts-why_it_is_logged = Why it is logged now
+floor-cutparts-hands_full = hands full
+floor-cutparts-both_times_and_the = Both times and the reason stay legible.
+floor-cutparts-switched_logged = switched { $at }, logged { $at_2 }
+floor-cutparts-receiver_now_open = Receiver now open
+floor-cutparts-another_receiver = Another receiver
+floor-cutparts-by_its_mark = by its mark
+floor-cutparts-mark = Mark
+floor-cutparts-a_label_at_the = A label at the safe is read outside the line, or its mark typed.
+
+# jobs/run/due.js
+floor-due-part_to = { $part ->
+    [hearts] hearts
+    [tails] tails
+    [low_wines] low wines
+   *[heads] heads
+  } to { $strength }
+floor-due-part_to_last_time = { $part ->
+    [hearts] hearts
+    [tails] tails
+    [low_wines] low wines
+   *[heads] heads
+  } to { $strength } last time
+floor-due-the_sums_for_it = The sums for it come to this phone the next time it reaches the book.
+floor-due-read_the_flow_with = Read the flow with jug and watch, and it says when.
+floor-due-by_flow_times_minutes = { $litres } by flow times minutes.
+floor-due-by_the_plan = { $words }, by the plan
+floor-due-next_cut = Next cut
+floor-due-is_reached = { $words }: { $by } is reached.
+floor-due-nose_first = { $words } Nose first.
+floor-due-about = { $words } { $near }about { $minutes }
+floor-due-is_near = is near:{ " " }
+floor-due-to = , { $low } to { $high }
+floor-due-off_in_all_to = { $litres } off in all, { $low } to { $high }
+floor-due-without_earlier_runs = , without earlier runs
+floor-due-then_together = ; { $part } then { $strength_average_pct } together
+floor-due-strength_alone_the_nose = Strength alone; the nose decides.
+floor-due-on_earlier_runs_of = On earlier runs of this still { $kept } of { $tried } such forecasts held the cut.
+floor-due-was_expected_about = { $words } was expected about { $at }.
+floor-due-last_read = Last read { $at }.
+floor-due-read_now_nose_first = Read now; nose first.
+floor-due-no_flow_and_no = No flow and no dip read yet: with either, the sheet adds up what has run off.
+floor-due-so_far = { $part } so far { $litres }
+floor-due-at_together = at { $strength } together
+floor-due-to_by_off_in = to { $until }, by { $by }; { $litres } off in all
+floor-due-flow_times_minutes = flow times minutes
+floor-due-dips = dips
+floor-due-dip_of_flow_times = Dip of { $at }: { $got }; flow times minutes { $flowed }
+floor-due-they_agree = { $both }. They agree.
+floor-due-less_or_more_in_receiver = { $both }: { $off } % { $side ->
+    [less] less
+   *[more] more
+  } in the receiver, where { $most } % may be. Is another receiver open, or was a cut logged late?
+
+# jobs/run/far.js
+floor-far-large = Large
+floor-far-for_two_metres = for two metres
+floor-far-the_run_at_arms = The run at arm's length
+floor-far-close = Close
+floor-far-no_strength_yet = no strength yet
+floor-far-ago = , { $last } ago
+floor-far-next_reading = next reading { $at }, { $at_2 }
+floor-far-any_minute = any minute
+floor-far-reached = reached
+floor-far-expected_before_now = expected before now
+floor-far-turn_to = turn to { $to }
+floor-far-the_end = the end
+floor-far-in = { $what } in
+floor-far-any = any
+floor-far-minute = minute
+floor-far-no_plan_and_no = No plan and no run before: the nose says when.
+floor-far-is_reached = { $words } is reached
+floor-far-was_expected = was expected { $at }
+floor-far-between_and = between { $low } and { $high }
+floor-far-open_to = open, { $low } to { $high }
+floor-far-of_about = { $litres } of about { $all }
+floor-far-without_earlier_runs = without earlier runs
+
+# jobs/run/jug.js
+floor-jug-in_s = { $jug } in { $took } s
+floor-jug-the_jug_holds = The jug holds
+floor-jug-full = Full { $seconds }
+floor-jug-start_the_watch = Start the watch
+floor-jug-jug_and_watch = jug and watch
+
+# jobs/run/second.js
+floor-second-spirit_runs_at_above = Spirit runs at { $temp }, above { $warm_c }. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.
+floor-second-true_is_above_of = True { $at } is above { $true_strength } of { $last }. After the heads cut it only falls, unless plates or water were changed.
+floor-second-vapour_and_spirit_of = Vapour { $vapour } and spirit of { $at } do not go together: about { $wanted } is usual at that strength on this still. Look at both.
+
+# jobs/run/sheet.js
+floor-sheet-by_alcohol = By alcohol
+floor-sheet-by_time = By time
+floor-sheet-vapour = Vapour
+floor-sheet-the_curve_is_drawn = The curve is drawn
+floor-sheet-on_after_a_tap = on, after a tap
+floor-sheet-plan = Plan:
+floor-sheet-no_cut_plan_for = No cut plan for { $what } on this still yet.
+floor-sheet-this_fruit = this fruit
+floor-sheet-change_the_plan = Change the plan
+floor-sheet-make_a_plan = Make a plan
+floor-sheet-sound_near_a_cut = Sound near a cut
+floor-sheet-hearts_to = hearts to { $hearts_to_pct }
+floor-sheet-tails_to = tails to { $tails_to_pct }
+floor-sheet-for_on_this_still = For { $what }, on this still. The nose decides; the plan reminds.
+floor-sheet-the_fruit_named_below = the fruit named below
+
+# jobs/shared/hands.js
+floor-hands-who_logs = Who logs
+floor-hands-other = Other
+floor-hands-take_it = Take it
+
+# jobs/shared/pane.js
+floor-pane-vessels = Vessels
+
+# jobs/shared/places.js
+floor-places-stands_here = stands here
+floor-places-and_more = and { $others } more
+floor-places-free = free
+
+# jobs/tasting/tasting.js
+floor-tasting-set_of = set { $set_no } of { $mine }
+floor-tasting-your_answer_is_on = Your answer is on the slate.
+floor-tasting-set = { $name }, set { $set_no }
+
+# jobs/tasting/view.js
+floor-view-which_is_the_odd = Which is the odd one?
+floor-view-two_of_the_three = Two of the three are the same.
+floor-view-the_odd_one = the odd one
+floor-view-which_is_the_same = Which is the same as R?
+floor-view-r_stands_open_beside = R stands open beside the two.
+floor-view-the_same_as_r = the same as R
+floor-view-which_has_more_of = Which has more of it?
+floor-view-this_one = this one
+floor-view-tap_them_in_order = Tap them in order, the first one first.
+floor-view-tap_again_to_take = Tap again to take one out.
+floor-view-guessing = guessing
+floor-view-fairly = fairly
+floor-view-quite = quite
+floor-view-nose = nose
+floor-view-mouth = mouth
+floor-view-finish = finish
+floor-view-hotter = hotter
+floor-view-wood = wood
+floor-view-softer = softer
+floor-view-nose_first_a_small = Nose first, a small sip, and spit. Water between. At most four sets, then rest; nobody drives or works at a still after it.
+floor-view-place = place { $code }
+floor-view-taste_left_to_right = { $how } Taste left to right, water between. You may go back. A guess is an answer too.
+floor-view-glasses_left_to_right = Glasses, left to right
+floor-view-how_sure = How sure?
+floor-view-what_gave_it_away = What gave it away? (may)
+floor-view-the_codes_are_drawn = The codes are drawn anew for each taster. This phone does not know what they hold.
+floor-view-of_in_order = { $order } of { $codes } in order
+floor-view-name_a_glass = Name a glass
+floor-view-log = Log: { $order }
+floor-view-is = { $picked } is { $named }
+floor-view-which_tasting_stands_before = Which tasting stands before you?
+floor-view-all_your_sets_are = All your sets are answered. Say nothing of them until it is opened at the desk.
+floor-view-no_glasses_wait_for = No glasses wait for you. A tasting is set out at the desk; its codes come with the next cards.
+
+# jobs/timers/ring.js
+floor-ring-set_for = { $at }: set for { $at_2 }.
+floor-ring-set_for_2 = Set for { $at }.
+floor-ring-set_for_3 = set for { $at }{ $more }
+floor-ring-more = { " " }· { $due } more
+floor-ring-read = Read
+floor-ring-min_more = { $minutes } min more
+floor-ring-drop_the_reminder = Drop the reminder
+floor-ring-drop = Drop
+
+# jobs/timers/show.js
+floor-show-next = Next
+floor-show-reading = reading
+floor-show-remind_me = Remind me
+floor-show-next_reading = next reading
+floor-show-reminders = Reminders
+floor-show-due = due
+floor-show-when_is_to_be = When is { $name } to be read?
+floor-show-set_for = Set for
+floor-show-min_after_each_reading = ; { $minutes } min after each reading
+floor-show-at = At
+floor-show-set_it = Set it
+floor-show-minutes_begin_anew_with = Minutes begin anew with each reading.{ " " }
+floor-show-no_reminder = No reminder
+floor-show-rings_while_cellarslate_is = Rings while Cellarslate is open on this phone.
+floor-show-rings_while_cellarslate_is_2 = Rings while Cellarslate is open; behind other apps the phone shows a notice.
+floor-show-rings_while_cellarslate_is_3 = Rings while Cellarslate is open. The phone will ask whether it may show a notice too.
+
+# jobs/timers/times.js
+floor-times-in_h = In { $hour } h
+floor-times-this_evening = This evening
+floor-times-late_this_evening = Late this evening
+floor-times-tomorrow_morning = Tomorrow morning
+floor-times-in = in { $span }
+floor-times-due_now = due now
+floor-times-over = { $left } over
+floor-times-yesterday = yesterday{ " " }
+floor-times-tomorrow = tomorrow{ " " }
+floor-times-next_reading = Next reading{ $name }
+floor-times-of = { " " }of { $name }
+
+# jobs/vessel/stand.js
+floor-stand-as_it_stands = As it stands
+floor-stand-pure_alcohol = Pure alcohol
+floor-stand-as_of = as of { $date }
+floor-stand-with_what_waits_here = with what waits here
+floor-stand-how_full_is_not = how full is not known
+floor-stand-of_full = { " " }of { $capacity_l }, { $capacity_l_2 } % full
+floor-stand-between_and = , between { $low } and { $high }
+floor-stand-about = about{ " " }
+floor-stand-empty_by_the_book = Empty, by the book.
+floor-stand-takes = Takes { $capacity_l }.
+floor-stand-of = { $about }{ $litres } of { $capacity_l }{ $since }
+floor-stand-to = { $about }{ $low } to { $high }, { $about_2 }
+floor-stand-now = now{ " " }
+floor-stand-by_its_weight = by its weight
+floor-stand-fill_to_at_most = fill to { $working_l } at most
+floor-stand-so_far_from_gravity = { $so_far } so far, from gravity
+floor-stand-goes_down_to = goes down to { $target }
+floor-stand-filled = filled { $since }{ $use }
+floor-stand-gravity = gravity
+floor-stand-end = end
+floor-stand-pure_alcohol_gauge_by = Pure alcohol, gauge by gauge
+
+# scan/camera.js
+floor-camera-the_camera_works_only = The camera works only over https. Open the book by its https address, or type the mark.
+floor-camera-this_browser_offers_no = This browser offers no camera. Type the mark.
+floor-camera-no_camera_was_found = No camera was found. Type the mark.
+floor-camera-the_camera_is_not = The camera is not allowed here. Allow it in the browser's settings for this site, or type the mark.
+floor-camera-another_app_is_using = Another app is using the camera. Close it and try again, or type the mark.
+floor-camera-the_camera_stopped_because = The camera stopped because the page was hidden. Tap scan to start again.
+floor-camera-the_camera_stopped_tap = The camera stopped. Tap scan to start again, or type the mark.
+floor-camera-the_camera_did_not = The camera did not start. Try again, or type the mark.
+
+# scan/decoder.js
+floor-decoder-the_label_reader_is = The label reader is not on this phone yet. Type the mark, or scan once where there is a signal.
+floor-decoder-this_browser_cannot_look = This browser cannot look at pictures. Type the mark.
+
+# scan/scanner.js
+floor-scanner-this_code_is_not = This code is not one of ours. Scan the label on the vessel, or type its mark.
+floor-scanner-several_marks_are_in = Several marks are in view. Go nearer, so that only one is seen.
+floor-scanner-hold_the_label_in = Hold the label in view.
+floor-scanner-nothing_found_yet_go = Nothing found yet. Go nearer, tilt the phone against glare, or type the mark.
+
+# slate/phonekey.js
+floor-phonekey-this_browser_keeps_no = This browser keeps no key, so entries are not signed.
+
+# ui/unitlist.js
+floor-unitlist-unit = Unit
+
+floor-view-case_word = { PLURAL($count) ->
+    [one] case
+   *[other] cases
+  }
+floor-bottles_of = { PLURAL($count) ->
+    [one] { $count } bottle
+   *[other] { $count } bottles
+  }
+floor-cases_of = { PLURAL($count) ->
+    [one] { $count } case
+   *[other] { $count } cases
+  }
+floor-roundview-bottles_off = { PLURAL($count) ->
+    [one] { $off } bottle
+   *[other] { $off } bottles
+  }
+floor-roundview-missing = missing
+floor-roundview-elsewhere = elsewhere
+floor-round-counts = { PLURAL($count) ->
+    [one] { $count } count
+   *[other] { $count } counts
+  }
+floor-sets = { PLURAL($count) ->
+    [one] { $count } set
+   *[other] { $count } sets
+  }
+floor-balance-wash = wash
+floor-balance-feints = feints
+floor-balance-side_in = in
+floor-balance-side_out = out
+# Why there is no forecast of a cut.
+floor-forecast-no_charge = Too little to say: the charge of this run is not logged. Log litres and strength of the charge.
+floor-forecast-few_readings = Too little to say: log { $which ->
+    [another] another reading
+   *[first] the first readings
+  } of the stream.
+floor-forecast-no_flow = Too little to say: log the flow, or dip the receiver.
+floor-forecast-odd_readings = Too little to say: the readings rise and fall. Read the stream again.
+floor-forecast-far = Too little to say: the cut is still far off. Another reading will help.
+floor-forecast-wide = Too little to say: it could be any time within { $width } minutes. Another reading will help.
+floor-forecast-out_of_range = No forecast at { $target } % vol: it runs from { $low } to { $high } % vol.
+floor-forecast-past = The stream has passed { $target } % vol.
+
+floor-counter-count_of = Count: { $label }
+floor-listening-speak = Speak the figure
+floor-lasttime-receivers = Receivers as last time
+floor-pane-people = People and vessels
+floor-ring-reminder = Reminder
+
+# slate/file.js
+floor-file-save_it_again_on = Save it again on the phone it came from, or fetch it once more.
+floor-file-this_file_is_too = This file is too large for a slate. Pick the file that Cellarslate has saved.
+floor-file-this_file_is_damaged = This file is damaged: its checksum does not fit. { $again }
+floor-file-this_file_is_damaged_2 = This file is damaged: it breaks off or is no slate. { $again }
+floor-file-this_file_is_no = This file is no slate. Pick one named cellarslate-slate-….json.
+floor-file-this_slate_was_saved = This slate was saved by a newer Cellarslate. Update this phone first.
+floor-file-this_file_is_damaged_3 = This file is damaged: entries are missing parts. { $again }
+
+floor-low_wines = low wines
+
+# Pictures with entries.
+floor-enclosed-too_many = One entry takes at most { $most } pictures. Log it, then add the others to another.
+floor-enclosed-with_this_entry = Pictures with this entry
+floor-enclosed-picture_number = Picture { $number }
+floor-enclosed-take_off = Take picture { $number } off
+floor-enclosed-keeping_it = Keeping it
+floor-enclosed-picture = Picture
+floor-enclosed-pictures = Pictures
+floor-enclosed-on_the_slate = The picture is on the slate.
+floor-enclosed-open_the_paper = Open the paper
+floor-enclosed-on_this_phone = { "." } On this phone; it hands itself in after its entry.
+floor-enclosed-not_in_the_book = { "." } Not in the book: { $words }
+floor-enclosed-too_large = This picture is larger than { $most } MB. Take it anew with the camera's ordinary size.
+floor-enclosed-no_picture = This phone cannot read that as a picture. Take it anew, with the camera.
+floor-enclosed-waiting = { PLURAL($count) ->
+    [one] { $count } picture or voice note waits
+   *[other] { $count } pictures and voice notes wait
+  } here. They go after the entries, piece by piece.
+floor-enclosed-refused = { PLURAL($count) ->
+    [one] { $count } picture
+   *[other] { $count } pictures
+  } the book cannot keep; open the line to see why.
+floor-enclosed-not_reached = The book cannot be reached from here.
+floor-enclosed-no_room = This phone is nearly full, and the room left is kept for entries. Log it without the picture, or hand in and free some space first.
 
 ### Only the desk reads what follows.
 
@@ -3589,3 +4911,103 @@ desk-due-one_open_run = { $name } { $what } has no end
 desk-due-one_failed = { $name } failed its check
 desk-due-one_instrument = { $name } to check
 desk-due-one_instrument_late = { $name } was to be checked { $time } ago
+## The pages of the phone before its script fills them in: they come ready, in one language.
+
+floor-frame-to_the_work = To the work
+floor-frame-back = Back
+floor-frame-vessel = Vessel
+floor-frame-waits_on_slate = on slate
+floor-frame-floor = Floor
+floor-frame-today = Today
+floor-frame-scan = Scan
+floor-frame-slate = Slate
+floor-frame-more = More
+floor-field-may_stay_empty = (may stay empty)
+floor-field-unit_of = Unit of { $label }
+floor-field-scan_for = Scan for { $label }
+floor-field-not_logged_yet = Not logged yet.
+floor-field-nothing_is_lost = Nothing is lost; put these right and log it again.
+floor-away-title = The desk is away
+floor-away-desk = Desk
+floor-away-no_answer = no answer from the book
+floor-away-words = The desk stands on the book's computer, and that does not answer. What this phone has logged is safe on its slate.
+floor-away-ask_again = Ask again
+floor-away-work_without = Work without signal
+floor-enrol-title = Let this phone in
+floor-enrol-office_gives = The office gives each phone a code, once. With it the phone hands in to the book and keeps the vessels' cards.
+floor-enrol-code = Code from the office
+floor-enrol-name = What this phone is called
+floor-enrol-name_help = As written on its back. Left empty, it is called what the office called it.
+floor-enrol-let_it_in = Let it in
+floor-job-title = Job
+floor-job-no_script = This page works out its figures on the phone and needs script. Every entry can also be logged from its vessel's card.
+floor-log-needed = needed
+floor-log-remark = remark
+floor-log-read_now = Read now
+floor-log-left_empty = Left empty, it was read now.
+floor-log-log_it = Log it
+floor-run-title = Run
+floor-run-sheet = Run sheet
+floor-vessel-to_log = What to log
+floor-run-plain_reading = Reading
+floor-run-cut_or_event = Cut or run event
+floor-run-end_the_run = End the run
+floor-scan-camera_sees = What the camera sees
+floor-scan-torch = Torch
+floor-scan-outside_the_line = Stay outside the line unless this phone is rated for it and your site allows it.
+floor-slate-no_script = The slate needs script. Without it, each entry goes straight to the book when you log it.
+floor-today-no_script = This phone runs no script, so there is no slate on it. With a connection, type a mark to go on.
+floor-who-title = Who logs?
+floor-who-no_script = Without script you log under your own name:
+floor-who-sign_in = sign in
+floor-mark-label = Mark on the label
+floor-mark-hint = Letters, digits and the last character after the dash.
+floor-mark-open = Open
+floor-caution-lead_1 = The line.
+floor-caution-words_1 = An ordinary phone can light alcohol vapour. Stay outside the marked line unless the phone is rated and your site allows it. Read at the safe, step back, type it with the minute it was read.
+floor-caution-lead_2 = Fermenting room.
+floor-caution-words_2 = Carbon dioxide has no smell and lies low. At 5000 ppm leave, ventilate, tell the supervisor; at 30 000 ppm out at once. Never go back for a reading. A candle is no test.
+floor-caution-lead_3 = Heads and methanol.
+floor-caution-words_3 = A hydrometer cannot see methanol, nor can a density meter. Heads hold part of it, hearts and tails too. Only a laboratory knows. Do not taste the first runnings.
+floor-caution-lead_4 = Still.
+floor-caution-words_4 = Hot, and under pressure if a path blocks. Cold water into a hot closed still can crush it. Keep vents free; never leave a running still.
+floor-caution-lead_5 = Tanks and vats.
+floor-caution-words_5 = Nobody enters alone or without a permit, a gas test and someone outside.
+floor-caution-lead_6 = Casks.
+floor-caution-words_6 = A full cask of 225 L (59 gal) weighs 220 to 260 kg (485 to 573 lb). Trolley, hoist or chock; never the back, never the bilge line.
+floor-caution-lead_7 = Alone in the cellar.
+floor-caution-words_7 = Say where you are and when you are back. This phone raises no alarm.
+floor-caution-title = Cautions
+floor-caution-first = Your site's own assessment, local code and licensed people come first. Nothing on this phone says that a place or a spirit is safe.
+floor-form-unit_of = Unit of { $what }
+floor-form-read_at = Read at
+floor-form-who = Who
+floor-form-role = Role
+floor-form-seen_by = Seen by
+floor-form-remark = Remark
+floor-form-missing = { $what } is missing. Type it.
+floor-form-yes = yes
+floor-form-no = no
+floor-form-alcoholmeter = Alcoholmeter used
+floor-form-dip = Dip used
+floor-form-refractometer = Refractometer used
+floor-form-saccharometer = Saccharometer used
+floor-form-scale = Scale used
+floor-form-thermometer = Thermometer used
+floor-form-density_meter = Density meter used
+floor-form-pH_meter = pH meter used
+floor-enrol-type_the_code = Type the code from the office.
+floor-vessel-not_in_book = The book has no vessel { $mark }. Read the label again, or ask the office to put it in.
+floor-form-no_such = There is no such form. Go back and pick one from the vessel's card.
+floor-log-sign_in_first = Sign in first, in another tab: then press the button again. What you typed stays here.
+floor-log-no_time = Read at: pick the day and the minute, or leave it empty for now.
+floor-mark-bad = { $why ->
+    [empty] Type the mark on the label, such as F3-8.
+    [foreign] This code is not one of ours. Scan the label on the vessel, or type its mark.
+    [characters] A mark has only letters A to Z and digits 0 to 9. Read the label again.
+    [too_short] A mark has a code and a check character, such as F3-8. Type all of it.
+    [too_long] This is too long for a mark. Type the large print on the label.
+   *[check] { $mark } is no mark: a character is wrong, or the last one is missing. Read the label again.
+  }
+# The same of labels in forms.
+floor-form-within = { LOWER($words) }

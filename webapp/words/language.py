@@ -6,7 +6,8 @@ reads is looked up when the first word is asked for, not before.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
 from contextvars import ContextVar
 
 from webapp.words.catalogue import ENGLISH, LOCALES, has_catalogue
@@ -46,6 +47,16 @@ def best_of(wanted: Iterable[str]) -> str | None:
 def read_in(language: Callable[[], str] | str) -> None:
     """Say from now on, in this thread, all words in a language; a function is asked with the first word."""
     _reading.set(language)
+
+
+@contextmanager
+def reading(language: str) -> Iterator[None]:
+    """Say all words in a language for a while, whoever asks."""
+    before = _reading.set(language)
+    try:
+        yield
+    finally:
+        _reading.reset(before)
 
 
 def language() -> str:

@@ -2,6 +2,7 @@
 /** What the checks of a line come to, from the tank's card alone: average and spread, the line's speed, the next check, the end. Pure. */
 import { heldLimit } from "../../kinds/limits.js";
 import { bottlesOf, euFillAllowedPct, meanOf, spreadOf, usFillAllowedPct } from "../../trade/bottling.js";
+import { t } from "../../words/later.js";
 
 const COUNT_USUAL = 5;
 const SPEED_MOST = 4; // counts that a speed is taken from
@@ -83,7 +84,7 @@ export function fillLimits(sizeL, isUs) {
   const allowedPct = isUs ? usFillAllowedPct(sizeL * 1000) : euFillAllowedPct(sizeL * 1000);
   return {
     allowedPct, low: 100 - allowedPct, high: isUs ? 100 + allowedPct : null,
-    words: isUs ? "about as many over as under (27 CFR 19.356)" : "100 on average (76/211/EEC, from memory)",
+    words: isUs ? t("floor-checks-about_as_many_over") : t("floor-checks-100_on_average_76"),
   };
 }
 

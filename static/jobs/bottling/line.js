@@ -28,6 +28,7 @@ import { readGoods } from "../goods/known.js";
 import { bottlesLeft, COUNT_USUAL, endOf, expectedNow, fillLimits, inEntry, nextDue, speedOf, spreadAbout, strengthLimits } from "./checks.js";
 import { begunTally, counted, keepTally, readTally, speedByCases } from "./tally.js";
 import { countCases, panel, pickTank, state, weighedLine } from "./view.js";
+import { t } from "../../words/later.js";
 
 const EMPTY = "bottle-empty-g"; // the weight of an empty bottle, kept on this phone
 const BOTTLES_MOST = 20;
@@ -67,7 +68,7 @@ async function show() {
 }
 
 async function showPick() {
-  setHead({ mark: "Bottling", first: page.card ? page.card.name : "the line", back: page.card ? vesselPath(page.card.mark) : "/today" });
+  setHead({ mark: t("floor-line-bottling"), first: page.card ? page.card.name : t("floor-line-the_line"), back: page.card ? vesselPath(page.card.mark) : "/today" });
   const cards = await readCards();
   render(pickTank(cards.filter((card) => card.sort === "tank" && card.holds && !card.holds.mash && card.holds.strength_pct)), part("state"));
   render(nothing, part("doing"));
@@ -97,8 +98,8 @@ function showCharts() {
   const [fill, strength] = [fillLimits(page.sizeL, page.isUs), strengthLimits(page.labelPct, page.card)];
   const level = (/** @type {number|null|undefined} */ y, /** @type {string} */ label) => (y == null ? [] : [{ y, label }]);
   const curves = [
-    { title: "Fill, % of the label", unit: "pct", points: points("fill_found"), levels: [...level(100, "label"), ...level(fill?.low, "least"), ...level(fill?.high, "most")] },
-    { title: `Strength, ${symbol(unitIn("pct_vol"))}`, unit: "pct_vol", points: points("strength_found"), levels: [...level(page.labelPct, "label"), ...level(strength?.low, "least"), ...level(strength?.high, "most")] },
+    { title: t("floor-line-fill_of_the_label"), unit: "pct", points: points("fill_found"), levels: [...level(100, t("floor-line-label")), ...level(fill?.low, t("floor-line-least")), ...level(fill?.high, t("floor-line-most"))] },
+    { title: t("floor-line-strength", { unit: symbol(unitIn("pct_vol")) }), unit: "pct_vol", points: points("strength_found"), levels: [...level(page.labelPct, t("floor-line-label")), ...level(strength?.low, t("floor-line-least")), ...level(strength?.high, t("floor-line-most"))] },
   ].filter((curve) => curve.points.length > 1);
   const key = JSON.stringify(curves);
   if (key === page.drawnKey) return;
@@ -124,8 +125,8 @@ function showDoing() {
   };
   const tally = tallyNow();
   render(html`${countCases(tally, { onStep: (step) => keep(counted(tallyNow(), step, Date.now())), onPerCase: (perCase) => keep(begunTally(fillNow(), perCase, filledNow())) })}
-    <div class="line__doing"><a class="button button--plain" href=${logPath(page.mark, "bottling_close")}>Close the bottling</a>
-    <button type="button" class="button button--main button--action" @click=${() => openPanel()}>Check bottles</button></div>`, part("doing"));
+    <div class="line__doing"><a class="button button--plain" href=${logPath(page.mark, "bottling_close")}>${t("floor-line-close_the_bottling")}</a>
+    <button type="button" class="button button--main button--action" @click=${() => openPanel()}>${t("floor-check_bottles")}</button></div>`, part("doing"));
 }
 
 /** @param {number} [bottles] */
@@ -192,7 +193,7 @@ function weigh() {
     }
     const limits = fillLimits(sizeL, page.isUs);
     const isOut = limits !== null && (Math.min(...fills) < limits.low || (limits.high !== null && Math.max(...fills) > limits.high));
-    render(weighedLine({ fills, mean: kept.mean, isOut, words: isOut ? "Outside what may be: set the filler, and look at the bottles since the last check." : "" }), place);
+    render(weighedLine({ fills, mean: kept.mean, isOut, words: isOut ? t("floor-line-outside_what_may_be") : "" }), place);
   } catch (error) {
     if (!(error instanceof OutOfDomain)) throw error;
     render(html`<p class="band band--ask">${sentence(reasonOf(error))}</p>`, place);

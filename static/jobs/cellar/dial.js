@@ -4,6 +4,7 @@
  * it is no zero. The last value is a mark over the track.
  */
 import { html, render } from "../../vendor/lit-html/lit-html.js";
+import { t } from "../../words/later.js";
 
 const [LOW, HIGH] = [0, 10];
 /** Keys that move no thumb at the end of its track, yet say the figure that it stands on. */
@@ -35,7 +36,7 @@ export function makeDial({ id, label, last, onSay }) {
     element.toggleAttribute("data-said", raw !== "");
     element.style.setProperty("--at", String(share(raw)));
     value.textContent = raw || "–";
-    range.setAttribute("aria-valuetext", [raw ? `${raw} of ${HIGH}` : "not said", last?.words].filter(Boolean).join("; "));
+    range.setAttribute("aria-valuetext", [raw ? t("floor-dial-of", { words: raw, high: HIGH }) : t("floor-not_said"), last?.words].filter(Boolean).join("; "));
   };
   range.addEventListener("input", (event) => {
     event.stopPropagation();

@@ -5,8 +5,10 @@
  */
 import { logPath, vesselPath } from "../../shell/here.js";
 import { formatAgo, formatDate } from "../../ui/format.js";
+import { pageLocale } from "../../words/number.js";
 import { byPlace, endOf } from "./like.js";
 import { endWords } from "./says.js";
+import { t } from "../../words/later.js";
 
 const DAY_MS = 86_400_000;
 const MONTH_DAYS = 30.44;
@@ -32,24 +34,24 @@ const lastAt = (card, kind) => Math.max(0, ...Object.values(card.last[kind] ?? {
 function ferments(cards, rule, now) {
   const lines = cards.filter((card) => card.sort === "fermenter" && card.holds && !card.holds.charged).sort(byPlace).flatMap((card) => {
     const [what, name] = [card.holds.what ?? "", card.name || card.mark];
-    if (card.holds.closed) return [{ mark: card.mark, name, why: "Closed: the still is waited for.", end: what, path: vesselPath(card.mark) }];
+    if (card.holds.closed) return [{ mark: card.mark, name, why: t("floor-due-closed_the_still_is"), end: what, path: vesselPath(card.mark) }];
     const told = endOf(card);
-    if (told.state === "ended") return [{ mark: card.mark, name, why: "Ended: close it, and book the still.", end: what, path: logPath(card.mark, "ferment_closed") }];
+    if (told.state === "ended") return [{ mark: card.mark, name, why: t("floor-due-ended_close_it_and"), end: what, path: logPath(card.mark, "ferment_closed") }];
     const last = lastAt(card, "ferment_reading");
     const isStuck = told.state === "stuck";
     if (now - last < rule.ferment_h * 3_600_000 && !isStuck) return [];
-    const why = isStuck ? endWords(told) : last ? (told.state === "running" ? endWords(told).replace(/ Three equal.*/, "") : "") : "Not read since it was filled.";
+    const why = isStuck ? endWords(told) : last ? (told.state === "running" ? endWords(told).replace(/ Three equal.*/, "") : "") : t("floor-due-not_read_since_it");
     /** @type {Line} */
     const line = { mark: card.mark, name, why: why || what, end: last ? formatAgo(last, new Date(now)) : "", path: logPath(card.mark, "ferment_reading"), weight: isStuck ? "ask" : undefined };
     return [line];
   });
-  return { key: "ferments", title: "Ferments", lines, round: "/job/ferments", roundWords: "Readings round" };
+  return { key: "ferments", title: t("floor-ferments"), lines, round: "/job/ferments", roundWords: t("floor-readings_round") };
 }
 
 const CASK_WORDS = {
-  cask_regauge: { key: "regauge", title: "Casks to regauge", rule: "regauge_months", never: "Never gauged in this fill." },
-  sample: { key: "sample", title: "Casks to sample", rule: "sample_months", never: "Never sampled." },
-  tasting_note: { key: "taste", title: "Casks to taste", rule: "taste_months", never: "Never tasted." },
+  cask_regauge: { key: "regauge", title: t("floor-due-casks_to_regauge"), rule: "regauge_months", never: t("floor-due-never_gauged_in_this") },
+  sample: { key: "sample", title: t("floor-due-casks_to_sample"), rule: "sample_months", never: t("floor-due-never_sampled") },
+  tasting_note: { key: "taste", title: t("floor-due-casks_to_taste"), rule: "taste_months", never: t("floor-due-never_tasted") },
 };
 
 /** @param {any[]} cards @param {any} rule @param {number} now @param {keyof typeof CASK_WORDS} kind @returns {Group} */
@@ -63,9 +65,9 @@ function casks(cards, rule, now, kind) {
     return { card, last, from: Math.max(last, filled) };
   }).filter(({ from }) => from && now - from >= months * MONTH_DAYS * DAY_MS).sort((a, b) => byPlace(a.card, b.card)).map(({ card, last }) => ({
     mark: card.mark, name: card.name || card.mark, path: logPath(card.mark, kind), end: card.place ?? "",
-    why: last ? `Last ${formatDate(last)}.` : never,
+    why: last ? t("floor-due-last", { last: formatDate(last) }) : never,
   })) : [];
-  return { key, title: months ? `${title}, every ${months} months` : title, lines, ...(kind === "cask_regauge" ? { round: "/job/casks", roundWords: "Regauge round" } : {}) };
+  return { key, title: months ? t("floor-due-every_months", { title, months }) : title, lines, ...(kind === "cask_regauge" ? { round: "/job/casks", roundWords: t("floor-regauge_round") } : {}) };
 }
 
 /** @param {any[]} instruments @param {any} rule @param {number} now @returns {Group} */
@@ -74,10 +76,10 @@ function checks(instruments, rule, now) {
     .sort((a, b) => (a.due_on < b.due_on ? -1 : 1)).map((one) => {
       const isLate = Date.parse(one.due_on) + DAY_MS <= now;
       /** @type {Line} */
-      const line = { mark: one.id, name: one.id, why: `${one.title || one.sort}: check ${isLate ? "was due" : "due"} ${formatDate(one.due_on)}.`, end: "", path: `/log/instrument_check`, weight: isLate ? "ask" : undefined };
+      const line = { mark: one.id, name: one.id, why: t("floor-due-check_due", { title: one.title || one.sort, late: isLate ? "yes" : "no", date: formatDate(one.due_on) }), end: "", path: `/log/instrument_check`, weight: isLate ? "ask" : undefined };
       return line;
     });
-  return { key: "instruments", title: "Instruments", lines };
+  return { key: "instruments", title: t("floor-due-instruments"), lines };
 }
 
 /**
@@ -90,11 +92,11 @@ function legal(house, now) {
   const zone = house.time_zone || undefined;
   const [year, month, day] = new Intl.DateTimeFormat("en-CA", { year: "numeric", month: "2-digit", day: "2-digit", timeZone: zone }).format(now).split("-").map(Number);
   const isUs = (house.accounts ?? (house.units === "us" ? "us" : "")) === "us";
-  if (!isUs) return { key: "legal", title: "By law", lines };
-  const name = (/** @type {number} */ m) => new Intl.DateTimeFormat("en-GB", { month: "long", timeZone: "UTC" }).format(Date.UTC(year, m - 1, 15));
+  if (!isUs) return { key: "legal", title: t("floor-due-by_law"), lines };
+  const name = (/** @type {number} */ m) => new Intl.DateTimeFormat(pageLocale(), { month: "long", timeZone: "UTC" }).format(Date.UTC(year, m - 1, 15));
   const days = new Date(Date.UTC(year, month, 0)).getUTCDate();
-  if (day <= 15) lines.push({ mark: "", name: `15 ${name(month)}`, why: `The three reports for ${name(month - 1)} are due by the 15th.`, end: "27 CFR 19.632", path: "/desk/periods" });
-  if (month % 3 === 0 && day > days - 7) lines.push({ mark: "", name: `${days} ${name(month)}`, why: "The quarter ends: count the storage tanks.", end: "27 CFR 19.333", path: "/job/count" });
-  if (month % 6 === 0 && day > days - 14) lines.push({ mark: "", name: `${days} ${name(month)}`, why: "Count of bottled stock; the bureau has notice five business days before.", end: "27 CFR 19.372", path: "/job/count" });
-  return { key: "legal", title: "By law", lines };
+  if (day <= 15) lines.push({ mark: "", name: `15 ${name(month)}`, why: t("floor-due-the_three_reports_for", { month: name(month - 1) }), end: "27 CFR 19.632", path: "/desk/periods" });
+  if (month % 3 === 0 && day > days - 7) lines.push({ mark: "", name: `${days} ${name(month)}`, why: t("floor-due-the_quarter_ends_count"), end: "27 CFR 19.333", path: "/job/count" });
+  if (month % 6 === 0 && day > days - 14) lines.push({ mark: "", name: `${days} ${name(month)}`, why: t("floor-due-count_of_bottled_stock"), end: "27 CFR 19.372", path: "/job/count" });
+  return { key: "legal", title: t("floor-due-by_law"), lines };
 }

@@ -21,6 +21,7 @@ import { scanFor } from "../../shell/scanfor.js";
 import { keepAwake } from "../../shell/wakelock.js";
 import { holdsOf, onTheSlate } from "../../shell/words.js";
 import { areaOf, byPlace } from "./like.js";
+import { t } from "../../words/later.js";
 
 /**
  * @typedef {object} Round
@@ -109,22 +110,22 @@ function showList() {
   const { round, cards } = here;
   const done = cards.filter(isDone).length;
   const current = here.all.find((card) => card.mark === here.mark);
-  setHead({ mark: current ? current.name || current.mark : round.title, first: current ? holdsOf(current)[0] : `${done} of ${cards.length}`, second: current ? [`${done} of ${cards.length} done`, current.place, round.about?.(current) ?? ""].filter(Boolean).join(" · ") : "", back: "/" });
+  setHead({ mark: current ? current.name || current.mark : round.title, first: current ? holdsOf(current)[0] : t("floor-round-of", { done, cards: cards.length }), second: current ? [t("floor-round-of_done", { done, cards: cards.length }), current.place, round.about?.(current) ?? ""].filter(Boolean).join(" · ") : "", back: "/" });
   if (!document.querySelector('[data-part="round-list"]')) render(html`<div data-part="round-form"></div><div data-part="round-list" class="stack"></div>`, part("body"));
   render([progress(done), chooser()], roundPart("list"));
 }
 
 /** @param {number} done */
-const progress = (done) => html`<p class="row row--apart" role="status"><strong>${here.round.title}</strong> <span>${done} of ${here.cards.length} done</span></p>
-  <progress class="round__bar" max=${Math.max(here.cards.length, 1)} .value=${done} aria-label="${done} of ${here.cards.length} done"></progress>`;
+const progress = (done) => html`<p class="row row--apart" role="status"><strong>${here.round.title}</strong> <span>${t("floor-round-of_done", { done, cards: here.cards.length })}</span></p>
+  <progress class="round__bar" max=${Math.max(here.cards.length, 1)} .value=${done} aria-label=${t("floor-round-of_done", { done, cards: here.cards.length })}></progress>`;
 
 function chooser() {
   const areas = [...new Set(here.all.map((card) => areaOf(card.place)))];
   const line = (/** @type {any} */ card) => html`<button type="button" class="button" aria-pressed=${card.mark === here.mark ? "true" : "false"} @click=${() => go(card.mark)}>${isDone(card) ? icon("entered") : nothing}<span>${card.name || card.mark}</span></button>`;
-  return html`<details class="more"><summary><strong>Another ${here.round.noun}</strong> <span class="quiet">tap it in the list</span></summary>
-    ${areas.length > 1 ? html`<div class="buttons" role="group" aria-label="Place">${["", ...areas].map((area) => html`<button type="button" class="button" aria-pressed=${area === here.area ? "true" : "false"} @click=${() => void setArea(area)}>${area || "All places"}</button>`)}</div>` : nothing}
+  return html`<details class="more"><summary><strong>${t("floor-round-another_of_round", { noun: here.round.noun })}</strong> <span class="quiet">${t("floor-tap_it_in_the")}</span></summary>
+    ${areas.length > 1 ? html`<div class="buttons" role="group" aria-label=${t("floor-round-place")}>${["", ...areas].map((area) => html`<button type="button" class="button" aria-pressed=${area === here.area ? "true" : "false"} @click=${() => void setArea(area)}>${area || t("floor-all_places")}</button>`)}</div>` : nothing}
     <div class="buttons" role="group" aria-label=${here.round.title}>${here.cards.map(line)}</div>
-    <p><button type="button" class="button" @click=${again}>Begin a new round</button></p></details>`;
+    <p><button type="button" class="button" @click=${again}>${t("floor-round-begin_a_new_round")}</button></p></details>`;
 }
 
 /** @param {string} area */
@@ -146,9 +147,9 @@ function showForm(card) {
   const { kind, round } = here;
   const last = lastAt(card);
   render(html`<form class="form round" data-kind=${kind.name} data-mark=${card.mark} novalidate aria-label="${round.title}: ${card.name || card.mark}">
-    ${isDone(card) ? html`<p class="quiet">${icon("entered")} Logged ${formatAgo(last)}. Another reading stands beside it.</p>` : nothing}
+    ${isDone(card) ? html`<p class="quiet">${icon("entered")} ${t("floor-round-logged_another_reading_stands", { last: formatAgo(last) })}</p>` : nothing}
     ${round.boxes(short(kind, round.labels), card)}
-    <details class="more"><summary><strong>Remark</strong></summary><div class="form">${remarkBox()}</div></details>
+    <details class="more"><summary><strong>${t("floor-remark_2")}</strong></summary><div class="form">${remarkBox()}</div></details>
     <div data-part="round-figures" class="sums" aria-live="polite"></div>
   </form>`, roundPart("form"));
   render(html`<div data-part="round-look" aria-live="polite"></div><div data-part="round-aside" aria-live="polite"></div>`, part("panel"));
@@ -178,12 +179,12 @@ const short = (kind, labels) => ({ ...kind, fields: kind.fields.map((/** @type {
 
 /** @param {any} card @param {HTMLFormElement} form */
 const doing = (card, form) => html`<div class="round__doing">
-    <button type="button" class="button" aria-label="Scan the next" @click=${() => void scan()}>${icon("scan")}</button>
-    <button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>Log it, next</button>
-    <button type="button" class="button" @click=${() => go(nextMark(card.mark))}>Skip</button></div>`;
+    <button type="button" class="button" aria-label=${t("floor-scan_the_next")} @click=${() => void scan()}>${icon("scan")}</button>
+    <button type="button" class="button button--main button--action" @click=${() => form.requestSubmit()}>${t("floor-round-log_it_next")}</button>
+    <button type="button" class="button" @click=${() => go(nextMark(card.mark))}>${t("floor-skip")}</button></div>`;
 
 async function scan() {
-  const mark = await scanFor(`Next ${here.round.noun}`);
+  const mark = await scanFor(t("floor-round-next_of_round", { noun: here.round.noun }));
   if (!mark) return;
   const card = here.all.find((one) => one.mark === mark);
   if (card) {
@@ -192,7 +193,7 @@ async function scan() {
     return;
   }
   const other = (await allCards()).find((one) => one.mark === mark);
-  toast(other ? `${other.name || mark} is not on this round: ${other.holds ? `it is a ${other.sort}` : "it holds nothing, as far as the book knows"}.` : `This phone knows no ${mark}. Type it on its own page when the phone has been in signal.`, 8000);
+  toast(other ? t("floor-round-is_not_on_this", { mark: other.name || mark, sort: other.holds ? t("floor-round-it_is_a", { sort: other.sort }) : t("floor-round-it_holds_nothing_as") }) : t("floor-round-this_phone_knows_no", { mark }), 8000);
 }
 
 function showEnd() {
@@ -200,8 +201,8 @@ function showEnd() {
   render(nothing, roundPart("form"));
   render(cautionLine(round.caution), part("panel"));
   /** @type {HTMLElement} */ (document.querySelector("slate-keypad")).hidden = true;
-  const words = cards.length ? `All ${formatNumber(cards.length)} ${round.plural} are done.` : `No ${round.plural} to go to: none holds anything, as far as this phone knows.`;
+  const words = cards.length ? t("floor-round-all_done", { count: cards.length, noun: round.noun }) : t("floor-round-none_to_go_to", { noun: round.noun });
   render(html`<p class="round__end">${words}</p>
-    <div class="stack"><div class="pair"><button type="button" class="button" @click=${again}>Begin a new round</button><a class="button" href="/slate">The slate</a></div>
-    <a class="button button--main button--action" href="/">Today</a></div>`, part("doing"));
+    <div class="stack"><div class="pair"><button type="button" class="button" @click=${again}>${t("floor-round-begin_a_new_round")}</button><a class="button" href="/slate">${t("floor-the_slate")}</a></div>
+    <a class="button button--main button--action" href="/">${t("floor-today")}</a></div>`, part("doing"));
 }

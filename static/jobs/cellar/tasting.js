@@ -9,10 +9,11 @@ import { site } from "../../slate/cards.js";
 import { formatNumber, parseNumber } from "../../ui/format.js";
 import { wear } from "../../ui/sheet.js";
 import { makeDial } from "./dial.js";
+import { t } from "../../words/later.js";
 
 const DIALS = ["nose_score", "mouth_score", "wood_score", "fault_score"];
 /** Where the house has set none of its own. Common practice, no source. */
-const WORDS = ["fruit", "stone", "almond", "blossom", "spice", "green", "sharp", "glue", "smoke", "dust"];
+const WORDS = [t("floor-tasting-fruit"), t("floor-tasting-stone"), t("floor-tasting-almond"), t("floor-tasting-blossom"), t("floor-tasting-spice"), t("floor-tasting-green"), t("floor-tasting-sharp"), t("floor-tasting-glue"), t("floor-tasting-smoke"), t("floor-tasting-dust")];
 
 /**
  * @param {HTMLFormElement} form of a tasting note @param {any} kind @param {any} card or null @param {HTMLElement} button that logs
@@ -25,7 +26,7 @@ export async function dressTasting(form, kind, card, button) {
   const words = boxOf(form, "words");
   for (const name of ["decision", "reduced_to"]) words?.before(/** @type {HTMLElement} */ (boxOf(form, name))); // what is needed comes first
   const ofHouse = tasting?.words ?? [];
-  shows.push(pickWords(form, "words", ofHouse.length ? ofHouse : WORDS, ofHouse.length ? "Words of the house" : "Words to tap"));
+  shows.push(pickWords(form, "words", ofHouse.length ? ofHouse : WORDS, ofHouse.length ? t("floor-tasting-words_of_the_house") : t("floor-tasting-words_to_tap")));
   shows.push(() => nameButton(form, kind, button));
   const show = () => shows.forEach((one) => one());
   show();
@@ -51,7 +52,7 @@ function dressScore(form, kind, card, name) {
   if (says && last) says.textContent = `▾ ${lastWords(last)}`;
   return () => {
     dial.show(scoreOf(carrier.value));
-    if (says && last) says.textContent = scoreOf(carrier.value) === scoreOf(last.raw) ? "as last time" : `▾ ${lastWords(last)}`;
+    if (says && last) says.textContent = scoreOf(carrier.value) === scoreOf(last.raw) ? t("floor-as_last_time") : `▾ ${lastWords(last)}`;
   };
 }
 
@@ -81,8 +82,8 @@ function houseScores(form, names) {
     box.before(place);
     return () => {
       dial.show(scoreIn(name));
-      render(html`<span class="field__label" aria-hidden="true">${name}</span>${scoreIn(name) ? html`<button type="button" class="button button--plain dial__unsay" aria-label="take off ${name}" @click=${() => say("")}>take off</button>`
-        : html`<span class="field__last">may stay empty</span>`}`, head);
+      render(html`<span class="field__label" aria-hidden="true">${name}</span>${scoreIn(name) ? html`<button type="button" class="button button--plain dial__unsay" aria-label=${t("floor-tasting-take_off", { name })} @click=${() => say("")}>${t("floor-tasting-take_off_2")}</button>`
+        : html`<span class="field__last">${t("floor-tasting-may_stay_empty")}</span>`}`, head);
     };
   });
 }
@@ -101,11 +102,11 @@ function nameButton(form, kind, button) {
   const of = (/** @type {string} */ name) => kind.fields.find((/** @type {any} */ one) => one.name === name);
   const decision = controlOf(form, "decision");
   const words = decision?.checked ? of("decision").choices.find((/** @type {string[]} */ one) => one[0] === decision.value)?.[1] : "";
-  const lead = words ? `Log: ${words}` : "Log it";
-  const said = DIALS.map((name) => `${of(name).label.toLowerCase()} ${scoreOf(controlOf(form, name)?.value ?? "") || "–"}`).join(" · ");
+  const lead = words ? t("floor-tasting-log", { words }) : t("floor-log_it");
+  const said = DIALS.map((name) => `${t("floor-within_sentence", { words: of(name).label })} ${scoreOf(controlOf(form, name)?.value ?? "") || "–"}`).join(" · ");
   let place = /** @type {HTMLElement|null} */ (button.querySelector("[data-words]"));
   if (!place) {
-    render(html`<span><span data-words="Log it">Log it</span><span class="button__sub" data-said></span></span>`, (button.replaceChildren(), button));
+    render(html`<span><span data-words="Log it">${t("floor-log_it")}</span><span class="button__sub" data-said></span></span>`, (button.replaceChildren(), button));
     place = /** @type {HTMLElement} */ (button.querySelector("[data-words]"));
   }
   button.dataset.words = lead;

@@ -6,9 +6,10 @@ import { icon } from "../../icons/icons.js";
 import { wear } from "../../ui/sheet.js";
 import { shrink } from "./shrink.js";
 import { fillThumbs, thumb } from "./shown.js";
+import { t } from "../../words/later.js";
 
 export const PICTURES_MOST = 12;
-const TOO_MANY = `One entry takes at most ${PICTURES_MOST} pictures. Log it, then add the others to another.`;
+const TOO_MANY = t("floor-enclosed-too_many", { most: PICTURES_MOST });
 
 /**
  * Offer pictures beside a form; what was taken stands in `data-enclosed` of it, for the entry.
@@ -62,8 +63,8 @@ async function addOne(file, names, set) {
 
 /** @param {string[]} names @param {{isBusy: boolean, words: string}} state @param {(event: Event) => void} take @param {(name: string) => void} remove */
 const row = (names, state, take, remove) => html`
-  ${names.length ? html`<ul class="thumbs" aria-label="Pictures with this entry">${names.map((name, at) => html`<li>${thumb(name, `Picture ${at + 1}`)}
-    <button type="button" class="thumbs__off" aria-label=${`Take picture ${at + 1} off`} @click=${() => remove(name)}>${icon("close")}</button></li>`)}</ul>` : nothing}
-  <label class="button enclose__add" data-busy=${state.isBusy ? "" : nothing}>${icon("plus")} ${state.isBusy ? "Keeping it" : "Picture"}
+  ${names.length ? html`<ul class="thumbs" aria-label=${t("floor-enclosed-with_this_entry")}>${names.map((name, at) => html`<li>${thumb(name, t("floor-enclosed-picture_number", { number: at + 1 }))}
+    <button type="button" class="thumbs__off" aria-label=${t("floor-enclosed-take_off", { number: at + 1 })} @click=${() => remove(name)}>${icon("close")}</button></li>`)}</ul>` : nothing}
+  <label class="button enclose__add" data-busy=${state.isBusy ? "" : nothing}>${icon("plus")} ${state.isBusy ? t("floor-enclosed-keeping_it") : t("floor-enclosed-picture")}
     <input class="hidden-text" type="file" accept="image/*" capture="environment" ?disabled=${state.isBusy} @change=${take}></label>
   <p class="enclose__says" role="status">${state.words}</p>`;

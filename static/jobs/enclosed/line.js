@@ -10,6 +10,7 @@ import { icon } from "../../icons/icons.js";
 import { fillThumbs } from "./shown.js";
 import { shrink } from "./shrink.js";
 import { askBook, merged, ownOf, thumbs } from "./strip.js";
+import { t } from "../../words/later.js";
 
 const ADDED = "enclosure";
 
@@ -24,7 +25,7 @@ export async function dressLine(dialog, line, entry) {
   dialog.append(place);
   const show = () => {
     render(html`${list.length ? thumbs(list) : nothing}
-      ${line.kind === ADDED ? nothing : html`<label class="button enclose__add">${icon("plus")} Picture
+      ${line.kind === ADDED ? nothing : html`<label class="button enclose__add">${icon("plus")} ${t("floor-enclosed-picture")}
         <input class="hidden-text" type="file" accept="image/*" capture="environment" @change=${take}></label>`}`, place);
     fillThumbs(place);
   };
@@ -42,7 +43,7 @@ export async function dressLine(dialog, line, entry) {
       });
       list = merged(list, ownOf([made]));
       show();
-      toast("The picture is on the slate.");
+      toast(t("floor-enclosed-on_the_slate"));
     } catch (error) {
       toast(/** @type {any} */ (error)?.message ?? String(error), 12_000);
     }

@@ -3,6 +3,7 @@
 import { about, fileOf } from "../../slate/enclosures.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { icon } from "../../icons/icons.js";
+import { t } from "../../words/later.js";
 
 /** Addresses of what lies on this phone, by name: made once a page. @type {Map<string, Promise<string>>} */
 const urls = new Map();
@@ -58,19 +59,19 @@ export async function open(sha256, words, type) {
   });
   render(html`${contentOf(url, words, type || known?.type || "")}
     <p class="quiet">${words}${stateWords(known)}</p>
-    <div class="dialog__answers"><button type="button" class="button button--main" @click=${() => dialog.close()}>Close</button></div>`, dialog);
+    <div class="dialog__answers"><button type="button" class="button button--main" @click=${() => dialog.close()}>${t("floor-far-close")}</button></div>`, dialog);
   dialog.showModal();
 }
 
 /** @param {string} url @param {string} words @param {string} type */
 function contentOf(url, words, type) {
   if (type.startsWith("audio/")) return html`<audio controls preload="metadata" src=${url}></audio>`;
-  if (!type.startsWith("image/")) return html`<a class="button" href=${url} download>Open the paper</a>`;
+  if (!type.startsWith("image/")) return html`<a class="button" href=${url} download>${t("floor-enclosed-open_the_paper")}</a>`;
   return html`<img class="enclosed__whole" src=${url} alt=${words}>`;
 }
 
 /** @param {import("../../slate/enclosures.js").Enclosure|undefined} known */
 function stateWords(known) {
-  if (known?.state === "waiting") return ". On this phone; it hands itself in after its entry.";
-  return known?.state === "refused" ? `. Not in the book: ${known.words}` : nothing;
+  if (known?.state === "waiting") return t("floor-enclosed-on_this_phone");
+  return known?.state === "refused" ? t("floor-enclosed-not_in_the_book", { words: known.words }) : nothing;
 }

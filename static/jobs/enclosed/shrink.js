@@ -3,13 +3,14 @@
  * A picture of the camera, drawn anew: small enough for a bad line, upright, and without the words that cameras write
  * into their files (where it was taken, when, with what).
  */
+import { t } from "../../words/later.js";
 
 const LONGER_PX = 1600; // a label or a dial can still be read
 const QUALITY = 0.8;
 /** Beyond this a phone may run out of memory by opening it. [bytes] */
 export const BYTES_MOST = 40_000_000;
-const TOO_LARGE = `This picture is larger than ${BYTES_MOST / 1_000_000} MB. Take it anew with the camera's ordinary size.`;
-const NO_PICTURE = "This phone cannot read that as a picture. Take it anew, with the camera.";
+const TOO_LARGE = t("floor-enclosed-too_large", { most: BYTES_MOST / 1_000_000 });
+const NO_PICTURE = t("floor-enclosed-no_picture");
 
 /**
  * @param {Blob} file @returns {Promise<Blob>} a JPEG

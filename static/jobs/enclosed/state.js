@@ -2,8 +2,8 @@
 /** On the slate's page: how many pictures wait behind the entries, and which the book will not take. */
 import { countEnclosures } from "../../slate/enclosures.js";
 import { listen } from "../../slate/news.js";
-import { some } from "../../shell/words.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { t } from "../../words/later.js";
 
 /** @param {HTMLElement} body after which it stands */
 export async function tellFiles(body) {
@@ -14,8 +14,8 @@ export async function tellFiles(body) {
   const show = async () => {
     const { waiting, refused } = await countEnclosures();
     render(html`
-      ${waiting ? html`<p class="band band--quiet" role="status"><span>${some(waiting, "picture or voice note waits", "pictures and voice notes wait")} here. They go after the entries, piece by piece.</span></p>` : nothing}
-      ${refused ? html`<p class="band band--ask"><span>${some(refused, "picture", "pictures")} the book cannot keep; open the line to see why.</span></p>` : nothing}`, place);
+      ${waiting ? html`<p class="band band--quiet" role="status"><span>${t("floor-enclosed-waiting", { count: waiting })}</span></p>` : nothing}
+      ${refused ? html`<p class="band band--ask"><span>${t("floor-enclosed-refused", { count: refused })}</span></p>` : nothing}`, place);
   };
   listen("enclosed", () => void show());
   listen("slate", () => void show());

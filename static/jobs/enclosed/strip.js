@@ -7,6 +7,7 @@ import { formatAgo } from "../../ui/format.js";
 import { wear } from "../../ui/sheet.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { fillThumbs, thumb } from "./shown.js";
+import { t } from "../../words/later.js";
 
 const ASKED_EVERY_MS = 60_000;
 const SHOWN = 12;
@@ -28,13 +29,13 @@ export function askBook(question) {
 /** @param {any} one @returns {Shown} */
 const asShown = (one) => ({
   sha256: one.sha256, type: one.type,
-  words: [one.what || (kindNamed(one.kind)?.title ?? "Picture"), one.person, formatAgo(one.read_at)].filter(Boolean).join(", "),
+  words: [one.what || (kindNamed(one.kind)?.title ?? t("floor-enclosed-picture")), one.person, formatAgo(one.read_at)].filter(Boolean).join(", "),
 });
 
 /** @param {import("../../slate/entry.js").Entry[]} entries of this phone @returns {Shown[]} newest first */
 export const ownOf = (entries) => entries.flatMap((entry) => (entry.enclosed ?? []).map((sha256) => ({
   sha256, type: entry.kind === "shift_note" ? "" : "image/jpeg",
-  words: [entry.values.what?.raw || (kindNamed(entry.kind)?.title ?? "Picture"), entry.person, formatAgo(entry.read_at)].filter(Boolean).join(", "),
+  words: [entry.values.what?.raw || (kindNamed(entry.kind)?.title ?? t("floor-enclosed-picture")), entry.person, formatAgo(entry.read_at)].filter(Boolean).join(", "),
 })));
 
 /** @param {Shown[]} own @param {Shown[]} book @returns {Shown[]} each once; what the book says of one counts */
@@ -48,7 +49,7 @@ export async function picturesOf(mark) {
   const kept = await all();
   const own = ownOf(kept.map((one) => one.entry).filter((entry) => entry.mark === mark && entry.enclosed)).filter((one) => one.type);
   const place = document.createElement("section");
-  place.setAttribute("aria-label", "Pictures");
+  place.setAttribute("aria-label", t("floor-enclosed-pictures"));
   const show = async (/** @type {Shown[]} */ list) => {
     if (list.length) await wear("jobs/enclosed/enclosed.css");
     place.hidden = !list.length;

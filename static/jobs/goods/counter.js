@@ -7,6 +7,7 @@
 import { nextControl } from "../../ui/keyedit.js";
 import { parseNumber } from "../../ui/format.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { t } from "../../words/later.js";
 
 const MOST = 1_000_000;
 /** What is read off a counter or a packing list rather than counted: the keys come first. */
@@ -60,14 +61,14 @@ export function dressCounts(form, names, thumb) {
     const label = box.labels?.[0]?.textContent?.replace("*", "").trim() ?? "";
     const isTyped = "keypad" in box.dataset;
     const isNothing = !(parseNumber(box.value) > 0);
-    pad.setAttribute("aria-label", `Count: ${label}`);
+    pad.setAttribute("aria-label", t("floor-counter-count_of", { label }));
     pad.classList.toggle("counter--slim", isTyped);
     const parts = isTyped ? nothing : html`<p class="counter__said" aria-live="polite"><span>${label}</span> <strong>${box.value || "0"}</strong></p>`;
-    render(html`${parts}<button type="button" class="counter__key counter__plus" aria-label="One more" @click=${() => give(1)}>+</button>
-      <button type="button" class="counter__key counter__minus" aria-label="One less" ?disabled=${isNothing} @click=${() => give(-1)}>−</button>
-      <button type="button" class="counter__key counter__ten" aria-label="+10, ten more" @click=${() => give(10)}>+10</button>
-      <button type="button" class="counter__key counter__side counter__keys" @click=${() => toKeys(!isTyped)}>${isTyped ? "count" : "keys"}</button>
-      <button type="button" class="counter__key counter__side counter__next" @click=${() => goOn(nextControl(/** @type {HTMLInputElement} */ (box)))}>next</button>`, pad);
+    render(html`${parts}<button type="button" class="counter__key counter__plus" aria-label=${t("floor-counter-one_more")} @click=${() => give(1)}>+</button>
+      <button type="button" class="counter__key counter__minus" aria-label=${t("floor-one_less")} ?disabled=${isNothing} @click=${() => give(-1)}>−</button>
+      <button type="button" class="counter__key counter__ten" aria-label=${t("floor-counter-10_ten_more")} @click=${() => give(10)}>+10</button>
+      <button type="button" class="counter__key counter__side counter__keys" @click=${() => toKeys(!isTyped)}>${isTyped ? t("floor-counter-count") : t("floor-counter-keys")}</button>
+      <button type="button" class="counter__key counter__side counter__next" @click=${() => goOn(nextControl(/** @type {HTMLInputElement} */ (box)))}>${t("floor-next")}</button>`, pad);
   };
   for (const name of names) {
     const input = /** @type {HTMLInputElement|null} */ (form.querySelector(`input[name="${name}"]`));

@@ -12,6 +12,7 @@ import { dressPlaces } from "../shared/places.js";
 import { dressCounts } from "./counter.js";
 import { batchesIn, readGoods } from "./known.js";
 import { bottlesIn, caseOffers, caseOf, caseText, goodsNamed, goodsOf, leftWords, nameOf, nextCase } from "./stock.js";
+import { t } from "../../words/later.js";
 
 const SHOWN_MOST = 6;
 const CASES_MOST = 4;
@@ -78,7 +79,7 @@ function placeFor(form, name) {
   const input = controlOf(form, name);
   if (box?.classList.contains("field--words") && input) {
     box.classList.add("field--picks");
-    input.placeholder = "or type it";
+    input.placeholder = t("floor-dress-or_type_it");
   }
   return place;
 }
@@ -139,7 +140,7 @@ function offerOf({ goods }, one, isBlind, isChosen) {
   const size = one.size_l ? formatQuantity(one.size_l, 2, "L") : "";
   const label = one.label_strength_pct ? `${strengthShown(one.label_strength_pct).figure} ${unitsChoice() === "us" ? "proof" : "%"}` : "";
   const left = isBlind ? "" : leftWords(one.on_hand, one.per_case);
-  const cases = isShared ? `cases ${one.case_from} to ${one.case_to}` : "";
+  const cases = isShared ? t("floor-cases_to", { case_from: one.case_from, case_to: one.case_to }) : "";
   /** @type {Record<string, string>} */
   const first = isShared && !isChosen ? { case_from: (isBlind ? "" : caseOffers(one, 0)[0]?.from) || one.case_from } : {};
   return { values: { batch: nameOf(one), ...first }, words: nameOf(one), sub: [one.what, size, label, cases, isChosen && left].filter(Boolean).join(" · "), end: left, isChosen };
@@ -151,7 +152,7 @@ function caseOffersFor(dressed, name) {
   const typed = rawOf(dressed, "batch");
   if (kind.name === "bottled_count") {
     const named = goodsNamed(goods, typed);
-    return goodsOf(goods, typed, rawOf(dressed, name)) ? [] : named.map((one) => ({ values: { case_from: one.case_from }, words: one.case_from, sub: `of ${one.case_from} to ${one.case_to}` }));
+    return goodsOf(goods, typed, rawOf(dressed, name)) ? [] : named.map((one) => ({ values: { case_from: one.case_from }, words: one.case_from, sub: t("floor-dress-of_to", { case_from: one.case_from, case_to: one.case_to }) }));
   }
   const one = goodsOf(goods, typed, rawOf(dressed, "case_from"));
   if (!one || kind.name === "goods_receipt" || chosenOf(dressed, "why") === "returned") return [];
@@ -160,14 +161,14 @@ function caseOffersFor(dressed, name) {
   const first = caseOf(rawOf(dressed, "case_from"));
   if (name === "case_to") {
     const to = first && caseText(first, first.number + cases - 1);
-    return to && to !== rawOf(dressed, "case_to") ? [{ values: { case_to: to }, words: to, sub: `${cases} from ${rawOf(dressed, "case_from")}` }] : [];
+    return to && to !== rawOf(dressed, "case_to") ? [{ values: { case_to: to }, words: to, sub: t("floor-dress-from", { cases, dressed: rawOf(dressed, "case_from") }) }] : [];
   }
   return caseOffers(one, cases).slice(0, CASES_MOST).filter(({ from, to }) => from !== rawOf(dressed, "case_from") || to !== rawOf(dressed, "case_to"))
-    .map(({ from, to }) => ({ values: { case_from: from, case_to: to }, words: from === to ? from : `${from} to ${to}` }));
+    .map(({ from, to }) => ({ values: { case_from: from, case_to: to }, words: from === to ? from : t("floor-dress-to", { from, to }) }));
 }
 
 /** Before anybody says how many: where there are cases. @param {import("./stock.js").Goods} one @returns {Offer[]} */
-const rangesOf = (one) => caseOffers(one, 0).slice(0, CASES_MOST).map(({ from, to }) => ({ values: { case_from: from }, words: from, sub: from === to ? "" : `to ${to} stand` }));
+const rangesOf = (one) => caseOffers(one, 0).slice(0, CASES_MOST).map(({ from, to }) => ({ values: { case_from: from }, words: from, sub: from === to ? "" : t("floor-dress-to_stand", { to }) }));
 
 /** The first case follows the last that is known, the last from what was counted. @param {Dressed} dressed @param {string} name @returns {Offer[]} */
 function closeOffers(dressed, name) {
@@ -177,16 +178,16 @@ function closeOffers(dressed, name) {
   const good = numberOf(dressed, "filled") - numberOf(dressed, "broken") - numberOf(dressed, "reworked") - numberOf(dressed, "library");
   const perCase = numberOf(dressed, "per_case");
   const first = caseOf(rawOf(dressed, "case_from"));
-  if (name === "case_from") return one(nextCase(goods), "follows the last");
+  if (name === "case_from") return one(nextCase(goods), t("floor-dress-follows_the_last"));
   if (name === "lot_mark") {
     const lots = goods.filter((known) => known.lot_mark && (!card?.holds?.name || known.batch === card.holds.name)).map((known) => known.lot_mark);
-    return [...new Set(lots)].slice(0, 2).flatMap((lot) => one(lot, "as before"));
+    return [...new Set(lots)].slice(0, 2).flatMap((lot) => one(lot, t("floor-dress-as_before")));
   }
   if (!first || perCase < 1 || good < 1) return [];
   const cases = Math.floor(good / perCase);
   const rest = good - cases * perCase;
-  if (name === "case_to") return cases ? one(caseText(first, first.number + cases - 1), `${cases} of ${perCase}`) : [];
-  return rest ? one(`${caseText(first, first.number + cases)}R`, `${rest} ${rest === 1 ? "bottle" : "bottles"}`) : [];
+  if (name === "case_to") return cases ? one(caseText(first, first.number + cases - 1), t("floor-dress-of", { cases, per_case: perCase })) : [];
+  return rest ? one(`${caseText(first, first.number + cases)}R`, t("floor-bottles_of", { count: String(rest) })) : [];
 }
 
 /** @param {Dressed} dressed @param {string} name @returns {Offer[]} */
@@ -195,13 +196,13 @@ function beforeOffers({ form, goods, card, kind }, name) {
   if (name === "filled") {
     const { cases = 0, perCase = 0, fill = "" } = JSON.parse(localStorage.getItem(`line:${card?.mark}`) ?? "{}"); // as jobs/bottling/tally.js keeps it
     const bottles = fill === (card?.holds?.fill ?? card?.holds?.since) ? String(cases * perCase) : "0";
-    return bottles === "0" || bottles === controlOf(form, name)?.value ? [] : [{ values: { filled: bottles }, words: bottles, sub: "by the cases of the line" }];
+    return bottles === "0" || bottles === controlOf(form, name)?.value ? [] : [{ values: { filled: bottles }, words: bottles, sub: t("floor-dress-by_the_cases_of") }];
   }
   const onLine = name === "bottle_size" ? card?.last?.bottle_check?.bottle_size?.value : null;
   const figures = [onLine, ...goods.filter((one) => !card || one.batch === card.holds?.name || one.tank === card.mark).map((one) => (name === "per_case" ? one.per_case : one.size_l))];
   const isLitres = name === "per_case" || (/** @type {HTMLSelectElement|null} */ (form.querySelector(`[name="${name}_unit"]`))?.value ?? "L") === "L";
   return isLitres ? [...new Set(figures.filter((figure) => figure > 0).map(String))].slice(0, 2).filter((figure) => figure !== controlOf(form, name)?.value)
-    .map((figure) => ({ values: { [name]: figure }, words: name === "per_case" ? figure : `${figure} L`, sub: "as before" })) : [];
+    .map((figure) => ({ values: { [name]: figure }, words: name === "per_case" ? figure : `${figure} L`, sub: t("floor-dress-as_before") })) : [];
 }
 
 /** Batches and lots that stand in vessels, this vessel's first. @param {Dressed} dressed @param {string} name @param {boolean} mash @returns {Offer[]} */
@@ -216,7 +217,7 @@ function vatOffers(dressed, name, mash) {
   const shown = chosen.length ? chosen : fitting.length ? fitting : typed ? [] : found; // spirit has the lot of the vessel that it comes from
   return shown.sort((a, b) => Number(b.name === own) - Number(a.name === own)).slice(0, SHOWN_MOST).map((one) => ({
     values: { [name]: one.name }, words: one.name, isChosen: chosen.length > 0,
-    sub: [one.what, one.marks.length > 2 ? `${one.marks.length} vessels` : one.marks.join(", ")].filter(Boolean).join(" · "),
+    sub: [one.what, one.marks.length > 2 ? t("floor-dress-vessels", { count: one.marks.length }) : one.marks.join(", ")].filter(Boolean).join(" · "),
     end: one.litres ? shownInUnits(one.litres, "L", 0) : one.kg ? shownInUnits(one.kg, "kg", 0) : "",
   }));
 }
@@ -228,7 +229,7 @@ function heldOffers(dressed, name) {
   const own = kind.name === "destruction" ? [what, lot || batch].filter(Boolean).join(", ") : what;
   const all = card ? [own] : [...new Set(goods.map((one) => one.what))];
   const typed = rawOf(dressed, name).toLowerCase();
-  return all.filter((text) => text && text.toLowerCase() !== typed && text.toLowerCase().includes(typed)).slice(0, SAID_MOST).map((text) => ({ values: { [name]: text }, words: text, sub: card ? "as the book has it" : "" }));
+  return all.filter((text) => text && text.toLowerCase() !== typed && text.toLowerCase().includes(typed)).slice(0, SAID_MOST).map((text) => ({ values: { [name]: text }, words: text, sub: card ? t("floor-dress-as_the_book_has") : "" }));
 }
 
 /** @param {string} name @returns {string[]} */
@@ -267,7 +268,7 @@ function button({ form }, { values, words, sub, end, isChosen }) {
     }
     controlOf(form, name)?.dispatchEvent(new Event("input", { bubbles: true }));
   };
-  if (isChosen) return html`<button type="button" class="button pick pick--chosen" @click=${() => take({ [name]: "" })}>${sub} <span class="pick__end">another</span></button>`;
+  if (isChosen) return html`<button type="button" class="button pick pick--chosen" @click=${() => take({ [name]: "" })}>${sub} <span class="pick__end">${t("floor-another")}</span></button>`;
   return html`<button type="button" class="button pick" @click=${() => take(values)}><strong>${words}</strong> ${sub ? html`<span class="quiet">${sub}</span>` : nothing}${end ? html`<span class="pick__end">${end}</span>` : nothing}</button>`;
 }
 
@@ -282,7 +283,7 @@ function countedWords(dressed) {
   const bottles = cases * perCase + loose;
   const isOut = kind.name === "dispatch" && one && chosenOf(dressed, "why") !== "returned";
   const left = isOut ? one.on_hand - bottlesIn(one, { cases, bottles: loose }) : 0;
-  return html`${cases} × ${perCase}${loose ? ` + ${loose}` : ""} = <strong>${bottles} bottles</strong>${isOut ? (left < 0 ? `; ${-left} more than there are` : `; ${leftWords(left, one.per_case)} left`) : nothing}`;
+  return html`${cases} × ${perCase}${loose ? ` + ${loose}` : ""} = <strong>${t("floor-bottles", { bottles })}</strong>${isOut ? (left < 0 ? t("floor-dress-more_than_there_are", { left: -left }) : t("floor-dress-left", { per_case: leftWords(left, one.per_case) })) : nothing}`;
 }
 
 /** A box that only some choices want is hidden under the others, unless something stands in it. @param {Dressed} dressed */

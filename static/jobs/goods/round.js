@@ -12,7 +12,7 @@ import { keepMarkBy, markBy } from "../../shell/here.js";
 import { getKind, readCards } from "../../shell/phone.js";
 import { scanFor } from "../../shell/scanfor.js";
 import { keepAwake } from "../../shell/wakelock.js";
-import { capital, some } from "../../shell/words.js";
+import { capital } from "../../shell/words.js";
 import { onCards, site } from "../../slate/cards.js";
 import { getMeta, setMeta } from "../../slate/db.js";
 import { localStamp } from "../../slate/entry.js";
@@ -28,12 +28,13 @@ import { differencesOf, expectedGoods, expectedOf, foundGoods } from "./differen
 import { readGoods } from "./known.js";
 import { bottlesForm, bottleWords, caskPlace, doingCask, doingForm, doingUnknown, ended, frame, list, places, unknownForm, vesselForm } from "./roundview.js";
 import { goodsNamed, nameOf } from "./stock.js";
+import { t } from "../../words/later.js";
 
 const KEPT = "stock-count";
 const KEPT_DAYS = 14;
 const VESSELS = ["tank", "can", "receiver"];
 /** Where bottles stand the book does not say: they are a place of their own. */
-export const BOTTLED = "bottled goods";
+export const BOTTLED = t("floor-round-bottled_goods");
 
 /**
  * @typedef {{key: string, name: string, place: string, area: string, card?: any, goods?: import("./stock.js").Goods}} Item
@@ -87,8 +88,8 @@ const save = () => setMeta(KEPT, here.kept);
 function choosePlace() {
   const areas = [...new Set(here.all.map((item) => item.area))];
   const named = new Map((here.house.areas ?? []).map((/** @type {any} */ area) => [area.id, area.name]));
-  const rows = areas.map((area) => ({ area, words: capital(named.get(area) || area || "elsewhere"), count: here.all.filter((item) => item.area === area).length }));
-  setHead({ mark: "Stock count", first: "", second: "", back: "/" });
+  const rows = areas.map((area) => ({ area, words: capital(named.get(area) || area || t("floor-round-elsewhere")), count: here.all.filter((item) => item.area === area).length }));
+  setHead({ mark: t("floor-stock_count"), first: "", second: "", back: "/" });
   render(places(rows, here.all.length, (area) => {
     here.kept = { since: Date.now(), person: here.who.code, area, counted: {}, logged: [] };
     void save();
@@ -122,8 +123,8 @@ function showList() {
   const items = inRound();
   const item = here.all.find((one) => one.key === here.at);
   const done = items.filter(isDone).length;
-  const also = item?.goods ? isShared(item.goods) && `cases ${item.goods.case_from} to ${item.goods.case_to}` : item?.place;
-  if (item) setHead({ mark: item.name, first: item.goods ? bottleWords(item.goods) : item.card.title || item.card.sort, second: [`${done} of ${items.length} done`, also].filter(Boolean).join(" · "), back: "/" });
+  const also = item?.goods ? isShared(item.goods) && t("floor-cases_to", { case_from: item.goods.case_from, case_to: item.goods.case_to }) : item?.place;
+  if (item) setHead({ mark: item.name, first: item.goods ? bottleWords(item.goods) : item.card.title || item.card.sort, second: [t("floor-round-of_done_2", { done, items: items.length }), also].filter(Boolean).join(" · "), back: "/" });
   if (!document.querySelector('[data-part="round-list"]')) render(frame(), part("body"));
   render(list({ items, done, isDone, at: here.at, onGo: go, onEnd: showEnd, onUnknown: showUnknown, onOpen: makeRoom }), part("round-list"));
 }
@@ -196,7 +197,7 @@ function begin(item, kind, card, foundIn, onEmpty) {
     onLogged: () => {},
     onFull: (error) => showFull(look, error),
   });
-  render(doingForm({ onKeep: () => form.requestSubmit(), onEmpty: () => void onEmpty(), emptyWords: item.goods ? "None" : "Empty", onSkip: () => go(next(item.key)), onScan: () => void scan() }), part("doing"));
+  render(doingForm({ onKeep: () => form.requestSubmit(), onEmpty: () => void onEmpty(), emptyWords: item.goods ? t("floor-round-none") : t("floor-round-empty"), onSkip: () => go(next(item.key)), onScan: () => void scan() }), part("doing"));
   form.dataset.ready = item.key;
   /** @type {HTMLElement|null} */ (form.querySelector("input.field__value:not([type=hidden])"))?.focus({ preventScroll: true });
 }
@@ -208,7 +209,7 @@ function showUnknown() {
   here.at = "";
   closePads();
   showList();
-  setHead({ mark: "Not in the book", first: "What says it on it?", second: "" });
+  setHead({ mark: t("floor-not_in_the_book"), first: t("floor-round-what_says_it_on"), second: "" });
   render(unknownForm(here.kept?.area === BOTTLED ? "" : here.kept?.area ?? ""), part("round-form"));
   void dressPlaces(part("round-form"), null);
   render(nothing, part("panel"));
@@ -216,7 +217,7 @@ function showUnknown() {
   render(doingUnknown({
     onKeep: async () => {
       const [label, place] = [box("label"), box("place")];
-      if (!label) return toast("Type what it says on it.");
+      if (!label) return toast(t("floor-round-type_what_it_says"));
       const values = { found: { raw: "unknown" }, label: { raw: label }, ...(place ? { place: { raw: place } } : {}) };
       const item = { key: `x:${Date.now()}`, name: label, place, area: here.kept?.area ?? "" };
       await keep(item, { kind: "stock_count", values, mark: "" }, { state: "unknown", place, lpa_l: null, volume_l: null, strength_pct: null, bottles: null });
@@ -241,10 +242,10 @@ async function keep(item, draft, found) {
 }
 
 async function scan() {
-  const mark = await scanFor("Next vessel");
+  const mark = await scanFor(t("floor-round-next_vessel"));
   if (!mark) return;
   const item = here.all.find((one) => one.card?.mark === mark);
-  if (!item) return toast(`This round has no ${mark}. If it is not in the book at all, say so under "Another".`, 8000);
+  if (!item) return toast(t("floor-round-this_round_has_no", { mark }), 8000);
   keepMarkBy(mark, "scanned");
   go(item.key);
 }
@@ -258,7 +259,7 @@ function showEnd() {
   const counted = Object.values(here.kept?.counted ?? {});
   const open = inRound().filter((item) => !isDone(item));
   const found = differencesOf(counted);
-  setHead({ mark: "Stock count", first: `${some(counted.length, "count", "counts")}, ${open.length ? `${open.length} left` : "all done"}`, second: "", back: "/" });
+  setHead({ mark: t("floor-stock_count"), first: `${t("floor-round-counts", { count: counted.length })}, ${open.length ? t("floor-round-left", { open: open.length }) : t("floor-round-all_done_2")}`, second: "", back: "/" });
   render(nothing, part("panel"));
   const signed = [here.who.name, here.who.role].filter(Boolean).join(", ");
   const isUs = (here.house.accounts ?? (here.house.units === "us" ? "us" : "")) === "us";
@@ -279,7 +280,7 @@ function again(key) {
 /** Each count becomes an entry as it was read; one that is logged leaves the round, so that nothing is logged twice. @param {string} signed */
 async function sign(signed) {
   if (!here.kept) return;
-  if (!signed) return toast("Type who counted, name and title.");
+  if (!signed) return toast(t("floor-round-type_who_counted_name"));
   const all = Object.values(here.kept.counted).sort((a, b) => (a.at < b.at ? -1 : 1));
   for (const { key, draft } of all) {
     try {
@@ -293,7 +294,7 @@ async function sign(signed) {
   }
   const isOver = inRound().every(isDone);
   if (isOver) await leave();
-  sayThere({ words: `${some(all.length, "count", "counts")} on the slate.` });
+  sayThere({ words: t("floor-round-counts_on_slate", { count: all.length }) });
   location.assign(isOver ? "/slate" : "/");
 }
 

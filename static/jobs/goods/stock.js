@@ -3,6 +3,7 @@
 import { readEntry } from "../../kinds/read.js";
 import { kindNamed } from "../../kinds/kinds.js";
 import { struckBy } from "../../slate/strikes.js";
+import { t } from "../../words/later.js";
 
 /**
  * @typedef {{
@@ -87,8 +88,8 @@ export const inCases = (bottles, perCase) => (perCase ? { cases: Math.floor(bott
 /** "39 cases, 5 loose". @param {number} bottles @param {number} perCase */
 export function leftWords(bottles, perCase) {
   const { cases, bottles: loose } = inCases(bottles, perCase);
-  const parts = [cases ? `${cases} ${cases === 1 ? "case" : "cases"}` : "", loose ? (cases ? `${loose} loose` : `${loose} ${loose === 1 ? "bottle" : "bottles"}`) : ""];
-  return parts.filter(Boolean).join(", ") || "none left";
+  const parts = [cases ? t("floor-cases_of", { count: String(cases) }) : "", loose ? (cases ? t("floor-stock-loose", { loose }) : t("floor-bottles_of", { count: String(loose) })) : ""];
+  return parts.filter(Boolean).join(", ") || t("floor-stock-none_left");
 }
 
 /** @param {string|null|undefined} text "K26-0159" or "95R" @returns {Case|null} */

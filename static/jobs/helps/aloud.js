@@ -1,23 +1,25 @@
 // @ts-check
 /** Figures read back by the phone's own voice. Only voices that lie on the phone: the others send what they say away. */
+import { language } from "../../kinds/kinds.js";
+import { t } from "../../words/later.js";
 
 /** After the last key a figure is read back once; a field that is left says it at once. [ms] */
 const PAUSE_MS = 1400;
 /** @type {Record<string, string>} signs that a voice reads badly */
-const SPOKEN = { "°C": "degrees", "°F": "degrees Fahrenheit", "% vol": "percent", L: "litres", kg: "kilos", g: "grams", SG: "", "°Bx": "brix", gal: "gallons", lb: "pounds" };
+const SPOKEN = { "°C": t("floor-aloud-degrees"), "°F": t("floor-aloud-degrees_fahrenheit"), "% vol": t("floor-aloud-percent"), L: t("floor-aloud-litres"), kg: t("floor-aloud-kilos"), g: t("floor-aloud-grams"), SG: "", "°Bx": t("floor-aloud-brix"), gal: t("floor-aloud-gallons"), lb: t("floor-aloud-pounds") };
 
 /** @returns {Promise<SpeechSynthesisVoice|null>} an English voice of this phone, British first; null where there is none */
 export async function localVoice() {
   const speech = globalThis.speechSynthesis;
   if (!speech) return null;
-  const english = () => speech.getVoices().filter((voice) => voice.localService && /^en\b/i.test(voice.lang));
+  const own = () => speech.getVoices().filter((voice) => voice.localService && voice.lang.split(/[-_]/)[0].toLowerCase() === language());
   if (!speech.getVoices().length) { // they come late in some browsers
     await new Promise((resolve) => {
       speech.addEventListener?.("voiceschanged", resolve, { once: true });
       setTimeout(resolve, 1500);
     });
   }
-  return english().find((voice) => /GB/i.test(voice.lang)) ?? english()[0] ?? null;
+  return own().find((voice) => /GB/i.test(voice.lang)) ?? own()[0] ?? null;
 }
 
 /** @param {string} words @param {SpeechSynthesisVoice} voice */
@@ -55,5 +57,5 @@ function figureWords(input) {
   if (!/^[-−]?\d*\.?\d+$/.test(typed)) return "";
   const label = input.labels?.[0]?.textContent?.replace(/\*|\(may stay empty\)/g, "").trim() ?? "";
   const unit = /** @type {HTMLSelectElement|null} */ (document.querySelector(`select[data-unit-for="${CSS.escape(input.id)}"]`))?.selectedOptions[0]?.text ?? input.dataset.unit ?? "";
-  return `${label}: ${typed.replace("−", "minus ")} ${SPOKEN[unit.trim()] ?? unit}`.trim();
+  return `${label}: ${typed.replace("−", t("floor-aloud-minus"))} ${SPOKEN[unit.trim()] ?? unit}`.trim();
 }

@@ -1,6 +1,7 @@
 // @ts-check
 /** Fewer boxes for a gloved hand: what may stay empty waits behind one button. The sizes are style/gloves.css's. */
 import { boxOf, controlOf } from "../../form/values.js";
+import { t } from "../../words/later.js";
 
 /** @param {HTMLFormElement} form @param {any} kind */
 export function setAside(form, kind) {
@@ -14,7 +15,7 @@ export function setAside(form, kind) {
   button.type = "button";
   button.className = "button button--wide";
   button.dataset.part = "all-fields";
-  button.textContent = `${boxes.length} more field${boxes.length === 1 ? "" : "s"}`;
+  button.textContent = t("floor-gloves-more_fields", { count: boxes.length });
   button.addEventListener("click", () => {
     for (const box of boxes) delete box.dataset.later;
     button.remove();

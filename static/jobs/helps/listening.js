@@ -8,6 +8,8 @@ import { symbol } from "../../trade/units.js";
 import { toast } from "../../ui/toast.js";
 import { html, render } from "../../vendor/lit-html/lit-html.js";
 import { parseSpoken } from "./spoken.js";
+import { language } from "../../kinds/kinds.js";
+import { t } from "../../words/later.js";
 
 const LANGUAGES = ["en-GB", "en-US"];
 const ALTERNATIVES = 5;
@@ -22,7 +24,7 @@ const recogniser = () => {
 /** @returns {Promise<{lang: string, state: "available"|"downloadable"}|null>} null where nothing listens without sending it away */
 export async function localListener() {
   const found = recogniser();
-  if (!found) return null;
+  if (!found || language() !== "en") return null; // spoken.js knows the figures of English alone
   const all = await Promise.all(LANGUAGES.map(async (lang) => ({ lang, state: await found.available({ langs: [lang], processLocally: true }).catch(() => "unavailable") })));
   return all.find((one) => one.state === "available") ?? all.find((one) => one.state === "downloadable") ?? null;
 }
@@ -37,7 +39,7 @@ export async function startListening() {
   button.type = "button";
   button.className = "button button--plain field__tool";
   button.dataset.part = "speak";
-  button.setAttribute("aria-label", "Speak the figure");
+  button.setAttribute("aria-label", t("floor-listening-speak"));
   render(MICROPHONE, button);
   const sheet = Object.assign(document.createElement("link"), { rel: "stylesheet", href: new URL("listening.css", import.meta.url).href });
   document.head.append(sheet);
@@ -62,7 +64,7 @@ function hear(field, button, lang) {
   button.setAttribute("aria-pressed", "true");
   listening.addEventListener("end", () => button.removeAttribute("aria-pressed"));
   listening.addEventListener("error", (/** @type {any} */ event) => {
-    if (event.error !== "aborted") toast(event.error === "not-allowed" ? "The microphone is not allowed here. Allow it in the browser's settings for this site, or type." : "No figure was heard. Say it again, or type it.");
+    if (event.error !== "aborted") toast(event.error === "not-allowed" ? t("floor-listening-the_microphone_is_not") : t("floor-listening-no_figure_was_heard"));
   });
   listening.addEventListener("result", (/** @type {any} */ event) => take(field, [...event.results[0]].map((one) => one.transcript)));
   listening.start();
@@ -71,12 +73,12 @@ function hear(field, button, lang) {
 /** @param {HTMLInputElement} field @param {string[]} heard the likeliest first */
 function take(field, heard) {
   const spoken = heard.map(parseSpoken).find(Boolean);
-  if (!spoken) return toast(`Heard “${heard[0] ?? ""}”: no figure. Say it again, or type it.`);
+  if (!spoken) return toast(t("floor-listening-heard_no_figure_say", { heard: heard[0] ?? "" }));
   const select = /** @type {HTMLSelectElement|null} */ (document.querySelector(`select[data-unit-for="${CSS.escape(field.id)}"]`));
   const units = select ? [...select.options].map((option) => option.value) : [];
   if (select && spoken.units.length && !spoken.units.includes(select.value)) {
     const fitting = spoken.units.find((unit) => units.includes(unit));
-    if (!fitting) return toast(`Heard “${heard[0]}”, but this box takes ${units.map(symbol).join(" or ")}.`);
+    if (!fitting) return toast(t("floor-listening-heard_but_this_box", { heard: heard[0], symbol: units.map(symbol).join(t("floor-listening-or")) }));
     select.value = fitting;
     select.dispatchEvent(new Event("change", { bubbles: true }));
   }

@@ -9,27 +9,28 @@ import { hasBackground } from "./background.js";
 import { buzz, hasBuzz } from "./buzz.js";
 import { isHelpOn, setHelp } from "./choices.js";
 import { fetchLanguage, localListener } from "./listening.js";
+import { t } from "../../words/later.js";
 
 /** @typedef {import("./choices.js").Help} Help */
 
 export async function start() {
-  setHead({ mark: "Helps", first: "of this phone alone", back: "/more" });
+  setHead({ mark: t("floor-helps"), first: t("floor-settings-of_this_phone_alone"), back: "/more" });
   await show();
 }
 
 async function show() {
   const [voice, listener] = await Promise.all([localVoice(), localListener()]);
   const also = [
-    (voice || listener) && "Voice and ear are the phone's own: nothing that is said leaves it.",
-    "setAppBadge" in navigator && "Its icon shows how many entries wait, once it is on the home screen.",
-    hasBackground() && "What waits is handed in after the app was closed too, when a network comes.",
+    (voice || listener) && t("floor-settings-voice_and_ear_are"),
+    "setAppBadge" in navigator && t("floor-settings-its_icon_shows_how"),
+    hasBackground() && t("floor-settings-what_waits_is_handed"),
   ].filter(Boolean);
   render([
-    row("gloves", "Gloves", "larger keys, fewer boxes", () => location.reload()), // theme-first.js shows them
-    hasBuzz() ? row("buzz", "Buzz", "when it is logged, and for a question", (isOn) => isOn && buzz("ask")) : nothing,
-    voice ? row("aloud", "Read aloud", "figures just typed, and questions", (isOn) => isOn && sayAloud("Gravity: 1.031", voice)) : nothing,
-    listener ? row("spoken", "Speak figures", "into the box; your tap logs them", () => {}) : nothing,
-    listener?.state === "downloadable" ? html`<button type="button" class="button" @click=${() => fetchFor(listener.lang)}>Fetch the language for it</button>` : nothing,
+    row("gloves", t("floor-settings-gloves"), t("floor-settings-larger_keys_fewer_boxes"), () => location.reload()), // theme-first.js shows them
+    hasBuzz() ? row("buzz", t("floor-settings-buzz"), t("floor-settings-when_it_is_logged"), (isOn) => isOn && buzz("ask")) : nothing,
+    voice ? row("aloud", t("floor-settings-read_aloud"), t("floor-settings-figures_just_typed_and"), (isOn) => isOn && sayAloud(t("floor-settings-gravity_1_031"), voice)) : nothing,
+    listener ? row("spoken", t("floor-settings-speak_figures"), t("floor-settings-into_the_box_your"), () => {}) : nothing,
+    listener?.state === "downloadable" ? html`<button type="button" class="button" @click=${() => fetchFor(listener.lang)}>${t("floor-settings-fetch_the_language_for")}</button>` : nothing,
     also.length ? html`<p class="quiet">${also.join(" ")}</p>` : nothing,
   ], /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]')));
 }
@@ -40,12 +41,12 @@ function row(help, title, says, onSet) {
     setHelp(help, value === "on");
     onSet(value === "on");
   };
-  return choiceRow(html`${title} <span class="quiet">${says}</span>`, help, [["off", "off"], ["on", "on"]], isHelpOn(help) ? "on" : "off", set);
+  return choiceRow(html`${title} <span class="quiet">${says}</span>`, help, [["off", t("floor-off")], ["on", t("floor-on")]], isHelpOn(help) ? "on" : "off", set);
 }
 
 /** @param {string} lang */
 async function fetchFor(lang) {
   const isThere = await fetchLanguage(lang).catch(() => false);
-  toast(isThere ? "It is on this phone now." : "It could not be fetched. Try again with signal.");
+  toast(isThere ? t("floor-settings-it_is_on_this") : t("floor-settings-it_could_not_be"));
   await show();
 }

@@ -6,6 +6,7 @@ import { formatNumber } from "../../ui/format.js";
 import { html, nothing } from "../../vendor/lit-html/lit-html.js";
 import { doubtSpan } from "../draw/doubt.js";
 import { levelPicture } from "../draw/level.js";
+import { t } from "../../words/later.js";
 
 const SCALE_MOST = 6;
 const LITTLE = 0.3; // of the tank
@@ -29,12 +30,12 @@ export function stacked(plan, tank, card) {
       { from: 0, to: share(tank.volumeL), weight: "held" }, { from: share(tank.volumeL), to: share(plan.dip20L), weight: "water" },
       { from: share(plan.dip20L), to: share(sum), weight: "shrinks" },
     ],
-    words: `${litres(tank.volumeL)} in the tank and ${kg} of water make ${litres(plan.dip20L)} at ${strength(plan.strengthPct)}: ${litres(plan.shrinksL)} less than the sum.`,
+    words: t("floor-picture-in_the_tank_and", { litres: litres(tank.volumeL), kg, dip20_l: litres(plan.dip20L), strength_pct: strength(plan.strengthPct), shrinks_l: litres(plan.shrinksL) }),
   })}<ol class="stack-up__says" aria-hidden="true">
-    <li class="stack-up__line stack-up__line--shrinks"><strong>${litres(plan.dip20L)} at ${strength(plan.strengthPct)}</strong><span>${litres(plan.shrinksL)} less than the sum. No loss.</span></li>
-    <li class="stack-up__line stack-up__line--water"><strong>${kg} of water</strong><span>${litres(plan.canL)} by the can at ${shownInUnits(plan.waterTempC, "degC", 0)}</span></li>
-    <li class="stack-up__line"><strong>${litres(tank.volumeL)} in the tank</strong><span>${strength(tank.strengthPct)}, ${shownInUnits((tank.volumeL * tank.strengthPct) / 100, "LPA", 1)}</span></li></ol></div>
-    ${over ? html`<p class="band band--stop"><span class="band__lead">It takes ${litres(most, 0)}.</span> ${litres(over, 0)} would be too much: move some first.</p>` : nothing}`;
+    <li class="stack-up__line stack-up__line--shrinks"><strong>${t("floor-picture-at", { dip20_l: litres(plan.dip20L), strength_pct: strength(plan.strengthPct) })}</strong><span>${t("floor-picture-less_than_the_sum", { shrinks_l: litres(plan.shrinksL) })}</span></li>
+    <li class="stack-up__line stack-up__line--water"><strong>${t("floor-picture-of_water", { kg })}</strong><span>${t("floor-picture-by_the_can_at", { can_l: litres(plan.canL), water_temp_c: shownInUnits(plan.waterTempC, "degC", 0) })}</span></li>
+    <li class="stack-up__line"><strong>${t("floor-picture-in_the_tank", { litres: litres(tank.volumeL) })}</strong><span>${strength(tank.strengthPct)}, ${shownInUnits((tank.volumeL * tank.strengthPct) / 100, "LPA", 1)}</span></li></ol></div>
+    ${over ? html`<p class="band band--stop"><span class="band__lead">${t("floor-picture-it_takes", { most: litres(most, 0) })}</span> ${t("floor-picture-would_be_too_much", { over: litres(over, 0) })}</p>` : nothing}`;
 }
 
 /** Ticks of the wall in the litres or gallons of this phone. @param {number} fullL @returns {[share: number, words: string][]} */
@@ -53,9 +54,9 @@ export function warming(plan) {
   const of = (/** @type {number} */ value) => inUnits(value, "degC").value;
   const unit = shownInUnits(0, "degC", 0).split("\u00a0")[1];
   return doubtSpan({
-    id: "warming", unit, doubt: { low: of(mixed - off), high: of(mixed + off), at: of(mixed), words: `about ${shown(mixed)} mixed` },
-    known: [{ at: of(plan.waterTempC), words: "water", sign: "dot", weight: "note" }, { at: of(plan.tempC), words: "spirit", sign: "diamond", weight: "copper" }],
-    words: `Water at ${shown(plan.waterTempC)}, spirit at ${shown(plan.tempC)}, mixed about ${shown(mixed)} ${unit}, ${shown(mixed - off)} to ${shown(mixed + off)}; without heat of mixing ${shown(calm)}.`,
+    id: "warming", unit, doubt: { low: of(mixed - off), high: of(mixed + off), at: of(mixed), words: t("floor-picture-about_mixed", { figure: shown(mixed) }) },
+    known: [{ at: of(plan.waterTempC), words: t("floor-picture-water"), sign: "dot", weight: "note" }, { at: of(plan.tempC), words: t("floor-picture-spirit"), sign: "diamond", weight: "copper" }],
+    words: t("floor-picture-water_at_spirit_at", { water_temp_c: shown(plan.waterTempC), temp_c: shown(plan.tempC), figure: shown(mixed), unit, off: shown(mixed - off), off_2: shown(mixed + off), calm: shown(calm) }),
   });
 }
 
@@ -68,8 +69,8 @@ export function readAgainstSum(targetPct, heldPct, sumPct, readPct) {
   const shown = (/** @type {number} */ pct) => strengthShown(pct).figure;
   const unit = strengthShown(targetPct).sign;
   return doubtSpan({
-    id: "read", unit, doubt: { low: of(targetPct - heldPct), high: of(targetPct + heldPct), at: of(targetPct), words: `${shown(targetPct)} target`, weight: "well" },
-    known: [{ at: of(sumPct), words: `sum ${shown(sumPct)}`, sign: "ring", weight: "copper" }, { at: of(readPct), words: `read ${shown(readPct)}`, sign: "dot", weight: "chalk", isBelow: true }],
-    words: `Target ${shown(targetPct)}, by the sum ${shown(sumPct)}, read ${shown(readPct)} ${unit}.`,
+    id: "read", unit, doubt: { low: of(targetPct - heldPct), high: of(targetPct + heldPct), at: of(targetPct), words: t("floor-picture-target", { target_pct: shown(targetPct) }), weight: "well" },
+    known: [{ at: of(sumPct), words: t("floor-picture-sum", { sum_pct: shown(sumPct) }), sign: "ring", weight: "copper" }, { at: of(readPct), words: t("floor-picture-read", { read_pct: shown(readPct) }), sign: "dot", weight: "chalk", isBelow: true }],
+    words: t("floor-picture-target_by_the_sum", { target_pct: shown(targetPct), sum_pct: shown(sumPct), read_pct: shown(readPct), unit }),
   });
 }

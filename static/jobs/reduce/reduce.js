@@ -22,10 +22,11 @@ import { cardWith, tankNow } from "./tank.js";
 import { wear } from "../../ui/sheet.js";
 import { aimOf } from "./aim.js";
 import { boxes, firstPour, panel, pickTank, pourShown, trimmed, worked } from "./view.js";
+import { t } from "../../words/later.js";
 
 /** Short, for the boxes stand side by side. */
-const LABELS = /** @type {Record<string, string>} */ ({ target: "Target", temp: "Spirit is at" });
-const WATER_TEMP = { name: "water_temp", label: "Water is at", units: ["degC", "degF"], ghost: false, instrument: null, typed_in: "" };
+const LABELS = /** @type {Record<string, string>} */ ({ target: t("floor-reduce-target"), temp: t("floor-reduce-spirit_is_at") });
+const WATER_TEMP = { name: "water_temp", label: t("floor-reduce-water_is_at"), units: ["degC", "degF"], ghost: false, instrument: null, typed_in: "" };
 
 /** @type {{who: any, mark: string, card: any, kind: any, asks: any, tank: import("./tank.js").Tank|null, plan: any, aimedBy: string, entryForm: EntryForm|null}} */
 const page = { who: null, mark: "", card: null, kind: null, asks: null, tank: null, plan: "", aimedBy: "", entryForm: null };
@@ -48,7 +49,7 @@ async function show() {
   const { card, tank } = page;
   if (!card || !tank) return showPick();
   const [what] = holdsOf(card);
-  setHead({ mark: card.name || card.mark, first: what, second: `${holdsOf({ ...card, holds: { ...card.holds, volume_l: tank.volumeL, strength_pct: tank.strengthPct } })[1]}${tank.waiting ? ", with what waits here" : ""}`, back: vesselPath(card.mark) });
+  setHead({ mark: card.name || card.mark, first: what, second: `${holdsOf({ ...card, holds: { ...card.holds, volume_l: tank.volumeL, strength_pct: tank.strengthPct } })[1]}${tank.waiting ? t("floor-reduce-with_what_waits_here") : ""}`, back: vesselPath(card.mark) });
   if (!part("boxes").childElementCount) {
     render(boxes(page.asks, card, 1, nudge, logPath(card.mark, "reduce")), part("boxes"));
     beginWith(card, await readCards());
@@ -59,7 +60,7 @@ async function show() {
 }
 
 async function showPick() {
-  setHead({ mark: "Reduce", first: page.card ? page.card.name : "how much water", back: page.card ? vesselPath(page.card.mark) : "/today" });
+  setHead({ mark: t("floor-reduce-reduce"), first: page.card ? page.card.name : t("floor-reduce-how_much_water"), back: page.card ? vesselPath(page.card.mark) : "/today" });
   const cards = await readCards();
   render(nothing, part("boxes"));
   render(pickTank(cards.filter((card) => card.sort === "tank" && card.holds && !card.holds.mash && card.holds.strength_pct)), part("worked"));
@@ -114,8 +115,8 @@ function showDoing() {
   const main = "button button--main button--action";
   const other = "button button--action";
   render(html`<div class="thumb--pair pair">
-    <button type="button" class=${mayRead ? main : other} @click=${() => openPanel("measured")}>Measured</button>
-    <button type="button" class=${mayRead ? other : main} @click=${() => openPanel("water")}>${pours ? `${pourShown(page.plan)} are in` : "Water in"}</button></div>`, part("doing"));
+    <button type="button" class=${mayRead ? main : other} @click=${() => openPanel("measured")}>${t("floor-reduce-measured")}</button>
+    <button type="button" class=${mayRead ? other : main} @click=${() => openPanel("water")}>${pours ? t("floor-reduce-are_in", { plan: pourShown(page.plan) }) : t("floor-reduce-water_in")}</button></div>`, part("doing"));
 }
 
 /** @param {"water"|"measured"} what */

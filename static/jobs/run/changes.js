@@ -11,6 +11,7 @@ import { capital, onTheSlate } from "../../shell/words.js";
 import { formatTime } from "../../ui/format.js";
 import { toast } from "../../ui/toast.js";
 import { html } from "../../vendor/lit-html/lit-html.js";
+import { t } from "../../words/later.js";
 
 /** By how many plates each changes those in work. @type {Record<string, number>} */
 export const CHANGES = { heat_changed: 0, water_changed: 0, plate_in: 1, plate_out: -1 };
@@ -32,7 +33,7 @@ async function logChange(kind, mark, who, event, words) {
     });
     offerTakeBack({ words: onTheSlate((await counts()).waiting), about: `${words} ${formatTime(tappedAt)}`, entry: id });
   } catch (error) {
-    toast(/** @type {any} */ (error)?.message ?? "That could not be kept. Log it as another event.", 12_000);
+    toast(/** @type {any} */ (error)?.message ?? t("floor-changes-that_could_not_be"), 12_000);
   }
 }
 

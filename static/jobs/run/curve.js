@@ -4,6 +4,7 @@ import { cutMarks, eventOf, firstPart, isStripping, partNow } from "./state.js";
 import { curveInUnits } from "../../shell/inunits.js";
 import { vapourTempC } from "../../trade/still.js";
 import { between, collectedAt, streamOf } from "./collect.js";
+import { t } from "../../words/later.js";
 
 /**
  * @typedef {"time"|"alcohol"|"vapour"} Way
@@ -25,8 +26,8 @@ export function curveBy(way, shown) {
   const points = strengths(stream).map(([at, pct]) => [toX(at), pct]);
   if (!points.length || (way === "alcohol" && stream.points.length < 2)) return null;
   return curveInUnits({
-    title: way === "time" ? "True strength over time" : "True strength over pure alcohol collected",
-    yLabel: "% vol", xIsTime: way === "time", xLabel: way === "time" ? "time" : "L pure alcohol", yDecimals: 1, height: heightNow(),
+    title: way === "time" ? t("floor-true_strength_over_time") : t("floor-curve-true_strength_over_pure"),
+    yLabel: "% vol", xIsTime: way === "time", xLabel: way === "time" ? t("floor-time") : t("floor-curve-l_pure_alcohol"), yDecimals: 1, height: heightNow(),
     series: [{ label: "", points: rising(points) }],
     ghosts: shown.ghosts.slice(0, GHOSTS).reverse().map((ghost) => ghostOf(ghost, run, way, toX)).filter((line) => line.points.length > 1),
     ...(ahead(way, shown) ? { expected: ahead(way, shown) } : {}),
@@ -50,7 +51,7 @@ function ghostOf({ run: before, isBest }, run, way, toX) {
   const moved = cut ? toX(Date.parse(eventOf(run, cut).at)) - own(Date.parse(eventOf(before, cut).at)) : toX(zeroOf(run)) - own(zeroOf(before));
   const points = way === "alcohol" && stream.points.length < 2 ? [] : strengths(stream).map(([at, pct]) => [own(at) + moved, pct]);
   const isDrawn = (/** @type {number[]} */ [x]) => way === "time" || x >= 0; // shifted, a run before may begin before nothing
-  return { label: [before.name || "run before", isBest && "best"].filter(Boolean).join(", "), points: rising(points.filter(isDrawn)) };
+  return { label: [before.name || t("floor-run_before"), isBest && t("floor-best")].filter(Boolean).join(", "), points: rising(points.filter(isDrawn)) };
 }
 
 /** What is expected, from the last reading to a little past the cut. @param {Way} way @param {Shown} shown */
@@ -65,8 +66,8 @@ function bandsOf(run, stream, toX) {
   const [heads, hearts] = ["heads_cut", "hearts_cut"].map((event) => eventOf(run, event)?.at).map((at) => (at ? Date.parse(at) : undefined));
   const now = run.ended_at ? Date.parse(run.ended_at) : Math.max(stream.zero, ...stream.lines.map((line) => line.at));
   const bands = [{ from: stream.zero, to: heads ?? now, weight: isStripping(run) ? "hearts" : "heads", label: firstPart(run) }];
-  if (heads) bands.push({ from: heads, to: hearts ?? now, weight: "hearts", label: "hearts" });
-  if (hearts) bands.push({ from: hearts, to: now, weight: "tails", label: "tails" });
+  if (heads) bands.push({ from: heads, to: hearts ?? now, weight: "hearts", label: t("floor-hearts") });
+  if (hearts) bands.push({ from: hearts, to: now, weight: "tails", label: t("floor-tails") });
   return partNow(run) === "heads" && run.ended_at && !isStripping(run) ? [] : bands.map((band) => ({ ...band, from: toX(band.from), to: toX(band.to) })).filter((band) => band.to > band.from);
 }
 
@@ -81,8 +82,8 @@ function againstVapour({ run, stream, offsetC, heightM }) {
   const inside = usual.filter(([x]) => x > low && x < high);
   const ends = [low, high].filter((x) => x >= usual[0][0] && x <= usual[usual.length - 1][0]).map((x) => [x, between(/** @type {any} */ (usual), x)]);
   return curveInUnits({
-    title: `Vapour temperature against strength${run.name ? `, ${run.name}` : ""}`, yLabel: "% vol", xLabel: "vapour °C", yDecimals: 1, height: heightNow(),
-    series: [{ label: "read", points: rising(read.sort((a, b) => a[0] - b[0])) }],
-    expected: { label: offsetC ? "usual for this still" : "usual", points: rising([...inside, ...ends].sort((a, b) => a[0] - b[0])) },
+    title: t("floor-curve-vapour_temperature_against_strength", { name: run.name ? `, ${run.name}` : "" }), yLabel: "% vol", xLabel: t("floor-curve-vapour_c"), yDecimals: 1, height: heightNow(),
+    series: [{ label: t("floor-read"), points: rising(read.sort((a, b) => a[0] - b[0])) }],
+    expected: { label: offsetC ? t("floor-curve-usual_for_this_still") : t("floor-curve-usual"), points: rising([...inside, ...ends].sort((a, b) => a[0] - b[0])) },
   }, "pct_vol", "degC");
 }

@@ -3,13 +3,14 @@
  * The run at arm's length: figure, countdown and one cut, to be read from two metres. The countdown is a band: solid until the cut may
  * come, hatched while it is in doubt, one stroke for the best guess. On a phone laid on its side the curve runs into it.
  */
-import { lastReading, nextStep, partWords, runTitle } from "./state.js";
+import { lastReading, nextStep, partName, partWords, runTitle } from "./state.js";
 import { inUnits, shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { formatDuration, formatNumber, formatTime } from "../../ui/format.js";
 import { html, nothing, svg } from "../../vendor/lit-html/lit-html.js";
 import { isDue, leftWords, whenWords } from "../timers/times.js";
 import { between, collectedAt } from "./collect.js";
 import { isAlone } from "./due.js";
+import { t } from "../../words/later.js";
 
 const KEPT = "run-far:";
 const MINUTE_MS = 60_000;
@@ -35,7 +36,7 @@ export function setFar(mark, on) {
 }
 
 /** @param {() => void} onTap */
-export const farChip = (onTap) => html`<button type="button" class="glance__one" data-far-in @click=${onTap}><strong>Large</strong><span class="glance__sub">for two metres</span></button>`;
+export const farChip = (onTap) => html`<button type="button" class="glance__one" data-far-in @click=${onTap}><strong>${t("floor-far-large")}</strong><span class="glance__sub">${t("floor-far-for_two_metres")}</span></button>`;
 
 /** @param {import("./due.js").Due|null} due @param {import("./collect.js").Stream} stream @param {number} now @returns {Stand} */
 export function standOf(due, stream, now) {
@@ -55,23 +56,23 @@ export function farSheet(seen, { onCut, onReading, onClose }) {
   const strength = last && strengthShown(last.true_strength);
   const figure = strength ? strength.figure : "–";
   const to = step.to && run.receivers?.[step.to];
-  return html`<section class="far ${isOpen ? "far--open" : ""}" aria-label="The run at arm's length" @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === "Escape" && onClose()}>
+  return html`<section class="far ${isOpen ? "far--open" : ""}" aria-label=${t("floor-far-the_run_at_arms")} @keydown=${(/** @type {KeyboardEvent} */ event) => event.key === "Escape" && onClose()}>
     <header class="far__head"><h1>${name} <span class="quiet">${run.what || runTitle(run)}</span></h1>
-      <button type="button" class="button ${timer && isDue(timer, now) ? "button--main" : ""}" @click=${onReading}>Reading</button><button type="button" class="button" data-far-out @click=${onClose}>Close</button></header>
+      <button type="button" class="button ${timer && isDue(timer, now) ? "button--main" : ""}" @click=${onReading}>${t("floor-reading")}</button><button type="button" class="button" data-far-out @click=${onClose}>${t("floor-far-close")}</button></header>
     <div class="far__side"><div class="far__read"><p class="far__figure ${figure.length > 4 ? "far__figure--long" : ""}" data-far-figure>${figure}</p>
-      <p class="far__row"><span>${strength ? strength.words.replace(/ at .*/, "") : "no strength yet"}</span> <span class="quiet">${last ? `${formatTime(last.at)}${now - Date.parse(last.at) > OLD_MS ? `, ${formatDuration((now - Date.parse(last.at)) / 1000)} ago` : ""}` : ""}</span></p></div>
+      <p class="far__row"><span>${strength ? strength.words.replace(/ at .*/, "") : t("floor-far-no_strength_yet")}</span> <span class="quiet">${last ? `${formatTime(last.at)}${now - Date.parse(last.at) > OLD_MS ? t("floor-far-ago", { last: formatDuration((now - Date.parse(last.at)) / 1000) }) : ""}` : ""}</span></p></div>
       ${picture(seen, stand)}</div>
     <div class="far__side">${countdown(seen, stand)}
-      <div class="far__words">${words(seen, stand)}${timer ? html`<p class=${isDue(timer, now) ? "far__ask" : "quiet"}>next reading ${whenWords(timer, now)}, ${leftWords(timer, now)}</p>` : nothing}</div>
-      <p class="hidden-text" role="status">${isOpen ? `${step.words}: ${stand.state === "open" ? "any minute" : stand.state === "past" ? "reached" : "expected before now"}.` : ""}</p>
-      <button type="button" class="cut cut--due far__cut" @click=${onCut}>${step.words} <span class="cut__sub">${isOpen && to ? `turn to ${seen.nameOf(to)}` : "nose first"}</span></button></div></section>`;
+      <div class="far__words">${words(seen, stand)}${timer ? html`<p class=${isDue(timer, now) ? "far__ask" : "quiet"}>${t("floor-far-next_reading", { at: whenWords(timer, now), at_2: leftWords(timer, now) })}</p>` : nothing}</div>
+      <p class="hidden-text" role="status">${isOpen ? `${step.words}: ${stand.state === "open" ? t("floor-far-any_minute") : stand.state === "past" ? t("floor-far-reached") : t("floor-far-expected_before_now")}.` : ""}</p>
+      <button type="button" class="cut cut--due far__cut" @click=${onCut}>${step.words} <span class="cut__sub">${isOpen && to ? t("floor-far-turn_to", { to: seen.nameOf(to) }) : t("floor-nose_first_2")}</span></button></div></section>`;
 }
 
 /** @param {Seen} seen @param {Stand} stand */
 function countdown({ run, now }, { state, at }) {
   const step = nextStep(run);
-  const what = step.to ?? "the end";
-  const [lead, big, unit] = state === "later" ? [`${what} in`, ...span(at - now)] : state === "open" ? [what, "any", "minute"] : state === "past" ? [what, "now", ""] : state === "over" ? [what, "read", "now"] : ["", "", ""];
+  const what = step.to ? partName(step.to) : t("floor-far-the_end");
+  const [lead, big, unit] = state === "later" ? [t("floor-far-in", { what }), ...span(at - now)] : state === "open" ? [what, t("floor-far-any"), t("floor-far-minute")] : state === "past" ? [what, t("floor-now"), ""] : state === "over" ? [what, t("floor-read"), t("floor-now")] : ["", "", ""];
   return big ? html`<p class="far__row far__count"><span>${lead}</span> <span class="far__minutes" data-far-count>${big}${unit ? html`<small> ${unit}</small>` : nothing}</span></p>` : nothing;
 }
 
@@ -89,18 +90,18 @@ function words({ run, due, target, stream, open }, { state, at, low, high }) {
 
 /** @param {import("./due.js").Due|null} due @param {import("./due.js").Target|null} target @param {Stand["state"]} state @param {number} at @param {number} low @param {number} high @returns {string} */
 function firstWords(due, target, state, at, low, high) {
-  if (state === "none") return "No plan and no run before: the nose says when.";
-  if (state === "past") return `${target?.words} is reached`;
+  if (state === "none") return t("floor-far-no_plan_and_no");
+  if (state === "past") return t("floor-far-is_reached", { words: target?.words });
   if (due?.state === "too_little") return due.words;
-  if (state === "over") return `was expected ${formatTime(at)}`;
-  return state === "later" ? `between ${formatTime(low)} and ${formatTime(high)}` : `open, ${formatTime(low)} to ${formatTime(high)}`;
+  if (state === "over") return t("floor-far-was_expected", { at: formatTime(at) });
+  return state === "later" ? t("floor-far-between_and", { low: formatTime(low), high: formatTime(high) }) : t("floor-far-open_to", { low: formatTime(low), high: formatTime(high) });
 }
 
 /** "28.1 of about 34 L" @param {import("./due.js").Due|null} due @param {import("./collect.js").Stream} stream @param {any} open */
 function ofAll(due, stream, open) {
   if (due?.state !== "due") return shownInUnits(open.litres, "L", 1);
   const all = open.litres + Math.max(0, due.collected_l.at - collectedAt(stream, open.until).litres);
-  return `${formatNumber(inUnits(open.litres, "L").value, 1)} of about ${shownInUnits(all, "L", 0)}`;
+  return t("floor-far-of_about", { litres: formatNumber(inUnits(open.litres, "L").value, 1), all: shownInUnits(all, "L", 0) });
 }
 
 /** @param {Seen} seen @param {Stand} stand */
@@ -127,9 +128,9 @@ function picture(seen, stand) {
       ${hasBand ? svg`<line class="far__guess" x1=${x(stand.at)} x2=${x(stand.at)} y1="0" y2="100%"></line>` : nothing}
       <line class="far__now" x1=${x(now)} x2=${x(now)} y1="4%" y2="96%"></line></svg>
     <svg class="far__labels" aria-hidden="true">${hasBand ? label(share(stand.at), formatTime(stand.at), "far__label--guess") : nothing}
-      ${!hasBand || Math.abs(share(stand.at) - share(now)) > LABEL_SHARE ? label(share(now), "now", "") : nothing}
+      ${!hasBand || Math.abs(share(stand.at) - share(now)) > LABEL_SHARE ? label(share(now), t("floor-now"), "") : nothing}
       ${isDrawn && share(now) > 2 * LABEL_SHARE ? label(0, formatTime(begin), "far__label--past") : nothing}</svg>
-    ${due && isAlone(due) ? html`<p class="far__alone quiet">without earlier runs</p>` : nothing}</div>`;
+    ${due && isAlone(due) ? html`<p class="far__alone quiet">${t("floor-far-without_earlier_runs")}</p>` : nothing}</div>`;
 }
 
 /** @param {number} share @param {string} text @param {string} more */

@@ -2,6 +2,7 @@
 /** Jug and watch: one tap as the jug goes under, one when it is full; the flow is worked out and typed. */
 import { formatNumber } from "../../ui/format.js";
 import { html, render } from "../../vendor/lit-html/lit-html.js";
+import { t } from "../../words/later.js";
 
 const KEPT = "jug:";
 /** What a jug holds, by the unit of the flow. [L or US gal] */
@@ -34,7 +35,7 @@ export function mountJug(form) {
       const took = seconds();
       clearInterval(ticking);
       begun = 0;
-      said = `${name(jug())} in ${formatNumber(took, 0)} s`;
+      said = t("floor-jug-in_s", { jug: name(jug()), took: formatNumber(took, 0) });
       box.value = formatNumber(flowOf(jug(), took), 1).replace(/\s/g, "");
       box.dispatchEvent(new Event("input", { bubbles: true }));
     }
@@ -44,9 +45,9 @@ export function mountJug(form) {
     localStorage.setItem(KEPT + unit(), /** @type {HTMLSelectElement} */ (event.target).value);
     show();
   };
-  const show = () => render(html`<div class="jug"><select class="button" aria-label="The jug holds" @change=${choose}>${JUGS[unit()].map((held) => html`<option value=${held} ?selected=${held === jug()}>${name(held)}</option>`)}</select>
-    <button type="button" class="button ${begun ? "button--main" : ""}" data-watch @click=${tap}>${begun ? `Full ${clock(seconds())}` : "Start the watch"}</button>
-    <span class="quiet" role="status">${said || "jug and watch"}</span></div>`, place);
+  const show = () => render(html`<div class="jug"><select class="button" aria-label=${t("floor-jug-the_jug_holds")} @change=${choose}>${JUGS[unit()].map((held) => html`<option value=${held} ?selected=${held === jug()}>${name(held)}</option>`)}</select>
+    <button type="button" class="button ${begun ? "button--main" : ""}" data-watch @click=${tap}>${begun ? t("floor-jug-full", { seconds: clock(seconds()) }) : t("floor-jug-start_the_watch")}</button>
+    <span class="quiet" role="status">${said || t("floor-jug-jug_and_watch")}</span></div>`, place);
   unitBox?.addEventListener("change", show);
   show();
 }

@@ -1,6 +1,7 @@
 // @ts-check
 /** The charge's receivers as last time, in one tap. */
 import { allCards } from "../../slate/cards.js";
+import { t } from "../../words/later.js";
 
 const PARTS = ["heads", "hearts", "tails"];
 
@@ -16,7 +17,7 @@ export async function offerLastReceivers(form, card) {
   button.type = "button";
   button.className = "button button--wide";
   button.dataset.part = "last-receivers";
-  button.append("Receivers as last time");
+  button.append(t("floor-lasttime-receivers"));
   const sub = document.createElement("span");
   sub.className = "button__sub";
   sub.textContent = names.join(", ");

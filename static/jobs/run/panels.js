@@ -5,6 +5,7 @@ import { choiceBox, figureBox, minuteBox, remarkBox, wordsBox } from "../../form
 import { chip } from "../../shell/choices.js";
 import { formatMinute, formatTime } from "../../ui/format.js";
 import { cautionLine } from "../../shell/cautions.js";
+import { t } from "../../words/t.js";
 
 const MORE = ["vapour_temp", "dip", "plates", "cooling_temp"];
 
@@ -28,7 +29,7 @@ export function panelForm(panel) {
   const { kind, title, tappedAt, onLeave } = panel;
   return html`<form class="form panel" data-kind=${kind.name} novalidate aria-label=${title}>
     <header class="panel__head"><h2>${title} <span class="quiet">${formatTime(tappedAt)}</span></h2>
-      <button type="button" class="button button--plain" @click=${onLeave}>Leave it</button></header>
+      <button type="button" class="button button--plain" @click=${onLeave}>${t("floor-leave_it")}</button></header>
     ${panel.body ? panel.body : kind.name === "run_reading" ? reading(panel) : kind.name === "run_end" ? ending(panel) : cut(panel)}
     <div data-part="panel-look" aria-live="polite"></div>
     <div data-part="panel-figures" class="sums" aria-live="polite"></div>
@@ -37,7 +38,7 @@ export function panelForm(panel) {
 
 /** @param {Panel} panel */
 const reading = ({ kind, card, tappedAt }) => html`<div class="pair">${figureBox(kind, "glass", card)}${figureBox(kind, "temp", card)}</div>
-  ${has(kind, "flow") ? html`${figureBox(kind, "flow", card, "not read yet")}<div data-part="jug"></div>` : nothing}
+  ${has(kind, "flow") ? html`${figureBox(kind, "flow", card, t("floor-panels-not_read_yet"))}<div data-part="jug"></div>` : nothing}
   ${more(tappedAt, MORE.filter((name) => has(kind, name)).map((name) => figureBox(kind, name, card)), figureBox(kind, "strength", card))}`;
 
 /** @param {Panel} panel */
@@ -55,15 +56,15 @@ function cut({ kind, card, tappedAt, event = "", receivers = [], receiver = "", 
 /** The receiver is switched before the cut is logged: the stream does not wait for the phone. @param {any[]} receivers @param {string} receiver */
 function receiverBox(receivers, receiver) {
   if (!receivers.length) {
-    return html`<div class="field field--mark" data-field="receiver"><label class="field__label" for="panel-receiver">Switch first. Mark of the receiver now open</label>
+    return html`<div class="field field--mark" data-field="receiver"><label class="field__label" for="panel-receiver">${t("floor-panels-switch_first_mark_of")}</label>
       <input class="field__value" id="panel-receiver" name="receiver" type="text" maxlength="64" autocomplete="off" autocapitalize="characters" .value=${receiver}></div>`;
   }
-  return html`<fieldset class="chips" data-field="receiver"><legend><span>Switch first. Open now:</span></legend><div class="chips__row">
+  return html`<fieldset class="chips" data-field="receiver"><legend><span>${t("floor-panels-switch_first_open_now")}</span></legend><div class="chips__row">
     ${receivers.map((card) => chip("receiver", card.mark, card.name || card.mark, card.mark === receiver))}</div></fieldset>`;
 }
 
 /** @param {Date} tappedAt @param {any[]} boxes */
-const more = (tappedAt, ...boxes) => html`<details class="more"><summary><strong>More</strong> <span class="quiet">another minute, more figures</span></summary>
+const more = (tappedAt, ...boxes) => html`<details class="more"><summary><strong>${t("floor-more")}</strong> <span class="quiet">${t("floor-panels-another_minute_more_figures")}</span></summary>
   <div class="form">${minuteBox(formatMinute(tappedAt))}${boxes}${remarkBox()}</div></details>`;
 
 /** @param {any} kind @param {string} name */

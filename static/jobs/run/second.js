@@ -9,6 +9,7 @@ import { eventOf } from "./state.js";
 import { shownInUnits, strengthShown } from "../../shell/inunits.js";
 import { vapourTempC } from "../../trade/still.js";
 import { formatTime } from "../../ui/format.js";
+import { t } from "../../words/later.js";
 
 /** A suggested strength may lie so far below the last one; common practice, no source. */
 const BELOW_PCT = 15;
@@ -35,7 +36,7 @@ function warm(read, warmC) {
   if (typeof temp !== "number" || temp <= warmC) return [];
   return [{
     code: "distillate_warm", weight: "ask", field: "temp", expects: [{ of: "temp", low: LEAST_C, high: warmC }],
-    words: `Spirit runs at ${shownInUnits(temp, "degC", 1)}, above ${shownInUnits(warmC, "degC", Number.isInteger(warmC) ? 0 : 1)}. More condenser water now, and the heat down until it runs cool: warm spirit gives off vapour that burns.`,
+    words: t("floor-second-spirit_runs_at_above", { temp: shownInUnits(temp, "degC", 1), warm_c: shownInUnits(warmC, "degC", Number.isInteger(warmC) ? 0 : 1) }),
   }];
 }
 
@@ -47,7 +48,7 @@ function risen(run, read, slopePct) {
   if (!last || now <= last.true_strength + slopePct || wasChanged(run, read)) return [];
   return [{
     code: "strength_slope", weight: "ask", field: strengthField(read), expects: [{ of: "true_strength", low: last.true_strength - BELOW_PCT, high: last.true_strength + slopePct, near: last.true_strength }],
-    words: `True ${pctWords(now)} is above ${pctWords(last.true_strength)} of ${formatTime(last.at)}. After the heads cut it only falls, unless plates or water were changed.`,
+    words: t("floor-second-true_is_above_of", { at: pctWords(now), true_strength: pctWords(last.true_strength), last: formatTime(last.at) }),
   }];
 }
 
@@ -87,7 +88,7 @@ function against(read, heightM, offsetC, offC) {
   if (wanted === null || Math.abs(vapour - wanted) <= offC) return [];
   return [{
     code: "vapour_strength", weight: "ask", field: "vapour_temp", expects: [{ of: "vapour_temp", low: wanted - offC, high: wanted + offC, near: wanted }, { of: "true_strength", low: 20, high: 95 }],
-    words: `Vapour ${shownInUnits(vapour, "degC", 1)} and spirit of ${pctWords(now)} do not go together: about ${shownInUnits(wanted, "degC", 1)} is usual at that strength on this still. Look at both.`,
+    words: t("floor-second-vapour_and_spirit_of", { vapour: shownInUnits(vapour, "degC", 1), at: pctWords(now), wanted: shownInUnits(wanted, "degC", 1) }),
   }];
 }
 

@@ -16,6 +16,7 @@ import { curveBy } from "./curve.js";
 import { farChip, farSheet, isFar, setFar } from "./far.js";
 import { aboutCard, timerChip, timersNow } from "../timers/show.js";
 import { fruitOf, ghostsFor, wishesFor } from "./wishes.js";
+import { t } from "../../words/later.js";
 
 /**
  * @typedef {import("./curve.js").Way} Way
@@ -25,7 +26,7 @@ import { fruitOf, ghostsFor, wishesFor } from "./wishes.js";
 
 const KEPT_WAY = "run-way";
 /** @type {[Way, string][]} */
-const WAYS = [["alcohol", "By alcohol"], ["time", "By time"], ["vapour", "Vapour"]];
+const WAYS = [["alcohol", t("floor-sheet-by_alcohol")], ["time", t("floor-sheet-by_time")], ["vapour", t("floor-sheet-vapour")]];
 
 /** Once for a page. @param {() => void} [refresh] called when a reminder was set, moved or dropped, and when the phone is turned @returns {Promise<void>} once its style is there */
 export async function prepare(refresh) {
@@ -87,7 +88,7 @@ function ways(now, refresh) {
     localStorage.setItem(KEPT_WAY, way);
     refresh();
   };
-  return html`<div class="ways" role="group" aria-label="The curve is drawn">${WAYS.map(([way, words]) => html`<button type="button" class="button" aria-pressed=${way === now} @click=${() => take(way)}>${words}</button>`)}</div>`;
+  return html`<div class="ways" role="group" aria-label=${t("floor-sheet-the_curve_is_drawn")}>${WAYS.map(([way, words]) => html`<button type="button" class="button" aria-pressed=${way === now} @click=${() => take(way)}>${words}</button>`)}</div>`;
 }
 
 /** The plan in words, with who and why, and the switch of the bell. @param {import("./wishes.js").Plan|null} plan @param {Asked} asked */
@@ -96,12 +97,12 @@ function planPart(plan, asked) {
     await setOn(!isOn());
     asked.refresh();
   };
-  const sound = !isOn() ? "off" : isAwake() ? "on" : "on, after a tap";
-  return html`<section class="plan" aria-label="Cut plan">${plan ? html`<p><strong>Plan:</strong> ${planWords(plan)}</p>
-      <p class="quiet">${plan.person}, ${formatDate(plan.at)}${plan.waiting ? ", waits on this phone" : ""}${plan.why ? `: ${plan.why}` : ""}</p>`
-    : html`<p class="quiet">No cut plan for ${fruitOf(asked.run.what ?? "") || "this fruit"} on this still yet.</p>`}
-    <div class="buttons"><button type="button" class="button" @click=${asked.onPlan}>${plan ? "Change the plan" : "Make a plan"}</button>
-      <button type="button" class="button" aria-pressed=${isOn()} @click=${toggle}>Sound near a cut <span class="button__sub">${sound}</span></button></div></section>`;
+  const sound = !isOn() ? t("floor-off") : isAwake() ? t("floor-on") : t("floor-sheet-on_after_a_tap");
+  return html`<section class="plan" aria-label=${t("floor-cut_plan")}>${plan ? html`<p><strong>${t("floor-sheet-plan")}</strong> ${planWords(plan)}</p>
+      <p class="quiet">${plan.person}, ${formatDate(plan.at)}${plan.waiting ? t("floor-waits_on_this_phone") : ""}${plan.why ? `: ${plan.why}` : ""}</p>`
+    : html`<p class="quiet">${t("floor-sheet-no_cut_plan_for", { what: fruitOf(asked.run.what ?? "") || t("floor-sheet-this_fruit") })}</p>`}
+    <div class="buttons"><button type="button" class="button" @click=${asked.onPlan}>${plan ? t("floor-sheet-change_the_plan") : t("floor-sheet-make_a_plan")}</button>
+      <button type="button" class="button" aria-pressed=${isOn()} @click=${toggle}>${t("floor-sheet-sound_near_a_cut")} <span class="button__sub">${sound}</span></button></div></section>`;
 }
 
 /** @param {import("./wishes.js").Plan} plan */
@@ -111,13 +112,13 @@ function planWords(plan) {
     return `${figure}\u00a0${sign.replace(" vol", "")}`;
   };
   return [
-    plan.heads_l && `heads ${shownInUnits(plan.heads_l, "L", 1)}`, plan.hearts_to_pct && `hearts to ${pct(plan.hearts_to_pct)}`,
-    plan.tails_to_pct && `tails to ${pct(plan.tails_to_pct)}`,
+    plan.heads_l && t("floor-heads", { heads_l: shownInUnits(plan.heads_l, "L", 1) }), plan.hearts_to_pct && t("floor-sheet-hearts_to", { hearts_to_pct: pct(plan.hearts_to_pct) }),
+    plan.tails_to_pct && t("floor-sheet-tails_to", { tails_to_pct: pct(plan.tails_to_pct) }),
   ].filter(Boolean).join(" · ");
 }
 
 /** The boxes of the plan's panel. @param {any} kind @param {any} run */
-export const planBoxes = (kind, run) => html`<div class="chips" data-field="what"><p class="quiet">For ${fruitOf(run?.what ?? "") || "the fruit named below"}, on this still. The nose decides; the plan reminds.</p></div>
+export const planBoxes = (kind, run) => html`<div class="chips" data-field="what"><p class="quiet">${t("floor-sheet-for_on_this_still", { what: fruitOf(run?.what ?? "") || t("floor-sheet-the_fruit_named_below") })}</p></div>
   ${run?.what ? html`<input type="hidden" name="what" value=${fruitOf(run.what)}>` : wordsBox(kind, "what")}
   <div class="pair">${figureBox(kind, "heads", null)}${figureBox(kind, "hearts_to", null)}</div>${figureBox(kind, "tails_to", null)}${wordsBox(kind, "why")}`;
 

@@ -3,6 +3,7 @@
 import { curveInUnits } from "../../shell/inunits.js";
 import { formatTime } from "../../ui/format.js";
 import { capital } from "../../shell/words.js";
+import { t } from "../../words/t.js";
 
 /**
  * @typedef {"heads"|"hearts"|"tails"} Part
@@ -11,12 +12,12 @@ import { capital } from "../../shell/words.js";
 
 const TOGETHER_MS = 60_000;
 
-/** @type {Record<Part, Step>} */
-const NEXT = {
-  heads: { words: "Cut to hearts", event: "heads_cut", to: "hearts" },
-  hearts: { words: "Cut to tails", event: "hearts_cut", to: "tails" },
-  tails: { words: "End the run", event: "", to: null },
-};
+/** @returns {Record<Part, Step>} */
+const NEXT = () => ({
+  heads: { words: t("floor-cut_to_hearts"), event: "heads_cut", to: "hearts" },
+  hearts: { words: t("floor-state-cut_to_tails"), event: "hearts_cut", to: "tails" },
+  tails: { words: t("floor-state-end_the_run"), event: "", to: null },
+});
 
 /** @param {any} run @param {string} event @returns {any} the last such event, or undefined */
 export const eventOf = (run, event) => run.cuts.filter((/** @type {any} */ cut) => cut.event === event).at(-1);
@@ -27,14 +28,17 @@ export const partNow = (run) => (eventOf(run, "hearts_cut") ? "tails" : eventOf(
 /** A stripping run has one receiver and no cuts: all that comes is low wines. @param {any} run */
 export const isStripping = (run) => Boolean(run.receivers?.hearts && !run.receivers.heads && !run.receivers.tails && !eventOf(run, "heads_cut") && !eventOf(run, "hearts_cut"));
 
+/** A fraction in words. @param {string} part heads, hearts, tails or low_wines */
+export const partName = (part) => t("floor-part", { part });
+
 /** What comes now, in words. @param {any} run @returns {string} */
-export const partWords = (run) => (isStripping(run) ? "low wines" : partNow(run));
+export const partWords = (run) => partName(isStripping(run) ? "low_wines" : partNow(run));
 
 /** What comes before any cut. @param {any} run */
-export const firstPart = (run) => (isStripping(run) ? "low wines" : "heads");
+export const firstPart = (run) => partName(isStripping(run) ? "low_wines" : "heads");
 
 /** @param {any} run @returns {Step} */
-export const nextStep = (run) => NEXT[isStripping(run) ? "tails" : partNow(run)];
+export const nextStep = (run) => NEXT()[isStripping(run) ? "tails" : partNow(run)];
 
 /** @param {any} run @returns {any} the last reading with a true strength, or undefined */
 export const lastReading = (run) => run.readings.filter((/** @type {any} */ reading) => reading.true_strength != null).at(-1);
@@ -50,7 +54,7 @@ export function flowNow(run) {
 }
 
 /** @param {any} run */
-export const runTitle = (run) => capital([run.what, "run", run.name].filter(Boolean).join(" "));
+export const runTitle = (run) => capital([run.what, t("floor-run"), run.name].filter(Boolean).join(" "));
 
 /** @param {string} at @returns {number} [s since 1970] */
 const seconds = (at) => Date.parse(at) / 1000;
@@ -70,11 +74,11 @@ export function curveOf(run, before) {
   const ghost = before ? strengths(before).map(([x, y]) => [x + moved, y]) : [];
   const lastCut = before && eventOf(before, nextStep(run).event);
   return curveInUnits({
-    title: "True strength over time", yLabel: "% vol", xIsTime: true, yDecimals: 1, height: 210,
+    title: t("floor-true_strength_over_time"), yLabel: "% vol", xIsTime: true, yDecimals: 1, height: 210,
     series: [{ label: "", points }],
-    ...(ghost.length > 1 ? { ghost: { label: before.name || "run before", points: ghost } } : {}),
+    ...(ghost.length > 1 ? { ghost: { label: before.name || t("floor-run_before"), points: ghost } } : {}),
     bands: bandsOf(run, points), marks: cutMarks(run, (at) => at / 1000, true),
-    levels: lastCut?.true_strength ? [{ y: lastCut.true_strength, label: `${nextStep(run).words.toLowerCase()} last time` }] : [],
+    levels: lastCut?.true_strength ? [{ y: lastCut.true_strength, label: t("floor-state-last_time", { step: nextStep(run).words }) }] : [],
   }, "pct_vol");
 }
 
@@ -84,8 +88,8 @@ function bandsOf(run, points) {
   const begin = Math.min(points[0][0], drop ? seconds(drop.at) : Infinity);
   const now = run.ended_at ? seconds(run.ended_at) : Math.max(points[points.length - 1][0], ...run.cuts.map((/** @type {any} */ cut) => seconds(cut.at)));
   const bands = [{ from: begin, to: heads ? seconds(heads.at) : now, weight: isStripping(run) ? "hearts" : "heads", label: firstPart(run) }];
-  if (heads) bands.push({ from: seconds(heads.at), to: hearts ? seconds(hearts.at) : now, weight: "hearts", label: "hearts" });
-  if (hearts) bands.push({ from: seconds(hearts.at), to: now, weight: "tails", label: "tails" });
+  if (heads) bands.push({ from: seconds(heads.at), to: hearts ? seconds(hearts.at) : now, weight: "hearts", label: t("floor-hearts") });
+  if (hearts) bands.push({ from: seconds(hearts.at), to: now, weight: "tails", label: t("floor-tails") });
   return bands.filter((band) => band.to > band.from);
 }
 
@@ -93,9 +97,9 @@ function bandsOf(run, points) {
 export function cutMarks(run, toX, isNamed = false) {
   const together = cutsTogether(run);
   return run.cuts.filter((/** @type {any} */ cut) => cut.event === "heads_cut" || cut.event === "hearts_cut").map((/** @type {any} */ cut) => {
-    const name = cut.event === "heads_cut" ? "heads cut" : "hearts cut";
+    const name = cut.event === "heads_cut" ? t("floor-state-heads_cut") : t("floor-state-hearts_cut");
     const alike = together.get(cut.entry);
-    const also = `${cut.typed_at ? `, logged ${formatTime(cut.typed_at)}` : ""}${alike ? ", logged twice" : ""}`;
+    const also = `${cut.typed_at ? t("floor-state-logged", { typed_at: formatTime(cut.typed_at) }) : ""}${alike ? t("floor-state-logged_twice") : ""}`;
     const label = alike && alike[0] !== cut ? "" : `${isNamed ? `${name} ` : ""}${formatTime(cut.at)}${also}`;
     return { x: toX(Date.parse(cut.at)), weight: cut.event === "heads_cut" ? "heads" : "tails", label, spoken: name + also };
   });
@@ -126,6 +130,6 @@ export function receiversOf(run, nameOf) {
     const isOpen = !run.ended_at && (part === now || isLow);
     const order = ["heads", "hearts", "tails"];
     const state = isOpen ? "open" : isLow ? "closed" : order.indexOf(part) < order.indexOf(now) || run.ended_at ? "closed" : "waiting";
-    return [{ part: isLow ? "low wines" : part, mark, name: nameOf(mark), state, isOpen, fraction: run.fractions.find((/** @type {any} */ one) => one.fraction === (isLow ? "low_wines" : part)) }];
+    return [{ part: isLow ? "low_wines" : part, mark, name: nameOf(mark), state, isOpen, fraction: run.fractions.find((/** @type {any} */ one) => one.fraction === (isLow ? "low_wines" : part)) }];
   });
 }

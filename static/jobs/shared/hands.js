@@ -4,6 +4,7 @@ import { hasPin } from "../../slate/shown.js";
 import { choose, current, hands, WrongPin } from "../../slate/who.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { wear } from "../../ui/sheet.js";
+import { t } from "../../words/later.js";
 
 /**
  * Draw the strip, where more than one person has logged here lately.
@@ -43,10 +44,10 @@ export async function showHands(place, onChosen) {
 }
 
 /** @param {any[]} list @param {any} now @param {any} asked whose PIN is wanted, or null @param {string} words what was wrong with it @param {(person: any) => void} tap @param {(event: Event) => void} type */
-const strip = (list, now, asked, words, tap, type) => html`<nav class="hands" aria-label="Who logs">
+const strip = (list, now, asked, words, tap, type) => html`<nav class="hands" aria-label=${t("floor-hands-who_logs")}>
     ${list.map((person) => html`<button type="button" class="button hands__one" aria-pressed=${String(person.code === (asked ?? now)?.code)} aria-label="${person.code}, ${person.name}"
       @click=${() => tap(person)}>${person.code}</button>`)}
-    <a class="button hands__one" href="/who?then=${encodeURIComponent(location.pathname + location.search)}">Other</a></nav>
-  ${asked ? html`<form class="hands__pin" @submit=${type}><label for="hands-pin">PIN of ${asked.code}</label>
+    <a class="button hands__one" href="/who?then=${encodeURIComponent(location.pathname + location.search)}">${t("floor-hands-other")}</a></nav>
+  ${asked ? html`<form class="hands__pin" @submit=${type}><label for="hands-pin">${t("floor-pin_of", { code: asked.code })}</label>
     <input class="field__value" id="hands-pin" type="password" inputmode="numeric" autocomplete="off" maxlength="12" aria-describedby="hands-says">
-    <button class="button">Take it</button><p id="hands-says" role="alert">${words}</p></form>` : nothing}`;
+    <button class="button">${t("floor-hands-take_it")}</button><p id="hands-says" role="alert">${words}</p></form>` : nothing}`;

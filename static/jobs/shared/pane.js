@@ -8,6 +8,7 @@ import { readCards } from "../../shell/phone.js";
 import { holdsOf } from "../../shell/words.js";
 import { wear } from "../../ui/sheet.js";
 import { showHands } from "./hands.js";
+import { t } from "../../words/later.js";
 
 const SCROLLED = "pane-scrolled";
 
@@ -16,7 +17,7 @@ export async function start() {
   await wear("jobs/shared/shared.css");
   const pane = document.createElement("aside");
   pane.className = "pane";
-  pane.setAttribute("aria-label", "People and vessels");
+  pane.setAttribute("aria-label", t("floor-pane-people"));
   const [people, vessels] = [document.createElement("div"), document.createElement("div")];
   pane.append(people, vessels);
   const show = async () => render(list(await readCards()), vessels);
@@ -37,5 +38,5 @@ function list(cards) {
   const line = (/** @type {any} */ card) => html`<li><a href=${card.run ? runPath(card.mark) : vesselPath(card.mark)} aria-current=${card.mark === here ? "page" : "false"}>
     <span class="list__mark">${card.name || card.mark}</span><span class="list__what">${card.run ? card.run.name : holdsOf(card)[0]}</span></a></li>`;
   const [full, empty] = [cards.filter((card) => card.holds || card.run), cards.filter((card) => !card.holds && !card.run)];
-  return html`<nav aria-label="Vessels"><ul class="list list--links">${[...full, ...empty].map(line)}</ul></nav>`;
+  return html`<nav aria-label=${t("floor-pane-vessels")}><ul class="list list--links">${[...full, ...empty].map(line)}</ul></nav>`;
 }

@@ -3,6 +3,7 @@
 import { inOrder, roomOf } from "../../trade/placenames.js";
 import { readCards } from "../../shell/phone.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
+import { t } from "../../words/later.js";
 
 const SHOWN_MOST = 6;
 
@@ -42,9 +43,9 @@ function dress(input, known, card) {
 
 /** @param {string} place @param {Map<string, string[]>} known @param {any} card */
 function whereOf(place, known, card) {
-  if (card?.place === place) return "stands here";
+  if (card?.place === place) return t("floor-places-stands_here");
   const [first, ...others] = known.get(place) ?? [];
-  return first ? [first, others.length && `and ${others.length} more`].filter(Boolean).join(" ") : "free";
+  return first ? [first, others.length && t("floor-places-and_more", { others: others.length })].filter(Boolean).join(" ") : t("floor-places-free");
 }
 
 /** @param {HTMLInputElement} input @param {Map<string, string[]>} known @param {any} card @returns {string[]} */

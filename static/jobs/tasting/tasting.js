@@ -15,6 +15,7 @@ import { render } from "../../vendor/lit-html/lit-html.js";
 import { part } from "../panel.js";
 import { setsOf } from "./sets.js";
 import { ask, choose, done } from "./view.js";
+import { t } from "../../words/later.js";
 
 /** @typedef {import("./sets.js").Serving} Serving */
 /** @typedef {import("./sets.js").Tasting} Tasting */
@@ -41,7 +42,7 @@ async function load() {
   const next = wanted.find(({ tasting }) => tasting.name === here.tasting?.name) ?? (wanted.length === 1 ? wanted[0] : null);
   if (next) return show(next.tasting, next.open[0]);
   here.tasting = here.set = null;
-  setHead({ mark: "Blind tasting", first: here.who.name, second: "", back: "/" });
+  setHead({ mark: t("floor-blind_tasting"), first: here.who.name, second: "", back: "/" });
   const { body, doing } = wanted.length ? choose(wanted, show) : done(left.length > 0);
   render(body, part("body"));
   render(doing, part("doing"));
@@ -58,7 +59,7 @@ function draw() {
   const { tasting, set, said } = here;
   if (!tasting || !set) return;
   const mine = tasting.sets.filter((one) => one.person === set.person).length;
-  setHead({ mark: tasting.name, first: here.who.name, second: `set ${set.set_no} of ${mine}`, back: "/" });
+  setHead({ mark: tasting.name, first: here.who.name, second: t("floor-tasting-set_of", { set_no: set.set_no, mine }), back: "/" });
   const { body, doing } = ask({ tasting, set, said, onPick: pick, onSure: (sure) => change({ sure: said.sure === sure ? "" : sure }), onGave: gave, onKeep: () => void keep() });
   render(body, part("body"));
   render(doing, part("doing"));
@@ -101,7 +102,7 @@ async function keep() {
       kind: kind.name, kind_version: kind.version, mark: "", mark_by: "", read_at: localStamp(new Date()), person: who.code, role: who.role || kind.role,
       seen_by: "", values, as_read: [], looked_again: [], remark: "",
     }));
-    sayThere({ words: "Your answer is on the slate.", about: `${tasting.name}, set ${set.set_no}`, entry: kept.id });
+    sayThere({ words: t("floor-tasting-your_answer_is_on"), about: t("floor-tasting-set", { name: tasting.name, set_no: set.set_no }), entry: kept.id });
     await load();
   } catch (error) {
     showFull(part("panel"), error);

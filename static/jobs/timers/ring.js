@@ -8,6 +8,7 @@ import { html, render } from "../../vendor/lit-html/lit-html.js";
 import { clearNotice, giveNotice } from "./notice.js";
 import { buzz, sound, wakeByAnyTap } from "./tone.js";
 import { isDue, timerPath, timersNow, titleOf, whenWords } from "./times.js";
+import { t } from "../../words/later.js";
 
 const LOOK_MOST_MS = 30_000;
 /** What was missed by more than this is told and not rung: nobody is helped by a tone in the morning. */
@@ -53,8 +54,8 @@ function ring(timer) {
   if (Date.now() - Date.parse(timer.at) > RING_WITHIN_MS) return;
   buzz();
   sound();
-  if (isHere(timer)) toast(`${titleOf(timer)}: set for ${whenWords(timer)}.`);
-  void giveNotice(timer, `Set for ${whenWords(timer)}.`);
+  if (isHere(timer)) toast(t("floor-ring-set_for", { at: titleOf(timer), at_2: whenWords(timer) }));
+  void giveNotice(timer, t("floor-ring-set_for_2", { at: whenWords(timer) }));
 }
 
 /** @param {Timer[]} due the longest over first */
@@ -68,7 +69,7 @@ function show(due) {
     bar = document.createElement("section");
     bar.className = "undo ring";
     bar.setAttribute("role", "alert");
-    bar.setAttribute("aria-label", "Reminder");
+    bar.setAttribute("aria-label", t("floor-ring-reminder"));
     document.body.append(bar);
   }
   const [timer] = due;
@@ -76,8 +77,8 @@ function show(due) {
     await change();
     await clearNotice(timer.mark);
   };
-  render(html`<p class="undo__words"><strong>${titleOf(timer)}</strong><span class="quiet">set for ${whenWords(timer)}${due.length > 1 ? ` · ${due.length - 1} more` : ""}</span></p>
-    <a class="button button--main" href=${timerPath(timer)}>Read</a>
-    <button type="button" class="button" @click=${answer(() => setTimer({ ...timer, at: new Date(Date.now() + MORE_MIN * 60_000).toISOString() }))}>${MORE_MIN} min more</button>
-    <button type="button" class="button" aria-label="Drop the reminder" @click=${answer(() => dropTimers([timer.mark]))}>Drop</button>`, bar);
+  render(html`<p class="undo__words"><strong>${titleOf(timer)}</strong><span class="quiet">${t("floor-ring-set_for_3", { at: whenWords(timer), more: due.length > 1 ? t("floor-ring-more", { due: due.length - 1 }) : "" })}</span></p>
+    <a class="button button--main" href=${timerPath(timer)}>${t("floor-ring-read")}</a>
+    <button type="button" class="button" @click=${answer(() => setTimer({ ...timer, at: new Date(Date.now() + MORE_MIN * 60_000).toISOString() }))}>${t("floor-ring-min_more", { minutes: MORE_MIN })}</button>
+    <button type="button" class="button" aria-label=${t("floor-ring-drop_the_reminder")} @click=${answer(() => dropTimers([timer.mark]))}>${t("floor-ring-drop")}</button>`, bar);
 }

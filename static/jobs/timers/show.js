@@ -7,6 +7,8 @@ import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { askForNotices, clearNotice, noticeLeave } from "./notice.js";
 import { sound, wake } from "./tone.js";
 import { isDue, leftWords, nextAt, offersFor, timerPath, timersNow, titleOf, whenWords } from "./times.js";
+import { formatTime } from "../../ui/format.js";
+import { t } from "../../words/later.js";
 
 /**
  * @typedef {import("./times.js").Timer} Timer
@@ -17,8 +19,8 @@ import { isDue, leftWords, nextAt, offersFor, timerPath, timersNow, titleOf, whe
 export function timerChip(timer, about, isAlone = false) {
   const due = timer && isDue(timer);
   return html`<button type="button" class="glance__one ${due ? "glance__one--ask" : ""}" data-timer @click=${() => openTimer(timer, about)}>
-    <span>${due ? icon("ask") : nothing}${timer ? html`Next<span class=${isAlone ? "" : "hidden-text"}> reading</span> <strong>${whenWords(timer)}</strong>` : html`<strong>Remind me</strong>`}</span>
-    <span class="glance__sub">${timer ? leftWords(timer) : "next reading"}</span></button>`;
+    <span>${due ? icon("ask") : nothing}${timer ? html`${t("floor-show-next")}<span class=${isAlone ? "" : "hidden-text"}> ${t("floor-show-reading")}</span> <strong>${whenWords(timer)}</strong>` : html`<strong>${t("floor-show-remind_me")}</strong>`}</span>
+    <span class="glance__sub">${timer ? leftWords(timer) : t("floor-show-next_reading")}</span></button>`;
 }
 
 /** On a vessel's page: drawn into a place of its own. @param {HTMLElement} place @param {any} card */
@@ -35,8 +37,8 @@ export const aboutCard = (card) => ({ mark: card.mark, name: card.name || card.m
 /** For the day's page. @param {Timer[]} all */
 export function timerList(all) {
   if (!all.length) return nothing;
-  return html`<section data-timers><h2>Reminders</h2><ul class="list list--links">${all.map((timer) => html`<li><a href=${timerPath(timer)}><span class="list__mark">${timer.name}</span>
-    <span class="list__what">${titleOf(timer, "")} <strong>${whenWords(timer)}</strong></span><span class="list__end">${isDue(timer) ? badge("ask", "due") : leftWords(timer)}</span></a></li>`)}</ul></section>`;
+  return html`<section data-timers><h2>${t("floor-show-reminders")}</h2><ul class="list list--links">${all.map((timer) => html`<li><a href=${timerPath(timer)}><span class="list__mark">${timer.name}</span>
+    <span class="list__what">${titleOf(timer, "")} <strong>${whenWords(timer)}</strong></span><span class="list__end">${isDue(timer) ? badge("ask", t("floor-show-due")) : leftWords(timer)}</span></a></li>`)}</ul></section>`;
 }
 
 /** Ask when. @param {Timer|undefined} timer as it stands @param {About} about */
@@ -68,20 +70,20 @@ export function openTimer(timer, about) {
     void take(box.value ? nextAt(box.value, Date.now()) : NaN, 0);
   };
   const now = Date.now();
-  render(html`<h2 id="timer-title">When is ${about.name} to be read?</h2>
-    ${timer ? html`<p>Set for <strong>${whenWords(timer)}</strong>, ${leftWords(timer)}${timer.minutes ? `; ${timer.minutes} min after each reading` : ""}.</p>` : nothing}
-    <div class="timer__offers">${offersFor(about.sort, now).map((offer) => html`<button type="button" class="button" @click=${() => void take(offer.at, offer.minutes)}>${offer.words} <span class="button__sub">${whenWords(/** @type {any} */ ({ at: new Date(offer.at).toISOString() }), now).replace("tomorrow ", "")}</span></button>`)}</div>
-    <form class="timer__at" @submit=${atTime}><label class="field field--when"><span class="field__label">At</span><input class="field__value" name="clock" type="time" required></label><button class="button">Set it</button></form>
-    <p class="quiet">${about.sort === "still" ? "Minutes begin anew with each reading. " : ""}${leaveWords()}</p>
-    <div class="dialog__answers">${timer ? html`<button type="button" class="button" @click=${drop}>No reminder</button>` : nothing}
-      <button type="button" class="button button--plain" @click=${() => dialog.close()}>Leave it</button></div>`, dialog);
+  render(html`<h2 id="timer-title">${t("floor-show-when_is_to_be", { name: about.name })}</h2>
+    ${timer ? html`<p>${t("floor-show-set_for")} <strong>${whenWords(timer)}</strong>, ${leftWords(timer)}${timer.minutes ? t("floor-show-min_after_each_reading", { minutes: timer.minutes }) : ""}.</p>` : nothing}
+    <div class="timer__offers">${offersFor(about.sort, now).map((offer) => html`<button type="button" class="button" @click=${() => void take(offer.at, offer.minutes)}>${offer.words} <span class="button__sub">${formatTime(offer.at)}</span></button>`)}</div>
+    <form class="timer__at" @submit=${atTime}><label class="field field--when"><span class="field__label">${t("floor-show-at")}</span><input class="field__value" name="clock" type="time" required></label><button class="button">${t("floor-show-set_it")}</button></form>
+    <p class="quiet">${about.sort === "still" ? t("floor-show-minutes_begin_anew_with") : ""}${leaveWords()}</p>
+    <div class="dialog__answers">${timer ? html`<button type="button" class="button" @click=${drop}>${t("floor-show-no_reminder")}</button>` : nothing}
+      <button type="button" class="button button--plain" @click=${() => dialog.close()}>${t("floor-leave_it")}</button></div>`, dialog);
   dialog.showModal();
 }
 
 function leaveWords() {
   const leave = noticeLeave();
-  if (leave === "no") return "Rings while Cellarslate is open on this phone.";
-  return leave === "yes" ? "Rings while Cellarslate is open; behind other apps the phone shows a notice." : "Rings while Cellarslate is open. The phone will ask whether it may show a notice too.";
+  if (leave === "no") return t("floor-show-rings_while_cellarslate_is");
+  return leave === "yes" ? t("floor-show-rings_while_cellarslate_is_2") : t("floor-show-rings_while_cellarslate_is_3");
 }
 
 export { timersNow };

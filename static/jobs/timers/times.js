@@ -4,6 +4,7 @@ import { logPath, runPath } from "../../shell/here.js";
 import { readCard } from "../../shell/phone.js";
 import { dropTimers, timers } from "../../slate/timers.js";
 import { formatDuration, formatMinute, formatTime, parseMinute } from "../../ui/format.js";
+import { t } from "../../words/later.js";
 
 /**
  * @typedef {import("../../slate/timers.js").Timer} Timer
@@ -47,10 +48,10 @@ export async function timersNow() {
 /** @param {string} sort of the vessel @param {number} now ms @returns {Offer[]} */
 export function offersFor(sort, now) {
   if (sort === "still") return AT_A_STILL_MIN.map((minutes) => ({ words: `${minutes} min`, at: now + minutes * MINUTE_MS, minutes }));
-  const hours = AT_A_FERMENT_H.map((hour) => ({ words: `In ${hour} h`, at: now + hour * 60 * MINUTE_MS, minutes: 0 }));
-  const later = [["This evening", EVENING_H, 0], ["Late this evening", NIGHT_H, 0], ["Tomorrow morning", MORNING_H, 1]]
+  const hours = AT_A_FERMENT_H.map((hour) => ({ words: t("floor-times-in_h", { hour }), at: now + hour * 60 * MINUTE_MS, minutes: 0 }));
+  const later = [[t("floor-times-this_evening"), EVENING_H, 0], [t("floor-times-late_this_evening"), NIGHT_H, 0], [t("floor-times-tomorrow_morning"), MORNING_H, 1]]
     .map(([words, hour, days]) => ({ words: String(words), at: atHour(Number(hour), Number(days), now), minutes: 0 })).filter((offer) => offer.at > now + 60 * MINUTE_MS);
-  return [...hours, ...later.filter((offer, n) => n === 0 || offer.words === "Tomorrow morning")];
+  return [...hours, ...later.filter((offer, n) => n === 0 || offer.words === t("floor-times-tomorrow_morning"))];
 }
 
 /** @param {number} hour by the site's clock @param {number} days from today on @param {number} now */
@@ -69,8 +70,8 @@ export function nextAt(clock, now) {
 /** "in 8 min", "due", "12 min over" @param {Timer} timer @param {number} [now] */
 export function leftWords(timer, now = Date.now()) {
   const left = Date.parse(timer.at) - now;
-  if (left > 0) return `in ${formatDuration(Math.ceil(left / MINUTE_MS) * 60)}`;
-  return left > -MINUTE_MS ? "due now" : `${formatDuration(-left / 1000)} over`;
+  if (left > 0) return t("floor-times-in", { span: formatDuration(Math.ceil(left / MINUTE_MS) * 60) });
+  return left > -MINUTE_MS ? t("floor-times-due_now") : t("floor-times-over", { left: formatDuration(-left / 1000) });
 }
 
 /** @param {Timer} timer @param {number} [now] */
@@ -79,11 +80,11 @@ export const isDue = (timer, now = Date.now()) => Date.parse(timer.at) <= now;
 /** "19:40", with its day where that is not today @param {Timer} timer @param {number} [now] */
 export function whenWords(timer, now = Date.now()) {
   const [day, today] = [timer.at, now].map((at) => formatMinute(at).slice(0, 10));
-  return `${day === today ? "" : isDue(timer, now) ? "yesterday " : "tomorrow "}${formatTime(timer.at)}`;
+  return `${day === today ? "" : isDue(timer, now) ? t("floor-times-yesterday") : t("floor-times-tomorrow")}${formatTime(timer.at)}`;
 }
 
 /** Where it is read. @param {Timer} timer */
 export const timerPath = (timer) => (timer.run ? runPath(timer.mark) : logPath(timer.mark, "ferment_reading"));
 
 /** @param {Timer} timer @param {string} [name] */
-export const titleOf = (timer, name = timer.name) => `Next reading${name ? ` of ${name}` : ""}`;
+export const titleOf = (timer, name = timer.name) => t("floor-times-next_reading", { name: name ? t("floor-times-of", { name }) : "" });

@@ -16,6 +16,7 @@ import { tankNow } from "../reduce/tank.js";
 import { notes } from "../../slate/cards.js";
 import { icon } from "../../icons/icons.js";
 import { wear } from "../../ui/sheet.js";
+import { t } from "../../words/later.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * 86_400_000;
@@ -73,7 +74,7 @@ const yearsSinceGauge = (card) => Date.now() / YEAR_MS - (gaugesOf(card).at(-1)?
 /** @param {any} card @param {Held|null} held @param {Reading[]} readings @param {any} kind @param {any} tank */
 function standOf(card, held, readings, kind, tank) {
   const [main, ...rest] = figuresOf(card, held, readings, tank);
-  return html`<section class="stand" aria-label="As it stands">${picture(card, held)}<div>
+  return html`<section class="stand" aria-label=${t("floor-stand-as_it_stands")}>${picture(card, held)}<div>
     ${main ? html`<dl class="readings">${one(main, "stand__main")}${rest.map((figure) => one(figure, ""))}</dl>` : nothing}
     <p class="stand__says">${saysOf(card, held, kind, tank)}</p></div></section>`;
 }
@@ -94,12 +95,12 @@ function figuresOf(card, held, readings, tank) {
     const shown = inUnits(value, unit);
     return { label, figure: formatNumber(shown.value, 1), unit: symbol(shown.unit), when };
   };
-  const true20 = strength == null ? [] : [{ label: "True strength", figure: strengthShown(strength).figure, unit: strengthShown(strength).sign, when: "" }];
+  const true20 = strength == null ? [] : [{ label: t("floor-true_strength"), figure: strengthShown(strength).figure, unit: strengthShown(strength).sign, when: "" }];
   if (card.cask && card.context.lpa_l != null) {
     const at = gaugesOf(card).at(-1);
-    return [of("Pure alcohol", card.context.lpa_l, "LPA", at ? `as of ${formatDate(at.years * YEAR_MS)}` : ""), ...true20];
+    return [of(t("floor-stand-pure_alcohol"), card.context.lpa_l, "LPA", at ? t("floor-stand-as_of", { date: formatDate(at.years * YEAR_MS) }) : ""), ...true20];
   }
-  return [...(litres ? [of("Volume", litres, "L", tank?.waiting ? "with what waits here" : "")] : []), ...true20, ...(litres && strength ? [of("Pure alcohol", (litres * strength) / 100, "LPA")] : [])];
+  return [...(litres ? [of(t("floor-volume"), litres, "L", tank?.waiting ? t("floor-stand-with_what_waits_here") : "")] : []), ...true20, ...(litres && strength ? [of(t("floor-stand-pure_alcohol"), (litres * strength) / 100, "LPA")] : [])];
 }
 
 /** @param {any} card @param {Held|null} held */
@@ -117,25 +118,25 @@ function picture(card, held) {
 /** @param {any} card @param {Held|null} held */
 function pictureWords(card, held) {
   const name = card.name || card.mark;
-  if (!held) return `${name}: ${card.holds ? "how full is not known" : "empty, by the book"}.`;
+  if (!held) return `${name}: ${card.holds ? t("floor-stand-how_full_is_not") : t("floor-empty_by_the_book")}.`;
   const litres = (/** @type {number} */ value) => shownInUnits(value, "L", 0);
-  const of = card.capacity_l ? ` of ${litres(card.capacity_l)}, ${formatNumber((held.litres / card.capacity_l) * 100)} % full` : "";
-  const span = held.high > held.low ? `, between ${litres(held.low)} and ${litres(held.high)}` : "";
-  return `${name}: ${held.isGuess ? "about " : ""}${litres(held.litres)}${of}${span}.`;
+  const of = card.capacity_l ? t("floor-stand-of_full", { capacity_l: litres(card.capacity_l), capacity_l_2: (held.litres / card.capacity_l) * 100 }) : "";
+  const span = held.high > held.low ? t("floor-stand-between_and", { low: litres(held.low), high: litres(held.high) }) : "";
+  return `${name}: ${held.isGuess ? t("floor-stand-about") : ""}${litres(held.litres)}${of}${span}.`;
 }
 
 /** What the picture cannot say by itself, line by line. @param {any} card @param {Held|null} held @param {any} kind @param {any} tank */
 function saysOf(card, held, kind, tank) {
   const { holds, cask } = card;
-  if (!holds) return html`<span>Empty, by the book.</span>${card.capacity_l ? html`<span>Takes ${shownInUnits(card.capacity_l, "L", 0)}.</span>` : nothing}`;
-  const of = held && card.capacity_l ? html`<span>${held.isGuess ? "about " : ""}${shownInUnits(held.litres, "L", 0)} of ${shownInUnits(card.capacity_l, "L", 0)}${card.sort === "fermenter" ? `, ${formatDay(holds.since)}` : ""}</span>` : nothing;
-  const doubt = !held || held.high <= held.low ? nothing : html`<span><span class="stand__sign stand__sign--doubt" aria-hidden="true">▨</span> ${held.isGuess ? "" : "now "}${shownInUnits(held.low, "L", 0)} to ${shownInUnits(held.high, "L", 0)}, ${held.isGuess ? "by its weight" : "as casks like it"}</span>`;
-  const working = card.sort === "fermenter" && card.working_l ? html`<span><span class="stand__sign" aria-hidden="true">┈</span> fill to ${shownInUnits(card.working_l, "L", 0)} at most</span>` : nothing;
+  if (!holds) return html`<span>${t("floor-stand-empty_by_the_book")}</span>${card.capacity_l ? html`<span>${t("floor-stand-takes", { capacity_l: shownInUnits(card.capacity_l, "L", 0) })}</span>` : nothing}`;
+  const of = held && card.capacity_l ? html`<span>${t("floor-stand-of", { about: held.isGuess ? t("floor-stand-about") : "", litres: shownInUnits(held.litres, "L", 0), capacity_l: shownInUnits(card.capacity_l, "L", 0), since: card.sort === "fermenter" ? `, ${formatDay(holds.since)}` : "" })}</span>` : nothing;
+  const doubt = !held || held.high <= held.low ? nothing : html`<span><span class="stand__sign stand__sign--doubt" aria-hidden="true">▨</span> ${t("floor-stand-to", { about: held.isGuess ? "" : t("floor-stand-now"), low: shownInUnits(held.low, "L", 0), high: shownInUnits(held.high, "L", 0), about_2: held.isGuess ? t("floor-stand-by_its_weight") : t("floor-as_casks_like_it") })}</span>`;
+  const working = card.sort === "fermenter" && card.working_l ? html`<span><span class="stand__sign" aria-hidden="true">┈</span> ${t("floor-stand-fill_to_at_most", { working_l: shownInUnits(card.working_l, "L", 0) })}</span>` : nothing;
   const soFar = alcoholSoFar(card, kind);
   const target = card.planned?.target_pct ?? holds.label_strength_pct;
-  return html`${of}${doubt}${working}${soFar ? html`<span>${shownInUnits(soFar, "pct_vol", 1)} so far, from gravity</span>` : nothing}
-    ${tank && target ? html`<span>goes down to ${shownInUnits(target, "pct_vol", 1)}</span>` : nothing}
-    ${holds.since && card.sort !== "fermenter" ? html`<span>filled ${formatDate(holds.since)}${cask?.wood ? `, ${cask.wood}, ${cask.use}` : ""}</span>` : nothing}`;
+  return html`${of}${doubt}${working}${soFar ? html`<span>${t("floor-stand-so_far_from_gravity", { so_far: shownInUnits(soFar, "pct_vol", 1) })}</span>` : nothing}
+    ${tank && target ? html`<span>${t("floor-stand-goes_down_to", { target: shownInUnits(target, "pct_vol", 1) })}</span>` : nothing}
+    ${holds.since && card.sort !== "fermenter" ? html`<span>${t("floor-stand-filled", { since: formatDate(holds.since), use: cask?.wood ? `, ${cask.wood}, ${cask.use}` : "" })}</span>` : nothing}`;
 }
 
 /** @param {any} card @param {any} kind @returns {number|null} [% vol] */
@@ -151,12 +152,12 @@ function fermentCurve(card) {
   if (points.length < 2) return null;
   const told = endOf(card);
   const last = points[points.length - 1];
-  const base = { title: "Gravity", yLabel: "SG", xIsTime: true, yDecimals: 3, height: 150, series: [{ label: "", points }] };
-  if (told.state !== "running") return { ...base, series: [{ label: "gravity", points }] };
+  const base = { title: t("floor-gravity"), yLabel: "SG", xIsTime: true, yDecimals: 3, height: 150, series: [{ label: "", points }] };
+  if (told.state !== "running") return { ...base, series: [{ label: t("floor-stand-gravity"), points }] };
   const ahead = told.points.filter((/** @type {number[]} */ [at]) => at > last[0]);
   return {
     ...base, expected: { label: "", points: [last, ...ahead] },
-    bands: [{ from: told.ms.low / 1000, to: told.ms.high / 1000, at: told.ms.at / 1000, weight: "doubt", label: "end" }],
+    bands: [{ from: told.ms.low / 1000, to: told.ms.high / 1000, at: told.ms.at / 1000, weight: "doubt", label: t("floor-stand-end") }],
   };
 }
 
@@ -167,12 +168,12 @@ function caskCurve(card, usual) {
   const [at, lpa] = points[points.length - 1];
   const years = yearsSinceGauge(card);
   /** @type {import("../../ui/charts.js").Curve} */
-  const base = { title: "Pure alcohol, gauge by gauge", yLabel: "L", xIsTime: true, yDecimals: 1, height: 150, series: [{ label: "", points }] };
+  const base = { title: t("floor-stand-pure_alcohol_gauge_by"), yLabel: "L", xIsTime: true, yDecimals: 1, height: 150, series: [{ label: "", points }] };
   if (years < SOON_YEARS) return points.length > 1 ? curveInUnits(base, "LPA") : null;
   const now = Date.now() / 1000;
   const left = (/** @type {number} */ rate) => lpa * keptAfter(Math.max(rate, 0), years);
   return curveInUnits({
-    ...base, expected: { label: "as casks like it", points: [[at, lpa], [now, left(usual.middle)]] },
-    bands: [{ from: at, to: now, weight: "doubt", label: "as casks like it", area: [[at, lpa], [now, left(usual.low)], [now, left(usual.high)]] }],
+    ...base, expected: { label: t("floor-as_casks_like_it"), points: [[at, lpa], [now, left(usual.middle)]] },
+    bands: [{ from: at, to: now, weight: "doubt", label: t("floor-as_casks_like_it"), area: [[at, lpa], [now, left(usual.low)], [now, left(usual.high)]] }],
   }, "LPA");
 }

@@ -40,6 +40,14 @@ const WORDS = {
   past: "The stream has passed {target} % vol.",
 };
 
+/** @type {(code: string, figures: Record<string, string>) => string} */
+let saying = (code, figures) => WORDS[code].replace(/\{(\w+)\}/g, (_, name) => figures[name]);
+
+/** Let a catalogue say why there is no forecast; `which` tells "another" reading from the "first". @param {(code: string, figures: Record<string, string>) => string} other */
+export const sayBy = (other) => {
+  saying = other;
+};
+
 /** @param {Run} run @param {Known | null} prior @param {number} targetPct % vol, 5 to 90 @returns {Forecast} */
 export function forecastCut(run, prior, targetPct) {
   const [least, most] = TARGET_PCT;
@@ -48,8 +56,8 @@ export function forecastCut(run, prior, targetPct) {
   }
   const seen = foresee(run, prior, targetPct);
   if (typeof seen === "string") {
-    if (seen === "past") return { state: "past", words: say("past", { target: brief(targetPct) }) };
-    return tooLittle(seen, { more: run.readings.length ? "another reading" : "the first readings" });
+    if (seen === "past") return { state: "past", words: saying("past", { target: brief(targetPct) }) };
+    return tooLittle(seen, { more: run.readings.length ? "another reading" : "the first readings", which: run.readings.length ? "another" : "first" });
   }
   const { track, ahead, litres } = seen;
   const [at, soonest, latest] = litres;
@@ -156,10 +164,5 @@ function averageOf(track, ahead, at, sinceMin) {
 
 /** @param {string} why @param {Record<string, string>} [parts] @returns {Forecast} */
 function tooLittle(why, parts = {}) {
-  return { state: "too_little", why, words: say(why, parts) };
-}
-
-/** @param {string} why @param {Record<string, string>} parts */
-function say(why, parts) {
-  return WORDS[why].replace(/\{(\w+)\}/g, (_, name) => parts[name]);
+  return { state: "too_little", why, words: saying(why, parts) };
 }
