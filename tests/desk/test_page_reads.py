@@ -54,6 +54,8 @@ PAGES: dict[str, Addresses] = {
     "cellar_house_page": at("/cellar/house"),
     "certificates_page": at("/certificates", "/certificates?which=open"),
     "check_limits_page": at("/limits/checks"),
+    "enclosures_page": lambda w: [f"/desk/enclosures/entry/{w.amended}", f"/desk/enclosures/mark/{S1}",
+                                  *(f"/desk/enclosures/trace/{key}" for key in traced(w))],
     "entries_csv": lambda w: [f"/desk/entries.csv?kind={kind.name}" for kind in kinds.ALL],
     "entries_json": at("/entries.json"),
     "entries_page": lambda w: ["/desk/entries", f"/desk/entries?mark={w.marks('F')[0]}", f"/desk/entries?mark={S1}",

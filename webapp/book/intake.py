@@ -172,6 +172,7 @@ def _receipt(book: Book, turn: _Turn, desk: _Desk, outcomes: Mapping[str, Outcom
 def enter_page_entry(
     book: Book, *, kind: str, mark: str, values: Mapping[str, object], person: str, role: str, read_at: str,
     remark: str = "", amends: str | None = None, reason: str = "", now: datetime, mark_by: str = "picked",
+    enclosed: Sequence[str] = (),
 ) -> Result:
     """Enter one entry from a page of the book itself; return its result. The desk has a counter like any phone."""
     with book.write():
@@ -182,7 +183,7 @@ def enter_page_entry(
             "person": person, "role": role, "seen_by": "", "device": DESK,
             "seq": counters.report_seen(book, DESK)["seen"] + 1, "values": values, "as_read": [], "looked_again": [],
             "remark": remark, "amends": amends or None, "reason": reason,
-        }
+        } | ({"enclosed": list(enclosed)} if enclosed else {})
         batch = {"now": now.isoformat(), "device": DESK, "entries": [entry]}
         return hand_in(book, batch, via="page", now=now, is_desk=True)["results"][0]
 

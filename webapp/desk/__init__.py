@@ -6,6 +6,7 @@ from __future__ import annotations
 import webapp.desk.blending.pages
 import webapp.desk.cellar.pages
 import webapp.desk.cellar.rules
+import webapp.desk.entries.enclosures
 import webapp.desk.entries.entries
 import webapp.desk.entries.queries
 import webapp.desk.goods.bottlings

@@ -2755,6 +2755,33 @@ desk-entry-amended_the_original_stays_legible = Amended. The original stays legi
 desk-entry-is_no_day_pick_one = { $day } is no day. Pick one, such as 2025-09-24.
 desk-entry-say_why_it_is_amended = Say why it is amended, in a few words.
 
+## desk-enclosed
+
+desk-enclosed-title = Pictures and papers
+desk-enclosed-show = Show pictures and papers
+desk-enclosed-back = Back to what they belong to
+desk-enclosed-none = None yet. Take one on the floor with an entry, or add one on the page of an entry.
+desk-enclosed-picture = Picture
+desk-enclosed-paper = Paper
+desk-enclosed-voice_note = Voice note
+desk-enclosed-not_come = Not here yet: it waits on the phone
+desk-enclosed-added_later = added later
+desk-enclosed-its_entry = its entry
+desk-enclosed-add = Add pictures or papers
+desk-enclosed-files = Files
+desk-enclosed-help = JPEG, PNG or WebP up to 12 MB, PDF up to 20 MB, voice notes up to 6 MB. Pictures lose their place and camera data.
+desk-enclosed-what = What it shows
+desk-enclosed-add_it = Add to this entry
+desk-enclosed-added = { $count ->
+    [one] Added. It is an entry of its own, which names this one.
+   *[other] { $count } added. They are an entry of their own, which names this one.
+  }
+desk-enclosed-pick_one = Pick a picture or a paper first.
+desk-enclosed-too_many = At most { $most } at a time. Add them in parts.
+desk-enclosed-no_such_entry = There is no such entry to add to. Look for it among the entries.
+desk-enclosed-the_paper = the paper
+desk-enclosed-add_its_paper = add its paper
+
 ## desk-queries
 
 desk-queries-which_questions = Which questions

@@ -20,7 +20,7 @@ THUMB_PX = 240
 DESK_PX = 2_400  # the longer side of a picture that is added at the desk
 _HEAD_BYTES = 64
 _PICTURES = {"JPEG": "image/jpeg", "PNG": "image/png", "WEBP": "image/webp"}
-_NO_SORT = (
+NO_SORT = (
     "The book keeps pictures (JPEG, PNG, WebP), PDF and voice notes (Ogg, WebM, MP4). This file is none of them. Save "
     "it as one, then add it again."
 )
@@ -78,13 +78,13 @@ def check_content(path: Path) -> Sort:
     with path.open("rb") as file:
         sort = sort_of_head(file.read(_HEAD_BYTES))
     if sort is None:
-        raise Refused(_NO_SORT)
+        raise Refused(NO_SORT)
     if path.stat().st_size > sort.bytes_most:
         raise Refused(too_large(sort))
     if sort.type.startswith("image/"):
         with path.open("rb") as file, _open_picture(file) as picture:
             if _PICTURES.get(str(picture.format)) != sort.type:
-                raise Refused(_NO_SORT)
+                raise Refused(NO_SORT)
     return sort
 
 

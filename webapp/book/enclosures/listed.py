@@ -10,6 +10,7 @@ from webapp.book.record.enclosed import ADDED
 from webapp.book.record.store import Book
 
 LISTED_MOST = 60
+LOOKED_AT_MOST = 1_000
 _SELECT = """
 SELECT n.sha256, n.entry, n.about, n.mark, e.book_no, e.kind, e.person, e.read_at, e.body,
 coalesce(k.type, '') AS type, coalesce(k.size, 0) AS size, coalesce(k.arrived_at, '') AS arrived_at,
@@ -68,6 +69,17 @@ def of_marks(book: Book, marks: Iterable[str], most: int = LISTED_MOST, *, since
     wanted = json.dumps(sorted(set(marks) - {""}))
     rows = book.rows(_Row, _OF_MARKS, (wanted, since, most))
     return [one for one in map(_read, rows) if not one["struck"]]
+
+
+def of_stays(book: Book, stays: Iterable[tuple[str, str, str]], most: int = LISTED_MOST) -> list[Enclosed]:
+    """Return the enclosures of what stood in vessels, each (mark, since, until) by their days; until may be empty."""
+    spans: dict[str, list[tuple[str, str]]] = {}
+    for mark, since, until in stays:
+        spans.setdefault(mark, []).append((since[:10], until[:10] or "~"))
+    return [
+        one for one in of_marks(book, spans, LOOKED_AT_MOST)
+        if any(since <= one["read_at"][:10] <= until for since, until in spans[one["mark"]])
+    ][:most]
 
 
 def _read(row: _Row) -> Enclosed:

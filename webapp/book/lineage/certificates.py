@@ -52,6 +52,7 @@ class Certificate(TypedDict):
     method: str
     taken_on: str
     results: list[Result]
+    papers: list[str]  # SHA-256 of the paper itself, where it is in the book
 
 
 class _Row(TypedDict):
@@ -59,6 +60,14 @@ class _Row(TypedDict):
     mark: str
     body: str
     asked: str
+    papers: str
+
+
+# Of the certificate and of what it amends; those alone whose files have come, and which nobody has struck.
+_PAPERS = (
+    "(SELECT json_group_array(n.sha256) FROM enclosed n JOIN enclosures k ON k.sha256 = n.sha256 "
+    "JOIN folded p ON p.entry = n.entry AND p.standing <> 'struck' WHERE n.about IN (e.id, f.root))"
+)
 
 
 def find_certificates(book: Book, *, mark: str | None = None, limit: int = LISTED_MOST) -> list[Certificate]:
@@ -66,7 +75,7 @@ def find_certificates(book: Book, *, mark: str | None = None, limit: int = LISTE
     rows = book.rows(
         _Row,
         "SELECT e.id, e.mark, e.body, coalesce((SELECT json_group_array(json_array(q.code, q.field, json(q.message))) "  # noqa: S608
-        f"FROM queries q WHERE q.entry = e.id), '[]') AS asked FROM entries e {JOIN_FOLDED} "
+        f"FROM queries q WHERE q.entry = e.id), '[]') AS asked, {_PAPERS} AS papers FROM entries e {JOIN_FOLDED} "
         "WHERE e.kind = 'lab_certificate' AND f.standing = 'entered' AND (:mark IS NULL OR e.mark = :mark) "
         "ORDER BY e.book_no DESC LIMIT :limit",
         {"mark": mark, "limit": max(1, min(limit, LISTED_MOST))},
@@ -110,6 +119,7 @@ def _certificate(row: _Row) -> Certificate:
         "entry": row["id"], "mark": row["mark"],
         "batch": said.get("batch", ""), "spirit": said.get("spirit", ""), "laboratory": said.get("laboratory", ""),
         "document": said.get("document", ""), "method": said.get("method", ""), "taken_on": said.get("taken_on", ""),
+        "papers": json.loads(row["papers"]),
         "results": [one for name, label, *_ in SUBSTANCES if (one := _result(entry, name, label, asked))],
     }
 

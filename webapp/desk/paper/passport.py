@@ -118,7 +118,8 @@ def _certified(one: Certificate) -> str:
         for result in one["results"]
     )
     about = ", ".join(part for part in (f"sample of {one['taken_on']}", one["mark"] or one["batch"]) if part)
-    return f"{about}: {results}" if results else about
+    said = f"{about}: {results}" if results else about
+    return f"{said}. Its paper is in the book, SHA-256 {one['papers'][0][:16]}…" if one["papers"] else said
 
 
 def _nodes_back(made: Trace) -> list[Node]:
