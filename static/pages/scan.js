@@ -29,15 +29,16 @@ function open(mark, how) {
 }
 
 async function look() {
+  let lightUp = () => {};
   const says = (/** @type {string} */ words) => { part("says").textContent = words; };
   part("finder").hidden = false;
   try {
     const { startScan } = await import("../scan/scanner.js").catch(() => { throw new Error(NOT_YET()); });
     const scan = await startScan(/** @type {HTMLVideoElement} */ (part("video")), {
-      onMark: (mark) => { scan?.stop(); open(mark, "scanned"); }, onForeign: says, onStatus: says,
+      onMark: (mark) => { scan?.stop(); open(mark, "scanned"); }, onForeign: says, onStatus: says, onDark: () => lightUp(),
     });
     addEventListener("pagehide", () => scan.stop());
-    if (scan.torch.available) dressTorch(scan.torch);
+    if (scan.torch.available) lightUp = dressTorch(scan.torch);
   } catch (error) {
     part("finder").hidden = true;
     says(/** @type {any} */ (error)?.message ?? ""); // in place of what the scanner told while it tried
@@ -45,12 +46,17 @@ async function look() {
   }
 }
 
-/** @param {{set: (on: boolean) => Promise<boolean>}} torch */
+/** @param {{set: (on: boolean) => Promise<boolean>}} torch @returns {() => void} lights it, unless a person has had it in hand */
 function dressTorch(torch) {
   const button = part("torch");
   button.hidden = false;
-  button.addEventListener("click", async () => {
-    const wanted = button.getAttribute("aria-pressed") !== "true";
+  let isTouched = false;
+  const turn = async (/** @type {boolean} */ wanted) => {
     if (await torch.set(wanted)) button.setAttribute("aria-pressed", String(wanted));
+  };
+  button.addEventListener("click", () => {
+    isTouched = true;
+    void turn(button.getAttribute("aria-pressed") !== "true");
   });
+  return () => { if (!isTouched) void turn(true); };
 }

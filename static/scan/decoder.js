@@ -7,7 +7,7 @@
  * @typedef {import("./picture.js").Grey} Grey
  * @typedef {{text: string}} Found
  */
-import { busiest, stretch, threshold } from "./light.js";
+import { againstPaper, busiest, evenOut, stretch, threshold } from "./light.js";
 import { crop, greyOf, imageOf, shrink, transpose, unbend } from "./picture.js";
 import { t } from "../words/later.js";
 
@@ -51,8 +51,10 @@ function partsOf(full) {
 /** @type {{name: string, picture: (parts: Parts) => Grey, options: object}[]} measured one by one: docs/labels.md */
 export const HARD_PASSES = [
   { name: "full size", picture: (parts) => parts.full, options: OPTIONS },
+  { name: "own paper", picture: (parts) => againstPaper(parts.half(), 25, 0.6), options: TWO_TONE },
   { name: "own light", picture: (parts) => threshold(parts.half(), 10), options: TWO_TONE },
   { name: "own light, close", picture: (parts) => threshold(parts.close(), 20, 1), options: TWO_TONE },
+  { name: "evened", picture: (parts) => evenOut(parts.full, 20), options: OPTIONS },
   { name: "unrolled", picture: (parts) => threshold(parts.unbent(0.28, false), 10), options: TWO_TONE },
   { name: "stretched", picture: (parts) => stretch(shrink(parts.full, 3)), options: OPTIONS },
   { name: "unrolled, lying", picture: (parts) => threshold(parts.unbent(0.28, true), 10), options: TWO_TONE },

@@ -7,11 +7,13 @@
  * @typedef {object} ScanEvents
  * @property {(mark: string) => void} onMark a mark in stored form; the same mark is told once until it left the view
  * @property {(sentence: string) => void} [onForeign] a code that is not one of ours; told once until it left the view
+ * @property {() => void} [onDark] for a while it was too dark to find anything; told once
  * @property {(sentence: string) => void} [onStatus] what the scanner does, or why it stopped and what to do next
  */
 import { parseMark } from "../trade/marks.js";
 import { openCamera } from "./camera.js";
 import { createDecoder } from "./decoder.js";
+import { isDark } from "./light.js";
 import { t } from "../words/later.js";
 
 const FOREIGN = t("floor-scanner-this_code_is_not");
@@ -20,6 +22,7 @@ const LOOKING = t("floor-scanner-hold_the_label_in");
 const NUDGE = t("floor-scanner-nothing_found_yet_go");
 const NUDGE_AFTER_MS = 5000;
 const FORGET_AFTER_MS = 2000;
+const DARK_AFTER_MS = 600; // a lens held for a moment against the coat is no dark cellar
 
 /**
  * @param {HTMLVideoElement} video
@@ -27,7 +30,7 @@ const FORGET_AFTER_MS = 2000;
  * @returns {Promise<Scan>}
  * @throws {import("./camera.js").CameraError} its message says what to do; it was told to `onStatus` as well
  */
-export async function startScan(video, { onMark, onForeign, onStatus, wasmUrl, decoder }) {
+export async function startScan(video, { onMark, onForeign, onDark, onStatus, wasmUrl, decoder }) {
   const eyes = decoder ?? createDecoder({ wasmUrl });
   let status = "";
   /** @param {string} sentence */
@@ -47,6 +50,7 @@ export async function startScan(video, { onMark, onForeign, onStatus, wasmUrl, d
   let told = "";
   let lastSeenAt = -Infinity;
   let lastFindAt = performance.now();
+  let lightAt = performance.now(); // when it was last bright enough; Infinity once that was told
   tell(LOOKING);
   /** @param {ImageData} frame */
   const look = async (frame) => {
@@ -61,6 +65,11 @@ export async function startScan(video, { onMark, onForeign, onStatus, wasmUrl, d
     if (isStopped) return;
     const now = performance.now();
     if (now - lastSeenAt > FORGET_AFTER_MS) told = "";
+    if (found.length > 0 || !isDark(frame)) lightAt = Math.max(lightAt, now);
+    else if (now - lightAt > DARK_AFTER_MS) {
+      lightAt = Infinity;
+      onDark?.();
+    }
     if (found.length === 0) {
       if (now - lastFindAt > NUDGE_AFTER_MS) tell(NUDGE);
       return;

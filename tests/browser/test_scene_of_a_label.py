@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from tests.browser.offline_world import FERMENTER, Phone, World, wait_for, wait_until_started, wait_until_waiting
-from tests.labels.camera_feed import camera_flags, make_camera_feed
+from tests.labels.camera_feed import blank_frame, camera_flags, make_camera_feed
 from webapp.book.intake import hand_in
 from webapp.book.opening import open_book
 
@@ -30,16 +30,64 @@ def test_scan_log_die_and_hand_in(
         phone.close()
 
 
+# A torch as a phone's track has one: it obeys, and keeps what it was told.
+TORCH = """
+  globalThis.wishes = [];
+  MediaStreamTrack.prototype.getCapabilities = () => ({ torch: true });
+  MediaStreamTrack.prototype.applyConstraints = async ({ advanced: [{ torch }] }) => { globalThis.wishes.push(torch); };
+"""
+
+
+def test_in_the_dark_the_torch_is_lit_until_a_hand_turns_it_off(
+    world: World, playwright: Any, browser_options: dict[str, Any], tmp_path: Path
+) -> None:
+    feed = make_camera_feed([blank_frame(12)], tmp_path / "camera.mjpeg")
+    options = {**browser_options, "args": [*browser_options["args"], *camera_flags(feed)], "permissions": ["camera"]}
+    phone = Phone(playwright, options, tmp_path / "profile", world.server.url)
+    try:
+        phone.get_ready(world.token())
+        page = phone.open("/today")
+        page.add_init_script(TORCH)
+        page.goto(phone.url + "/scan")
+        page.locator("[data-part=torch][aria-pressed=true]").wait_for()
+        page.locator("[data-part=torch]").click()
+        page.locator("[data-part=torch][aria-pressed=false]").wait_for()
+        page.wait_for_timeout(1500)
+        assert page.evaluate("wishes") == [True, False]
+    finally:
+        phone.close()
+
+
 def set_fruit(world: World) -> None:
     """Let the fermenter hold plums since yesterday."""
     at = (datetime.now(UTC) - timedelta(days=1)).isoformat()
-    values = {"gross": ("1652", "kg"), "tare": ("32", "kg"), "temp": ("15", "degC"), "rot": ("2", "pct"),
-              "material": ("plum", ""), "grower_lot": ("D-2507", "")}
+    values = {
+        "gross": ("1652", "kg"),
+        "tare": ("32", "kg"),
+        "temp": ("15", "degC"),
+        "rot": ("2", "pct"),
+        "material": ("plum", ""),
+        "grower_lot": ("D-2507", ""),
+    }
     entry = {
-        "id": "01930001-0000-7000-8000-000000000001", "kind": "fruit_intake", "kind_version": 1, "mark": FERMENTER,
-        "mark_by": "typed", "read_at": at, "typed_at": at, "person": "NS", "role": "", "seen_by": "", "device": "",
-        "seq": 1, "values": {name: {"raw": raw, "unit": unit} for name, (raw, unit) in values.items()},
-        "as_read": [], "looked_again": [], "remark": "", "amends": None, "reason": "",
+        "id": "01930001-0000-7000-8000-000000000001",
+        "kind": "fruit_intake",
+        "kind_version": 1,
+        "mark": FERMENTER,
+        "mark_by": "typed",
+        "read_at": at,
+        "typed_at": at,
+        "person": "NS",
+        "role": "",
+        "seen_by": "",
+        "device": "",
+        "seq": 1,
+        "values": {name: {"raw": raw, "unit": unit} for name, (raw, unit) in values.items()},
+        "as_read": [],
+        "looked_again": [],
+        "remark": "",
+        "amends": None,
+        "reason": "",
     }
     with open_book(world.book_path) as book:
         now = datetime.now(UTC)

@@ -12,7 +12,7 @@ const tell = (kind) => (/** @type {string} */ text) => {
   told?.append(line);
 };
 
-startScan(video, { onMark: tell("mark"), onForeign: tell("foreign"), onStatus: tell("status") }).then(
+startScan(video, { onMark: tell("mark"), onForeign: tell("foreign"), onDark: () => tell("dark")("once"), onStatus: tell("status") }).then(
   (scan) => {
     Object.assign(globalThis, { scan });
     tell("ready")("ready");

@@ -170,6 +170,30 @@ def _curved_wet_glare(label, side, centre, random):
     return noise(cv2.GaussianBlur(scene, (0, 0), 1.0), random, 0.015)
 
 
+def _near_black(label, side, centre, random):
+    scene = place(label, side, centre, random, tilt=0.2)[0]
+    return noise(0.01 + scene * random.uniform(0.02, 0.035), random, 0.010)
+
+
+def _steep(label, side, centre, random):
+    return noise(place(label, side, centre, random, tilt=1.15, turn_deg=35)[0], random)
+
+
+def _half_shadow(label, side, centre, random):
+    scene, (x, y), size = place(label, side, centre, random, tilt=0.25, turn_deg=15)
+    angle = np.deg2rad(random.uniform(0, 180))
+    across = (COLUMNS - x) * np.cos(angle) + (ROWS - y) * np.sin(angle) - random.uniform(-0.2, 0.2) * size
+    return noise(scene * (0.12 + 0.88 / (1 + np.exp(-across / 4))), random, 0.014)
+
+
+def _torch_on_a_curve(label, side, centre, random):
+    scene, (x, y), size = place(label, side, centre, random, bend_deg=random.uniform(40, 55))
+    lit = 0.12 + 0.55 * np.exp(-(((COLUMNS - x) / (1.1 * size)) ** 2 + ((ROWS - y) / (1.1 * size)) ** 2))
+    spot = (x + random.uniform(-0.3, 0.3) * size, y + random.uniform(-0.3, 0.3) * size)
+    scene = glare(scene * lit * 1.5, spot, (0.16 * size, 0.16 * size), random.uniform(1.0, 1.6), 0)
+    return noise(scene, random, 0.014)
+
+
 KINDS: dict[str, Callable[..., Picture]] = {
     "clean": _clean,
     "perspective": _perspective,
@@ -180,6 +204,10 @@ KINDS: dict[str, Callable[..., Picture]] = {
     "glare": _glare,
     "curved": _curved,
     "curved, wet, glare": _curved_wet_glare,
+    "near black": _near_black,
+    "steep": _steep,
+    "half shadow": _half_shadow,
+    "torch on a curve": _torch_on_a_curve,
 }
 
 

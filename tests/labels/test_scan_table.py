@@ -35,6 +35,10 @@ FLOORS = {
     "glare": {"mark": 9, "address": 8},
     "curved": {"mark": 10, "address": 9},
     "curved, wet, glare": {"mark": 8, "address": 5},
+    "near black": {"mark": 9, "address": 9},
+    "steep": {"mark": 9, "address": 9},
+    "half shadow": {"mark": 9, "address": 9},
+    "torch on a curve": {"mark": 8, "address": 8},
 }
 
 IN_BROWSER = """async ({ count, width, height }) => {

@@ -176,6 +176,15 @@ def test_the_torch_is_lit_where_the_track_has_one(open_scan, tmp_path):
     assert scan.page.evaluate("globalThis.wish") == {"advanced": [{"torch": True}]}
 
 
+@pytest.mark.parametrize(("tone", "told"), [(12, ["once"]), (90, [])])
+def test_too_dark_a_picture_is_told_once_and_a_lit_one_never(tone, told, open_scan, tmp_path):
+    feed = make_camera_feed([blank_frame(tone)], tmp_path / "camera.mjpeg")
+    scan = open_scan(camera_flags(feed))
+    scan.wait("ready")
+    scan.page.wait_for_timeout(2500)
+    assert scan.told("dark") == told
+
+
 def refusing(name: str) -> str:
     return f"navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('x', '{name}'));"
 
