@@ -29,7 +29,7 @@ MAY = {
     "trade": set(),
     "kinds": {"trade"},
     "words": {"kinds", "trade"},
-    "labels": {"trade"},
+    "labels": {"words", "trade"},
     "book.record": _RECORD,
     "book.before": {"book.record", *_RECORD},
     "book.checks": {"book.record", "book.before", *_RECORD},

@@ -87,7 +87,7 @@ def in_page(house):
      "Nothing is owed, T3 stands long, PH-3 is silent."),
 ])
 def test_the_sentence_says_the_day(owed, of_day, due, phones, said):
-    assert sentence.say(owed, of_day, [], due, phones, 86_400.0) == said
+    assert sentence.heading(owed, of_day, [], due, phones, 86_400.0) == said
 
 
 # The line.

@@ -28,12 +28,13 @@ from webapp.book.house.passkeys import Passkey
 from webapp.book.house.people import Person
 from webapp.book.record.clock import utc_text
 from webapp.book.record.log import sha256
+from webapp.words.desk import Later, say
 
 GOOD_S = 300  # how long a question is good
 ANSWER_MOST = 8000  # characters
 FIELD = "passkey"
 SIGN_IN, AGAIN, MAKE = "sign-in", "again", "make"
-REFUSED = "This passkey does not open. Try once more, or type your password."
+REFUSED = Later("access-passkey-does_not_open")
 _KEPT = "passkey"  # in the session: what for, the challenge, when
 _CHALLENGE_BYTES = 32
 
@@ -227,7 +228,7 @@ def passkey_question() -> ResponseReturnValue:
 
     here = place()
     if here is None:
-        abort(404, "No passkey can be used at this address. Type your password.")
+        abort(404, say("access-passkey-not_here"))
     of = current.person if request.form.get("for") == AGAIN else None
     own = passkeys.passkeys_of(current.book, of["code"]) if of else []
     options = generate_authentication_options(

@@ -12,7 +12,7 @@ from webapp.book.house.registry import SORTS
 from webapp.desk import figures
 from webapp.trade import units
 from webapp.words import local
-from webapp.words.desk import say
+from webapp.words.desk import Later, say
 
 if TYPE_CHECKING:
     from webapp.book.fold.heading import Heading
@@ -20,17 +20,17 @@ if TYPE_CHECKING:
 bp = Blueprint("desk", __name__, url_prefix="/desk")
 
 ROOMS = [
-    ("today", "Today", "/desk/"),
-    ("queries", "Questions", "/desk/queries"),
-    ("entries", "Entries", "/desk/entries"),
-    ("vessels", "Vessels", "/desk/vessels"),
-    ("cellar", "Cellar", "/desk/cellar"),
-    ("runs", "Runs", "/desk/runs"),
-    ("blending", "Blending", "/desk/blending"),
-    ("trace", "Trace", "/desk/trace"),
-    ("periods", "Periods", "/desk/periods"),
-    ("labels", "Labels", "/desk/labels"),
-    ("settings", "Settings", "/desk/settings"),
+    ("today", Later("desk-room-today"), "/desk/"),
+    ("queries", Later("desk-room-queries"), "/desk/queries"),
+    ("entries", Later("desk-room-entries"), "/desk/entries"),
+    ("vessels", Later("desk-room-vessels"), "/desk/vessels"),
+    ("cellar", Later("desk-room-cellar"), "/desk/cellar"),
+    ("runs", Later("desk-room-runs"), "/desk/runs"),
+    ("blending", Later("desk-room-blending"), "/desk/blending"),
+    ("trace", Later("desk-room-trace"), "/desk/trace"),
+    ("periods", Later("desk-room-periods"), "/desk/periods"),
+    ("labels", Later("desk-room-labels"), "/desk/labels"),
+    ("settings", Later("desk-room-settings"), "/desk/settings"),
 ]
 
 
@@ -155,14 +155,13 @@ def pair_with(one: object, other: object) -> tuple[object, object]:
 
 
 @bp.app_template_filter("rule_words")
-def rule_words(rule: dict[str, object]) -> str:
+def rule_words(rule: dict[str, float | str | None]) -> str:
     """Return a rule of readiness in words."""
-    words = {"age_years": "{:g} years in wood", "strength_low": "from {}", "strength_high": "to {}",
-             "score_low": "score {:g}", "loss_high": "loss at most {:g} % a year"}
-    said = ((text, rule.get(name), name.startswith("strength")) for name, text in words.items())
+    said = ((name, rule.get(name)) for name in ("age_years", "strength_low", "strength_high", "score_low", "loss_high"))
     return ", ".join(
-        text.format(figures.amount(float(str(value)), "pct_vol", None) if is_strength else value)
-        for text, value, is_strength in said if value is not None
+        say(f"desk-rule-{name}", figure=figures.amount(float(str(value)), "pct_vol", None)
+            if name.startswith("strength") else local.number(f"{value:g}"))
+        for name, value in said if value is not None
     )
 
 

@@ -24,6 +24,7 @@ from webapp.group.pages import bp
 from webapp.group.periods import Total
 from webapp.group.sites import SiteRow
 from webapp.kinds.as_data import safe_cell
+from webapp.words.desk import say
 
 TRACE_HEADS = ("site", "site_name", *trace_files.HEADS)
 PERIOD_HEADS = ("period", "site", "site_name", *period_rows.CSV_HEADS[1:])
@@ -34,7 +35,7 @@ def _trace(site: str, key: str) -> Trace:
     tracing = pages.tracing()
     subject = tracing.find(f"{site}/{key}")
     if subject is None:
-        abort(404, "No site has anything to trace by that name. Look for it with the search on the trace page.")
+        abort(404, say("group-files-no_site_has_anything_to"))
     return tracing.trace(subject, back_most=STEPS_MOST)
 
 

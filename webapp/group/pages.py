@@ -30,13 +30,14 @@ from webapp.group.store import GroupBusy, Store
 from webapp.group.tracing import Tracing
 from webapp.serving import phone_trust
 from webapp.words import local
+from webapp.words.desk import Later, say
 
 bp = Blueprint("group", __name__, url_prefix="/group")
 ROOMS = [
-    ("sites", "Sites", "/group/sites"),
-    ("trace", "Trace", "/group/trace"),
-    ("periods", "Periods", "/group/periods"),
-    ("people", "People", "/group/people"),
+    ("sites", Later("group-page-sites"), "/group/sites"),
+    ("trace", Later("desk-common-trace"), "/group/trace"),
+    ("periods", Later("desk-common-periods"), "/group/periods"),
+    ("people", Later("desk-common-people"), "/group/people"),
 ]
 bp.add_app_template_filter(percent, "percent")
 bp.add_app_template_filter(local_time, "local_time")
@@ -85,7 +86,7 @@ def shut_out(site: str) -> ResponseReturnValue:
     row = _store().one("SELECT device FROM sites WHERE site = %s", (site,)) or abort(404)
     assert current.person
     devices.revoke_device(current.book, row["device"], by=current.person["code"])
-    flash("Shut out. What it handed in stays. A new code lets the site in again.", "note")
+    flash(say("group-page-shut_out_what_it_handed"), "note")
     return redirect(url_for("group.sites_page"))
 
 
@@ -98,7 +99,7 @@ def take(site: str) -> ResponseReturnValue:
     branch = int(number) if number.isascii() and number.isdecimal() and len(number) < 6 else -1
     sites.take(_store(), site, branch, current.person["code"], datetime.now(UTC))
     folds().wake.set()
-    flash("Taken. The other branch stays on record.", "note")
+    flash(say("group-page-taken_the_other_branch_stays"), "note")
     return redirect(url_for("group.sites_page"))
 
 
@@ -121,7 +122,8 @@ def trace_page(site: str, key: str) -> ResponseReturnValue:
         return render_template("group/trace_search.html", text=key[:60], hits=[]), 404
     made = tracer.trace(subject, back_most=PAGE_STEPS_MOST)
     back, on = back_links(made), made.spread.links
-    ways = (("back", "Made of", back, made.lpa_ul), ("on", "Where it went", on, made.spread.started_ul))
+    ways = (("back", say("group-page-made_of"), back, made.lpa_ul),
+            ("on", say("desk-common-where_it_went"), on, made.spread.started_ul))
     return render_template(
         "group/trace.html", made=made, subject=made.nodes[subject.node], bottlings=bottlings(made),
         removals=removals(made), standing=standing_spirit(made), most=LISTED_MOST,
@@ -215,7 +217,7 @@ def removals(made: Trace) -> list[dict[str, object]]:
 
 def _must(access: str) -> None:
     if not current.may(access):
-        abort(403, f"This needs the {access} role. Ask someone in the office.")
+        abort(403, say("group-page-this_needs_the_role_ask", access=access))
 
 
 def _store() -> Store:

@@ -6,11 +6,14 @@ from webapp.book.periods.periods import Account, Shown
 from webapp.book.periods.words import party_words
 from webapp.desk.periods.rows import TITLES, Row, about_line, lay_out
 from webapp.group.periods import ON_THE_WAY
+from webapp.words.desk import Later, say
 
 _BETWEEN = {
-    ("out", ON_THE_WAY): "sent to sites of the group", ("in", ON_THE_WAY): "received from sites of the group",
-    ("in", "sites"): "left a site", ("out", "sites"): "received at a site",
-    ("in", "papers"): "declared above what was sent", ("out", "papers"): "declared below what was sent",
+    ("out", ON_THE_WAY): Later("group-period-sent_to_sites_of_the"),
+    ("in", ON_THE_WAY): Later("group-period-received_from_sites_of_the"),
+    ("in", "sites"): Later("group-period-left_a_site"), ("out", "sites"): Later("group-period-received_at_a_site"),
+    ("in", "papers"): Later("group-period-declared_above_what_was_sent"),
+    ("out", "papers"): Later("group-period-declared_below_what_was_sent"),
 }
 
 
@@ -21,7 +24,7 @@ def rows_of(account: Account) -> list[Row]:
 
 def title_of(name: str) -> str:
     """Return the title of an account."""
-    return "On the way between sites" if name == ON_THE_WAY else TITLES[name]
+    return say("group-period-on_the_way_between_sites") if name == ON_THE_WAY else TITLES[name]
 
 
 def _line_words(side: str, _account: str, line: Shown) -> tuple[str, str, tuple[str, ...]]:

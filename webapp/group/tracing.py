@@ -19,6 +19,7 @@ from webapp.group import bottles
 from webapp.group.folds import Folds
 from webapp.group.links import Link, Links
 from webapp.group.store import Store
+from webapp.words.desk import say
 
 _COLUMNS = (
     "SELECT site, entry, n, source, target, source_fill, target_fill, lpa_ul, mass_g, at, order_key FROM flows WHERE "
@@ -161,8 +162,9 @@ class Tracing:
 
     def _way_node(self, node: str, link: Link) -> Node:
         names = {row["site"]: row["name"] for row in self._store.query("SELECT site, name FROM sites")}
-        words = f"from {names[link.sender]} to {names[link.receiver]}"
+        words = say("group-trace-from_to", sender=names[link.sender], receiver=names[link.receiver])
         sort = "goods_way" if link.goods else "way"
-        words += f", declared {link.differs}" if link.differs else ""
-        return Node(node, sort, f"document {link.document}", words, at=min(flow["at"] for flow in link.sent))
+        words += f", {say('group-trace-declared', differs=link.differs)}" if link.differs else ""
+        document = say("group-trace-document", document=link.document)
+        return Node(node, sort, document, words, at=min(flow["at"] for flow in link.sent))
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from webapp.labels.layouts import BadLayout, Layout
 from webapp.labels.symbol import Symbol, symbol_for
 from webapp.trade.marks import parse_mark
+from webapp.words.desk import Later, say
 
 FONT, FONT_BOLD = "CellarslateText", "CellarslateBold"
 CAP_HEIGHT_EM = 0.668  # Of the embedded fonts (their OS/2 table); tests measure it on the printed page.
@@ -18,7 +19,7 @@ MODULE_MM_MIN = 0.6  # Below this a label is refused.
 MODULE_MM_MAX = 3.0
 EDGE_MM = 1.5  # Clear of print at the label's edge. The quiet zone of the symbol may lie in it.
 SMALL_SIZES_PT = (10.0, 8.5, 7.0)
-STANDOFF_WORDS = "STAND-OFF LABEL: scan here. Stay outside the line. The rules of the site come first."
+STANDOFF_WORDS = Later("paper-label-stand_off_label_scan_here")
 STRIP_PT = 7.0
 
 
@@ -84,8 +85,8 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
             break
     if not plans:
         raise BadLayout(
-            f"{mark} does not fit a label of {layout.label_width_mm:g} x {layout.label_height_mm:g} mm "
-            "in print 10 mm high. Choose a larger label, or a shorter code."
+            say("paper-label-does_not_fit_a_label", mark=mark, wide=f"{layout.label_width_mm:g}",
+                high=f"{layout.label_height_mm:g}")
         )
     return max(plans, key=lambda plan: _worth(plan, item.curved))
 

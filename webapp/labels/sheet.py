@@ -21,6 +21,7 @@ from webapp.labels.plan import (
     strip_height_mm,
 )
 from webapp.labels.symbol import QUIET_MODULES
+from webapp.words.desk import say
 
 if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
@@ -64,9 +65,9 @@ def render_labels(items: Iterable[LabelItem], layout: Layout, *, host: str | Non
     items = list(items)
     layout.check()
     if not 1 <= len(items) <= LABELS_MAX:
-        raise BadLayout(f"Choose 1 to {LABELS_MAX} labels to print.")
+        raise BadLayout(say("paper-label-choose_1_to_labels_to", most=LABELS_MAX))
     if not 0 <= start_at < layout.labels_per_page:
-        raise BadLayout(f"This page has {layout.labels_per_page} labels. Start at 1 to {layout.labels_per_page}.")
+        raise BadLayout(say("paper-label-this_page_has_labels_start", many=layout.labels_per_page))
     plans = [(item, plan_label(item, layout, host)) for item in items]
     from reportlab.pdfgen.canvas import Canvas  # loaded for the first print
 
@@ -155,5 +156,5 @@ def _draw_ruler(canvas: Canvas, layout: Layout) -> None:
     for tick in range(0, RULER_MM + 1, 5):
         canvas.line(tick, 0, tick, 2.5 if tick % 10 == 0 else 1.5)
     canvas.setFont(FONT, 8 * POINT_MM)
-    canvas.drawString(RULER_MM + 2, 0.2, "This line is 50 mm. If it is not, print again at 100 %.")
+    canvas.drawString(RULER_MM + 2, 0.2, say("paper-label-ruler"))
     canvas.restoreState()

@@ -3136,6 +3136,7 @@ desk-rules-the_fold = the fold
 desk-rules-kept_you_have_read_it = Kept: you have read it.
 desk-rules-l_pure_alcohol = { $flow } L pure alcohol
 desk-rules-the_book_was_never_judged = The book was never judged by these. Look at the list.
+desk-rules-the_run = the run
 
 ## desk-settings
 
@@ -3421,9 +3422,10 @@ desk-run-a_hydrometer_cannot_see_methanol = A hydrometer cannot see methanol. No
 desk-run-l_pure_alcohol_from_100 = L pure alcohol from 100 kg
 desk-run-low_wines = low wines
 desk-run-the_book_has_no_such = The book has no such run. Look for it in the list of runs.
-desk-run-marked_as_the_best_run = Marked as the best run of { $run }.
+desk-run-marked_as_the_best_run = Marked as the best run of { $what }.
 desk-run-not_marked = Not marked:
 desk-run-not_accounted_for = not accounted for
+desk-run-this_still = this still
 
 ## desk-runs
 
@@ -3516,6 +3518,9 @@ desk-search-put_right_since = put right since
 desk-search-waits_for_an_answer = waits for an answer
 desk-search-out_of_use = out of use
 desk-search-since = since { $since }
+desk-search-no = { $day }, { $person }, no. { $number }
+desk-search-to = { $since } to { $until }
+desk-search-to2 = to { $last }
 
 ## desk-look
 
@@ -3700,6 +3705,7 @@ desk-tasting-they_can_be_told_apart = They can be told apart.
 desk-tasting-is_named_more_often = { $named } is named more often.
 desk-tasting-the_order_is_more_than2 = The order is more than chance, but no two of them stand far enough apart to say which.
 desk-tasting-no_order_shown_that_is = No order shown. That is not proof of sameness.
+desk-tasting-of = { $right } of { $many } { $what }; { $needed }. { $says }
 
 ## desk-tastings
 
@@ -4118,6 +4124,13 @@ group-period-this_site_has_nothing_in = This site has nothing in it.
 group-period-all_sites = , all sites
 group-period-in_bulk = in bulk
 group-period-bottles = bottles, { $goods }
+group-period-sent_to_sites_of_the = sent to sites of the group
+group-period-received_from_sites_of_the = received from sites of the group
+group-period-left_a_site = left a site
+group-period-received_at_a_site = received at a site
+group-period-declared_above_what_was_sent = declared above what was sent
+group-period-declared_below_what_was_sent = declared below what was sent
+group-period-on_the_way_between_sites = On the way between sites
 
 ## group-periods
 
@@ -4177,6 +4190,9 @@ group-trace-site_what = Site, what
 group-trace-and_more = and { $more } more
 group-trace-sites_are_joined_by_the = Sites are joined by the number of a removal's paper, where the receipt names it and one side names the other; bottles by their batch or lot mark too. What is on the way stands between them.
 group-trace-trace_of = Trace of { $name }
+group-trace-from_to = from { $sender } to { $receiver }
+group-trace-declared = declared { $differs }
+group-trace-document = document { $document }
 
 ## group-trace_search
 
@@ -4347,6 +4363,7 @@ desk-vat_form-of_one_lot = of one lot
 desk-vat_form-youngest_years_in_wood = youngest { $figure } years in wood
 desk-vat_form-between_and_please = Between { $low } and { $high }, please.
 desk-vat_form-at_most = at most { $figure } % { $words }
+desk-vat_form-vol = % vol
 
 ## desk-cellar
 
@@ -4433,6 +4450,9 @@ paper-batch-strength_on_the_label = Strength on the label
 paper-batch-good_bottles = Good bottles
 paper-batch-kept_in_the_library = Kept in the library
 paper-batch-pure_alcohol_in_bottles = Pure alcohol in bottles
+paper-batch-in = { $what } in { $mark }
+paper-batch-to = { $first } to { $last }
+paper-batch-at2 = { $unit } at { $temp }
 
 ## paper-cautions
 
@@ -4495,6 +4515,8 @@ paper-passport-day = Day
 paper-passport-came_from = Came from
 paper-passport-cases_and_lot_mark = Cases and lot mark
 paper-passport-to_or_from = To or from
+paper-passport-of_l = { $good } of { $size } L
+paper-passport-to = { $first } to { $last }
 
 ## paper-press
 
@@ -4570,6 +4592,8 @@ paper-run-of_it_feints = of it feints
 paper-run-pure_alcohol_charged = Pure alcohol charged
 paper-run-plan = Plan
 paper-run-not_read_taken_as = , not read: taken as { $balance }
+paper-run-on = { $what } on { $still }
+paper-run-at = { $unit } at { $temp }
 
 ## paper-serving
 
@@ -4740,14 +4764,6 @@ desk-clock-years = { $many } years
 
 ## desk-count
 
-desk-count-answer = { $n ->
-    [one] { $many } answer
-   *[other] { $many } answers
-  }
-desk-count-phone = { $n ->
-    [one] { $many } phone
-   *[other] { $many } phones
-  }
 desk-count-ferment = { $n ->
     [one] { $many } ferment
    *[other] { $many } ferments
@@ -4938,6 +4954,54 @@ desk-due-one_open_run = { $name } { $what } has no end
 desk-due-one_failed = { $name } failed its check
 desk-due-one_instrument = { $name } to check
 desk-due-one_instrument_late = { $name } was to be checked { $time } ago
+
+## group-page
+
+group-page-sites = Sites
+group-page-shut_out_what_it_handed = Shut out. What it handed in stays. A new code lets the site in again.
+group-page-taken_the_other_branch_stays = Taken. The other branch stays on record.
+group-page-made_of = Made of
+group-page-this_needs_the_role_ask = This needs the { $access } role. Ask someone in the office.
+
+## group-files
+
+group-files-no_site_has_anything_to = No site has anything to trace by that name. Look for it with the search on the trace page.
+
+## paper-label
+
+paper-label-stand_off_label_scan_here = STAND-OFF LABEL: scan here. Stay outside the line. The rules of the site come first.
+paper-label-does_not_fit_a_label = { $mark } does not fit a label of { $wide } x { $high } mm in print 10 mm high. Choose a larger label, or a shorter code.
+paper-label-choose_1_to_labels_to = Choose 1 to { $most } labels to print.
+paper-label-this_page_has_labels_start = This page has { $many } labels. Start at 1 to { $many }.
+paper-label-ruler = This line is 50 mm. If it is not, print again at 100 %.
+
+## desk-room
+
+desk-room-today = Today
+desk-room-queries = Questions
+desk-room-entries = Entries
+desk-room-vessels = Vessels
+desk-room-cellar = Cellar
+desk-room-runs = Runs
+desk-room-blending = Blending
+desk-room-trace = Trace
+desk-room-periods = Periods
+desk-room-labels = Labels
+desk-room-settings = Settings
+
+## desk-rule
+
+desk-rule-age_years = { $figure } years in wood
+desk-rule-strength_low = from { $figure }
+desk-rule-strength_high = to { $figure }
+desk-rule-score_low = score { $figure }
+desk-rule-loss_high = loss at most { $figure } % a year
+
+## access-passkey
+
+access-passkey-not_here = No passkey can be used at this address. Type your password.
+access-passkey-does_not_open = This passkey does not open. Try once more, or type your password.
+
 ## The pages of the phone before its script fills them in: they come ready, in one language.
 
 floor-frame-to_the_work = To the work

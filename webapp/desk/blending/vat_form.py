@@ -29,7 +29,7 @@ AIM_WORDS = {
     "oldest_first": Later("desk-vat_form-the_oldest_goes_first"),
 }
 _UNITS = {"volume": "L", "soak": "kg"}
-STRENGTH_UNITS = [("pct_vol", "% vol"), ("proof", "proof")]
+STRENGTH_UNITS = [("pct_vol", Later("desk-vat_form-vol")), ("proof", "proof")]
 
 
 class Within:

@@ -112,7 +112,7 @@ def moves(said: Said) -> list[str]:
 
 def _place(account: str) -> str:
     sort, _, name = account.partition(":")
-    return {"v": name, "r": "the run", "b": "bottles"}.get(sort, name.replace("_", " "))
+    return {"v": name, "r": say("desk-rules-the_run"), "b": "bottles"}.get(sort, name.replace("_", " "))
 
 
 def _amount(flow: Moved) -> str:

@@ -29,7 +29,7 @@ def ferment_paper(
 ) -> bytes:
     """Return the record of a ferment as a PDF. words: what each count is called; stands: its vessel's place."""
     title = say("paper-batch-batch_record", ferment=ferment['name'] or ferment['what'] or 'ferment')
-    paper = Paper(title, f"{ferment['what']} in {ferment['mark']}", imprint)
+    paper = Paper(title, say("paper-batch-in", what=ferment['what'], mark=ferment['mark']), imprint)
     measured = ferment["measured"]
     first, last = (ferment["readings"][0], ferment["readings"][-1]) if ferment["readings"] else (None, None)
     paper.facts(
@@ -110,7 +110,7 @@ def bottling_paper(
         (
             say("paper-batch-at"),
             say("paper-batch-tank"),
-            f"{sign('L')} at {or_us('20 °C', '68 °F')}",
+            say("paper-batch-at2", unit=sign('L'), temp=or_us('20 °C', '68 °F')),
             say("paper-batch-true", unit=sign('pct_vol')),
             or_us(say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2")),
             say("desk-common-who"),
@@ -181,7 +181,7 @@ def bottling_paper(
     )
     paper.heading(say("desk-common-where_it_went"))
     paper.table(
-        (say("desk-common-to2"), f"{sign('L')} at {or_us('20 °C', '68 °F')}", or_us(
+        (say("desk-common-to2"), say("paper-batch-at2", unit=sign('L'), temp=or_us('20 °C', '68 °F')), or_us(
             say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2"),
         )),
         [(one["words"], figure(one["volume_l"], "L", 1), figure(one["lpa_l"], "LPA", 2)) for one in batch["went"]],
@@ -204,7 +204,7 @@ def _number(value: object) -> float | None:
 
 
 def _from_to(first: str, last: str) -> str:
-    return f"{first} to {last}" if last else first
+    return say("paper-batch-to", first=first, last=last) if last else first
 
 
 def _finish(paper: Paper, entries: Entries, asked: Asked) -> None:

@@ -46,7 +46,9 @@ def passport_paper(
             (say("desk-common-batch"), str(facts.get("batch") or "")),
             (
                 say("paper-passport-good_bottles"),
-                f"{facts['good']} of {size:g} L" if facts.get("good") and isinstance(size, float | int) else "",
+                say(
+                    "paper-passport-of_l", good=facts['good'], size=f"{size:g}",
+                ) if facts.get("good") and isinstance(size, float | int) else "",
             ),
             (
                 say("paper-passport-strength"),
@@ -174,7 +176,9 @@ def _on(paper: Paper, on: Sequence[Line], standing: Sequence[Line], removals: Se
                 (
                     str(one["at"])[:10],
                     str(one["happened"]),
-                    f"{one['case_from']} to {one['case_to']}" if one["case_to"] else str(one["case_from"] or ""),
+                    say(
+                        "paper-passport-to", first=one['case_from'], last=one['case_to'],
+                    ) if one["case_to"] else str(one["case_from"] or ""),
                     str(one["bottles"]),
                     str(one["document"]),
                     str(one["to_whom"]),

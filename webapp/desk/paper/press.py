@@ -91,7 +91,7 @@ class Paper:
         *,
         numbers: str = "",
         bold: Iterable[int] = (),
-        empty: str = "None.",
+        empty: str = "",
         high: float | None = None,
     ) -> None:
         """Put a table on the paper.
@@ -100,7 +100,7 @@ class Paper:
         `high` is the least height of a row that is written in. [pt]
         """
         if not rows:
-            self.say(empty, quiet=True)
+            self.say(empty or say("desk-common-none2"), quiet=True)
             return
         kept = rows[:ROWS_MOST]
         strong = set(bold)

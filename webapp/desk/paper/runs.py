@@ -44,7 +44,9 @@ def run_paper(
     """Return the run sheet as a PDF. plan: what the distiller wants of this fruit on this still, or None."""
     what = " ".join(filter(None, (run["what"], run["batch"])))
     paper = Paper(
-        say("paper-run-run_sheet", run=run['name'] or local_time(run['started_at'])), f"{what} on {run['still']}",
+        say(
+            "paper-run-run_sheet", run=run['name'] or local_time(run['started_at']),
+        ), say("paper-run-on", what=what, still=run['still']),
         imprint,
     )
     charge = run["charge"]
@@ -92,7 +94,7 @@ def run_paper(
         (
             say("paper-run-fraction"),
             say("desk-common-in"),
-            f"{sign('L')} at {or_us('20 °C', '68 °F')}",
+            say("paper-run-at", unit=sign('L'), temp=or_us('20 °C', '68 °F')),
             sign("pct_vol"),
             or_us(say("desk-common-pure_alcohol_l"), say("desk-common-proof_gal")),
         ),
@@ -147,7 +149,13 @@ def _row(line: RunLine) -> list[str]:
 
 def _balance(paper: Paper, balance: Balance) -> None:
     """Print what went in over what came out, and what is left."""
-    paper.heading(say("paper-run-balance", what=or_us('litres of pure alcohol', 'proof gallons')), room=55 * mm)
+    paper.heading(
+        say(
+            "paper-run-balance",
+            what=or_us(say('desk-house-litres_of_pure_alcohol'), say('desk-common-proof_gallons2')),
+        ),
+        room=55 * mm,
+    )
     rows = [("in", part.replace("_", " "), figure(litres, "LPA", 2)) for part, litres in balance.into]
     rows += [
         (

@@ -78,7 +78,7 @@ def best_run(run_id: str) -> ResponseReturnValue:
     if result["settled"] == "refused":
         flash((say("desk-run-not_marked") + " ") + " ".join(p["words"] for p in result["problems"]), "stop")
     else:
-        flash(say("desk-run-marked_as_the_best_run", run=run['what'] or 'this still'), "entered")
+        flash(say("desk-run-marked_as_the_best_run", what=run['what'] or say("desk-run-this_still")), "entered")
     return redirect(url_for("desk.run_page", run_id=run_id))
 
 

@@ -77,7 +77,7 @@ def _said(one: Said, wanted: Wanted, most: int) -> Shown:
     return Shown(
         url_for("desk.entry_page", entry_id=row["id"]), [Part(name, False)],
         [*parts, *between, *mark_hits(context, wanted.beginnings)],
-        f"{local_time(row['read_at'])[:10]}, {row['person']}, no. {row['book_no']}",
+        say("desk-search-no", day=local_time(row['read_at'])[:10], person=row['person'], number=row['book_no']),
         _STATES.get(row["standing"] or "", ""),
     )
 
@@ -121,7 +121,9 @@ def _context(hit: Hit) -> Iterator[str]:
             continue
         before += f"{text.casefold()}, "  # a title often says the wood already
         if name == "case_from":
-            yield _after("cases", text) + (f" to {facts['case_to']}" if facts.get("case_to") else "")
+            yield _after("cases", text) + (
+                f" {say('desk-search-to2', last=facts['case_to'])}" if facts.get("case_to") else ""
+            )
         elif name in ("batch", "lot", "lot_mark"):
             yield _after(name.replace("_", " "), text)
         else:
@@ -140,7 +142,7 @@ def _end(hit: Hit) -> str:
         return say("desk-search-out_of_use")
     since = local_time(facts.get("at"))[:10]
     if hit.sort == "fill":
-        return f"{since} to {local_time(facts['until'])[:10]}" if facts.get("until") else say(
+        return say("desk-search-to", since=since, until=local_time(facts['until'])[:10]) if facts.get("until") else say(
             "desk-search-since", since=since,
         )
     return since

@@ -62,7 +62,7 @@ def _of_count(tasting: Tasting, told: Told) -> Finding:
     needed = say("desk-tasting-were_needed", needed=told.needed) if told.needed else say(
         "desk-tasting-so_few_answers_cannot_show",
     )
-    head = f"{told.right} of {many} {what}; {needed}. {says}"
+    head = say("desk-tasting-of", right=told.right, many=many, what=what, needed=needed, says=says)
     chance = say("desk-tasting-by_guessing_alone_so_many", times_in=times_in(told.p), p_words=p_words(told.p))
     if told.share is None:
         reach = say("desk-tasting-can_find_nothing_at_a", answers=_answers(many), tasting=tasting['alpha_pct'])
