@@ -9,7 +9,7 @@ import { walkByKeys } from "./desk/map.js";
 import { drawCurve } from "./ui/charts.js";
 import { formatTime } from "./ui/format.js";
 
-const CUT_WORDS = { heads_cut: "hearts", hearts_cut: "tails", first_drop: "first drop" };
+const CUTS = ["heads_cut", "hearts_cut", "first_drop"];
 
 /** @param {string} at */
 const seconds = (at) => Date.parse(at) / 1000;
@@ -19,22 +19,22 @@ function drawRun(place) {
   const run = JSON.parse(place.dataset.run ?? "{}");
   if (!run.points?.length) return;
   const points = run.points.map((/** @type {[string, number, number|null]} */ [at, value]) => [seconds(at), value]);
-  const late = run.cuts.filter((/** @type {any} */ cut) => cut.typed_at && cut.event in CUT_WORDS)
-    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), weight: "tails", label: `${formatTime(cut.at)}, logged ${formatTime(cut.typed_at)}` }));
-  const cuts = run.cuts.filter((/** @type {any} */ cut) => cut.event in CUT_WORDS);
+  const late = run.cuts.filter((/** @type {any} */ cut) => cut.typed_at && CUTS.includes(cut.event))
+    .map((/** @type {any} */ cut) => ({ x: seconds(cut.at), weight: "tails", label: run.words.late.replace("{at}", formatTime(cut.at)).replace("{typed_at}", formatTime(cut.typed_at)) }));
+  const cuts = run.cuts.filter((/** @type {any} */ cut) => CUTS.includes(cut.event));
   const end = points.at(-1)[0];
   const from = (/** @type {string} */ event) => cuts.find((/** @type {any} */ cut) => cut.event === event)?.at;
   const [heads, tails] = [from("heads_cut"), from("hearts_cut")].map((at) => (at ? seconds(at) : undefined));
   /** @type {import("./ui/charts.js").Band[]} */
-  const bands = [{ from: points[0][0], to: heads ?? end, weight: run.first === "heads" ? "heads" : "hearts", label: run.first }];
-  if (heads) bands.push({ from: heads, to: tails ?? end, weight: "hearts", label: "hearts" });
-  if (tails) bands.push({ from: tails, to: end, weight: "tails", label: "tails" });
+  const bands = [{ from: points[0][0], to: heads ?? end, weight: run.first === "heads" ? "heads" : "hearts", label: run.words[run.first] }];
+  if (heads) bands.push({ from: heads, to: tails ?? end, weight: "hearts", label: run.words.hearts });
+  if (tails) bands.push({ from: tails, to: end, weight: "tails", label: run.words.tails });
   const el = document.createElement("div");
   el.className = "chart";
   place.append(el);
   drawCurve(el, {
-    title: "True strength through the run", yLabel: run.unit, xIsTime: true, height: 320, bands, marks: late,
-    series: [{ label: "true strength", points }],
+    title: run.words.title, yLabel: run.unit, xIsTime: true, height: 320, bands, marks: late,
+    series: [{ label: run.words.line, points }],
   });
 }
 
@@ -47,7 +47,7 @@ function drawBeside(place) {
   const el = document.createElement("div");
   el.className = "chart";
   place.append(el);
-  drawCurve(el, { title: "True strength over pure alcohol collected", yLabel: given[0].unit, xLabel: given[0].pureUnit, height: 320, series });
+  drawCurve(el, { title: given[0].title, yLabel: given[0].unit, xLabel: given[0].pureUnit, height: 320, series });
 }
 
 /** @param {{points: [string, number, number|null, number][], pure: number}} run @returns {[number, number][]} by flow times minutes, trapezoids */

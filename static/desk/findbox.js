@@ -52,7 +52,8 @@ export function setUpFindBox(form) {
       list.replaceChildren(...new DOMParser().parseFromString(made, "text/html").body.childNodes);
       shown = text;
       const many = options().filter((option) => option.id !== "find-all").length;
-      count.textContent = many ? `${many} shown. Arrow down leads to them.` : "Nothing answers.";
+      const { shown: some = "", none = "" } = count.dataset;
+      count.textContent = many ? some.replace("{many}", String(many)) : none;
       open(true);
     } catch {
       // No answer, or typed on: the page of results is still there.

@@ -4,9 +4,6 @@
  * server's. Where a browser has no passkeys, or the page is no secure context, nothing of it shows.
  */
 
-const GONE = "No passkey was used. Try once more, or type your password.";
-const NOT_MADE = "No passkey was made. Try once more; a device that has one of yours already makes no second.";
-
 const has = window.isSecureContext && "PublicKeyCredential" in window;
 
 /** @param {string} text base64url @returns {Uint8Array<ArrayBuffer>} */
@@ -74,7 +71,7 @@ function setUp(form) {
       // Past the check of boxes, since a password box may be empty; a box may be called "submit".
       HTMLFormElement.prototype.submit.call(form);
     } catch {
-      says.textContent = what === "make" ? NOT_MADE : GONE;
+      says.textContent = says.dataset.failed ?? "";
     }
   }
 

@@ -29,7 +29,7 @@ async function open() {
   await letIn();
   await refresh();
   await choose(phoneOf, pin);
-  part("says").textContent = "It keeps its pages, so that it needs no signal.";
+  part("says").textContent = part("says").dataset.keeps ?? "";
   await canWorkAlone().catch(() => {});
   if ("cut" in place.dataset) {
     const form = /** @type {HTMLFormElement} */ (part("cut"));
@@ -40,6 +40,6 @@ async function open() {
 
 open().catch((error) => {
   console.error(error);
-  part("says").textContent = `It was not let in. ${error?.message ?? ""}`;
+  part("says").textContent = (part("says").dataset.wrong ?? "").replace("{why}", error?.message ?? "");
   part("again").hidden = false;
 });

@@ -60,8 +60,9 @@ function show() {
     // then a reload begins at the first step
   }
   part("state").hidden = !seen;
-  part("state").textContent = isTrusted ? "This phone trusts the house." : isDone ? "It does not trust the house yet."
-    : `Step ${at + 1} of ${steps.length}`;
+  const { trusted = "", notYet = "", counted = "" } = part("state").dataset;
+  const step = counted.replace("{at}", String(at + 1)).replace("{many}", String(steps.length));
+  part("state").textContent = isTrusted ? trusted : isDone ? notYet : step;
   place.dataset.state = isTrusted ? "trusted" : isDone ? "wrong" : "step";
   part("steps").hidden = isTrusted;
   part("onward").hidden = !isTrusted;
@@ -69,7 +70,8 @@ function show() {
   part("wrong").hidden = part("closed").hidden = !isDone;
   part("moves").hidden = false;
   /** @type {HTMLElement} */ (place.querySelector("[data-do=back]")).hidden = at === 0;
-  /** @type {HTMLElement} */ (place.querySelector("[data-do=done]")).textContent = isDone ? "Try again" : "Done";
+  const done = /** @type {HTMLElement} */ (place.querySelector("[data-do=done]"));
+  done.textContent = (isDone ? done.dataset.again : done.dataset.done) ?? "";
 }
 
 place.addEventListener("click", (event) => {

@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from webapp.words.desk import Later
+
 PROFILE, CERTIFICATE = "profile", "certificate"
 
 
@@ -31,53 +33,47 @@ class PhoneKind:
 
 
 IPHONE = PhoneKind(
-    "iphone", "iPhone or iPad",
+    "iphone", Later("access-trust-iphone_or_ipad"),
     (
-        Step("In Safari, fetch the profile and tap Allow. Other browsers of this phone cannot take it.", PROFILE),
-        Step("Soon after, open Settings. Near its top stands Profile Downloaded (else: General, VPN & Device "
-             "Management). Open it, tap Install, and install it."),
-        Step("Settings, General, About, at the very bottom Certificate Trust Settings: switch on "
-             "Cellarslate local authority. Installing alone is not enough."),
+        Step(Later("access-trust-in_safari_fetch_the_profile"), PROFILE),
+        Step(Later("access-trust-soon_after_open_settings_near")),
+        Step(Later("access-trust-settings_general_about_at_the")),
     ),
-    "Most often it is installed, but the switch is not on: Settings, General, About, Certificate Trust Settings. If no "
-    "switch stands there, the profile was not installed: go back one step.",
+    Later("access-trust-most_often_it_is_installed"),
 )
 ANDROID = PhoneKind(
-    "android", "Android phone",
+    "android", Later("access-trust-android_phone"),
     (
-        Step("Fetch the certificate. The phone keeps it among its downloads.", CERTIFICATE),
-        Step("Open Settings and search for: CA certificate. (Security, Encryption & credentials, Install a "
-             "certificate, CA certificate.) Tap Install anyway. A phone without a screen lock asks for one first."),
-        Step("Choose the file cellarslate.crt among the downloads. A notice that the network may be watched stays; "
-             "it speaks of this certificate."),
+        Step(Later("access-trust-fetch_the_certificate_the_phone"), CERTIFICATE),
+        Step(Later("access-trust-open_settings_and_search_for")),
+        Step(Later("access-trust-choose_the_file_cellarslate_crt")),
     ),
-    "Most often it was filed as a Wi-Fi certificate, or as one for VPN and apps, where no browser looks. Search "
-    "Settings for CA certificate and install the same file there.",
+    Later("access-trust-most_often_it_was_filed"),
 )
 WINDOWS = PhoneKind(
-    "windows", "Windows",
+    "windows", Later("access-trust-windows"),
     (
-        Step("Fetch the certificate and open the file.", CERTIFICATE),
-        Step("Install Certificate, Current User, place all in: Trusted Root Certification Authorities."),
-        Step("Close all windows of the browser and open this page again."),
+        Step(Later("access-trust-fetch_the_certificate_and_open"), CERTIFICATE),
+        Step(Later("access-trust-install_certificate_current_user_p")),
+        Step(Later("access-trust-close_all_windows_of_the")),
     ),
-    "It may have been placed elsewhere: choose the place yourself, Trusted Root Certification Authorities.",
+    Later("access-trust-it_may_have_been_placed"),
 )
 MAC = PhoneKind(
-    "mac", "Mac",
+    "mac", Later("access-trust-mac"),
     (
-        Step("Fetch the certificate and open the file; Keychain Access takes it.", CERTIFICATE),
-        Step("In Keychain Access open Cellarslate local authority, Trust, and set it to Always Trust."),
+        Step(Later("access-trust-fetch_the_certificate_and_open2"), CERTIFICATE),
+        Step(Later("access-trust-in_keychain_access_open_cellarslat")),
     ),
-    "Taken, but not set to Always Trust: that is most often what is missing.",
+    Later("access-trust-taken_but_not_set_to"),
 )
 OTHER = PhoneKind(
-    "other", "Linux, another",
+    "other", Later("access-trust-linux_another"),
     (
-        Step("Fetch the certificate.", CERTIFICATE),
-        Step("In the browser: Settings, search: certificates. Import it under Authorities; trust it for web sites."),
+        Step(Later("access-trust-fetch_the_certificate"), CERTIFICATE),
+        Step(Later("access-trust-in_the_browser_settings_search")),
     ),
-    "It may have been imported without the tick that trusts it for web sites.",
+    Later("access-trust-it_may_have_been_imported"),
 )
 KINDS = (IPHONE, ANDROID, WINDOWS, MAC, OTHER)
 BY_KEY = {kind.key: kind for kind in KINDS}

@@ -23,11 +23,16 @@ from cryptography import x509
 from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.x509.oid import NameOID
 from jinja2 import Environment, FileSystemLoader
+from werkzeug.datastructures import LanguageAccept
+from werkzeug.http import parse_accept_header
 
 from webapp.book.house.codes import groups_of
 from webapp.places import STATIC_DIR
 from webapp.serving.certificates import get_ca_pem
 from webapp.serving.phone_kinds import KINDS, kind_of
+from webapp.words.catalogue import ENGLISH
+from webapp.words.desk import say, t
+from webapp.words.language import best_of, html_lang, read_in
 
 TRUST_PATH = "/trust"
 PEM_PATH = "/trust/cellarslate.crt"
@@ -155,8 +160,11 @@ def _choose(
 
 def _page(environ: WSGIEnvironment, data_dir: Path, address: str) -> str:
     chosen = parse_qs(environ.get("QUERY_STRING", "")[:200]).get("for", [""])[0]
+    wanted = parse_accept_header(environ.get("HTTP_ACCEPT_LANGUAGE", "")[:200], LanguageAccept).values()
+    read_in(best_of(wanted) or ENGLISH)
     words = page_words(data_dir, environ.get("HTTP_USER_AGENT", "")[:500], chosen)
-    onward = "Go on: this phone is let in" if urlsplit(address).path.strip("/") else "Open the floor log"
+    is_let_in = bool(urlsplit(address).path.strip("/"))
+    onward = say("access-trust-go_on_this_phone_is") if is_let_in else say("access-trust-open_the_floor_log")
     return _templates().get_template("trust/plain.html").render(
         **words, address=address, seen=f"{_origin(address)}{SEEN_PATH}", onward=onward, is_plain=True,
         port=urlsplit(address).port or 443,
@@ -165,7 +173,9 @@ def _page(environ: WSGIEnvironment, data_dir: Path, address: str) -> str:
 
 @cache
 def _templates() -> Environment:
-    return Environment(loader=FileSystemLoader(_TEMPLATES), autoescape=True, trim_blocks=True, lstrip_blocks=True)
+    made = Environment(loader=FileSystemLoader(_TEMPLATES), autoescape=True, trim_blocks=True, lstrip_blocks=True)
+    made.globals.update(t=t, html_lang=html_lang)
+    return made
 
 
 def _origin(address: str) -> str:

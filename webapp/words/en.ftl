@@ -3358,6 +3358,7 @@ desk-beside-hearts_begin_at = Hearts begin at
 desk-beside-tails_begin_at = Tails begin at
 desk-beside-from_100_kg_l_pure = From 100 kg, L pure alcohol
 desk-beside-from_100_lb_proof_gal = From 100 lb, proof gal
+desk-beside-over_alcohol = True strength over pure alcohol collected
 
 ## desk-feints
 
@@ -3420,12 +3421,14 @@ desk-run-vapour = Vapour { $what }
 desk-run-dip = Dip, { $what }
 desk-run-a_hydrometer_cannot_see_methanol = A hydrometer cannot see methanol. Not tested here: methanol, ethyl carbamate.
 desk-run-l_pure_alcohol_from_100 = L pure alcohol from 100 kg
-desk-run-low_wines = low wines
 desk-run-the_book_has_no_such = The book has no such run. Look for it in the list of runs.
 desk-run-marked_as_the_best_run = Marked as the best run of { $what }.
 desk-run-not_marked = Not marked:
 desk-run-not_accounted_for = not accounted for
 desk-run-this_still = this still
+desk-run-true_strength_through = True strength through the run
+desk-run-true_strength = true strength
+desk-run-cut_logged = { $at }, logged { $typed_at }
 
 ## desk-runs
 
@@ -3483,6 +3486,8 @@ desk-lines-find = Find
 desk-lines-mark_lot_person_paper_no = mark, lot, person, paper no.
 desk-lines-what_answers = What answers
 desk-lines-find_in_the_book = Find in the book
+desk-lines-shown = { $many } shown. Arrow down leads to them.
+desk-lines-nothing_answers = Nothing answers.
 
 ## desk-hits
 
@@ -4023,6 +4028,31 @@ access-trust-let_this_phone_trust_the = Let this phone trust the house – Cella
 access-trust-let_this_phone_trust_the2 = Let this phone trust the house
 access-trust-this_server_needs_no_certificate = This server needs no certificate on the phone: it runs on this computer only, or has a certificate of your own.
 access-trust-once_on_each_phone_after = Once on each phone. After that the floor log opens without a warning and works with no signal.
+access-trust-iphone_or_ipad = iPhone or iPad
+access-trust-most_often_it_is_installed = Most often it is installed, but the switch is not on: Settings, General, About, Certificate Trust Settings. If no switch stands there, the profile was not installed: go back one step.
+access-trust-android_phone = Android phone
+access-trust-most_often_it_was_filed = Most often it was filed as a Wi-Fi certificate, or as one for VPN and apps, where no browser looks. Search Settings for CA certificate and install the same file there.
+access-trust-windows = Windows
+access-trust-it_may_have_been_placed = It may have been placed elsewhere: choose the place yourself, Trusted Root Certification Authorities.
+access-trust-mac = Mac
+access-trust-taken_but_not_set_to = Taken, but not set to Always Trust: that is most often what is missing.
+access-trust-linux_another = Linux, another
+access-trust-it_may_have_been_imported = It may have been imported without the tick that trusts it for web sites.
+access-trust-in_safari_fetch_the_profile = In Safari, fetch the profile and tap Allow. Other browsers of this phone cannot take it.
+access-trust-soon_after_open_settings_near = Soon after, open Settings. Near its top stands Profile Downloaded (else: General, VPN & Device Management). Open it, tap Install, and install it.
+access-trust-settings_general_about_at_the = Settings, General, About, at the very bottom Certificate Trust Settings: switch on Cellarslate local authority. Installing alone is not enough.
+access-trust-fetch_the_certificate_the_phone = Fetch the certificate. The phone keeps it among its downloads.
+access-trust-open_settings_and_search_for = Open Settings and search for: CA certificate. (Security, Encryption & credentials, Install a certificate, CA certificate.) Tap Install anyway. A phone without a screen lock asks for one first.
+access-trust-choose_the_file_cellarslate_crt = Choose the file cellarslate.crt among the downloads. A notice that the network may be watched stays; it speaks of this certificate.
+access-trust-fetch_the_certificate_and_open = Fetch the certificate and open the file.
+access-trust-install_certificate_current_user_p = Install Certificate, Current User, place all in: Trusted Root Certification Authorities.
+access-trust-close_all_windows_of_the = Close all windows of the browser and open this page again.
+access-trust-fetch_the_certificate_and_open2 = Fetch the certificate and open the file; Keychain Access takes it.
+access-trust-in_keychain_access_open_cellarslat = In Keychain Access open Cellarslate local authority, Trust, and set it to Always Trust.
+access-trust-fetch_the_certificate = Fetch the certificate.
+access-trust-in_the_browser_settings_search = In the browser: Settings, search: certificates. Import it under Authorities; trust it for web sites.
+access-trust-go_on_this_phone_is = Go on: this phone is let in
+access-trust-open_the_floor_log = Open the floor log
 
 ## door-frame
 
@@ -4091,6 +4121,8 @@ door-phone-takes_the_phone = { $name } takes the phone
 door-phone-it_is_let_in_and = It is let in, and fetches what stands in each vessel.
 door-phone-the_slate_is_kept_by = The slate is kept by script, and this browser runs none. The desk works without it.
 door-phone-a_phone_is_let_in = A phone is let in · Cellarslate
+door-phone-keeps_pages = It keeps its pages, so that it needs no signal.
+door-phone-not_let_in = It was not let in. { $why }
 
 ## group-people
 
@@ -5001,6 +5033,32 @@ desk-rule-loss_high = loss at most { $figure } % a year
 
 access-passkey-not_here = No passkey can be used at this address. Type your password.
 access-passkey-does_not_open = This passkey does not open. Try once more, or type your password.
+access-passkey-none_used = No passkey was used. Try once more, or type your password.
+access-passkey-none_made = No passkey was made. Try once more; a device that has one of yours already makes no second.
+
+## access-steps
+
+access-steps-another_phone_or_computer = Another phone or computer
+access-steps-on_this = On this { $name }
+access-steps-fetch_the = Fetch the { $fetch }
+access-steps-done = Done
+access-steps-back_one_step = Back one step
+access-steps-or_the_computer_does_not = Or the computer does not answer this phone at port { $port }: its firewall, or another wireless network. This page cannot tell the two apart.
+access-steps-compare_before_you_trust = Compare before you trust
+access-steps-these_groups_must_be_the = These groups must be the ones that the office computer shows. If they differ, stop here and tell the office.
+access-steps-the_whole_fingerprint_sha_256 = The whole fingerprint, SHA-256
+access-steps-another_one = Another one?
+access-steps-profile = profile
+access-steps-certificate = certificate
+access-steps-trusted = This phone trusts the house.
+access-steps-not_trusted_yet = It does not trust the house yet.
+access-steps-try_again = Try again
+access-steps-counted = Step { $at } of { $many }
+
+## access-plain
+
+access-plain-trust_this_distillerys_computer = Trust this distillery's computer
+access-plain-once_on_each_phone_after = Once on each phone. After that the floor log opens without a warning, and works with no signal.
 
 ## The pages of the phone before its script fills them in: they come ready, in one language.
 

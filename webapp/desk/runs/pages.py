@@ -99,7 +99,10 @@ def runs_beside() -> ResponseReturnValue:
     pure = {"pure": value_of(1.0, "LPA"), "pureUnit": or_us(
         say("desk-common-l_pure_alcohol"), say("desk-common-proof_gal2"),
     )}
-    curves = json.dumps([pure | curve_of(run) | {"name": run["name"] or run["started_at"][:10]} for run in found])
+    title = say("desk-beside-over_alcohol")
+    curves = json.dumps([
+        pure | curve_of(run) | {"name": run["name"] or run["started_at"][:10], "title": title} for run in found
+    ])
     return render_template("desk/runs/beside.html", lines=lines, curves=curves, most=BESIDE_MOST)
 
 
@@ -137,7 +140,16 @@ def curve_of(run: Run) -> dict[str, object]:
     cuts = [{"at": c["at"], "event": c["event"], "typed_at": c.get("typed_at")} for c in run["cuts"]]
     return {
         "points": points, "cuts": cuts, "unit": sign("pct_vol"), "started_at": run["started_at"],
-        "ended_at": run["ended_at"], "first": first_part(run),
+        "ended_at": run["ended_at"], "first": first_part(run), "words": _curve_words(),
+    }
+
+
+def _curve_words() -> dict[str, str]:
+    """Return what the desk's script writes beside the curve of a run."""
+    parts = {part: say(f"desk-part-{part.replace(' ', '_')}") for part in ("heads", "hearts", "tails", "low wines")}
+    return parts | {
+        "title": say("desk-run-true_strength_through"), "line": say("desk-run-true_strength"),
+        "late": say("desk-run-cut_logged", at="{at}", typed_at="{typed_at}"),
     }
 
 
@@ -145,4 +157,4 @@ def first_part(run: Run) -> str:
     """Return the part that runs before any cut: heads, or low wines where a receiver of the hearts alone is named."""
     to = run["receivers"]
     is_whole = is_stripping(run) and bool(to.get("hearts")) and not (to.get("heads") or to.get("tails"))
-    return say("desk-run-low_wines") if is_whole else "heads"
+    return "low wines" if is_whole else "heads"
