@@ -74,10 +74,11 @@ def test_no_default_has_moved_since_version_0_1_0():
     added |= {"glass_habit_pct": 0.3, "vapour_spread_c": 0.25, "flow_spread_pct": 6, "distilled_off_pct": 1.0,
               "lab_off_pct": 0.5, "tare_share_pct": 30, "tare_times": 3, "sugar_apart": 4}
     # What is left out of a row, forgotten, or otherwise than planned.
-    added |= {"flow_spread_pct": 4, "flow_cut_pct": 35, "mash_spread_c": 0.8, "halt_fall": 0.006, "halt_share_pct": 20,
+    added |= {"mash_spread_c": 0.8, "halt_fall": 0.006, "halt_share_pct": 20,
               "again_fall": 0.004, "cask_weak_pct": 37.5, "cask_weak_us_pct": 40.0, "row_lines": 2, "row_times": 2.5,
               "row_more_pct": 1.0, "row_noise_pct": 0.5, "row_vapour_c": 0.45, "still_low_pct": 20,
-              "wash_unlike_pct": 12, "rest_pct": 3, "plan_cut_pct": 3.0, "plan_draw_pct": 10, "plan_vat_pct": 0.5,
+              "wash_unlike_pct": 12, "rest_pct": 3, "plan_cut_pct": 3.0, "plan_draw_pct": 10, "plan_vat_pct": 0.3,
+              "fraction_about_pct": 8.0, "stillage_most_pct": 2.0,
               "plan_days": 90, "yeast_days": 4, "recask_left_l": 0.5}
     assert {name: one.default for name, one in ALL.items()} == OF_VERSION_0_1_0 | added
 

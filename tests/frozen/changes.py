@@ -38,6 +38,8 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
         "fraction_left": "Parts of a run are held against the order they were gauged in before since 0.2.0.",
         "cleaned_full": "A vessel cleaned with something in it is asked about since 0.2.0.",
         "row_gap": "A figure that each line before had is missed since 0.2.0.",
+        "stillage_strong": "Stillage that would be worth another run is asked about since 0.2.0.",
+        "fraction_strength": "A fraction of one or two readings is held against them since 0.2.0.",
         "charge_low": "A still charged with less than a fifth of what it holds is asked about since 0.2.0.",
         "dump_planned": "A dump is held against the plan of its tank since 0.2.0.",
         "vat_joins": "A vat is planned in an empty tank, or names what stands there, since 0.2.0.",

@@ -16,7 +16,7 @@ from webapp.demo.story import Draft, house_time, load
 from webapp.demo.told import Ferment, Run
 
 # (ferment of the year whose figures serve, vessel, days since it was set, number of the new batch)
-FERMENTS = (("B-25-04", "F4", 6, 93), ("B-26-01", "F1", 2, 94), ("B-25-02", "F2", 18, 92))
+FERMENTS = (("B-25-04", "F4", 6, 93), ("B-26-01", "F1", 2, 94), ("B-25-02", "F2", 19, 92))
 YESTERDAYS_RUN, TODAYS_RUN = "R-25-05", "R-25-06"
 INTO_RUN = timedelta(minutes=150)
 UNTYPED = timedelta(minutes=2)
@@ -36,7 +36,7 @@ def drafts(now: datetime) -> list[Draft]:
     told = []
     for name, vessel, days, number in FERMENTS:
         ferment = _on_other_days(name, vessel, days, f"B-{now:%y}-{number}", now)
-        told += [season.intake(ferment), *season.readings(ferment)]
+        told += [season.intake(ferment), *season.readings(ferment), season.closed(ferment)]
     _swap_digits(told, "F4", now)
     runs = {run["run"]: run for run in load("runs")["runs"]}
     yesterday = (now - timedelta(days=1)).replace(hour=8, minute=5, second=0, microsecond=0)

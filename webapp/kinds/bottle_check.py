@@ -35,7 +35,7 @@ KIND = Kind(
         Field("done", "Done if wrong", "text", ghost=False),
     ),
     checks=("time_order", "clock", "late", "vessel_empty", "bottle_off", "fill_off", "emptied_vessel",
-            "bottling_ungauged", "row_gap"),
+            "bottling_ungauged", "row_gap", "twice"),
     effect=other.remembered,
     summary="{tested} bottles: {fill_found}, {strength_found}",
     curve=("fill_found", "strength_found", "filled_so_far"),

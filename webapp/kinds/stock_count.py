@@ -45,7 +45,7 @@ KIND = Kind(
     ),
     figures=quantity_figures(),
     checks=("clock", "late", "over_capacity", "glass_scale", "place_differs", "cask_missing", "dip_sum",
-            "not_in_book", "twice"),
+            "not_in_book"),
     effect=other.stock_count,
     summary="{found} {place}",
     cautions=("confined",),

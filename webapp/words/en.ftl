@@ -1012,6 +1012,9 @@ cleaned_full = { $vessel } is cleaned, and the book has { $litres } in it. Is it
 added_again = As much { $what } of the same lot went into { $vessel } at { $at } already. Is it this vessel, or logged twice?
 recask_rest = Emptied into another cask, and { BARE($left) } { of-pure } of { $vessel } are not in it; wood keeps { BARE($kept) }. Is it a top-up, or is more to come?
 lab_far = { $substance } { $found }: laboratories find { BARE($low) } to { $high } in spirit. Look at the point and at the line.
+stillage_strong = Stillage of { BARE($now) } { pct }, above { BARE($most) } { pct }: is it run out? Look at the figure, and at which part it is.
+receiver_full = { $vessel } holds { $held } and has room for { $room }; hearts of { $usual } came into it before. Is a move not logged?
+counted_again = { $counted } were counted at { $at } already. Is it one count, logged twice?
 removed_otherwise = To { $to_whom }: { $why }. The last goods to them: { $usual }. Which is it?
 document_again = Document { $document } stands at goods that left before. Look at its number.
 

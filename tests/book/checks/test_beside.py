@@ -212,3 +212,50 @@ def test_a_mash_is_as_warm_as_in_its_last_readings():
     query = only(falling(*row, temp="19.9"), "ferment_jump")
     assert query.words == "Mash of 19.9 °C, and 17.0 °C in the middle of the last 4 readings. Look again."
     assert codes(falling(*row[:4], temp="19.9")) == []  # three are no row
+
+
+def test_stillage_is_run_out():
+    def left(pct: str) -> list:
+        book = run()
+        for fraction, vessel, litres, strength in (("heads", "R1", "1.4", "79.4"), ("hearts", "R2", "32.3", "70.5"),
+                                                   ("tails", "R3", "14.3", "28.2")):
+            gauged(book, fraction, vessel, litres, strength, "13:20")
+        return gauged(book, "stillage", "S1", "449", pct, "14:00")
+
+    assert "stillage_strong" not in codes(left("2.0"))
+    query = next(one for one in left("6.2") if one.code == "stillage_strong")
+    assert query.words.startswith("Stillage of 6.2 %, above 2.0 %: is it run out?")
+    assert "0.2" in [one.raw for one in query.suggestions] or query.suggestions
+
+
+def test_heads_of_one_reading_are_about_as_strong_as_it():
+    def heads(pct: str) -> list:
+        book = Ledger()
+        book.enter("fruit_intake", "F1", f"{DAY} 07:00", gross="1652", tare="32", material="plum", grower_lot="x",
+                   temp="15", rot="2")
+        book.enter("charge", "S1", f"{DAY} 08:05", from_vessel="F1", wash="482", wash_strength="5.1", heads_to="R1",
+                   hearts_to="R2", tails_to="R3")
+        book.enter("cut", "S1", f"{DAY} 09:03", event="first_drop")
+        reading(book, "09:10", "79.0")
+        book.enter("cut", "S1", f"{DAY} 09:20", event="heads_cut", receiver="R2")
+        return gauged(book, "heads", "R1", "1.4", pct, "13:20")
+
+    assert "fraction_strength" not in codes(heads("71.5"))
+    assert "fraction_strength" in codes(heads("70.9"))
+
+
+def test_a_receiver_has_room_for_the_hearts_that_come():
+    """Hearts of 85 L came into R2, which holds 150 L: beside 64 L there is room for as many, beside 66 L there is not.
+    """
+    def charged(left: str) -> list:
+        book = run()
+        gauged(book, "hearts", "R2", "85", "70.5", "13:26")
+        book.enter("gauge", "R2", f"{DAY} 15:00", volume=left, strength="70.5", temp="20")
+        return book.enter("charge", "S1", "2025-09-26 08:05", run_name="R-2", from_vessel="F1", wash="482",
+                          wash_strength="5.1", heads_to="R1", hearts_to="R2", tails_to="R3")
+
+    assert "receiver_full" not in codes(charged("64"))
+    query = next(one for one in charged("66") if one.code == "receiver_full")
+    assert query.words == (
+        "R2 holds 66.0 L and has room for 84.0 L; hearts of 85.0 L came into it before. Is a move not logged?"
+    )

@@ -248,3 +248,14 @@ def test_a_document_is_that_of_one_load():
     assert (query.field, query.words) == (
         "document", "Document D-1 stands at goods that left before. Look at its number.",
     )
+
+
+def test_a_count_is_logged_once():
+    book = bottled()
+    assert count(book, cases="60") == []
+    query = only(count(book, cases="60"), "counted_again")
+    assert query.words == "360 were counted at 11:00 already. Is it one count, logged twice?"
+    book = bottled()
+    count(book, cases="60")
+    later = book.enter("bottled_count", "", f"{DAY} 14:05", batch="K2603", signed="Noor S., cellar hand", cases="60")
+    assert later == []

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Protocol, TypeVar, cast
 
 from webapp.kinds.expected import Expected, Suggestion
@@ -121,6 +121,11 @@ class BookView:
     def site(self) -> SiteSettings:
         """Return the site's own settings (units, height_m, time_zone, ...). Not noted: a change of them refolds all."""
         return self.registry.site()
+
+
+def hours_before(at: str, hours: float) -> str:
+    """Return the UTC text of so many hours before another; texts of times compare as their times do. [h], any."""
+    return (datetime.fromisoformat(at) - timedelta(hours=hours)).isoformat(timespec="seconds").replace("+00:00", "Z")
 
 
 def seconds_between(earlier: str, later: str) -> float:

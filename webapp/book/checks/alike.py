@@ -86,7 +86,10 @@ def _aged_level(read: Read, row: VesselRow, view: View) -> float:
     years = max(years_between(f"{filled}T12:00:00Z", view.at), 0.0) if filled else 0.0
     is_small = 0 < (row.get("capacity_l") or 0.0) < limit("small_l", view)
     lost = limit("loss_look_small_pct" if is_small else "loss_look_large_pct", view)
-    return float(FULL_LOW_PCT * (1 - lost / 100) ** years - 2 * limit("level_spread_pct", view)) if filled else 0.0
+    # Where the papers say more of its past, or the book has it already, that speaks first.
+    is_told = read.number("filled_strength") is not None or view.state(read.mark)["holds"] is not None
+    spare = 2 * limit("level_spread_pct", view) if is_told else 0.0
+    return float(FULL_LOW_PCT * (1 - lost / 100) ** years - spare) if filled else 0.0
 
 
 def is_weight_without_cask(read: Read, share: float) -> bool:

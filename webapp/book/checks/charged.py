@@ -25,6 +25,7 @@ LIMITS = declare(
 )
 
 CHARGES = 6
+SLIPPED = 0.3  # of the charges before, that a slip explains; less than it may be what there was
 MAD_TO_SPREAD = 1.4826  # of a normal spread, from the median of the differences to the median
 
 
@@ -55,8 +56,7 @@ def _is_odd(read: Read, view: View, past: list[float]) -> bool:
     wash, expects = read.number("wash") or 0.0, (*_as_before(past), *_there(read, view))
     if any(one.low <= wash <= one.high for one in expects):
         return False
-    wide = limit("wash_unlike_pct", view) / 100
-    return abs(wash - median(past)) > median(past) * wide and is_slip(read, "wash", expects)
+    return abs(wash - median(past)) > median(past) * SLIPPED and is_slip(read, "wash", expects)
 
 
 def _there(read: Read, view: View) -> Iterable[Expected]:
@@ -64,12 +64,12 @@ def _there(read: Read, view: View) -> Iterable[Expected]:
     held = view.state(read.text("from_vessel") or "")["holds"] or NO_FILL
     litres = held["volume_l"] if held.get("closed") or not held["mash"] else None
     if litres:
-        yield Expected("wash", litres * 0.97, litres * 1.01, litres)
+        yield Expected("wash", litres * 0.98, litres * 1.01, litres)
 
 
 def _as_before(past: list[float]) -> Iterable[Expected]:
     for one in dict.fromkeys(past[-2:]):
-        yield Expected("wash", one * 0.98, one * 1.02, one)
+        yield Expected("wash", one * 0.99, one * 1.01, one)
 
 
 def feints_part(read: Read, view: View) -> Iterable[Query]:

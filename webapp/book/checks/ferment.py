@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from webapp.book.before.limits import Limit, declare, end_gravity, is_grain, limit
-from webapp.book.before.view import Query, seconds_between
+from webapp.book.before.view import Query, hours_before, seconds_between
 from webapp.book.checks.words import DAY_S, figure, figure_text, like_typed, time_span, typed, when
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import Figure, Param, message
 from webapp.kinds.read import Read
-from webapp.kinds.state import NO_FILL, figure_in
+from webapp.kinds.state import NO_FILL, RECENT, figure_in
 from webapp.kinds.view import View
 from webapp.trade import units
 
@@ -40,18 +40,21 @@ class _Gravity(NamedTuple):
     gravity: float
 
 
-def gravities(read: Read, view: View) -> list[_Gravity]:
-    """Readings with a gravity since this fill began, oldest first; fruit that came later began the fall anew."""
-    state = view.state(read.mark)
-    held = state["holds"]
+def gravities(read: Read, view: View, most: int = RECENT) -> list[_Gravity]:
+    """The last readings with a gravity since this fill began, oldest first; fruit that came later began the fall anew.
+    """
+    recent, held = view.state(read.mark)["recent"], view.state(read.mark)["holds"]
     since = held["since"] if held else ""
-    fruit = view.recent(read.mark, "fruit_intake")
+    fruit = recent.get("fruit_intake", ())
     since = max(since, fruit[-1]["at"]) if fruit else since
-    lines = view.recent(read.mark, "ferment_reading")
-    return [
-        _Gravity(line["at"], gravity) for line in lines
-        if line["at"] >= since and isinstance(gravity := line["values"].get("gravity"), (float, int))
-    ]
+    found: list[_Gravity] = []
+    for line in reversed(recent.get("ferment_reading", ())):
+        if len(found) == most or line["at"] < since:
+            break
+        if isinstance(gravity := line["values"].get("gravity"), (float, int)):
+            found.append(_Gravity(line["at"], gravity))
+    found.reverse()
+    return found
 
 
 def _material(read: Read, view: View) -> tuple[str, str]:
@@ -61,7 +64,7 @@ def _material(read: Read, view: View) -> tuple[str, str]:
 
 def gravity_rose(read: Read, view: View) -> Iterable[Query]:
     """A gravity above the last one."""
-    now, lines = read.number("gravity"), gravities(read, view)
+    now, lines = read.number("gravity"), gravities(read, view, 1)
     if now is None or not lines:
         return
     last = lines[-1].gravity
@@ -77,7 +80,8 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
     now = read.number("gravity")
     hours = limit("stuck_hours", view)
     lines = gravities(read, view)
-    older = [line for line in lines if seconds_between(line.at, view.at) >= (hours - ROUND_H) * 3600]
+    long_ago = hours_before(view.at, hours - ROUND_H)
+    older = [line for line in lines if line.at <= long_ago]
     if now is None or not older:
         return
     then, end = older[-1], end_gravity(*_material(read, view))
@@ -97,7 +101,7 @@ def stuck(read: Read, view: View) -> Iterable[Query]:
 
 def ended(read: Read, view: View) -> Iterable[Query]:
     """Three equal gravities near the expected end: said once."""
-    now, lines = read.number("gravity"), gravities(read, view)
+    now, lines = read.number("gravity"), gravities(read, view, 3)
     if now is None:
         return
     series = [*lines, _Gravity(view.at, now)]
@@ -128,7 +132,7 @@ def heat(read: Read, view: View) -> Iterable[Query]:
             what="grain" if grain else "fruit",
         )
         yield Query("ferment_heat", "ask", "temp", said)
-    now, lines = read.number("gravity"), gravities(read, view)
+    now, lines = read.number("gravity"), gravities(read, view, 1)
     if now is None or not lines or grain:
         return
     last, days = lines[-1].gravity, seconds_between(lines[-1].at, view.at) / DAY_S

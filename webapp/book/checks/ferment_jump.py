@@ -13,7 +13,7 @@ from webapp.book.checks.words import DAY_S, figure, like_typed, rounded, typed
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import message
 from webapp.kinds.read import Read
-from webapp.kinds.state import NO_FILL, Line, figure_in
+from webapp.kinds.state import NO_FILL, RECENT, Line, figure_in
 from webapp.kinds.view import View
 from webapp.trade.errors import OutOfDomain
 from webapp.trade.scales import gravity_from_brix
@@ -39,22 +39,19 @@ FRESH_H = 72.0  # a last reading older than this says little of the close
 
 def ferment_jump(read: Read, view: View) -> Iterable[Query]:
     """A temperature far from the last one, and a first gravity that the sugar of the fruit does not give."""
-    lines = _since_fill(read, view, "ferment_reading")
+    lines = _since_fill(read, view, "ferment_reading", ROW)
     temp = read.number("temp")
     last = figure_in(lines[-1]["values"], "temp") if lines else None
     if temp is not None and last is not None:
-        most = limit("jump_mash_c", view)
-        hours = seconds_between(lines[-1]["at"], view.at) / 3600
-        if hours <= limit("jump_mash_h", view) and abs(temp - last) > most + 1e-9 and not any(temp_sense(read, view)):
-            said = message("ferment_jump", temp=typed(read, "temp"), last=like_typed(read, "temp", last))
-            yield Query("ferment_jump", "ask", "temp", said, (Expected("temp", last - most, last + most, last),))
-        elif hours <= limit("jump_mash_h", view):
-            yield from _out_of_row(read, view, lines, temp, last)
+        yield from _temp_off(read, view, lines, temp, last)
     yield from _gravity_row(read, view)
-    gravity, loads = read.number("gravity"), _since_fill(read, view, "fruit_intake")
+    gravity = read.number("gravity")
+    if lines or gravity is None:
+        return
+    loads = _since_fill(read, view, "fruit_intake")
     sugar = _sugar(loads)
     is_odd = any(problem.field == "gravity" for problem in read.problems)  # asked about by its range already
-    if lines or gravity is None or sugar is None or is_odd or hours_since(loads, view) > limit("sugar_h", view):
+    if sugar is None or is_odd or hours_since(loads, view) > limit("sugar_h", view):
         return
     low, high = sugar - limit("sugar_under", view), sugar + limit("sugar_over", view)
     if not low - 1e-9 <= gravity <= high + 1e-9:
@@ -63,10 +60,18 @@ def ferment_jump(read: Read, view: View) -> Iterable[Query]:
         yield Query("sugar_gravity", "ask", "gravity", said, (Expected("gravity", low, high, sugar),))
 
 
-def _out_of_row(read: Read, view: View, lines: Sequence[Line], temp: float, last: float) -> Iterable[Query]:
-    """A temperature off the row of the last ones and off the last one, by a spread that is this mash's own."""
-    least = limit("mash_spread_c", view)
-    if abs(temp - last) <= limit("alike_spread", view) * least:
+def _temp_off(read: Read, view: View, lines: Sequence[Line], temp: float, last: float) -> Iterable[Query]:
+    """A temperature far off the last one; or off it and the row of those before, by a spread that is this mash's own.
+    """
+    least, most = limit("mash_spread_c", view), limit("jump_mash_c", view)
+    if abs(temp - last) <= min(limit("alike_spread", view) * least, most) + 1e-9:
+        return
+    if seconds_between(lines[-1]["at"], view.at) / 3600 > limit("jump_mash_h", view):
+        return
+    if abs(temp - last) > most + 1e-9:
+        if not any(temp_sense(read, view)):
+            said = message("ferment_jump", temp=typed(read, "temp"), last=like_typed(read, "temp", last))
+            yield Query("ferment_jump", "ask", "temp", said, (Expected("temp", last - most, last + most, last),))
         return
     temps = [one for line in lines[-ROW:] if (one := figure_in(line["values"], "temp")) is not None]
     found = alike(temps, least, view)
@@ -81,16 +86,21 @@ def _out_of_row(read: Read, view: View, lines: Sequence[Line], temp: float, last
 def _gravity_row(read: Read, view: View) -> Iterable[Query]:
     """A gravity that stands still from one day to the next, or that has slowed and plunges: misread, or copied."""
     now = read.number("gravity")
-    lines = gravities(read, view)[-3:] if now is not None else []
+    lines = gravities(read, view, 3) if now is not None else []
     if now is None or len(lines) < 2:
         return
+    share, least = limit("halt_share_pct", view) / 100, limit("halt_fall", view)
+    hardly = lines[-2].gravity - lines[-1].gravity < least * SHORTEST_DAYS
+    if hardly and lines[-1].gravity - now < limit("again_fall", view) * SHORTEST_DAYS:
+        return  # neither of the two can be
+    if lines[-1].gravity > lines[-2].gravity + limit("gravity_rise", view):
+        return  # the line before was asked about: it is no row to go on from
     row = [*((line.at, line.gravity) for line in lines), (view.at, now)]
     days = [seconds_between(one[0], two[0]) / DAY_S for one, two in pairwise(row)]
     if min(days) < SHORTEST_DAYS or days[-1] > ROW_DAYS:
         return
     falls = [(one[1] - two[1]) / day for (one, two), day in zip(pairwise(row), days, strict=True)]
     before, fell, last = falls[-2], falls[-1], row[-2][1]
-    share, least = limit("halt_share_pct", view) / 100, limit("halt_fall", view)
     if fell * days[-1] < -limit("gravity_rise", view) - 1e-9:
         return  # it rose, which is asked about as such
     if before >= least and fell < share * before:
@@ -136,9 +146,9 @@ def hours_since(lines: list[Line], view: View) -> float:
     return seconds_between(lines[-1]["at"], view.at) / 3600 if lines else 1e9
 
 
-def _since_fill(read: Read, view: View, kind: str) -> list[Line]:
+def _since_fill(read: Read, view: View, kind: str, most: int = RECENT) -> list[Line]:
     held = view.state(read.mark)["holds"]
-    return [line for line in view.recent(read.mark, kind) if held and line["at"] >= held["since"]]
+    return [line for line in view.recent(read.mark, kind)[-most:] if held and line["at"] >= held["since"]]
 
 
 def _sugar(loads: list[Line]) -> float | None:

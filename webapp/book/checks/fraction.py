@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from itertools import pairwise
+from statistics import median
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
@@ -18,11 +19,13 @@ from webapp.kinds.message import message
 from webapp.kinds.read import Read
 from webapp.kinds.rows import NO_ROW
 from webapp.kinds.run_state import Run
-from webapp.kinds.state import NO_FILL
+from webapp.kinds.state import NO_FILL, figure_in
 from webapp.kinds.view import View
 
 LIMITS = declare(
     Limit("fraction_off_pct", 3.0, "% vol", "A fraction off what ran over the safe, by"),
+    Limit("fraction_about_pct", 8.0, "% vol", "A fraction of one or two readings off them, by"),
+    Limit("stillage_most_pct", 2.0, "% vol", "Stillage is run down to at most"),
     Limit("remnant_pct", 3.0, "%", "A remnant off what the book has there, by"),
     Limit("remnant_least_l", 1.0, "L", "A remnant off by less is not asked about"),
     Limit("remnant_off_pct", 2.0, "% vol", "Strength of a remnant off that in the book, by"),
@@ -37,6 +40,8 @@ def fraction_run(read: Read, view: View) -> Iterable[Query]:
     name = str(read.text("fraction"))
     if run is not None and name == "low_wines" and not is_stripping(run):
         yield Query("fraction_uncut", "ask", "fraction", message("fraction_uncut", run=run["name"] or "none"))
+    if name == "stillage":
+        yield from _stillage(read, view)
     if run is None or name not in SPANS:
         return
     opened = _opened(run, name)
@@ -45,15 +50,16 @@ def fraction_run(read: Read, view: View) -> Iterable[Query]:
                        opened=vessel_name(opened, view))
         yield Query("fraction_receiver", "ask", "fraction", said)
         return
-    ran = _ran_at(run, name)
+    ran, most = _ran_at(run, name), limit("fraction_off_pct", view)
+    if ran is None:
+        ran, most = _ran_about(run, name), limit("fraction_about_pct", view)
     if part is None or ran is None or part["volume_l"] <= 0:
         return
     now = part["lpa_l"] / part["volume_l"] * 100
-    if abs(now - ran) > limit("fraction_off_pct", view):
+    if abs(now - ran) > most:
         said = message("fraction_strength", fraction=fraction_name(name), now=rounded(now, 1, "pct_vol"),
                        ran=rounded(ran, 1, "pct_vol"))
         alone = not read.number("remnant")
-        most = limit("fraction_off_pct", view)
         yield Query("fraction_strength", "ask", strength_field(read), said,
                     (Expected("true_strength", ran - most, ran + most, ran),) if alone else ())
 
@@ -83,6 +89,25 @@ def _ran_at(run: Run, name: str) -> float | None:
         weight += flow
         pure += flow * ((lines[one]["true_strength"] or 0.0) + (lines[two]["true_strength"] or 0.0)) / 2
     return pure / weight if weight > 0 else None
+
+
+def _ran_about(run: Run, name: str) -> float | None:
+    """Return the middle strength of the one or two readings of a fraction; None without any. [% vol]"""
+    at = {cut.get("event"): cut["at"] for cut in run["cuts"]}
+    first, last = (at.get(event) if event else run["ended_at"] for event in SPANS[name])
+    end = [run["end"]] if run.get("end") else []
+    lines = [*run["readings"], *end] if first and last else []
+    read = [pct for line in lines if (first or "") <= line["at"] <= (last or "")
+            and (pct := line["true_strength"]) is not None]
+    return median(read) if read and name != "tails" else None  # tails fall by half of what they begin with
+
+
+def _stillage(read: Read, view: View) -> Iterable[Query]:
+    """Stillage that would be worth another run: its strength is that of another line."""
+    now, most = read.figures.get("true_strength"), limit("stillage_most_pct", view)
+    if now is not None and now > most:
+        said = message("stillage_strong", now=figure(now, 1, "pct_vol"), most=figure(most, 1, "pct_vol"))
+        yield Query("stillage_strong", "ask", strength_field(read), said, (Expected("true_strength", 0.0, most, 0.2),))
 
 
 def remnant_off(read: Read, view: View) -> Iterable[Query]:
@@ -123,6 +148,16 @@ def receiver_held(read: Read, view: View) -> Iterable[Query]:
         there = rounded(held["lpa_ul"] / 1e6, 1, "LPA")
         said = message("receiver_held", vessel=vessel_name(mark, view), held=there)
         yield Query("receiver_held", "ask", "hearts_to", said)
+        return
+    came = [line["figures"].get("volume_20", 0.0) - (figure_in(line["values"], "remnant") or 0.0)
+            for line in lines if line["values"].get("fraction") == "hearts"]
+    usual = median(came) if came else 0.0
+    capacity = (view.vessel(mark) or NO_ROW).get("capacity_l") or 0.0
+    room = capacity - (held["volume_l"] or 0.0)
+    if capacity and room < usual:
+        said = message("receiver_full", vessel=vessel_name(mark, view), held=rounded(held["volume_l"] or 0.0, 1, "L"),
+                       room=rounded(max(room, 0.0), 1, "L"), usual=rounded(usual, 1, "L"))
+        yield Query("receiver_full", "ask", "hearts_to", said)
 
 
 def run_ungauged(read: Read, view: View) -> Iterable[Query]:

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.words import DAY_S, figure, rounded
+from webapp.book.checks.words import DAY_S, figure, rounded, when
 from webapp.kinds.effects.goods import bottles_of, cases_of, find_bottling, holds_case
 from webapp.kinds.expected import Expected, Suggestion
 from webapp.kinds.goods_state import Bottling
@@ -23,6 +23,7 @@ LIMITS = declare(
     Limit("transit_gain_pct", 0.3, "%", "Bulk spirit received above what was declared"),
 )
 DOCUMENT_DAYS = 1.0
+COUNTED_H = 3.0  # nobody counts a store twice in so short a time
 DUTIES = ("tax_paid", "in_bond", "export")
 SOURCES = {"seals_broken": "27 CFR 19.621", "bottles_short": "27 CFR 19.465"}
 
@@ -115,6 +116,9 @@ def bottles_short(read: Read, view: View) -> Iterable[Query]:
     if held is None:
         return
     many = bottles_of(read, held["per_case"])
+    last = held.get("counted")
+    if last and last["bottles"] == many and seconds_between(last["at"], view.at) <= COUNTED_H * 3600:
+        yield Query("counted_again", "ask", "", message("counted_again", counted=many, at=when(last["at"], read, view)))
     off = many - held["on_hand"]
     if off:
         code = "bottles_short" if off < 0 else "bottles_over"

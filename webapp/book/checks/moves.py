@@ -77,7 +77,8 @@ def move_balance(read: Read, view: View) -> Iterable[Query]:
         return
     most = limit("receiver_move_pct" if is_receiver else "move_pct", view)
     if had > 0 and short >= had * limit("move_rest_pct", view) / 100:
-        yield from _part(read, view, had, moved)
+        if is_receiver:  # a tank gives parts of what it holds
+            yield from _part(read, view, had, moved)
         return
     if had <= 0 or not had * most / 100 < short:
         return
@@ -122,10 +123,10 @@ def account_habit(read: Read, view: View) -> Iterable[Query]:
         yield Query("account_same", "ask", "to_account", message("account_same", account=source))
         return
     lines = view.recent(read.mark, "account_move")[-MOVES:]
-    lines = [line for line in lines if line["values"].get("purpose") == read.text("purpose")]
+    lines = [line for line in lines if line["values"].get("purpose") == read.text("purpose")
+             and line["values"].get("spirit") == read.text("spirit")]
     # One deposit of a spirit tells where the next of it goes; of other moves it takes two.
-    is_alike = lines and read.text("purpose") == "deposit" and lines[-1]["values"].get("spirit") == read.text("spirit")
-    if len(lines) < (1 if is_alike else MOVES_LEAST):
+    if len(lines) < (1 if read.text("purpose") == "deposit" else MOVES_LEAST):
         return
     accounts = {line["values"].get("to_account") for line in lines}
     if len(accounts) == 1 and target and target not in accounts:

@@ -22,7 +22,7 @@ from webapp.kinds.view import View
 LIMITS = declare(
     Limit("plan_cut_pct", 3.0, "% vol", "A cut off the strength of its plan by"),
     Limit("plan_draw_pct", 10, "%", "A draw off the vat that was planned, by"),
-    Limit("plan_vat_pct", 0.5, "% vol", "A planned vat off what its draws and its water give, by"),
+    Limit("plan_vat_pct", 0.3, "% vol", "A planned vat off what its draws and its water give, by"),
     Limit("plan_days", 90, "days", "A plan of a vat holds for"),
 )
 

@@ -5,7 +5,9 @@ a strength goes on.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from functools import cache
 
+import webapp.kinds
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query, seconds_between
 from webapp.book.checks.run import vapour_apart, vapour_strength
@@ -46,25 +48,36 @@ def row_gap(read: Read, view: View) -> Iterable[Query]:
     lines = view.recent(read.mark, read.kind.name)[-LOOKED_BACK:] if read.mark else ()
     if len(lines) < least:
         return
-    for spec in read.kind.fields:
-        if spec.sort != "number" or spec.name in read.values or spec.aside or read.raw(spec.name).get("raw"):
+    last = lines[-1]["values"]
+    for spec, others in _missed(read.kind.name):
+        if spec.name not in last or spec.name in read.values or read.raw(spec.name).get("raw"):
             continue
-        others = next((group for group in INSTEAD if spec.name in group), frozenset())
         if all(spec.name in line["values"] for line in lines) and not others & read.values.keys():
             yield _gap(read, spec, len(lines))
 
 
+@cache
+def _missed(kind_name: str) -> tuple[tuple[Field, frozenset[str]], ...]:
+    """Return the boxes of a kind that are missed where they stay empty, each with those that will do instead."""
+    kind = webapp.kinds.get(kind_name)
+    specs = [spec for spec in kind.fields if spec.sort == "number" and not spec.aside] if kind else []
+    return tuple((spec, next((one for one in INSTEAD if spec.name in one), frozenset())) for spec in specs)
+
+
 def _gap_in_run(read: Read, run: Run, least: int) -> Iterable[Query]:
     lines = run["readings"]
-    if len(lines) < least or not any(spec.name in read.values for spec in read.kind.fields if spec.units):
-        return  # an event without a reading
+    if len(lines) < least:
+        return
     if "true_strength" not in read.figures:
-        yield from _strength_gap(read, lines)
+        if any(spec.name in read.values for spec in read.kind.fields if spec.units):  # else it is no reading
+            yield from _strength_gap(read, lines)
         return
     names = OF_RUN if read.kind.name != "run_reading" else (*OF_RUN, "plates", "cooling_temp")
     for name in names:
+        if name in read.values or (name not in lines[-1] and name in OF_RUN) or read.raw(name).get("raw"):
+            continue
         spec = read.kind.field(name)
-        if spec is None or name in read.values or read.raw(name).get("raw"):
+        if spec is None:
             continue
         own = lines if name in OF_RUN else [line for line in lines if "event" not in line]
         if len(own) >= least and all(_in(line, name) for line in reversed(own)):

@@ -21,8 +21,7 @@ from webapp.kinds.view import View
 LIMITS = declare(
     Limit("flow_pct", 7, "%", "Flow times minutes off the receiver by"),
     Limit("flow_least_l", 5, "L", "Flow is summed for at least"),
-    Limit("flow_spread_pct", 4, "%", "Least spread that is taken of flows since the last cut or change"),
-    Limit("flow_cut_pct", 35, "%", "Flow off that before a cut by"),
+    Limit("flow_spread_pct", 6, "%", "Least spread that is taken of flows since the last cut or change"),
     Limit("hearts_spread", 2, "", "Hearts share: spreads about the last runs"),
     Limit("hearts_spread_least_pct", 2.5, "%", "Hearts share: least spread that is taken"),
     Limit("hearts_runs", 4, "", "Hearts share: runs needed"),
@@ -64,19 +63,14 @@ def flow_jump(read: Read, view: View) -> Iterable[Query]:
     run, now = view.run_on(read.mark), read.number("flow")
     if run is None or not now:
         return
-    event = read.text("event") or ""
     since = max((cut["at"] for cut in run["cuts"] if cut.get("event") in NEW_FLOW), default="")
     flows = [flow for line in run["readings"] if line["at"] > since and (flow := line.get("flow"))][-FLOWS:]
-    is_new = event in NEW_FLOW or len(flows) < FLOWS_LEAST
-    if is_new:  # at a cut, and just after it, others may run; hardly half as much again
-        since = max((cut["at"] for cut in run["cuts"] if cut.get("event") in CHANGES), default="")
-        flows = [flow for line in run["readings"] if line["at"] > since and (flow := line.get("flow"))][-FLOWS:]
-    if len(flows) < FLOWS_LEAST or event in CHANGES:
+    if len(flows) < FLOWS_LEAST or read.text("event") in NEW_FLOW:
         return
     middle = median(flows)
     spread = max(MAD_TO_SPREAD * median(abs(flow - middle) for flow in flows),
                  middle * limit("flow_spread_pct", view) / 100)
-    wide = max(limit("alike_spread", view) * spread, middle * limit("flow_cut_pct", view) / 100 if is_new else 0.0)
+    wide = limit("alike_spread", view) * spread
     if abs(now - middle) > wide:
         said = message("flow_jump", flow=typed(read, "flow"), usual=like_typed(read, "flow", round(middle, 1)),
                        readings=len(flows))

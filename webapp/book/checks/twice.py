@@ -20,7 +20,7 @@ LIMITS = declare(
     Limit("two_people_h", 24, "h", "Two people at one vessel within"),
 )
 
-STOCK_MOVES = ("fruit_intake", "account_move", "top_up", "reduce", "chill_filter")
+STOCK_MOVES = ("opening", "fruit_intake", "account_move", "top_up", "reduce", "chill_filter")
 FIGURES_LEAST = 3  # so many figures of readings are not the same by chance
 SOON_H = 3.0  # a vessel is hardly read twice in so short a time and found the same
 WORDS_LEAST = 3
@@ -74,15 +74,15 @@ def moved_twice(read: Read, view: View) -> Iterable[Query]:
     """The same figures of a move, or many of a reading, hours before: logged again, or the line before copied."""
     if not read.mark:
         return
-    for line in reversed(view.recent(read.mark, read.kind.name)):
+    is_move, lines = read.kind.name in STOCK_MOVES, view.recent(read.mark, read.kind.name)
+    least, within_h = (2, limit("moved_twice_h", view)) if is_move else (FIGURES_LEAST, SOON_H)
+    for line in reversed(lines if is_move else lines[-1:]):
+        if not _nearly_equal(read, line["values"], least):
+            continue
         apart_s = seconds_between(line["at"], view.at)
-        if apart_s > limit("moved_twice_h", view) * 3600:
+        if apart_s > within_h * 3600:
             return
-        is_move = read.kind.name in STOCK_MOVES
-        if not is_move and apart_s > SOON_H * 3600:
-            return
-        least = 2 if is_move else FIGURES_LEAST
-        if apart_s > limit("twice_min", view) * 60 and _nearly_equal(read, line["values"], least):
+        if apart_s > limit("twice_min", view) * 60:
             yield Query("moved_twice", "ask", "", message("moved_twice", at=when(line["at"], read, view)))
             return
 
