@@ -275,6 +275,34 @@ def write_docs(is_check: bool) -> None:
             click.echo(f"Written: {path}")
 
 
+@main.command()
+@click.argument("language")
+@click.option("--all", "is_all", is_flag=True, help="Write every message in English, not only what is missing.")
+def words(language: str, *, is_all: bool) -> None:
+    """What the catalogue of a language (de, fr, ...) has wrong, and what it lacks, in English."""
+    from webapp.words.catalogue import DESK, ENGLISH, desk_text, messages_in
+    from webapp.words.needed import NoCatalogue, look_at, needed
+
+    try:
+        found = [] if is_all else look_at(language)
+    except NoCatalogue as error:
+        raise Sentence(str(error)) from error
+    wrong = [one for one in found if one.sort != "missing"]
+    for one in wrong:
+        click.echo(one.shown(language), err=True)
+    said: set[str] = set()
+    wanted = needed() if is_all else {one.id: one.words for one in found if one.sort == "missing"}
+    for_desk = messages_in(desk_text(ENGLISH))
+    for id_, text in wanted.items():
+        if id_ in for_desk and DESK not in said:
+            said.add(DESK)
+            click.echo(f"\n{DESK}\n")
+        click.echo(f"{id_} = {text}")
+    click.echo(f"{language}: {len(wrong)} to put right, {len(wanted)} of {len(needed())} to say.", err=True)
+    if found:
+        sys.exit(1)
+
+
 @main.command(name="write-pack")
 def write_pack() -> None:
     """Pack the phone's scripts and sheets anew; for a checkout of the source, with Node."""

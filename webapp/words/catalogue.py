@@ -6,6 +6,7 @@ English beside what they name; a catalogue translates them under the id `declare
 
 from __future__ import annotations
 
+import logging
 import re
 from collections.abc import Sequence
 from functools import cache
@@ -17,6 +18,7 @@ from webapp.words.houseunits import METRIC, US, House
 if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
 
+_log = logging.getLogger("cellarslate.words")
 FOLDER = Path(__file__).parent
 ENGLISH = "en"
 # The line of a catalogue below which the phone needs nothing for its forms: it stands with the questions of the book.
@@ -27,7 +29,7 @@ _TURNING = re.compile(rf"^([\w-]+) = {_TURNS.pattern}$", re.MULTILINE)
 # A message of the phone's screens, to the next line that begins at the margin.
 _SCREENS = re.compile(r"^floor-.*\n(?: .*\n|\n)*", re.MULTILINE)
 # The line below which only the desk reads. What follows is said by `webapp/words/desk.py`.
-_DESK = "### Only the desk reads what follows."
+DESK = "### Only the desk reads what follows."
 # How a message begins.
 _BEGINS = re.compile(r"^([a-zA-Z][\w-]*) = ?", re.MULTILINE)
 # What a catalogue is called, and whose numbers and dates go with it.
@@ -55,12 +57,12 @@ def has_catalogue(language: str) -> bool:
 
 def catalogue_text(language: str) -> str:
     """Return the catalogue of a language as its file has it, without what only the desk reads."""
-    return _whole(language).partition(_DESK)[0]
+    return _whole(language).partition(DESK)[0]
 
 
 def desk_text(language: str) -> str:
     """Return what only the desk reads of a language's catalogue."""
-    return _whole(language).partition(_DESK)[2]
+    return _whole(language).partition(DESK)[2]
 
 
 def _whole(language: str) -> str:
@@ -74,6 +76,17 @@ def phone_parts(language: str) -> tuple[str, str]:
     plain = [line for line in catalogue_text(language).splitlines() if line == _AFTER or not line.startswith("#")]
     first, _, later = "\n".join(plain).partition(_AFTER)
     return first.strip(), later.strip()
+
+
+def sound_messages(language: str) -> dict[str, str]:
+    """Return the messages of a language's phone that can be read; where a brace is missing, English stands instead."""
+    found = messages_in(catalogue_text(language))
+    for id_, text in list(found.items()):
+        if text.count("{") != text.count("}"):
+            line = catalogue_text(language).partition(f"\n{id_} =")[0].count("\n") + 2
+            _log.error("%s.ftl:%s: %s has a brace too many or too few; it is said in English", language, line, id_)
+            del found[id_]
+    return found
 
 
 def messages_in(text: str) -> dict[str, str]:

@@ -15,7 +15,7 @@ from functools import cache
 import webapp.kinds
 from webapp.kinds.as_form import FORM_WORDS
 from webapp.kinds.spec import Field, Kind
-from webapp.words.catalogue import ENGLISH, catalogue_text, declared_id, has_catalogue, messages_in
+from webapp.words.catalogue import ENGLISH, declared_id, has_catalogue, sound_messages
 from webapp.words.desk import say as say_now
 
 _NAMED = re.compile(r"\{(\w+)\}")
@@ -90,7 +90,7 @@ def _field_in(spec: Field, say: Callable[..., str]) -> Field:
 @cache
 def sayings(language: str) -> dict[str, str]:
     """Return what a catalogue says of the kinds, with the figures named as the kinds name them."""
-    found = messages_in(catalogue_text(language)) if language != ENGLISH else {}
+    found = sound_messages(language) if language != ENGLISH else {}
     return {
         id_: _PLACED.sub(r"{\1}", " ".join(text.split()))
         for id_, text in found.items() if id_.partition("-")[0] in _SORTS

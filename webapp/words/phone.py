@@ -9,7 +9,7 @@ from functools import cache
 
 import webapp.kinds
 from webapp.kinds.spec import Field, Kind
-from webapp.words.catalogue import ENGLISH, LOCALES, catalogue_text, messages_in, phone_parts
+from webapp.words.catalogue import ENGLISH, LOCALES, messages_in, phone_parts, sound_messages
 from webapp.words.kindwords import kind_in
 
 # Of a field: its label; with its choices and what to do in danger, where it has any.
@@ -29,7 +29,7 @@ def later_words(language: str) -> dict[str, object]:
 
 @cache
 def _said(language: str) -> tuple[dict[str, str], dict[str, str]]:
-    own = {} if language == ENGLISH else messages_in(catalogue_text(language))
+    own = {} if language == ENGLISH else sound_messages(language)
     first, later = (messages_in(part) for part in phone_parts(ENGLISH))
     said = [{id_: own.get(id_, text) for id_, text in part.items()} for part in (first, later)]
     return said[0], said[1]
