@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -14,14 +15,15 @@ from webapp.words.language import LANGUAGES, offered
 
 
 @pytest.fixture
-def german(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """Return the path of a German catalogue that stands alone beside the English one."""
+def german(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
+    """Give the path of a German catalogue that stands alone beside the English one."""
     english = (catalogue.FOLDER / "en.ftl").read_text("utf-8")
     (tmp_path / "en.ftl").write_text(english, encoding="utf-8")
     for module in (catalogue, needed):
         monkeypatch.setattr(module, "FOLDER", tmp_path)
     catalogue.has_catalogue.cache_clear()
-    return tmp_path / "de.ftl"
+    yield tmp_path / "de.ftl"
+    catalogue.has_catalogue.cache_clear()
 
 
 def test_english_has_nothing_to_put_right() -> None:
