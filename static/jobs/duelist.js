@@ -4,6 +4,7 @@ import { badge } from "../ui/badge.js";
 import { html, nothing } from "../vendor/lit-html/lit-html.js";
 import { current } from "../slate/who.js";
 import { duesOf } from "./cellar/due.js";
+import { notesDue } from "./note/hanging.js";
 import { setsOf } from "./tasting/sets.js";
 import { t } from "../words/later.js";
 
@@ -24,8 +25,10 @@ export function dueList(cards, house, instruments, now = Date.now()) {
   return [...groups.map(section), rest.length ? html`<nav class="buttons" aria-label=${t("floor-duelist-rounds")}>${rest.map(({ path, words }) => html`<a class="button" href=${path}>${words}</a>`)}</nav>` : nothing];
 }
 
-/** Glasses of a blind tasting that wait for whoever logs. */
-export async function glassesDue() {
+/** Notes that hang unread, and glasses of a blind tasting that wait for whoever logs. */
+export const glassesDue = async () => [await notesDue(), await glasses()];
+
+async function glasses() {
   const who = await current();
   const open = who ? (await setsOf(who.code)).filter((one) => one.open.length) : [];
   if (!open.length) return nothing;

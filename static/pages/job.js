@@ -13,6 +13,7 @@ const JOBS = {
   casks: () => import("../jobs/casks.js"),
   count: () => import("../jobs/goods/round.js"),
   tasting: () => import("../jobs/tasting/tasting.js"),
+  notes: () => import("../jobs/note/shift.js"),
   helps: () => import("../jobs/helps/settings.js"),
 };
 

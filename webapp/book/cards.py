@@ -19,7 +19,7 @@ from webapp.book.fold.states import load_newest, load_newest_of
 from webapp.book.goods import goods
 from webapp.book.house import people, registry
 from webapp.book.house.devices import DESK
-from webapp.book.record.log import JOIN_FOLDED
+from webapp.book.notes import Note, load_notes
 from webapp.book.record.store import Book
 from webapp.book.record.units import house_units
 from webapp.book.still import runs
@@ -38,7 +38,6 @@ ROUND_MOST = 300
 RECENT_MOST = 12
 CURVE_MOST = 60  # points
 RUN_PAUSE_S = 12 * 3600  # longer than any pause within a run
-NOTES_MOST = 20
 CONTEXT = ("og", "tare_kg", "juice_share", "volume_l", "strength_pct", "mass_kg", "lpa_l", "dips", "cask_dips")
 
 
@@ -60,16 +59,6 @@ class CardLine(TypedDict):
     person: str
     phone: str  # as the house calls it; "" where it was typed at the desk
     summary: str
-
-
-class Note(TypedDict):
-    """A note to the next shift, of a vessel or of the house."""
-
-    entry: str
-    mark: str
-    person: str
-    at: str
-    text: str
 
 
 class InstrumentOnCard(InstrumentRow):
@@ -166,7 +155,7 @@ def cards_since(book: Book, since: int, limit: int = ROUND_MOST, hands: Collecti
         "cursor": rows[-1]["turn"] if rows else since, "more": more,
         "cards": [one for one in made.values() if one], "gone": [mark for mark, one in made.items() if one is None],
         "people": people.for_phones(book, hands), "instruments": _instruments(book), "site": registry.site(book),
-        "notes": notes(book), "tastings": tastings.for_phones(book),
+        "notes": load_notes(book), "tastings": tastings.for_phones(book),
     }
 
 
@@ -243,26 +232,6 @@ def load_standing(book: Book, row: VesselRow) -> Standing:
 
 def _kinds_of(row: VesselRow) -> list[Kind]:
     return [kind for kind in webapp.kinds.ALL if kind.floor and row["sort"] in kind.vessels]
-
-
-def notes(book: Book) -> list[Note]:
-    """Return the last notes to the next shift, of the house and of vessels, newest first."""
-    rows = book.query(
-        f"SELECT e.id, e.mark, e.person, e.body, f.order_key FROM entries e {JOIN_FOLDED} "  # noqa: S608
-        "WHERE e.kind = 'shift_note' AND f.standing = 'entered' ORDER BY e.book_no DESC LIMIT ?",
-        (NOTES_MOST,),
-    )
-    return [
-        {
-            "entry": row["id"], "mark": row["mark"], "person": row["person"], "at": row["order_key"][:19] + "Z",
-            "text": _note_text(row["body"]),
-        }
-        for row in rows
-    ]
-
-
-def _note_text(body: str) -> str:
-    return str(json.loads(body)["values"].get("text", {}).get("raw", ""))
 
 
 def _holds(state: Vessel) -> dict[str, object] | None:

@@ -163,6 +163,9 @@ class NoteSchema(Schema):
     person = _text()
     at = _text()
     text = _text()
+    heard = _text("The code of who has read or heard it first; empty: nobody yet, and it hangs on its vessel.")
+    heard_at = _text("When. [UTC]")
+    enclosed = fields.List(fields.Dict(), required=True, metadata={"description": "Pictures and voice notes of it."})
 
 
 class GoodsSchema(Schema):

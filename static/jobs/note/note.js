@@ -5,13 +5,14 @@ import { icon } from "../../icons/icons.js";
 import { logPath } from "../../shell/here.js";
 import { readCards } from "../../shell/phone.js";
 import { holdsOf } from "../../shell/words.js";
-import { notes } from "../../slate/cards.js";
 import { current } from "../../slate/who.js";
 import { formatAgo } from "../../ui/format.js";
 import { wear } from "../../ui/sheet.js";
 import { html, nothing, render } from "../../vendor/lit-html/lit-html.js";
 import { hasLevel } from "../draw/level.js";
 import { levelOf } from "../vessel/stand.js";
+import { allNotes } from "./hanging.js";
+import { offerVoice } from "./voice.js";
 import { pickWords } from "../wordchips.js";
 import { t } from "../../words/later.js";
 
@@ -32,7 +33,7 @@ const PINS = ["fermenter", "still", "tank", "receiver"]; // casks are many: they
  * @returns {Promise<() => void>} shows the ready words anew
  */
 export async function dressNote(form, card, button) {
-  const [hanging, who, cards] = await Promise.all([notes(), current(), card ? [] : readCards(), wear("jobs/draw/draw.css"), wear("jobs/note/note.css")]);
+  const [hanging, who, cards] = await Promise.all([allNotes(), current(), card ? [] : readCards(), wear("jobs/draw/draw.css"), wear("jobs/note/note.css")]);
   const place = document.createElement("div");
   place.className = "stack";
   const box = boxOf(form, "text");
@@ -46,7 +47,9 @@ export async function dressNote(form, card, button) {
   box?.after(after);
   const shown = pickWords(form, "text", [...(WORDS[card?.sort] ?? []), ...(card ? ALL : [...ALL, t("floor-note-all_as_usual")])], t("floor-note-ready_words"), "\n", after);
   const below = document.createElement("div");
-  after.append(below);
+  const spoken = document.createElement("div");
+  after.append(spoken, below);
+  offerVoice(form, spoken);
   const show = () => {
     render(pinned(card, who), place);
     render([here.length ? hangs(here) : nothing, card || !pins.length ? nothing : pinTo(pins, text())], below);

@@ -13,14 +13,13 @@ import { endOf, gaugesOf, usualFor } from "../cellar/like.js";
 import { hasLevel, levelPicture } from "../draw/level.js";
 import { picturesOf } from "../enclosed/strip.js";
 import { tankNow } from "../reduce/tank.js";
-import { notes } from "../../slate/cards.js";
-import { icon } from "../../icons/icons.js";
+import { hangingOn, noteBand } from "../note/hanging.js";
 import { wear } from "../../ui/sheet.js";
 import { t } from "../../words/later.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * 86_400_000;
-const [NOTE_MS, NOTES_SHOWN] = [3 * DAY_MS, 2]; // a note hangs there over a weekend
+const NOTES_SHOWN = 3;
 const SOON_YEARS = 0.08; // a month: before that a cask's loss is no wider than its gauge
 /** Mash in kg a litre: its juice weighs what its gravity says, its flesh about as much as water. Common practice, no source. */
 const MASH_KG_L = [1, 1.1];
@@ -40,9 +39,10 @@ export async function drawVessel(card, cards, readings, kind) {
   const tank = card.sort === "tank" ? await tankNow(card) : null;
   const usual = card.cask && card.holds ? usualFor(card, cards) : null;
   const held = heldIn(card, tank, usual);
-  const pinned = (await notes()).filter((/** @type {any} */ one) => one.mark === card.mark && Date.now() - Date.parse(one.at) < NOTE_MS).slice(0, NOTES_SHOWN);
+  const hanging = await hangingOn(card.mark);
+  if (hanging.length) await wear("jobs/note/note.css");
   return {
-    pinned: pinned.map((/** @type {any} */ one) => html`<p class="band band--note">${icon("pen")} ${one.text} <span class="quiet">${one.person}, ${formatAgo(one.at)}</span></p>`),
+    pinned: [hanging.slice(0, NOTES_SHOWN).map((one) => noteBand(one)), hanging.length > NOTES_SHOWN ? html`<p><a class="tap" href="/job/notes">${t("floor-more_2", { rest: hanging.length - NOTES_SHOWN })}</a></p>` : nothing],
     stand: hasLevel(card.sort) && !card.run ? standOf(card, held, readings, kind, tank) : null,
     below: [cellarWords(card, cards), await picturesOf(card.mark)],
     curve: card.ferment && !card.holds?.charged ? fermentCurve(card) : usual ? caskCurve(card, usual) : null,
