@@ -115,6 +115,7 @@ def _likeliest(read: Read, asked: Sequence[Asked]) -> list[_Likely]:
     made = [made_of(read.kind, expected.of) for one in asked for expected in one.expects]
     fields = frozenset[str]().union(*(fields for fields, _ in made))
     figures = frozenset[str]().union(*(figures for _, figures in made))
+    wanted = {expected.of for one in asked for expected in one.expects}
     found: dict[frozenset[Box], _Likely] = {}
     best: list[float] = []  # the weights of what would be tried so far, the least first
     for weight, boxes, why in sorted(_ways(read, fields), key=lambda way: -way[0]):
@@ -125,7 +126,9 @@ def _likeliest(read: Read, asked: Sequence[Asked]) -> list[_Likely]:
         if values is None:
             continue
         there = with_boxes(read.entry, boxes)
-        known = {**_as_measured(values, there), **figures_of(read.kind, there, values, read.context, figures)}
+        known = _as_measured(values, there, wanted)
+        if figures:
+            known |= figures_of(read.kind, there, values, read.context, figures)
         fits = tuple(any(_closeness(known, expected)[1] for expected in one.expects) for one in asked)
         if any(fits):
             near = prod(max(_closeness(known, expected)[0] for expected in one.expects) for one in asked if one.expects)
@@ -135,11 +138,11 @@ def _likeliest(read: Read, asked: Sequence[Asked]) -> list[_Likely]:
     return [one for one in ranked[:TRIED_MOST] if one.weight >= ranked[0].weight * LEAST]
 
 
-def _as_measured(values: Mapping[str, Value], entry: Entry) -> dict[str, Value]:
-    """Return canonical values as ranges look at them."""
+def _as_measured(values: Mapping[str, Value], entry: Entry, wanted: Iterable[str]) -> dict[str, Value]:
+    """Return those canonical values that are wanted, as ranges look at them."""
     return {
         name: measured(value, entry["values"][name].get("unit") or "") if isinstance(value, int | float) else value
-        for name, value in values.items()
+        for name in wanted if (value := values.get(name)) is not None
     }
 
 

@@ -111,19 +111,22 @@ def read_entry(kind: Kind, entry: Entry, context: Context | None = None) -> Read
 def read_plainly(kind: Kind, entry: Entry) -> Read:
     """Return the entry with its values and what refuses it, without figures: all that the book's door asks about."""
     problems: list[Problem] = []
-    values = _fields(kind, entry, {}, problems, {})
+    values = _fields(kind, entry, {}, problems, None)
     known = Read(entry, kind, values, {}, ())
     problems.extend(p for rule in kind.rules if rule.weight == "refuse" and (p := _check_rule(rule, known)))
     return Read(entry, kind, values, {}, tuple(p for p in problems if p.weight == "refuse"))
 
 
 def _fields(
-    kind: Kind, entry: Entry, context: Context, problems: list[Problem],
-    corrected: dict[str, float],
+    kind: Kind, entry: Entry, context: Context, problems: list[Problem], corrected: dict[str, float] | None,
 ) -> dict[str, Value]:
+    """Return the values of an entry. corrected: where it is None, only what refuses the entry is looked for."""
     values: dict[str, Value] = {}
     for spec in kind.fields:
-        value = _read_field(kind, spec, entry["values"].get(spec.name) or {}, context, problems, corrected)
+        given = entry["values"].get(spec.name)
+        if not given and not spec.required:
+            continue
+        value = _read_field(kind, spec, given or {}, context, problems, corrected)
         if value is not None:
             values[spec.name] = value
     return values
@@ -136,17 +139,18 @@ def label(kind: Kind, spec: Field) -> Declared:
 
 def _read_field(
     kind: Kind, spec: Field, given: Typed, context: Context, problems: list[Problem],
-    corrected: dict[str, float],
+    corrected: dict[str, float] | None,
 ) -> Value | None:
-    raw, called = str(given.get("raw") or "").strip(), label(kind, spec)
+    raw = str(given.get("raw") or "").strip()
     if not raw:
         if spec.required:
             id_ = "missing-question" if spec.label.endswith("?") else "missing"  # a question is its own sentence
-            problems.append(Problem("missing", "refuse", spec.name, message(id_, label=called, sort=spec.sort)))
+            said = message(id_, label=label(kind, spec), sort=spec.sort)
+            problems.append(Problem("missing", "refuse", spec.name, said))
         return None
     if spec.sort == "number":
         return _read_number(kind, spec, raw, given, context, problems, corrected)
-    refused = _refused_text(spec, raw, called)
+    refused = _refused_text(spec, raw, label(kind, spec))
     if refused:
         problems.append(refused)
         return None
@@ -167,10 +171,11 @@ def _refused_text(spec: Field, raw: str, called: Declared) -> Problem | None:
 
 def _read_number(
     kind: Kind, spec: Field, raw: str, given: Typed, context: Context, problems: list[Problem],
-    corrected: dict[str, float],
+    corrected: dict[str, float] | None,
 ) -> float | None:
     unit = given.get("unit") or ""
-    correction = (context.get("corrections") or {}).get(str(given.get("instrument") or "").strip())
+    corrections = context.get("corrections")
+    correction = corrections.get(str(given.get("instrument") or "").strip()) if corrections else None
     if unit not in spec.units:
         said = message("no_such_unit", label=label(kind, spec), units=Several(tuple(map(Unit, spec.units))))
         problems.append(Problem("no_such_unit", "refuse", spec.name, said))
@@ -188,6 +193,8 @@ def _read_number(
         said = message("impossible-outside", label=label(kind, spec), reason=reason_of(error))
         problems.append(Problem("impossible", "stop", spec.name, said))
         return None
+    if corrected is None:
+        return value
     if right != typed:
         corrected[spec.name] = right - typed
     problem = _check_range(kind, spec, value, typed, unit, context)
@@ -199,6 +206,8 @@ def _read_number(
 def limits_of(spec: Field, context: Context) -> tuple[Range, Range]:
     """Return the usual and the possible range that hold here: the vessel's own before the kind's. [canonical unit]"""
     own = (context.get("limits") or {}).get(spec.name) or {}
+    if not own:
+        return spec.usual, spec.possible
     usual, possible = own.get("usual") or spec.usual, own.get("possible") or spec.possible
     return (usual[0], usual[1]), (possible[0], possible[1])
 
@@ -214,14 +223,14 @@ def _check_range(
     usual, possible = limits_of(spec, context)
     shown_as = measured(value, unit)
     is_impossible = _outside(shown_as, possible)
-    act = [n for n, (least, _) in enumerate(spec.danger) if value >= least]
+    act = [n for n, (least, _) in enumerate(spec.danger) if value >= least] if spec.danger else []
+    if not is_impossible and not act and not _outside(shown_as, usual):
+        return None  # as most figures are
     called, shown = label(kind, spec), Figure(show_number(typed, spec.decimals), unit)
     if act and not is_impossible:
         # A figure that may mean danger is never talked down: nothing smaller is offered beside it.
         danger = Declared(("danger", kind.name, spec.name, str(act[-1])))
         return Problem("danger", "ask", spec.name, message("danger", label=called, figure=shown, act=danger))
-    if not is_impossible and not _outside(shown_as, usual):
-        return None
     last = figure_in(context.get("last") or {}, spec.name)
     expects = (_expected(spec, usual, last),)
     if is_impossible:

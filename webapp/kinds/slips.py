@@ -29,6 +29,9 @@ LOOKS_LIKE = {
 # How often it is this, against two digits swapped; common practice, no source.
 SWAPPED, POINT, UNIT, KEY, SIGN, TWICE, MISREAD, LOST = 1.0, 0.9, 0.9, 0.25, 0.25, 0.25, 0.25, 0.15
 
+_SWAPPED, _POINT, _KEY, _TWICE, _MISREAD, _LOST, _SIGN = (
+    message(f"slip-{what}") for what in ("swapped", "point", "key", "twice", "misread", "lost", "sign")
+)
 _PLAIN = re.compile(r"^[0-9]{1,9}([.][0-9]{1,4})?$")
 
 
@@ -47,15 +50,14 @@ def slips_of(spec: Field, as_typed: str, typed: float, unit: str) -> list[Slip]:
     text, sign = show_number(abs(typed), spec.decimals), "-" if typed < 0 else ""
     found: dict[tuple[str, str], Slip] = {}
     others = (
-        *((sign + raw, unit, message("slip-swapped"), SWAPPED) for raw in _swaps(text)),
-        *((sign + show_number(abs(typed) * factor, spec.decimals), unit, message("slip-point"), POINT)
-          for factor in FACTORS),
+        *((sign + raw, unit, _SWAPPED, SWAPPED) for raw in _swaps(text)),
+        *((sign + show_number(abs(typed) * factor, spec.decimals), unit, _POINT, POINT) for factor in FACTORS),
         *((as_typed, other, _in_unit(spec, typed, other, unit), UNIT) for other in spec.units if other != unit),
-        *((sign + raw, unit, message("slip-key"), KEY) for raw in _others(text, BESIDE)),
-        *((sign + raw, unit, message("slip-twice"), TWICE) for raw in _twice(text)),
-        *((sign + raw, unit, message("slip-misread"), MISREAD) for raw in _others(text, LOOKS_LIKE)),
-        *((sign + raw, unit, message("slip-lost"), LOST) for raw in _lost(as_typed.strip("+-"), text)),
-        (text if sign else "-" + text, unit, message("slip-sign"), SIGN),
+        *((sign + raw, unit, _KEY, KEY) for raw in _others(text, BESIDE)),
+        *((sign + raw, unit, _TWICE, TWICE) for raw in _twice(text)),
+        *((sign + raw, unit, _MISREAD, MISREAD) for raw in _others(text, LOOKS_LIKE)),
+        *((sign + raw, unit, _LOST, LOST) for raw in _lost(as_typed.strip("+-"), text)),
+        (text if sign else "-" + text, unit, _SIGN, SIGN),
     )
     for raw, as_unit, why, weight in others:
         if (raw, as_unit) != (sign + text, unit):

@@ -162,4 +162,7 @@ class Kind:
 
     def field(self, name: str) -> Field | None:
         """Return the field of that name, or None."""
-        return next((f for f in self.fields if f.name == name), None)
+        for one in self.fields:  # a generator would cost more than the search
+            if one.name == name:
+                return one
+        return None

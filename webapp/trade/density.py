@@ -217,6 +217,15 @@ def mass_fraction_at(strength: N, temp_c: float, what: str, unit: str, whole: fl
     """Return the mass fraction from strength by volume at a reference temperature."""
     strength = as_number(strength)
     check_range(what, strength, 0, whole, unit, "check_figure")
+    if isinstance(strength, float) and strength:  # 0.0 and -0.0 are one key, and may have answers written otherwise
+        return _mass_fraction_of_one(strength, temp_c, whole)
+    coefficients: tuple[float, ...] = coefficients_at(temp_c)
+    return invert((0.0, *coefficients), strength / whole * polynomial(coefficients, 1.0), 0.0, 1.0)
+
+
+# One strength is asked for at both densities of a sum, and for each slip that an entry is tried with.
+@lru_cache(maxsize=TEMPERATURES_KEPT)
+def _mass_fraction_of_one(strength: float, temp_c: float, whole: float) -> float:
     coefficients: tuple[float, ...] = coefficients_at(temp_c)
     return invert((0.0, *coefficients), strength / whole * polynomial(coefficients, 1.0), 0.0, 1.0)
 

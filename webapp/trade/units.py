@@ -5,6 +5,7 @@
 
 import math
 import re
+from functools import lru_cache
 from typing import Protocol
 
 from webapp.trade.datafiles import Unit, load_data
@@ -204,6 +205,11 @@ def parse_number(text: str) -> float:
     ------
     The house's own rule; docs/numbers.md.
     """
+    return _number_in(text)
+
+
+@lru_cache(maxsize=4096)  # an entry is read at the book's door, in the fold, and as it may have been meant
+def _number_in(text: str) -> float:
     # A pasted page is told off before anything looks at it closely.
     typed = text.strip(BLANKS + "\t\r\n") if len(text) <= MOST_PASTED else text
     if not typed:

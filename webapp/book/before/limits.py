@@ -72,13 +72,13 @@ def site_limit(name: str, site: SiteSettings) -> float:
 
 def held_limit(name: str, site: SiteSettings, scopes: Scopes = ()) -> tuple[float, str, str]:
     """Return the limit that holds for these scopes, and the scope and key it comes from; ("", "") as declared."""
-    own = site.get("check_limits") or {}
+    own = site.get("check_limits") if scopes else None
     for scope, key in scopes if own else ():
-        found = (own.get(scope) or {}).get(key) or {}
+        found = ((own or {}).get(scope) or {}).get(key) or {}
         if name in found:
             return float(found[name]), scope, key
-    told = site.get("checks") or {}
-    return (float(told[name]), "site", "") if name in told else (LIMITS[name].default, "", "")
+    told = site.get("checks")
+    return (float(told[name]), "site", "") if told and name in told else (LIMITS[name].default, "", "")
 
 
 def range_scopes(vessel_row: VesselRow | None, material: str) -> Scopes:

@@ -21,6 +21,8 @@ from webapp.kinds.view import Scopes
 from webapp.words import sentence
 
 S = TypeVar("S", bound=State)
+T = TypeVar("T")
+R = TypeVar("R")
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +128,24 @@ class BookView:
 def hours_before(at: str, hours: float) -> str:
     """Return the UTC text of so many hours before another; texts of times compare as their times do. [h], any."""
     return (datetime.fromisoformat(at) - timedelta(hours=hours)).isoformat(timespec="seconds").replace("+00:00", "Z")
+
+
+def kept_once(work_out: Callable[[T], R]) -> Callable[[T], R]:
+    """Keep the last answer of a function of one state. Never change the answer: it is shared.
+
+    States are never changed, and the checks of one entry ask the same of one state one after the other.
+    """
+    last: list[tuple[T, R]] = []
+
+    def answer(state: T) -> R:
+        for held, kept in last:
+            if held is state:
+                return kept
+        found = work_out(state)
+        last[:] = [(state, found)]
+        return found
+
+    return answer
 
 
 def seconds_between(earlier: str, later: str) -> float:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from webapp.book.before.limits import Limit, declare, limit
-from webapp.book.before.view import Query, seconds_between
+from webapp.book.before.view import Query, kept_once, seconds_between
 from webapp.book.checks.alike import alike, years_between
 from webapp.book.checks.habit import NEAR_20_C, glass_as_true
 from webapp.book.checks.instruments import apart
@@ -15,7 +15,7 @@ from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, like_typed, stren
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import Figure, Message, Param, message
 from webapp.kinds.read import Read
-from webapp.kinds.state import Fill, figure_in
+from webapp.kinds.state import Fill, Vessel, figure_in
 from webapp.kinds.view import View
 
 LIMITS = declare(
@@ -55,10 +55,15 @@ def past_of(mark: str, view: View) -> list[Past]:
 
     The last one is as the book has it today: what was topped up, drawn as a sample or lost since is counted with it.
     """
-    held = view.state(mark)["holds"]
+    return _past_in(view.state(mark))
+
+
+@kept_once
+def _past_in(state: Vessel) -> list[Past]:
+    held = state["holds"]
     if not held:
         return []
-    lines = [line for kind in GAUGE_KINDS for line in view.recent(mark, kind)]
+    lines = [line for kind in GAUGE_KINDS for line in state["recent"].get(kind, ())]
     found = [past] if (past := _at_fill(held)) else []
     for line in lines:
         lpa, strength = line["figures"].get("lpa"), line["figures"].get("true_strength")
