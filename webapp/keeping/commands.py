@@ -121,7 +121,10 @@ def _split_by_key(data_dir: Path, folder: Path | None) -> tuple[list[signed_head
 @click.option("--compare", "is_compare", is_flag=True, help="Say whether the fold came out as it was.")
 @_damage_said
 def rebuild(data_dir: Path, is_compare: bool) -> None:
-    """Fold the whole book anew from its entries; stop the server first."""
+    """Fold the whole book anew from its entries; stop the server first.
+
+    Broken off, it loses nothing: the server goes on with what is left as soon as it runs.
+    """
     from webapp.book.fold import fold, unjudged
     from webapp.book.search import keeping as search
     from webapp.keeping.folder_lock import hold_folder
@@ -131,7 +134,8 @@ def rebuild(data_dir: Path, is_compare: bool) -> None:
         if is_compare:
             unjudged.judge_all(book)
         before = fold.dump(book) if is_compare else b""
-        fold.rebuild(book)
+        with click.progressbar(length=1000, label="Folding anew") as bar:
+            fold.rebuild(book, lambda done, many: bar.update(done * 1000 // max(many, 1) - bar.pos))
         is_same = is_compare and fold.dump(book) == before
         search.rebuild(book)
     if is_compare and not is_same:

@@ -10,9 +10,10 @@ The rules look at the family as a set, so the order in which its members arrive 
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
+from typing import Any
 
 from webapp.book.record.clock import correct_time, order_skew, sort_text, utc_text
 from webapp.book.record.log import root_of
@@ -22,6 +23,7 @@ from webapp.book.record.upcast import upcast
 from webapp.kinds.entry import Entry
 
 AFTER_STRIKE = "amended_after_strike"
+PLACED_TOGETHER = 5_000  # entries whose places are found together where the book is folded anew
 Member = tuple[EntryRow, Entry]  # of a family: its row in the log, its body
 
 
@@ -50,6 +52,20 @@ class Plan:
     def answer_to(self, name: str, code: str) -> str:
         """Return the id of the answer that lets this query stand, or an empty text."""
         return self.stands.get(name) or self.stands.get(code) or self.stands.get("") or ""
+
+
+def walk_places(book: Book) -> Iterator[tuple[str, str]]:
+    """Yield the place of every family of the book, with its root, once the ties of all are noted."""
+    after = 0
+    while numbers := book.db.conn.execute(
+        "SELECT book_no, id FROM entries WHERE book_no > ? ORDER BY book_no LIMIT ?", (after, PLACED_TOGETHER)
+    ).fetchall():
+        after = numbers[-1][0]
+        fresh = load_together(book, (entry_id for _, entry_id in numbers))
+        roots = {one if one in fresh.alone else root_of(book, one) for one in fresh}
+        for root in roots:
+            if plan := load_plan(book, root, fresh):
+                yield plan.order_key, root
 
 
 def typed_key(row: NotedRow) -> str:
@@ -100,11 +116,56 @@ def _ids_of_ring(book: Book, start: str) -> list[str]:
 
 
 class Fresh(dict[str, Member]):
-    """Rows and bodies of entries just appended, by id, so that they need not be read back."""
+    """Rows and bodies of entries, by id, so that they need not be read back: just appended, or read together.
+
+    `alone`: those that are known to amend nothing, to be amended by nothing and answered by nobody.
+    """
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.alone: frozenset[str] = frozenset()
+
+    def find_alone(self, book: Book) -> None:
+        """Find those that are alone, in one statement for all of them."""
+        ids = json.dumps(list(self))
+        tied = {row[0] for row in book.db.conn.execute(_TIED, (ids,))}
+        self.alone = frozenset(one for one, (row, _) in self.items() if one not in tied and row["kind"] != "answer")
+
+
+_TIED = """
+WITH asked AS (SELECT value AS id FROM json_each(?))
+SELECT id FROM amendments WHERE id IN asked UNION ALL SELECT root FROM amendments WHERE root IN asked
+UNION ALL SELECT entry FROM answers WHERE entry IN asked
+UNION ALL SELECT id FROM aside WHERE settled = 'clash' AND id IN asked
+"""
+
+
+def load_together(book: Book, ids: Iterable[str]) -> Fresh:
+    """Return the rows and bodies of these entries, in one statement."""
+    found = Fresh()
+    sql = f"SELECT {_MEMBER} FROM entries WHERE id IN (SELECT value FROM json_each(?))"  # noqa: S608
+    for row in book.db.conn.execute(sql, (json.dumps(list(ids)),)):
+        found[row[0]] = _as_member(row)
+    found.find_alone(book)
+    return found
+
+
+def _plan_alone(row: EntryRow, body: Entry) -> Plan:
+    """Return the plan of an entry that is a family by itself."""
+    return _make_plan(row["id"], row, body, order_skew(row["skew_s"]))
+
+
+def _make_plan(root: str, row: EntryRow, body: Entry, skew: int) -> Plan:
+    at = correct_time(row["read_at"], skew)
+    order_key = f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}"
+    typed = utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"])))
+    return Plan(root, upcast(body), order_key, utc_text(at), typed, row["received_at"], row["skew_s"], via=row["via"])
 
 
 def load_plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     """Return the plan of a family for the fold; None where the book has no such family (any more)."""
+    if fresh and root in fresh.alone:
+        return _plan_alone(*fresh[root])
     if root_of(book, root) != root:
         return None  # It has become a member of another.
     conn = book.db.conn
@@ -117,12 +178,7 @@ def load_plan(book: Book, root: str, fresh: Fresh | None = None) -> Plan | None:
     leaves = [i for i in members if i not in amended] or list(members)
     effective = max(leaves, key=lambda i: typed_key(members[i][0]))
     row, body = members[effective]
-    skew = _order_skew(effective, members, amends)
-    entry = upcast(body)
-    at = correct_time(row["read_at"], skew)
-    order_key = f"{sort_text(at)}|{row['device']}|{row['seq']:016d}|{row['id']}"
-    typed = utc_text(correct_time(row["typed_at"], order_skew(row["skew_s"])))
-    made = Plan(root, entry, order_key, utc_text(at), typed, row["received_at"], row["skew_s"], via=row["via"])
+    made = _make_plan(root, row, body, _order_skew(effective, members, amends))
     _hear_answers(book, made, members, {root, *amends})
     clash = conn.execute("SELECT 1 FROM aside WHERE id = ? AND settled = 'clash' LIMIT 1", (made.id,)).fetchone()
     made.clashed = clash is not None
@@ -166,13 +222,14 @@ def _order_skew(effective: str, members: Mapping[str, Member], amends: Mapping[s
 def _load_member(book: Book, entry_id: str, fresh: Fresh | None) -> Member | None:
     if fresh and entry_id in fresh:
         return fresh[entry_id]
-    found = book.db.conn.execute(
-        "SELECT id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, via, body FROM entries "
-        "WHERE id = ?",
-        (entry_id,),
-    ).fetchone()
-    if not found:
-        return None
+    found = book.db.conn.execute(f"SELECT {_MEMBER} FROM entries WHERE id = ?", (entry_id,)).fetchone()  # noqa: S608
+    return _as_member(found) if found else None
+
+
+_MEMBER = "id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, via, body"
+
+
+def _as_member(found: tuple[Any, ...]) -> Member:
     entry_id, kind, read_at, typed_at, person, device, seq, skew_s, received_at, via, body = found
     row: EntryRow = {
         "id": entry_id, "kind": kind, "read_at": read_at, "typed_at": typed_at, "person": person, "device": device,

@@ -12,6 +12,7 @@ entries are folded in between. So does what follows from late entries, where it 
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 
 from webapp.book.fold import differences, families, judgings
 from webapp.book.fold.evaluate import Outcome
@@ -26,6 +27,8 @@ from webapp.kinds.entry import Entry
 from webapp.kinds.key import stored_key
 from webapp.kinds.state import State
 
+ANEW_TOGETHER = 5_000  # entries that are folded in one write where the book is folded anew
+Progress = Callable[[int, int], None]
 DERIVED = ("amendments", "answers", "folded", "touches", "states", "flows", "queries", "runs", "bottlings", "fills",
            "dispatches", "month_sums", "placings", "unjudged", "seams", "enclosed")
 
@@ -51,6 +54,8 @@ def settle(book: Book, fresh: Fresh | None = None, *, in_part: bool = False) -> 
     memory = book.memory
     if not memory.dirty_roots:
         return {}
+    if fresh:
+        fresh.find_alone(book)
     replay = Replay(book, fresh, in_part=in_part)
     for root in memory.dirty_roots:
         replay.plan(root)
@@ -63,25 +68,53 @@ def settle_slice(book: Book) -> None:
     Slice(book).run()
 
 
-def rebuild(book: Book) -> None:
-    """Throw the fold away and make it again from the log."""
-    with book.write() as database:
+def rebuild(book: Book, progress: Progress | None = None) -> None:
+    """Throw the fold away and make it again from the log. progress: told how many entries are folded, and of how many.
+
+    Inside a write all of it is one with that write. Else each slice of it is durable by itself, and whoever opens a
+    book in which it was broken off goes on with it: what is left stands on the list of what is to be judged.
+    """
+    with book.write():
+        # What is compared is held by the connection alone: where a judging is under way, all is one write.
         watch = differences.keep_fold(book)
-        for table in DERIVED:
-            database.conn.execute(f"DELETE FROM {table}")  # noqa: S608
-        book.memory.clear()
-        for row in database.conn.execute(
-            "SELECT id, kind, typed_at, person, skew_s, body FROM entries ORDER BY book_no"
-        ):
-            entry_id, kind, typed_at, person, skew_s, body = row
-            noted: NotedRow = {
-                "id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s
-            }
-            note_entry(book, noted, json.loads(body))
-        settle(book)
+        many = _begin_anew(book)
         if watch:
+            _fold_listed(book, many, progress)
             differences.compare_fold(book, watch)
             judgings.end_judging(book)
+    if not watch:
+        _fold_listed(book, many, progress)
+
+
+def _begin_anew(book: Book) -> int:
+    """Throw the fold away, inside a write, note the ties of all families, and put all on the list; return how many."""
+    conn = book.db.conn
+    for table in DERIVED:
+        conn.execute(f"DELETE FROM {table}")  # noqa: S608
+    book.memory.clear()
+    for entry_id, kind, typed_at, person, skew_s, body in conn.execute(_TIED):
+        row: NotedRow = {"id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s}
+        families.note_family(book, row, json.loads(body))
+    places = ((place,) for place, _ in families.walk_places(book))
+    conn.executemany("INSERT OR IGNORE INTO unjudged VALUES (?)", places)
+    return int(conn.execute("SELECT count(*) FROM unjudged").fetchone()[0])
+
+
+_TIED = (
+    "SELECT id, kind, typed_at, person, skew_s, body FROM entries WHERE kind = 'answer' OR body ->> 'amends' <> '' "
+    "ORDER BY book_no"
+)
+
+
+def _fold_listed(book: Book, many: int, progress: Progress | None) -> None:
+    """Work off the list in long slices."""
+    left = many
+    while left:
+        with book.write() as database:
+            Slice(book, ANEW_TOGETHER).run()
+            left = database.conn.execute("SELECT count(*) FROM unjudged").fetchone()[0]
+        if progress:
+            progress(many - min(left, many), many)
 
 
 def load_state(book: Book, key: str) -> State | None:

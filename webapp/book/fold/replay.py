@@ -16,6 +16,7 @@ from __future__ import annotations
 import heapq
 import json
 import time
+from collections.abc import Iterable
 
 from webapp.book.before.view import BookView
 from webapp.book.fold import families, reader_tables
@@ -279,7 +280,7 @@ class Replay:
             self._follow(key, place, then, now, depth)
 
     def _follow(self, key: Key, place: str, then: State | None, now: State | None, depth: int) -> None:
-        if then == now:
+        if then == now or self._versions.is_last(key, place):
             self._changed.pop(key, None)
             return
         self._changed[key] = (then, now, depth)
@@ -291,24 +292,38 @@ class Replay:
 class Slice(Replay):
     """Settles some of what is unjudged: the earliest, and what follows from it, for a fraction of a second."""
 
+    def __init__(self, book: Book, together: int = 0) -> None:
+        """together: so many entries of the list are worked out however long that takes; 0: as many as a slice takes."""
+        super().__init__(book)
+        self._least, self._most = (together, together) if together else (SLICE_LEAST, SLICE_MOST)
+
     def run(self) -> dict[str, Outcome]:
         """Work off one slice of the list; return what came of each, by its id."""
         # Seams stand in the list too, and are taken besides.
-        most = SLICE_MOST + self._conn.execute("SELECT count(DISTINCT order_key) FROM seams").fetchone()[0]
+        most = self._most + self._conn.execute("SELECT count(DISTINCT order_key) FROM seams").fetchone()[0]
         rows = self._conn.execute("SELECT order_key FROM unjudged ORDER BY order_key LIMIT ?", (most + 1,))
         places = [str(row[0]) for row in rows]
         until = places.pop() if len(places) > most else LAST
         for place in places:
             self._push(place)
+        self._read_together(places)
         end_s, done, last = time.perf_counter() + SLICE_S, 0, ""
         while self._heap:
-            if self._heap[0] >= until or (done >= SLICE_LEAST and time.perf_counter() >= end_s):
+            if self._heap[0] >= until or (done >= self._least and time.perf_counter() >= end_s):
                 self._leave_seam(last.removesuffix(SEAM) + SEAM)
                 break
             last = self._step()
             done += not last.endswith(SEAM)  # else a slice might do nothing but move a seam
         self._finish()
         return self._outcomes
+
+    def _read_together(self, places: Iterable[str]) -> None:
+        """Read the plans of entries that are families by themselves in one statement, as most are."""
+        wanted = {place[-ID_LENGTH:] for place in places if place not in self._memory.plans and place[-1:] != SEAM}
+        fresh = families.load_together(self._book, wanted) if wanted else Fresh()
+        for root in fresh.alone:
+            if (plan := families.load_plan(self._book, root, fresh)) is not None:
+                self._hold_plan(plan)
 
     def _step(self) -> str:
         if not self._heap[0].endswith(SEAM):

@@ -152,6 +152,11 @@ class Versions:
         ).fetchone()
         return found[0] if found else None
 
+    def is_last(self, key: str, order_key: str) -> bool:
+        """Say whether neither a version of the key nor a touch of it lies after that place."""
+        course = self._course(key)
+        return course.newest <= order_key and course.last_touch <= order_key
+
     def flush(self) -> None:
         """Write what waits."""
         if self._waiting:
