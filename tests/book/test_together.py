@@ -135,6 +135,32 @@ def test_no_more_is_taken_at_once_than_the_line_allows() -> None:
     assert taken == [[1], [4, 6], [1], [30], [2, 2]]
 
 
+def test_no_more_is_taken_at_once_than_holds_the_door_for_so_long(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What the last group took says how many the next may be; one is always taken."""
+    line: Line[Turn] = Line(1000, 2.0)
+    taken: list[list[int]] = []
+    begun, go_on, spent_s = threading.Event(), threading.Event(), [0.0]
+    monkeypatch.setattr("webapp.book.record.line.time.thread_time", lambda: spent_s[0])
+
+    def serve(group: list[Turn]) -> None:
+        taken.append([turn.weight for turn in group])
+        begun.set()
+        go_on.wait(60)
+        spent_s[0] += sum(turn.weight for turn in group) * (0.09 if len(taken) < 3 else 0.45)
+
+    with ThreadPoolExecutor(9) as threads:
+        first = threads.submit(line.stand, Turn(1), serve)
+        begun.wait(60)
+        others = []
+        for n, weight in enumerate((10, 10, 10, 30, 2, 2, 2, 9), 1):
+            others.append(threads.submit(line.stand, Turn(weight), serve))
+            while line.waiting < n:
+                time.sleep(0.002)
+        go_on.set()
+        assert first.result() and all(one.result() for one in others)
+    assert taken == [[1], [10, 10], [10], [30], [2, 2], [2], [9]]
+
+
 def test_a_receipt_does_not_wait_for_the_past_and_the_rest_is_worked_off(
     book: Book, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -29,9 +29,10 @@ LOOKS_LIKE = {
 # How often it is this, against two digits swapped; common practice, no source.
 SWAPPED, POINT, UNIT, KEY, SIGN, TWICE, MISREAD, LOST = 1.0, 0.9, 0.9, 0.25, 0.25, 0.25, 0.25, 0.15
 
-_SWAPPED, _POINT, _KEY, _TWICE, _MISREAD, _LOST, _SIGN = (
-    message(f"slip-{what}") for what in ("swapped", "point", "key", "twice", "misread", "lost", "sign")
-)
+# Each is said of many a slip, and made once.
+_SWAPPED, _POINT, _KEY = message("slip-swapped"), message("slip-point"), message("slip-key")
+_TWICE, _MISREAD = message("slip-twice"), message("slip-misread")
+_LOST, _SIGN = message("slip-lost"), message("slip-sign")
 _PLAIN = re.compile(r"^[0-9]{1,9}([.][0-9]{1,4})?$")
 
 

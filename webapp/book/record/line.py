@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import logging
 import threading
+import time
 from collections import deque
 from collections.abc import Callable
+from math import inf
 from typing import Generic, TypeVar
 
 _log = logging.getLogger("cellarslate.book")
@@ -28,10 +30,15 @@ T = TypeVar("T", bound=Turn)
 
 
 class Line(Generic[T]):
-    """The line of one book. `most`: so much weight is taken along at once, but always one."""
+    """The line of one book.
 
-    def __init__(self, most: int) -> None:
-        self._most = most
+    most: so much weight is taken along at once, but always one; most_s: and so much as holds the door no longer than
+    that, by what the last group took. [s of processor time]
+    """
+
+    def __init__(self, most: int, most_s: float = inf) -> None:
+        self._most, self._most_s = most, most_s
+        self._pace_s = 0.0  # of processor time for a unit of weight
         self._change = threading.Condition()
         self._waiting: deque[T] = deque()
         self._is_somebody_serving = False
@@ -70,13 +77,14 @@ class Line(Generic[T]):
     def _next_group(self) -> list[T]:
         group = [self._waiting.popleft()]
         weight = group[0].weight
-        while self._waiting and weight + self._waiting[0].weight <= self._most:
+        most = min(self._most, self._most_s / self._pace_s) if self._pace_s else self._most
+        while self._waiting and weight + self._waiting[0].weight <= most:
             group.append(self._waiting.popleft())
             weight += group[-1].weight
         return group
 
     def _serve(self, group: list[T], serve: Callable[[list[T]], None]) -> None:
-        is_served = False
+        is_served, begun_s = False, time.thread_time()
         try:
             serve(group)
             is_served = True
@@ -86,6 +94,7 @@ class Line(Generic[T]):
         finally:
             with self._change:
                 self._is_somebody_serving = False
+                self._pace_s = (time.thread_time() - begun_s) / max(sum(turn.weight for turn in group), 1)
                 for turn in group:
                     turn.is_over, turn.is_served = True, is_served
                 self._change.notify_all()

@@ -24,7 +24,8 @@ from webapp.book.record.memory import Memory
 RowT = TypeVar("RowT")
 BUSY_MS = 10_000
 CACHE_KIB = 32_768
-TOGETHER_MOST = 400  # entries of several hand-ins that are taken in one write
+TOGETHER_MOST = 400  # entries of several hand-ins that are taken in one write,
+TOGETHER_S = 0.25  # or as many as take so long, of processor time
 _DISK = "The book cannot be written: {}. Make room on the server's disk, or look at its rights; then try again."
 _NOT_READ = "The book cannot be read at this moment: {}. Make room on the server's disk, or look at it; then try again."
 _OF_THE_DISK = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN)
@@ -39,7 +40,7 @@ class Book:
     def __init__(self, path: Path) -> None:
         self.path = path
         self.memory = Memory()
-        self.line: Line[Any] = Line(TOGETHER_MOST)  # of hand-ins; only intake.py knows what stands in it
+        self.line: Line[Any] = Line(TOGETHER_MOST, TOGETHER_S)  # of hand-ins; only intake.py knows what stands in it
         self.damage = ""
         self.before_commit: Callable[[Book], None] | None = None  # the last thing in each write
         self._door = threading.RLock()
