@@ -6,8 +6,12 @@
 import { fillFrom } from "./desk/fill.js";
 import { setUpFindBox } from "./desk/findbox.js";
 import { walkByKeys } from "./desk/map.js";
-import { drawCurve } from "./ui/charts.js";
+import { drawCurve as draw } from "./ui/charts.js";
 import { formatTime } from "./ui/format.js";
+import { loadWords } from "./words/t.js";
+
+/** A curve says what it shows: its words come first. @param {HTMLElement} el @param {any} curve */
+const drawCurve = (el, curve) => void loadWords().catch(() => {}).then(() => draw(el, curve));
 
 const CUTS = ["heads_cut", "hearts_cut", "first_drop"];
 

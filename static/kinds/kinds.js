@@ -29,7 +29,7 @@ import { initTrade } from "../trade/datafiles.js";
 let declared = /** @type {{plain: any, kinds: any[]}} */ ({ plain: {}, kinds: [] });
 /** @type {Map<string, Kind>} */
 const whole = new Map();
-/** The words that every page needs, whose numbers and dates go with them, and what the kinds are called. @type {{locale: string, said: Record<string, string>, kinds?: any[][]} | null} */
+/** The words that every page needs, whose numbers and dates go with them, and what the kinds are called. @type {{locale: string, said: Record<string, string>, kinds?: any[][], languages?: Record<string, string>} | null} */
 let words = null;
 /** @type {Promise<void> | null} */
 let wording = null;
@@ -72,6 +72,9 @@ export function loadWords() {
   });
   return wording;
 }
+
+/** The languages that there are, each by its own name; `loadWords` first. @returns {[string, string][]} */
+export const languages = () => Object.entries(words?.languages ?? {});
 
 export const hasWords = () => words !== null;
 

@@ -11,6 +11,9 @@ import { icon } from "../icons/icons.js";
 import { choiceRow } from "../shell/choices.js";
 import { setUnitsChoice, unitsChoice } from "../shell/inunits.js";
 import { decimalChoice, setDecimalChoice } from "../shell/house.js";
+import { speak } from "../shell/language.js";
+import { language, languages } from "../kinds/kinds.js";
+import { toast } from "../ui/toast.js";
 import { t } from "../words/t.js";
 
 /** What is logged about no vessel: address, picture, words. */
@@ -43,12 +46,20 @@ async function show() {
     installHint(isInstalled),
     awaited ? html`<p class="band band--note"><span>${t("floor-more-not_on_this_phone", { awaited })}</span></p>` : nothing,
     html`<h2>${icon("sun")} ${t("floor-more-as_you_like_it")}</h2>`,
+    languages().length > 1 ? choiceRow(t("floor-more-language"), "language", languages(), language(), (code) => void take(code)) : nothing,
     choiceRow(t("floor-more-units"), "units", [["metric", t("floor-more-metric")], ["us", t("floor-more-us")]], unitsChoice(), setUnitsChoice),
     choiceRow(t("floor-more-decimal_mark"), "decimal", [["", t("floor-more-as_the_house")], [".", "1.5"], [",", "1,5"]], decimalChoice(), setDecimalChoice),
     choiceRow(t("floor-more-keys"), "keys", [["own", t("floor-more-large_keys")], ["system", t("floor-more-phone_keyboard")]], getKeypadChoice(), setKeypadChoice),
     choiceRow(t("floor-more-light"), "theme", [["system", t("floor-more-as_the_phone")], ["dark", t("floor-more-dark")], ["light", t("floor-more-light_2")]], getTheme(), setTheme),
     html`<p class="quiet">${house.name ? `${house.name}. ` : ""}${version ? `Cellarslate ${version}. ` : ""}${storage.words}</p>`,
   ], /** @type {HTMLElement} */ (document.querySelector('[data-part="body"]')));
+}
+
+/** The page comes anew in it. @param {string} code */
+async function take(code) {
+  if (await speak(code)) return location.reload();
+  toast(t("floor-more-language_not_here"), 8000);
+  return show();
 }
 
 /** @param {string} sign @param {string} title @param {string[][]} tiles */

@@ -8,6 +8,7 @@ import { html, nothing, render } from "../vendor/lit-html/lit-html.js";
 import { safeThen } from "../shell/hand.js";
 import { choiceRow } from "../shell/choices.js";
 import { sayThere } from "../shell/frame.js";
+import { followPerson } from "../shell/language.js";
 import { t } from "../words/t.js";
 
 /** @type {{list: any[], now: any, chosen: any, role: string, words: string}} */
@@ -61,6 +62,7 @@ async function take() {
   const pin = /** @type {HTMLInputElement|null} */ (document.getElementById("pin"))?.value ?? "";
   try {
     const who = await choose(state.chosen.code, pin, state.role);
+    await followPerson(state.chosen);
     if (who.shown === "unseen") sayThere({ words: t("floor-who-no_signal_so_this") });
     location.assign(then());
   } catch (error) {

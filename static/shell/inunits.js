@@ -46,7 +46,7 @@ export function curveInUnits(curve, y, x) {
     bands: bands?.map((/** @type {any} */ one) => ({ ...one, from: toX(one.from), to: toX(one.to), ...(one.area ? { area: line({ points: one.area }).points } : {}) })),
     marks: marks?.map((/** @type {any} */ one) => ({ ...one, x: toX(one.x) })),
   }).filter(([, value]) => value !== undefined);
-  return /** @type {any} */ ({ ...rest, yLabel: symbol(unitIn(y)), ...(x ? { xLabel: rest.xLabel.replace(/L pure alcohol|°C/, symbol(unitIn(x))) } : {}), series: series.map(line), ...Object.fromEntries(known) });
+  return /** @type {any} */ ({ ...rest, yLabel: symbol(unitIn(y)), ...(x ? { xLabel: rest.xLabel.replace(/^L .*|°C/, symbol(unitIn(x))) } : {}), series: series.map(line), ...Object.fromEntries(known) });
 }
 
 /** A true strength as figure and words: 73.7 and "% vol true at 20 °C", or 147.3 and "proof true at 60 °F". @param {number} pct */

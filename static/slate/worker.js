@@ -1,5 +1,6 @@
 // @ts-check
 /** The page's side of the service worker: register it, notice a newer worker, and change over when a person agrees. */
+import { language } from "../kinds/kinds.js";
 
 const LOOK_EVERY_MS = 30 * 60_000;
 
@@ -21,6 +22,7 @@ export async function registerWorker({ onNewer, onReady = () => {} }) {
     hadOne = true;
   });
   try {
+    await noteLanguage().catch(() => {}); // then it asks the system
     const registration = await container.register("/sw.js", { updateViaCache: "none" });
     watch(registration, onNewer);
     const look = () => document.visibilityState === "visible" && registration.update().catch(() => {});
@@ -37,18 +39,27 @@ export async function registerWorker({ onNewer, onReady = () => {} }) {
 /** @returns {Promise<string>} the version that serves this page, or "" without a worker */
 export const workerVersion = () => asked("VERSION", "");
 
+/** Ask for another language. @param {string} code @returns {Promise<boolean>} whether its pages are on the phone; true where no worker keeps any */
+export const askLanguage = (code) => asked("LANGUAGE", !navigator.serviceWorker?.controller, { language: code }, 20_000);
+
+/** What this page is in is the phone's language, where nobody has chosen one: the worker keeps that one. */
+async function noteLanguage() {
+  const kept = await caches.open("language");
+  if (!(await kept.match("/kept/language"))) await kept.put("/kept/language", new Response(language()));
+}
+
 /** @returns {Promise<string[]>} names of the parts that are not on this phone yet: `floor`, `curve`, `jobs`, `scan` */
 export const missingParts = () => asked("MISSING", []);
 
-/** @template T @param {string} type @param {T} otherwise where no worker answers @returns {Promise<T>} */
-async function asked(type, otherwise) {
+/** @template T @param {string} type @param {T} otherwise where no worker answers @param {object} [more] @param {number} [waitMs] @returns {Promise<T>} */
+async function asked(type, otherwise, more = {}, waitMs = 1000) {
   const worker = navigator.serviceWorker?.controller;
   if (!worker) return otherwise;
   const { port1, port2 } = new MessageChannel();
   return new Promise((resolve) => {
     port1.onmessage = ({ data }) => resolve(data);
-    setTimeout(() => resolve(otherwise), 1000);
-    worker.postMessage({ type }, [port2]);
+    setTimeout(() => resolve(otherwise), waitMs);
+    worker.postMessage({ type, ...more }, [port2]);
   });
 }
 

@@ -155,7 +155,7 @@ export class SlateKeypad extends HTMLElement {
     const button = document.createElement("button");
     button.type = "button";
     button.dataset.key = key;
-    button.className = key.length > 1 && !["sign", "mark"].includes(key) ? t("floor-keypad-key_key_side") : "key";
+    button.className = key.length > 1 && !["sign", "mark"].includes(key) ? "key key--side" : "key";
     if (key === "erase") button.append(iconElement("erase"));
     else button.textContent = FACES()[key] ?? key;
     if (name) button.setAttribute("aria-label", name);

@@ -9,6 +9,9 @@ import { showUpdateNotice } from "/static/ui/notice.js";
 import * as theme from "/static/ui/theme.js";
 import { toast } from "/static/ui/toast.js";
 import { html, render } from "/static/vendor/lit-html/lit-html.js";
+import { loadWords } from "/static/words/t.js";
+
+await loadWords();
 
 const start = Date.UTC(2025, 9, 6, 8, 30) / 1000;
 const at = (/** @type {number} */ minutes) => start + minutes * 60;

@@ -25,6 +25,7 @@ from wtforms import (
 from wtforms.fields.choices import SelectChoice
 from wtforms.validators import InputRequired
 
+from webapp.shipping.assets import words_file
 from webapp.words.desk import t
 from webapp.words.language import html_lang, language, offered
 
@@ -73,6 +74,8 @@ class Handler(SimpleHTTPRequestHandler):
             self._answer("text/html; charset=utf-8", render(parse_qs(address.query)))
         elif address.path == "/look-worker.js":
             self._answer("text/javascript", WORKER)
+        elif address.path == "/words/en.json":
+            self._answer("application/json", (words_file("en") or b"").decode())
         else:
             super().do_GET()
 

@@ -48,9 +48,11 @@ def _kept(client: FlaskClient, parts: int | None = None) -> set[str]:
 
 def test_every_file_of_the_worker_is_served_with_the_hash_it_names(client: FlaskClient) -> None:
     with client.application.app_context():
-        listed = [one for files in assets.parts_of_floor().values() for one in files]
-    assert {url for url, _ in listed} == _kept(client)
-    for url, digest in listed:
+        parts = assets.parts_of_floor()
+    listed = [(name, *one) for name, files in parts.items() for one in files]
+    assert {url for _, url, _ in listed} == _kept(client)
+    for name, url, digest in listed:
+        client.set_cookie("cellarslate_language", assets.language_of(name) or "en")
         answer = client.get(url, buffered=True)
         assert answer.status_code == 200, url
         assert hashlib.sha256(answer.data).hexdigest() == digest, url

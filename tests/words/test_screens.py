@@ -41,7 +41,7 @@ UNSEEN = (
 MACHINE = re.compile(
     r"[^\w]*[:.\[(#][^ ]*[\w\])]?.*|[A-Z][a-z]+[A-Z]\w+|Home|End|Enter|Delete|Backspace|Escape|Notification|"
     r"(input|slate-keypad|button)[:, ].*|[\w-]+ [\w-]+--[\w-]*\x01?|13px \x01|Retry-After|Content-Encoding|"
-    r"stack dials|undo ring"
+    r"stack dials|undo ring|key key--side"
 )
 UNITS = re.compile(r"\x01? ?(min|h|L|s)")
 ALLOWED = {
@@ -50,6 +50,7 @@ ALLOWED = {
     ("kinds/kinds.js", "The words of this version are not on the phone. Open the app once with signal."): "no words",
     ("kinds/kinds.js", "The \x01 of this version is not on the phone. Open the app once with signal."): "no words",
     ("kinds/kinds.js", "The sentences are read before the kinds are loaded."): "an error of ours",
+    ("shell/language.js", "\x01=\x01; Path=/; Max-Age=\x01; SameSite=Lax\x01"): "a cookie",
     ("slate/worker.js", "This page works only with signal:"): "for the console",
     ("slate/enclosehandin.js", "bytes \x01-\x01/\x01"): "a header",
     ("slate/signing.js", "cellarslate entry 1\n"): "what is signed",

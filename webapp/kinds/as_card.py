@@ -131,6 +131,7 @@ class PersonSchema(Schema):
     roles = fields.List(fields.String(), required=True)
     access = _text()
     has_pin = fields.Boolean(required=True)
+    language = fields.String()
     pin = fields.Dict(
         required=True, allow_none=True,
         metadata={"description": "Salt, rounds, hash of the short code; of those who have typed it on this phone."},

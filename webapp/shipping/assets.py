@@ -19,7 +19,9 @@ from webapp.shipping.built import NOTHING, Texts
 from webapp.shipping.shells import PATTERNS, shell, shell_urls
 from webapp.trade.datafiles import DATA_FOLDER
 from webapp.trade.marks import make_mark
-from webapp.words.language import offered
+from webapp.words.catalogue import ENGLISH
+from webapp.words.desk import say
+from webapp.words.language import html_lang, offered, reading
 from webapp.words.phone import later_words, starting_words
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
@@ -34,6 +36,7 @@ _LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs"}
 # The parts of a language: its words and pages that every start needs; and those of the jobs, and of the questions of
 # the book, which come with words of their own until then.
 WORDS, LATER_WORDS = "words", "talk"
+MANIFEST = "/manifest.webmanifest"
 # Forms that nobody needs in the first minute: of bottling, goods and accounts, of casks and blending, of what is looked
 # into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment
 # and a run need from fruit to feints comes first.
@@ -120,7 +123,7 @@ def assets() -> list[Asset]:
     # What has no source of its own is served packed.
     static += [(url, _sha256(texts[url].encode())) for url in (joined.ADDRESS, joined.STYLE) if url in texts]
     data = [(f"/data/{START}", _sha256(data_files()[START]))]
-    return sorted([*static, *data, ("/manifest.webmanifest", _sha256(manifest()))])
+    return sorted([*static, *data])
 
 
 def words_parts(language: str) -> dict[str, list[Asset]]:
@@ -131,6 +134,7 @@ def words_parts(language: str) -> dict[str, list[Asset]]:
         f"{part}-{language}": [
             *((url, _hash_of_shell(url, language)) for url in urls[part]),
             (f"/words/{files[part]}.json", _sha256(words_file(files[part]) or b"")),
+            *([(MANIFEST, _sha256(manifest(language)))] if part == WORDS else []),
         ]
         for part in urls
     }
@@ -187,7 +191,7 @@ class Screenshot:
 
     name: str  # of its file in static/screens
     path: str  # of the page
-    label: str
+    label: str  # id of the message
     width: int
     height: int  # [px]
 
@@ -196,33 +200,39 @@ class Screenshot:
         form = "narrow" if self.width < self.height else "wide"
         size = f"{self.width}x{self.height}"
         return {"src": f"/static/screens/{self.name}", "sizes": size, "type": "image/png", "form_factor": form,
-                "label": self.label}
+                "label": say(self.label)}
 
 
 SCREENSHOTS = (
-    Screenshot("today.png", "/today", "What is due today", 390, 844),
-    Screenshot("run.png", f"/m/{make_mark('S1')}/run", "A still run, and when to cut", 390, 844),
-    Screenshot("wide.png", f"/m/{make_mark('S1')}/run", "The run sheet on a tablet", 1280, 800),
+    Screenshot("today.png", "/today", "floor-manifest-shot_today", 390, 844),
+    Screenshot("run.png", f"/m/{make_mark('S1')}/run", "floor-manifest-shot_run", 390, 844),
+    Screenshot("wide.png", f"/m/{make_mark('S1')}/run", "floor-manifest-shot_wide", 1280, 800),
 )
-# [address, words] held under a long press of the app's icon; each opens without signal
+# [address, id of the words] held under a long press of the app's icon; each opens without signal
 _SHORTCUTS = (
-    ("/scan", "Scan a label"), ("/today", "What is due"), ("/job/ferments", "Readings round"), ("/slate", "The slate"),
+    ("/scan", "floor-manifest-scan"), ("/today", "floor-manifest-due"), ("/job/ferments", "floor-manifest-round"),
+    ("/slate", "floor-manifest-slate"),
 )
 
 
-def manifest() -> bytes:
-    """Return the web app manifest."""
+def manifest(language: str = ENGLISH) -> bytes:
+    """Return the web app manifest in a language."""
+    with reading(language):
+        return _manifest()
+
+
+def _manifest() -> bytes:
     icons = [
         {"src": f"/static/icons/app-{kind}{px}.png", "sizes": f"{px}x{px}", "type": "image/png", "purpose": purpose}
         for px in (192, 512)
         for kind, purpose in (("", "any"), ("maskable-", "maskable"))
     ]
     content = {
-        "id": "/", "name": "Cellarslate", "short_name": "Cellarslate", "lang": "en-GB",
-        "description": "The distillery's floor log, with or without signal.", "start_url": "/today", "scope": "/",
+        "id": "/", "name": "Cellarslate", "short_name": "Cellarslate", "lang": html_lang(),
+        "description": say("floor-manifest-description"), "start_url": "/today", "scope": "/",
         "display": "standalone", "background_color": "#12181b", "theme_color": "#12181b", "icons": icons,
         "screenshots": [shot.describe() for shot in SCREENSHOTS],
-        "shortcuts": [{"name": words, "url": url, "icons": icons[:1]} for url, words in _SHORTCUTS],
+        "shortcuts": [{"name": say(words), "url": url, "icons": icons[:1]} for url, words in _SHORTCUTS],
     }
     return json.dumps(content, ensure_ascii=False, indent=1).encode()
 

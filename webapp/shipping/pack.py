@@ -86,8 +86,8 @@ def _text(url: str, packed: Texts, language: str) -> str:
         return assets.data_files()[url.removeprefix("/data/")].decode()
     if url.startswith("/words/"):
         return (assets.words_file(url.removeprefix("/words/").removesuffix(".json")) or b"").decode()
-    if url == "/manifest.webmanifest":
-        return assets.manifest().decode()
+    if url == assets.MANIFEST:
+        return assets.manifest(language).decode()
     page = (shell(url, language) or b"").decode()
     return joined.with_joined(page, packed.joined, language) if packed.joined else page
 

@@ -76,7 +76,7 @@ def style() -> Response:
 @bp.get("/manifest.webmanifest")
 def manifest() -> Response:
     """What the phone's system shows of the installed app."""
-    return _kept(assets.manifest(), "application/manifest+json")
+    return _kept(assets.manifest(language()), "application/manifest+json")
 
 
 @bp.get("/shell/<path:page>")

@@ -630,7 +630,6 @@ floor-format-days_ago = { $days } days ago
 floor-keypad-erase = Erase
 floor-keypad-plus_or_minus = Plus or minus
 floor-keypad-unit = unit
-floor-keypad-key_key_side = key key--side
 floor-keypad-decimal_comma = Decimal comma
 floor-keypad-decimal_point = Decimal point
 floor-keypad-units = units
@@ -679,6 +678,9 @@ floor-scanfor-scan = Scan: { $label }
 floor-takebackbar-just_logged = Just logged
 floor-keypad-name = Keypad
 floor-keypad-no_other_unit = No other unit
+
+floor-more-language = Language
+floor-more-language_not_here = That language is not on this phone yet. Choose it again with signal.
 
 ### A phone fetches what follows after its first install.
 
@@ -1962,6 +1964,7 @@ floor-far-large = Large
 floor-far-for_two_metres = for two metres
 floor-far-the_run_at_arms = The run at arm's length
 floor-far-close = Close
+floor-far-true = { $sign } true
 floor-far-no_strength_yet = no strength yet
 floor-far-ago = , { $last } ago
 floor-far-next_reading = next reading { $at }, { $at_2 }
@@ -2239,6 +2242,17 @@ floor-enclosed-not_reached = The book cannot be reached from here.
 floor-enclosed-no_room = This phone is nearly full, and the room left is kept for entries. Log it without the picture, or hand in and free some space first.
 
 ### Only the desk reads what follows.
+
+## What the phone's system shows of the installed app.
+
+floor-manifest-description = The distillery's floor log, with or without signal.
+floor-manifest-shot_today = What is due today
+floor-manifest-shot_run = A still run, and when to cut
+floor-manifest-shot_wide = The run sheet on a tablet
+floor-manifest-scan = Scan a label
+floor-manifest-due = What is due
+floor-manifest-round = Readings round
+floor-manifest-slate = The slate
 
 desk-languages-label = Language
 desk-you-language = Language

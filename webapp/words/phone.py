@@ -11,6 +11,7 @@ import webapp.kinds
 from webapp.kinds.spec import Field, Kind
 from webapp.words.catalogue import ENGLISH, LOCALES, messages_in, phone_parts, sound_messages
 from webapp.words.kindwords import kind_in
+from webapp.words.language import offered
 
 # Of a field: its label; with its choices and what to do in danger, where it has any.
 _FieldWords = str | tuple[str, list[str], list[str]]
@@ -19,7 +20,7 @@ _FieldWords = str | tuple[str, list[str], list[str]]
 def starting_words(language: str) -> dict[str, object]:
     """Return what every page of a phone says in a language, with the words of the kinds in the order of the kinds."""
     kinds = [_kind_words(kind_in(kind, language)) for kind in webapp.kinds.ALL]
-    return {"locale": LOCALES[language], "said": _said(language)[0], "kinds": kinds}
+    return {"locale": LOCALES[language], "languages": offered(), "said": _said(language)[0], "kinds": kinds}
 
 
 def later_words(language: str) -> dict[str, object]:

@@ -60,7 +60,7 @@ export function farSheet(seen, { onCut, onReading, onClose }) {
     <header class="far__head"><h1>${name} <span class="quiet">${run.what || runTitle(run)}</span></h1>
       <button type="button" class="button ${timer && isDue(timer, now) ? "button--main" : ""}" @click=${onReading}>${t("floor-reading")}</button><button type="button" class="button" data-far-out @click=${onClose}>${t("floor-far-close")}</button></header>
     <div class="far__side"><div class="far__read"><p class="far__figure ${figure.length > 4 ? "far__figure--long" : ""}" data-far-figure>${figure}</p>
-      <p class="far__row"><span>${strength ? strength.words.replace(/ at .*/, "") : t("floor-far-no_strength_yet")}</span> <span class="quiet">${last ? `${formatTime(last.at)}${now - Date.parse(last.at) > OLD_MS ? t("floor-far-ago", { last: formatDuration((now - Date.parse(last.at)) / 1000) }) : ""}` : ""}</span></p></div>
+      <p class="far__row"><span>${strength ? t("floor-far-true", { sign: strength.sign }) : t("floor-far-no_strength_yet")}</span> <span class="quiet">${last ? `${formatTime(last.at)}${now - Date.parse(last.at) > OLD_MS ? t("floor-far-ago", { last: formatDuration((now - Date.parse(last.at)) / 1000) }) : ""}` : ""}</span></p></div>
       ${picture(seen, stand)}</div>
     <div class="far__side">${countdown(seen, stand)}
       <div class="far__words">${words(seen, stand)}${timer ? html`<p class=${isDue(timer, now) ? "far__ask" : "quiet"}>${t("floor-far-next_reading", { at: whenWords(timer, now), at_2: leftWords(timer, now) })}</p>` : nothing}</div>

@@ -51,6 +51,7 @@ class PersonOnPhone(TypedDict):
     access: str
     pin: Pin | None
     has_pin: bool
+    language: str
 
 
 class Person(PersonOnPhone):
@@ -187,11 +188,12 @@ def _put_pin(book: Book, code: str, pin: Pin | None, by: str) -> None:
 
 
 def for_phones(book: Book, hands: Collection[str] = ()) -> list[PersonOnPhone]:
-    """Return the people as a phone gets them: code, name, roles, access, has_pin; `pin` of those who use that phone."""
+    """Return the people as a phone gets them: code, name, roles, access, has_pin, language; `pin` of those there."""
     return [
         {
             "code": one["code"], "name": one["name"], "roles": one["roles"], "access": one["access"],
             "pin": one["pin"] if one["code"] in hands else None, "has_pin": one["has_pin"],
+            "language": one["language"],
         }
         for one in people(book, with_retired=False)
     ]
