@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import UTC, datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from flask import Blueprint, current_app, g
 
 from webapp.access import current
 from webapp.book.house.registry import SORTS
 from webapp.desk import figures
+from webapp.kinds.message import message_from_json
 from webapp.trade import units
-from webapp.words import local
+from webapp.words import local, sentence
+from webapp.words.catalogue import ENGLISH
 from webapp.words.desk import Later, say
+from webapp.words.language import language
 
 if TYPE_CHECKING:
     from webapp.book.fold.heading import Heading
@@ -140,6 +144,14 @@ def local_clock(stamp: str | None) -> str:
 def house_day(seconds: float) -> str:
     """Return the day of a time since 1970 [s] as the house's clock shows it: 2 Dec 2026."""
     return local.short_day(_at_house(datetime.fromtimestamp(seconds, UTC).isoformat()))
+
+
+@bp.app_template_filter("said")
+def said(asked: Mapping[str, Any]) -> str:
+    """Return the sentence of a question or of an offer in the language that is read. It comes with its English one."""
+    if language() == ENGLISH or not asked.get("message"):
+        return str(asked["words"])
+    return sentence(message_from_json(asked["message"]), language(), current.house)
 
 
 @bp.app_template_filter("sort_name")

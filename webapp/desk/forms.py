@@ -28,7 +28,7 @@ from webapp.trade import units
 from webapp.trade.errors import NotANumber
 from webapp.words import sentence
 from webapp.words.desk import Later, say
-from webapp.words.language import offered
+from webapp.words.language import language, offered
 from webapp.words.local import month_name
 
 SORTS = [(sort, Later(f"desk-sort-{sort}")) for sort in registry.SORTS]
@@ -58,7 +58,7 @@ def is_figure(form: FlaskForm, field: StringField) -> None:
         try:
             units.parse_number(field.data)
         except NotANumber as error:
-            raise ValidationError(sentence(reason_of(error))) from error
+            raise ValidationError(sentence(reason_of(error), language())) from error
 
 
 def is_zone(form: FlaskForm, field: StringField) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import webapp.kinds
 from webapp.access import current
@@ -14,6 +15,9 @@ from webapp.desk.figures import off_by
 from webapp.kinds.read import Read, read_entry
 from webapp.trade import units
 from webapp.trade.uncertainty import Uncertain
+from webapp.words.catalogue import ENGLISH
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 from webapp.words.lines import label_in, shown_in, summary_in
 
 
@@ -48,6 +52,7 @@ def typed_lines(rows: Sequence[LineRow]) -> list[dict[str, object]]:
 
 def line_of(row: LineRow, read: Read | None) -> dict[str, object]:
     """Return an entry that is read already as a line of a list."""
+    read = spoken(read) if read else None
     kind = read.kind if read else None
     return {
         **row,
@@ -58,8 +63,14 @@ def line_of(row: LineRow, read: Read | None) -> dict[str, object]:
     }
 
 
+def spoken(read: Read) -> Read:
+    """Return an entry with the words of its kind in the language that is read."""
+    return read if language() == ENGLISH else replace(read, kind=kind_in(read.kind, language()))
+
+
 def fields_of(read: Read) -> list[dict[str, str]]:
     """Return the rows of an entry's page: label, as read, instrument; computed figures after them, apart."""
+    read = spoken(read)
     return [
         {
             "label": spec.label, "shown": read.shown(spec.name),
@@ -82,6 +93,7 @@ def _corrected(read: Read, name: str) -> str:
 
 def figures_of(read: Read, uncertain: Mapping[str, Uncertain] | None = None) -> list[dict[str, str]]:
     """Return the computed figures of an entry with label and unit, and how far each may be off where that is known."""
+    read = spoken(read)
     seen: dict[str, dict[str, str]] = {}
     known = uncertain or {}
     for figure in read.kind.figures:

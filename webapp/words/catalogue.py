@@ -93,8 +93,8 @@ def messages_in(text: str) -> dict[str, str]:
     """Return the text of each message as it stands in its file, by its id; without comments."""
     text = "\n".join(line for line in text.splitlines() if not line.startswith("#"))
     starts = list(_BEGINS.finditer(text))
-    ends = [*(one.start() for one in starts[1:]), len(text)]
-    return {one[1]: text[one.end():end].strip() for one, end in zip(starts, ends, strict=True)}
+    ends = [*(one.start() for one in starts[1:]), len(text)]  # of no message there is no end
+    return {one[1]: text[one.end():end].strip() for one, end in zip(starts, ends, strict=False)}
 
 
 @cache

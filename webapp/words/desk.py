@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 
 from markupsafe import Markup, escape
 
-from webapp.words.catalogue import ENGLISH, desk_text, settled
+from webapp.words.catalogue import ENGLISH, desk_text, messages_in, settled
 from webapp.words.houseunits import METRIC
 from webapp.words.language import language
 
@@ -23,7 +23,6 @@ if TYPE_CHECKING:
     from fluent.runtime import FluentBundle
 
 _log = logging.getLogger("cellarslate.words")
-_BEGINS = re.compile(r"^(-?[a-z][\w-]*) = ?", re.MULTILINE)
 _PLACE = re.compile(r"\{ \$(\w+) \}")
 _REFERRED = re.compile(r"(?<![$\w-])(-?[a-z]\w*-[\w-]+)")
 # What a page is made of: no text of a catalogue may be taken for it.
@@ -98,10 +97,7 @@ class Later(str):
 @cache
 def sources(language: str) -> dict[str, str]:
     """Return the text of each message of the desk as its file has it, by its id, for a metric house."""
-    text = settled("\n".join(line for line in desk_text(language).splitlines() if not line.startswith("#")), METRIC)
-    starts = list(_BEGINS.finditer(text))
-    ends = [*(one.start() for one in starts[1:]), len(text)]
-    return {one[1]: text[one.end():end].strip() for one, end in zip(starts, ends, strict=True)}
+    return messages_in(settled(desk_text(language), METRIC))
 
 
 @cache

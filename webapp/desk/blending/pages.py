@@ -25,6 +25,7 @@ from webapp.desk.figures import amount
 from webapp.kinds.state import Fill
 from webapp.words import sentence
 from webapp.words.desk import say
+from webapp.words.language import language
 
 
 @bp.get("/blending")
@@ -62,7 +63,7 @@ def vat_page() -> ResponseReturnValue:
         always=form.always(), vat=vat, why=why, sorts=sources.sorts_of_spirit(current.book),
         tanks=[row for row in registry.vessels(current.book, "tank") if not row["retired"]], years_of=_years_of,
         asked=asked, tastings=[one["name"] for one in load_tastings(current.book) if "opened" in one],
-        notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION),
+        notes=_notes(form, vat), draws=draws_text(vat.draws) if vat else "", caution=sentence(CAUTION, language()),
     )
 
 
@@ -94,7 +95,7 @@ def _notes(form: VatForm, vat: Vat | None) -> list[str]:
         return []
     wanted = ("bottled", "aged", "aged_small", "coloured")
     found = [row for row in limits_of(what, current.site) if row["limit"] in wanted]
-    return [sentence(limit_sentence(row), house=current.house) for row in found]
+    return [sentence(limit_sentence(row), language(), house=current.house) for row in found]
 
 
 @bp.post("/blending/plan")

@@ -23,6 +23,7 @@ from webapp.trade import units
 from webapp.trade.errors import NotANumber
 from webapp.words import sentence
 from webapp.words.desk import Later, say
+from webapp.words.language import language
 
 AIM_WORDS = {
     "fewest": Later("desk-vat_form-as_few_vessels_as_can"), "oldest_stays": Later("desk-vat_form-the_oldest_stays"),
@@ -43,7 +44,7 @@ class Within:
         try:
             value = figure(field)
         except NotANumber as error:
-            raise ValidationError(sentence(reason_of(error))) from error
+            raise ValidationError(sentence(reason_of(error), language())) from error
         if value is not None and not self.low <= value <= self.high:
             raise ValidationError(say("desk-vat_form-between_and_please", low=f"{self.low:g}", high=f"{self.high:g}"))
 

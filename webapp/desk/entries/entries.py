@@ -36,6 +36,8 @@ from webapp.kinds.entry import Entry
 from webapp.kinds.read import Read
 from webapp.kinds.uncertainty import uncertain_as_read
 from webapp.words.desk import say
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 PAGE = 100
 BOOK_NO_MOST = 2**53 - 1
@@ -77,7 +79,7 @@ def entries_page() -> ResponseReturnValue:
         states=states,
         wanted=wanted,
         more=more,
-        kinds=webapp.kinds.ALL,
+        kinds=[kind_in(kind, language()) for kind in webapp.kinds.ALL],
         phones=_phones(),
     )
 
@@ -172,6 +174,7 @@ def amend(entry_id: str) -> ResponseReturnValue:
     kind = webapp.kinds.get(row["kind"]) if row else None
     if row is None or kind is None or kind.name == "answer":
         abort(404, say("desk-entry-there_is_no_such_entry"))
+    kind = kind_in(kind, language())
     body = row["entry"]
     form: PostedForm = as_form.form_class(kind)()
     problems: Sequence[Mapping[str, object]] = []

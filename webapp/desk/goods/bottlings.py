@@ -20,6 +20,7 @@ from webapp.trade.errors import OutOfDomain
 from webapp.trade.proof import proof_from_strength
 from webapp.words import sentence
 from webapp.words.desk import say
+from webapp.words.language import language
 
 Levels = list[tuple[float, str]]
 
@@ -52,7 +53,7 @@ def bottling_page() -> ResponseReturnValue:
     return render_template(
         "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
         charts=[{**chart, "json": json.dumps(chart)} for chart in _charts(found)], balance=batch_balance(found),
-        caution=sentence(CAUTION),
+        caution=sentence(CAUTION, language()),
     )
 
 
@@ -73,7 +74,7 @@ def _label(batch: Batch, gauge: LineEntry) -> dict[str, object] | None:
     return {
         "gauge": gauge, "strength": strength, "proof": proof_from_strength(strength), "volume": volume,
         "low": label_low_pct(strength), "high": label_high_pct(strength), "bottles": bottles,
-        "least": sentence(limit_sentence(least), house=current.house) if least else "",
+        "least": sentence(limit_sentence(least), language(), house=current.house) if least else "",
         "said": gauge["values"].get("label_strength"),
     }
 

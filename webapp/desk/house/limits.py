@@ -24,6 +24,8 @@ from webapp.kinds.spec import Field, Kind
 from webapp.trade import units
 from webapp.trade.marks import BadMark, parse_mark
 from webapp.words.desk import say
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 Rows = list[dict[str, Any]]
 # What an address may carry to the limits of the checks: words to find, and what fills the boxes.
@@ -112,7 +114,9 @@ def _number_fields() -> list[tuple[Kind, Field]]:
 
 
 def _label(kind: Kind, spec: Field) -> str:
-    return f"{kind.title}: {spec.label}"
+    read = kind_in(kind, language())
+    field = read.field(spec.name)
+    return f"{read.title}: {field.label if field else spec.label}"
 
 
 def _symbol(spec: Field) -> str:

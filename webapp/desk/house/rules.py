@@ -19,6 +19,8 @@ from webapp.book.fold.judgings import Judging, changed_parts, judgings
 from webapp.book.record.errors import BookError
 from webapp.desk.blueprint import bp
 from webapp.words.desk import Later, say
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 SHOWN_MOST = 200
 PARTS = {
@@ -102,7 +104,7 @@ def by_code(found: list[Difference]) -> dict[str, Changed]:
 def title_of(one: Difference) -> str:
     """Return the title of an entry's kind."""
     kind = webapp.kinds.get(one.kind)
-    return kind.title if kind else one.kind
+    return kind_in(kind, language()).title if kind else one.kind
 
 
 def moves(said: Said) -> list[str]:

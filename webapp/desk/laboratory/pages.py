@@ -10,6 +10,7 @@ from webapp.book.lineage import certificates
 from webapp.desk.blueprint import bp
 from webapp.kinds.message import message
 from webapp.words import sentence
+from webapp.words.language import language
 
 SHOWN_MOST = 200
 
@@ -24,5 +25,5 @@ def certificates_page() -> ResponseReturnValue:
         found = [one for one in found if any(result["code"] in certificates.ASKED for result in one["results"])]
     return render_template(
         "desk/laboratory/certificates.html", found=found[:SHOWN_MOST], count=len(found), is_open=is_open,
-        caution=sentence(message("lab-caution")),
+        caution=sentence(message("lab-caution"), language()),
     )

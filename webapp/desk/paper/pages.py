@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 
 from flask import Response, abort, request, url_for
 
 from webapp.access import current, needs
 from webapp.book.cellar import ferments
 from webapp.book.fold import queries, row_reader
+from webapp.book.fold.queries import CardQuestion, Question, SentQuestion
 from webapp.book.goods import bottlings
 from webapp.book.house import places, registry
 from webapp.book.lineage import certificates
@@ -16,7 +17,7 @@ from webapp.book.periods.postings import Postings, load_postings
 from webapp.book.record import log
 from webapp.book.still import runs, wishes
 from webapp.book.still.run_account import balance_of
-from webapp.desk.blueprint import bp
+from webapp.desk.blueprint import bp, said
 from webapp.desk.cellar.pages import COUNTS
 from webapp.desk.cellar.warehouse import rooms_of
 from webapp.desk.entries.entries import still_words
@@ -35,9 +36,9 @@ def _file(body: bytes, name: str) -> Response:
     return Response(body, mimetype="application/pdf", headers={"Content-Disposition": f'inline; filename="{kept}.pdf"'})
 
 
-def _open(asked: Iterable[Mapping[str, object]]) -> list[tuple[str, str]]:
+def _open(asked: Iterable[CardQuestion | Question | SentQuestion]) -> list[tuple[str, str]]:
     """Return open questions as (weight, words)."""
-    return [(str(one["weight"]), str(one["words"])) for one in asked if not one.get("answer")]
+    return [(str(one["weight"]), said(one)) for one in asked if not one.get("answer")]
 
 
 def _asked_of(ids: Sequence[str]) -> list[tuple[str, str]]:

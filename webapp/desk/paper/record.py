@@ -14,6 +14,8 @@ from webapp.desk.paper.imprint import Imprint
 from webapp.desk.paper.press import Paper
 from webapp.kinds.spec import Kind
 from webapp.words.desk import say
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 _CAUTIONS = {
     "co2": cautions.GAS,
@@ -46,6 +48,7 @@ def record_paper(
 
     row, fields, figures: the entry as the desk's page shows it; standing: in words, why it moves nothing, or empty.
     """
+    kind = kind_in(kind, language())
     paper = Paper(
         say("paper-record-gauge_record", title=kind.title) if is_gauge(kind) else say(
             "paper-record-record", title=kind.title,

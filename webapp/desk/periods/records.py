@@ -10,6 +10,8 @@ from webapp.access import needs
 from webapp.book.periods.records import HELD, PAGES, records
 from webapp.book.periods.words import CAUTION
 from webapp.desk.blueprint import bp
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 
 @bp.get("/records")
@@ -21,6 +23,6 @@ def records_page() -> ResponseReturnValue:
         records=records(),
         held=HELD,
         pages=PAGES,
-        titles={kind.name: kind.title for kind in webapp.kinds.ALL},
+        titles={kind.name: kind_in(kind, language()).title for kind in webapp.kinds.ALL},
         caution=CAUTION,
     )

@@ -12,7 +12,10 @@ from webapp.access import current
 from webapp.book.search.finding import Found, Hit, Said
 from webapp.book.search.folding import Part, Wanted, cut_out, mark_hits
 from webapp.desk.blueprint import local_time
+from webapp.kinds.spec import Kind
 from webapp.words.desk import Later, say
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 # The words over each group, in the order of the page.
 GROUPS = {
@@ -67,9 +70,14 @@ def _shown(hit: Hit, wanted: Wanted, most: int) -> Shown:
     )
 
 
+def _kind_read(name: str) -> Kind | None:
+    kind = webapp.kinds.get(name)
+    return kind_in(kind, language()) if kind else None
+
+
 def _said(one: Said, wanted: Wanted, most: int) -> Shown:
     row = one.row
-    kind = webapp.kinds.get(row["kind"])
+    kind = _kind_read(row["kind"])
     context = cut_out(" / ".join(one.texts), wanted.beginnings, most)
     parts = mark_hits(row["mark"], wanted.beginnings) if row["mark"] else []
     between = [Part(": " if context else "", False)] if parts else []
@@ -112,7 +120,7 @@ def _context(hit: Hit) -> Iterator[str]:
     if hit.sort == "run":
         yield _after("on", mark)
         return
-    kind = webapp.kinds.get(facts.get("kind", ""))
+    kind = _kind_read(facts.get("kind", ""))
     if kind:
         yield kind.title
     before = ""

@@ -23,6 +23,7 @@ from webapp.sheets.templates import csv_template, workbook_template
 from webapp.sheets.waiting import keep_waiting, load_waiting
 from webapp.words import sentence
 from webapp.words.desk import Later, say
+from webapp.words.language import language
 from webapp.words.local import listed
 
 FIRST = 12  # rows of one table that are shown at once
@@ -44,7 +45,7 @@ def sheets_page() -> ResponseReturnValue:
     try:
         return _looked_over(name, content)
     except NoSheet as error:
-        return _start(sentence(error.said)), 422
+        return _start(sentence(error.said, language())), 422
 
 
 @bp.post("/sheets/look")
@@ -63,7 +64,7 @@ def sheet_look() -> ResponseReturnValue:
             current.book, name, content, told_of(request.form), _stamp(), current.site, expected=expected
         )
     except (NoSheet, BookError) as error:
-        flash(sentence(error.said) if isinstance(error, NoSheet) else str(error), "stop")
+        flash(sentence(error.said, language()) if isinstance(error, NoSheet) else str(error), "stop")
         return _looked_over(name, content)
     if no is None:
         flash(say("desk-sheets-nothing_in_this_sheet_is"), "entered")
