@@ -25,6 +25,7 @@ from webapp.book.house import devices
 from webapp.book.record import counters, log
 from webapp.book.record.clock import measured_skew, utc_text
 from webapp.book.record.errors import BookError
+from webapp.book.record.kept_json import from_text
 from webapp.book.record.line import Turn
 from webapp.book.record.rows import AsideRow, LogRow, row_of
 from webapp.book.record.soundness import check_entry
@@ -283,7 +284,7 @@ class _Desk:
         )
         self._rows.append(row)
         self._known[entry["id"]] = row
-        self.fresh[entry["id"]] = (row, json.loads(text))
+        self.fresh[entry["id"]] = (row, from_text(text))
         self._results.append({"id": entry["id"], "settled": "entered"})
 
     def _put_aside(self, entry: object, text: str, settled: str, problems: list[Problem]) -> None:

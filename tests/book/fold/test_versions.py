@@ -167,7 +167,7 @@ def test_a_state_that_did_not_change_is_written_as_no_difference(book: Book) -> 
     versions.put(KEY, "01", None, 0, state(1))
     assert versions.put(KEY, "02", state(1), 0, state(1)) == 1
     versions.flush()
-    assert book.query("SELECT body FROM states WHERE order_key = '02'") == [{"body": '{"d": {}}'}]
+    assert book.query("SELECT body FROM states WHERE order_key = '02'") == [{"body": '{"d":{}}'}]
     assert load_newest(book, KEY) == state(1)
 
 

@@ -16,6 +16,7 @@ from datetime import datetime
 from typing import Any
 
 from webapp.book.record.clock import correct_time, order_skew, sort_text, utc_text
+from webapp.book.record.kept_json import from_text
 from webapp.book.record.log import root_of
 from webapp.book.record.rows import EntryRow, NotedRow
 from webapp.book.record.store import Book
@@ -235,4 +236,4 @@ def _as_member(found: tuple[Any, ...]) -> Member:
         "id": entry_id, "kind": kind, "read_at": read_at, "typed_at": typed_at, "person": person, "device": device,
         "seq": seq, "skew_s": skew_s, "received_at": received_at, "via": via,
     }
-    return row, json.loads(body)
+    return row, from_text(body)

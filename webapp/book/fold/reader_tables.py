@@ -14,6 +14,7 @@ from webapp.book.fold.families import Plan
 from webapp.book.fold.judgings import Judging
 from webapp.book.fold.month_sums import MonthSums
 from webapp.book.fold.states import load_newest
+from webapp.book.record.kept_json import to_text
 from webapp.book.record.log import canonical
 from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
@@ -81,7 +82,7 @@ class Results:
             self._clear(plan.id)
         entry, mark = plan.entry, plan.entry["mark"]
         self._marks.add(mark)
-        keys = json.dumps(sorted(outcome.keys))
+        keys = to_text(sorted(outcome.keys))
         self._folded.append((plan.root, plan.id, plan.order_key, mark, keys, outcome.standing))
         for _, _, source, target, ul, _, _, _, _, reason, source_account, target_account, at, sort in flows:
             self._months.add(1, at, source, target, reason, source_account, target_account, sort, ul)

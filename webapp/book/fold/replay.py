@@ -14,7 +14,6 @@ stretch that it passes over, and its receipts need not wait for the past.
 from __future__ import annotations
 
 import heapq
-import json
 import time
 from collections.abc import Iterable
 
@@ -25,6 +24,7 @@ from webapp.book.fold.families import Fresh, Plan
 from webapp.book.fold.judgings import last_judging
 from webapp.book.fold.registry_rows import Known
 from webapp.book.fold.states import Versions
+from webapp.book.record.kept_json import from_text
 from webapp.book.record.log import root_of
 from webapp.book.record.rows import FoldedRow
 from webapp.book.record.store import Book
@@ -347,5 +347,5 @@ class Slice(Replay):
 
 
 def _keys(folded: FoldedRow | None) -> set[Key]:
-    keys: set[Key] = set(json.loads(folded["keys"])) if folded else set()
+    keys: set[Key] = set(from_text(folded["keys"])) if folded else set()
     return keys

@@ -26,7 +26,7 @@ PARTS: dict[str, tuple[str, ...]] = {
         *(f"book/fold/{name}.py" for name in (
             "evaluate", "families", "fold", "month_sums", "reader_tables", "registry_rows", "replay", "states",
         )),
-        *(f"book/record/{name}.py" for name in ("clock", "log", "months", "rows", "upcast", "way")),
+        *(f"book/record/{name}.py" for name in ("clock", "kept_json", "log", "months", "rows", "upcast", "way")),
     ),
 }
 _WITH_DOCSTRING = (ast.Module, ast.ClassDef, ast.FunctionDef, ast.AsyncFunctionDef)

@@ -15,6 +15,7 @@ from itertools import groupby
 from operator import itemgetter
 from typing import Any, TypeVar, cast
 
+from webapp.book.record.kept_json import from_text, to_text
 from webapp.book.record.memory import ENDLESS, Course, Memory
 from webapp.book.record.store import Book
 from webapp.kinds.key import Key, KeyOf, vessel_key
@@ -101,14 +102,14 @@ class Versions:
         ).fetchone()
         if found is None:
             return False, before
-        body = json.loads(found[1])
+        body = from_text(found[1])
         return True, body if found[0] else apply_difference(before, body)
 
     def put(self, key: Key, order_key: str, old: State | None, depth: int, new: State | None) -> int:
         """Write the version at that place, as a difference to `old`; return its own depth."""
         whole = old is None or depth + 1 >= WHOLE_EVERY
         change = new if whole else difference(old, new) or {"d": {}}
-        self._waiting[key, order_key] = (key, order_key, int(whole), json.dumps(change, ensure_ascii=False))
+        self._waiting[key, order_key] = (key, order_key, int(whole), to_text(change))
         own = 0 if whole else depth + 1
         self._hold(self._course(key), order_key, new, own)
         return own
@@ -220,7 +221,7 @@ class Versions:
         if not is_whole:
             course.reaches[at - 1] = rows[0][0] if rows else order_key
         for n, (place, whole, body) in enumerate(rows):
-            change = json.loads(body)
+            change = from_text(body)
             value, depth = (change, 0) if whole else (apply_difference(value, change), depth + 1)
             follows = rows[n + 1][0] if n + 1 < len(rows) else order_key
             course.places.insert(at, place)
@@ -324,7 +325,7 @@ def load_before_each(book: Book, places: Iterable[tuple[KeyOf[S], str]]) -> dict
         for _, place in group:
             while at < len(rows) and rows[at][0] < place:
                 _, whole, body = rows[at]
-                value = json.loads(body) if whole else apply_difference(value, json.loads(body))
+                value = from_text(body) if whole else apply_difference(value, from_text(body))
                 at += 1
             if at:
                 found[key, place] = value  # the key says which sort of state it is
@@ -369,7 +370,7 @@ def _load(conn: sqlite3.Connection, key: str, before: str | None) -> tuple[State
     changes: list[Any] = []
     try:
         for whole, body in cursor:
-            changes.append(json.loads(body))
+            changes.append(from_text(body))
             if whole:
                 break
     finally:

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import Final, Unpack
 
 from webapp.book.record import seals
+from webapp.book.record.kept_json import from_text
 from webapp.book.record.rows import Aside, AsideRow, Family, LinkedRow, Logged, LogRow, Wanted
 from webapp.book.record.store import Book
 from webapp.book.record.upcast import stored_mark
@@ -287,4 +288,4 @@ def _dressed(row: _Selected) -> Logged:
     standing = row["standing"]
     if standing is None:
         standing = "answer" if row["kind"] == "answer" else "amended"
-    return {**row, "entry": json.loads(row["body"]), "standing": standing}
+    return {**row, "entry": from_text(row["body"]), "standing": standing}
