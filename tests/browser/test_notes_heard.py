@@ -40,7 +40,7 @@ def test_a_note_hangs_on_its_vessel_and_under_today_until_it_is_read(floor: Floo
     assert (tap["kind"], tap["mark"], tap["person"]) == ("note_heard", FERMENTER, "NS")
     assert tap["values"]["note"]["raw"] == floor.entries()[0]["id"]
     page = floor.open("/job/notes")
-    page.locator(".hanging", has_text="Read it at six.").locator("text=heard by NS").wait_for()
+    page.locator(".hanging", has_text="Read it at six.").locator("text=read by NS").wait_for()
     open_notes = page.locator("section", has_text="Not read yet")
     open_notes.locator(".hanging", has_text="Fruit comes at nine.").wait_for()
     assert open_notes.locator(".hanging").count() == 1

@@ -1756,6 +1756,7 @@ floor-note-whoever_opens_it_reads = Whoever opens it reads it. { $from }
 floor-note-there_already = There already
 floor-note-pin_it_to_a = Pin it to a vessel
 floor-note-heard_by = heard by { $person }
+floor-note-read_by = read by { $person }
 floor-note-look = Look
 floor-note-listen = Listen
 floor-note-heard = Heard

@@ -59,7 +59,7 @@ export async function hear(note) {
 export function noteBand(note, { isListed = false } = {}) {
   const sound = note.enclosed.length > 0;
   return html`<div class="band band--note hanging" data-note=${note.entry}><p>${icon("pen")} ${isListed && note.mark ? html`<a href=${vesselPath(note.mark)}>${note.mark}</a> ` : nothing}<span class="hanging__text">${note.text}</span>
-      <span class="quiet">${note.person}, ${formatAgo(note.at)}${note.heard && note.heard !== "–" ? html` · ${t("floor-note-heard_by", { person: note.heard })}` : nothing}</span></p>
+      <span class="quiet">${note.person}, ${formatAgo(note.at)}${note.heard && note.heard !== "–" ? html` · ${t(note.enclosed.length ? "floor-note-heard_by" : "floor-note-read_by", { person: note.heard })}` : nothing}</span></p>
     ${sound || !note.heard ? html`<div class="band__offers">
       ${note.enclosed.map((one, at) => html`<button type="button" class="button" @click=${() => void openOne(one, at)}>${one.type.startsWith("image/") ? t("floor-note-look") : t("floor-note-listen")}</button>`)}
       ${note.heard ? nothing : html`<button type="button" class="button" @click=${() => void hear(note)}>${sound ? t("floor-note-heard") : t("floor-note-read")}</button>`}</div>` : nothing}</div>`;

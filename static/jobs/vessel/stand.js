@@ -19,7 +19,7 @@ import { t } from "../../words/later.js";
 
 const DAY_MS = 86_400_000;
 const YEAR_MS = 365.25 * 86_400_000;
-const NOTES_SHOWN = 3;
+const NOTES_SHOWN = 2;
 const SOON_YEARS = 0.08; // a month: before that a cask's loss is no wider than its gauge
 /** Mash in kg a litre: its juice weighs what its gravity says, its flesh about as much as water. Common practice, no source. */
 const MASH_KG_L = [1, 1.1];
