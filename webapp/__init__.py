@@ -44,7 +44,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
         MAX_CONTENT_LENGTH=512 * 1024,
         MAX_FORM_MEMORY_SIZE=256 * 1024,
         # A house moves in with a workbook, and adds papers; what a phone hands in is never as long.
-        LARGE_BODIES={"/desk/sheets": 5_000_000, "/desk/enclosures": 60_000_000},
+        LARGE_BODIES={"/desk/sheets": 5_000_000, "/desk/enclosures": 25_000_000},
         SEND_FILE_MAX_AGE_DEFAULT=0,
     )
     app.config.update(config)

@@ -22,6 +22,7 @@ PAGES = {
     "fraction gauge": f"/m/{HEARTS}/log/fraction_gauge",
     "certificate": "/log/lab_certificate",
     "note": "/log/shift_note",
+    "notes": "/job/notes",
     "run": f"/m/{STILL}/run",
     "after a run": f"/job/run?still={STILL}",
     "slate": "/slate",
