@@ -53,7 +53,7 @@ export async function log(draft) {
     return kept;
   } catch (error) {
     // Pictures that the book has already make room for an entry.
-    if (error instanceof SlateFull && (await import("./enclosures.js").then((later) => later.letGo(), () => 0))) return log(draft);
+    if (error instanceof SlateFull && (await import("./enclosures.js").then((later) => later.letGo()).catch(() => 0))) return log(draft);
     if (error instanceof SlateFull) await keepDraft(`full:${draft.kind}:${draft.mark ?? ""}`, draft).catch(() => {});
     throw error;
   }

@@ -229,11 +229,19 @@ def test_a_picture_of_the_desk_is_drawn_anew_without_its_place():
     exif[0x010F] = "a camera"
     exif[0x8825] = {1: "N", 2: (47.0, 3.0, 1.0)}  # the GPS part (Exif 2.32, 4.6.6)
     exif[0x0112] = 6  # lies on its side: 90 degrees
-    file = picture_of(4000, 3000, exif=exif)
+    file = picture_of(4000, 3000, exif=exif, comment=b"taken at home")
+    assert b"taken at home" in file
     assert Image.open(io.BytesIO(file)).getexif().get_ifd(0x8825)
     made = Image.open(io.BytesIO(content.without_place(file)))
-    assert not made.getexif() and not made.info.get("exif")
+    assert not made.getexif() and not made.info.get("exif") and not made.info.get("comment")
     assert made.size == (1800, 2400), "upright"
+
+
+@pytest.mark.parametrize("mode", ["1", "L", "P", "RGBA", "LA", "I;16"])
+def test_a_picture_of_any_mode_is_drawn(mode):
+    made = io.BytesIO()
+    Image.new(mode, (300, 200), 1).save(made, "PNG")
+    assert Image.open(io.BytesIO(content.without_place(made.getvalue()))).size == (300, 200)
 
 
 def test_what_nobody_goes_on_sending_is_let_go_after_a_month(book):

@@ -7,6 +7,7 @@ Beginnings of files: PDF by ISO 32000-1, 7.5.2; Ogg by RFC 3533, 6; Matroska and
 from __future__ import annotations
 
 import io
+import threading
 from pathlib import Path
 from typing import IO, TYPE_CHECKING, NamedTuple
 
@@ -19,6 +20,7 @@ PIXELS_MOST = 60_000_000  # decoded it is three bytes each
 THUMB_PX = 240
 DESK_PX = 2_400  # the longer side of a picture that is added at the desk
 _HEAD_BYTES = 64
+_decoding = threading.Lock()  # one picture at a time is in memory with all its points
 _PICTURES = {"JPEG": "image/jpeg", "PNG": "image/png", "WEBP": "image/webp"}
 NO_SORT = (
     "The book keeps pictures (JPEG, PNG, WebP), PDF and voice notes (Ogg, WebM, MP4). This file is none of them. Save "
@@ -82,7 +84,7 @@ def check_content(path: Path) -> Sort:
     if path.stat().st_size > sort.bytes_most:
         raise Refused(too_large(sort))
     if sort.type.startswith("image/"):
-        with path.open("rb") as file, _open_picture(file) as picture:
+        with path.open("rb") as file, _decoding, _open_picture(file) as picture:
             if _PICTURES.get(str(picture.format)) != sort.type:
                 raise Refused(NO_SORT)
     return sort
@@ -95,7 +97,7 @@ def too_large(sort: Sort) -> str:
 
 def make_thumb(path: Path) -> bytes:
     """Return a small JPEG of a picture, upright."""
-    with path.open("rb") as file, _open_picture(file, THUMB_PX) as picture:
+    with path.open("rb") as file, _decoding, _open_picture(file, THUMB_PX) as picture:
         return _as_jpeg(picture, THUMB_PX, 70)
 
 
@@ -104,7 +106,7 @@ def without_place(picture_bytes: bytes) -> bytes:
 
     Raises Refused where it cannot be read.
     """
-    with _open_picture(io.BytesIO(picture_bytes)) as picture:
+    with _decoding, _open_picture(io.BytesIO(picture_bytes), DESK_PX) as picture:
         return _as_jpeg(picture, DESK_PX, 85)
 
 
@@ -131,10 +133,13 @@ def _open_picture(file: IO[bytes], px: int = 0) -> Image.Image:
 def _as_jpeg(picture: Image.Image, px: int, quality: int) -> bytes:
     from PIL import Image, ImageOps
 
-    upright = ImageOps.exif_transpose(picture)
+    if picture.mode not in ("RGB", "L", "RGBA"):
+        picture = picture.convert("RGBA")
+    picture.thumbnail((px, px))
+    upright = ImageOps.exif_transpose(picture).convert("RGBA")
+    # On a new sheet: what a file says beside its picture, such as a comment, does not come along.
     drawn = Image.new("RGB", upright.size, "white")
-    drawn.paste(upright.convert("RGBA"), mask=upright.convert("RGBA").getchannel("A"))
-    drawn.thumbnail((px, px))
+    drawn.paste(upright, mask=upright.getchannel("A"))
     made = io.BytesIO()
     drawn.save(made, "JPEG", quality=quality, optimize=True)
     return made.getvalue()
