@@ -128,6 +128,7 @@ async function speak(other) {
   try {
     await fill(part);
   } catch {
+    await caches.delete(part.cache); // half of it is none
     return false;
   }
   await (await caches.open(CHOICE)).put("/kept/language", new Response(other));
