@@ -290,3 +290,26 @@ def test_what_was_taken_for_a_form_that_nobody_logged_goes_after_three_days(clea
     assert len(files_of(clean)) == 2
     page.evaluate(days, 4)
     assert [one["sha256"] for one in files_of(clean)] == clean.entries()[0]["enclosed"]
+
+
+def test_where_the_book_has_another_past_its_pictures_are_offered_again(clean: Floor) -> None:
+    page = clean.open("/more")
+    state = page.evaluate("""async () => {
+      const { keep, noteFile, about } = await import("/static/slate/enclosures.js");
+      const { log, settle } = await import("/static/slate/queue.js");
+      const { offerAgain } = await import("/static/slate/again.js");
+      const { getMeta } = await import("/static/slate/db.js");
+      const { sha256 } = await keep(new Blob(["a picture that the book had"], { type: "image/jpeg" }));
+      const values = { text: { raw: "look" } };
+      const note = { kind: "shift_note", kind_version: 1, mark: "", person: "NS", values, enclosed: [sha256] };
+      const { id } = await log(note);
+      await settle([{ id, settled: "entered", book_no: 7, digest: "" }], "b-1");
+      await noteFile(sha256, { state: "had", had_at: new Date().toISOString() });
+      const before = [(await about(sha256)).state, await getMeta("enclosing")];
+      await offerAgain({ devices: {}, book_id: "b-1", has_head: false });
+      for (let n = 0; n < 50 && (await about(sha256)).state === "had"; n++) {
+        await new Promise((done) => setTimeout(done, 100));
+      }
+      return [...before, (await about(sha256)).state, await getMeta("enclosing")];
+    }""")
+    assert state == ["had", False, "waiting", True]
