@@ -26,7 +26,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
     # Imported here so that webapp.trade and webapp.kinds can be used without Flask.
     from flask import Flask
 
-    from webapp import access, desk, floor, isolate, shipping
+    from webapp import access, desk, floor, isolate, readers, shipping
     from webapp.book.opening import open_book
     from webapp.keeping.witnesses import Witnesses
     from webapp.places import STATIC_DIR
@@ -57,6 +57,7 @@ def create_app(data_dir: Path | str, *, testing: bool = False, **config: object)
     app.register_blueprint(shipping.bp)
     app.register_blueprint(floor.bp)
     app.register_blueprint(desk.bp)
+    app.register_blueprint(readers.bp)
     if app.config["DEMO"]:
         from webapp import doors
 

@@ -32,7 +32,8 @@ def unlisted(app):
     return [
         rule.endpoint
         for rule in app.url_map.iter_rules()
-        if not hasattr(app.view_functions[rule.endpoint], "needs_access") and rule.endpoint not in OPEN | OPEN_FLOOR
+        if not {"needs_access", "reads_scope"} & set(vars(app.view_functions[rule.endpoint]))
+        and rule.endpoint not in OPEN | OPEN_FLOOR
     ]
 
 
@@ -82,7 +83,9 @@ def test_everybody_gets_in_where_they_may_and_nowhere_else(app, come_as, who):
             answer = _ask(app, client, who, path, method)
             looked += 1
             assert answer.status_code < 500, (path, method, answer.status_code)
-            if needed:
+            if hasattr(app.view_functions[rule.endpoint], "reads_scope"):
+                assert answer.status_code in (401, 405, 429), f"{path} is read without a key by a {who}"
+            elif needed:
                 _check_guarded(answer, who, path, method, RANK[needed])
             elif who not in CODES and not answer.is_streamed:
                 assert OF_THE_BOOK not in answer.text, f"{path} shows the book to a {who}"

@@ -10,9 +10,10 @@ from hypothesis import HealthCheck, given, settings
 from webapp import create_app
 from webapp.access.tries import Tries
 from webapp.book import intake
-from webapp.book.house import devices, people, registry
+from webapp.book.house import devices, people, reading_keys, registry
 from webapp.floor import api as floor_api
 from webapp.kinds import as_card
+from webapp.readers import guard
 from webapp.trade.marks import make_mark
 
 
@@ -71,6 +72,16 @@ ADDRESSES = [
     ("PUT", "/api/enclosures/{name}"),
     ("GET", "/api/enclosures/{name}/thumb"),
     ("GET", "/api/enclosures/{name}/place"),
+    ("GET", "/api/read/entries"),
+    ("GET", "/api/read/entries.csv"),
+    ("GET", "/api/read/stock"),
+    ("GET", "/api/read/stock.csv"),
+    ("GET", "/api/read/periods"),
+    ("GET", "/api/read/periods/{name}"),
+    ("GET", "/api/read/periods/{name}.csv"),
+    ("GET", "/api/read/trace/{key}"),
+    ("GET", "/api/read/cards"),
+    ("GET", "/api/read/due.ics"),
     ("GET", "/desk/entries.json"),
     ("GET", "/desk/entries.csv"),
     ("GET", "/desk/bottled.csv"),
@@ -88,6 +99,11 @@ PASSWORD = "eight words that nobody else has used yet"
 def test_every_answer_is_as_described(world, monkeypatch, method, path):
     app, cookies = world
     cookie = {"Cookie": cookies["/" + path.split("/")[1]]}
+    if path.startswith("/api/read/"):
+        folder, now = app.config["DATA_DIR"], datetime.now(UTC)
+        key = reading_keys.make_key(folder, "all", reading_keys.SCOPES, 1, "OL", now)
+        cookie = {"Authorization": f"Bearer {key}"}
+        monkeypatch.setattr(guard, "_wrong", Tries(most=10**9, window_s=60))
     # Guessing a phone's code is slowed down; here every guess must be answered.
     monkeypatch.setattr(floor_api, "enrol_tries", Tries(most=10**9, window_s=60))
     schema = schemathesis.openapi.from_wsgi("/api/openapi.json", app)

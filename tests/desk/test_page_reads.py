@@ -83,6 +83,7 @@ PAGES: dict[str, Addresses] = {
     "periods_page": at("/periods"),
     "person_edit": at("/people/new", "/people/Z1"),
     "phones_page": at("/phones"),
+    "readers_page": at("/readers"),
     "plans_page": at("/runs/plans"),
     "proof_page": at("/proof"),
     "queries_page": at("/queries", "/queries?weight=note"),

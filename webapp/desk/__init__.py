@@ -19,6 +19,7 @@ import webapp.desk.house.parties
 import webapp.desk.house.people
 import webapp.desk.house.phones
 import webapp.desk.house.proof
+import webapp.desk.house.readers
 import webapp.desk.house.rules
 import webapp.desk.house.settings
 import webapp.desk.house.you

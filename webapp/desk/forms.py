@@ -13,13 +13,15 @@ from wtforms import (
     PasswordField,
     RadioField,
     SelectField,
+    SelectMultipleField,
     StringField,
     TextAreaField,
 )
 from wtforms.validators import EqualTo, InputRequired, Length, NumberRange, Optional, Regexp, ValidationError
+from wtforms.widgets import CheckboxInput, ListWidget
 
 from webapp.access.forms import PASSWORD_LEAST, UNITS
-from webapp.book.house import parties, registry
+from webapp.book.house import parties, reading_keys, registry
 from webapp.book.house.passkeys import NAME_MOST
 from webapp.book.limits import ALL
 from webapp.kinds.as_form import pairs
@@ -232,6 +234,26 @@ class PhoneForm(FlaskForm):
     name = StringField(
         Later("desk-forms-name_of_the_phone"),
         [InputRequired(Later("desk-forms-name_it_such_as_ph")), Length(max=40)],
+    )
+
+
+class ReadersForm(FlaskForm):
+    """A key for a tool that reads."""
+
+    name = StringField(
+        Later("desk-readers-name"), [InputRequired(Later("desk-readers-name_it")), Length(max=reading_keys.NAME_MOST)],
+    )
+    days = SelectField(
+        Later("desk-readers-good_for"),
+        choices=pairs(
+            (str(days), Later("desk-readers-days", days=days)) for days in (30, 90, 366, reading_keys.DAYS_MOST)
+        ),
+        default="366",
+    )
+    scopes = SelectMultipleField(
+        Later("desk-readers-may_read"), [InputRequired(Later("desk-readers-tick_what"))],
+        choices=pairs((one, Later(f"desk-readers-scope_{one}")) for one in reading_keys.SCOPES),
+        widget=ListWidget(prefix_label=False), option_widget=CheckboxInput(),
     )
 
 

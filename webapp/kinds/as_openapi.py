@@ -34,8 +34,11 @@ def spec(version: str = "1") -> dict[str, object]:
     for kind in webapp.kinds.ALL:
         schemas.schema(f"{as_schema._camel(kind.name)}Values", schema=as_schema.values_schema(kind))
     schemas.security_scheme("device", {"type": "apiKey", "in": "cookie", "name": "cellarslate_device"})
+    schemas.security_scheme("readingKey", {"type": "http", "scheme": "bearer"})
+    schemas.security_scheme("keyInAddress", {"type": "apiKey", "in": "query", "name": "key"})
     schemas.security_scheme("person", {"type": "apiKey", "in": "cookie", "name": "cellarslate"})
     _paths(api)
+    _reading_paths(api)
     _desk_paths(api)
     described = api.to_dict()
     described["components"]["schemas"]["HandIn"]["properties"]["entries"]["items"] = _ref("Entry")
@@ -113,6 +116,61 @@ def _paths(api: APISpec) -> None:
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},
     }})
+
+
+def _reading_paths(api: APISpec) -> None:
+    """Describe what other tools read by a key."""
+    key: list[dict[str, list[str]]] = [{"readingKey": []}]
+    number = {"type": "integer", "minimum": 0, "maximum": 2**53 - 1}
+
+    def query(name: str, schema: dict[str, object], words: str) -> dict[str, object]:
+        return {"name": name, "in": "query", "required": False, "schema": schema, "description": words}
+
+    kind = query("kind", {"type": "string", "enum": [one.name for one in webapp.kinds.ALL]}, "One kind of entry.")
+    period, trace = (
+        [{"name": name, "in": "path", "required": True, "schema": {"type": "string", "pattern": pattern}}]
+        for name, pattern in [("name", "^[0-9]{4}-(0[1-9]|1[0-2]|Q[1-4])$"), ("key", "^[A-Za-z0-9_-]{1,60}$")]
+    )
+    parts: list[tuple[str, str, str, list[dict[str, object]], dict[str, object]]] = [
+        ("entries", "readEntries", "Entries as handed in, the oldest first, from a cursor on.",
+         [query("after", number, "The cursor of the last answer."),
+          query("limit", {"type": "integer", "minimum": 1, "maximum": 1000}, "How many, 100 if left out."), kind],
+         {"entries": {"type": "array", "items": {"allOf": [_ref("Entry")], "type": "object"}}, "cursor": number,
+          "more": {"type": "boolean"}}),
+        ("stock", "readStock", "What stands in which vessel.", [],
+         {"stock": {"type": "array", "items": {"type": "object", "required": ["mark", "pure_alcohol_l"]}}}),
+        ("periods", "readPeriods", "Months and quarters, the newest first.", [],
+         {"periods": {"type": "array", "items": {"type": "object", "required": ["name", "is_closed"]}}}),
+        ("periods/{name}", "readPeriod", "A period, as stated and as now known.", period,
+         {"period": {"type": "object"}}),
+        ("trace/{key}", "readTrace", "A whole trace, both ways.", trace, {"trace": {"type": "object"}}),
+        ("cards", "readCards", "Cards of the vessels that changed since a cursor, without people.",
+         [query("since", number, "The cursor of the last answer.")],
+         {"cards": {"type": "array", "items": {"type": "object"}}, "cursor": number, "more": {"type": "boolean"},
+          "gone": {"type": "array", "items": {"type": "string"}}}),
+    ]
+    about: dict[str, object] = {"marker": {"const": "cellarslate"}, "ok": {"const": True},
+                                "book_id": {"type": "string"}, "server_now": {"type": "string", "format": "date-time"}}
+    for path, name, words, parameters, properties in parts:
+        answer = {"type": "object", "required": [*about, *properties], "properties": about | properties}
+        api.path(f"/api/read/{path}", parameters=parameters, operations={"get": {
+            "operationId": name, "security": key, "summary": words,
+            "responses": {"200": _json(answer, words), **_errors(400, 401, 403, 404, 422, 429)},
+        }})
+    files: list[tuple[str, str, str, list[dict[str, object]], str, list[dict[str, list[str]]]]] = [
+        ("entries.csv", "readEntriesCsv", "Entries of one kind as CSV. Needs `kind`.",
+         [kind, query("since", {"type": "string", "format": "date"}, "Received from this day on.")], "text/csv", key),
+        ("stock.csv", "readStockCsv", "What stands in which vessel, as CSV.", [], "text/csv", key),
+        ("periods/{name}.csv", "readPeriodCsv", "A period as CSV.", period, "text/csv", key),
+        ("due.ics", "readDue", "What is due, as a calendar (RFC 5545).", [], "text/calendar",
+         [*key, {"keyInAddress": []}]),
+    ]
+    for path, name, words, parameters, mimetype, security in files:
+        api.path(f"/api/read/{path}", parameters=parameters, operations={"get": {
+            "operationId": name, "security": security, "summary": words,
+            "responses": {"200": {"description": words, "content": {mimetype: {"schema": {"type": "string"}}}},
+                          **_errors(400, 401, 403, 404, 422, 429)},
+        }})
 
 
 def _enclosure_paths(api: APISpec, device: list[dict[str, list[str]]]) -> None:

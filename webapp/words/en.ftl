@@ -3098,6 +3098,43 @@ desk-person_edit-who_is_to_sign_in = Who is to sign in at the desk is invited af
 desk-person_edit-invite_to_a_new_password = Invite to a new password
 desk-person_edit-invite_to_the_desk = Invite to the desk
 
+## desk-readers
+
+desk-readers-title = Other tools
+desk-readers-about = A spreadsheet, a dashboard or a calendar reads what its key allows, until its day, and changes nothing. How: { $link }.
+desk-readers-name = Name of the tool
+desk-readers-name_it = Name the tool, such as “cellar spreadsheet”.
+desk-readers-good_for = Good for
+desk-readers-days = { PLURAL($days) ->
+    [one] { $days } day
+   *[other] { $days } days
+  }
+desk-readers-may_read = It may read
+desk-readers-tick_what = Tick what it may read.
+desk-readers-scope_entries = entries
+desk-readers-scope_stock = what stands where
+desk-readers-scope_periods = periods
+desk-readers-scope_trace = traces
+desk-readers-scope_cards = cards of the vessels
+desk-readers-scope_calendar = the calendar of what is due
+desk-readers-make = Make a key
+desk-readers-key_for = Key for { $name }
+desk-readers-shown_once = Shown this once. Whoever has it reads the same; keep it where passwords are kept.
+desk-readers-calendar_at = Calendars take this address:
+desk-readers-it_is_kept = It is kept
+desk-readers-none = No tool has a key.
+desk-readers-tool = Tool
+desk-readers-reads = Reads
+desk-readers-until = Until
+desk-readers-used = Last used
+desk-readers-never = never
+desk-readers-over = ended
+desk-readers-end = End
+desk-readers-ended = The key of { $name } opens nothing any more.
+desk-readers-no_such = There is no such key. Perhaps it was ended already.
+desk-readers-calendar_name = { $house }: what is due
+desk-readers-ferment_ends = { $name }: the ferment ends about now
+
 ## desk-phones
 
 desk-phones-let_in = Let { $data } in

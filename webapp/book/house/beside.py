@@ -1,4 +1,5 @@
-"""A small file beside the book for what begins anew at a restore: who is signed in where, and open invitations.
+"""A small file beside the book for what begins anew at a restore: who is signed in where, open invitations,
+and the keys of tools that read.
 
 It has a door of its own, so that a look at the desk never waits for the book's one write door. No backup holds it.
 """
@@ -21,6 +22,10 @@ CREATE TABLE IF NOT EXISTS sessions (
 CREATE TABLE IF NOT EXISTS invitations (
   token_sha256 TEXT PRIMARY KEY, person TEXT NOT NULL, made_by TEXT NOT NULL, until TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS reading_keys (
+  no INTEGER PRIMARY KEY AUTOINCREMENT, key_sha256 TEXT NOT NULL UNIQUE, name TEXT NOT NULL, scopes TEXT NOT NULL,
+  made_by TEXT NOT NULL, made_at TEXT NOT NULL, until TEXT NOT NULL, used_at TEXT NOT NULL
+) STRICT;
 CREATE TABLE IF NOT EXISTS used_challenges (challenge_sha256 TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
 """
 

@@ -40,6 +40,7 @@ SORTS = {
     "not_let_in": "phone not let in",
     "wrong_pin": "wrong PIN on a phone",
     "shut_out": "phone shut out",
+    "reading_key": "key of a tool made or ended",
     "person": "person changed",
     "took_out": "data taken out",
     "backup": "backup written",

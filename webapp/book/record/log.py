@@ -16,6 +16,7 @@ from webapp.words.travel import with_words
 
 FIRST_DIGEST = "0" * 64
 LIST_MOST = 1000
+NUMBER_MOST = 2**53 - 1  # the largest whole number that every JSON reader takes
 LAST = "last_entry"  # the setting that says where the book ends, so that entries cut off are missed
 SALVAGED = "salvaged"  # the setting that names the gaps of a book that was salvaged
 _COLUMNS = (
@@ -139,6 +140,13 @@ def find_entries(
         params.append(weight)
     params.append(max(1, min(limit, LIST_MOST)))
     rows = book.rows(_Selected, f"{_SELECT} WHERE {' AND '.join(where)} ORDER BY e.book_no DESC LIMIT ?", params)
+    return [_dressed(row) for row in rows]
+
+
+def find_after(book: Book, after: int, kind: str | None = None, limit: int = 100) -> list[Logged]:
+    """Return entries of a kind, or of all, with a book number above `after`, the smallest first. At most LIST_MOST."""
+    sql = f"{_SELECT} WHERE e.book_no > ? AND ? IN (e.kind, '') ORDER BY e.book_no LIMIT ?"
+    rows = book.rows(_Selected, sql, (after, kind or "", max(1, min(limit, LIST_MOST))))
     return [_dressed(row) for row in rows]
 
 

@@ -25,6 +25,7 @@ from webapp.book.periods.postings import Postings, load_postings
 from webapp.book.record import log
 from webapp.book.record.rows import Family, Logged, Wanted
 from webapp.book.record.signing import name_of_key
+from webapp.book.record.store import Book
 from webapp.book.record.way import read_way
 from webapp.desk.blueprint import bp, local_time
 from webapp.desk.entries.offer import accounts_beside, find_offers
@@ -34,6 +35,7 @@ from webapp.kinds import as_data, as_form
 from webapp.kinds.as_form import KindForm
 from webapp.kinds.entry import Entry
 from webapp.kinds.read import Read
+from webapp.kinds.spec import Kind
 from webapp.kinds.uncertainty import uncertain_as_read
 from webapp.words.desk import say
 from webapp.words.kindwords import kind_in
@@ -272,20 +274,20 @@ def entries_csv() -> Response:
     kind = webapp.kinds.get(wanted["kind"] or "")
     if kind is None:
         abort(400, say("desk-entry-pick_one_kind_first_each"))
-
-    def csv_lines() -> Iterator[str]:
-        # The byte order mark makes office programs read it as UTF-8.
-        yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
-        for rows in log.walk_pages(book, **wanted):
-            asked = queries.queries_by_entry(book, [row["id"] for row in rows])
-            for row, read in zip(rows, row_reader.read_all_as_folded(book, rows), strict=True):
-                assert read
-                codes = [query["code"] for query in asked.get(row["id"], [])]
-                yield _csv_line(as_data.csv_row(kind, read, {**row, "queries": " ".join(codes)}))
-
-    book = current.book
     name = f"cellarslate-{kind.name}-{datetime.now(UTC):%Y-%m-%d}.csv"
-    return Response(csv_lines(), mimetype="text/csv", headers=_attached(name))
+    return Response(csv_lines(current.book, kind, wanted), mimetype="text/csv", headers=_attached(name))
+
+
+def csv_lines(book: Book, kind: Kind, wanted: Wanted) -> Iterator[str]:
+    """Yield the wanted entries of a kind as lines of CSV, under their heads; a page of them is in memory at a time."""
+    # The byte order mark makes office programs read it as UTF-8.
+    yield "\ufeff" + _csv_line(as_data.csv_heads(kind))
+    for rows in log.walk_pages(book, **wanted):
+        asked = queries.queries_by_entry(book, [row["id"] for row in rows])
+        for row, read in zip(rows, row_reader.read_all_as_folded(book, rows), strict=True):
+            assert read
+            codes = [query["code"] for query in asked.get(row["id"], [])]
+            yield _csv_line(as_data.csv_row(kind, read, {**row, "queries": " ".join(codes)}))
 
 
 def _csv_line(cells: list[str]) -> str:

@@ -171,20 +171,35 @@ def period_close(name: str) -> ResponseReturnValue:
 @needs("floor")
 def period_csv(name: str) -> Response:
     """Send a period as CSV: one row a line, as stated and as now known."""
+    return Response(period_csv_text(name), mimetype="text/csv", headers=_attached(f"{name}.csv"))
+
+
+def period_csv_text(name: str) -> str:
+    """Return a period as CSV; 404 where the book has none of that name."""
     out, period = io.StringIO(), _period(_ledger(), name)
     csv.writer(out).writerows(csv_rows(period, _parts(period)))
-    return Response("\ufeff" + out.getvalue(), mimetype="text/csv", headers=_attached(f"{name}.csv"))
+    return "\ufeff" + out.getvalue()
 
 
 @bp.get("/periods/<name>.json")
 @needs("floor")
 def period_json(name: str) -> Response:
     """Send a period as JSON, with exact microlitres, notices and closes."""
+    text = json.dumps(period_facts(name), ensure_ascii=False, indent=1)
+    return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
+
+
+def period_facts(name: str) -> dict[str, object]:
+    """Return a period as its JSON has it; 404 where the book has none of that name."""
     period = _period(_ledger(), name)
     whole = as_json(period, current.site, warnings(current.book, period, current.house), _parts(period))
-    whole |= {"heads": [one.told() for one in signed]} if (signed := _signed_heads(period)) else {}
-    text = json.dumps(whole, ensure_ascii=False, indent=1)
-    return Response(text + "\n", mimetype="application/json", headers=_attached(f"{name}.json"))
+    return whole | ({"heads": [one.told() for one in signed]} if (signed := _signed_heads(period)) else {})
+
+
+def period_names() -> list[dict[str, object]]:
+    """Return the months and quarters of the book, the newest first: `name`, and whether each `is_closed`."""
+    found = periods.periods_in(_ledger(), periods.accounts_of(current.site))
+    return [{"name": one.name, "is_closed": one.is_closed} for one in found]
 
 
 @bp.get("/periods/<name>.pdf")

@@ -79,7 +79,7 @@ def _list_of(key: str, page: str) -> str:
 
 def _row(one: Due, now: float) -> Row:
     weight = "ask" if one.key in _LATE or _is_late(one) else ""
-    return Row(one.key, _when(one), _words(one), _more(one, now), _href(one), say("desk-due-look"), weight)
+    return Row(one.key, _when(one), sentence_of(one), _more(one, now), _href(one), say("desk-due-look"), weight)
 
 
 def _is_late(one: Due) -> bool:
@@ -94,7 +94,7 @@ def _when(one: Due) -> str:
     return say("desk-due-late", time=clock.long(one.days)) if is_late else say("desk-due-now")
 
 
-def _words(one: Due) -> str:
+def sentence_of(one: Due) -> str:
     """Return what is due of one thing, by the message desk-due-one_<sort>."""
     if one.key == "instrument":
         key = "instrument" if one.days <= 0 else "instrument_late"
