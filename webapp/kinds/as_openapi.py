@@ -159,7 +159,9 @@ def _reading_paths(api: APISpec) -> None:
         }})
     files: list[tuple[str, str, str, list[dict[str, object]], str, list[dict[str, list[str]]]]] = [
         ("entries.csv", "readEntriesCsv", "Entries of one kind as CSV. Needs `kind`.",
-         [kind | {"required": True}, query("since", {"type": "string", "format": "date"}, "Received from this day on.")], "text/csv", key),
+         [kind | {"required": True},
+          query("since", {"type": "string", "format": "date"}, "Received from this day on.")],
+         "text/csv", key),
         ("stock.csv", "readStockCsv", "What stands in which vessel, as CSV.", [], "text/csv", key),
         ("periods/{name}.csv", "readPeriodCsv", "A period as CSV.", period, "text/csv", key),
         ("due.ics", "readDue", "What is due, as a calendar (RFC 5545).", [], "text/calendar",
