@@ -14,6 +14,7 @@ from collections.abc import Callable
 from math import inf
 from typing import Generic, TypeVar
 
+FIRST_PACE_S = 0.001  # of processor time for a unit of weight, before any group was served
 _log = logging.getLogger("cellarslate.book")
 
 
@@ -38,7 +39,7 @@ class Line(Generic[T]):
 
     def __init__(self, most: int, most_s: float = inf) -> None:
         self._most, self._most_s = most, most_s
-        self._pace_s = 0.0  # of processor time for a unit of weight
+        self._pace_s = FIRST_PACE_S
         self._change = threading.Condition()
         self._waiting: deque[T] = deque()
         self._is_somebody_serving = False
@@ -77,7 +78,7 @@ class Line(Generic[T]):
     def _next_group(self) -> list[T]:
         group = [self._waiting.popleft()]
         weight = group[0].weight
-        most = min(self._most, self._most_s / self._pace_s) if self._pace_s else self._most
+        most = min(self._most, self._most_s / self._pace_s)
         while self._waiting and weight + self._waiting[0].weight <= most:
             group.append(self._waiting.popleft())
             weight += group[-1].weight
@@ -94,7 +95,8 @@ class Line(Generic[T]):
         finally:
             with self._change:
                 self._is_somebody_serving = False
-                self._pace_s = (time.thread_time() - begun_s) / max(sum(turn.weight for turn in group), 1)
+                took_s = max(time.thread_time() - begun_s, 1e-6)
+                self._pace_s = took_s / max(sum(turn.weight for turn in group), 1)
                 for turn in group:
                     turn.is_over, turn.is_served = True, is_served
                 self._change.notify_all()
