@@ -40,6 +40,8 @@ CHANGED_QUESTIONS: dict[str, dict[str, str]] = {
         "row_gap": "A figure that each line before had is missed since 0.2.0.",
         "stillage_strong": "Stillage that would be worth another run is asked about since 0.2.0.",
         "fraction_strength": "A fraction of one or two readings is held against them since 0.2.0.",
+        "instrument": "A reading of an instrument that has failed its check asks since 0.2.0; it was a note.",
+        "gauge_earlier": "Of gauges of a tank the one that stands alone is asked about since 0.2.0.",
         "charge_low": "A still charged with less than a fifth of what it holds is asked about since 0.2.0.",
         "dump_planned": "A dump is held against the plan of its tank since 0.2.0.",
         "vat_joins": "A vat is planned in an empty tank, or names what stands there, since 0.2.0.",

@@ -781,6 +781,7 @@ neat_round = { $label } { TYPED($figure) } on { $vessels } vessels running. Is i
 ## Instruments
 
 instrument-failed = { $instrument } failed its check on { $on }. Read it again with another.
+instrument-would = { $instrument } failed its check on { $on }: by it { TYPED($figure) } would be { TYPED($would) }. Read it again with another.
 instrument-out_of_use = { $instrument } is out of use since { $since }. Which instrument was it?
 instrument-due = { $instrument } was due for a check on { ISO_DAY($on) }. Check it.
 unknown_instrument = The book knows no instrument { $instrument }. Add it, or amend the entry.
@@ -1151,6 +1152,7 @@ fill_level = { $litres } in { $cask }, { $share } of what it holds. { $casks ->
    *[other] The { $casks } casks most like it were filled to about { $usual }.
   } Look at the scale and at the unit, and whether it is this cask.
 cask_earlier = { BARE($odd) } { pct } and { BARE($odd_pure) } { of-pure } of { $at } stand alone: { BARE($before) } and { BARE($before_pure) } before, { BARE($now) } and { BARE($now_pure) } now. Look at that entry; this one goes together with all the others.
+gauge_earlier = { BARE($odd) } { pct } of { $at } stand alone: { BARE($before) } before and { BARE($now) } now. Look at that entry; this one goes together with all the others.
 cask_unlike = Strength is { APART($off) } { points } { $side ->
     [below] below
    *[above] above
@@ -2983,7 +2985,8 @@ desk-instrument-readings_in_doubt2 = { $doubtful } { $doubtful ->
     [one] reading
    *[other] readings
   } in doubt
-desk-instrument-out_of_use = out of use
+desk-instrument-would = { $instrument } failed its check on { $on }: by it { TYPED($figure) } would be { TYPED($would) }. Read it again with another.
+instrument-out_of_use = out of use
 desk-instrument-in_use_until = in use until { $until }
 desk-instrument-in_doubt_read_before_the = In doubt: read before the check of { $at }, since its last good one
 desk-instrument-nothing_was_read_with_it = Nothing was read with it in that time.

@@ -40,8 +40,8 @@ class Bench:
         self.seq += 1
         return self.send(
             entry("instrument_check", "", NOW - timedelta(hours=hours), seq=self.seq, instrument="TH-2", against="ice",
-                  expected="0 plain", found=f"{found} plain", correction="0 plain", result=result, in_use=in_use,
-                  **more)
+                  expected="0 plain", found=f"{found} plain", result=result, in_use=in_use,
+                  **{"correction": "0 plain", **more})
         )
 
     def said(self, entry_id: str, code: str) -> list[tuple[str, str]]:
@@ -78,13 +78,24 @@ def test_a_failed_check_lists_what_was_read_since_the_last_good_one(bench: Bench
     assert record.failed and (record.failed.doubtful, record.failed.off) == (2, 0.9)
 
 
-def test_a_reading_after_a_failed_check_is_noted_until_it_is_good_again(bench: Bench) -> None:
+def test_a_reading_after_a_failed_check_is_asked_about_until_it_is_good_again(bench: Bench) -> None:
+    """It showed 0.9 too much of ice, so what it shows as 15.0 is offered as 14.1."""
     bench.check(60, "0.9", "failed")
-    noted = bench.read(50)
+    asked = bench.read(50)
     bench.check(40, "0.0", "good")
-    assert [weight for weight, _ in bench.said(noted, "instrument")] == ["note"]
-    assert "failed its check on 22 September 2025" in bench.said(noted, "instrument")[0][1]
+    (weight, words), *more = bench.said(asked, "instrument")
+    assert (weight, more) == ("ask", [])
+    assert words == (
+        "TH-2 failed its check on 22 September 2025: by it 15.0 °C would be 14.1 °C. Read it again with another."
+    )
+    (query,) = [one for one in for_entry(bench.book, asked) if one["code"] == "instrument"]
+    assert [(one["field"], one["raw"], one["unit"]) for one in query["suggestions"]] == [("temp", "14.1", "degC")]
     assert bench.said(bench.read(30), "instrument") == []
+
+
+def test_a_failed_instrument_that_is_put_right_is_noted(bench: Bench) -> None:
+    bench.check(60, "0.9", "failed", correction="-0.9 plain")
+    assert [weight for weight, _ in bench.said(bench.read(50), "instrument")] == ["note"]
 
 
 def test_a_late_reading_joins_the_list_and_a_struck_one_leaves_it(bench: Bench) -> None:

@@ -265,3 +265,33 @@ def test_a_move_goes_where_those_before_it_went():
     query = next(one for one in elsewhere if one.code == "account_habit")
     assert [one.raw for one in query.suggestions] == ["storage"]
     assert "account_same" in codes(emptied_before(0, to_account="production"))
+
+
+def gauged_three_times(*strengths: str, last: str = "gauge", **more: str) -> list:
+    """Ask about the last of some gauges of T1, a day apart; between them nothing was moved."""
+    book = Ledger()
+    for day, strength in enumerate(strengths, 10):
+        kind = last if day == 9 + len(strengths) else "gauge"
+        given = {"volume": "400", "strength": strength, "temp": "20"} | (more if kind == last else {})
+        asked = book.enter(kind, "T1", f"2026-08-{day} 08:00", **given)
+    return asked
+
+
+def test_of_three_gauges_of_a_tank_the_one_that_stands_alone_is_asked_about():
+    query = only(gauged_three_times("61.3", "36.1", "61.2"), "gauge_earlier")
+    assert query.words == (
+        "36.1 % of 08:00 the day before stand alone: 61.3 before and 61.2 now. Look at that entry; this one goes "
+        "together with all the others."
+    )
+    assert "held_strength" in codes(gauged_three_times("61.3", "61.3", "36.1"))  # this one is it
+    assert "held_strength" in codes(gauged_three_times("61.3", "36.1", "52.0"))  # none goes with another
+    assert "gauge_earlier" not in codes(gauged_three_times("61.3", "36.1"))
+
+
+def test_what_is_taken_out_of_a_tank_tells_which_of_its_gauges_was_odd():
+    book = Ledger()
+    for day, strength in (("10", "61.3"), ("11", "36.1")):
+        book.enter("gauge", "T1", f"2026-08-{day} 08:00", volume="400", strength=strength, temp="20")
+    asked = book.enter("cask_fill", "C4", "2026-08-12 09:00", from_vessel="T1", lot="L-1", tare="46.3", gross="220",
+                       temp="20", strength="61.2", use="used", soaked="yes", place="CELL-A1")
+    assert "gauge_earlier" in codes(asked) and "source_strength" not in codes(asked)

@@ -186,7 +186,7 @@ BESIDE = frozenset((
     "fraction_uncut", "remnant_off", "water_off", "glass_habit", "unit_odd", "flow_jump", "distilled_off", "lab_off",
     "dose_off", "tare_share", "sugar_unlike", "row_gap", "plates_moved", "strength_row", "charge_low", "charge_unlike",
     "feints_part", "move_part", "target_moved", "target_planned", "label_planned", "vat_sum", "ferment_row",
-    "cut_planned", "lab_far", "stillage_strong",
+    "cut_planned", "lab_far", "stillage_strong", "instrument",
 ))
 # Asked of every kind: of the instruments that an entry names, of emptied vessels, of units and counts, of who logged
 # it and how it came.

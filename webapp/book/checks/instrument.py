@@ -6,12 +6,18 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, limit
 from webapp.book.before.view import Query
-from webapp.book.checks.words import figure_text, local_text, local_time
-from webapp.kinds.expected import Expected
+from webapp.book.checks.words import figure_text, local_text, local_time, typed
+from webapp.kinds.corrections import put_right
+from webapp.kinds.entry import Correction
+from webapp.kinds.expected import Box, Expected, Suggestion
 from webapp.kinds.key import instrument_key
 from webapp.kinds.message import Day, Figure, Message, Param, message
 from webapp.kinds.read import Read
+from webapp.kinds.slips import show_number
+from webapp.kinds.spec import Field
 from webapp.kinds.view import View
+from webapp.trade import units
+from webapp.trade.errors import NotANumber, OutOfDomain
 
 LIMITS = declare(
     Limit("check_left", 0.3, "", "A good check may leave this of an instrument uncorrected, in its own unit"),
@@ -27,9 +33,45 @@ def instrument(read: Read, view: View) -> Iterable[Query]:
         if not name or name in named or spec.name not in read.values:
             continue
         named.add(name)
-        doubt = _doubt(name, read, view)
-        if doubt:
+        if failed := _failed(name, spec, read, view):
+            yield failed
+        elif doubt := _doubt(name, read, view):
             yield Query("instrument", "note", spec.name, doubt)
+
+
+def _failed(name: str, spec: Field, read: Read, view: View) -> Query | None:
+    """Return the question to a reading of an instrument that has failed its check, with what it would have been."""
+    state = view.get(instrument_key(name))
+    if not state or not state["failed_at"]:
+        return None
+    last, row, on = state["checks"][-1], view.instrument(name), _day(state["failed_at"], read)
+    if last["correction"]:
+        return None  # it is put right by what that check found
+    boxes = []
+    if last["found"] is not None and last["expected"] is not None and last["found"] != last["expected"]:
+        off = last["found"] - last["expected"]
+        drift: Correction = {"unit": (row["unit"] or "") if row else "", "table": [], "offset": -off}
+        boxes = [box for one in read.kind.fields if (box := _would_be(one, name, drift, read))]
+    if not boxes:
+        return Query("instrument", "ask", spec.name, message("instrument-failed", instrument=name, on=on))
+    first, *also = boxes
+    said = message("instrument-would", instrument=name, on=on, figure=typed(read, first.field),
+                   would=Figure(first.raw, first.unit))
+    return Query("instrument", "ask", first.field, said,
+                 suggestions=(Suggestion(first.field, first.raw, first.unit, None, tuple(also)),))
+
+
+def _would_be(spec: Field, name: str, drift: Correction, read: Read) -> Box | None:
+    """Return the box of a field as it would read with that drift taken off; None where another instrument read it."""
+    raw = read.raw(spec.name)
+    if spec.sort != "number" or spec.name not in read.values or str(raw.get("instrument") or "").strip() != name:
+        return None
+    unit = str(raw.get("unit") or spec.units[0])
+    try:
+        right = put_right(units.parse_number(raw["raw"]), unit, spec.units[0], drift)
+    except (NotANumber, OutOfDomain, KeyError):
+        return None
+    return Box(spec.name, show_number(right, spec.decimals), unit)
 
 
 def _doubt(name: str, read: Read, view: View) -> Message | None:
@@ -37,7 +79,7 @@ def _doubt(name: str, read: Read, view: View) -> Message | None:
     row = view.instrument(name)
     last = state["checks"][-1] if state and state["checks"] else None
     if state and state["failed_at"]:
-        return message("instrument-failed", instrument=name, on=_day(state["failed_at"], read))
+        return message("instrument-failed", instrument=name, on=_day(state["failed_at"], read))  # it is put right
     if last and last["in_use"] == "no":
         return message("instrument-out_of_use", instrument=name, since=_day(last["at"], read))
     due = last["until"] if last and last["in_use"] == "until" else row.get("due_on") if row else None

@@ -10,6 +10,7 @@ from webapp.book.checks.blend import reduce_target
 from webapp.book.checks.cask import past_of, usual_drift
 from webapp.book.checks.instruments import apart
 from webapp.book.checks.moves import vessel_name
+from webapp.book.checks.strength import gauge_earlier
 from webapp.book.checks.words import DAY_S, figure, strength_field
 from webapp.kinds.expected import Expected
 from webapp.kinds.message import message
@@ -41,6 +42,9 @@ def source_strength(read: Read, view: View) -> Iterable[Query]:
             most = max(most, usual_drift(past[-1], view))
         off = abs(now - booked)
         if off <= most + 1e-9 or ("true_strength" in read.figures and off <= apart(read, view, "true_strength")):
+            continue
+        if odd := list(gauge_earlier(read, view, mark, now)):
+            yield from odd if "held_strength" not in read.kind.checks else ()
             continue
         said = message(
             "source_strength", now=figure(now, 1, "pct_vol"), held=figure(booked, 1, "pct_vol"),

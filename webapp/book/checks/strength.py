@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from webapp.book.before.limits import Limit, declare, is_grain, limit
 from webapp.book.before.view import Query, seconds_between
-from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, strength_field, typed
+from webapp.book.checks.words import DAY_S, YEAR_DAYS, figure, strength_field, typed, when
 from webapp.kinds.expected import Expected
 from webapp.kinds.key import run_key
 from webapp.kinds.message import Param, message
@@ -33,6 +33,7 @@ LIMITS = declare(
     Limit("held_off_pct", 2.0, "% vol", "Strength may differ from what the book has in the vessel by"),
 )
 
+GAUGES = ("gauge", "distilled_gauge", "bottling_gauge")
 OFF_THE_STILL = ("run_reading", "cut", "run_end", "fraction_gauge")
 
 
@@ -86,12 +87,35 @@ def held_strength(read: Read, view: View) -> Iterable[Query]:
     booked, most = held["strength_pct"], limit("held_off_pct", view) + limit("drift_pct_year", view) * years
     if abs(now - booked) <= most + 1e-9:
         return
+    if odd := list(gauge_earlier(read, view, read.mark, now)):
+        yield from odd
+        return
     at = strength_field(read)
     said = message(
         "held_strength", now=figure(now, 1, "pct_vol"), held=figure(booked, 1, "pct_vol"),
         off=figure(abs(now - booked), 1, "pct_vol"), side="below" if now < booked else "above",
     )
     yield Query("held_strength", "ask", at, said, (Expected("true_strength", booked - most, booked + most, booked),))
+
+
+def gauge_earlier(read: Read, view: View, mark: str, now: float) -> Iterable[Query]:
+    """The last gauge of a tank stands alone: the one before it and this strength go together. That one is asked about.
+
+    now: the strength of this entry. [% vol] Nothing that is taken out changes a strength; what goes in would not bring
+    it back to what it was.
+    """
+    held = view.state(mark)["holds"] or NO_FILL
+    lines = sorted((line for kind in GAUGES for line in view.recent(mark, kind) if line["at"] >= held["since"]),
+                   key=lambda line: line["at"])[-2:]
+    read_pct = [line["figures"].get("true_strength") for line in lines]
+    if len(lines) < 2 or any(pct is None for pct in read_pct):
+        return
+    before, odd = (pct or 0.0 for pct in read_pct)
+    most = limit("held_off_pct", view)
+    if abs(now - before) <= most / 2 and min(abs(odd - before), abs(odd - now)) > most:
+        said = message("gauge_earlier", odd=figure(odd, 1, "pct_vol"), at=when(lines[1]["at"], read, view),
+                       before=figure(before, 1, "pct_vol"), now=figure(now, 1, "pct_vol"))
+        yield Query("gauge_earlier", "ask", "", said)
 
 
 def glass_scale(read: Read, view: View) -> Iterable[Query]:
