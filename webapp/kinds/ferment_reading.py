@@ -44,7 +44,7 @@ KIND = Kind(
     ),
     checks=("time_order", "clock", "late", "twice", "ferment_gravity_rose", "ferment_stuck", "ferment_ended",
             "ferment_heat", "ferment_temp_sense", "glass_scale", "vessel_empty", "too_neat", "neat_round",
-            "ferment_jump", "row_gap", "moved_twice"),
+            "ferment_jump", "row_gap"),
     effect=fruit.ferment_reading,
     summary="{gravity} at {temp}",
     curve=("gravity", "temp"),

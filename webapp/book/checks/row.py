@@ -35,23 +35,26 @@ INSTEAD = (
     frozenset(("water", "water_volume")), frozenset(("cases", "bottles")),
 )
 OF_RUN = ("vapour_temp", "flow", "temp")
+OF_READING = (*OF_RUN, "plates", "cooling_temp")
 SHORTEST_H, LONGEST_H = 0.08, 1.5  # between readings of which a row is made
 
 
 def row_gap(read: Read, view: View) -> Iterable[Query]:
     """A figure that each line before had, and this one has not: forgotten, or not read this time."""
-    least = round(limit("row_lines", view))
     if read.kind.run:
         run = view.run_on(read.mark)
-        yield from _gap_in_run(read, run, least) if run else ()
+        if run and run["readings"]:
+            yield from _gap_in_run(read, run, view)
         return
     lines = view.recent(read.mark, read.kind.name)[-LOOKED_BACK:] if read.mark else ()
-    if len(lines) < least:
+    if not lines:
         return
-    last = lines[-1]["values"]
+    last, values = lines[-1]["values"], read.values
     for spec, others in _missed(read.kind.name):
-        if spec.name not in last or spec.name in read.values or read.raw(spec.name).get("raw"):
+        if spec.name not in last or spec.name in values or read.raw(spec.name).get("raw"):
             continue
+        if len(lines) < limit("row_lines", view):
+            return
         if all(spec.name in line["values"] for line in lines) and not others & read.values.keys():
             yield _gap(read, spec, len(lines))
 
@@ -64,15 +67,18 @@ def _missed(kind_name: str) -> tuple[tuple[Field, frozenset[str]], ...]:
     return tuple((spec, next((one for one in INSTEAD if spec.name in one), frozenset())) for spec in specs)
 
 
-def _gap_in_run(read: Read, run: Run, least: int) -> Iterable[Query]:
-    lines = run["readings"]
+def _gap_in_run(read: Read, run: Run, view: View) -> Iterable[Query]:
+    lines, names = run["readings"], OF_RUN if read.kind.name != "run_reading" else OF_READING
+    last = lines[-1] if "event" not in lines[-1] else {**lines[-2:][0], **lines[-1]}
+    if "true_strength" in read.figures and not any(name in last and name not in read.values for name in names):
+        return  # so it is nearly always
+    least = round(limit("row_lines", view))
     if len(lines) < least:
         return
     if "true_strength" not in read.figures:
         if any(spec.name in read.values for spec in read.kind.fields if spec.units):  # else it is no reading
             yield from _strength_gap(read, lines)
         return
-    names = OF_RUN if read.kind.name != "run_reading" else (*OF_RUN, "plates", "cooling_temp")
     for name in names:
         if name in read.values or (name not in lines[-1] and name in OF_RUN) or read.raw(name).get("raw"):
             continue
