@@ -13,13 +13,17 @@ from webapp.book.asked import asked_by
 from webapp.book.checks import CHECKS
 
 BLIND = (
-    "What cannot be seen, and why: figures that nothing else in the book speaks of (yeast, rinse water, scores, "
-    "plates, the temperature of fruit); a load of fruit, which may be large or small; a figure off by less than "
-    "instruments and hands are; a reading left out of a row, which might not have been taken; the clock time of a "
-    "single entry; and a slip in the first of two figures that must agree, until the second comes: what is taken "
-    "into the book as opening stock, the first load of a fermenter, a fill. A step that nobody wrote is seen when its "
-    "vessel is gauged, a serial among serials not at all while it stands once. A figure that is left out is asked for; "
-    "which it was nobody can offer, nor what was meant where a whole line was copied."
+    "What cannot be seen, and why: figures that nothing else in the book speaks of (rinse water, scores, rot, how many "
+    "samples, the temperature of fruit, of a cask, and of spirit that is typed as corrected); a load of fruit, which "
+    "may be large or small, with its tare, its sugar and its kind, until the ferment is closed; a figure off by less "
+    "than instruments and hands are; the clock time of a single entry; and a slip in the first of two figures that "
+    "must agree, until the second comes: what is taken into the book as opening stock, the first load of a fermenter, "
+    "a fill, the first tank or account that a spirit goes to. A step that nobody wrote is seen at once where the next "
+    "one needs it (a ferment closed, water measured, a tank gauged for bottling, parts of a run in the order of the "
+    "house), else when its vessel is gauged: a cask never taken in, a fill, a top-up; a cut is missed by the one after "
+    "it, the end of a run by its tails. A vessel of the same sort and size that holds nearly the same is that vessel "
+    "as far as figures go. A figure that is left out is asked for; which it was nobody can offer, nor what was meant "
+    "where a whole line was copied."
 )
 WORTH_L = 1.0
 LEAST_CASES = 5  # fewer say nothing
