@@ -2985,8 +2985,7 @@ desk-instrument-readings_in_doubt2 = { $doubtful } { $doubtful ->
     [one] reading
    *[other] readings
   } in doubt
-desk-instrument-would = { $instrument } failed its check on { $on }: by it { TYPED($figure) } would be { TYPED($would) }. Read it again with another.
-instrument-out_of_use = out of use
+desk-instrument-out_of_use = out of use
 desk-instrument-in_use_until = in use until { $until }
 desk-instrument-in_doubt_read_before_the = In doubt: read before the check of { $at }, since its last good one
 desk-instrument-nothing_was_read_with_it = Nothing was read with it in that time.
