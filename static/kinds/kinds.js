@@ -31,6 +31,8 @@ let declared = /** @type {{plain: any, kinds: any[]}} */ ({ plain: {}, kinds: []
 const whole = new Map();
 /** The words that every page needs, whose numbers and dates go with them, and what the kinds are called. @type {{locale: string, said: Record<string, string>, kinds?: any[][], languages?: Record<string, string>} | null} */
 let words = null;
+/** Its title, the short one, its line; the words of its fields, rules and figures. */
+const WORDS_OF_KIND = 6;
 /** @type {Promise<void> | null} */
 let wording = null;
 /** @type {Promise<void> | null} */
@@ -58,6 +60,18 @@ export function kindNamed(name) {
 
 /** Every kind, in the registry's order; `loadKinds` first. @returns {Kind[]} */
 export const allKinds = () => declared.kinds.map(({ name }) => /** @type {Kind} */ (kindNamed(name)));
+
+/** Whether all words of a kind are on this phone: those of the later forms come with the jobs. @param {string} name */
+export const isInWords = (name) => (words?.kinds?.[declared.kinds.findIndex((kind) => kind.name === name)]?.length ?? WORDS_OF_KIND) >= WORDS_OF_KIND;
+
+/** Take the words of the later forms: of fields, rules and figures. @param {Record<string, any[]>} later by kind; `loadKinds` first */
+export function takeKindWords(later) {
+  for (const [name, parts] of Object.entries(later)) {
+    const said = words?.kinds?.[declared.kinds.findIndex((kind) => kind.name === name)];
+    if (said && said.length < WORDS_OF_KIND) said.push(...parts);
+    whole.delete(name);
+  }
+}
 
 /** The language of the page: a phone loads only its own. */
 export const language = () => (globalThis.document?.documentElement.lang || "en").split("-")[0].toLowerCase();
@@ -103,6 +117,7 @@ function wholeKind(short, plain) {
 function inWords(kind, said) {
   if (!said) return kind;
   const [title, short, summary, fields, rules, figures] = said;
+  if (!fields) return { ...kind, title, short, summary };
   return {
     ...kind, title, short, summary, fields: kind.fields.map((field, at) => inWordsOfField(field, fields[at])),
     rules: kind.rules.map((rule, at) => ({ ...rule, words: rules[at] })), figures: kind.figures.map((figure, at) => ({ ...figure, label: figures[at] })),

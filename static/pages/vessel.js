@@ -55,7 +55,7 @@ async function show() {
   const card = wrong ? null : await readCard(mark);
   if (!card) return render(await strange(mark, wrong), body);
   if (isScannedHere() && scannedPath(card) !== vesselPath(mark)) return location.replace(scannedPath(card));
-  const [byName, fresh] = await Promise.all([kindsByName(), freshAt()]);
+  const [byName, fresh] = await Promise.all([kindsByName(Object.keys(card?.last ?? {})), freshAt()]);
   const [first, second] = card.run ? [runTitle(card.run), t("floor-since", { started_at: formatTime(card.run.started_at), started_at_2: formatDuration((Date.now() - Date.parse(card.run.started_at)) / 1000) })] : holdsOf(card);
   setHead({ mark: card.name || card.mark, first, second: [card.place, second].filter(Boolean).join(" · "), back: "/" });
   const kind = readHere(card, byName);

@@ -29,6 +29,7 @@ OVERLAY = """async ([card, waiting]) => {
   const { loadTable1 } = await import("/static/trade/datafiles.js");
   const { withWaiting } = await import("/static/slate/overlay.js");
   await loadKinds();
+  await (await import("/static/words/catalogue.js")).loadLater();
   await loadTable1();
   const { run, past_runs } = withWaiting(card, waiting);
   return { run, past_runs };

@@ -31,6 +31,7 @@ READ_ALL = """async cases => {
   const { sentence } = await import("/static/words/say.js");
   const { loadTable1 } = await import("/static/trade/datafiles.js");
   await loadKinds();
+  await (await import("/static/words/catalogue.js")).loadLater();
   await loadTable1();
   return cases.map(([entry, context]) => {
     const read = readEntry(kindNamed(entry.kind), entry, context);

@@ -29,6 +29,7 @@ FOLLOW_ALL = """async ([cases, house]) => {
   const { uncertainFigures } = await import("/static/kinds/uncertainty.js");
   const { loadLater } = await import("/static/trade/datafiles.js");
   await loadKinds();
+  await (await import("/static/words/catalogue.js")).loadLater();
   await Promise.all(["table1", "instruments"].map(loadLater));
   const follow = ([entry, context]) => uncertainFigures(readEntry(kindNamed(entry.kind), entry, context), 1000, house);
   return cases.map(follow);

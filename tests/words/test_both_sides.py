@@ -33,6 +33,7 @@ SAY_ALL = """async messages => {
   const { loadQuestions } = await import("/static/words/catalogue.js");
   const { sentence } = await import("/static/words/say.js");
   await loadKinds();
+  await (await import("/static/words/catalogue.js")).loadLater();
   await loadQuestions();
   return messages.map(sentence);
 }"""

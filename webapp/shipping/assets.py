@@ -22,7 +22,7 @@ from webapp.trade.marks import make_mark
 from webapp.words.catalogue import ENGLISH
 from webapp.words.desk import say
 from webapp.words.language import html_lang, offered, reading
-from webapp.words.phone import later_words, starting_words
+from webapp.words.phone import LATER_KINDS, later_words, starting_words
 
 Asset = tuple[str, str]  # (address, SHA-256 in hex)
 
@@ -37,17 +37,8 @@ _LATER_DATA = {"table1.json": "jobs", "instruments.json": "jobs"}
 # the book, which come with words of their own until then.
 WORDS, LATER_WORDS = "words", "talk"
 MANIFEST = "/manifest.webmanifest"
-# Forms that nobody needs in the first minute: of bottling, goods and accounts, of casks and blending, of what is looked
-# into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment
-# and a run need from fruit to feints comes first.
-_LATER_SHELLS = frozenset(
-    f"/shell/log/{kind}"
-    for kind in ("account_move", "best_run", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge",
-                 "cask_fill", "cask_move", "cask_regauge", "chill_filter", "cleaning", "cut_plan", "destruction",
-                 "dispatch", "distilled_gauge", "dump", "goods_receipt", "instrument_check", "lab_certificate", "loss",
-                 "opening", "opening_goods", "receipt", "reduce", "sample", "stock_count",
-                 "tasting_answer", "tasting_note", "top_up")
-)
+# Their words come later too.
+_LATER_SHELLS = frozenset(f"/shell/log/{kind}" for kind in LATER_KINDS)
 # The job that works with it carries its figures (static/trade/still/vle_data.js), so the start need not.
 _CARRIED_DATA = ("vle.json",)
 # Fetched right after the rest, into caches of their own: the reader of labels, wanted at the first scan; the drawer of

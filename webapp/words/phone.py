@@ -13,19 +13,33 @@ from webapp.words.catalogue import ENGLISH, LOCALES, messages_in, phone_parts, s
 from webapp.words.kindwords import kind_in
 from webapp.words.language import offered
 
+# Forms that nobody needs in the first minute: of bottling, goods and accounts, of casks and blending, of what is looked
+# into apart from the work (samples, tastings, instruments, plans), and the long one of a certificate. What a ferment
+# and a run need from fruit to feints comes first.
+LATER_KINDS = (
+    "account_move", "best_run", "bottle_check", "bottled_count", "bottling_close", "bottling_gauge", "cask_fill",
+    "cask_move", "cask_regauge", "chill_filter", "cleaning", "cut_plan", "destruction", "dispatch", "distilled_gauge",
+    "dump", "goods_receipt", "instrument_check", "lab_certificate", "loss", "opening", "opening_goods", "receipt",
+    "reduce", "sample", "stock_count", "tasting_answer", "tasting_note", "top_up",
+)
 # Of a field: its label; with its choices and what to do in danger, where it has any.
 _FieldWords = str | tuple[str, list[str], list[str]]
 
 
 def starting_words(language: str) -> dict[str, object]:
-    """Return what every page of a phone says in a language, with the words of the kinds in the order of the kinds."""
-    kinds = [_kind_words(kind_in(kind, language)) for kind in webapp.kinds.ALL]
+    """Return what every page of a phone says in a language, with the words of the kinds in the order of the kinds.
+
+    Of LATER_KINDS there are the title, the short one and the line alone.
+    """
+    told = [kind_in(kind, language) for kind in webapp.kinds.ALL]
+    kinds = [[*_heads(kind), *(() if kind.name in LATER_KINDS else _parts(kind))] for kind in told]
     return {"locale": LOCALES[language], "languages": offered(), "said": _said(language)[0], "kinds": kinds}
 
 
 def later_words(language: str) -> dict[str, object]:
-    """Return what the jobs and the questions of the book say in a language."""
-    return {"said": _said(language)[1]}
+    """Return what the jobs and the questions of the book say in a language, and the words of LATER_KINDS by kind."""
+    later = [kind for kind in webapp.kinds.ALL if kind.name in LATER_KINDS]
+    return {"said": _said(language)[1], "kinds": {kind.name: _parts(kind_in(kind, language)) for kind in later}}
 
 
 @cache
@@ -36,11 +50,16 @@ def _said(language: str) -> tuple[dict[str, str], dict[str, str]]:
     return said[0], said[1]
 
 
-def _kind_words(kind: Kind) -> list[object]:
-    return [
-        kind.title, kind.short or kind.title, kind.summary, [_field_words(spec) for spec in kind.fields],
-        [rule.words for rule in kind.rules], [figure.label for figure in kind.figures],
-    ]
+def _heads(kind: Kind) -> tuple[str, str, str]:
+    return kind.title, kind.short or kind.title, kind.summary
+
+
+def _parts(kind: Kind) -> tuple[list[_FieldWords], list[str], list[str]]:
+    """Return the words of a kind's fields, rules and figures."""
+    return (
+        [_field_words(spec) for spec in kind.fields], [rule.words for rule in kind.rules],
+        [figure.label for figure in kind.figures],
+    )
 
 
 def _field_words(spec: Field) -> _FieldWords:

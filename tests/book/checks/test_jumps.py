@@ -28,6 +28,7 @@ ON_PHONE = """async ({ cases, kinds }) => {
   const { loadKinds } = await import("/static/kinds/kinds.js");
   await initTrade(async (name) => (await fetch(`/data/${name}`)).json());
   await loadKinds();
+  await (await import("/static/words/catalogue.js")).loadLater();
   const now = Date.now();
   return cases.map((one) => {
     const kind = kinds[one.kind];
