@@ -87,7 +87,10 @@ def test_no_list_walks_the_whole_book(busy: Book, read: Any) -> None:
     assert asked
     for sql in asked:
         plan = [row["detail"] for row in busy.query(f"EXPLAIN QUERY PLAN {sql}")]
-        assert not any(walks(step, sql) for step in plan), (sql, plan)
+        # What a part of the statement has made is as long as that part, whose own steps stand in the plan as well.
+        made = {step.split()[1] for step in plan if step.startswith(("CO-ROUTINE", "MATERIALIZE"))}
+        own = [step for step in plan if not (step.startswith("SCAN") and step.split()[1] in made)]
+        assert not any(walks(step, sql) for step in own), (sql, plan)
 
 
 def walks(step: str, sql: str) -> bool:

@@ -77,7 +77,8 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
     strip: tuple[str, ...] = ()
     if item.standoff:
         small = (", ".join(small),) if small else ()
-        strip = _wrap(STANDOFF_WORDS, FONT_BOLD, STRIP_PT, layout.label_width_mm - layout.hole_band_mm - 2 * EDGE_MM)
+        room_mm = layout.label_width_mm - layout.hole_band_mm - 2 * EDGE_MM
+        strip = _wrap(str(STANDOFF_WORDS), FONT_BOLD, STRIP_PT, room_mm)
     # The name is the first thing to give way on a small stand-off label; the mark and the caution never do.
     for lines in (small, ()) if strip else (small,):
         plans = _plans(mark, lines, strip, item.curved, layout, host)

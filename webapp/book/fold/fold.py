@@ -95,6 +95,8 @@ def _begin_anew(book: Book) -> int:
     for entry_id, kind, typed_at, person, skew_s, body in conn.execute(_TIED):
         row: NotedRow = {"id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s}
         families.note_family(book, row, json.loads(body))
+    for (body,) in conn.execute("SELECT body FROM entries WHERE body ->> 'enclosed' IS NOT NULL").fetchall():
+        note_enclosed(book, json.loads(body))
     places = ((place,) for place, _ in families.walk_places(book))
     conn.executemany("INSERT OR IGNORE INTO unjudged VALUES (?)", places)
     return int(conn.execute("SELECT count(*) FROM unjudged").fetchone()[0])
