@@ -31,6 +31,8 @@ let declared = /** @type {{plain: any, kinds: any[]}} */ ({ plain: {}, kinds: []
 const whole = new Map();
 /** The words that every page needs, whose numbers and dates go with them, and what the kinds are called. @type {{locale: string, said: Record<string, string>, kinds?: any[][], languages?: Record<string, string>} | null} */
 let words = null;
+/** The words of the later forms, by kind, once they are here. @type {Record<string, any[]> | null} */
+let laterWords = null;
 /** Its title, the short one, its line; the words of its fields, rules and figures. */
 const WORDS_OF_KIND = 6;
 /** @type {Promise<void> | null} */
@@ -51,9 +53,10 @@ export function loadKinds() {
 export function kindNamed(name) {
   const known = whole.get(name);
   if (known) return known;
-  const at = declared.kinds.findIndex((kind) => kind.name === name);
-  if (at < 0) return undefined;
-  const kind = inWords(wholeKind(declared.kinds[at], declared.plain), words?.kinds?.[at]); // a form asks for one kind of many: the others need not be put together
+  const short = declared.kinds.find((kind) => kind.name === name);
+  if (!short) return undefined;
+  const said = wordsOf(name);
+  const kind = inWords(wholeKind(short, declared.plain), said && [...said, ...(laterWords?.[name] ?? [])]); // a form asks for one kind of many: the others need not be put together
   whole.set(name, kind);
   return kind;
 }
@@ -62,16 +65,16 @@ export function kindNamed(name) {
 export const allKinds = () => declared.kinds.map(({ name }) => /** @type {Kind} */ (kindNamed(name)));
 
 /** Whether all words of a kind are on this phone: those of the later forms come with the jobs. @param {string} name */
-export const isInWords = (name) => (words?.kinds?.[declared.kinds.findIndex((kind) => kind.name === name)]?.length ?? WORDS_OF_KIND) >= WORDS_OF_KIND;
+export const isInWords = (name) => laterWords !== null || (wordsOf(name)?.length ?? WORDS_OF_KIND) >= WORDS_OF_KIND;
 
-/** Take the words of the later forms: of fields, rules and figures. @param {Record<string, any[]>} later by kind; `loadKinds` first */
+/** Take the words of the later forms: of fields, rules and figures. @param {Record<string, any[]>} later by kind */
 export function takeKindWords(later) {
-  for (const [name, parts] of Object.entries(later)) {
-    const said = words?.kinds?.[declared.kinds.findIndex((kind) => kind.name === name)];
-    if (said && said.length < WORDS_OF_KIND) said.push(...parts);
-    whole.delete(name);
-  }
+  laterWords = later;
+  whole.clear();
 }
+
+/** @param {string} name @returns {any[] | undefined} undefined where the words of no kind are known */
+const wordsOf = (name) => words?.kinds?.[declared.kinds.findIndex((kind) => kind.name === name)];
 
 /** The language of the page: a phone loads only its own. */
 export const language = () => (globalThis.document?.documentElement.lang || "en").split("-")[0].toLowerCase();

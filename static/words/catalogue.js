@@ -1,7 +1,7 @@
 // @ts-check
 /** The catalogue of the phone's language: what every page needs, and what comes after it: the jobs and the questions of the book. */
 import { FluentBundle, FluentResource } from "../vendor/fluent/fluent.min.js";
-import { fetchWords, language, loadKinds, startingWords, takeKindWords } from "../kinds/kinds.js";
+import { fetchWords, language, startingWords, takeKindWords } from "../kinds/kinds.js";
 import { FUNCTIONS } from "./values.js";
 
 /** @typedef {{bundle: any, locale: string, said: Record<string, string>}} Catalogue */
@@ -55,7 +55,7 @@ export function loadQuestions() {
 
 /** Load the words of the jobs and of the book's questions; fails where they are not on this phone yet. @returns {Promise<void>} */
 export function loadLater() {
-  loading ??= Promise.all([fetchWords(`${language()}-later`), loadKinds()]).then(([{ said, kinds }]) => {
+  loading ??= fetchWords(`${language()}-later`).then(({ said, kinds }) => {
     Object.assign(catalogue().said, said);
     takeKindWords(kinds);
   }).catch((error) => {
