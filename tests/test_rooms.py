@@ -51,7 +51,7 @@ MAY = {
     "doctor": {ROOT, "keeping", "serving", *_BOOK},
     "access": {ROOT, "keeping", "serving", *_BOOK},
     "shipping": {ROOT, "access", *_RECORD},
-    "floor": {ROOT, "access", "keeping", "shipping", *_BOOK},
+    "floor": {ROOT, "access", "keeping", "labels", "shipping", *_BOOK},
     "desk": {ROOT, "access", "keeping", "labels", "serving", "sheets", *_BOOK},
     "readers": {ROOT, "access", "desk", *_BOOK},
     "demo": {ROOT, *_BOOK},

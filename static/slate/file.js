@@ -26,7 +26,7 @@ export async function saveSlate() {
 
 /** @param {File} file handed to the phone's share sheet where there is one, else to its downloads */
 export async function giveFile(file) {
-  const shared = new File([file], file.name.replace(/json$/, "txt"), { type: "text/plain" }); // text is shared by systems that refuse JSON
+  const shared = file.type === "application/json" ? new File([file], file.name.replace(/json$/, "txt"), { type: "text/plain" }) : file; // text is shared by systems that refuse JSON
   if (navigator.canShare?.({ files: [shared] }) && matchMedia("(pointer: coarse)").matches) {
     const refusal = await navigator.share({ files: [shared], title: shared.name }).then(() => null, (error) => error);
     if (!refusal || refusal.name === "AbortError") return; // given, or a person changed their mind

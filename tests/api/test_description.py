@@ -72,6 +72,7 @@ ADDRESSES = [
     ("PUT", "/api/enclosures/{name}"),
     ("GET", "/api/enclosures/{name}/thumb"),
     ("GET", "/api/enclosures/{name}/place"),
+    ("GET", "/api/labels/{mark}.png"),
     ("GET", "/api/read/entries"),
     ("GET", "/api/read/entries.csv"),
     ("GET", "/api/read/stock"),

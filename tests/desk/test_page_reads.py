@@ -57,6 +57,7 @@ PAGES: dict[str, Addresses] = {
     "enclosures_page": lambda w: [f"/desk/enclosures/entry/{w.amended}", f"/desk/enclosures/mark/{S1}",
                                   *(f"/desk/enclosures/trace/{key}" for key in traced(w))],
     "entries_csv": lambda w: [f"/desk/entries.csv?kind={kind.name}" for kind in kinds.ALL],
+    "case_labels": at("/bottlings/cases?batch=K-26-03&layout=roll-62x60&file=pdf"),
     "entries_json": at("/entries.json"),
     "entries_page": lambda w: ["/desk/entries", f"/desk/entries?mark={w.marks('F')[0]}", f"/desk/entries?mark={S1}",
                                "/desk/entries?kind=ferment_reading", "/desk/entries?kind=shift_note"],

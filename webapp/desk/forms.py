@@ -323,10 +323,31 @@ class InstrumentForm(FlaskForm):
     )
 
 
-class LabelForm(FlaskForm):
-    """Which labels, on what."""
+class LayoutForm(FlaskForm):
+    """What labels are printed on, from which place, and as what file."""
 
     layout = SelectField(Later("desk-common-on"))
     start_at = IntegerField(Later("desk-forms-first_free_label_on_the"), [Optional(), NumberRange(1, 200)], default=1)
+    own_width = StringField(Later("desk-forms-own_width_mm"), [Optional(), Length(max=10)])
+    own_height = StringField(Later("desk-forms-own_height_mm"), [Optional(), Length(max=10)])
+    own_clear = StringField(Later("desk-forms-own_clear_mm"), [Optional(), Length(max=10)])
+    file = SelectField(Later("desk-forms-label_file"), default="pdf")
+
+
+class CaseLabelForm(LayoutForm):
+    """Which cases, on what. It changes nothing, so that it is asked for by its address."""
+
+    class Meta:
+        """It is sent by GET."""
+
+        csrf = False
+
+    first = StringField(Later("desk-forms-case_from"), [InputRequired(), Length(max=40)])
+    last = StringField(Later("desk-forms-case_to"), [Optional(), Length(max=40)])
+
+
+class LabelForm(LayoutForm):
+    """Which labels, on what."""
+
     with_address = BooleanField(Later("desk-forms-flat_labels_carry_the_address"))
     standoff = BooleanField(Later("desk-forms-also_a_stand_off_label"), default=True)

@@ -112,6 +112,7 @@ def _paths(api: APISpec) -> None:
                       **_errors(400, 401, 403, 413, 415, 422, 429)},
     }})
     _enclosure_paths(api, device)
+    _label_path(api, device)
     api.path("/api/openapi.json", operations={"get": {
         "operationId": "describe", "summary": "This description.",
         "responses": {"200": _json({"type": "object"}, "OpenAPI 3.1.")},
@@ -205,6 +206,21 @@ def _enclosure_paths(api: APISpec, device: list[dict[str, list[str]]]) -> None:
         "parameters": asked,
         "responses": {"200": _json({"type": "object", "required": ["marker", "ok", "enclosed"]}, "The newest."),
                       **_errors(400, 401)},
+    }})
+
+
+def _label_path(api: APISpec, device: list[dict[str, list[str]]]) -> None:
+    """Describe the label of a vessel as a picture."""
+    mark = {"name": "mark", "in": "path", "required": True,
+            "schema": {"type": "string", "pattern": "^[A-Za-z0-9-]{1,12}$"}, "description": "Of a vessel in use."}
+    layout = {"name": "layout", "in": "query", "required": False,
+              "schema": {"type": "string", "maxLength": 40, "pattern": "^[a-z0-9-]*$"}, "description": "A roll or tag."}
+    picture: dict[str, object] = {"schema": {"type": "string", "format": "binary"}}
+    api.path("/api/labels/{mark}.png", operations={"get": {
+        "operationId": "label", "security": device, "summary": "The label of a vessel as a picture.",
+        "parameters": [mark, layout],
+        "responses": {"200": {"description": "PNG at 300 dpi.", "content": {"image/png": picture}},
+                      **_errors(400, 401, 404)},
     }})
 
 

@@ -2,6 +2,10 @@
 
 from dataclasses import dataclass
 
+from webapp.words.desk import say
+
+OWN_MM = (20.0, 300.0)  # the shortest and longest side of an own size
+OWN_CLEAR_MM_MAX = 8.0
 PAGE_MM_MAX = 1200.0
 TOLERANCE_MM = 0.05  # Two makers round the same inch differently; less than a printer can hold.
 
@@ -15,7 +19,8 @@ class Layout:
     """A page with a grid of labels. Lengths are millimetres; a label that is its own page has one column and one row.
 
     `pitch` is the distance from one label's left (top) edge to the next one's. `hole_mm` is the diameter of a hole at
-    the middle of the left edge of a tag: nothing is printed there, and `hole_mm` more on its right.
+    the middle of the left edge of a tag: nothing is printed there, and `hole_mm` more on its right. `along` says that
+    the label's width lies along the roll, so that a printer that is sent dots gets them turned.
     """
 
     title: str
@@ -30,6 +35,7 @@ class Layout:
     pitch_x_mm: float = 0.0
     pitch_y_mm: float = 0.0
     hole_mm: float = 0.0
+    along: bool = False
 
     @property
     def labels_per_page(self) -> int:
@@ -82,9 +88,27 @@ def _check_line(
         )
 
 
-def roll(width_mm: float, height_mm: float) -> Layout:
-    """Return the layout for a roll printer: one label a page."""
-    return Layout(f"Roll, {width_mm:g} x {height_mm:g} mm", width_mm, height_mm, width_mm, height_mm)
+def roll(width_mm: float, height_mm: float, *, along: bool = False) -> Layout:
+    """Return the layout for a roll printer: one label a page. `along`: the roll is as wide as the label is high."""
+    return Layout(f"Roll, {width_mm:g} x {height_mm:g} mm", width_mm, height_mm, width_mm, height_mm, along=along)
+
+
+def own(width_mm: float | None, height_mm: float | None, clear_mm: float | None = None) -> Layout:
+    """Return the layout of a house's own label: its size, and what stays clear of print at each edge for the printer.
+
+    Raises BadLayout where a length is missing or outside of its bounds.
+    """
+    low, high = OWN_MM
+    sides, clear = (width_mm or 0.0, height_mm or 0.0), clear_mm or 0.0
+    # Written so that not-a-number fails too.
+    if not (all(low <= side <= high for side in sides) and 0 <= clear <= OWN_CLEAR_MM_MAX):
+        raise BadLayout(
+            say("paper-label-own_size_is", low=f"{low:g}", high=f"{high:g}", clear=f"{OWN_CLEAR_MM_MAX:g}")
+        )
+    width, height = (round(side - 2 * clear, 3) for side in sides)
+    return Layout(
+        f"{sides[0]:g} x {sides[1]:g} mm", *sides, width, height, margin_left_mm=clear, margin_top_mm=clear
+    )
 
 
 def tag(width_mm: float, height_mm: float, hole_mm: float) -> Layout:
@@ -128,5 +152,8 @@ LAYOUTS: dict[str, Layout] = {
     "roll-62x60": roll(62.0, 60.0),
     "roll-76x51": roll(76.0, 51.0),
     "roll-100x60": roll(100.0, 60.0),
+    "roll-62-along-100": roll(100.0, 62.0, along=True),
+    "roll-29-along-120": roll(120.0, 29.0, along=True),
+    "roll-4x6in": roll(101.6, 152.4),
     "tag-120x70-hole8": tag(120.0, 70.0, 8.0),
 }

@@ -78,7 +78,7 @@ def plan_label(item: LabelItem, layout: Layout, host: str | None = None) -> Labe
     if item.standoff:
         small = (", ".join(small),) if small else ()
         room_mm = layout.label_width_mm - layout.hole_band_mm - 2 * EDGE_MM
-        strip = _wrap(str(STANDOFF_WORDS), FONT_BOLD, STRIP_PT, room_mm)
+        strip = wrap(str(STANDOFF_WORDS), FONT_BOLD, STRIP_PT, room_mm)
     # The name is the first thing to give way on a small stand-off label; the mark and the caution never do.
     for lines in (small, ()) if strip else (small,):
         plans = _plans(mark, lines, strip, item.curved, layout, host)
@@ -130,7 +130,7 @@ def _arrange(
     """Return one arrangement with the largest symbol it leaves room for, or None where it leaves too little."""
     left = layout.hole_band_mm
     width, height = layout.label_width_mm - left, layout.label_height_mm - strip_height_mm(len(strip))
-    text_width = max(_width_mm(line, FONT_BOLD, CAP_HEIGHT_MM_MIN / CAP_HEIGHT_EM) for line in mark_lines)
+    text_width = max(text_width_mm(line, FONT_BOLD, CAP_HEIGHT_MM_MIN / CAP_HEIGHT_EM) for line in mark_lines)
     text_height = text_height_mm(len(mark_lines), CAP_HEIGHT_MM_MIN, len(small), small_pt) + (
         EDGE_MM if strip else 2 * EDGE_MM
     )
@@ -201,7 +201,7 @@ def printable(text: str, most: int = 200) -> str:
     return "".join(c if ord(c) in known and c.isprintable() else "?" for c in one_line)
 
 
-def _width_mm(text: str, font: str, size_mm: float) -> float:
+def text_width_mm(text: str, font: str, size_mm: float) -> float:
     from reportlab.pdfbase import pdfmetrics
 
     return float(pdfmetrics.stringWidth(text, font, size_mm))
@@ -209,19 +209,19 @@ def _width_mm(text: str, font: str, size_mm: float) -> float:
 
 def shorten(text: str, font: str, size_pt: float, width_mm: float) -> str:
     """Return the text, cut with an ellipsis where it is wider than the room."""
-    if _width_mm(text, font, size_pt * POINT_MM) <= width_mm:
+    if text_width_mm(text, font, size_pt * POINT_MM) <= width_mm:
         return text
-    while text and _width_mm(text + "…", font, size_pt * POINT_MM) > width_mm:
+    while text and text_width_mm(text + "…", font, size_pt * POINT_MM) > width_mm:
         text = text[:-1]
     return text.rstrip() + "…"
 
 
-def _wrap(text: str, font: str, size_pt: float, width_mm: float) -> tuple[str, ...]:
+def wrap(text: str, font: str, size_pt: float, width_mm: float) -> tuple[str, ...]:
     """Return the text in lines no wider than the room; a caution is never cut short."""
     lines = [""]
     for word in text.split():
         longer = f"{lines[-1]} {word}".strip()
-        if _width_mm(longer, font, size_pt * POINT_MM) <= width_mm:
+        if text_width_mm(longer, font, size_pt * POINT_MM) <= width_mm:
             lines[-1] = longer
         else:
             lines.append(word)

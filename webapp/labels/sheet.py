@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from io import BytesIO
 from typing import TYPE_CHECKING
 
@@ -20,7 +21,7 @@ from webapp.labels.plan import (
     plan_label,
     strip_height_mm,
 )
-from webapp.labels.symbol import QUIET_MODULES
+from webapp.labels.symbol import QUIET_MODULES, Symbol
 from webapp.words.desk import say
 
 if TYPE_CHECKING:
@@ -63,20 +64,32 @@ def render_labels(items: Iterable[LabelItem], layout: Layout, *, host: str | Non
     docs/labels.md, with the measured table.
     """
     items = list(items)
+    _check(len(items), layout, start_at)
+    plans = [(item, plan_label(item, layout, host)) for item in items]
+    return draw_sheet([partial(_draw_label, item=item, plan=plan, layout=layout) for item, plan in plans], layout,
+                      start_at=start_at)
+
+
+def _check(count: int, layout: Layout, start_at: int) -> None:
+    """Raise BadLayout where so many labels cannot be drawn from that place on."""
     layout.check()
-    if not 1 <= len(items) <= LABELS_MAX:
+    if not 1 <= count <= LABELS_MAX:
         raise BadLayout(say("paper-label-choose_1_to_labels_to", most=LABELS_MAX))
     if not 0 <= start_at < layout.labels_per_page:
         raise BadLayout(say("paper-label-this_page_has_labels_start", many=layout.labels_per_page))
-    plans = [(item, plan_label(item, layout, host)) for item in items]
+
+
+def draw_sheet(draws: Sequence[Callable[[Canvas], None]], layout: Layout, *, start_at: int = 0) -> bytes:
+    """Return a PDF of labels, each drawn in millimetres from its left edge, and up from its top edge."""
     from reportlab.pdfgen.canvas import Canvas  # loaded for the first print
 
+    _check(len(draws), layout, start_at)
     load_fonts()
     buffer = BytesIO()
     canvas = Canvas(buffer, pagesize=(layout.page_width_mm * mm, layout.page_height_mm * mm), invariant=1)
     canvas.setTitle("Cellarslate labels")
     canvas.setViewerPreference("PrintScaling", "None")  # "Fit to page" would shrink the modules.
-    for number, (item, plan) in enumerate(plans, start_at):
+    for number, draw in enumerate(draws, start_at):
         place = number % layout.labels_per_page
         if number > start_at and place == 0:
             canvas.showPage()
@@ -84,26 +97,26 @@ def render_labels(items: Iterable[LabelItem], layout: Layout, *, host: str | Non
             _draw_ruler(canvas, layout)
         left_mm, top_mm = layout.corner_mm(place)
         canvas.saveState()
-        # From here on: millimetres from the label's left edge, and up from its top edge.
         canvas.translate(left_mm * mm, (layout.page_height_mm - top_mm) * mm)
         canvas.scale(mm, mm)
-        _draw_label(canvas, item, plan, layout)
+        draw(canvas)
         canvas.restoreState()
     canvas.showPage()
     canvas.save()
     return buffer.getvalue()
 
 
-def _draw_label(canvas: Canvas, item: LabelItem, plan: LabelPlan, layout: Layout) -> None:
-    # One path: the renderer then leaves no hairlines between rectangles that touch.
+def draw_symbol(canvas: Canvas, symbol: Symbol, module_mm: float, left_mm: float, top_mm: float) -> None:
+    """Draw a symbol; the place is that of its quiet zone. One path: a renderer then leaves no hairlines between."""
     path = canvas.beginPath()
-    left = plan.symbol_left_mm + QUIET_MODULES * plan.module_mm
-    top = plan.symbol_top_mm + QUIET_MODULES * plan.module_mm
-    for x, y, width, height in plan.symbol.rectangles():
-        size = (width * plan.module_mm, height * plan.module_mm)
-        path.rect(left + x * plan.module_mm, -(top + (y + height) * plan.module_mm), *size)
+    left, top = left_mm + QUIET_MODULES * module_mm, top_mm + QUIET_MODULES * module_mm
+    for x, y, width, height in symbol.rectangles():
+        path.rect(left + x * module_mm, -(top + (y + height) * module_mm), width * module_mm, height * module_mm)
     canvas.drawPath(path, stroke=0, fill=1)
 
+
+def _draw_label(canvas: Canvas, item: LabelItem, plan: LabelPlan, layout: Layout) -> None:
+    draw_symbol(canvas, plan.symbol, plan.module_mm, plan.symbol_left_mm, plan.symbol_top_mm)
     baseline = -plan.text_top_mm
     for number, line in enumerate(plan.mark_lines):
         baseline -= plan.cap_height_mm * (1.28 if number else 1.0)

@@ -2131,6 +2131,7 @@ floor-stand-goes_down_to = goes down to { $target }
 floor-stand-filled = filled { $since }{ $use }
 floor-stand-gravity = gravity
 floor-stand-end = end
+floor-stand-save_its_label = Save its label
 floor-stand-pure_alcohol_gauge_by = Pure alcohol, gauge by gauge
 
 # scan/camera.js
@@ -2885,6 +2886,9 @@ desk-bottling-labels_right = Labels right
 desk-bottling-done = Done
 desk-bottling-not_closed_yet = Not closed yet.
 desk-bottling-odd_case = Odd case
+desk-bottling-labels_of_cases = Labels of cases
+desk-bottling-a_case_label_leads_to = The symbol leads to the trace of the lot. It is not the label that the law asks for.
+desk-bottling-these_are_no_cases = Name cases of this batch as its close has them, at most { $most } at once.
 desk-bottling-broken = Broken
 desk-bottling-library = Library
 desk-bottling-good = Good
@@ -3999,6 +4003,7 @@ desk-labels-print_all_of_this_list = Print all { $what } of this list
 desk-labels-print_at_full_size_not = Print at full size, not fitted to the page; the ruler on the sheet must measure 50 mm.
 desk-labels-the_first_of_are_shown = The first { $count } of { $count2 } are shown.
 desk-labels-label = Label
+desk-labels-own_size = Own size
 desk-labels-printed = printed { $when }
 desk-labels-printed_is_what_was_sent = Printed is what was sent to print from this page. Without a label are vessels whose label was neither printed here nor ever scanned.
 desk-labels-says_something_else_by_now = says something else by now
@@ -4391,6 +4396,12 @@ desk-forms-interval_of_the_scale = Interval of the scale
 desk-forms-corrections_of_its_certificate_wha = Corrections of its certificate, what it shows: what to add, such as 0: -0.1; 20: 0; 40: +0.2
 desk-forms-check_due_on = Check due on
 desk-forms-first_free_label_on_the = First free label on the sheet
+desk-forms-own_width_mm = Own width [mm]
+desk-forms-own_height_mm = Own height [mm]
+desk-forms-own_clear_mm = Clear at each edge [mm]
+desk-forms-label_file = As
+desk-forms-case_from = First case
+desk-forms-case_to = Last case
 desk-forms-flat_labels_carry_the_address = Flat labels carry the address, so that a phone's own camera opens the vessel
 desk-forms-also_a_stand_off_label = Also a stand-off label for vessels inside a fire zone
 desk-forms-there_is_no_such_time = There is no such time zone. Type one such as Europe/Vienna.
@@ -5081,6 +5092,13 @@ paper-label-does_not_fit_a_label = { $mark } does not fit a label of { $wide } x
 paper-label-choose_1_to_labels_to = Choose 1 to { $most } labels to print.
 paper-label-this_page_has_labels_start = This page has { $many } labels. Start at 1 to { $many }.
 paper-label-ruler = This line is 50 mm. If it is not, print again at 100 %.
+paper-label-own_size_is = An own size is { $low } to { $high } mm wide and high, with 0 to { $clear } mm clear at each edge. Type width and height in millimetres.
+paper-label-zpl_wants_a_roll = ZPL prints one label after the other. Choose a roll, a tag or an own size.
+paper-case-lot = Lot { $lot }
+paper-case-case = Case { $case }
+paper-case-not_the_label_of_the_law = For store and trace. The label that the law asks for is another.
+paper-case-does_not_fit = The label of a case does not fit { $wide } x { $high } mm. Choose a larger label.
+paper-case-address_too_long = The address of the book is too long for a label. Set a shorter PUBLIC_HOST.
 
 ## desk-room
 

@@ -13,6 +13,7 @@ import { endOf, gaugesOf, usualFor } from "../cellar/like.js";
 import { hasLevel, levelPicture } from "../draw/level.js";
 import { picturesOf } from "../enclosed/strip.js";
 import { tankNow } from "../reduce/tank.js";
+import { labelLink } from "./label.js";
 import { hangingOn, noteBand } from "../note/hanging.js";
 import { wear } from "../../ui/sheet.js";
 import { t } from "../../words/later.js";
@@ -44,7 +45,7 @@ export async function drawVessel(card, cards, readings, kind) {
   return {
     pinned: [hanging.slice(0, NOTES_SHOWN).map((one) => noteBand(one)), hanging.length > NOTES_SHOWN ? html`<p><a class="tap" href="/job/notes">${t("floor-more_2", { rest: hanging.length - NOTES_SHOWN })}</a></p>` : nothing],
     stand: hasLevel(card.sort) && !card.run ? standOf(card, held, readings, kind, tank) : null,
-    below: [cellarWords(card, cards), await picturesOf(card.mark)],
+    below: [cellarWords(card, cards), await picturesOf(card.mark), labelLink(card.mark)],
     curve: card.ferment && !card.holds?.charged ? fermentCurve(card) : usual ? caskCurve(card, usual) : null,
   };
 }

@@ -14,6 +14,7 @@ from webapp.book.goods import bottlings
 from webapp.book.goods.bottlings import Batch, LineEntry
 from webapp.desk.blueprint import bp
 from webapp.desk.figures import sign, value_of
+from webapp.desk.goods.caselabels import case_form
 from webapp.kinds.state import Value
 from webapp.trade.bottling import bottles_of, label_high_pct, label_low_pct
 from webapp.trade.errors import OutOfDomain
@@ -53,7 +54,7 @@ def bottling_page() -> ResponseReturnValue:
     return render_template(
         "desk/goods/bottling.html", batch=found, labels=[_label(found, gauge) for gauge in found["gauges"]],
         charts=[{**chart, "json": json.dumps(chart)} for chart in _charts(found)], balance=batch_balance(found),
-        caution=sentence(CAUTION, language()),
+        caution=sentence(CAUTION, language()), case_form=case_form(found),
     )
 
 

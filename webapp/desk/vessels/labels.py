@@ -1,4 +1,4 @@
-"""Labels: pick vessels by place, by sort or by what is missing, pick what they are printed on, get a PDF."""
+"""Labels: pick vessels by place, by sort or by what is missing, pick what they are printed on, get a file."""
 
 from __future__ import annotations
 
@@ -13,8 +13,8 @@ from webapp.book.house import label_prints, places, registry
 from webapp.book.house.label_prints import WHICH, Labelled
 from webapp.desk.blueprint import bp
 from webapp.desk.forms import LabelForm
-from webapp.kinds.as_form import pairs
-from webapp.labels import LAYOUTS, BadLayout, LabelItem, render_labels
+from webapp.desk.labelfile import check_file, file_answer, layout_asked, with_choices
+from webapp.labels import BadLayout, LabelItem, render_labels
 from webapp.trade.marks import BadMark
 from webapp.words.desk import say
 
@@ -47,15 +47,13 @@ def _find(asked: Mapping[str, str], marks: Iterable[str] | None = None) -> list[
 
 
 def _form() -> LabelForm:
-    form = LabelForm()
-    form.layout.choices = pairs((name, layout.title) for name, layout in LAYOUTS.items())
-    return form
+    return with_choices(LabelForm())
 
 
 @bp.post("/labels.pdf")
 @needs("floor")
 def labels_pdf() -> Response:
-    """Send the labels that are ticked, or all that the page shows, as a PDF; and note that they were printed."""
+    """Send the labels that are ticked, or all that the page shows, as PDF or ZPL; and note that they were printed."""
     form = _form()
     marks = request.form.getlist("mark")[:LABELS_MOST]
     is_all = request.form.get("every") == "1"
@@ -67,12 +65,14 @@ def labels_pdf() -> Response:
     start_at = (form.start_at.data or 1) - 1
     items = _items(rows, is_standoff=bool(form.standoff.data))
     try:
-        body = render_labels(items, LAYOUTS[str(form.layout.data)], host=host, start_at=start_at)
+        layout = layout_asked(form)
+        check_file(form, len(items), layout)
+        answer = file_answer(form, render_labels(items, layout, host=host, start_at=start_at), layout, "labels")
     except (BadLayout, BadMark) as error:
         abort(400, str(error))
     assert current.person
     label_prints.note_prints(current.book, rows, by=current.person["code"], now=datetime.now(UTC))
-    return Response(body, mimetype="application/pdf", headers={"Content-Disposition": 'inline; filename="labels.pdf"'})
+    return answer
 
 
 def _items(rows: Sequence[Labelled], *, is_standoff: bool) -> list[LabelItem]:
