@@ -342,7 +342,7 @@ class CaseLabelForm(LayoutForm):
 
         csrf = False
 
-    first = StringField(Later("desk-forms-case_from"), [InputRequired(), Length(max=40)])
+    first = StringField(Later("desk-forms-case_from"), [Optional(), Length(max=40)])
     last = StringField(Later("desk-forms-case_to"), [Optional(), Length(max=40)])
 
 

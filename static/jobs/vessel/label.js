@@ -16,7 +16,7 @@ const pathOf = (mark) => `/api/labels/${encodeURIComponent(mark)}.png`;
 /** @param {string} mark */
 async function save(mark) {
   const answer = await fetch(pathOf(mark), { cache: "no-store" }).catch(() => null);
-  const picture = answer?.ok && answer.headers.get("Content-Type") === "image/png" ? await answer.blob().catch(() => null) : null;
-  if (!picture) return toast(t("floor-settings-it_could_not_be"), STAYS_MS);
+  const picture = answer?.ok ? await answer.blob().catch(() => null) : null;
+  if (!picture || picture.type !== "image/png") return toast(t("floor-settings-it_could_not_be"), STAYS_MS);
   await giveFile(new File([picture], `label-${mark}.png`, { type: "image/png" }));
 }

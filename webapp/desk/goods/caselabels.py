@@ -15,7 +15,7 @@ from webapp.desk.blueprint import bp
 from webapp.desk.figures import amount
 from webapp.desk.forms import CaseLabelForm
 from webapp.desk.labelfile import check_file, file_answer, layout_asked, with_choices
-from webapp.desk.paper.imprint import imprint_of
+from webapp.desk.paper.imprint import address_of
 from webapp.kinds.goods_state import Bottling
 from webapp.labels import BadLayout, CaseLabel, render_cases
 from webapp.words.desk import say
@@ -100,5 +100,5 @@ def _label(batch: Batch, close: Bottling, case: str, bottles: int) -> CaseLabel:
     facts: Sequence[str] = (
         close["what"] or batch["what"], f"{bottles} × {size}" if bottles else size, amount(strength, "pct_vol", 1),
     )
-    address = imprint_of(url_for("desk.trace_page", key=close["entry"])).address
+    address = address_of(url_for("desk.trace_page", key=close["entry"]))
     return CaseLabel(say("paper-case-lot", lot=lot), say("paper-case-case", case=case), tuple(facts), address)

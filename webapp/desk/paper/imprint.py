@@ -32,13 +32,18 @@ def imprint_of(path: str) -> Imprint:
     """Return the imprint of a paper about the page at `path`, as of now."""
     assert current.person
     number, digest = log.load_head(current.book)
-    host = current_app.config["PUBLIC_HOST"]
-    root = f"https://{host}" if host else request.host_url.rstrip("/")
     return Imprint(
         house=str(current.site.get("name") or "Cellarslate"),
         printed=local_time(datetime.now(UTC).isoformat()),
         by=str(current.person.get("name") or current.person["code"]),
         book=say("paper-imprint-book_up_to_no_chain", number=number, digest=digest[:DIGEST_SHOWN]),
-        address=f"{root}{path}",
+        address=address_of(path),
         is_letter=current.house == US,
     )
+
+
+def address_of(path: str) -> str:
+    """Return the whole address of a page, as a symbol carries it."""
+    host = current_app.config["PUBLIC_HOST"]
+    root = f"https://{host}" if host else request.host_url.rstrip("/")
+    return f"{root}{path}"
