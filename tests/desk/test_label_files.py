@@ -146,8 +146,8 @@ def test_one_label_comes_to_the_phone_as_a_picture(house: House) -> None:
     picture = Image.open(io.BytesIO(answer.data))
     assert [side / 300 * 25.4 for side in picture.size] == pytest.approx([62, 60], abs=0.1)
     assert read(np.array(picture.convert("L"))) == [F1]
-    wide = Image.open(io.BytesIO(client.get(f"/api/labels/{F1}.png?layout=roll-29-along-120").data))
-    assert [side / 300 * 25.4 for side in wide.size] == pytest.approx([120, 29], abs=0.1)
+    wide = Image.open(io.BytesIO(client.get(f"/api/labels/{F1}.png?layout=roll-29-along-125").data))
+    assert [side / 300 * 25.4 for side in wide.size] == pytest.approx([125, 29], abs=0.1)
     assert client.get("/api/labels/F3-9.png").status_code == 404
     assert client.get("/api/labels/NOTHING.png").status_code == 404
     for layout in ("nothing", next(name for name, one in LAYOUTS.items() if one.is_sheet)):

@@ -153,7 +153,7 @@ LAYOUTS: dict[str, Layout] = {
     "roll-76x51": roll(76.0, 51.0),
     "roll-100x60": roll(100.0, 60.0),
     "roll-62-along-100": roll(100.0, 62.0, along=True),
-    "roll-29-along-120": roll(120.0, 29.0, along=True),
+    "roll-29-along-125": roll(125.0, 29.0, along=True),
     "roll-4x6in": roll(101.6, 152.4),
     "tag-120x70-hole8": tag(120.0, 70.0, 8.0),
 }

@@ -8,7 +8,7 @@ import { t } from "../../words/later.js";
 const STAYS_MS = 8000;
 
 /** @param {string} mark */
-export const labelLink = (mark) => html`<p><a class="tap" href=${pathOf(mark)} download="label-${mark}.png" @click=${(/** @type {Event} */ event) => { event.preventDefault(); void save(mark); }}>${t("floor-stand-save_its_label")}</a></p>`;
+export const labelLink = (mark) => html`<p><a class="button button--plain" href=${pathOf(mark)} download="label-${mark}.png" @click=${(/** @type {Event} */ event) => { event.preventDefault(); void save(mark); }}>${t("floor-stand-save_its_label")}</a></p>`;
 
 /** @param {string} mark */
 const pathOf = (mark) => `/api/labels/${encodeURIComponent(mark)}.png`;
