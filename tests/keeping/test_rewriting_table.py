@@ -109,7 +109,8 @@ def make_a_floor_hand_office(conn: sqlite3.Connection, is_insider: bool) -> None
 
 
 def put_in_a_person(conn: sqlite3.Connection, is_insider: bool) -> None:
-    conn.execute("INSERT INTO people VALUES ('XX', 'Xeno', '[]', 'office', NULL, NULL, 0)")
+    sql = "INSERT INTO people (code, name, roles, access, retired) VALUES ('XX', 'Xeno', '[]', 'office', 0)"
+    conn.execute(sql)
 
 
 def change_a_tare(conn: sqlite3.Connection, is_insider: bool) -> None:
