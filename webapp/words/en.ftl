@@ -4986,6 +4986,10 @@ desk-day-silent = { $n ->
 desk-day-nothing_due = Nothing is due today.
 desk-day-to_read = { $name } to read
 desk-day-round = the round of { $ferments }
+desk-day-round_readings = readings
+desk-day-round_regauge = regauge
+desk-day-round_samples = samples
+desk-day-round_tasting = tasting
 desk-day-next = Next is { $what } at { $at }.
 
 ## desk-part

@@ -16,11 +16,13 @@ from webapp.book.record.store import Book
 from webapp.book.record.upcast import upcast
 from webapp.book.today.typed import line_words
 from webapp.kinds.entry import Entry
-from webapp.kinds.spec import Field
+from webapp.kinds.spec import Field, Kind
 from webapp.kinds.state import Line, Vessel, figure_in
 from webapp.trade import units
 from webapp.trade.errors import OutOfDomain
 from webapp.words.houseunits import METRIC, House
+from webapp.words.kindwords import kind_in
+from webapp.words.language import language
 
 READ_MOST = 30  # questions of a weight
 SHOWN_MOST = 5
@@ -48,16 +50,30 @@ class Asked:
     """The questions to one entry, the heaviest first. slip: None where there is nothing to draw."""
 
     questions: Sequence[Question]
-    title: str
-    summary: str
     body: Entry | None
     house: House = METRIC
     slip: Slip | None = None
+    line: Line | None = None
 
     @property
     def first(self) -> Question:
         """The heaviest of its questions."""
         return self.questions[0]
+
+    @property
+    def title(self) -> str:
+        """What sort of entry it is, in the language that is read."""
+        kind = self._kind()
+        return kind.title if kind else self.first["kind"]
+
+    @property
+    def summary(self) -> str:
+        """The entry in a line, in the language that is read."""
+        return line_words(self._kind(), self.body, self.line, self.house)
+
+    def _kind(self) -> Kind | None:
+        kind = webapp.kinds.get(self.first["kind"])
+        return kind_in(kind, language()) if kind else None
 
     @property
     def mark(self) -> str:
@@ -68,8 +84,7 @@ class Asked:
         """Return it with what its vessel remembers: figures of the same field before it, and what it came to."""
         lines = state["recent"].get(self.first["kind"], [])
         own = next((line for line in lines if line["entry"] == self.first["entry"]), None)
-        return replace(self, slip=_slip(self.first, self.body, lines),
-                       summary=line_words(webapp.kinds.get(self.first["kind"]), self.body, own, self.house))
+        return replace(self, slip=_slip(self.first, self.body, lines), line=own)
 
 
 def load_asked(book: Book, house: House) -> list[Asked]:
@@ -80,15 +95,9 @@ def load_asked(book: Book, house: House) -> list[Asked]:
     shown = list(by_entry.items())[:SHOWN_MOST]
     bodies = log.get_all(book, (entry for entry, _ in shown)) if shown else {}
     return [
-        _asked(some, upcast(json.loads(bodies[entry]["body"])) if entry in bodies else None, house)
+        Asked(some, upcast(json.loads(bodies[entry]["body"])) if entry in bodies else None, house)
         for entry, some in shown
     ]
-
-
-def _asked(some: list[Question], body: Entry | None, house: House) -> Asked:
-    kind = webapp.kinds.get(some[0]["kind"])
-    title = kind.title if kind else some[0]["kind"]
-    return Asked(some, title, line_words(kind, body, None, house), body, house)
 
 
 def _slip(question: Question, body: Entry | None, lines: Sequence[Line]) -> Slip | None:

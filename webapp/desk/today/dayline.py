@@ -215,7 +215,7 @@ def _cellar_lane(day: Day, scale: Scale) -> Lane | None:
     for one in day.rounds:
         names = list(dict.fromkeys(one.names))
         named = names[0] if len(names) == 1 else clock.count(len(names), "desk-count-vessel")
-        words = f"{one.words}, {named}, {one.person}"
+        words = f"{say(f'desk-day-round_{one.words}')}, {named}, {one.person}"
         said.append(f"{clock.minute(one.at_s[0])} {words}")
         for n, at_s in enumerate(one.at_s):
             is_last = n == len(one.at_s) - 1
