@@ -39,8 +39,12 @@ MAKE = """async () => {
       if (new URL(request.url).pathname.startsWith("/words/")) {
         const words = JSON.parse(text);
         for (const id of Object.keys(words.said)) words.said[id] = longer(words.said[id]);
-        words.kinds = words.kinds?.map(([title, short, line, ...rest]) => (
-          [longer(title), longer(short), line, ...all(rest)]));
+        if (Array.isArray(words.kinds)) {
+          words.kinds = words.kinds.map(([title, short, line, ...rest]) => (
+            [longer(title), longer(short), line, ...all(rest)]));
+        } else {
+          for (const [name, parts] of Object.entries(words.kinds)) words.kinds[name] = all(parts);
+        }
         text = JSON.stringify(words);
       } else if (headers.get("Content-Type").startsWith("text/html")) {
         const at = text.indexOf("<header");
