@@ -158,6 +158,7 @@ export class SlateKeypad extends HTMLElement {
     button.className = key.length > 1 && !["sign", "mark"].includes(key) ? "key key--side" : "key";
     if (key === "erase") button.append(iconElement("erase"));
     else button.textContent = FACES()[key] ?? key;
+    button.toggleAttribute("data-long", (button.textContent ?? "").length > 7);
     if (name) button.setAttribute("aria-label", name);
     return button;
   }

@@ -18,7 +18,9 @@ pytestmark = pytest.mark.browser
 
 
 @pytest.fixture(scope="module")
-def floor(tmp_path_factory: pytest.TempPathFactory, playwright: Any, browser_options: dict[str, Any]) -> Iterator[Floor]:
+def floor(
+    tmp_path_factory: pytest.TempPathFactory, playwright: Any, browser_options: dict[str, Any]
+) -> Iterator[Floor]:
     with open_floor(tmp_path_factory.mktemp("label"), playwright, browser_options) as floor:
         yield floor
 
