@@ -109,7 +109,7 @@ export async function start(slate = read()) {
 /** The keys take their room first: where the focus finds them there, the page is laid out once. @param {HTMLElement|null} box */
 function takeUp(box) {
   if (!box) return;
-  /** @type {import("../ui/keypad.js").SlateKeypad|null} */ (document.querySelector("slate-keypad"))?.follow(box);
+  /** @type {import("../ui/keypad.js").SlateKeypad|null} */ (document.querySelector("slate-keypad"))?.follow?.(box); // keys that are not drawn yet follow the focus
   box.focus({ preventScroll: true });
 }
 
