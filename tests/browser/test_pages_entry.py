@@ -38,6 +38,7 @@ def test_comma_figures_are_kept_as_typed_and_reckoned_as_figures(floor: Floor) -
     assert entry["values"]["gravity"] == {"raw": "1,031", "unit": "SG"}
     assert "1.031" in page.locator(".readings").inner_text()
     said = page.locator(".undo__words > span")
+    said.first.wait_for()  # it is said with the first idle moment of the page, not before it stands
     assert said.all_inner_texts() == ["On the slate. It waits on this phone.", "F3: 1.031 SG at 14.6 °C"]
 
 
