@@ -12,7 +12,7 @@ import { localStamp } from "./entry.js";
 import { listen, tell } from "./news.js";
 import { note, prune, settle, waiting } from "./queue.js";
 import { offerAgain } from "./again.js";
-import { t } from "../words/t.js";
+import { loadWords, t } from "../words/t.js";
 
 /**
  * @typedef {"idle" | "sending" | "no_signal" | "foreign" | "signed_out" | "busy"} Standing
@@ -119,6 +119,7 @@ async function underLock(work, isUrged) {
 
 /** @param {boolean} isLooking */
 async function handInAll(isLooking) {
+  await loadWords().catch(() => {}); // what is kept beside an entry is said in words
   const leftOut = new Set();
   const known = await knownDevice();
   if (!known?.enrolled) isLooking = false; // the book has seen nothing of this phone yet
