@@ -87,7 +87,7 @@ _LOG = """async (count) => {
 
 
 def seconds_to_start(floor: Floor) -> float:
-    """Return how long a page takes until its module has done its work. [s]"""
+    """Return the time from opening a page until its script has finished drawing it. [s]"""
     begun = time.monotonic()
     floor.open("/today")
     return time.monotonic() - begun

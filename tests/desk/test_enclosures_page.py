@@ -37,7 +37,7 @@ def delivery(book):
 
 
 def filled(client, page):
-    """Return what the page fetches into itself, or leads to without script."""
+    """Return the part of a page that its script loads, and that stands behind a link without script."""
     (href,) = re.findall(r'data-fills href="(/desk/enclosures/[^"]+)"', page)
     answer = client.get(href)
     assert answer.status_code == 200 and 'data-same="enclosed"' in answer.text

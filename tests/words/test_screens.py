@@ -65,7 +65,7 @@ ALLOWED = {
 
 @cache
 def found() -> dict[str, list[list[object]]]:
-    """Return what .browser/sentences.mjs finds: texts in the code, and messages that are asked for."""
+    """Return the report of .browser/sentences.mjs: the texts in the phone's code, and the messages that it asks for."""
     node = shutil.which("node")
     assert node
     done = subprocess.run(

@@ -156,7 +156,7 @@ def said(asked: Mapping[str, Any]) -> str:
 
 @bp.app_template_filter("sort_name")
 def sort_name(sort: str) -> str:
-    """Return what a sort of vessel is called."""
+    """Return the name of a sort of vessel."""
     return say(f"desk-sort-{sort}") if sort in SORTS else sort
 
 

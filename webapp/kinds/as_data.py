@@ -59,7 +59,7 @@ def kinds_data() -> Data:
 
 
 def without_words(data: Data) -> dict[str, object]:
-    """Return what `kinds_data` gives without the words of the kinds, which a phone gets in its own language.
+    """Return the data of `kinds_data` without the words of the kinds: a phone gets those in its own language.
 
     Of a choice its value is left, and of a danger from where on it is one.
     """

@@ -118,7 +118,7 @@ def assets() -> list[Asset]:
 
 
 def words_parts(language: str) -> dict[str, list[Asset]]:
-    """Return what a phone keeps of a language by the name of the part: what every start needs, and what comes later."""
+    """Return the files of a language that a phone keeps, by part: those of every start, and those that come later."""
     urls = {WORDS: [url for url in shell_urls() if url not in _LATER_SHELLS], LATER_WORDS: sorted(_LATER_SHELLS)}
     files = {WORDS: language, LATER_WORDS: f"{language}-later"}
     return {

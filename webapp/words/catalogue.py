@@ -61,7 +61,7 @@ def catalogue_text(language: str) -> str:
 
 
 def desk_text(language: str) -> str:
-    """Return what only the desk reads of a language's catalogue."""
+    """Return the section of a language's catalogue that the desk alone reads."""
     return _whole(language).partition(DESK)[2]
 
 

@@ -70,27 +70,27 @@ class Later(str):
         return made
 
     def __str__(self) -> str:
-        """Return what it says to whoever reads."""
+        """Return the sentence in the reader's language."""
         return say(str.__str__(self), **self.params)
 
     def __html__(self) -> Markup:
-        """Return what it says on a page."""
+        """Return the sentence in the reader's language, escaped for a page."""
         return t(str.__str__(self), **self.params)
 
     def __mod__(self, values: object) -> str:
-        """Return what it says, filled in: validators put their limits in so."""
+        """Return the sentence with values put in: validators put their limits in so."""
         return str(self) % values
 
     def __add__(self, other: str) -> str:
-        """Return what it says, and more."""
+        """Return the sentence with a text after it."""
         return f"{self}{other}"
 
     def __radd__(self, other: str) -> str:
-        """Return more, and what it says."""
+        """Return the sentence with a text before it."""
         return f"{other}{self}"
 
     def __format__(self, spec: str) -> str:
-        """Return what it says, as a part of a text."""
+        """Return the sentence as a part of a text."""
         return format(str(self), spec)
 
 

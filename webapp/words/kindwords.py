@@ -45,7 +45,7 @@ def _of_field(kind: Kind, spec: Field) -> dict[str, str]:
 
 
 def form_words() -> dict[str, str]:
-    """Return what every form says beside its kind, in the language that is read."""
+    """Return the words that every form has beside those of its kind, in the language that is read."""
     said = {name: say_now(_id_of(name), what="{what}") for name in FORM_WORDS if name != "lowers"}
     return said | {"lowers": "yes" if say_now("floor-form-within", words="A") == "a" else ""}
 
@@ -89,7 +89,7 @@ def _field_in(spec: Field, say: Callable[..., str]) -> Field:
 
 @cache
 def sayings(language: str) -> dict[str, str]:
-    """Return what a catalogue says of the kinds, with the figures named as the kinds name them."""
+    """Return a catalogue's messages about the kinds, with placeholders as the kinds write them."""
     found = sound_messages(language) if language != ENGLISH else {}
     return {
         id_: _PLACED.sub(r"{\1}", " ".join(text.split()))

@@ -69,6 +69,6 @@ def language() -> str:
 
 
 def html_lang() -> str:
-    """Return what the `lang` attribute of a page says."""
+    """Return the `lang` attribute of a page."""
     now = language()
     return LOCALES[now] if now == ENGLISH else now

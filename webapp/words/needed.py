@@ -91,7 +91,7 @@ def _twice(body: list[ftl.EntryType], text: str) -> Iterator[Found]:
 
 
 def _other_parameters(english: ftl.Message, other: ftl.Message) -> str:
-    """Return what is wrong with a message's parameters; nothing where all are said, and none is made up.
+    """Return the faults of a message's parameters: none where each is said, and none is made up.
 
     What English only chooses by, another language need not choose by.
     """

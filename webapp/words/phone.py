@@ -27,7 +27,7 @@ _FieldWords = str | tuple[str, list[str], list[str]]
 
 
 def starting_words(language: str) -> dict[str, object]:
-    """Return what every page of a phone says in a language, with the words of the kinds in the order of the kinds.
+    """Return the words of every page of a phone in a language, with those of the kinds in the order of the kinds.
 
     Of LATER_KINDS there are the title, the short one and the line alone.
     """
@@ -37,7 +37,7 @@ def starting_words(language: str) -> dict[str, object]:
 
 
 def later_words(language: str) -> dict[str, object]:
-    """Return what the jobs and the questions of the book say in a language, and the words of LATER_KINDS by kind."""
+    """Return the words of the jobs and of questions in a language, and those of LATER_KINDS by kind."""
     later = [kind for kind in webapp.kinds.ALL if kind.name in LATER_KINDS]
     return {"said": _said(language)[1], "kinds": {kind.name: _parts(kind_in(kind, language)) for kind in later}}
 

@@ -52,7 +52,7 @@ def charge_size(read: Read, view: View) -> Iterable[Query]:
 
 
 def _is_odd(read: Read, view: View, past: list[float]) -> bool:
-    """Return whether wash is none of the charges before, nor all that is there, and a slip away from one of them."""
+    """Return whether the volume of wash fits neither past charges nor the full vessel, and a slip explains it."""
     wash, expects = read.number("wash") or 0.0, (*_as_before(past), *_there(read, view))
     if any(one.low <= wash <= one.high for one in expects):
         return False
@@ -96,7 +96,7 @@ def feints_part(read: Read, view: View) -> Iterable[Query]:
 
 
 def _took_all(read: Read, view: View, source: str) -> bool:
-    """Return whether the two charges before took all that a can or receiver had, by its gauges since."""
+    """Return whether the last two charges emptied that can or receiver, as its next gauge after each shows."""
     lines = [line for line in view.recent(read.mark, "charge")[-2:] if line["values"].get("feints_from") == source]
     gauged = view.recent(source, "fraction_gauge")
     if len(lines) < 2:

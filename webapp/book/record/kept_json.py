@@ -20,7 +20,7 @@ def to_text(value: object) -> str:
 
 
 def from_text(text: str) -> Any:
-    """Return what stands in JSON, of whatever program wrote it."""
+    """Return the value of a JSON text, whichever program wrote it."""
     try:
         return orjson.loads(text)
     except orjson.JSONDecodeError:

@@ -85,7 +85,7 @@ def _number(case: str | None) -> tuple[str, int] | None:
 
 
 def _odd_bottles(close: Bottling) -> int:
-    """Return what is left for the odd case once the whole ones are full, or 0 where that is not known."""
+    """Return the count of bottles in the odd case, once the whole cases are full; 0 where it is not known."""
     start, end = _number(close["case_from"]), _number(close["case_to"])
     if not (start and end and close["per_case"]):
         return 0

@@ -145,7 +145,7 @@ def curve_of(run: Run) -> dict[str, object]:
 
 
 def _curve_words() -> dict[str, str]:
-    """Return what the desk's script writes beside the curve of a run."""
+    """Return the words that the desk's script writes beside the curve of a run."""
     parts = {part: say(f"desk-part-{part.replace(' ', '_')}") for part in ("heads", "hearts", "tails", "low wines")}
     return parts | {
         "title": say("desk-run-true_strength_through"), "line": say("desk-run-true_strength"),

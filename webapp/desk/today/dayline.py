@@ -160,7 +160,7 @@ def _bar_labels(run: RunDay, part: str) -> Iterable[str]:
 
 
 def _cut_name(run: RunDay) -> str:
-    """Return what ends a part of a run: the cut to hearts or tails, or its end."""
+    """Return the name of the event that ends a part of a run: the cut to hearts or tails, or the end."""
     assert run.cut
     return say("desk-line-cut_to", part=part_name(run.cut.to)) if run.cut.part == "hearts" else say("desk-line-end")
 

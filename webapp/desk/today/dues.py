@@ -95,7 +95,7 @@ def _when(one: Due) -> str:
 
 
 def sentence_of(one: Due) -> str:
-    """Return what is due of one thing, by the message desk-due-one_<sort>."""
+    """Return the sentence about one thing that is due, by the message desk-due-one_<sort>."""
     if one.key == "instrument":
         key = "instrument" if one.days <= 0 else "instrument_late"
         return say(f"desk-due-one_{key}", name=one.name, time=clock.long(one.days))

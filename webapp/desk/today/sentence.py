@@ -33,7 +33,7 @@ def heading(
 
 
 def part_name(part: str) -> str:
-    """Return what a part of a run is called: heads, hearts, tails."""
+    """Return the name of a part of a run: heads, hearts, tails."""
     return say(f"desk-part-{part.replace(' ', '_')}")
 
 
