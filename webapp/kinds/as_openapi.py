@@ -145,7 +145,7 @@ def _reading_paths(api: APISpec) -> None:
         ("periods/{name}", "readPeriod", "A period, as stated and as now known.", period,
          {"period": {"type": "object"}}),
         ("trace/{key}", "readTrace", "A whole trace, both ways.", trace, {"trace": {"type": "object"}}),
-        ("cards", "readCards", "Cards of the vessels that changed since a cursor, without people.",
+        ("cards", "readCards", "Cards of vessels that changed since a cursor, without the list of people.",
          [query("since", number, "The cursor of the last answer.")],
          {"cards": {"type": "array", "items": {"type": "object"}}, "cursor": number, "more": {"type": "boolean"},
           "gone": {"type": "array", "items": {"type": "string"}}}),

@@ -109,7 +109,7 @@ def trace(key: str) -> ResponseReturnValue:
 @bp.get("/cards")
 @reads("cards")
 def changed_cards() -> ResponseReturnValue:
-    """Send the cards of the vessels that have changed since a cursor, without people."""
+    """Send the cards of the vessels that have changed since a cursor, without the list of people."""
     since = _whole("since", 0, log.NUMBER_MOST)
     if since is None:
         return error_answer(400, "`since` is the cursor of the last answer. Leave it out for all.")

@@ -87,16 +87,17 @@ def rebuild(book: Book, progress: Progress | None = None) -> None:
 
 
 def _begin_anew(book: Book) -> int:
-    """Throw the fold away, inside a write, note the ties of all families, and put all on the list; return how many."""
+    """Throw the fold away, note the ties of families and pictures, and list all; return how many. Inside a write."""
     conn = book.db.conn
     for table in DERIVED:
         conn.execute(f"DELETE FROM {table}")  # noqa: S608
     book.memory.clear()
     for entry_id, kind, typed_at, person, skew_s, body in conn.execute(_TIED):
         row: NotedRow = {"id": entry_id, "kind": kind, "typed_at": typed_at, "person": person, "skew_s": skew_s}
-        families.note_family(book, row, json.loads(body))
-    for (body,) in conn.execute("SELECT body FROM entries WHERE body ->> 'enclosed' IS NOT NULL").fetchall():
-        note_enclosed(book, json.loads(body))
+        entry = json.loads(body)
+        families.note_family(book, row, entry)
+        if entry.get("enclosed"):
+            note_enclosed(book, entry)
     places = ((place,) for place, _ in families.walk_places(book))
     conn.executemany("INSERT OR IGNORE INTO unjudged VALUES (?)", places)
     return int(conn.execute("SELECT count(*) FROM unjudged").fetchone()[0])
@@ -104,7 +105,7 @@ def _begin_anew(book: Book) -> int:
 
 _TIED = (
     "SELECT id, kind, typed_at, person, skew_s, body FROM entries WHERE kind = 'answer' OR body ->> 'amends' <> '' "
-    "ORDER BY book_no"
+    "OR body ->> 'enclosed' IS NOT NULL ORDER BY book_no"
 )
 
 
