@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import threading
 import time
 from collections.abc import Iterator
@@ -13,9 +12,8 @@ import pytest
 from playwright.sync_api import expect
 from werkzeug.serving import make_server
 
+from tests.words.invented import catalogues_of
 from webapp import create_app
-from webapp.shipping import assets
-from webapp.words import catalogue, desk, kindwords, phone
 
 HEAD = "### Only the desk reads what follows.\n"
 # Invented, so that no real catalogue is in the way; what they lack is said in English.
@@ -28,21 +26,14 @@ HELD = """async () => (await caches.keys()).filter((name) => /-(words|talk)-/.te
 
 
 @pytest.fixture
-def house(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[tuple[str, Any]]:
+def spoken(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """Let there be two more languages."""
+    yield from catalogues_of(SPOKEN, tmp_path_factory.mktemp("words"), monkeypatch)
+
+
+@pytest.fixture
+def house(spoken: None, tmp_path: Path) -> Iterator[tuple[str, Any]]:
     """Serve a book in three languages; give its address, and what stops it."""
-    folder = tmp_path / "words"
-    folder.mkdir()
-    shutil.copy(catalogue.FOLDER / "en.ftl", folder)
-    for code, text in SPOKEN.items():
-        (folder / f"{code}.ftl").write_text(text, encoding="utf-8")
-    monkeypatch.setattr(catalogue, "FOLDER", folder)
-    monkeypatch.setattr(kindwords, "_made", {})
-    kept = (
-        catalogue.has_catalogue, catalogue.bundle_of, desk.sources, desk._plain, desk._whole_text, desk._bundle,
-        kindwords.sayings, phone._said, assets.words_file,
-    )
-    for one in kept:
-        one.cache_clear()
     app = create_app(tmp_path / "book", testing=True)
     server = make_server("127.0.0.1", 0, app, threaded=True)
     thread = threading.Thread(target=server.serve_forever, daemon=True)
@@ -57,8 +48,6 @@ def house(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[tuple[str
     if thread.is_alive():
         stop()
     app.extensions["book"].close()
-    for one in kept:
-        one.cache_clear()
 
 
 def wait_for(page: Any, part: str) -> None:

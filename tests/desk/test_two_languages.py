@@ -9,8 +9,9 @@ import re
 
 import pytest
 
+from tests.words.invented import catalogues_of
 from webapp.book.house import people
-from webapp.words import catalogue, desk, kindwords, language
+from webapp.words import desk
 
 from .conftest import C1, F1
 
@@ -36,20 +37,9 @@ def bracketed(source):
 @pytest.fixture
 def czech(tmp_path_factory, monkeypatch):
     """Let Czech be English in brackets."""
-    folder = tmp_path_factory.mktemp("words")
-    text = (catalogue.FOLDER / "en.ftl").read_text("utf-8")
-    (folder / "en.ftl").write_text(text, encoding="utf-8")
     lines = [f"{id_} = {bracketed(source)}" for id_, source in desk.sources("en").items()]
-    (folder / "cs.ftl").write_text("### Only the desk reads what follows.\n" + "\n".join(lines), encoding="utf-8")
-    monkeypatch.setattr(catalogue, "FOLDER", folder)
-    kept = (catalogue.has_catalogue, catalogue.bundle_of, desk.sources, desk._plain, desk._whole_text, desk._bundle,
-            kindwords.sayings)
-    for one in kept:
-        one.cache_clear()
-    yield
-    language.read_in("en")
-    for one in kept:
-        one.cache_clear()
+    text = "### Only the desk reads what follows.\n" + "\n".join(lines)
+    yield from catalogues_of({"cs": text}, tmp_path_factory.mktemp("words"), monkeypatch)
 
 
 @pytest.mark.usefixtures("filled", "czech")

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import shutil
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 
 import pytest
 
-from webapp.words import catalogue, desk, language
+from webapp.shipping import assets
+from webapp.words import catalogue, desk, kindwords, language, phone
 
 HEAD = "### Only the desk reads what follows.\n"
 GERMAN = HEAD + """
@@ -30,14 +32,26 @@ plain-chosen = { PLURAL($many) ->
 
 def two_more(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
     """Let there be a German and a Czech catalogue beside the English one."""
-    (tmp_path / "en.ftl").write_text((catalogue.FOLDER / "en.ftl").read_text("utf-8"), encoding="utf-8")
-    (tmp_path / "de.ftl").write_text(GERMAN, encoding="utf-8")
-    (tmp_path / "cs.ftl").write_text(CZECH, encoding="utf-8")
-    monkeypatch.setattr(catalogue, "FOLDER", tmp_path)
-    kept = (catalogue.has_catalogue, catalogue.bundle_of, desk.sources, desk._plain, desk._whole_text, desk._bundle)
-    for one in kept:
-        one.cache_clear()
+    yield from catalogues_of({"de": GERMAN, "cs": CZECH}, tmp_path, monkeypatch)
+
+
+def catalogues_of(texts: Mapping[str, str], folder: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """Let there be these catalogues beside the English one, in a folder of their own, until the test is over."""
+    shutil.copy(catalogue.FOLDER / "en.ftl", folder)
+    for code, text in texts.items():
+        (folder / f"{code}.ftl").write_text(text, encoding="utf-8")
+    monkeypatch.setattr(catalogue, "FOLDER", folder)
+    monkeypatch.setattr(kindwords, "_made", {})
+    _forget()
     yield
     language.read_in("en")
-    for one in kept:
+    _forget()
+
+
+def _forget() -> None:
+    """Forget every word that was read of a catalogue."""
+    for one in (
+        catalogue.has_catalogue, catalogue.bundle_of, desk.sources, desk._plain, desk._whole_text, desk._bundle,
+        kindwords.sayings, phone._said, assets.words_file,
+    ):
         one.cache_clear()
