@@ -195,5 +195,7 @@ def test_the_office_makes_a_key_sees_it_once_and_ends_it(house: House) -> None:
     assert "opens nothing any more" in ended.text
     assert read(house, "stock", {"Authorization": f"Bearer {key[1]}"}).status_code == 401
     assert house.client("IM").get("/desk/readers").status_code == 403
+    boxes = re.findall(r'<input[^>]*type="checkbox"[^>]*>', page)
+    assert len(boxes) == len(reading_keys.SCOPES) and not any("required" in one for one in boxes)
     nothing = office.post("/desk/readers", data=data | {"scopes": []})
     assert nothing.status_code == 422 and "Tick what it may read." in nothing.text

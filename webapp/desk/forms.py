@@ -54,6 +54,12 @@ ACCESS = [
 ]
 
 
+def is_ticked(form: FlaskForm, field: SelectMultipleField) -> None:
+    """Refuse a list of which nothing is ticked; a browser that is told so by the field would want every box ticked."""
+    if not field.data:
+        raise ValidationError(str(Later("desk-readers-tick_what")))
+
+
 def is_figure(form: FlaskForm, field: StringField) -> None:
     """Refuse what is no figure; comma or point."""
     if field.data and field.data.strip():
@@ -251,7 +257,7 @@ class ReadersForm(FlaskForm):
         default="366",
     )
     scopes = SelectMultipleField(
-        Later("desk-readers-may_read"), [InputRequired(Later("desk-readers-tick_what"))],
+        Later("desk-readers-may_read"), [is_ticked],
         choices=pairs((one, Later(f"desk-readers-scope_{one}")) for one in reading_keys.SCOPES),
         widget=ListWidget(prefix_label=False), option_widget=CheckboxInput(),
     )
